@@ -1,0 +1,31 @@
+/** What a view sees of its plan. Views read it through @lit/context and never keep a copy. */
+import { createContext } from '@lit/context';
+import type { Season } from '../../engine/season/season.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+
+export interface PlanView {
+  readonly status: 'empty' | 'loading' | 'ready' | 'failed';
+  readonly plan: Plan | undefined;
+  readonly season: Season | undefined;
+  /** Why the last file or edit was refused; the plan on screen stays. */
+  readonly faults: readonly Fault[];
+  readonly selection: Selection;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly readOnly: boolean;
+  /** BCP 47 tag for numbers and dates. */
+  readonly locale: string;
+}
+
+/** What every view points at together. All left out = the whole garden. */
+export interface Selection {
+  readonly zone?: string | undefined;
+  readonly planting?: string | undefined;
+  /** Week of the season, from 0. */
+  readonly week?: number | undefined;
+}
+
+export const NOTHING_SELECTED: Selection = {};
+
+export const planContext = createContext<PlanView>(Symbol('runnel-plan'));

@@ -1,0 +1,130 @@
+/**
+ * What a season came to. Weekly figures lie in flat typed arrays, one block a zone and a planting, so that a thousand
+ * zones stay quick and an unchanged zone keeps its block; `zone-week.ts` and `planting-week.ts` read them as objects.
+ */
+import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
+import type { Weather } from '../weather.ts';
+
+export interface Season {
+  readonly garden: Garden;
+  readonly weather: Weather;
+  /** In the garden's order. */
+  readonly zones: readonly ZoneSeason[];
+  readonly totals: SeasonTotals;
+}
+
+/** One zone's weeks: field f of week w is `figures[f * weeks + w]`. */
+export interface ZoneSeason {
+  readonly zone: GardenZone;
+  readonly weeks: number;
+  readonly figures: Float64Array;
+  /** In the zone's order. */
+  readonly plantings: readonly PlantingSeason[];
+}
+
+/** One planting's weeks, laid out like its zone's. */
+export interface PlantingSeason {
+  readonly planting: GardenPlanting;
+  readonly weeks: number;
+  readonly figures: Float64Array;
+}
+
+/** The whole garden's weeks in litres: the `SUPPLY_FIELDS` of all zones added up. */
+export interface SeasonTotals {
+  readonly weeks: number;
+  readonly figures: Float64Array;
+}
+
+/**
+ * Volumes of a week in litres, the same for a zone and for the whole garden, so that a chart can show either.
+ * rain + litres = used + drained + lost + storage change.
+ */
+export const SUPPLY_FIELDS = {
+  /** Gross irrigation, as the meter would show it. */
+  litres: 0,
+  /** Rain that fell on the plantings' ground. */
+  rainLitres: 1,
+  /** What the plants would use if never short (ETc). */
+  demandLitres: 2,
+  /** What they used (ETc adjusted for stress). */
+  usedLitres: 3,
+  /** Rain that stayed in the root zone. */
+  rainStayedLitres: 4,
+  /** Irrigation that stayed in the root zone. */
+  irrigationStayedLitres: 5,
+  /** Rain and irrigation that went below the roots. */
+  drainedLitres: 6,
+  /** Rain that never soaked in, and irrigation lost to uneven or inefficient application. */
+  lostLitres: 7,
+  /** Change of the water stored in the root zones. */
+  storageLitres: 8,
+  /** Net irrigation that would have filled every planting to its target. */
+  neededLitres: 9,
+} as const;
+
+export const ZONE_FIELDS = {
+  ...SUPPLY_FIELDS,
+  /** Minutes of the week, all watering days together. */
+  minutes: 10,
+  minutesPerDay: 11,
+  /** Cycles in which a day's minutes are run; 1 = in one go, 0 = not run. */
+  cycles: 12,
+  /** Effective rain credited, mm over the ground of the plantings. */
+  rainCreditMm: 13,
+  /** Gross irrigation that the credited rain stood in for. */
+  rainCreditLitres: 14,
+  rainCreditMinutes: 15,
+  /** Flow while every line that is open this week runs, L/min. */
+  flowLpm: 16,
+  /** Minutes a watering day before rounding to the timer's step and before a hand-set number. */
+  minutesWanted: 17,
+  /** Index into STATES. */
+  state: 18,
+  /** Index into MINUTES_ORIGINS. */
+  origin: 19,
+} as const;
+
+export const PLANTING_FIELDS = {
+  ...SUPPLY_FIELDS,
+  /** The same in mm over the planting's ground. */
+  demandMm: 10,
+  usedMm: 11,
+  rainMm: 12,
+  rainSoakedMm: 13,
+  rainDrainedMm: 14,
+  irrigationGrossMm: 15,
+  irrigationNetMm: 16,
+  irrigationDrainedMm: 17,
+  depletionStartMm: 18,
+  depletionEndMm: 19,
+  neededMm: 20,
+  /** Minutes a watering day that this planting alone would ask for, with every watering day open. */
+  minutesWanted: 21,
+  /** Watering days on which its line is open. */
+  openDays: 22,
+  /** Seven-bit mask of those days, bit 0 = the week's first day. */
+  openMask: 23,
+  /** Days on which it was short of water (Ks below 1). */
+  shortDays: 24,
+  /** Days in the ground. */
+  groundDays: 25,
+  /** Index into STATES. */
+  state: 26,
+} as const;
+
+export const ZONE_FIELD_COUNT = 20;
+export const PLANTING_FIELD_COUNT = 27;
+export const SUPPLY_FIELD_COUNT = 10;
+
+/**
+ * From the root-zone balance, worst first:
+ * dry: beyond the allowed depletion at the week's end; short: on some day beyond it, or (keep) not back at its target;
+ * over: more irrigation drained than rounding to the timer's step explains; met: none of these;
+ * closed: shut for the week by hand; off: nothing in the ground.
+ */
+export const STATES = ['dry', 'short', 'over', 'met', 'closed', 'off'] as const;
+export type State = (typeof STATES)[number];
+
+/** Where a week's minutes come from. */
+export const MINUTES_ORIGINS = ['computed', 'hand-set', 'run', 'closed'] as const;
+export type MinutesOrigin = (typeof MINUTES_ORIGINS)[number];

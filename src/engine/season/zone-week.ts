@@ -1,0 +1,46 @@
+/** One cell: a zone's week as an object, read out of the season's flat arrays. */
+import { MINUTES_ORIGINS, type MinutesOrigin, STATES, type State, ZONE_FIELDS, type ZoneSeason } from './season.ts';
+
+type NumericField = Exclude<keyof typeof ZONE_FIELDS, 'state' | 'origin'>;
+
+export type ZoneWeek = { readonly [Field in NumericField]: number } & {
+  readonly week: number;
+  readonly state: State;
+  readonly origin: MinutesOrigin;
+};
+
+/** Throws a RangeError for a week outside the season. */
+export function zoneWeek(season: ZoneSeason, week: number): ZoneWeek {
+  return { ...(readWeek(season, ZONE_FIELDS, week) as Record<NumericField, number>), week, ...words(season, week) };
+}
+
+/** One figure without making an object: for renderers and sums. */
+export function zoneFigure(season: ZoneSeason, field: keyof typeof ZONE_FIELDS, week: number): number {
+  return season.figures[ZONE_FIELDS[field] * season.weeks + week] as number;
+}
+
+export function zoneState(season: ZoneSeason, week: number): State {
+  return STATES[zoneFigure(season, 'state', week)] as State;
+}
+
+export function zoneOrigin(season: ZoneSeason, week: number): MinutesOrigin {
+  return MINUTES_ORIGINS[zoneFigure(season, 'origin', week)] as MinutesOrigin;
+}
+
+function words(season: ZoneSeason, week: number): { readonly state: State; readonly origin: MinutesOrigin } {
+  return { state: zoneState(season, week), origin: zoneOrigin(season, week) };
+}
+
+/** Every field of a block at one week. */
+export function readWeek(
+  block: { readonly weeks: number; readonly figures: Float64Array },
+  fields: Readonly<Record<string, number>>,
+  week: number,
+): Record<string, number> {
+  if (!(Number.isInteger(week) && week >= 0 && week < block.weeks)) {
+    throw new RangeError(`week ${week} is outside the season of ${block.weeks} weeks`);
+  }
+  const figures: Record<string, number> = {};
+  for (const [field, place] of Object.entries(fields)) figures[field] = block.figures[place * block.weeks + week] as number;
+  return figures;
+}

@@ -1,0 +1,87 @@
+/**
+ * Everything that can be done to a plan. An edit is plain data: an element sends it up, `applyEdit` makes the next plan
+ * from it, history takes it back. Values are in the plan's own units; a week is named by the ISO day it starts on.
+ */
+import type {
+  Plan,
+  PlanChoice,
+  PlanClimate,
+  PlanLine,
+  PlanPlanting,
+  PlanSite,
+  PlanSupply,
+  PlanZone,
+} from '../schema/plan-schema.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+
+export type Edit =
+  | WeekEdit
+  | WeatherEdit
+  | GardenEdit
+  | ZoneEdit
+  | PlantingEdit
+  | LineEdit
+  /** Several as one step of history. */
+  | { readonly type: 'together'; readonly label: string; readonly edits: readonly Edit[] };
+
+/** `undefined` gives a hand-set figure back to the calculation. */
+export type WeekEdit =
+  | { readonly type: 'set-minutes'; readonly zone: string; readonly week: string; readonly minutes: number | undefined }
+  | { readonly type: 'set-minutes-run'; readonly zone: string; readonly week: string; readonly minutes: number | undefined }
+  | { readonly type: 'close-week'; readonly zone: string; readonly week: string; readonly closed: boolean }
+  | {
+      readonly type: 'set-open-days';
+      readonly zone: string;
+      readonly planting: string;
+      readonly week: string;
+      readonly days: number | undefined;
+    }
+  | { readonly type: 'set-note'; readonly zone: string; readonly week: string; readonly note: string | undefined }
+  /** Replaces every choice of a zone and week; `undefined` clears them. */
+  | { readonly type: 'set-choice'; readonly zone: string; readonly week: string; readonly choice: PlanChoice | undefined };
+
+type DayLog = NonNullable<NonNullable<Plan['log']>['days']>[string];
+
+export type WeatherEdit =
+  | { readonly type: 'set-week-rain'; readonly week: string; readonly rain: number | undefined }
+  | { readonly type: 'set-week-eto'; readonly week: string; readonly eto: number | undefined }
+  /** Replaces a day's observations; `undefined` clears them. */
+  | { readonly type: 'set-day-weather'; readonly day: string; readonly weather: DayLog | undefined }
+  | { readonly type: 'set-climate'; readonly climate: PlanClimate };
+
+/** `change` replaces the named fields; a field given as `undefined` goes back to its default. */
+export type Change<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
+export type GardenEdit =
+  | { readonly type: 'rename-plan'; readonly name: string }
+  | { readonly type: 'set-plan-notes'; readonly notes: string | undefined }
+  | { readonly type: 'set-season'; readonly season: Plan['season'] }
+  | { readonly type: 'change-site'; readonly change: Change<PlanSite> }
+  | { readonly type: 'change-supply'; readonly change: Change<PlanSupply> }
+  /** Converts every value of the plan; rounds to what a person would write. */
+  | { readonly type: 'convert-units'; readonly units: UnitSystem };
+
+export type ZoneEdit =
+  | { readonly type: 'add-zone'; readonly zone: PlanZone; readonly at?: number }
+  | { readonly type: 'change-zone'; readonly zone: string; readonly change: Change<Omit<PlanZone, 'id' | 'plantings'>> }
+  /** Its choices and runs go with it. */
+  | { readonly type: 'remove-zone'; readonly zone: string }
+  | { readonly type: 'move-zone'; readonly zone: string; readonly to: number };
+
+export type PlantingEdit =
+  | { readonly type: 'add-planting'; readonly zone: string; readonly planting: PlanPlanting; readonly at?: number }
+  | {
+      readonly type: 'change-planting';
+      readonly zone: string;
+      readonly planting: string;
+      readonly change: Change<Omit<PlanPlanting, 'id'>>;
+    }
+  | { readonly type: 'remove-planting'; readonly zone: string; readonly planting: string }
+  /** To a place in the same zone or another; its hand-set open days go with it. */
+  | { readonly type: 'move-planting'; readonly zone: string; readonly planting: string; readonly toZone: string; readonly at?: number };
+
+/** `line` is the place in the planting's list of lines. */
+export type LineEdit =
+  | { readonly type: 'add-line'; readonly zone: string; readonly planting: string; readonly line: PlanLine }
+  | { readonly type: 'replace-line'; readonly zone: string; readonly planting: string; readonly index: number; readonly line: PlanLine }
+  | { readonly type: 'remove-line'; readonly zone: string; readonly planting: string; readonly index: number };
