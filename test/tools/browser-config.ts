@@ -1,0 +1,65 @@
+import { join } from 'node:path';
+import { esbuildPlugin } from '@web/dev-server-esbuild';
+import { defaultReporter, type TestRunnerConfig } from '@web/test-runner';
+import { chromeLauncher } from '@web/test-runner-chrome';
+import * as puppeteer from 'puppeteer-core';
+import { browserReport } from './browser-report.ts';
+import { bundleDependencies } from './bundle-dependencies.ts';
+import { type BrowserKind, chromium, findBrowser } from './find-browser.ts';
+import { projectRoot } from './source-files.ts';
+
+// Without a sandbox because a container's root has none; the rest keeps the browser from going out on its own errands.
+const chromiumFlags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+function executableOf(kind: BrowserKind): string {
+  const path = findBrowser(kind, process.env);
+  if (path === undefined)
+    throw new Error(`${kind.label} was not found: install it, or set ${kind.variable} to its path.`);
+  return path;
+}
+
+const testPage = (testFramework: string): string => `<!doctype html>
+<html lang="en">
+  <head><title>Tests</title><meta name="viewport" content="width=device-width, initial-scale=1"></head>
+  <body><script type="module" src="${testFramework}"></script></body>
+</html>`;
+
+/** How the tests in `files` run in one browser. RUNNEL_BROWSER_REPORT may name a file for the result as JSON. */
+export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerConfig {
+  const reportPath = process.env['RUNNEL_BROWSER_REPORT'];
+  return {
+    rootDir: projectRoot,
+    files,
+    nodeResolve: { exportConditions: ['browser', 'production'] },
+    concurrency: 1,
+    testsStartTimeout: 60_000,
+    testsFinishTimeout: 180_000,
+    testFramework: { config: { ui: 'bdd', timeout: 10_000 } },
+    testRunnerHtml: testPage,
+    plugins: [
+      bundleDependencies(),
+      esbuildPlugin({ ts: true, target: 'es2022', tsconfig: join(projectRoot, 'tsconfig.json') }),
+    ],
+    browsers: [
+      chromeLauncher({
+        puppeteer,
+        launchOptions:
+          kind === chromium
+            ? { executablePath: executableOf(kind), args: chromiumFlags }
+            : { executablePath: executableOf(kind), browser: 'firefox' },
+      }),
+    ],
+    reporters: [
+      defaultReporter({ reportTestProgress: process.stdout.isTTY }),
+      ...(reportPath === undefined ? [] : [browserReport(reportPath)]),
+    ],
+  };
+}

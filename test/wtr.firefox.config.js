@@ -1,0 +1,6 @@
+import '../.build/run-ts.mjs';
+
+const { browserConfig } = await import('./tools/browser-config.ts');
+const { firefox } = await import('./tools/find-browser.ts');
+
+export default browserConfig(firefox, ['test/**/*.firefox.browser.ts']);
