@@ -1,0 +1,30 @@
+import type { Season } from '../../../engine/season/season.ts';
+import type { Edit } from '../../../plan/edits/edit.ts';
+import type { Plan } from '../../../plan/schema/plan-schema.ts';
+
+export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
+
+/** Tells that another plan stands on the page, with its season. */
+export class RunnelChangeEvent extends Event {
+  static readonly type = 'runnel-change';
+
+  readonly plan: Plan;
+  readonly season: Season;
+  readonly cause: ChangeCause;
+  /** The edit that was made; undefined for a load, an undo and a redo. */
+  readonly edit: Edit | undefined;
+
+  constructor(change: { plan: Plan; season: Season; cause: ChangeCause; edit: Edit | undefined }) {
+    super(RunnelChangeEvent.type, { bubbles: true, composed: true });
+    this.plan = change.plan;
+    this.season = change.season;
+    this.cause = change.cause;
+    this.edit = change.edit;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'runnel-change': RunnelChangeEvent;
+  }
+}
