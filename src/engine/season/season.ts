@@ -4,6 +4,7 @@
  */
 import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
+import type { PlantingDays } from './planting-days.ts';
 
 export interface Season {
   readonly garden: Garden;
@@ -25,11 +26,12 @@ export interface ZoneSeason {
 /** One planting's weeks, laid out like its zone's. */
 export interface PlantingSeason {
   readonly planting: GardenPlanting;
+  readonly days: PlantingDays;
   readonly weeks: number;
   readonly figures: Float64Array;
 }
 
-/** The whole garden's weeks in litres: the `SUPPLY_FIELDS` of all zones added up. */
+/** The whole garden's weeks in litres: the `SUPPLY_FIELDS` of all zones added up, laid out like a zone's. */
 export interface SeasonTotals {
   readonly weeks: number;
   readonly figures: Float64Array;

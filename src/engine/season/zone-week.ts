@@ -41,6 +41,7 @@ export function readWeek(
     throw new RangeError(`week ${week} is outside the season of ${block.weeks} weeks`);
   }
   const figures: Record<string, number> = {};
-  for (const [field, place] of Object.entries(fields)) figures[field] = block.figures[place * block.weeks + week] as number;
+  for (const [field, place] of Object.entries(fields))
+    figures[field] = block.figures[place * block.weeks + week] as number;
   return figures;
 }

@@ -1,0 +1,40 @@
+/** A planting's season by day: its demand, its effective rain, and what a minute of its line brings. */
+import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
+import type { Weather } from '../weather.ts';
+import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
+import { plantingRain } from './planting-rain.ts';
+
+export interface PlantingDays {
+  readonly demand: PlantingDemand;
+  /** Rain that enters the root zone, mm. */
+  readonly soakedMm: Float64Array;
+  /** Net depth that a minute of the line brings on each day, mm; 0 without a line and out of the ground. */
+  readonly netMmPerMinute: Float64Array;
+}
+
+/** `demand` is taken over where it is known already: it does not change with the rain. */
+export function plantingDays(
+  planting: GardenPlanting,
+  context: { readonly zone: GardenZone; readonly site: GardenSite; readonly weather: Weather },
+  demand: PlantingDemand = plantingDemand(planting, context.zone.soil, context.weather),
+): PlantingDays {
+  const { zone, site, weather } = context;
+  const netMmPerMinute = new Float64Array(weather.days);
+  planting.lines.forEach((line, place) => {
+    const first = Math.max(demand.first, line.from - weather.firstDay);
+    const until = planting.lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
+    const end = Math.min(demand.end, until - weather.firstDay);
+    if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * zone.efficiency, first, end);
+  });
+  return { demand, soakedMm: plantingRain(demand, site, weather), netMmPerMinute };
+}
+
+/** Gross depth over the planting's ground in a minute, mm: L/h over m2 is mm/h. */
+export function grossMmPerMinute(line: GardenLine, planting: GardenPlanting): number {
+  return line.flowLph / planting.areaM2 / 60;
+}
+
+/** The line that lies on a day, if any. `lines` are in order of their first day. */
+export function lineOn(planting: GardenPlanting, day: number): GardenLine | undefined {
+  return planting.lines.findLast((line) => line.from <= day);
+}

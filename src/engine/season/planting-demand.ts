@@ -1,0 +1,69 @@
+/** What a planting would use day by day if never short, and how far its soil may dry: all that does not hang on rain. */
+import type { DayNumber } from '../calendar.ts';
+import type { GardenPlanting, PlantCoefficient, ZoneSoil } from '../garden.ts';
+import { cropCoefficient } from '../plants/crop-coefficient.ts';
+import { depletionFraction } from '../plants/depletion-fraction.ts';
+import { readilyAvailableWaterMm, totalAvailableWaterMm } from '../soil/available-water.ts';
+import type { Weather } from '../weather.ts';
+
+export interface PlantingDemand {
+  /** First day in the ground and the day after the last, counted from the season's first day. */
+  readonly first: number;
+  readonly end: number;
+  /** ETc of each day, mm; 0 out of the ground. */
+  readonly etcMm: Float64Array;
+  /** Readily available water (allowed depletion) of each day, mm. */
+  readonly rawMm: Float64Array;
+  /** The least of them in the ground: below it no day is short. */
+  readonly leastRawMm: number;
+  /** Total available water, mm. */
+  readonly tawMm: number;
+  /** Depletion to come back to, mm. */
+  readonly targetMm: number;
+  /** Depletion on the first day in the ground, mm. */
+  readonly startMm: number;
+}
+
+export function plantingDemand(planting: GardenPlanting, soil: ZoneSoil, weather: Weather): PlantingDemand {
+  const { firstDay, days } = weather;
+  const first = Math.min(days, Math.max(0, planting.from - firstDay));
+  const end = Math.max(first, Math.min(days, planting.to + 1 - firstDay));
+  const tawMm = totalAvailableWaterMm(soil.availableWater, planting.rootDepthM);
+  const allowedMm = readilyAvailableWaterMm(tawMm, planting.allowedDepletion);
+  const etcMm = new Float64Array(days);
+  const rawMm = new Float64Array(days);
+  let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
+  for (let day = first; day < end; day++) {
+    const etc = plantCoefficientOn(planting, firstDay + day) * (weather.eto.mm[day] as number);
+    const raw = planting.adjustsDepletion
+      ? readilyAvailableWaterMm(tawMm, depletionFraction(planting.allowedDepletion, etc))
+      : allowedMm;
+    etcMm[day] = etc;
+    rawMm[day] = raw;
+    if (raw < leastRawMm) leastRawMm = raw;
+  }
+  return {
+    first,
+    end,
+    etcMm,
+    rawMm,
+    leastRawMm,
+    tawMm,
+    targetMm: planting.target * allowedMm,
+    startMm: planting.startDepletion * allowedMm,
+  };
+}
+
+/** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
+export function plantCoefficientOn({ coefficient, establishing }: GardenPlanting, day: DayNumber): number {
+  const settled = settledCoefficientOn(coefficient, day);
+  return establishing !== undefined && day <= establishing.until ? settled * establishing.factor : settled;
+}
+
+function settledCoefficientOn(coefficient: PlantCoefficient, day: DayNumber): number {
+  if (coefficient.kind === 'landscape') return coefficient.factor * coefficient.density * coefficient.microclimate;
+  const [iniDays, devDays, midDays, lateDays] = coefficient.stageDays;
+  const { kcInitial: kcIni, kcMid, kcEnd } = coefficient;
+  const stages = { iniDays, devDays, midDays, lateDays };
+  return cropCoefficient(day - coefficient.plantedOn + 1, stages, { kcIni, kcMid, kcEnd });
+}

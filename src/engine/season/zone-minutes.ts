@@ -1,0 +1,41 @@
+/** One zone, one number: the minutes a watering day that suit its plantings by the zone's rule. */
+import type { ZoneRule } from '../garden.ts';
+
+/** A planting's say in its zone's minutes this week. */
+export interface PlantingVoice {
+  readonly plantingId: string;
+  readonly hasShutOff: boolean;
+  /** In the ground on at least one watering day of the week. */
+  isPresent: boolean;
+  /** Minutes a watering day that it asks for; Infinity where it has no line. */
+  minutesPerDay: number;
+  /** Litres that a minute a watering day brings it over the whole week, net. */
+  litresPerMinute: number;
+}
+
+/**
+ * Minutes a watering day before any rounding.
+ *
+ * Plantings without a shut-off decide; those behind one only where there is no other, since theirs can be closed.
+ * thirstiest: nobody goes short. area-weighted: the volume that all need over the flow they share. planting: the named
+ * one alone, or the thirstiest while it is not in the ground. A planting without a line cannot be helped by minutes.
+ */
+export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): number {
+  if (rule.kind === 'planting') {
+    const named = voices.find(({ plantingId }) => plantingId === rule.plantingId);
+    if (named?.isPresent && named.minutesPerDay < Number.POSITIVE_INFINITY) return named.minutesPerDay;
+  }
+  const anyOpen = voices.some((voice) => voice.isPresent && !voice.hasShutOff);
+  let thirstiest = 0;
+  let litres = 0;
+  let litresPerMinute = 0;
+  for (const voice of voices) {
+    const decides = voice.isPresent && voice.litresPerMinute > 0 && !(anyOpen && voice.hasShutOff);
+    if (!decides) continue;
+    if (voice.minutesPerDay > thirstiest) thirstiest = voice.minutesPerDay;
+    litres += voice.minutesPerDay * voice.litresPerMinute;
+    litresPerMinute += voice.litresPerMinute;
+  }
+  if (rule.kind !== 'area-weighted') return thirstiest;
+  return litresPerMinute === 0 ? 0 : litres / litresPerMinute;
+}

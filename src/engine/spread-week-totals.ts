@@ -1,0 +1,32 @@
+/** A week's observed total, shared over its days. */
+import type { DayNumber } from './calendar.ts';
+import type { SeasonSpan } from './garden.ts';
+
+/**
+ * Gives what a week's total leaves, after its days that have a figure of their own, to its other days in equal parts
+ * (never below 0). `totals` is by any day of the week; `placed` is told each day that got its share.
+ */
+export function spreadWeekTotals(
+  input: {
+    readonly span: SeasonSpan;
+    readonly totals: ReadonlyMap<DayNumber, number | undefined>;
+    /** Whether a day of the season has a figure of its own. */
+    readonly isTaken: (place: number) => boolean;
+    /** Changed in place. */
+    readonly daily: Float64Array;
+  },
+  placed: (place: number) => void,
+): void {
+  const { span, totals, isTaken, daily } = input;
+  for (const [day, total] of totals) {
+    const week = Math.floor((day - span.firstDay) / 7);
+    if (total === undefined || week < 0 || week >= span.weeks) continue;
+    const places = Array.from({ length: 7 }, (_, offset) => week * 7 + offset);
+    const free = places.filter((place) => !isTaken(place));
+    const taken = places.filter(isTaken).reduce((sum, place) => sum + (daily[place] as number), 0);
+    for (const place of free) {
+      daily[place] = Math.max(0, total - taken) / free.length;
+      placed(place);
+    }
+  }
+}
