@@ -58,7 +58,7 @@ export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerCon
       }),
     ],
     reporters: [
-      defaultReporter({ reportTestProgress: process.stdout.isTTY }),
+      defaultReporter({ reportTestProgress: process.stdout.isTTY === true }),
       ...(reportPath === undefined ? [] : [browserReport(reportPath)]),
     ],
   };

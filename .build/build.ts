@@ -1,0 +1,19 @@
+// `npm run build`: makes dist/ afresh, one step after the other. The first step that fails ends it.
+import { rmSync } from 'node:fs';
+import { compileModules } from './steps/compile-modules.ts';
+
+const steps: readonly { readonly name: string; readonly run: () => void | Promise<void> }[] = [
+  { name: 'ES modules and declarations', run: compileModules },
+];
+
+rmSync('dist', { recursive: true, force: true });
+try {
+  for (const { name, run } of steps) {
+    const start = performance.now();
+    await run();
+    console.log(`${name}: ${((performance.now() - start) / 1000).toFixed(1)} s`);
+  }
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}

@@ -1,0 +1,6 @@
+// `npm run check`: types, lint, format and floors.
+import { runChecks } from './checks.ts';
+import { reportAndExit } from './report.ts';
+import { runUnitTests } from './runners.ts';
+
+reportAndExit([...runChecks(), runUnitTests('test/floors.test.ts')]);
