@@ -30,6 +30,12 @@ export const controls = css`
     font-weight: 650;
   }
 
+  .waiting {
+    padding: 1rem 0;
+    max-inline-size: 42rem;
+    color: var(--_quiet);
+  }
+
   .quiet {
     color: var(--_quiet);
   }

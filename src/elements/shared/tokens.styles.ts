@@ -59,6 +59,14 @@ export const tokens = css`
     box-sizing: inherit;
   }
 
+  /* Paper is white, whatever the screen was. */
+  @media print {
+    :host {
+      color-scheme: light;
+      background: none;
+    }
+  }
+
   @media (forced-colors: active) {
     :host {
       ${forcedTokenDeclarations}

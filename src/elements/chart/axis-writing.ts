@@ -1,0 +1,27 @@
+import type { SeasonSpan } from '../../engine/garden.ts';
+import { toSi, type UnitSystem } from '../../engine/units.ts';
+import { type MonthStart, monthStarts } from '../shared/format/month-starts.ts';
+import { formatQuantity } from '../shared/format/quantity.ts';
+
+const writers = new Map<string, (value: number) => string>();
+const months = new WeakMap<SeasonSpan, Map<string, readonly MonthStart[]>>();
+
+/** Writes values of the volume axis; the same function for the same units and locale. */
+export function volumeWriter(units: UnitSystem, locale: string): (value: number) => string {
+  const key = `${units} ${locale}`;
+  let writer = writers.get(key);
+  if (writer === undefined) {
+    writer = (value) => formatQuantity(toSi(value, 'volume', units), 'volume', { units, locale });
+    writers.set(key, writer);
+  }
+  return writer;
+}
+
+/** The months of a span; the same list for the same span and locale. */
+export function monthsOf(span: SeasonSpan, locale: string): readonly MonthStart[] {
+  const byLocale = months.get(span) ?? new Map<string, readonly MonthStart[]>();
+  months.set(span, byLocale);
+  const known = byLocale.get(locale) ?? monthStarts(span, locale);
+  byLocale.set(locale, known);
+  return known;
+}

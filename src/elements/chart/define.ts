@@ -1,0 +1,4 @@
+import { define } from '../shared/define.ts';
+import { RunnelChart } from './runnel-chart.ts';
+
+define('runnel-chart', RunnelChart);

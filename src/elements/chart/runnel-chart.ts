@@ -1,0 +1,167 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
+import type { Cumulative } from '../../engine/season/cumulative.ts';
+import { controls } from '../shared/controls.styles.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import { tokens } from '../shared/tokens.styles.ts';
+import { chartWords, findingWords } from '../shared/words/chart-words.ts';
+import { monthsOf, volumeWriter } from './axis-writing.ts';
+import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts';
+import { chartTable } from './chart-table.ts';
+import { DrawingController, type Scene } from './drawing-controller.ts';
+import { findingOf } from './finding.ts';
+import { chartStyles } from './runnel-chart.styles.ts';
+import { linesOf, selectedZone, totalsOf } from './totals-of.ts';
+import { weekAfterKey } from './week-keys.ts';
+
+export type ChartScope = 'garden' | 'zone';
+
+/**
+ * @summary Cumulative supply against cumulative demand over the season, with any shortfall named in its title.
+ *
+ * Stands inside a `runnel-plan`. Pointing at a week reads it, a click or the arrow keys select it for every view, and
+ * the same figures stand beneath as a table.
+ *
+ * @fires {RunnelSelectEvent} runnel-select - A week was chosen; `selection` keeps the zone that was selected.
+ *
+ * @csspart title - The finding in words.
+ * @csspart plot - The drawing.
+ * @csspart key - Names and figures of what is drawn.
+ *
+ * @cssprop [--runnel-chart-height=15rem] - Height of the drawing.
+ * @cssprop --runnel-paper - Ground.
+ * @cssprop --runnel-ink - Text and the line of demand.
+ * @cssprop --runnel-quiet - Lesser text, and water from the soil.
+ * @cssprop --runnel-line - Rules.
+ * @cssprop --runnel-water - Irrigation.
+ * @cssprop --runnel-rain - Rain.
+ * @cssprop --runnel-short - Shortfall.
+ * @cssprop [--runnel-font=system-ui, sans-serif] - Face of the text.
+ * @cssprop [--runnel-font-size=0.9375rem] - Size of the text.
+ */
+export class RunnelChart extends LitElement {
+  static override readonly styles = [tokens, controls, chartStyles];
+
+  readonly #plan = new PlanConsumer(this);
+  readonly #drawing = new DrawingController(this, () => this.#scene());
+
+  @query('.plot canvas') private readonly canvas!: HTMLCanvasElement | null;
+  @state() private pointedWeek: number | undefined;
+
+  /** Whose water is shown. The zone is the selected one; without one it is the whole garden all the same. */
+  @property() scope: ChartScope = 'garden';
+
+  protected override updated(): void {
+    this.#drawing.mark(this.pointedWeek, this.#plan.view.selection.week);
+  }
+
+  /** What is drawn, from the view as it stands; undefined while there is nothing to draw. */
+  #scene(): Scene | undefined {
+    const { view } = this.#plan;
+    const { canvas } = this;
+    if (!isReady(view) || canvas === null) return undefined;
+    const { units, locale } = readingOf(view);
+    return {
+      canvas,
+      lines: linesOf(this.#totals(view), units),
+      months: monthsOf(view.season.garden.span, locale),
+      volume: volumeWriter(units, locale),
+    };
+  }
+
+  #zone(view: ReadyView) {
+    return this.scope === 'zone' ? selectedZone(view.season, view.selection) : undefined;
+  }
+
+  #totals(view: ReadyView): Cumulative {
+    return totalsOf(this.#zone(view) ?? view.season.totals);
+  }
+
+  #select(week: number): void {
+    this.#plan.select({ ...this.#plan.view.selection, week });
+  }
+
+  #onPointer(event: PointerEvent): void {
+    this.pointedWeek = event.type === 'pointerleave' ? undefined : this.#drawing.weekAt(event.clientX);
+  }
+
+  #onClick(event: MouseEvent): void {
+    const week = this.#drawing.weekAt(event.clientX);
+    if (week !== undefined) this.#select(week);
+  }
+
+  #onKeydown(event: KeyboardEvent): void {
+    const { season, selection } = this.#plan.view;
+    const week = season && weekAfterKey(event.key, selection.week, season.garden.span.weeks);
+    if (week === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    this.#select(week);
+  }
+
+  protected override render(): unknown {
+    const { view } = this.#plan;
+    return isReady(view) ? this.#chart(view) : waitingTemplate(view);
+  }
+
+  #chart(view: ReadyView): TemplateResult {
+    const reading = readingOf(view);
+    const { span } = view.season.garden;
+    const totals = this.#totals(view);
+    const zone = this.#zone(view);
+    const finding = findingOf(totals);
+    const words = findingWords(finding, span, reading);
+    const week = this.pointedWeek ?? view.selection.week;
+    const figures = keyFigures(totals, week ?? span.weeks - 1);
+    const moment = keyMoment(span, week, reading.locale);
+    return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
+      <header>
+        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
+        ${this.#scopeSwitch(view)}
+      </header>
+      <p class="quiet small">${chartWords.about}</p>
+      <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${chartWords.readWeeks} aria-valuemin="1"
+        aria-valuemax=${span.weeks} aria-valuenow=${(view.selection.week ?? span.weeks - 1) + 1}
+        aria-valuetext=${keySentence(figures, moment, reading)}
+        @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
+        @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
+      <div part="key">${keyTemplate(figures, moment, reading)}</div>
+      <details>
+        <summary>${chartWords.table}</summary>
+        <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
+          ${guard([totals, span, reading.units, reading.locale, view.selection.week], () =>
+            chartTable({
+              totals,
+              span,
+              reading,
+              selectedWeek: view.selection.week,
+              select: (chosen) => this.#select(chosen),
+            }),
+          )}
+        </div>
+      </details>
+    </div>`;
+  }
+
+  #scopeSwitch(view: ReadyView): TemplateResult {
+    const selected = selectedZone(view.season, view.selection);
+    const choice = (scope: ChartScope, label: string, isShown: boolean) => html`<label>
+      <input type="radio" name="scope" .checked=${isShown} ?disabled=${scope === 'zone' && selected === undefined}
+        @change=${() => {
+          this.scope = scope;
+        }} /><span>${label}</span>
+    </label>`;
+    const isZone = this.#zone(view) !== undefined;
+    return html`<div class="choices" role="radiogroup" aria-label=${chartWords.whose}>
+      ${choice('garden', chartWords.wholeGarden, !isZone)}
+      ${choice('zone', selected?.zone.name ?? chartWords.noZone, isZone)}
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'runnel-chart': RunnelChart;
+  }
+}

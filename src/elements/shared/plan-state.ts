@@ -1,0 +1,30 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Season } from '../../engine/season/season.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Reading } from './format/quantity.ts';
+import type { PlanView } from './plan-context.ts';
+import { planWords } from './words/plan-words.ts';
+
+/** A view with something to show. */
+export type ReadyView = PlanView & { readonly plan: Plan; readonly season: Season };
+
+/** Whether there is a season to show; a plan on screen stays while another file is read or refused. */
+export function isReady(view: PlanView): view is ReadyView {
+  return view.plan !== undefined && view.season !== undefined && view.season.zones.length > 0;
+}
+
+/** The units and language that a view's figures are written in. */
+export function readingOf(view: ReadyView): Reading {
+  return { units: view.plan.units, locale: view.locale };
+}
+
+/** What stands in a view's place while there is nothing to show; it says the next step. */
+export function waitingTemplate(view: PlanView): TemplateResult | typeof nothing {
+  if (isReady(view)) return nothing;
+  return html`<p class="waiting" role="status">${waitingWords(view)}</p>`;
+}
+
+function waitingWords({ status, season }: PlanView): string {
+  if (season !== undefined) return planWords.noZones;
+  return status === 'loading' || status === 'failed' ? planWords[status] : planWords.empty;
+}
