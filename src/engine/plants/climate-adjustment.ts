@@ -20,7 +20,8 @@ function climateTerm({ windMs, rhMinPercent, heightM }: CropClimate): number {
 }
 
 /**
- * Kc mid for a climate unlike the table's (wind 2 m/s, least humidity 45 %): wind and dry air raise it, more for tall crops.
+ * Kc mid for a climate unlike the table's (wind 2 m/s, least humidity 45 %): wind and dry air raise it, more for tall
+ * crops.
  *
  * Source: FAO-56 eq. 62, Box 15. Wind, humidity and height outside the equation's limits are taken at the limit.
  */

@@ -72,8 +72,8 @@ const CITRUS = 'Without ground cover, canopy over half of the ground.';
 const TURF = 'Kc may fall by 0.10 under careful management.';
 
 /**
- * Garden crops of FAO-56. A footnote mark printed against a number reads as a third decimal (1.05 with note 2 as 1.052):
- * no Kc here has more than two.
+ * Garden crops of FAO-56. A footnote mark printed against a number reads as a third decimal (1.05 with note 2 as
+ * 1.052): no Kc here has more than two.
  */
 export const CROPS: readonly Crop[] = [
   {

@@ -15,7 +15,7 @@ export interface DensityFactor {
 
 const GUIDE = 'Costello, Matheny and Clark (2000), landscape coefficient method, density factor';
 
-/** Density factors kd of the landscape coefficient method; where a vegetation type is known its row goes before the general one. */
+/** Density factors kd of the landscape coefficient method. A row for a vegetation type goes before the general one. */
 export const DENSITY_FACTORS: readonly DensityFactor[] = [
   {
     vegetation: 'general',

@@ -16,8 +16,8 @@ function checked(name: string, factor: number): number {
  * ANSI/ASABE S623 goes in as the species factor with the other two at 1.
  *
  * Source: Costello, Matheny and Clark (2000), the landscape coefficient method. Without unit; 0.025 to 1.638 for the
- * published ranges from low to high. Those ranges are checked where a factor is typed (landscapeFactorRange): here only a
- * factor that is below 0 or not finite throws RangeError.
+ * published ranges from low to high. Those ranges are checked where a factor is typed (landscapeFactorRange): here only
+ * a factor that is below 0 or not finite throws RangeError.
  */
 export function landscapeCoefficient({ speciesFactor, densityFactor, microclimateFactor }: LandscapeFactors): number {
   return (

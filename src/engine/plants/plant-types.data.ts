@@ -16,7 +16,7 @@ export const PLANT_TYPE_IDS = [
 
 export type PlantTypeId = (typeof PLANT_TYPE_IDS)[number];
 
-/** One plant type with its annual average plant factor (share of reference ET that keeps established plants acceptable). */
+/** One plant type. Its factor is the year's mean share of reference ET that keeps established plants looking well. */
 export interface PlantType {
   readonly id: PlantTypeId;
   readonly name: string;

@@ -15,11 +15,12 @@ export interface WaterUseClass {
 }
 
 const WUCOLS =
-  'Costello, Matheny and Clark (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California, WUCOLS III';
+  'Costello, Matheny and Clark (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings, WUCOLS III';
 
 /**
  * Water-use classes of landscape plants (WUCOLS). The gaps between classes (0.30 to 0.40, 0.60 to 0.70) are in the
- * publication: no species factor is offered there. California Title 23 s. 491 ends the high class at 1.0 instead of 0.9.
+ * publication: no species factor is offered there. California Title 23 s. 491 ends the high class at 1.0
+ * instead of 0.9.
  */
 export const WATER_USE_CLASSES: readonly WaterUseClass[] = [
   {

@@ -7,7 +7,7 @@
  * Source: USDA Soil Conservation Service, simplified form, as FAO method texts print it.
  */
 export function scsSimplifiedMonthlyMm(rainMm: number): number {
-  return rainMm <= 250 ? (rainMm * (125 - 0.2 * rainMm)) / 125 : 125 + 0.1 * rainMm;
+  return rainMm <= 250 ? rainMm * ((125 - 0.2 * rainMm) / 125) : 125 + 0.1 * rainMm;
 }
 
 /**
@@ -16,5 +16,5 @@ export function scsSimplifiedMonthlyMm(rainMm: number): number {
  * Source: USDA Soil Conservation Service, simplified form for ten days; from memory.
  */
 export function scsSimplifiedTenDayMm(rainMm: number): number {
-  return rainMm <= 250 / 3 ? (rainMm * (125 - 0.6 * rainMm)) / 125 : 125 / 3 + 0.1 * rainMm;
+  return rainMm <= 250 / 3 ? rainMm * ((125 - 0.6 * rainMm) / 125) : 125 / 3 + 0.1 * rainMm;
 }

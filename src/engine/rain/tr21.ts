@@ -30,7 +30,7 @@ export interface Tr21Month {
   readonly usableStorageMm: number;
 }
 
-/** The relation before its limits: below 0 for a trace of rain, and above the rain or the use where storage is ample. */
+/** The relation before its limits, mm: below 0 for a trace of rain, above rain or use where storage is ample. */
 export function tr21UnlimitedRainMm({ rainMm, etcMm, usableStorageMm }: Tr21Month): number {
   const fromRainMm = RAIN_FACTOR * rainMm ** RAIN_EXPONENT - RAIN_LOSS_MM;
   return tr21StorageFactor(usableStorageMm) * fromRainMm * 10 ** (ETC_EXPONENT_PER_MM * etcMm);
@@ -42,7 +42,8 @@ export function tr21UnlimitedRainMm({ rainMm, etcMm, usableStorageMm }: Tr21Mont
  * Pe = SF (1.2525 P^0.82416 - 2.9352) 10^(0.00095512 ETc), never more than the rain, never more than the plants use,
  * never below 0. The power is of P alone, not of the product. Months only: for weeks, compute the month and share it.
  *
- * Source: USDA SCS, TR-21 (1967, revised 1970); NEH Part 623 ch. 2 (1993), s. 623.0207, eq. 2-84 (the number from memory).
+ * Source: USDA SCS, TR-21 (1967, revised 1970); NEH Part 623 ch. 2 (1993), s. 623.0207, eq. 2-84 (its number from
+ * memory).
  */
 export function tr21EffectiveRainMm(month: Tr21Month): number {
   return Math.max(0, Math.min(tr21UnlimitedRainMm(month), month.rainMm, month.etcMm));

@@ -6,7 +6,8 @@ export interface LongestCycle {
 }
 
 /**
- * Longest run before water runs off, min: 60 ASA / (PR - IR). Infinite where the soil takes in water as fast as it comes.
+ * Longest run before water runs off, min: 60 ASA / (PR - IR). Infinite where the soil takes in water as fast as it
+ * comes.
  *
  * Source: Irrigation Association scheduling test protocol, 8th draft (2008), from memory.
  */

@@ -18,10 +18,12 @@ const inches = (a: number, b: number, c: number, d: number): SurfaceAccumulation
   d * MM_PER_INCH,
 ];
 
-const PROTOCOL =
-  'Irrigation Association, Smart Water Application Technologies, scheduling test protocol, 8th draft (2008); from memory';
+const PROTOCOL = 'Irrigation Association, scheduling test protocol, 8th draft (2008); from memory';
 
-/** Upper ends, in percent, of the printed slope classes 0-3, 4-6, 7-12 and 13 and over; a slope between two is read as the steeper. */
+/**
+ * Upper ends, in percent, of the printed slope classes 0-3, 4-6, 7-12 and 13 and over. A slope between two classes is
+ * read as the steeper.
+ */
 export const ACCUMULATION_SLOPE_CLASSES_PERCENT: readonly number[] = [3, 6, 12, Number.POSITIVE_INFINITY];
 
 /** Basic intake and allowable surface accumulation by texture. */
