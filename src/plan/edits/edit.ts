@@ -2,6 +2,8 @@
  * Everything that can be done to a plan. An edit is plain data: an element sends it up, `applyEdit` makes the next plan
  * from it, history takes it back. Values are in the plan's own units; a week is named by the ISO day it starts on.
  */
+
+import type { UnitSystem } from '../../engine/units.ts';
 import type {
   Plan,
   PlanChoice,
@@ -12,7 +14,6 @@ import type {
   PlanSupply,
   PlanZone,
 } from '../schema/plan-schema.ts';
-import type { UnitSystem } from '../../engine/units.ts';
 
 export type Edit =
   | WeekEdit
@@ -27,7 +28,12 @@ export type Edit =
 /** `undefined` gives a hand-set figure back to the calculation. */
 export type WeekEdit =
   | { readonly type: 'set-minutes'; readonly zone: string; readonly week: string; readonly minutes: number | undefined }
-  | { readonly type: 'set-minutes-run'; readonly zone: string; readonly week: string; readonly minutes: number | undefined }
+  | {
+      readonly type: 'set-minutes-run';
+      readonly zone: string;
+      readonly week: string;
+      readonly minutes: number | undefined;
+    }
   | { readonly type: 'close-week'; readonly zone: string; readonly week: string; readonly closed: boolean }
   | {
       readonly type: 'set-open-days';
@@ -38,7 +44,12 @@ export type WeekEdit =
     }
   | { readonly type: 'set-note'; readonly zone: string; readonly week: string; readonly note: string | undefined }
   /** Replaces every choice of a zone and week; `undefined` clears them. */
-  | { readonly type: 'set-choice'; readonly zone: string; readonly week: string; readonly choice: PlanChoice | undefined };
+  | {
+      readonly type: 'set-choice';
+      readonly zone: string;
+      readonly week: string;
+      readonly choice: PlanChoice | undefined;
+    };
 
 type DayLog = NonNullable<NonNullable<Plan['log']>['days']>[string];
 
@@ -78,10 +89,22 @@ export type PlantingEdit =
     }
   | { readonly type: 'remove-planting'; readonly zone: string; readonly planting: string }
   /** To a place in the same zone or another; its hand-set open days go with it. */
-  | { readonly type: 'move-planting'; readonly zone: string; readonly planting: string; readonly toZone: string; readonly at?: number };
+  | {
+      readonly type: 'move-planting';
+      readonly zone: string;
+      readonly planting: string;
+      readonly toZone: string;
+      readonly at?: number;
+    };
 
 /** `line` is the place in the planting's list of lines. */
 export type LineEdit =
   | { readonly type: 'add-line'; readonly zone: string; readonly planting: string; readonly line: PlanLine }
-  | { readonly type: 'replace-line'; readonly zone: string; readonly planting: string; readonly index: number; readonly line: PlanLine }
+  | {
+      readonly type: 'replace-line';
+      readonly zone: string;
+      readonly planting: string;
+      readonly index: number;
+      readonly line: PlanLine;
+    }
   | { readonly type: 'remove-line'; readonly zone: string; readonly planting: string; readonly index: number };

@@ -1,21 +1,30 @@
 /** A planting's drip line from a day on. */
 import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
+import { field, fields, maybe } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay } from './text.ts';
+
+const MOST_EMITTERS = 10_000;
 
 /** How the tubing is laid: its length as measured, equal rows, or loops round each plant. */
 function layoutSchema(system: UnitSystem) {
   return v.variant(
     'kind',
     [
-      v.strictObject({ kind: v.literal('length'), length: quantity('length', system) }),
-      v.strictObject({ kind: v.literal('rows'), rows: whole(1, 1000, 'rows'), length: quantity('length', system) }),
-      v.strictObject({
-        kind: v.literal('loops'),
-        perPlant: whole(1, 20, 'loops'),
-        /** Left out: the canopy's own diameter. */
-        diameter: v.optional(quantity('diameter', system)),
+      fields('a layout by length', {
+        kind: v.literal('length', 'length'),
+        length: field(quantity('length', system), 'Length of all the dripline, as measured.'),
+      }),
+      fields('a layout in rows', {
+        kind: v.literal('rows', 'rows'),
+        rows: field(whole(1, 1000, 'rows'), 'Number of equal rows.'),
+        length: field(quantity('length', system), 'Length of one row.'),
+      }),
+      fields('a layout in loops', {
+        kind: v.literal('loops', 'loops'),
+        perPlant: field(whole(1, 20, 'loops'), 'Loops of dripline round each plant.'),
+        diameter: maybe(quantity('diameter', system), 'Across one loop. Left out: the canopy’s own diameter.'),
       }),
     ],
     'a layout: length, rows or loops',
@@ -23,52 +32,66 @@ function layoutSchema(system: UnitSystem) {
 }
 
 export function lineSchema(system: UnitSystem) {
-  /** Left out: from the planting's first day. */
-  const from = v.optional(isoDay);
+  const from = maybe(isoDay, 'Day from which the line lies. Left out: the planting’s first day.');
+  const flow = field(quantity('emitterFlow', system), 'Flow of one emitter.');
   const hydraulics = {
-    topology: v.optional(v.picklist(['dead-end', 'loop'], 'dead-end or loop')),
-    slopeSide: v.optional(v.picklist(['level', 'uphill', 'downhill'], 'level, uphill or downhill')),
-    /** Rise along the line from its inlet; negative runs downhill. */
-    risePercent: v.optional(range(-100, 100, '%')),
-    insideDiameter: v.optional(quantity('bore', system)),
-    emitter: v.optional(
+    topology: maybe(
+      v.picklist(['dead-end', 'loop'], 'dead-end or loop'),
+      'Fed from one end, or from both. Left out: dead-end.',
+    ),
+    slopeSide: maybe(
+      v.picklist(['level', 'uphill', 'downhill'], 'level, uphill or downhill'),
+      'Side of the plants on which the line lies. Left out: level.',
+    ),
+    risePercent: maybe(range(-100, 100, '%'), 'Rise along the line from its inlet; negative runs downhill.'),
+    insideDiameter: maybe(quantity('bore', system), 'Inside diameter of the tubing. Left out: that of usual dripline.'),
+    emitter: maybe(
       v.variant(
         'kind',
         [
-          v.strictObject({ kind: v.literal('compensating'), leastPressure: quantity('pressure', system) }),
-          v.strictObject({ kind: v.literal('plain'), exponent: range(0.1, 1) }),
+          fields('a compensating emitter', {
+            kind: v.literal('compensating', 'compensating'),
+            leastPressure: field(quantity('pressure', system), 'Pressure from which the flow no longer changes.'),
+          }),
+          fields('a plain emitter', {
+            kind: v.literal('plain', 'plain'),
+            exponent: field(range(0.1, 1), 'Exponent x of flow = k pressure^x.'),
+          }),
         ],
         'an emitter that is compensating or plain',
       ),
+      'How the flow answers to pressure. Left out: compensating.',
     ),
   };
   return v.variant(
     'kind',
     [
-      v.strictObject({
-        kind: v.literal('dripline'),
+      fields('a dripline', {
+        kind: v.literal('dripline', 'dripline'),
         from,
-        flow: quantity('emitterFlow', system),
-        spacing: quantity('spacing', system),
+        flow,
+        spacing: field(quantity('spacing', system), 'Distance between emitters along the line.'),
         layout: layoutSchema(system),
         ...hydraulics,
       }),
-      v.strictObject({
-        kind: v.literal('point'),
+      fields('point emitters', {
+        kind: v.literal('point', 'point'),
         from,
-        flow: quantity('emitterFlow', system),
-        /** For each plant where plants are counted, else for the whole planting. */
-        count: whole(1, 10_000, 'emitters'),
+        flow,
+        count: field(
+          whole(1, MOST_EMITTERS, 'emitters'),
+          'Emitters at each plant where plants are counted, else in the whole planting.',
+        ),
         ...hydraulics,
       }),
-      v.strictObject({
-        kind: v.literal('spray'),
+      fields('micro-sprays', {
+        kind: v.literal('spray', 'spray'),
         from,
-        flow: quantity('emitterFlow', system),
-        count: whole(1, 10_000, 'micro-sprays'),
+        flow,
+        count: field(whole(1, MOST_EMITTERS, 'micro-sprays'), 'Micro-sprays in the whole planting.'),
         ...hydraulics,
       }),
-      v.strictObject({ kind: v.literal('solid'), from }),
+      fields('solid line', { kind: v.literal('solid', 'solid'), from }),
     ],
     'a line: dripline, point, spray or solid',
   );

@@ -4,6 +4,7 @@
  */
 import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
+import { field, fields, maybe } from './fields.ts';
 import { choicesSchema, logSchema } from './records.ts';
 import { seasonSchema, siteSchema } from './site.ts';
 import { supplySchema } from './supply.ts';
@@ -13,27 +14,42 @@ import { zoneSchema } from './zone.ts';
 export const PLAN_FORMAT = 'runnel-plan';
 export const PLAN_VERSION = 1;
 
-function planSchemaIn<System extends UnitSystem>(system: System) {
-  return v.strictObject({
-    format: v.literal(PLAN_FORMAT, `the word ${PLAN_FORMAT}`),
-    version: v.literal(PLAN_VERSION, `version ${PLAN_VERSION}`),
-    units: v.literal(system),
-    name,
-    notes: v.optional(note),
-    season: seasonSchema,
-    site: siteSchema(system),
-    supply: v.optional(supplySchema(system)),
-    zones: v.array(zoneSchema(system), 'a list of zones'),
-    log: v.optional(logSchema(system)),
+/** More would be no garden but a mistake. */
+const MOST_ZONES = 5000;
+
+function planSchemaIn<const System extends UnitSystem>(system: System) {
+  return fields('a plan', {
+    format: field(v.literal(PLAN_FORMAT, `the word ${PLAN_FORMAT}`), 'Tells this file from others.'),
+    version: field(v.literal(PLAN_VERSION, `the number ${PLAN_VERSION}`), 'Version of the format.'),
+    units: field(v.literal(system, 'us or metric'), 'Unit system of every value of this file.'),
+    name: field(name, 'Name of the plan.'),
+    notes: maybe(note, 'Notes about the plan.'),
+    season: field(seasonSchema, 'The weeks that are planned.'),
+    site: field(siteSchema(system), 'The place: soil and climate.'),
+    supply: maybe(supplySchema(system), 'Where the water comes from.'),
+    zones: v.pipe(
+      v.array(zoneSchema(system), 'a list of zones'),
+      v.maxLength(MOST_ZONES, `at most ${MOST_ZONES} zones`),
+      v.description('Each is one valve or timer station: everything in it runs together.'),
+    ),
+    log: maybe(logSchema(system), 'What was observed.'),
     choices: v.optional(choicesSchema),
   });
 }
 
-export const planSchema = v.variant('units', [planSchemaIn('us'), planSchemaIn('metric')], 'units of us or metric');
+/** The schema in each unit system: alike but for the units' names and the bounds. */
+export const PLAN_SCHEMAS = { us: planSchemaIn('us'), metric: planSchemaIn('metric') };
 
-type Deep<T> = T extends (infer E)[] ? readonly Deep<E>[] : T extends object ? { readonly [K in keyof T]: Deep<T[K]> } : T;
+export const planSchema = v.variant('units', [PLAN_SCHEMAS.us, PLAN_SCHEMAS.metric], 'us or metric');
+
+type Deep<T> = T extends (infer E)[]
+  ? readonly Deep<E>[]
+  : T extends object
+    ? { readonly [K in keyof T]: Deep<T[K]> }
+    : T;
 
 export type Plan = Deep<v.InferOutput<ReturnType<typeof planSchemaIn<UnitSystem>>>>;
+export type PlanSeason = Plan['season'];
 export type PlanSite = Plan['site'];
 export type PlanClimate = PlanSite['climate'];
 export type PlanSupply = NonNullable<Plan['supply']>;
@@ -42,5 +58,11 @@ export type PlanPlanting = PlanZone['plantings'][number];
 export type PlanLine = PlanPlanting['lines'][number];
 export type PlanNeed = PlanPlanting['need'];
 export type PlanLog = NonNullable<Plan['log']>;
-export type PlanChoice = NonNullable<Plan['choices']>[string][string];
+export type PlanDay = NonNullable<PlanLog['days']>[string];
+export type PlanWeek = NonNullable<PlanLog['weeks']>[string];
+/** Choices of one zone, by a day of the week. */
+export type PlanChoices = NonNullable<Plan['choices']>[string];
+export type PlanChoice = PlanChoices[string];
+/** Minutes really run in one zone, by a day of the week. */
+export type PlanRuns = NonNullable<PlanLog['runs']>[string];
 export type Weekday = Extract<PlanZone['wateringDays'], readonly unknown[]>[number];

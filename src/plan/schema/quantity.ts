@@ -25,15 +25,22 @@ const BOUNDS = {
 
 export type PlanQuantity = keyof typeof BOUNDS;
 
-/** A number of the given quantity, in the unit of the plan's system. */
+/** Least and greatest value of a quantity in the unit of a plan's system. */
+export function boundsOf(kind: PlanQuantity, system: UnitSystem): readonly [number, number] {
+  const [low, high] = BOUNDS[kind];
+  return [fromSi(low, kind, system), fromSi(high, kind, system)];
+}
+
+/** A number of the given quantity, in the unit of the plan's system. The schema carries its quantity for conversion. */
 export function quantity(kind: PlanQuantity, system: UnitSystem) {
-  const [lowSi, highSi] = BOUNDS[kind];
-  return range(fromSi(lowSi, kind, system), fromSi(highSi, kind, system), unitOf(kind, system).name);
+  const [low, high] = boundsOf(kind, system);
+  const unit = unitOf(kind, system).name;
+  return v.pipe(range(low, high, unit), v.metadata({ quantity: kind, unit }));
 }
 
 /** A number from `low` to `high`; the fault names both and the unit. */
 export function range(low: number, high: number, unit = '') {
-  const expected = `a number from ${tidy(low)} to ${tidy(high)}${unit === '' ? '' : ` ${unit}`}`;
+  const expected = `a number from ${tidy(low, Math.ceil)} to ${tidy(high, Math.floor)}${unit === '' ? '' : ` ${unit}`}`;
   return v.pipe(v.number(expected), v.finite(expected), v.minValue(low, expected), v.maxValue(high, expected));
 }
 
@@ -43,6 +50,10 @@ export function whole(low: number, high: number, unit = '') {
   return v.pipe(v.number(expected), v.integer(expected), v.minValue(low, expected), v.maxValue(high, expected));
 }
 
-function tidy(value: number): string {
-  return String(Number(value.toPrecision(3)));
+/** At most three digits, rounded to the inner side: what the words offer is accepted. */
+function tidy(value: number, inward: (value: number) => number): string {
+  const short = Number(value.toPrecision(3));
+  if (value === 0 || Math.abs(short - value) <= 1e-9 * Math.abs(value)) return String(short);
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  return String(Number((inward(value / step) * step).toPrecision(3)));
 }

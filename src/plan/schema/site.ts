@@ -1,35 +1,36 @@
 /** The season's span and the place: latitude, soil, monthly climate, how rain is credited. */
 import * as v from 'valibot';
+import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../engine/soil/textures.data.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import { field, fields, maybe } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay, note } from './text.ts';
 
 export const MOST_WEEKS = 104;
 
-export const seasonSchema = v.strictObject({
-  firstDay: isoDay,
-  weeks: whole(1, MOST_WEEKS, 'weeks'),
+export const seasonSchema = fields('a season', {
+  firstDay: field(isoDay, 'First day of the first week; every week starts on this weekday.'),
+  weeks: field(whole(1, MOST_WEEKS, 'weeks'), 'Number of weeks.'),
 });
 
 export const soilTexture = v.picklist(TEXTURE_IDS, `a soil texture: ${TEXTURE_IDS.join(', ')}`);
 
-const RAIN_METHODS = ['tr21', 'fao', 'scs-simplified', 'fraction', 'balance'] as const;
-
 export function siteSchema(system: UnitSystem) {
-  return v.strictObject({
-    latitude: range(-90, 90, 'degrees'),
-    elevation: v.optional(quantity('elevation', system)),
-    soil: soilTexture,
-    slopePercent: v.optional(range(0, 100, '%')),
-    exposure: v.optional(note),
+  return fields('a site', {
+    latitude: field(range(-90, 90, 'degrees'), 'North of the equator; negative lies south.'),
+    elevation: maybe(quantity('elevation', system), 'Above sea level. Left out: 0.'),
+    soil: field(soilTexture, 'Texture of the soil.'),
+    slopePercent: maybe(range(0, 100, '%'), 'Slope of the ground. Left out: 0.'),
+    exposure: maybe(note, 'Sun, shade and wind in words.'),
     climate: climateSchema(system),
-    rain: v.optional(
-      v.strictObject({
+    rain: maybe(
+      fields('a way of crediting rain', {
         method: v.picklist(RAIN_METHODS, `a rain method: ${RAIN_METHODS.join(', ')}`),
-        fraction: v.optional(range(0, 1)),
-        runoff: v.optional(range(0, 1)),
+        fraction: maybe(range(0, 1), 'Share of the rain that counts, for the method fraction.'),
+        runoff: maybe(range(0, 1), 'Share of an observed day’s rain that runs off. Left out: 0.'),
       }),
+      'How a month’s rain is credited. Left out: tr21.',
     ),
   });
 }
@@ -37,28 +38,20 @@ export function siteSchema(system: UnitSystem) {
 function climateSchema(system: UnitSystem) {
   const year = (kind: 'depth' | 'temperature' | 'windSpeed') => twelve(quantity(kind, system));
   return v.pipe(
-    v.strictObject({
-      source: note,
-      eto: v.optional(year('depth')),
-      minTemperature: v.optional(year('temperature')),
-      maxTemperature: v.optional(year('temperature')),
-      dewPoint: v.optional(year('temperature')),
-      wind: v.optional(year('windSpeed')),
-      sunshineHours: v.optional(twelve(range(0, 24, 'hours a day'))),
-      rain: year('depth'),
+    fields('a climate', {
+      source: field(note, 'Where the figures come from.'),
+      eto: maybe(year('depth'), 'Reference evapotranspiration of each whole month.'),
+      minTemperature: maybe(year('temperature'), 'Mean of the daily lowest temperatures.'),
+      maxTemperature: maybe(year('temperature'), 'Mean of the daily highest temperatures.'),
+      dewPoint: maybe(year('temperature'), 'Mean dew point.'),
+      wind: maybe(year('windSpeed'), 'Mean wind speed at 2 m.'),
+      sunshineHours: maybe(twelve(range(0, 24, 'hours a day')), 'Mean hours of bright sunshine a day.'),
+      rain: field(year('depth'), 'Rain of each whole month.'),
     }),
-    v.check(
-      (climate) => climate.eto !== undefined || (climate.minTemperature && climate.maxTemperature) !== undefined,
-      'reference ET (eto) by month, or both minTemperature and maxTemperature by month',
-    ),
-    v.check(
-      ({ minTemperature, maxTemperature }) =>
-        !minTemperature || !maxTemperature || minTemperature.every((low, month) => low <= (maxTemperature[month] ?? low)),
-      'a minTemperature that is not above the maxTemperature of its month',
-    ),
+    v.description('Monthly normals, January first: ETo, or lowest and highest temperature, and rain.'),
   );
 }
 
-function twelve<S extends v.GenericSchema<unknown, number>>(schema: S) {
+function twelve<Schema extends v.GenericSchema<unknown, number>>(schema: Schema) {
   return v.pipe(v.array(schema, 'twelve numbers, January first'), v.length(12, 'twelve numbers, January first'));
 }
