@@ -1,0 +1,130 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { query } from 'lit/decorators.js';
+import { controls } from '../shared/controls.styles.ts';
+import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { formatCount } from '../shared/format/count.ts';
+import { formatDay } from '../shared/format/dates.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import type { PlanView } from '../shared/plan-context.ts';
+import { tokens } from '../shared/tokens.styles.ts';
+import { plannerWords } from '../shared/words/planner-words.ts';
+import { savePlan } from './save-plan.ts';
+import { ShowPartEvent } from './show-part-event.ts';
+
+/**
+ * The planner's head: the plan's name and season, its file, undo and redo. Internal to `runnel-planner`.
+ *
+ * @fires {RunnelHistoryEvent} runnel-history - Undo or redo was pressed.
+ * @fires {RunnelOpenEvent} runnel-open - A file was chosen.
+ * @fires {ShowPartEvent} runnel-show-part - What was refused is to be shown.
+ */
+export class PlannerBar extends LitElement {
+  static override readonly styles = [
+    tokens,
+    controls,
+    css`
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.5rem 1.5rem;
+        align-items: center;
+        justify-content: space-between;
+      }
+
+      .heading {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 1rem;
+        align-items: baseline;
+        min-inline-size: 0;
+      }
+
+      h1 {
+        margin: 0;
+        font-size: calc(var(--_size) * 1.5);
+        font-weight: 700;
+        line-height: 1.2;
+        overflow-wrap: anywhere;
+      }
+
+      .actions {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.4rem;
+      }
+
+      .refused {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.25rem 1rem;
+        margin-block-start: 0.5rem;
+        padding-inline-start: 0.75rem;
+        border-inline-start: 4px solid var(--_short);
+      }
+
+      input[type='file'] {
+        display: none;
+      }
+
+      @media print {
+        .actions,
+        .refused {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  readonly #plan = new PlanConsumer(this);
+
+  @query('input') private readonly input!: HTMLInputElement;
+
+  #onFile(): void {
+    const file = this.input.files?.[0];
+    // The same file may be chosen again, once it is put right.
+    this.input.value = '';
+    if (file !== undefined) this.dispatchEvent(new RunnelOpenEvent(file));
+  }
+
+  protected override render(): TemplateResult {
+    const { view } = this.#plan;
+    const { plan, canUndo, canRedo, readOnly, faults } = view;
+    return html`<header>
+        <div class="heading">
+          <h1>${plan?.name ?? plannerWords.unnamed}</h1>
+          <p class="quiet">${seasonLine(view)}</p>
+        </div>
+        <div class="actions">
+          ${readOnly ? nothing : this.#editing(canUndo, canRedo)}
+          ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${plannerWords.save}</button>`}
+        </div>
+      </header>
+      <div role="alert">${faults.length === 0 ? nothing : this.#refused(view)}</div>`;
+  }
+
+  #editing(canUndo: boolean, canRedo: boolean): TemplateResult {
+    return html`<button ?disabled=${!canUndo} @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
+      <button ?disabled=${!canRedo} @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
+      <button @click=${() => this.input.click()}>${plannerWords.open}</button>
+      <input type="file" accept=".json,application/json" tabindex="-1" aria-label=${plannerWords.open} @change=${this.#onFile} />`;
+  }
+
+  #refused({ faults }: PlanView): TemplateResult {
+    return html`<p class="refused">
+      <span>${plannerWords.refused(faults)}</span>
+      <button class="plain" @click=${() => this.dispatchEvent(new ShowPartEvent('notices'))}>${plannerWords.seeFaults}</button>
+    </p>`;
+  }
+}
+
+function seasonLine({ plan, season, locale }: PlanView): string {
+  if (plan === undefined || season === undefined) return '';
+  const { firstDay, weeks } = season.garden.span;
+  const plantings = season.zones.reduce((sum, zone) => sum + zone.plantings.length, 0);
+  return plannerWords.season(
+    formatCount(weeks, plannerWords.weeks, locale),
+    formatDay(firstDay, locale, 'full'),
+    formatCount(season.zones.length, plannerWords.zones, locale),
+    formatCount(plantings, plannerWords.plantings, locale),
+  );
+}

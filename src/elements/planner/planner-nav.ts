@@ -1,0 +1,51 @@
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { controls } from '../shared/controls.styles.ts';
+import { tokens } from '../shared/tokens.styles.ts';
+import { plannerWords } from '../shared/words/planner-words.ts';
+import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
+
+const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices'];
+
+/**
+ * On a narrow screen, the way from one part of the planner to another. Internal to `runnel-planner`.
+ *
+ * @fires {ShowPartEvent} runnel-show-part - A part was chosen.
+ */
+export class PlannerNav extends LitElement {
+  static override readonly styles = [
+    tokens,
+    controls,
+    css`
+      nav {
+        display: flex;
+        gap: 0 0.25rem;
+        justify-content: space-between;
+        padding-block: 0.25rem;
+        border-block-end: 1px solid var(--_line);
+      }
+
+      button {
+        flex: 1;
+        min-block-size: 2.5rem;
+        padding-inline: 0.25rem;
+        border: 0;
+        color: var(--_water);
+      }
+
+      @media print {
+        nav {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  protected override render(): TemplateResult {
+    return html`<nav aria-label=${plannerWords.parts}>
+      ${PARTS.map(
+        (part) =>
+          html`<button @click=${() => this.dispatchEvent(new ShowPartEvent(part))}>${plannerWords.part[part]}</button>`,
+      )}
+    </nav>`;
+  }
+}

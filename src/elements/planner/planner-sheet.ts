@@ -1,0 +1,33 @@
+import { html, LitElement, type TemplateResult } from 'lit';
+import { ShowPartEvent } from './show-part-event.ts';
+
+/** The planner's parts on one sheet, in light DOM since the grid works nowhere else. Internal to `runnel-planner`. */
+export class PlannerSheet extends LitElement {
+  constructor() {
+    super();
+    this.addEventListener(ShowPartEvent.type, (event) => this.#show(event as ShowPartEvent));
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  #show({ part }: ShowPartEvent): void {
+    const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
+    element?.scrollIntoView({ block: 'start' });
+    element?.focus({ preventScroll: true });
+  }
+
+  protected override render(): TemplateResult {
+    return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
+      <runnel-planner-nav class="runnel-planner__nav"></runnel-planner-nav>
+      <div class="runnel-planner__season">
+        <runnel-grid class="runnel-planner__grid"></runnel-grid>
+        <runnel-chart class="runnel-planner__chart"></runnel-chart>
+      </div>
+      <div class="runnel-planner__side">
+        <runnel-trace class="runnel-planner__trace" tabindex="-1"></runnel-trace>
+        <runnel-notices class="runnel-planner__notices" tabindex="-1"></runnel-notices>
+      </div>`;
+  }
+}

@@ -1,0 +1,104 @@
+import { css } from 'lit';
+import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.styles.ts';
+
+/**
+ * The planner lies in light DOM: its rules name its own elements and classes and nothing else. Wide enough, the season
+ * stands left and fills the window, and what explains it stands right; below that, all is one column.
+ */
+export const plannerStyles = css`
+  runnel-planner {
+    ${tokenDeclarations}
+    display: block;
+    background: var(--_paper);
+    color: var(--_ink);
+  }
+
+  runnel-planner[hidden] {
+    display: none;
+  }
+
+  runnel-planner-sheet {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 1rem;
+    box-sizing: border-box;
+    padding: clamp(0.75rem, 2vw, 1.5rem);
+  }
+
+  .runnel-planner__season,
+  .runnel-planner__side {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 1.25rem;
+    align-content: start;
+    min-inline-size: 0;
+  }
+
+  .runnel-planner__grid {
+    block-size: var(--runnel-planner-grid-height, clamp(16rem, 44vh, 40rem));
+  }
+
+  .runnel-planner__chart {
+    --runnel-chart-height: clamp(8.5rem, 24vh, 16rem);
+  }
+
+  .runnel-planner__side > * {
+    scroll-margin-block-start: 3.5rem;
+    outline: none;
+  }
+
+  .runnel-planner__nav {
+    position: sticky;
+    z-index: 200;
+    inset-block-start: 0;
+  }
+
+  @media (min-width: 48rem) {
+    .runnel-planner__nav {
+      display: none;
+    }
+
+    .runnel-planner__side {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      column-gap: 2.5rem;
+    }
+  }
+
+  @media (min-width: 80rem) {
+    runnel-planner-sheet {
+      grid-template-columns: minmax(0, 1fr) 22rem;
+      column-gap: 2.5rem;
+    }
+
+    .runnel-planner__bar {
+      grid-column: 1 / -1;
+    }
+
+    .runnel-planner__side {
+      position: sticky;
+      inset-block-start: 1rem;
+      grid-template-columns: minmax(0, 1fr);
+      overflow: auto;
+      max-block-size: calc(100vh - 2rem);
+    }
+  }
+
+  @media print {
+    runnel-planner {
+      color-scheme: light;
+      background: none;
+    }
+
+    .runnel-planner__side {
+      position: static;
+      overflow: visible;
+      max-block-size: none;
+    }
+  }
+
+  @media (forced-colors: active) {
+    runnel-planner {
+      ${forcedTokenDeclarations}
+    }
+  }
+`;

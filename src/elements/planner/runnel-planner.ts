@@ -1,0 +1,60 @@
+import { html, LitElement, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
+import { plannerStyles } from './runnel-planner.styles.ts';
+
+/**
+ * @summary The season's grid, chart, notices and the trace of a number, laid out as one tool.
+ *
+ * Inside a `runnel-plan` it shows that plan. Anywhere else it makes a plan of its own, which `src` or `plan` fills; without
+ * either it waits for a file to be opened. It renders in light DOM, as the grid must, and so must everything around it.
+ *
+ * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
+ *
+ * @cssprop [--runnel-planner-grid-height=clamp(16rem, 44vh, 40rem)] - Height of the grid.
+ */
+export class RunnelPlanner extends LitElement {
+  /** Plan file that the planner's own plan opens. */
+  @property() src: string | undefined;
+
+  /** BCP 47 tag for the numbers and dates of the planner's own plan; left out: the page's language. */
+  @property() locale: string | undefined;
+
+  /** Whether the planner's own plan can only be looked at. */
+  @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
+
+  /** A plan for the planner's own `runnel-plan`. */
+  @property({ attribute: false }) plan: Plan | undefined;
+
+  @state() private isInsidePlan = false;
+
+  override connectedCallback(): void {
+    adoptStyles(this, plannerStyles);
+    this.isInsidePlan = isInsidePlan(this);
+    super.connectedCallback();
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render(): TemplateResult {
+    const sheet = html`<runnel-planner-sheet></runnel-planner-sheet>`;
+    if (this.isInsidePlan) return sheet;
+    return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}>${sheet}</runnel-plan>`;
+  }
+}
+
+/** Asked of the tree and not of the context, since the plan around may be defined later than the planner. */
+function isInsidePlan(element: Element): boolean {
+  const root = element.getRootNode();
+  if (element.closest('runnel-plan') !== null) return true;
+  return root instanceof ShadowRoot && isInsidePlan(root.host);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'runnel-planner': RunnelPlanner;
+  }
+}

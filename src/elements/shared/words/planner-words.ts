@@ -1,0 +1,23 @@
+/** All that the planner itself says; its parts have words of their own. */
+import type { Fault } from '../../../plan/reading/fault.ts';
+
+export const plannerWords = {
+  unnamed: 'Watering plan',
+  undo: 'Undo',
+  redo: 'Redo',
+  open: 'Open a plan…',
+  save: 'Save the plan',
+  fileName: (name: string) => `${name}.runnel.json`,
+  season: (weeks: string, from: string, zones: string, plantings: string) =>
+    `${weeks} from ${from}, ${zones}, ${plantings}`,
+  weeks: { one: 'week', other: 'weeks' },
+  zones: { one: 'zone', other: 'zones' },
+  plantings: { one: 'planting', other: 'plantings' },
+  parts: 'Parts of the planner',
+  part: { grid: 'Weeks', chart: 'Chart', trace: 'Why', notices: 'Attention' },
+  refused: (faults: readonly Fault[]) =>
+    faults.length === 1
+      ? 'Not taken over: one thing is wrong. The plan is as it was.'
+      : `Not taken over: ${faults.length} things are wrong. The plan is as it was.`,
+  seeFaults: 'See what to put right',
+} as const;
