@@ -1,6 +1,6 @@
+import { bySlope } from './by-slope.ts';
 import { findTexture } from './find-texture.ts';
 import { INTAKE_RATES, INTAKE_SLOPE_CLASSES_PERCENT } from './intake-rates.data.ts';
-import { slopeClass } from './slope-class.ts';
 import type { SoilTextureId } from './textures.data.ts';
 
 /**
@@ -10,9 +10,6 @@ import type { SoilTextureId } from './textures.data.ts';
  * Under drip it understates the danger: the rate under an emitter is far above the zone's average.
  */
 export function intakeRateMmPerHour(texture: SoilTextureId, slopePercent: number): number {
-  const { intakeTexture } = findTexture(texture);
-  const row = INTAKE_RATES.find((rates) => rates.texture === intakeTexture);
-  const rate = row?.mmPerHour[slopeClass(slopePercent, INTAKE_SLOPE_CLASSES_PERCENT)];
-  if (rate === undefined) throw new RangeError(`The intake table has no rate for "${intakeTexture}".`);
-  return rate;
+  const { mmPerHour } = INTAKE_RATES[findTexture(texture).intakeTexture];
+  return bySlope(slopePercent, { upperEndsPercent: INTAKE_SLOPE_CLASSES_PERCENT, values: mmPerHour });
 }

@@ -11,7 +11,6 @@ export type IntakeTextureId =
 
 /** Water that one texture takes in without runoff, mm/h, in the order of the slope classes. */
 export interface IntakeRates {
-  readonly texture: IntakeTextureId;
   readonly mmPerHour: readonly [number, number, number, number, number];
   readonly source: string;
   readonly fromMemory: boolean;
@@ -36,14 +35,14 @@ const USDA = 'USDA-based intake table by texture and slope, widely reprinted; fr
 export const INTAKE_SLOPE_CLASSES_PERCENT: readonly number[] = [4, 8, 12, 16, Number.POSITIVE_INFINITY];
 
 /** Intake rate by texture and slope. */
-export const INTAKE_RATES: readonly IntakeRates[] = [
-  { texture: 'coarse-sand', mmPerHour: inches(1.25, 1, 0.75, 0.5, 0.31), source: USDA, fromMemory: true },
-  { texture: 'fine-sand', mmPerHour: inches(0.94, 0.75, 0.56, 0.38, 0.24), source: USDA, fromMemory: true },
-  { texture: 'loamy-sand', mmPerHour: inches(0.88, 0.7, 0.53, 0.35, 0.22), source: USDA, fromMemory: true },
-  { texture: 'sandy-loam', mmPerHour: inches(0.75, 0.6, 0.45, 0.3, 0.19), source: USDA, fromMemory: true },
-  { texture: 'loam', mmPerHour: inches(0.54, 0.43, 0.33, 0.22, 0.14), source: USDA, fromMemory: true },
-  { texture: 'silt-loam', mmPerHour: inches(0.5, 0.4, 0.3, 0.2, 0.13), source: USDA, fromMemory: true },
-  { texture: 'clay-loam', mmPerHour: inches(0.25, 0.2, 0.15, 0.1, 0.06), source: USDA, fromMemory: true },
-  { texture: 'silty-clay', mmPerHour: inches(0.19, 0.15, 0.11, 0.08, 0.05), source: USDA, fromMemory: true },
-  { texture: 'clay', mmPerHour: inches(0.13, 0.1, 0.08, 0.05, 0.03), source: USDA, fromMemory: true },
-];
+export const INTAKE_RATES: Readonly<Record<IntakeTextureId, IntakeRates>> = {
+  'coarse-sand': { mmPerHour: inches(1.25, 1, 0.75, 0.5, 0.31), source: USDA, fromMemory: true },
+  'fine-sand': { mmPerHour: inches(0.94, 0.75, 0.56, 0.38, 0.24), source: USDA, fromMemory: true },
+  'loamy-sand': { mmPerHour: inches(0.88, 0.7, 0.53, 0.35, 0.22), source: USDA, fromMemory: true },
+  'sandy-loam': { mmPerHour: inches(0.75, 0.6, 0.45, 0.3, 0.19), source: USDA, fromMemory: true },
+  loam: { mmPerHour: inches(0.54, 0.43, 0.33, 0.22, 0.14), source: USDA, fromMemory: true },
+  'silt-loam': { mmPerHour: inches(0.5, 0.4, 0.3, 0.2, 0.13), source: USDA, fromMemory: true },
+  'clay-loam': { mmPerHour: inches(0.25, 0.2, 0.15, 0.1, 0.06), source: USDA, fromMemory: true },
+  'silty-clay': { mmPerHour: inches(0.19, 0.15, 0.11, 0.08, 0.05), source: USDA, fromMemory: true },
+  clay: { mmPerHour: inches(0.13, 0.1, 0.08, 0.05, 0.03), source: USDA, fromMemory: true },
+};

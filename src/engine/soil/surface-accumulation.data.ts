@@ -2,7 +2,6 @@ export type AccumulationTextureId = 'clay' | 'silty-clay' | 'clay-loam' | 'loam'
 
 /** Basic intake of one texture and the water that may stand on it, by slope class, before it runs off. */
 export interface SurfaceAccumulation {
-  readonly texture: AccumulationTextureId;
   readonly basicIntakeMmPerHour: number;
   readonly accumulationMm: readonly [number, number, number, number];
   readonly source: string;
@@ -27,54 +26,47 @@ const PROTOCOL = 'Irrigation Association, scheduling test protocol, 8th draft (2
 export const ACCUMULATION_SLOPE_CLASSES_PERCENT: readonly number[] = [3, 6, 12, Number.POSITIVE_INFINITY];
 
 /** Basic intake and allowable surface accumulation by texture. */
-export const SURFACE_ACCUMULATIONS: readonly SurfaceAccumulation[] = [
-  {
-    texture: 'clay',
+export const SURFACE_ACCUMULATIONS: Readonly<Record<AccumulationTextureId, SurfaceAccumulation>> = {
+  clay: {
     basicIntakeMmPerHour: 0.1 * MM_PER_INCH,
     accumulationMm: inches(0.2, 0.15, 0.1, 0.1),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'silty-clay',
+  'silty-clay': {
     basicIntakeMmPerHour: 0.15 * MM_PER_INCH,
     accumulationMm: inches(0.23, 0.19, 0.16, 0.13),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'clay-loam',
+  'clay-loam': {
     basicIntakeMmPerHour: 0.2 * MM_PER_INCH,
     accumulationMm: inches(0.26, 0.22, 0.18, 0.15),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'loam',
+  loam: {
     basicIntakeMmPerHour: 0.35 * MM_PER_INCH,
     accumulationMm: inches(0.3, 0.25, 0.21, 0.17),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'sandy-loam',
+  'sandy-loam': {
     basicIntakeMmPerHour: 0.4 * MM_PER_INCH,
     accumulationMm: inches(0.33, 0.29, 0.24, 0.2),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'loamy-sand',
+  'loamy-sand': {
     basicIntakeMmPerHour: 0.5 * MM_PER_INCH,
     accumulationMm: inches(0.36, 0.3, 0.26, 0.22),
     source: PROTOCOL,
     fromMemory: true,
   },
-  {
-    texture: 'sand',
+  sand: {
     basicIntakeMmPerHour: 0.6 * MM_PER_INCH,
     accumulationMm: inches(0.4, 0.35, 0.3, 0.25),
     source: PROTOCOL,
     fromMemory: true,
   },
-];
+};

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { longestCycleMinutes, soakPauseMinutes, splitIntoCycles } from '../../../src/engine/soil/cycle-and-soak.ts';
-import { surfaceStorage } from '../../../src/engine/soil/surface-accumulation.ts';
+import { surfaceStorage } from '../../../src/engine/soil/surface-storage.ts';
 
 const MM = 25.4;
 

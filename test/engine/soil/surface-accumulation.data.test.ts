@@ -12,9 +12,9 @@ describe('surface accumulation', () => {
     ['loamy-sand', 0.5, [0.36, 0.3, 0.26, 0.22]],
     ['sand', 0.6, [0.4, 0.35, 0.3, 0.25]],
   ] as const)('Irrigation Association protocol, %s: %d in/h, %j in', (texture, intake, accumulations) => {
-    const row = SURFACE_ACCUMULATIONS.find((candidate) => candidate.texture === texture);
-    expect((row?.basicIntakeMmPerHour ?? 0) / 25.4).toBeCloseTo(intake, 12);
-    expect(row?.accumulationMm.map((depth) => depth / 25.4)).toEqual(accumulations.map((d) => expect.closeTo(d, 12)));
-    expect(row?.fromMemory).toBe(true);
+    const row = SURFACE_ACCUMULATIONS[texture];
+    expect(row.basicIntakeMmPerHour / 25.4).toBeCloseTo(intake, 12);
+    expect(row.accumulationMm.map((depth) => depth / 25.4)).toEqual(accumulations.map((d) => expect.closeTo(d, 12)));
+    expect(row.fromMemory).toBe(true);
   });
 });

@@ -1,5 +1,5 @@
+import { bySlope } from './by-slope.ts';
 import { findTexture } from './find-texture.ts';
-import { slopeClass } from './slope-class.ts';
 import { ACCUMULATION_SLOPE_CLASSES_PERCENT, SURFACE_ACCUMULATIONS } from './surface-accumulation.data.ts';
 import type { SoilTextureId } from './textures.data.ts';
 
@@ -16,11 +16,7 @@ export interface SurfaceStorage {
  * Source: Irrigation Association scheduling test protocol, 8th draft (2008), from memory.
  */
 export function surfaceStorage(texture: SoilTextureId, slopePercent: number): SurfaceStorage {
-  const { accumulationTexture } = findTexture(texture);
-  const row = SURFACE_ACCUMULATIONS.find((candidate) => candidate.texture === accumulationTexture);
-  const accumulationMm = row?.accumulationMm[slopeClass(slopePercent, ACCUMULATION_SLOPE_CLASSES_PERCENT)];
-  if (row === undefined || accumulationMm === undefined) {
-    throw new RangeError(`The surface accumulation table has no row for "${accumulationTexture}".`);
-  }
-  return { basicIntakeMmPerHour: row.basicIntakeMmPerHour, accumulationMm };
+  const { basicIntakeMmPerHour, accumulationMm } = SURFACE_ACCUMULATIONS[findTexture(texture).accumulationTexture];
+  const slopes = { upperEndsPercent: ACCUMULATION_SLOPE_CLASSES_PERCENT, values: accumulationMm };
+  return { basicIntakeMmPerHour, accumulationMm: bySlope(slopePercent, slopes) };
 }

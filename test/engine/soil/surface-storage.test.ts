@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { surfaceStorage } from '../../../src/engine/soil/surface-accumulation.ts';
+import { surfaceStorage } from '../../../src/engine/soil/surface-storage.ts';
 import { TEXTURE_IDS } from '../../../src/engine/soil/textures.data.ts';
 
 describe('what a soil surface takes in and holds', () => {
