@@ -93,6 +93,14 @@ describe('a missing browser', () => {
     expect(asked).toThrow();
   });
 
+  it('is not installed in place of one that the environment names wrongly', () => {
+    placeAptGet(['chromium']);
+    const { env, ...rest } = machine(true);
+    const faults = ensureBrowsers([chromium], { ...rest, env: { ...env, CHROME_PATH: join(folder, 'nothing') } });
+    expect(faults.get(chromium)).toMatch(/^CHROME_PATH is /);
+    expect(asked).toThrow();
+  });
+
   it('is named with one line of advice where there is no apt-get', () => {
     expect([...ensureBrowsers([firefox], machine(true)).values()].join()).toMatch(
       /^Firefox was not found .* FIREFOX_PATH/,

@@ -15,20 +15,28 @@ export const thisMachine: Machine = {
     spawnSync(command, args, { stdio: 'inherit', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } }).status,
 };
 
-const advice = (kind: BrowserKind): string =>
-  `${kind.label} was not found and could not be installed here: install it, or set ${kind.variable} to its program, and run the tests again.`;
+/** Why a browser cannot be used, in one line; undefined where it can. */
+function faultOf(kind: BrowserKind, env: NodeJS.ProcessEnv): string | undefined {
+  try {
+    if (findBrowser(kind, env) !== undefined) return undefined;
+    return `${kind.label} was not found and could not be installed here: install it, or set ${kind.variable} to its program, and run the tests again.`;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
 
 /**
  * Sees to it that each browser is there: where one is missing and this machine lets us, Debian's package is installed.
- * Gives one line of advice for each that is missing still.
+ * Gives one line of advice for each that cannot be used still.
  */
 export function ensureBrowsers(kinds: readonly BrowserKind[], machine: Machine): ReadonlyMap<BrowserKind, string> {
-  const isMissing = (kind: BrowserKind): boolean => findBrowser(kind, machine.env) === undefined;
-  const missing = kinds.filter(isMissing);
-  const aptGet = findCommand(['apt-get'], machine.env);
-  if (missing.length > 0 && aptGet !== undefined && machine.isRoot) {
-    machine.run(aptGet, ['update']);
-    machine.run(aptGet, ['install', '--yes', '--no-install-recommends', ...missing.map((kind) => kind.debianPackage)]);
+  const { env, isRoot, run } = machine;
+  const missing = kinds.filter((kind) => !env[kind.variable] && findBrowser(kind, env) === undefined);
+  const aptGet = findCommand(['apt-get'], env);
+  if (missing.length > 0 && aptGet !== undefined && isRoot) {
+    run(aptGet, ['update']);
+    run(aptGet, ['install', '--yes', '--no-install-recommends', ...missing.map((kind) => kind.debianPackage)]);
   }
-  return new Map(missing.filter(isMissing).map((kind) => [kind, advice(kind)]));
+  const faults = kinds.map((kind) => [kind, faultOf(kind, env)] as const);
+  return new Map(faults.filter((entry): entry is [BrowserKind, string] => entry[1] !== undefined));
 }
