@@ -14,8 +14,8 @@ export interface Weather {
 
 /** The calendar months that the season touches, in order; a month of the next year is a month of its own. */
 export interface SeasonMonths {
-  /** For each day of the season, the place of its month in the lists below. */
-  readonly ofDay: Uint8Array;
+  /** First day of each, counted from the season's first day (not before it); one more for the season's end. */
+  readonly starts: readonly number[];
   /** 0 = January. */
   readonly calendarMonth: readonly number[];
   readonly lengthDays: readonly number[];
@@ -51,18 +51,18 @@ export function seasonWeather(garden: Garden, previous?: Weather): Weather {
 }
 
 function seasonMonths({ firstDay, weeks }: SeasonSpan): SeasonMonths {
-  const ofDay = new Uint8Array(weeks * 7);
+  const days = weeks * 7;
+  const starts: number[] = [];
   const calendarMonth: number[] = [];
   const lengthDays: number[] = [];
-  for (let day = 0; day < ofDay.length; day++) {
+  for (let day = 0; day < days; day++) {
     const month = monthOf(firstDay + day);
-    if (calendarMonth.at(-1) !== month) {
-      calendarMonth.push(month);
-      lengthDays.push(daysInMonth(yearOf(firstDay + day), month));
-    }
-    ofDay[day] = calendarMonth.length - 1;
+    if (calendarMonth.at(-1) === month) continue;
+    starts.push(day);
+    calendarMonth.push(month);
+    lengthDays.push(daysInMonth(yearOf(firstDay + day), month));
   }
-  return { ofDay, calendarMonth, lengthDays };
+  return { starts: [...starts, days], calendarMonth, lengthDays };
 }
 
 function sameNumbers(left: Float64Array | Uint8Array, right: Float64Array | Uint8Array): boolean {

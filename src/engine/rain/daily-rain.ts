@@ -9,7 +9,9 @@ export interface DailyRain {
   readonly mm: Float64Array;
   /** Index into RAIN_ORIGINS for each day. */
   readonly origin: Uint8Array;
-  /** Of an observed day's rain, what enters the root zone; 0 on days from normals, which are credited by the month. */
+  /** The rain of days that come from the normals, credited by the month; 0 on observed days. */
+  readonly normalMm: Float64Array;
+  /** Of an observed day's rain, what enters the root zone; 0 on days from the normals. */
   readonly soakedMm: Float64Array;
 }
 
@@ -43,5 +45,6 @@ export function dailyRain({ span, site, observed }: Garden, eto: DailyEto): Dail
       soakedMm[place] = (mm[place] as number) * soaks;
     },
   );
-  return { mm, origin, soakedMm };
+  const normalMm = mm.map((rainMm, place) => (origin[place] === NORMALS ? rainMm : 0));
+  return { mm, origin, normalMm, soakedMm };
 }

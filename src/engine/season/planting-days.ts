@@ -12,21 +12,39 @@ export interface PlantingDays {
   readonly netMmPerMinute: Float64Array;
 }
 
+/** Arrays of one number a day, to be filled: a season lends them from planting to planting. */
+export interface DayRoom {
+  readonly soakedMm: Float64Array;
+  readonly netMmPerMinute: Float64Array;
+}
+
+export interface ZoneContext {
+  readonly zone: GardenZone;
+  readonly site: GardenSite;
+  readonly weather: Weather;
+}
+
 /** `demand` is taken over where it is known already: it does not change with the rain. */
 export function plantingDays(
   planting: GardenPlanting,
-  context: { readonly zone: GardenZone; readonly site: GardenSite; readonly weather: Weather },
-  demand: PlantingDemand = plantingDemand(planting, context.zone.soil, context.weather),
+  { zone, site, weather }: ZoneContext,
+  demand: PlantingDemand = plantingDemand(planting, zone.soil, weather),
+  room: DayRoom = dayRoom(weather.days),
 ): PlantingDays {
-  const { zone, site, weather } = context;
-  const netMmPerMinute = new Float64Array(weather.days);
+  const { soakedMm, netMmPerMinute } = room;
+  plantingRain(demand, site, weather, soakedMm);
+  netMmPerMinute.fill(0);
   planting.lines.forEach((line, place) => {
     const first = Math.max(demand.first, line.from - weather.firstDay);
     const until = planting.lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
     const end = Math.min(demand.end, until - weather.firstDay);
     if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * zone.efficiency, first, end);
   });
-  return { demand, soakedMm: plantingRain(demand, site, weather), netMmPerMinute };
+  return { demand, soakedMm, netMmPerMinute };
+}
+
+export function dayRoom(days: number): DayRoom {
+  return { soakedMm: new Float64Array(days), netMmPerMinute: new Float64Array(days) };
 }
 
 /** Gross depth over the planting's ground in a minute, mm: L/h over m2 is mm/h. */

@@ -1,25 +1,76 @@
 /** A planting's week as an object, read out of the season's flat arrays. */
-import { PLANTING_FIELDS, type PlantingSeason, STATES, type State } from './season.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason, STATES, type State, type SUPPLY_FIELDS } from './season.ts';
 import { readWeek } from './zone-week.ts';
 
-type NumericField = Exclude<keyof typeof PLANTING_FIELDS, 'state'>;
+type DepthField = Exclude<keyof typeof P, 'state'>;
+export type PlantingVolume = keyof typeof SUPPLY_FIELDS;
 
-export type PlantingWeek = { readonly [Field in NumericField]: number } & {
+export type PlantingWeek = { readonly [Field in DepthField | PlantingVolume]: number } & {
   readonly week: number;
   readonly state: State;
 };
 
 /** Throws a RangeError for a week outside the season. */
 export function plantingWeek(season: PlantingSeason, week: number): PlantingWeek {
-  const figures = readWeek(season, PLANTING_FIELDS, week) as Record<NumericField, number>;
-  return { ...figures, week, state: plantingState(season, week) };
+  const depths = readWeek(season, P, week) as Record<DepthField, number>;
+  const volumes = Object.fromEntries(VOLUMES.map((field) => [field, plantingVolume(season, field, week)])) as Record<
+    PlantingVolume,
+    number
+  >;
+  return { ...depths, ...volumes, week, state: plantingState(season, week) };
 }
 
 /** One figure without making an object. */
-export function plantingFigure(season: PlantingSeason, field: keyof typeof PLANTING_FIELDS, week: number): number {
-  return season.figures[PLANTING_FIELDS[field] * season.weeks + week] as number;
+export function plantingFigure(season: PlantingSeason, field: keyof typeof P | PlantingVolume, week: number): number {
+  if (field in P) return season.figures[P[field as keyof typeof P] * season.weeks + week] as number;
+  return plantingVolume(season, field as PlantingVolume, week);
 }
 
 export function plantingState(season: PlantingSeason, week: number): State {
   return STATES[plantingFigure(season, 'state', week)] as State;
 }
+
+/** Litres of a planting's week: its depths over its ground. */
+export function plantingVolume(season: PlantingSeason, field: PlantingVolume, week: number): number {
+  return season.planting.areaM2 * volumeDepthMm(season.figures, season.weeks, field, week);
+}
+
+/** mm that make each volume; the same relations for every reader. */
+function volumeDepthMm(figures: Float64Array, weeks: number, field: PlantingVolume, week: number): number {
+  const at = (place: number) => figures[place * weeks + week] as number;
+  switch (field) {
+    case 'litres':
+      return at(P.irrigationGrossMm);
+    case 'rainLitres':
+      return at(P.rainMm);
+    case 'demandLitres':
+      return at(P.demandMm);
+    case 'usedLitres':
+      return at(P.usedMm);
+    case 'rainStayedLitres':
+      return at(P.rainSoakedMm) - at(P.rainDrainedMm);
+    case 'irrigationStayedLitres':
+      return at(P.irrigationNetMm) - at(P.irrigationDrainedMm);
+    case 'drainedLitres':
+      return at(P.rainDrainedMm) + at(P.irrigationDrainedMm);
+    case 'lostLitres':
+      return at(P.rainMm) - at(P.rainSoakedMm) + at(P.irrigationGrossMm) - at(P.irrigationNetMm);
+    case 'storageLitres':
+      return at(P.depletionStartMm) - at(P.depletionEndMm);
+    case 'neededLitres':
+      return at(P.neededMm);
+  }
+}
+
+const VOLUMES: readonly PlantingVolume[] = [
+  'litres',
+  'rainLitres',
+  'demandLitres',
+  'usedLitres',
+  'rainStayedLitres',
+  'irrigationStayedLitres',
+  'drainedLitres',
+  'lostLitres',
+  'storageLitres',
+  'neededLitres',
+];

@@ -2,7 +2,7 @@
 import type { Garden, GardenZone } from '../garden.ts';
 import { seasonWeather, type Weather } from '../weather.ts';
 import { type Season, type SeasonTotals, SUPPLY_FIELD_COUNT, type ZoneSeason } from './season.ts';
-import { zoneSeason } from './zone-season.ts';
+import { type ZoneRoom, zoneSeason } from './zone-season.ts';
 
 /**
  * Computes the season. From `previous` (any earlier result) what cannot have changed is handed on by identity: a zone
@@ -11,15 +11,15 @@ import { zoneSeason } from './zone-season.ts';
 export function runSeason(garden: Garden, previous?: Season): Season {
   const weather = seasonWeather(garden, previous?.weather);
   const before = comparable(garden, weather, previous);
+  const room: ZoneRoom = [];
   const zones = garden.zones.map((zone) => {
     const old = before.get(zone);
     if (old !== undefined && weather.rain === previous?.weather.rain && garden.site === previous.garden.site)
       return old;
     return zoneSeason(
-      zone,
-      garden.site,
-      weather,
-      old?.plantings.map(({ days }) => days.demand),
+      { zone, site: garden.site, weather },
+      room,
+      old?.plantings.map(({ demand }) => demand),
     );
   });
   return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks) };

@@ -4,7 +4,7 @@
  */
 import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
-import type { PlantingDays } from './planting-days.ts';
+import type { PlantingDemand } from './planting-demand.ts';
 
 export interface Season {
   readonly garden: Garden;
@@ -26,7 +26,7 @@ export interface ZoneSeason {
 /** One planting's weeks, laid out like its zone's. */
 export interface PlantingSeason {
   readonly planting: GardenPlanting;
-  readonly days: PlantingDays;
+  readonly demand: PlantingDemand;
   readonly weeks: number;
   readonly figures: Float64Array;
 }
@@ -38,7 +38,7 @@ export interface SeasonTotals {
 }
 
 /**
- * Volumes of a week in litres, the same for a zone and for the whole garden, so that a chart can show either.
+ * Volumes of a week in litres, the same for a planting, a zone and the whole garden, so that a chart can show any.
  * rain + litres = used + drained + lost + storage change.
  */
 export const SUPPLY_FIELDS = {
@@ -86,37 +86,38 @@ export const ZONE_FIELDS = {
   origin: 19,
 } as const;
 
+/** Depths are mm over the planting's ground; `planting-week.ts` makes the litres of SUPPLY_FIELDS of them. */
 export const PLANTING_FIELDS = {
-  ...SUPPLY_FIELDS,
-  /** The same in mm over the planting's ground. */
-  demandMm: 10,
-  usedMm: 11,
-  rainMm: 12,
-  rainSoakedMm: 13,
-  rainDrainedMm: 14,
-  irrigationGrossMm: 15,
-  irrigationNetMm: 16,
-  irrigationDrainedMm: 17,
-  depletionStartMm: 18,
-  depletionEndMm: 19,
-  neededMm: 20,
+  demandMm: 0,
+  usedMm: 1,
+  rainMm: 2,
+  rainSoakedMm: 3,
+  rainDrainedMm: 4,
+  irrigationNetMm: 5,
+  irrigationGrossMm: 6,
+  irrigationDrainedMm: 7,
+  depletionStartMm: 8,
+  depletionEndMm: 9,
+  neededMm: 10,
   /** Minutes a watering day that this planting alone would ask for, with every watering day open. */
-  minutesWanted: 21,
+  minutesWanted: 11,
   /** Watering days on which its line is open. */
-  openDays: 22,
+  openDays: 12,
   /** Seven-bit mask of those days, bit 0 = the week's first day. */
-  openMask: 23,
+  openMask: 13,
   /** Days on which it was short of water (Ks below 1). */
-  shortDays: 24,
+  shortDays: 14,
   /** Days in the ground. */
-  groundDays: 25,
+  groundDays: 15,
+  /** Flow of its line, open, on its last day in the ground, L/min. */
+  flowLpm: 16,
   /** Index into STATES. */
-  state: 26,
+  state: 17,
 } as const;
 
-export const ZONE_FIELD_COUNT = 20;
-export const PLANTING_FIELD_COUNT = 27;
-export const SUPPLY_FIELD_COUNT = 10;
+export const ZONE_FIELD_COUNT = Object.keys(ZONE_FIELDS).length;
+export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;
+export const SUPPLY_FIELD_COUNT = Object.keys(SUPPLY_FIELDS).length;
 
 /**
  * From the root-zone balance, worst first:

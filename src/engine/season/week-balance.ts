@@ -1,11 +1,13 @@
 /** Runs one planting through one week of the root-zone balance (FAO-56 eq. 84 to 88, as `rootZoneDay`) and keeps its figures. */
+import { usedWaterMm } from '../soil/used-water.ts';
 import type { PlantingDays } from './planting-days.ts';
-import { PLANTING_FIELDS as F } from './season.ts';
+import { PLANTING_FIELDS as P } from './season.ts';
 
+/** A planting on its way through the season. */
 export interface PlantingCourse {
   readonly days: PlantingDays;
+  /** All rain that falls, by day. */
   readonly rainMm: Float64Array;
-  readonly areaM2: number;
   readonly efficiency: number;
   readonly weeks: number;
   readonly figures: Float64Array;
@@ -15,12 +17,12 @@ export interface PlantingCourse {
 
 /** `openMask` holds the days on which its line runs `minutesPerDay`, bit 0 = the week's first day. */
 export function runWeek(course: PlantingCourse, week: number, minutesPerDay: number, openMask: number): void {
-  const { days, rainMm, areaM2, efficiency, weeks, figures } = course;
+  const { days, rainMm, weeks, figures } = course;
   const { soakedMm, netMmPerMinute } = days;
   const { etcMm, rawMm, tawMm, first: ground, end: groundEnd } = days.demand;
   const start = week * 7;
-  const first = start > ground ? start : ground;
-  const end = start + 7 < groundEnd ? start + 7 : groundEnd;
+  const first = Math.max(start, ground);
+  const end = Math.min(start + 7, groundEnd);
   if (first >= end) return;
 
   const depletionStart = course.depletionMm;
@@ -39,19 +41,14 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
     const raw = rawMm[day] as number;
     const rainIn = soakedMm[day] as number;
     const open = (openMask >> (day - start)) & 1;
-    const irrigation = open === 1 ? minutesPerDay * (netMmPerMinute[day] as number) : 0;
+    const irrigation = open * minutesPerDay * (netMmPerMinute[day] as number);
     const brought = rainIn + irrigation;
-    let use = etc;
-    if (depletion > raw) {
-      use = (etc * (tawMm > depletion ? tawMm - depletion : 0)) / (tawMm - raw);
-      shortDays++;
-    }
-    const present = tawMm - depletion + brought;
-    if (use > present) use = present;
+    const use = usedWaterMm(etc, depletion, raw, tawMm, brought);
+    if (depletion > raw) shortDays++;
     depletion += use - brought;
     if (depletion < 0) {
       drained -= depletion;
-      irrigationDrained += irrigation < -depletion ? irrigation : -depletion;
+      irrigationDrained += Math.min(irrigation, -depletion);
       depletion = 0;
     }
     openDays += open;
@@ -63,30 +60,18 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
   }
   course.depletionMm = depletion;
 
-  const gross = net / efficiency;
-  const rainDrained = drained - irrigationDrained;
-  const place = (field: number) => field * weeks + week;
-  figures[place(F.demandMm)] = demand;
-  figures[place(F.usedMm)] = used;
-  figures[place(F.rainMm)] = rain;
-  figures[place(F.rainSoakedMm)] = soaked;
-  figures[place(F.rainDrainedMm)] = rainDrained;
-  figures[place(F.irrigationGrossMm)] = gross;
-  figures[place(F.irrigationNetMm)] = net;
-  figures[place(F.irrigationDrainedMm)] = irrigationDrained;
-  figures[place(F.depletionStartMm)] = depletionStart;
-  figures[place(F.depletionEndMm)] = depletion;
-  figures[place(F.openDays)] = openDays;
-  figures[place(F.openMask)] = openMask;
-  figures[place(F.shortDays)] = shortDays;
-  figures[place(F.groundDays)] = end - first;
-  figures[place(F.litres)] = gross * areaM2;
-  figures[place(F.rainLitres)] = rain * areaM2;
-  figures[place(F.demandLitres)] = demand * areaM2;
-  figures[place(F.usedLitres)] = used * areaM2;
-  figures[place(F.rainStayedLitres)] = (soaked - rainDrained) * areaM2;
-  figures[place(F.irrigationStayedLitres)] = (net - irrigationDrained) * areaM2;
-  figures[place(F.drainedLitres)] = drained * areaM2;
-  figures[place(F.lostLitres)] = (rain - soaked + gross - net) * areaM2;
-  figures[place(F.storageLitres)] = (depletionStart - depletion) * areaM2;
+  figures[P.demandMm * weeks + week] = demand;
+  figures[P.usedMm * weeks + week] = used;
+  figures[P.rainMm * weeks + week] = rain;
+  figures[P.rainSoakedMm * weeks + week] = soaked;
+  figures[P.rainDrainedMm * weeks + week] = drained - irrigationDrained;
+  figures[P.irrigationNetMm * weeks + week] = net;
+  figures[P.irrigationGrossMm * weeks + week] = net / course.efficiency;
+  figures[P.irrigationDrainedMm * weeks + week] = irrigationDrained;
+  figures[P.depletionStartMm * weeks + week] = depletionStart;
+  figures[P.depletionEndMm * weeks + week] = depletion;
+  figures[P.openDays * weeks + week] = openDays;
+  figures[P.openMask * weeks + week] = openMask;
+  figures[P.shortDays * weeks + week] = shortDays;
+  figures[P.groundDays * weeks + week] = end - first;
 }

@@ -5,47 +5,52 @@
  * With no day short of water the balance of FAO-56 eq. 85 to 88 is a running maximum: after day L the depletion is
  * the greatest, over all days j up to L, of (demand - rain - irrigation) summed from j to L, where the sum from the first
  * day also holds the depletion it started with. So each j gives one bound on the minutes, and one pass backwards finds
- * the greatest. Where a day is short the plants use less, and the minutes are found by halving instead.
+ * the greatest. Where a day is short the plants use less, and the minutes are found by halving.
  */
-import type { PlantingDays } from './planting-days.ts';
+import { depletionAfter, isEverShort, type WeekCourse } from './week-course.ts';
 
-/** Filled by `weekNeed`: one object for a whole season spares the collector. */
+/** Filled by `weekNeed`. */
 export interface WeekNeed {
   /** Net depth, mm: what the depletion at the last watering day would be above its goal without irrigation. */
   neededMm: number;
   /** Infinity where water is needed and no line brings any. */
   minutesPerDay: number;
-  /** Depletion at the week's end if the need is met, mm. */
-  endGoalMm: number;
+  /** Net depth that one minute on each watering day brings over the week, mm. */
+  netMmPerMinute: number;
+}
+
+export function noNeed(): WeekNeed {
+  return { neededMm: 0, minutesPerDay: 0, netMmPerMinute: 0 };
 }
 
 const HALVINGS = 44;
 const GOAL_TOLERANCE_MM = 1e-9;
 
-/** `start` is the week's first day counted from the season's; `mask` holds its watering days, bit 0 = the first. */
-export function weekNeed(days: PlantingDays, start: number, mask: number, depletionMm: number, need: WeekNeed): void {
-  const { etcMm, first: ground, end: groundEnd, targetMm, leastRawMm } = days.demand;
+/** The need of a course that has set out on its week. Without a watering day in the ground there is none. */
+export function weekNeed(course: WeekCourse, need: WeekNeed): void {
+  const demandMm = boundsOfMinutes(course, need);
+  const { minutesPerDay } = need;
+  const mayBeShort = course.depletionMm + demandMm > course.days.demand.leastRawMm;
+  if (
+    mayBeShort &&
+    minutesPerDay > 0 &&
+    minutesPerDay < Number.POSITIVE_INFINITY &&
+    isEverShort(course, minutesPerDay)
+  ) {
+    need.minutesPerDay = fewerMinutes(course, minutesPerDay);
+  }
+}
+
+/** Whether these minutes bring the depletion to its goal. */
+export function meetsGoal(course: WeekCourse, minutesPerDay: number): boolean {
+  return course.last >= 0 && depletionAfter(course, minutesPerDay) <= course.goalMm + GOAL_TOLERANCE_MM;
+}
+
+/** The pass backwards: fills in the need as if no day were short; returns the demand of its days, mm. */
+function boundsOfMinutes({ days, start, mask, first, last, depletionMm, goalMm }: WeekCourse, need: WeekNeed): number {
   const { soakedMm, netMmPerMinute } = days;
-  const first = start > ground ? start : ground;
-  const end = start + 7 < groundEnd ? start + 7 : groundEnd;
-  need.neededMm = 0;
-  need.minutesPerDay = 0;
-  need.endGoalMm = targetMm;
-
-  let last = end - 1;
-  let tail = 0;
-  while (last >= first && ((mask >> (last - start)) & 1) === 0) {
-    tail += (etcMm[last] as number) - (soakedMm[last] as number);
-    last--;
-  }
-  if (last < first) {
-    need.endGoalMm = Number.POSITIVE_INFINITY;
-    return;
-  }
-  const goal = targetMm > tail ? targetMm - tail : 0;
-  if (tail > targetMm) need.endGoalMm = tail;
-
-  let sum = -goal;
+  const { etcMm } = days.demand;
+  let sum = -goalMm;
   let gain = 0;
   let demand = 0;
   let needed = 0;
@@ -54,84 +59,40 @@ export function weekNeed(days: PlantingDays, start: number, mask: number, deplet
     const etc = etcMm[day] as number;
     demand += etc;
     sum += etc - (soakedMm[day] as number);
-    if ((mask >> (day - start)) & 1) gain += netMmPerMinute[day] as number;
-    const bound = day === first ? sum + depletionMm : sum;
-    if (bound > needed) needed = bound;
-    if (gain > 0 && bound > minutes * gain) minutes = bound / gain;
+    if (day === first) sum += depletionMm;
+    gain += ((mask >> (day - start)) & 1) * (netMmPerMinute[day] as number);
+    if (sum > needed) needed = sum;
+    if (gain > 0 && sum > minutes * gain) minutes = sum / gain;
   }
   need.neededMm = needed;
-  if (needed > 0 && gain === 0) {
-    need.minutesPerDay = Number.POSITIVE_INFINITY;
-    return;
-  }
-  const mayBeShort = depletionMm + demand > leastRawMm;
-  need.minutesPerDay =
-    mayBeShort && minutes > 0
-      ? minutesWhereShort({ days, start, mask, first, last, depletionMm, goal }, minutes)
-      : minutes;
+  need.netMmPerMinute = gain;
+  need.minutesPerDay = needed > 0 && gain === 0 ? Number.POSITIVE_INFINITY : minutes;
+  return demand;
 }
 
-interface WeekCourse {
-  readonly days: PlantingDays;
-  readonly start: number;
-  readonly mask: number;
-  readonly first: number;
-  readonly last: number;
-  readonly depletionMm: number;
-  readonly goal: number;
-}
-
-/** The same least minutes where some day may be short; `enough` is what it takes when none is. */
-function minutesWhereShort(week: WeekCourse, enough: number): number {
-  if (!isShort(week, enough)) return enough;
+/** The least minutes that meet the goal although some day is short; `enough` is what it takes when none is. */
+function fewerMinutes(course: WeekCourse, enough: number): number {
   let tooFew = 0;
   let sufficient = enough;
   for (let halving = 0; halving < HALVINGS; halving++) {
     const middle = (tooFew + sufficient) / 2;
-    if (depletionAfter(week, middle) <= week.goal + GOAL_TOLERANCE_MM) sufficient = middle;
+    if (meetsGoal(course, middle)) sufficient = middle;
     else tooFew = middle;
   }
   return sufficient;
-}
-
-function isShort(week: WeekCourse, minutes: number): boolean {
-  const { rawMm } = week.days.demand;
-  let depletion = week.depletionMm;
-  for (let day = week.first; day <= week.last; day++) {
-    if (depletion > (rawMm[day] as number)) return true;
-    depletion = nextDepletion(week, day, depletion, minutes);
-  }
-  return false;
-}
-
-function depletionAfter(week: WeekCourse, minutes: number): number {
-  let depletion = week.depletionMm;
-  for (let day = week.first; day <= week.last; day++) depletion = nextDepletion(week, day, depletion, minutes);
-  return depletion;
-}
-
-/** One day of the balance, as `rootZoneDay` has it. */
-function nextDepletion({ days, start, mask }: WeekCourse, day: number, depletion: number, minutes: number): number {
-  const { etcMm, rawMm, tawMm } = days.demand;
-  const raw = rawMm[day] as number;
-  const irrigation = (mask >> (day - start)) & 1 ? minutes * (days.netMmPerMinute[day] as number) : 0;
-  const brought = (days.soakedMm[day] as number) + irrigation;
-  const stress = depletion > raw ? Math.max(0, tawMm - depletion) / (tawMm - raw) : 1;
-  const used = Math.min(stress * (etcMm[day] as number), tawMm - depletion + brought);
-  return Math.max(0, depletion + used - brought);
 }
 
 /**
  * Whether a planting that is watered deep and seldom must be filled this week: left alone, it would pass its allowed
  * depletion before the last watering day of the next week.
  */
-export function refillIsDue(days: PlantingDays, start: number, mask: number, depletionMm: number): boolean {
-  const { etcMm, rawMm, first, end } = days.demand;
-  const lastOffset = 31 - Math.clz32(mask);
-  const horizon = Math.min(end, start + 7 + lastOffset);
+export function refillIsDue({ days, start, first, mask, depletionMm }: WeekCourse): boolean {
+  const { etcMm, rawMm, end } = days.demand;
+  const { soakedMm } = days;
+  const horizon = Math.min(end, start + 7 + 31 - Math.clz32(mask));
   let depletion = depletionMm;
-  for (let day = Math.max(first, start); day < horizon; day++) {
-    depletion = Math.max(0, depletion + (etcMm[day] as number) - (days.soakedMm[day] as number));
+  for (let day = first; day < horizon; day++) {
+    depletion = Math.max(0, depletion + (etcMm[day] as number) - (soakedMm[day] as number));
     if (depletion > (rawMm[day] as number)) return true;
   }
   return false;

@@ -1,5 +1,5 @@
 /** One zone, one number: the minutes a watering day that suit its plantings by the zone's rule. */
-import type { ZoneRule } from '../garden.ts';
+import type { GardenPlanting, ZoneRule } from '../garden.ts';
 
 /** A planting's say in its zone's minutes this week. */
 export interface PlantingVoice {
@@ -11,6 +11,10 @@ export interface PlantingVoice {
   minutesPerDay: number;
   /** Litres that a minute a watering day brings it over the whole week, net. */
   litresPerMinute: number;
+}
+
+export function plantingVoice({ id, hasShutOff }: GardenPlanting): PlantingVoice {
+  return { plantingId: id, hasShutOff, isPresent: false, minutesPerDay: 0, litresPerMinute: 0 };
 }
 
 /**

@@ -2,60 +2,69 @@
 import {
   MINUTES_ORIGINS,
   PLANTING_FIELDS as P,
+  type PlantingSeason,
   STATES,
-  SUPPLY_FIELD_COUNT,
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from './season.ts';
+import type { WeekMinutes } from './week-minutes.ts';
 
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
 const CLOSED = STATES.indexOf('closed');
 const OFF = STATES.indexOf('off');
 
-export interface ZoneRun {
-  /** Place in MINUTES_ORIGINS. */
-  readonly origin: number;
-  readonly minutesPerDay: number;
-  readonly cycles: number;
-  /** Minutes a watering day before rounding. */
-  readonly wanted: number;
-  /** Watering days of the week. */
-  readonly dayCount: number;
-}
-
 /** Fills the zone's figures of a week; its plantings' are already there. */
-export function sumZoneWeek({ zone, figures, weeks, plantings }: ZoneSeason, week: number, run: ZoneRun): void {
-  for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) {
-    let sum = 0;
-    for (const planting of plantings) sum += planting.figures[field * weeks + week] as number;
-    figures[field * weeks + week] = sum;
-  }
+export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes): void {
+  const { zone, figures, weeks, plantings } = season;
   let areaM2 = 0;
   let flowLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
-  for (const { planting, days, figures: own } of plantings) {
-    const groundDays = own[P.groundDays * weeks + week] as number;
-    if (groundDays === 0) continue;
-    const lastDay = Math.min(week * 7 + 7, days.demand.end) - 1;
-    const lineLpm = ((days.netMmPerMinute[lastDay] as number) / zone.efficiency) * planting.areaM2;
-    areaM2 += planting.areaM2;
+  for (const planting of plantings) {
+    const own = planting.figures;
+    if (own[P.groundDays * weeks + week] === 0) continue;
+    addVolumes(figures, planting, week);
+    const lineLpm = own[P.flowLpm * weeks + week] as number;
+    areaM2 += planting.planting.areaM2;
     flowLpm += lineLpm;
-    if ((own[P.openMask * weeks + week] as number) !== 0) openFlowLpm += lineLpm;
+    if (own[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
     state = Math.min(state, own[P.state * weeks + week] as number);
   }
-  const rainStayed = figures[Z.rainStayedLitres * weeks + week] as number;
-  const put = (field: number, value: number) => {
-    figures[field * weeks + week] = value;
+  const creditLitres = (figures[Z.rainStayedLitres * weeks + week] as number) / zone.efficiency;
+  const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
+  figures[Z.minutes * weeks + week] = run.minutesPerDay * run.dayCount;
+  figures[Z.minutesPerDay * weeks + week] = run.minutesPerDay;
+  figures[Z.cycles * weeks + week] = run.cycles;
+  figures[Z.minutesWanted * weeks + week] = run.wanted;
+  figures[Z.rainCreditMm * weeks + week] = areaM2 > 0 ? stayedLitres / areaM2 : 0;
+  figures[Z.rainCreditLitres * weeks + week] = creditLitres;
+  figures[Z.rainCreditMinutes * weeks + week] = flowLpm > 0 ? creditLitres / flowLpm : 0;
+  figures[Z.flowLpm * weeks + week] = openFlowLpm;
+  figures[Z.state * weeks + week] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
+  figures[Z.origin * weeks + week] = run.origin;
+}
+
+/** The same relations as `plantingVolume`, all at once. */
+function addVolumes(figures: Float64Array, { planting, figures: own, weeks }: PlantingSeason, week: number): void {
+  const { areaM2 } = planting;
+  const rain = own[P.rainMm * weeks + week] as number;
+  const soaked = own[P.rainSoakedMm * weeks + week] as number;
+  const rainDrained = own[P.rainDrainedMm * weeks + week] as number;
+  const gross = own[P.irrigationGrossMm * weeks + week] as number;
+  const net = own[P.irrigationNetMm * weeks + week] as number;
+  const irrigationDrained = own[P.irrigationDrainedMm * weeks + week] as number;
+  const stored = (own[P.depletionStartMm * weeks + week] as number) - (own[P.depletionEndMm * weeks + week] as number);
+  const add = (field: number, mm: number) => {
+    figures[field * weeks + week] = (figures[field * weeks + week] as number) + mm * areaM2;
   };
-  put(Z.minutes, run.minutesPerDay * run.dayCount);
-  put(Z.minutesPerDay, run.minutesPerDay);
-  put(Z.cycles, run.cycles);
-  put(Z.minutesWanted, run.wanted);
-  put(Z.rainCreditMm, areaM2 > 0 ? rainStayed / areaM2 : 0);
-  put(Z.rainCreditLitres, rainStayed / zone.efficiency);
-  put(Z.rainCreditMinutes, flowLpm > 0 ? rainStayed / zone.efficiency / flowLpm : 0);
-  put(Z.flowLpm, openFlowLpm);
-  put(Z.state, run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state);
-  put(Z.origin, run.origin);
+  add(Z.litres, gross);
+  add(Z.rainLitres, rain);
+  add(Z.demandLitres, own[P.demandMm * weeks + week] as number);
+  add(Z.usedLitres, own[P.usedMm * weeks + week] as number);
+  add(Z.rainStayedLitres, soaked - rainDrained);
+  add(Z.irrigationStayedLitres, net - irrigationDrained);
+  add(Z.drainedLitres, rainDrained + irrigationDrained);
+  add(Z.lostLitres, rain - soaked + gross - net);
+  add(Z.storageLitres, stored);
+  add(Z.neededLitres, own[P.neededMm * weeks + week] as number);
 }
