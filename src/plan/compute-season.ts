@@ -1,0 +1,10 @@
+/** The season of a plan, on any machine that runs JavaScript: no page, no clock, no chance. */
+import { runSeason } from '../engine/season/run-season.ts';
+import type { Season } from '../engine/season/season.ts';
+import { gardenOf } from './garden-of.ts';
+import type { Plan } from './schema/plan-schema.ts';
+
+/** `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. */
+export function computeSeason(plan: Plan, previous?: Season): Season {
+  return runSeason(gardenOf(plan), previous);
+}

@@ -1,0 +1,44 @@
+/** What is taken where a plan leaves a value out: every default of the kit, each with its reason, in SI. */
+import { LEAST_PRESSURE_KPA } from '../engine/line/catalogue.data.ts';
+import { EMITTER_EXPONENTS } from '../engine/line/emitter.ts';
+import { DRIPLINE_DIAMETER_MM } from '../engine/line/tubing.data.ts';
+
+export const DEFAULTS = {
+  /** Common practice, no source. */
+  timerStepMinutes: 1,
+  /** A mixed planting takes the factor of its thirstiest plants: Kjelgren, Beeson, Pittenger and Montague (2016); from memory. */
+  rule: { kind: 'thirstiest' },
+
+  elevationM: 0,
+  slopePercent: 0,
+  /** USDA SCS TR-21 (1970): the only one of the methods that looks at the soil's storage. */
+  rainMethod: 'tr21',
+  /** At most a quarter of the rain may count: California Code of Regulations, Title 23, s. 492 ff. (2015). */
+  rainFraction: 0.25,
+  /** Runoff may be taken as none: FAO-56 p. 170. */
+  runoffFraction: 0,
+
+  /** Average density and microclimate: Costello, Matheny and Clark (2000). */
+  density: 1,
+  microclimate: 1,
+  /** Watered up to field capacity: FAO-56 eq. 85 to 88. */
+  target: 0,
+  /** A season that starts in spring finds the soil filled by winter: assumption of this kit, after FAO-56 eq. 87. */
+  startDepletion: 0,
+
+  topology: 'dead-end',
+  slopeSide: 'level',
+  riseMPerM: 0,
+  insideDiameterMm: DRIPLINE_DIAMETER_MM,
+  emitter: 'compensating',
+  leastPressureKpa: LEAST_PRESSURE_KPA,
+  /** For a plain emitter the plan gives its own; a compensating one is taken as turbulent below its least pressure. */
+  exponent: EMITTER_EXPONENTS.turbulent,
+
+  /** Every day, all day. */
+  windowWeekdays: 0b111_1111,
+  windowHoursPerDay: 24,
+  roofAreaM2: 0,
+  /** Asphalt shingle, 0.90; metal 0.95, tar and gravel 0.80 (trade tables, as reprinted; from memory). */
+  runoffCoefficient: 0.9,
+} as const;

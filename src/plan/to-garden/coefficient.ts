@@ -1,0 +1,105 @@
+/** What a planting uses as a share of reference ET: by class, by type, or by crop. */
+import { civilDate, type DayNumber, dayNumber, dayNumberOf, daysInMonth } from '../../engine/calendar.ts';
+import type { PlantCoefficient } from '../../engine/garden.ts';
+import { cropStagesOf, findCrop } from '../../engine/plants/find-crop.ts';
+import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
+import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { PlanNeed } from '../schema/plan-schema.ts';
+
+type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;
+type LandscapeNeed = Exclude<PlanNeed, CropNeed>;
+
+const TYPED = 'set in the plan';
+
+const classById = new Map(WATER_USE_CLASSES.map((row) => [row.id, row]));
+const typeById = new Map(PLANT_TYPES.map((row) => [row.id, row]));
+
+export function landscapeCoefficientOf(need: LandscapeNeed): PlantCoefficient {
+  const { label, factor, source } = published(need);
+  return {
+    kind: 'landscape',
+    label,
+    factor: need.factor ?? factor,
+    density: need.density ?? DEFAULTS.density,
+    microclimate: need.microclimate ?? DEFAULTS.microclimate,
+    source: need.factor === undefined ? source : TYPED,
+  };
+}
+
+function published(need: LandscapeNeed): { readonly label: string; readonly factor: number; readonly source: string } {
+  if (need.kind === 'class') {
+    const row = classById.get(need.class);
+    if (row === undefined) throw new RangeError(`There is no water-use class "${need.class}".`);
+    return { label: row.name, factor: row.speciesFactor, source: row.source };
+  }
+  const row = typeById.get(need.type);
+  if (row === undefined) throw new RangeError(`There is no plant type "${need.type}".`);
+  return { label: row.name, factor: row.plantFactor, source: row.source };
+}
+
+/** Days of the four stages: as typed, else the crop's first published row. */
+export function stageDaysOf(need: CropNeed): readonly [number, number, number, number] {
+  if (need.stages) return [need.stages.initial, need.stages.development, need.stages.mid, need.stages.late];
+  const row = cropStagesOf(need.crop)[0];
+  if (row === undefined) throw new RangeError(`There are no growth stages for "${need.crop}".`);
+  return [row.iniDays, row.devDays, row.midDays, row.lateDays];
+}
+
+/**
+ * Day on which growth starts: of an annual the planting day. A crop that stays starts anew every year, so it is the latest
+ * yearly return of that day whose growth still runs when the season begins, else the next one.
+ */
+export function growthStart(need: CropNeed, seasonFirstDay: DayNumber): DayNumber {
+  const planted = dayNumber(need.plantedOn);
+  if (!findCrop(need.crop).perennial || planted >= seasonFirstDay) return planted;
+  const latest = lastReturn(planted, seasonFirstDay);
+  return latest + growthDays(need) > seasonFirstDay ? latest : yearsLater(latest, 1);
+}
+
+export function growthDays(need: CropNeed): number {
+  return stageDaysOf(need).reduce((sum, days) => sum + days, 0);
+}
+
+/** `pulledOn`: its last day in the ground, where the plan names one. */
+export function cropCoefficientOf(
+  need: CropNeed,
+  { plantedOn, pulledOn }: { readonly plantedOn: DayNumber; readonly pulledOn: DayNumber | undefined },
+): PlantCoefficient {
+  const crop = findCrop(need.crop);
+  const typed = need.coefficients;
+  const row = need.stages ? undefined : cropStagesOf(need.crop)[0];
+  return {
+    kind: 'crop',
+    label: crop.name,
+    plantedOn,
+    stageDays:
+      pulledOn === undefined || crop.perennial
+        ? stageDaysOf(need)
+        : stagesUntilPulled(stageDaysOf(need), pulledOn - plantedOn + 1),
+    kcInitial: typed?.initial ?? crop.kcIni,
+    kcMid: typed?.mid ?? crop.kcMid,
+    kcEnd: typed?.end ?? crop.kcEnd,
+    source: `${typed ? TYPED : crop.source}; stages: ${row ? row.source : TYPED}`,
+  };
+}
+
+/** The late stage runs until harvest (FAO-56 p. 103): an annual that stands longer than its stages has a longer one. */
+function stagesUntilPulled(
+  [initial, development, mid, late]: readonly [number, number, number, number],
+  standsDays: number,
+): readonly [number, number, number, number] {
+  return [initial, development, mid, Math.max(late, standsDays - initial - development - mid)];
+}
+
+function lastReturn(day: DayNumber, until: DayNumber): DayNumber {
+  const years = civilDate(until).year - civilDate(day).year;
+  const thisYear = yearsLater(day, years);
+  return thisYear <= until ? thisYear : yearsLater(day, years - 1);
+}
+
+function yearsLater(day: DayNumber, years: number): DayNumber {
+  const { year, month, dayOfMonth } = civilDate(day);
+  const later = year + years;
+  return dayNumberOf({ year: later, month, dayOfMonth: Math.min(dayOfMonth, daysInMonth(later, month)) });
+}

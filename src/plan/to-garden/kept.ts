@@ -1,0 +1,22 @@
+/**
+ * A conversion that hands on the same result while a part of the document is the same object and everything else that
+ * it hangs on is the same too. So an unchanged zone is the same object in the engine, and its season is kept.
+ * Of each part the last result alone is held, and let go with the part.
+ */
+export function kept<Part extends object, Context extends object, Result>(
+  convert: (part: Part, context: Context) => Result,
+): (part: Part, context: Context) => Result {
+  const last = new WeakMap<Part, { readonly context: Context; readonly result: Result }>();
+  return (part, context) => {
+    const before = last.get(part);
+    if (before !== undefined && sameFields(before.context, context)) return before.result;
+    const result = convert(part, context);
+    last.set(part, { context, result });
+    return result;
+  };
+}
+
+function sameFields<Context extends object>(left: Context, right: Context): boolean {
+  const keys = Object.keys(left) as (keyof Context)[];
+  return keys.length === Object.keys(right).length && keys.every((key) => Object.is(left[key], right[key]));
+}

@@ -1,0 +1,66 @@
+/** One planting: its need, its ground, its days and its lines. */
+import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
+import type { GardenPlanting } from '../../engine/garden.ts';
+import { toSi, type UnitSystem } from '../../engine/units.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { PlanPlanting } from '../schema/plan-schema.ts';
+import { cropCoefficientOf, growthStart, landscapeCoefficientOf } from './coefficient.ts';
+import { groundDays } from './ground-days.ts';
+import { inSi, present } from './in-si.ts';
+import { kept } from './kept.ts';
+import { lineOf } from './line.ts';
+import { rootsOf } from './roots.ts';
+
+export interface PlantingContext {
+  readonly units: UnitSystem;
+  readonly seasonFirst: DayNumber;
+  readonly seasonLast: DayNumber;
+}
+
+export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext): GardenPlanting => {
+  const { need, establishing } = planting;
+  const { units, seasonFirst, seasonLast } = context;
+  const ground = groundDays(planting, { first: seasonFirst, last: seasonLast });
+  const extent = extentOf(planting.extent, units);
+  const roots = rootsOf(need);
+  return present({
+    id: planting.id,
+    name: planting.name,
+    coefficient: coefficientOf(planting, seasonFirst),
+    establishing: establishing && { until: dayNumber(establishing.until), factor: establishing.factor },
+    areaM2: extent.areaM2,
+    plants: extent.plants,
+    rootDepthM: inSi(planting.rootDepth, 'rootDepth', units) ?? roots.rootDepthM,
+    allowedDepletion: planting.allowedDepletion ?? roots.allowedDepletion,
+    adjustsDepletion: need.kind === 'crop',
+    watering: planting.watering ?? usualWatering(planting),
+    target: planting.target ?? DEFAULTS.target,
+    startDepletion: planting.startDepletion ?? DEFAULTS.startDepletion,
+    ...ground,
+    hasShutOff: planting.shutOff ?? false,
+    lines: planting.lines
+      .map((line) => lineOf(line, { units, firstDay: ground.from, ...extent }))
+      .sort((left, right) => left.from - right.from),
+  });
+});
+
+function coefficientOf({ need, inGround }: PlanPlanting, seasonFirst: DayNumber): GardenPlanting['coefficient'] {
+  if (need.kind !== 'crop') return landscapeCoefficientOf(need);
+  const pulledOn = inGround?.to === undefined ? undefined : dayNumber(inGround.to);
+  return cropCoefficientOf(need, { plantedOn: growthStart(need, seasonFirst), pulledOn });
+}
+
+/** Vegetables keep; shrubs and the like behind a shut-off are refilled (design of this kit, after common practice). */
+function usualWatering({ need, shutOff }: PlanPlanting): 'keep' | 'refill' {
+  return need.kind !== 'crop' && shutOff ? 'refill' : 'keep';
+}
+
+/** Ground as seen from above. Where an area is given, one round plant of that area stands for it. */
+function extentOf(extent: PlanPlanting['extent'], units: UnitSystem) {
+  if (extent.kind === 'area') {
+    const areaM2 = toSi(extent.area, 'area', units);
+    return { areaM2, plants: undefined, canopyDiameterM: 2 * Math.sqrt(areaM2 / Math.PI) };
+  }
+  const canopyDiameterM = toSi(extent.diameter, 'diameter', units);
+  return { areaM2: (extent.count * Math.PI * canopyDiameterM ** 2) / 4, plants: extent.count, canopyDiameterM };
+}

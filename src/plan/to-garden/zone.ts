@@ -1,0 +1,84 @@
+/** One zone: its soil, its watering days, its efficiency and its plantings; then what was decided week by week. */
+
+import { applicationRateMmPerHour } from '../../engine/application/application-rate.ts';
+import type { GardenPlanting, GardenZone, ZoneRule, ZoneSoil } from '../../engine/garden.ts';
+import { longestCycleMinutes } from '../../engine/soil/cycle-and-soak.ts';
+import { findTexture } from '../../engine/soil/find-texture.ts';
+import { intakeRateMmPerHour } from '../../engine/soil/intake-rate.ts';
+import { surfaceStorage } from '../../engine/soil/surface-storage.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { PlanChoices, PlanRuns, PlanSite, PlanZone } from '../schema/plan-schema.ts';
+import { seasonDays } from '../season-weeks.ts';
+import { choicesOf } from './choices.ts';
+import { efficiencyOf } from './efficiency.ts';
+import { kept } from './kept.ts';
+import { plantingOf } from './planting.ts';
+import { wateringMask } from './weekday-masks.ts';
+
+/** All that a zone hangs on besides itself. */
+export interface ZoneContext {
+  readonly units: UnitSystem;
+  readonly firstDay: string;
+  readonly weeks: number;
+  readonly siteSoil: PlanSite['soil'];
+  readonly siteSlopePercent: number;
+  readonly windowWeekdays: number;
+}
+
+/** The same object as before where the zone, its context, its choices and its runs are the same. */
+export const zoneOf = kept(
+  (
+    zone: PlanZone,
+    { choices, runs, ...context }: ZoneContext & { choices: PlanChoices | undefined; runs: PlanRuns | undefined },
+  ): GardenZone => ({ ...zoneGround(zone, context), choices: choicesOf(choices, runs, context) }),
+);
+
+const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone, 'choices'> => {
+  const { first, last } = seasonDays(context);
+  const { texture, slopePercent } = groundOf(zone, context);
+  const plantings = zone.plantings.map((planting) =>
+    plantingOf(planting, { units: context.units, seasonFirst: first, seasonLast: last }),
+  );
+  return {
+    id: zone.id,
+    name: zone.name,
+    soil: soilOf(texture, slopePercent),
+    wateringDays: wateringMask(zone.wateringDays, { firstDay: first, windowWeekdays: context.windowWeekdays }),
+    rule: ruleOf(zone.rule),
+    timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
+    longestCycleMinutes: zone.longestCycleMinutes ?? longestCycle(plantings, texture, slopePercent),
+    ...efficiencyOf(zone),
+    plantings,
+  };
+});
+
+function groundOf(zone: PlanZone, { siteSoil, siteSlopePercent }: ZoneContext) {
+  return { texture: zone.soil ?? siteSoil, slopePercent: zone.slopePercent ?? siteSlopePercent };
+}
+
+function soilOf(texture: PlanSite['soil'], slopePercent: number): ZoneSoil {
+  return {
+    texture,
+    availableWater: findTexture(texture).availableWaterUsed,
+    intakeMmPerHour: intakeRateMmPerHour(texture, slopePercent),
+    slopePercent,
+  };
+}
+
+function ruleOf(rule: PlanZone['rule']): ZoneRule {
+  return rule?.kind === 'planting' ? { kind: 'planting', plantingId: rule.planting } : (rule ?? DEFAULTS.rule);
+}
+
+/** By the line that lays on water the fastest: each line's flow over its planting's ground. */
+function longestCycle(plantings: readonly GardenPlanting[], texture: PlanSite['soil'], slopePercent: number): number {
+  const { basicIntakeMmPerHour, accumulationMm } = surfaceStorage(texture, slopePercent);
+  const rates = plantings.flatMap(({ lines, areaM2 }) =>
+    lines.map(({ flowLph }) => applicationRateMmPerHour(flowLph, areaM2)),
+  );
+  return longestCycleMinutes({
+    applicationRateMmPerHour: Math.max(0, ...rates),
+    intakeRateMmPerHour: basicIntakeMmPerHour,
+    accumulationMm,
+  });
+}
