@@ -38,7 +38,7 @@ const BASE = {
  * Networks solved once by EPANET 2.3.5: junctions every 0.3 m with an emitter each, pipes between them, reservoirs at a fixed head in front of the first and (loops)
  * behind the last; options Units LPS, Headloss H-W, Accuracy 1e-6. Anybody can enter the same numbers and run it again.
  */
-export const EPANET_CASES: readonly EpanetCase[] = Object.freeze([
+export const EPANET_CASES = Object.freeze<readonly EpanetCase[]>([
   {
     ...BASE,
     name: 'level',
