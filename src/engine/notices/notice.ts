@@ -1,0 +1,52 @@
+/** Something in the season that needs a person's attention. Its words are made where it is shown. */
+
+/**
+ * no-line: needs water and nothing brings any. dry: passes its allowed depletion. short: gets less than it needs.
+ * never-enough: open on every watering day, in almost every week of need, and still short. over: irrigation drains away.
+ * closed: closed by hand while it goes short. hand-set: minutes by hand unlike the calculation's. too-long: runs longer
+ * than a day or than the hours that the supply is open. refill-weekly: deep and seldom, yet due every week.
+ * crop-past: in the ground after its last stage. out-of-season: in the ground on no day of the season.
+ */
+export type NoticeKind =
+  | 'no-line'
+  | 'dry'
+  | 'short'
+  | 'never-enough'
+  | 'over'
+  | 'closed'
+  | 'hand-set'
+  | 'too-long'
+  | 'refill-weekly'
+  | 'crop-past'
+  | 'out-of-season';
+
+export type NoticeSeverity = 'danger' | 'warning' | 'note';
+
+/** What would mend it; the words, and the edit if there is one, are made where it is shown. */
+export type NoticeRemedy =
+  | 'lay-line'
+  | 'water-more'
+  | 'change-line'
+  | 'shut-off'
+  | 'open-zone'
+  | 'give-back'
+  | 'split-run'
+  | 'keep-instead'
+  | 'check-days';
+
+export interface Notice {
+  readonly kind: NoticeKind;
+  readonly severity: NoticeSeverity;
+  readonly remedy: NoticeRemedy;
+  /** Absent where the whole garden is concerned. */
+  readonly zoneId?: string;
+  /** Absent where the whole zone is concerned. */
+  readonly plantingId?: string;
+  /** First and last week concerned; absent where no week is. */
+  readonly firstWeek?: number;
+  readonly lastWeek?: number;
+  /** The weeks concerned, in order; not every week from first to last need be among them. */
+  readonly weeks?: readonly number[];
+  /** SI, by names that carry their unit: `unmetLitres`, `minutesPerDay`, `drainedShare` (0..1). */
+  readonly figures: Readonly<Record<string, number>>;
+}
