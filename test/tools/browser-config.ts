@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
-import { defaultReporter, type TestRunnerConfig } from '@web/test-runner';
+import { defaultReporter, summaryReporter, type TestRunnerConfig } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import * as puppeteer from 'puppeteer-core';
 import { browserReport } from './browser-report.ts';
@@ -59,6 +59,7 @@ export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerCon
     ],
     reporters: [
       defaultReporter({ reportTestProgress: process.stdout.isTTY === true }),
+      summaryReporter({}),
       ...(reportPath === undefined ? [] : [browserReport(reportPath)]),
     ],
   };
