@@ -3,10 +3,15 @@ import type { Catalogue, Dripline, SingleEmitter } from './catalogue.ts';
 import { EMITTER_EXPONENTS, type Emitter } from './emitter.ts';
 import { TUBING } from './tubing.data.ts';
 
-/** Least pressure of a compensating emitter about which nothing is known, kPa: 10 psi (7-15 psi by type, from memory). */
+/**
+ * Least pressure of a compensating emitter about which nothing is known, kPa: 10 psi (7-15 psi by type, from memory).
+ */
 export const LEAST_PRESSURE_KPA = toSi(10, 'pressure', 'us');
 
-/** Pressure at which a plain emitter or spray gives the flow on its label, kPa: 20 psi (usual regulators hold 20-30 psi, from memory). */
+/**
+ * Pressure at which a plain emitter or spray gives the flow on its label, kPa: 20 psi (usual regulators hold 20-30 psi,
+ * from memory).
+ */
 export const NOMINAL_PRESSURE_KPA = toSi(20, 'pressure', 'us');
 
 const ORIGIN = 'common practice, no source';
@@ -46,8 +51,8 @@ const single = (kind: string, gph: number, emitter: Emitter): SingleEmitter =>
   Object.freeze({ id: `${kind}-${gph}gph`, label: `${gph} gph ${kind}`, emitter, origin: ORIGIN });
 
 /**
- * Usual trade sizes, sold by the US gallon and inch and stated here in SI, exactly converted: a 0.6 gph dripline is the same goods as
- * a 2.3 L/h one. Names no maker.
+ * Usual trade sizes, sold by the US gallon and inch and stated here in SI, exactly converted: a 0.6 gph dripline is the
+ * same goods as a 2.3 L/h one. Names no maker.
  */
 export const CATALOGUE: Catalogue = Object.freeze({
   tubing: TUBING,

@@ -2,11 +2,12 @@ import { requireNumber } from '../require-number.ts';
 import { FRICTION_EXPONENT } from './friction.ts';
 
 /**
- * Christiansen's F: friction along a line with n equal outlets as a share of the friction in the same line with all its flow carried to the end.
- * First outlet one full spacing from the inlet.
+ * Christiansen's F: friction along a line with n equal outlets as a share of the friction in the same line with all its
+ * flow carried to the end. First outlet one full spacing from the inlet.
  *
- * F = 1/(m+1) + 1/(2n) + sqrt(m-1)/(6n^2) (Christiansen 1942, Calif. Agr. Exp. Sta. Bull. 670). It is a series cut short: with one
- * outlet it gives 1.0045 where the truth is 1. The stepwise profile of `lateral` needs no F; this stands as its independent check.
+ * F = 1/(m+1) + 1/(2n) + sqrt(m-1)/(6n^2) (Christiansen 1942, Calif. Agr. Exp. Sta. Bull. 670). It is a series cut
+ * short: with one outlet it gives 1.0045 where the truth is 1. The stepwise profile of `lateral` needs no F; this
+ * stands as its independent check.
  *
  * @param outlets n, a whole number of at least 1
  * @param exponent m of the friction formula, above 1: 1.852 for Hazen-Williams

@@ -7,7 +7,9 @@ export interface DeadEndInput {
   readonly reaches: Reaches;
   readonly law: EmitterLaw;
   readonly outlets: number;
-  /** Share of the last outlet's flow that comes along this line, 0..1; below 1 where a loop's other arm brings the rest. */
+  /**
+   * Share of the last outlet's flow that comes along this line, 0..1; below 1 where a loop's other arm brings the rest.
+   */
   readonly lastShare: number;
   readonly feedPressureKpa: number;
 }
@@ -21,17 +23,21 @@ export interface DeadEnd {
   readonly reachFlowsLph: Float64Array;
 }
 
-/** Pressure, kPa, below which an outlet at the end of a line counts as dry: so small that its flow is nothing for any exponent. */
+/**
+ * Pressure, kPa, below which an outlet at the end of a line counts as dry: so small that its flow is nothing for any
+ * exponent.
+ */
 const DRY_KPA = 1e-250;
 
 /** The feed's pressure is met to this share of it. */
 const CLOSENESS = 1e-12;
 
 /**
- * Pressures and flows along a line fed at one end. From a guessed pressure at its last outlet the line is followed up to the feed, reach by reach,
- * each with the friction of the flow that remains in it; the guess is mended until the feed's own pressure is met. The feed's pressure rises
- * with the guess, at least one for one, so that there is one answer and it is always found. Where even a last outlet that
- * barely drips would ask for more than the feed has, water does not come that far: those outlets are dry, and the line is solved without them.
+ * Pressures and flows along a line fed at one end. From a guessed pressure at its last outlet the line is followed up
+ * to the feed, reach by reach, each with the friction of the flow that remains in it; the guess is mended until the
+ * feed's own pressure is met. The feed's pressure rises with the guess, at least one for one, so that there is one
+ * answer and it is always found. Where even a last outlet that barely drips would ask for more than the feed has, water
+ * does not come that far: those outlets are dry, and the line is solved without them.
  */
 export function solveDeadEnd(input: DeadEndInput): DeadEnd {
   const { outlets, feedPressureKpa } = input;
@@ -81,7 +87,10 @@ function wetOutlets(input: DeadEndInput): number {
   return wet;
 }
 
-/** The pressure that the feed must have for the last of `count` outlets to have `lastPressureKpa`; fills `along` where it is given. */
+/**
+ * The pressure that the feed must have for the last of `count` outlets to have `lastPressureKpa`; fills `along` where
+ * it is given.
+ */
 function feedPressure(input: DeadEndInput, count: number, lastPressureKpa: number, along?: DeadEnd): number {
   const { reaches, law, outlets, lastShare } = input;
   let pressure = lastPressureKpa;

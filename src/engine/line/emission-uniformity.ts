@@ -10,10 +10,10 @@ export interface EmissionUniformityInput {
 }
 
 /**
- * Design emission uniformity, 0..1: EU = (1 - 1.27 Cv / sqrt(n)) qmin / qmean (ASAE EP405.1; Keller and Karmeli 1975; from memory).
- * 1.27 is how many standard deviations the mean of a normal distribution's lowest quarter lies below its mean.
- * Design targets: 0.85-0.95 for point emitters, 0.80-0.90 for dripline on an even slope (EP405.1, from memory).
- * 0 where nothing flows.
+ * Design emission uniformity, 0..1: EU = (1 - 1.27 Cv / sqrt(n)) qmin / qmean (ASAE EP405.1; Keller and Karmeli 1975;
+ * from memory). 1.27 is how many standard deviations the mean of a normal distribution's lowest quarter lies below its
+ * mean. Design targets: 0.85-0.95 for point emitters, 0.80-0.90 for dripline on an even slope (EP405.1, from memory). 0
+ * where nothing flows.
  *
  * @throws RangeError where Cv is negative or there is less than one emitter to a plant
  */

@@ -18,7 +18,9 @@ export interface CompensatingEmitter {
 
 export type Emitter = PlainEmitter | CompensatingEmitter;
 
-/** Exponents x of q = k H^x by the emitter's flow path (from memory: Keller and Karmeli 1975; USDA-NRCS NEH 623 ch. 7). */
+/**
+ * Exponents x of q = k H^x by the emitter's flow path (from memory: Keller and Karmeli 1975; USDA-NRCS NEH 623 ch. 7).
+ */
 export const EMITTER_EXPONENTS = Object.freeze({
   /** Orifice or turbulent path. */
   turbulent: 0.5,
@@ -31,8 +33,9 @@ export const EMITTER_EXPONENTS = Object.freeze({
 export type EmitterLaw = (pressureKpa: number) => number;
 
 /**
- * The pressure-flow law of an emitter. At no pressure or suction it gives 0. Below its least pressure a compensating emitter's flap
- * stands open and it runs as an orifice, with the square root of pressure (a simplification; the maker's sheet knows better).
+ * The pressure-flow law of an emitter. At no pressure or suction it gives 0. Below its least pressure a compensating
+ * emitter's flap stands open and it runs as an orifice, with the square root of pressure (a simplification; the maker's
+ * sheet knows better).
  *
  * @throws RangeError where a flow or a pressure is not above 0, or an exponent is below it
  */

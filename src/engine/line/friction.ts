@@ -33,10 +33,10 @@ export function frictionCoefficient({ insideDiameterMm, lengthM, hazenWilliamsC 
 /**
  * Pressure lost to friction along a pipe that carries the same flow from end to end, kPa.
  *
- * Hazen-Williams: hf = 10.67 L Q^1.852 / (C^1.852 d^4.87) in m, m3/s. It agrees within 1 % with the US form
- * 4.52 Q^1.852 / (C^1.852 d^4.871) psi/ft (gpm, inches; NFPA 13) and with the 10.5 (Q/C)^1.852 L d^-4.87 feet form (USDA-NRCS
- * National Engineering Handbook). The formula is for turbulent flow: in the laminar trickle at the far end of a 14 mm dripline it
- * reads low, by less than 0.2 kPa in all.
+ * Hazen-Williams: hf = 10.67 L Q^1.852 / (C^1.852 d^4.87) in m, m3/s. It agrees within 1 % with the US form 4.52
+ * Q^1.852 / (C^1.852 d^4.871) psi/ft (gpm, inches; NFPA 13) and with the 10.5 (Q/C)^1.852 L d^-4.87 feet form
+ * (USDA-NRCS National Engineering Handbook). The formula is for turbulent flow: in the laminar trickle at the far end
+ * of a 14 mm dripline it reads low, by less than 0.2 kPa in all.
  *
  * @throws RangeError where a diameter or C is not above 0, or a flow or length is below it
  */

@@ -12,9 +12,9 @@ export interface RootSearch {
 const MOST_STEPS = 200;
 
 /**
- * Where a rising function crosses 0, by Chandrupatla's method: inverse quadratic steps while they help, halving when not, the root always between
- * two ends (Chandrupatla 1997, Advances in Engineering Software 28:145-149). It always ends: at the tolerance, or when no number is left
- * between the ends.
+ * Where a rising function crosses 0, by Chandrupatla's method: inverse quadratic steps while they help, halving when
+ * not, the root always between two ends (Chandrupatla 1997, Advances in Engineering Software 28:145-149). It always
+ * ends: at the tolerance, or when no number is left between the ends.
  */
 export function increasingRoot({ of, low, high, tolerance }: RootSearch): number {
   // `a` is the newest point, `b` the end across the root from it, `c` the point before.

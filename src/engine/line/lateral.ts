@@ -11,7 +11,10 @@ export interface Lateral {
   readonly topology: 'dead-end' | 'loop';
   readonly outlets: number;
   readonly spacingM: number;
-  /** Tube from the inlet to the first outlet, and in a loop from the last outlet back to the feed. Left out: one spacing. */
+  /**
+   * Tube from the inlet to the first outlet, and in a loop from the last outlet back to the feed. Left out: one
+   * spacing.
+   */
   readonly leadM?: number | undefined;
   readonly insideDiameterMm: number;
   /** Left out: `hazenWilliamsC` of the diameter. */
@@ -20,8 +23,9 @@ export interface Lateral {
   /** Climb along the tube from the inlet, m per m of tube; negative runs downhill. Left out: level. */
   readonly riseMPerM?: number | undefined;
   /**
-   * Course of a loop on a slope. `ring` (left out): climbs over its first half, comes back down to the point that it left. `through`: climbs
-   * all the way to a second feed from the same main, where standing water has the less pressure the higher it is.
+   * Course of a loop on a slope. `ring` (left out): climbs over its first half, comes back down to the point that it
+   * left. `through`: climbs all the way to a second feed from the same main, where standing water has the less pressure
+   * the higher it is.
    */
   readonly course?: 'ring' | 'through' | undefined;
   readonly emitter: Emitter;
@@ -30,8 +34,8 @@ export interface Lateral {
 
 export interface LateralProfile {
   /**
-   * `full`: water comes out everywhere. `partly-dry`: the pressure is used up on the way and the rest is dry. `dry`: nothing
-   * comes out. An outlet with less than a thousandth of the greatest flow counts as dry.
+   * `full`: water comes out everywhere. `partly-dry`: the pressure is used up on the way and the rest is dry. `dry`:
+   * nothing comes out. An outlet with less than a thousandth of the greatest flow counts as dry.
    */
   readonly state: 'full' | 'partly-dry' | 'dry';
   /** All tube from the inlet to the last outlet, in a loop on to the feed again. */
@@ -59,9 +63,10 @@ export interface LateralProfile {
 }
 
 /**
- * Pressure and flow at every outlet of a lateral: friction by Hazen-Williams in each reach with the flow that remains in it, the climb of the ground,
- * and emitters that give what the pressure at their own place makes them give. Fittings and the emitters' own obstruction of the tube
- * are left out. It always has an answer: a line too long for its pressure is dry from where the water gives out.
+ * Pressure and flow at every outlet of a lateral: friction by Hazen-Williams in each reach with the flow that remains
+ * in it, the climb of the ground, and emitters that give what the pressure at their own place makes them give. Fittings
+ * and the emitters' own obstruction of the tube are left out. It always has an answer: a line too long for its pressure
+ * is dry from where the water gives out.
  *
  * @throws RangeError with plain words where a value is no number or cannot be
  */

@@ -25,11 +25,13 @@ export interface LongestRun {
 type Limit = LongestRun['limitedBy'];
 
 /**
- * The longest run of a lateral that keeps every emitter's pressure at or above the least, and plain emitters' flows within their spread (10 %).
- * No published table of lengths is used: each length is computed with `lateral`, the number of outlets doubled until one fails and then halved in.
+ * The longest run of a lateral that keeps every emitter's pressure at or above the least, and plain emitters' flows
+ * within their spread (10 %). No published table of lengths is used: each length is computed with `lateral`, the number
+ * of outlets doubled until one fails and then halved in.
  *
- * On level ground and uphill a longer run is never better, and the result is the longest of all. Downhill, where friction may make good what the
- * fall gave, it is a run that works next to one that does not, though a still longer one might work again.
+ * On level ground and uphill a longer run is never better, and the result is the longest of all. Downhill, where
+ * friction may make good what the fall gave, it is a run that works next to one that does not, though a still longer
+ * one might work again.
  *
  * @throws RangeError as `lateral` does
  */

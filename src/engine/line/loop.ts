@@ -27,9 +27,10 @@ interface Arms {
 }
 
 /**
- * Pressures and flows in a line fed at both ends. Somewhere the two streams meet; up to there each arm is a dead end of its own. The meeting point is
- * moved along until both arms bring the same pressure to it: the more the near arm has to feed, the less pressure it
- * brings, so there is one answer. Where the pressure is used up before the streams meet, each arm feeds what it reaches.
+ * Pressures and flows in a line fed at both ends. Somewhere the two streams meet; up to there each arm is a dead end of
+ * its own. The meeting point is moved along until both arms bring the same pressure to it: the more the near arm has to
+ * feed, the less pressure it brings, so there is one answer. Where the pressure is used up before the streams meet,
+ * each arm feeds what it reaches.
  */
 export function solveLoop(input: LoopInput): LoopFlow {
   // A ring meets itself half way round.

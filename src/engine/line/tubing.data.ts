@@ -5,8 +5,8 @@ const tubing = (id: string, inside: number, rest: Pick<Tubing, 'label' | 'use' |
   Object.freeze({ id, insideDiameterMm: toSi(inside, 'bore', 'us'), ...rest });
 
 /**
- * Usual tubing, by inside diameter in inches. Makers differ by a few per cent and no standard binds them: where the coil states its own diameter,
- * that one counts.
+ * Usual tubing, by inside diameter in inches. Makers differ by a few per cent and no standard binds them: where the
+ * coil states its own diameter, that one counts.
  */
 export const TUBING: readonly Tubing[] = Object.freeze([
   tubing('dripline-17mm', 0.56, {

@@ -1,10 +1,14 @@
 import { requireNumber } from '../require-number.ts';
 
-/** Fastest flow that a plastic line should carry: 5 ft/s, in m/s (design handbooks, from memory). Above it a closing valve hammers. */
+/**
+ * Fastest flow that a plastic line should carry: 5 ft/s, in m/s (design handbooks, from memory). Above it a closing
+ * valve hammers.
+ */
 export const VELOCITY_LIMIT_MS = 1.524;
 
 /**
- * Mean velocity of water in a pipe, m/s: flow over the area of the bore. The handbooks' 0.4085 Q/d^2 (ft/s, gpm, inches) in SI.
+ * Mean velocity of water in a pipe, m/s: flow over the area of the bore. The handbooks' 0.4085 Q/d^2 (ft/s, gpm,
+ * inches) in SI.
  *
  * @throws RangeError where a diameter is not above 0 or a flow is below it
  */

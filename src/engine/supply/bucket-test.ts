@@ -1,7 +1,8 @@
 import { requireNumber } from '../require-number.ts';
 
 /**
- * Flow of a supply from a bucket test, L/min: fill a pail of known volume with the tap fully open and nothing else running, and time it.
+ * Flow of a supply from a bucket test, L/min: fill a pail of known volume with the tap fully open and nothing else
+ * running, and time it.
  *
  * @throws RangeError where the volume or the time is not above 0
  */

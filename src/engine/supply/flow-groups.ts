@@ -11,7 +11,9 @@ export interface FlowGroup {
 }
 
 export interface FlowGroups {
-  /** Zones that may run at the same time, the group with the greatest zone first. A zone that asks too much is in none. */
+  /**
+   * Zones that may run at the same time, the group with the greatest zone first. A zone that asks too much is in none.
+   */
   readonly groups: readonly FlowGroup[];
   /** Zones that ask for more than the source gives, even alone. */
   readonly tooGreat: readonly string[];
@@ -21,8 +23,9 @@ export interface FlowGroups {
 const ROUNDING = 1e-9;
 
 /**
- * Which zones can run together on a source: first fit decreasing. The zones, greatest flow first (equal ones in the order given), each join
- * the first group that has room for them. Never more than 11/9 of the fewest possible groups and two thirds of one (Dosa 2007, from memory).
+ * Which zones can run together on a source: first fit decreasing. The zones, greatest flow first (equal ones in the
+ * order given), each join the first group that has room for them. Never more than 11/9 of the fewest possible groups
+ * and two thirds of one (Dosa 2007, from memory).
  *
  * @throws RangeError where a flow is negative
  */

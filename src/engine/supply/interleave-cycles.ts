@@ -23,9 +23,10 @@ type Jobs = readonly (readonly CycleRun[])[];
 type Choose = (unfinished: readonly Waiting[], jobs: Jobs, now: number) => Waiting | undefined;
 
 /**
- * Puts cycles one after another in time, each job's own in order with its pauses between. Three orders are tried and the shortest is taken:
- * one job after the other, pauses waited out; whichever is ready, the one with the longest pauses and cycles still behind it first; and the same,
- * but holding the line free for such a job rather than starting one that would make it late.
+ * Puts cycles one after another in time, each job's own in order with its pauses between. Three orders are tried and
+ * the shortest is taken: one job after the other, pauses waited out; whichever is ready, the one with the longest
+ * pauses and cycles still behind it first; and the same, but holding the line free for such a job rather than starting
+ * one that would make it late.
  *
  * Rules of thumb that a person can follow, not a proven least: to find the shortest such day is a hard problem.
  *

@@ -14,8 +14,9 @@ const BY_ROOF =
   'roof coefficients by covering, as printed on a rain-harvesting page of 2007; within Waterfall 2006 (AZ1344)';
 
 /**
- * Surfaces that rain is caught from, and the share that runs off. All of these are usual values; a planner with a gauge and a
- * barrel can do better. Where a source gives a range, its lower end is taken: a tank that is fuller than planned does no harm.
+ * Surfaces that rain is caught from, and the share that runs off. All of these are usual values; a planner with a gauge
+ * and a barrel can do better. Where a source gives a range, its lower end is taken: a tank that is fuller than planned
+ * does no harm.
  */
 export const ROOF_SURFACES: readonly RoofSurface[] = Object.freeze([
   surface('metal', 'Metal roof', 0.95, BY_ROOF),

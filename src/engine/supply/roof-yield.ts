@@ -9,7 +9,8 @@ export interface RoofYieldInput {
 }
 
 /**
- * Rain that a roof brings to its tank, L: area x rain x coefficient, for 1 mm on 1 m2 is 1 L. In US units 0.623 gal/(ft2 in).
+ * Rain that a roof brings to its tank, L: area x rain x coefficient, for 1 mm on 1 m2 is 1 L. In US units 0.623
+ * gal/(ft2 in).
  *
  * @throws RangeError where a value is negative or the coefficient is above 1
  */

@@ -9,8 +9,8 @@ export type TankSize =
 /**
  * The size of tank that would have lasted the season without the mains, from the same start level, runoff and draw.
  *
- * Exact, by the sequent peak (Thomas and Burden 1963, from memory): the tank must hold the greatest fall below its rim that the draws ever
- * add up to. That is enough only if the water is there at all: an endless tank tells.
+ * Exact, by the sequent peak (Thomas and Burden 1963, from memory): the tank must hold the greatest fall below its rim
+ * that the draws ever add up to. That is enough only if the water is there at all: an endless tank tells.
  *
  * @throws RangeError as `tankSeason` does
  */

@@ -28,9 +28,9 @@ export interface TankSeason {
 }
 
 /**
- * A rain tank from day to day. The day's runoff comes in, what is over the rim is lost, then the day's water is drawn: yield after spillage,
- * the more careful of the two usual conventions (Jenkins et al. 1978, from memory). Mains water is added only as far as the draw
- * needs it, so that the tank stays free for rain.
+ * A rain tank from day to day. The day's runoff comes in, what is over the rim is lost, then the day's water is drawn:
+ * yield after spillage, the more careful of the two usual conventions (Jenkins et al. 1978, from memory). Mains water
+ * is added only as far as the draw needs it, so that the tank stays free for rain.
  *
  * Tank water is not for drinking; where the mains join, the water authority's backflow rules apply.
  *

@@ -12,7 +12,10 @@ export interface ZoneRun {
 }
 
 export interface WateringDay {
-  /** Zones that run at the same time stand in one group; groups run one after another. One zone a group: all one after another. */
+  /**
+   * Zones that run at the same time stand in one group; groups run one after another. One zone a group: all one after
+   * another.
+   */
   readonly groups: readonly (readonly ZoneRun[])[];
   /** Hours of the day in which water may run. */
   readonly windowHours: number;
@@ -43,8 +46,9 @@ export interface WateringDayPlan {
 const ROUNDING_MINUTES = 1e-6;
 
 /**
- * The time that one watering day takes, against the hours in which water may run. Groups run one at a time; a group's cycle lasts as long as its longest
- * zone's and its pause as long as the longest that one of its zones still needs. While one group soaks another may run.
+ * The time that one watering day takes, against the hours in which water may run. Groups run one at a time; a group's
+ * cycle lasts as long as its longest zone's and its pause as long as the longest that one of its zones still needs.
+ * While one group soaks another may run.
  *
  * Local drought orders set days and hours of their own, and come first.
  *

@@ -35,8 +35,9 @@ const BASE = {
 } as const;
 
 /**
- * Networks solved once by EPANET 2.3.5: junctions every 0.3 m with an emitter each, pipes between them, reservoirs at a fixed head in front of the first and (loops)
- * behind the last; options Units LPS, Headloss H-W, Accuracy 1e-6. Anybody can enter the same numbers and run it again.
+ * Networks solved once by EPANET 2.3.5: junctions every 0.3 m with an emitter each, pipes between them, reservoirs at a
+ * fixed head in front of the first and (loops) behind the last; options Units LPS, Headloss H-W, Accuracy 1e-6. Anybody
+ * can enter the same numbers and run it again.
  */
 export const EPANET_CASES = Object.freeze<readonly EpanetCase[]>([
   {
@@ -132,7 +133,10 @@ export const EPANET_CASES = Object.freeze<readonly EpanetCase[]>([
   },
 ]);
 
-/** Friction by EPANET's own Hazen-Williams constant, 4.727 L Q^1.852 / (C^1.852 d^4.871) in ft and ft3/s (EPANET manual, table of headloss formulas). */
+/**
+ * Friction by EPANET's own Hazen-Williams constant, 4.727 L Q^1.852 / (C^1.852 d^4.871) in ft and ft3/s (EPANET manual,
+ * table of headloss formulas).
+ */
 export function reachesOfCase({ outlets, fed, insideDiameterMm, C, heightM }: EpanetCase): Reaches {
   const count = fed === 'both ends' ? outlets + 1 : outlets;
   const M_PER_FT = 0.3048;

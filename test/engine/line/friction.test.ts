@@ -18,8 +18,8 @@ const psiPer100Ft = (gpm: number, C: number, inches: number) =>
   );
 
 /**
- * An independent formula: Darcy-Weisbach in a smooth pipe at 15 C (viscosity 1.14e-6 m2/s), laminar 64/Re below Re 2,000, Blasius
- * 0.3164/Re^0.25 above. Any textbook of hydraulics.
+ * An independent formula: Darcy-Weisbach in a smooth pipe at 15 C (viscosity 1.14e-6 m2/s), laminar 64/Re below Re
+ * 2,000, Blasius 0.3164/Re^0.25 above. Any textbook of hydraulics.
  */
 function darcyM(flowLph: number, insideDiameterMm: number, lengthM: number): number {
   const d = insideDiameterMm / 1000;
@@ -30,7 +30,8 @@ function darcyM(flowLph: number, insideDiameterMm: number, lengthM: number): num
 }
 
 describe('friction in pipe', () => {
-  // gpm, C, inside diameter in, psi per 100 ft by 4.52 Q^1.852 / (C^1.852 d^4.871) (NFPA 13), and by the 10.5 feet form x 0.433 (USDA-NRCS NEH).
+  // gpm, C, inside diameter in, psi per 100 ft by 4.52 Q^1.852 / (C^1.852 d^4.871) (NFPA 13), and by the 10.5 feet form
+  // x 0.433 (USDA-NRCS NEH).
   it.each([
     [10, 150, 1.049, 2.376, 2.39],
     [5, 150, 0.824, 2.133, 2.145],

@@ -268,7 +268,8 @@ describe('any line', () => {
     );
   });
 
-  // Near no pressure at all the flow of an emitter with a small exponent jumps by more than the digits of a number can follow.
+  // Near no pressure at all the flow of an emitter with a small exponent jumps by more than the digits of a number can
+  // follow.
   it('where every outlet has 0.01 kPa, pressures along it differ by the friction and climb between them', () => {
     fc.assert(
       fc.property(anyLine, (line) => {

