@@ -1,6 +1,6 @@
 /** Effective rain of a planting, day by day. */
 import type { GardenSite } from '../garden.ts';
-import { monthlyEffectiveRainMm } from '../rain/effective-rain.ts';
+import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.ts';
 import type { Weather } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 
@@ -25,17 +25,28 @@ export function plantingRain(demand: PlantingDemand, site: GardenSite, weather: 
   }
 }
 
-/**
- * Share of a month's normal rain that counts, 0 to 1; `month` is a place in the season's months. The month's ETc is
- * taken as if its days in the ground were the whole month, so that a season that starts in mid-month credits by the same
- * share. The usable storage is the readily available water.
- */
+/** Share of a month's normal rain that counts, 0 to 1; `month` is a place in the season's months. */
 export function monthShare(demand: PlantingDemand, site: GardenSite, weather: Weather, month: number): number {
+  const given = rainMonth(demand, site, weather, month);
+  return given === undefined ? 0 : monthlyEffectiveRainMm(site.rain.method, given) / given.rainMm;
+}
+
+/**
+ * What a month's effective rain is reckoned from; undefined in a month without rain or without the planting. The month's
+ * ETc is taken as if its days in the ground were the whole month, so that a season that starts in mid-month credits by
+ * the same share. The usable storage is the readily available water.
+ */
+export function rainMonth(
+  demand: PlantingDemand,
+  site: GardenSite,
+  weather: Weather,
+  month: number,
+): RainMonth | undefined {
   const { months } = weather;
   const rainMm = site.climate.rainMm[months.calendarMonth[month] as number] as number;
   const from = Math.max(demand.first, months.starts[month] as number);
   const until = Math.min(demand.end, months.starts[month + 1] as number);
-  if (from >= until || rainMm === 0) return 0;
+  if (from >= until || rainMm === 0) return undefined;
   let etcMm = 0;
   let rawMm = 0;
   for (let day = from; day < until; day++) {
@@ -43,11 +54,10 @@ export function monthShare(demand: PlantingDemand, site: GardenSite, weather: We
     rawMm += demand.rawMm[day] as number;
   }
   const days = until - from;
-  const effectiveMm = monthlyEffectiveRainMm(site.rain.method, {
+  return {
     rainMm,
     etcMm: (etcMm / days) * (months.lengthDays[month] as number),
     usableStorageMm: rawMm / days,
     fraction: site.rain.fraction,
-  });
-  return effectiveMm / rainMm;
+  };
 }

@@ -29,17 +29,26 @@ export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): n
     const named = voices.find(({ plantingId }) => plantingId === rule.plantingId);
     if (named?.isPresent && named.minutesPerDay < Number.POSITIVE_INFINITY) return named.minutesPerDay;
   }
-  const anyOpen = voices.some((voice) => voice.isPresent && !voice.hasShutOff);
+  const anyOpen = isAnyOpen(voices);
   let thirstiest = 0;
   let litres = 0;
   let litresPerMinute = 0;
   for (const voice of voices) {
-    const decides = voice.isPresent && voice.litresPerMinute > 0 && !(anyOpen && voice.hasShutOff);
-    if (!decides) continue;
+    if (!decides(voice, anyOpen)) continue;
     if (voice.minutesPerDay > thirstiest) thirstiest = voice.minutesPerDay;
     litres += voice.minutesPerDay * voice.litresPerMinute;
     litresPerMinute += voice.litresPerMinute;
   }
   if (rule.kind !== 'area-weighted') return thirstiest;
   return litresPerMinute === 0 ? 0 : litres / litresPerMinute;
+}
+
+/** Whether there is a planting that no shut-off can close, on at least one watering day. */
+export function isAnyOpen(voices: readonly PlantingVoice[]): boolean {
+  return voices.some((voice) => voice.isPresent && !voice.hasShutOff);
+}
+
+/** Whether a planting has a say in its zone's minutes. */
+export function decides(voice: PlantingVoice, anyOpen: boolean): boolean {
+  return voice.isPresent && voice.litresPerMinute > 0 && !(anyOpen && voice.hasShutOff);
 }
