@@ -4,7 +4,7 @@ import { type MonthStart, monthStarts } from '../shared/format/month-starts.ts';
 import { formatQuantity } from '../shared/format/quantity.ts';
 
 const writers = new Map<string, (value: number) => string>();
-const months = new WeakMap<SeasonSpan, Map<string, readonly MonthStart[]>>();
+const months = new Map<string, readonly MonthStart[]>();
 
 /** Writes values of the volume axis; the same function for the same units and locale. */
 export function volumeWriter(units: UnitSystem, locale: string): (value: number) => string {
@@ -17,11 +17,10 @@ export function volumeWriter(units: UnitSystem, locale: string): (value: number)
   return writer;
 }
 
-/** The months of a span; the same list for the same span and locale. */
+/** The months of a span; the same list for the same days and locale. */
 export function monthsOf(span: SeasonSpan, locale: string): readonly MonthStart[] {
-  const byLocale = months.get(span) ?? new Map<string, readonly MonthStart[]>();
-  months.set(span, byLocale);
-  const known = byLocale.get(locale) ?? monthStarts(span, locale);
-  byLocale.set(locale, known);
+  const key = `${span.firstDay} ${span.weeks} ${locale}`;
+  const known = months.get(key) ?? monthStarts(span, locale);
+  months.set(key, known);
   return known;
 }

@@ -4,7 +4,7 @@ export type Motif = 'dots' | 'solid' | 'rules' | 'hatch';
 const TILE = 8;
 
 /** Share of the colour under the motif's marks. */
-const TINT: Readonly<Record<Motif, number>> = { dots: 0.18, solid: 0.62, rules: 0.12, hatch: 0.14 };
+const TINT: Readonly<Record<Motif, number>> = { dots: 0.18, solid: 0.5, rules: 0.12, hatch: 0.14 };
 
 /** A fill of `motif` in `colour`, sharp on a screen of `pixelRatio` dots to a CSS pixel; null where a canvas has no context. */
 export function motifPattern(motif: Motif, colour: string, pixelRatio: number): CanvasPattern | null {

@@ -130,7 +130,7 @@ export const chartStyles = css`
   }
 
   .swatch.irrigation {
-    background: color-mix(in srgb, currentcolor 62%, transparent);
+    background: color-mix(in srgb, currentcolor 50%, transparent);
     color: var(--_water);
   }
 

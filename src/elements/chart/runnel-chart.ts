@@ -130,7 +130,7 @@ export class RunnelChart extends LitElement {
       <details>
         <summary>${chartWords.table}</summary>
         <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
-          ${guard([totals, span, reading.units, reading.locale, view.selection.week], () =>
+          ${guard([totals, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
             chartTable({
               totals,
               span,

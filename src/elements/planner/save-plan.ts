@@ -1,10 +1,10 @@
+import { writePlan } from '../../plan/reading/write-plan.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 
 /** Hands the plan to the reader as a file. */
 export function savePlan(plan: Plan): void {
-  const text = `${JSON.stringify(plan, null, 2)}\n`;
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const address = URL.createObjectURL(new Blob([writePlan(plan)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = address;
   link.download = plannerWords.fileName(fileNameOf(plan.name));

@@ -15,12 +15,19 @@ it('finds demand met, with the rain and irrigation that met it', () => {
     rainStayedLitres: [30, 10],
     irrigationStayedLitres: [70, 90],
   });
-  expect(findingOf(cumulative(block))).toEqual({ kind: 'met', rainLitres: 40, irrigationLitres: 160 });
+  expect(findingOf(cumulative(block))).toEqual({ kind: 'met', rainLitres: 40, irrigationLitres: 160, unmetLitres: 0 });
 });
 
 it('takes less than half a litre for rounding, not for a shortfall', () => {
   const block = supplyBlock({ demandLitres: [100, 100], usedLitres: [99.8, 99.8] });
-  expect(findingOf(cumulative(block)).kind).toBe('met');
+  expect(findingOf(cumulative(block))).toMatchObject({ kind: 'met', unmetLitres: 0 });
+});
+
+it('tells less than a two-hundredth of the demand beside the finding', () => {
+  const block = supplyBlock({ demandLitres: [1000, 1000], usedLitres: [996, 995] });
+  expect(findingOf(cumulative(block))).toMatchObject({ kind: 'met', unmetLitres: 9 });
+  const more = supplyBlock({ demandLitres: [1000, 1000], usedLitres: [995, 995] });
+  expect(findingOf(cumulative(more))).toMatchObject({ kind: 'short', litres: 10 });
 });
 
 it('finds a shortfall by its first and its last short week', () => {

@@ -31,10 +31,13 @@ export function findingWords(finding: Finding, span: SeasonSpan, reading: Readin
   switch (finding.kind) {
     case 'nothing-grows':
       return 'Nothing needs water this season';
-    case 'met':
-      return finding.rainLitres >= finding.irrigationLitres * LEAST_RAIN_SHARE
-        ? `Demand is met all season; ${gallons(finding.rainLitres)} of rain counted`
-        : `Demand is met all season with ${gallons(finding.irrigationLitres)} of irrigation`;
+    case 'met': {
+      const { rainLitres, irrigationLitres, unmetLitres } = finding;
+      const met = unmetLitres === 0 ? 'Demand is met all season' : `Demand is met but for ${gallons(unmetLitres)}`;
+      return rainLitres >= irrigationLitres * LEAST_RAIN_SHARE
+        ? `${met}; ${gallons(rainLitres)} of rain counted`
+        : `${met}, with ${gallons(irrigationLitres)} of irrigation`;
+    }
     case 'short':
       return `Short by ${gallons(finding.litres)} ${shortWhen(finding, span, reading.locale)}`;
   }

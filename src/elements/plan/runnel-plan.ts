@@ -1,0 +1,186 @@
+import { ContextProvider } from '@lit/context';
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { Season } from '../../engine/season/season.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { RunnelChangeEvent } from '../shared/events/change-event.ts';
+import { RunnelEditEvent } from '../shared/events/edit-event.ts';
+import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
+import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { RunnelSelectEvent } from '../shared/events/select-event.ts';
+import { planContext, type Selection } from '../shared/plan-context.ts';
+import { PlanStore } from '../shared/plan-store.ts';
+import { resolveLocale } from '../shared/resolve-locale.ts';
+import { fetchPlanText } from './fetch-plan-text.ts';
+import { historyKey, isTyping } from './history-key.ts';
+
+/**
+ * @summary Holds one plan and its season for every runnel element inside it.
+ *
+ * Shows nothing itself. A file that cannot be read leaves the plan on screen as it was. Ctrl+Z takes the last change back,
+ * Ctrl+Shift+Z or Ctrl+Y makes it again, wherever in the plan the keyboard is except in a text field.
+ *
+ * @slot - The elements that show and edit the plan, in any order and depth.
+ *
+ * @fires {RunnelChangeEvent} runnel-change - Another plan stands there: loaded, edited, undone or redone. Carries `plan`,
+ * `season`, `cause` and, for an edit, `edit`.
+ */
+export class RunnelPlan extends LitElement {
+  static override readonly styles = css`
+    :host {
+      display: block;
+    }
+
+    :host([hidden]) {
+      display: none;
+    }
+  `;
+
+  /** The plan without its element: for keeping it, and for code that subscribes. */
+  readonly store = new PlanStore();
+
+  readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
+  /** Ends the wait for a file when another one is asked for. */
+  #reading = new AbortController();
+
+  /** Address of a plan file (`*.runnel.json`). */
+  @property() src: string | undefined;
+
+  /** BCP 47 tag for numbers and dates; left out: the page's language. */
+  @property() locale: string | undefined;
+
+  /** Whether the plan can only be looked at. */
+  @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
+
+  /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. */
+  @property({ attribute: false, noAccessor: true })
+  get plan(): Plan | undefined {
+    return this.store.view.plan;
+  }
+
+  set plan(plan: Plan | undefined) {
+    if (plan === undefined || plan === this.store.view.plan) return;
+    this.#reading.abort();
+    this.store.openPlan(plan);
+  }
+
+  constructor() {
+    super();
+    this.store.subscribe((view, change) => {
+      this.#provider.setValue(view);
+      const { plan, season } = view;
+      if (change !== undefined && plan !== undefined && season !== undefined) {
+        this.dispatchEvent(new RunnelChangeEvent({ plan, season, ...change }));
+      }
+    });
+    this.#hear(RunnelEditEvent.type, (event) => this.edit(event.edit));
+    this.#hear(RunnelSelectEvent.type, (event) => this.select(event.selection));
+    this.#hear(RunnelHistoryEvent.type, (event) => this.store.step(event.step));
+    this.#hear(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
+    this.addEventListener('keydown', this.#onKeydown);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#applySettings();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('locale') || changed.has('readOnly')) this.#applySettings();
+    if (changed.has('src') && this.src !== undefined) void this.#openAddress(this.src);
+  }
+
+  /** The computed season of the plan on screen. */
+  get season(): Season | undefined {
+    return this.store.view.season;
+  }
+
+  /** Why the last file or edit was refused; empty when it was taken over. */
+  get faults(): readonly Fault[] {
+    return this.store.view.faults;
+  }
+
+  /** Makes one change; false, with `faults` saying why, where it is refused. */
+  edit(edit: Edit): boolean {
+    return this.store.edit(edit);
+  }
+
+  /** Takes the last change back; false where there is none. */
+  undo(): boolean {
+    return this.store.step('undo');
+  }
+
+  /** Makes the change again that was taken back last; false where there is none. */
+  redo(): boolean {
+    return this.store.step('redo');
+  }
+
+  /** Points every view at a zone, a planting, a week. */
+  select(selection: Selection): void {
+    this.store.select(selection);
+  }
+
+  /** Opens a plan from the text of its file; false, with `faults` saying why, where it is refused. */
+  openText(text: string): boolean {
+    this.#reading.abort();
+    return this.store.openText(text);
+  }
+
+  /** The same from a file that a person chose. */
+  async openFile(file: Blob): Promise<boolean> {
+    const { signal } = this.#beginReading();
+    const text = await file.text();
+    return !signal.aborted && this.store.openText(text);
+  }
+
+  async #openAddress(address: string): Promise<void> {
+    const { signal } = this.#beginReading();
+    const answer = await fetchPlanText(address, signal).catch(() => undefined);
+    if (signal.aborted || answer === undefined) return;
+    if (typeof answer === 'string') this.store.openText(answer);
+    else this.store.refuse([answer]);
+  }
+
+  /** Only the file asked for last is opened. */
+  #beginReading(): AbortController {
+    this.#reading.abort();
+    this.#reading = new AbortController();
+    this.store.beginReading();
+    return this.#reading;
+  }
+
+  #applySettings(): void {
+    this.store.show({ locale: resolveLocale(this, this.locale), readOnly: this.readOnly });
+  }
+
+  /** A wish is granted here and goes no further: a plan may stand inside another plan's page. */
+  #hear<Type extends keyof HTMLElementEventMap>(
+    type: Type,
+    grant: (event: HTMLElementEventMap[Type]) => unknown,
+  ): void {
+    this.addEventListener(type, (event) => {
+      event.stopPropagation();
+      grant(event);
+    });
+  }
+
+  readonly #onKeydown = (event: KeyboardEvent): void => {
+    const step = historyKey(event);
+    if (step === undefined || event.defaultPrevented || isTyping(event.composedPath()[0])) return;
+    event.preventDefault();
+    event.stopPropagation();
+    this.store.step(step);
+  };
+
+  protected override render(): TemplateResult {
+    return html`<slot></slot>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'runnel-plan': RunnelPlan;
+  }
+}

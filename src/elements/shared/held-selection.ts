@@ -1,0 +1,20 @@
+import type { Season } from '../../engine/season/season.ts';
+import { NOTHING_SELECTED, type Selection } from './plan-context.ts';
+
+/** A selection as far as it points at something in the season. The same object where all of it does. */
+export function heldSelection(selection: Selection, season: Season | undefined): Selection {
+  if (season === undefined) return NOTHING_SELECTED;
+  const zone = season.zones.find((candidate) => candidate.zone.id === selection.zone);
+  const planting = zone?.plantings.find((candidate) => candidate.planting.id === selection.planting);
+  const isWeek = selection.week !== undefined && selection.week >= 0 && selection.week < season.garden.span.weeks;
+  const held = {
+    zone: zone?.zone.id,
+    planting: planting?.planting.id,
+    week: isWeek ? selection.week : undefined,
+  };
+  return isSameSelection(held, selection) ? selection : held;
+}
+
+export function isSameSelection(one: Selection, other: Selection): boolean {
+  return one.zone === other.zone && one.planting === other.planting && one.week === other.week;
+}

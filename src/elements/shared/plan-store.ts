@@ -1,0 +1,141 @@
+/**
+ * One plan and its season, without a page: reads, edits, takes back, computes, and tells whoever subscribed. `runnel-plan`
+ * is its element; what keeps a plan between visits subscribes beside it.
+ */
+import { computeSeason } from '../../plan/compute-season.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import { tryEdit } from '../../plan/edits/try-edit.ts';
+import { checkPlan, type ReadResult } from '../../plan/reading/check-plan.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import { readPlan } from '../../plan/reading/read-plan.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { ChangeCause } from './events/change-event.ts';
+import type { HistoryStep } from './events/history-event.ts';
+import { heldSelection, isSameSelection } from './held-selection.ts';
+import { NO_PLAN } from './no-plan.ts';
+import type { PlanView, Selection } from './plan-context.ts';
+
+/** Why another plan stands there. */
+export interface PlanChange {
+  readonly cause: ChangeCause;
+  /** Given where the cause is an edit. */
+  readonly edit: Edit | undefined;
+}
+
+/** Called after every change of the view; `change` is given where the plan itself is another. */
+export type PlanListener = (view: PlanView, change: PlanChange | undefined) => void;
+
+export class PlanStore {
+  #view: PlanView = NO_PLAN;
+  #past: readonly Plan[] = [];
+  #future: readonly Plan[] = [];
+  readonly #listeners = new Set<PlanListener>();
+
+  /** Another object whenever something in it is another, and only then. */
+  get view(): PlanView {
+    return this.#view;
+  }
+
+  /** Returns the function that ends the subscription. */
+  subscribe(listener: PlanListener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** How the plan is shown: the reader's locale, and whether it can be edited. */
+  show(how: { readonly locale: string; readonly readOnly: boolean }): void {
+    this.#set(how);
+  }
+
+  /** A file is on its way. The plan on screen stays. */
+  beginReading(): void {
+    this.#set({ status: 'loading' });
+  }
+
+  /** Opens the text of a plan file. False where it is refused: `view.faults` says why and the plan on screen stays. */
+  openText(text: string): boolean {
+    return this.#open(readPlan(text));
+  }
+
+  /** The same for a plan that is an object already. */
+  openPlan(plan: unknown): boolean {
+    return this.#open(checkPlan(plan));
+  }
+
+  /** Something was refused, here or before it reached the store. The plan on screen stays. */
+  refuse(faults: readonly Fault[]): void {
+    this.#set({ faults, status: this.#view.plan === undefined ? 'failed' : 'ready' });
+  }
+
+  /** Makes one change. False where it is refused, and always while the plan can only be looked at. */
+  edit(edit: Edit): boolean {
+    const { plan, readOnly } = this.#view;
+    if (plan === undefined || readOnly) return false;
+    const result = tryEdit(plan, edit);
+    if (!result.ok) {
+      this.refuse(result.faults);
+      return false;
+    }
+    if (result.plan === plan) return true;
+    this.#past = [...this.#past, plan];
+    this.#future = [];
+    this.#stand(result.plan, { cause: 'edit', edit });
+    return true;
+  }
+
+  /** Takes the last change back or makes it again. False where there is none. */
+  step(step: HistoryStep): boolean {
+    const { plan, readOnly } = this.#view;
+    const next = step === 'undo' ? this.#past.at(-1) : this.#future.at(-1);
+    if (plan === undefined || next === undefined || readOnly) return false;
+    if (step === 'undo') {
+      this.#past = this.#past.slice(0, -1);
+      this.#future = [...this.#future, plan];
+    } else {
+      this.#past = [...this.#past, plan];
+      this.#future = this.#future.slice(0, -1);
+    }
+    this.#stand(next, { cause: step, edit: undefined });
+    return true;
+  }
+
+  /** Points every view at a zone, a planting, a week, as far as they are in the season. */
+  select(selection: Selection): void {
+    const held = heldSelection(selection, this.#view.season);
+    if (!isSameSelection(held, this.#view.selection)) this.#set({ selection: held });
+  }
+
+  #open(result: ReadResult): boolean {
+    if (!result.ok) {
+      this.refuse(result.faults);
+      return false;
+    }
+    this.#past = [];
+    this.#future = [];
+    this.#stand(result.plan, { cause: 'load', edit: undefined });
+    return true;
+  }
+
+  /** Another plan stands there from now on. */
+  #stand(plan: Plan, change: PlanChange): void {
+    const season = computeSeason(plan, this.#view.season);
+    const parts: Partial<PlanView> = {
+      status: 'ready',
+      plan,
+      season,
+      faults: [],
+      selection: heldSelection(this.#view.selection, season),
+      canUndo: this.#past.length > 0,
+      canRedo: this.#future.length > 0,
+    };
+    this.#set(parts, change);
+  }
+
+  #set(parts: Partial<PlanView>, change?: PlanChange): void {
+    const next = Object.freeze({ ...this.#view, ...parts });
+    const keys = Object.keys(parts) as (keyof PlanView)[];
+    if (keys.every((key) => Object.is(next[key], this.#view[key]))) return;
+    this.#view = next;
+    for (const listener of [...this.#listeners]) listener(next, change);
+  }
+}

@@ -1,0 +1,35 @@
+import { html, type TemplateResult } from 'lit';
+import type { TraceStep, TraceValue } from '../../engine/trace/trace-step.ts';
+import type { Reading } from '../shared/format/quantity.ts';
+import { formatTraceValue } from '../shared/format/trace-value.ts';
+import { traceWords } from '../shared/words/trace-words.ts';
+
+/** The steps, each a title with its result and one plain sentence; how it is worked out is folded beneath. */
+export function traceSteps(steps: readonly TraceStep[], reading: Reading): TemplateResult {
+  return html`<ol aria-label=${traceWords.steps}>
+    ${steps.map(
+      (step) => html`<li>
+        <p class="result"><span>${step.title}</span> <strong>${formatTraceValue(step.result, reading)}</strong></p>
+        <p class="quiet small">${step.says}</p>
+        <details>
+          <summary aria-label="${traceWords.how}: ${step.title}">${traceWords.how}</summary>
+          ${working(step, reading)}
+        </details>
+      </li>`,
+    )}
+  </ol>`;
+}
+
+function working({ formula, inputs, source }: TraceStep, reading: Reading): TemplateResult {
+  return html`<div class="working">
+    <p class="formula"><strong>${traceWords.formula}:</strong> ${formula}</p>
+    <dl>${inputs.map((input) => inputRow(input, reading))}</dl>
+    <p><strong>${traceWords.source}:</strong> ${source}</p>
+  </div>`;
+}
+
+function inputRow(input: TraceValue, reading: Reading): TemplateResult {
+  const isWord = typeof input.value === 'string';
+  return html`<dt>${input.label}</dt>
+    <dd class=${isWord ? 'word' : ''}>${formatTraceValue(input, reading)}</dd>`;
+}
