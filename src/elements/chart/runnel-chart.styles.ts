@@ -50,6 +50,13 @@ export const chartStyles = css`
     max-inline-size: 100%;
   }
 
+  .reading {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.25rem 1.75rem;
+    align-items: baseline;
+  }
+
   .moment {
     font-weight: 650;
   }
@@ -81,6 +88,7 @@ export const chartStyles = css`
   @media (max-width: 40rem) {
     .key {
       display: grid;
+      flex: 1 1 100%;
       grid-template-columns: repeat(auto-fill, minmax(6.75rem, 1fr));
     }
 

@@ -120,15 +120,15 @@ export class RunnelChart extends LitElement {
         <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
         ${this.#scopeSwitch(view)}
       </header>
-      <p class="quiet small">${chartWords.about}</p>
       <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${chartWords.readWeeks} aria-valuemin="1"
         aria-valuemax=${span.weeks} aria-valuenow=${(view.selection.week ?? span.weeks - 1) + 1}
         aria-valuetext=${keySentence(figures, moment, reading)}
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
-      <div part="key">${keyTemplate(figures, moment, reading)}</div>
+      <div class="reading" part="key">${keyTemplate(figures, moment, reading)}</div>
       <details>
         <summary>${chartWords.table}</summary>
+        <p class="quiet small">${chartWords.about}</p>
         <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
           ${guard([totals, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
             chartTable({

@@ -88,23 +88,25 @@ export class PlannerBar extends LitElement {
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
-    const { plan, canUndo, canRedo, readOnly, faults } = view;
+    const { plan, readOnly, faults } = view;
     return html`<header>
         <div class="heading">
           <h1>${plan?.name ?? plannerWords.unnamed}</h1>
           <p class="quiet">${seasonLine(view)}</p>
         </div>
         <div class="actions">
-          ${readOnly ? nothing : this.#editing(canUndo, canRedo)}
+          ${readOnly ? nothing : this.#editing(view)}
           ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${plannerWords.save}</button>`}
         </div>
       </header>
       <div role="alert">${faults.length === 0 ? nothing : this.#refused(view)}</div>`;
   }
 
-  #editing(canUndo: boolean, canRedo: boolean): TemplateResult {
-    return html`<button ?disabled=${!canUndo} @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
-      <button ?disabled=${!canRedo} @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
+  #editing({ canUndo, canRedo, undoLabel, redoLabel }: PlanView): TemplateResult {
+    return html`<button ?disabled=${!canUndo} title=${undoLabel ?? nothing}
+        @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
+      <button ?disabled=${!canRedo} title=${redoLabel ?? nothing}
+        @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
       <button @click=${() => this.input.click()}>${plannerWords.open}</button>
       <input type="file" accept=".json,application/json" tabindex="-1" aria-label=${plannerWords.open} @change=${this.#onFile} />`;
   }

@@ -1,8 +1,11 @@
 import { html, LitElement, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
 import { ShowPartEvent } from './show-part-event.ts';
 
 /** The planner's parts on one sheet, in light DOM since the grid works nowhere else. Internal to `runnel-planner`. */
 export class PlannerSheet extends LitElement {
+  @property({ attribute: false }) licenseKey = '';
+
   constructor() {
     super();
     this.addEventListener(ShowPartEvent.type, (event) => this.#show(event as ShowPartEvent));
@@ -22,7 +25,7 @@ export class PlannerSheet extends LitElement {
     return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
       <runnel-planner-nav class="runnel-planner__nav"></runnel-planner-nav>
       <div class="runnel-planner__season">
-        <runnel-grid class="runnel-planner__grid"></runnel-grid>
+        <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey}></runnel-grid>
         <runnel-chart class="runnel-planner__chart"></runnel-chart>
       </div>
       <div class="runnel-planner__side">

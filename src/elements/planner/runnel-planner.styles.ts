@@ -35,7 +35,7 @@ export const plannerStyles = css`
   }
 
   .runnel-planner__grid {
-    block-size: var(--runnel-planner-grid-height, clamp(16rem, 44vh, 40rem));
+    --runnel-grid-height: var(--runnel-planner-grid-height, clamp(14rem, 39vh, 40rem));
   }
 
   .runnel-planner__chart {

@@ -12,7 +12,7 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
  *
- * @cssprop [--runnel-planner-grid-height=clamp(16rem, 44vh, 40rem)] - Height of the grid.
+ * @cssprop [--runnel-planner-grid-height=clamp(14rem, 39vh, 40rem)] - Greatest height of the grid's sheet.
  */
 export class RunnelPlanner extends LitElement {
   /** Plan file that the planner's own plan opens. */
@@ -23,6 +23,9 @@ export class RunnelPlanner extends LitElement {
 
   /** Whether the planner's own plan can only be looked at. */
   @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
+
+  /** The grid's licence key; see `runnel-grid`. */
+  @property({ attribute: 'license-key' }) licenseKey = '';
 
   /** A plan for the planner's own `runnel-plan`. */
   @property({ attribute: false }) plan: Plan | undefined;
@@ -40,7 +43,7 @@ export class RunnelPlanner extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const sheet = html`<runnel-planner-sheet></runnel-planner-sheet>`;
+    const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey}></runnel-planner-sheet>`;
     if (this.isInsidePlan) return sheet;
     return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}>${sheet}</runnel-plan>`;
   }

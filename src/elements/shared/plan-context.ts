@@ -13,6 +13,9 @@ export interface PlanView {
   readonly selection: Selection;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
+  /** What undo would take back and redo would make again, in words. */
+  readonly undoLabel?: string | undefined;
+  readonly redoLabel?: string | undefined;
   readonly readOnly: boolean;
   /** BCP 47 tag for numbers and dates. */
   readonly locale: string;

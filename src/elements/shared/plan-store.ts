@@ -3,12 +3,23 @@
  * is its element; what keeps a plan between visits subscribes beside it.
  */
 import { computeSeason } from '../../plan/compute-season.ts';
+import { tryEdit } from '../../plan/edits/apply-edit.ts';
+import { describeEdit } from '../../plan/edits/describe-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { tryEdit } from '../../plan/edits/try-edit.ts';
+import {
+  canRedo,
+  canUndo,
+  type History,
+  record,
+  redo,
+  redoLabel,
+  startHistory,
+  undo,
+  undoLabel,
+} from '../../plan/history/history.ts';
 import { checkPlan, type ReadResult } from '../../plan/reading/check-plan.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import { readPlan } from '../../plan/reading/read-plan.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { ChangeCause } from './events/change-event.ts';
 import type { HistoryStep } from './events/history-event.ts';
 import { heldSelection, isSameSelection } from './held-selection.ts';
@@ -27,8 +38,7 @@ export type PlanListener = (view: PlanView, change: PlanChange | undefined) => v
 
 export class PlanStore {
   #view: PlanView = NO_PLAN;
-  #past: readonly Plan[] = [];
-  #future: readonly Plan[] = [];
+  #history: History | undefined;
   readonly #listeners = new Set<PlanListener>();
 
   /** Another object whenever something in it is another, and only then. */
@@ -76,27 +86,18 @@ export class PlanStore {
       this.refuse(result.faults);
       return false;
     }
-    if (result.plan === plan) return true;
-    this.#past = [...this.#past, plan];
-    this.#future = [];
-    this.#stand(result.plan, { cause: 'edit', edit });
+    const step = { plan: result.plan, label: describeEdit(plan, edit) };
+    this.#stand(record(this.#history ?? startHistory(plan), step), { cause: 'edit', edit });
     return true;
   }
 
   /** Takes the last change back or makes it again. False where there is none. */
   step(step: HistoryStep): boolean {
-    const { plan, readOnly } = this.#view;
-    const next = step === 'undo' ? this.#past.at(-1) : this.#future.at(-1);
-    if (plan === undefined || next === undefined || readOnly) return false;
-    if (step === 'undo') {
-      this.#past = this.#past.slice(0, -1);
-      this.#future = [...this.#future, plan];
-    } else {
-      this.#past = [...this.#past, plan];
-      this.#future = this.#future.slice(0, -1);
-    }
-    this.#stand(next, { cause: step, edit: undefined });
-    return true;
+    const before = this.#history;
+    if (before === undefined || this.#view.readOnly) return false;
+    const after = step === 'undo' ? undo(before) : redo(before);
+    this.#stand(after, { cause: step, edit: undefined });
+    return after !== before;
   }
 
   /** Points every view at a zone, a planting, a week, as far as they are in the season. */
@@ -110,25 +111,28 @@ export class PlanStore {
       this.refuse(result.faults);
       return false;
     }
-    this.#past = [];
-    this.#future = [];
-    this.#stand(result.plan, { cause: 'load', edit: undefined });
+    this.#stand(startHistory(result.plan), { cause: 'load', edit: undefined });
     return true;
   }
 
-  /** Another plan stands there from now on. */
-  #stand(plan: Plan, change: PlanChange): void {
-    const season = computeSeason(plan, this.#view.season);
+  /** The history's present stands there from now on. */
+  #stand(history: History, change: PlanChange): void {
+    this.#history = history;
+    const { plan: before, season: seasonBefore, selection } = this.#view;
+    const plan = history.present;
+    const season = plan === before && seasonBefore !== undefined ? seasonBefore : computeSeason(plan, seasonBefore);
     const parts: Partial<PlanView> = {
       status: 'ready',
       plan,
       season,
-      faults: [],
-      selection: heldSelection(this.#view.selection, season),
-      canUndo: this.#past.length > 0,
-      canRedo: this.#future.length > 0,
+      faults: this.#view.faults.length === 0 ? this.#view.faults : [],
+      selection: heldSelection(selection, season),
+      canUndo: canUndo(history),
+      canRedo: canRedo(history),
+      undoLabel: undoLabel(history),
+      redoLabel: redoLabel(history),
     };
-    this.#set(parts, change);
+    this.#set(parts, plan === before ? undefined : change);
   }
 
   #set(parts: Partial<PlanView>, change?: PlanChange): void {

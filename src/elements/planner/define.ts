@@ -1,0 +1,15 @@
+import '../chart/define.ts';
+import '../grid/define.ts';
+import '../notices/define.ts';
+import '../plan/define.ts';
+import '../trace/define.ts';
+import { define } from '../shared/define.ts';
+import { PlannerBar } from './planner-bar.ts';
+import { PlannerNav } from './planner-nav.ts';
+import { PlannerSheet } from './planner-sheet.ts';
+import { RunnelPlanner } from './runnel-planner.ts';
+
+define('runnel-planner-bar', PlannerBar);
+define('runnel-planner-nav', PlannerNav);
+define('runnel-planner-sheet', PlannerSheet);
+define('runnel-planner', RunnelPlanner);
