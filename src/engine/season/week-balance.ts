@@ -1,5 +1,6 @@
 /** Runs one planting through one week of the root-zone balance (FAO-56 eq. 84 to 88, as `rootZoneDay`) and keeps its figures. */
 import { usedWaterMm } from '../soil/used-water.ts';
+import { daysMask } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { PLANTING_FIELDS as P } from './season.ts';
 
@@ -71,7 +72,7 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
   figures[P.depletionStartMm * weeks + week] = depletionStart;
   figures[P.depletionEndMm * weeks + week] = depletion;
   figures[P.openDays * weeks + week] = openDays;
-  figures[P.openMask * weeks + week] = openMask;
+  figures[P.openMask * weeks + week] = openMask & daysMask(first - start, end - start);
   figures[P.shortDays * weeks + week] = shortDays;
   figures[P.groundDays * weeks + week] = end - first;
 }

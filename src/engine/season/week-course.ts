@@ -35,7 +35,7 @@ export function setOut(course: WeekCourse, start: number, mask: number, depletio
   course.depletionMm = depletionMm;
   const tailMm = course.last < 0 ? 0 : useLessRain(course.days, course.last + 1, course.end);
   course.goalMm = Math.max(0, targetMm - tailMm);
-  course.endGoalMm = Math.max(targetMm, tailMm);
+  course.endGoalMm = course.last < 0 ? Number.POSITIVE_INFINITY : Math.max(targetMm, tailMm);
 }
 
 /** Depletion at the end of the last watering day by the daily balance, as `rootZoneDay` has it, mm. */

@@ -72,7 +72,7 @@ function runZoneWeek(run: ZoneRun, week: number): WeekMinutes {
     const goalMm = member.season.planting.watering === 'keep' ? member.week.endGoalMm : Number.POSITIVE_INFINITY;
     const openDays = openDaysOf(member, run, choice, minutes.minutesPerDay);
     runWeek(member.course, week, minutes.minutesPerDay, masks[openDays] as number);
-    keepOutcome(member, week, { goalMm, roundingMinutes: minutes.roundingMinutes * openDays });
+    keepOutcome(member, week, { goalMm, roundingMinutes: minutes.roundingMinutes });
   }
   return minutes;
 }
@@ -108,14 +108,15 @@ function keepOutcome(
   { goalMm, roundingMinutes }: { readonly goalMm: number; readonly roundingMinutes: number },
 ): void {
   const { figures, weeks, days } = course;
+  const isInGround = (figures[P.groundDays * weeks + week] as number) > 0;
   const lastDay = Math.min(week * 7 + 7, days.demand.end) - 1;
-  const netMmPerMinute = days.netMmPerMinute[lastDay] ?? 0;
+  const netMmPerMinute = isInGround ? (days.netMmPerMinute[lastDay] as number) : 0;
   figures[P.neededMm * weeks + week] = need.neededMm;
   figures[P.minutesWanted * weeks + week] = need.minutesPerDay < Number.POSITIVE_INFINITY ? need.minutesPerDay : 0;
   figures[P.flowLpm * weeks + week] = (netMmPerMinute / course.efficiency) * season.planting.areaM2;
   figures[P.state * weeks + week] = plantingStateOf(figures, weeks, week, {
     rawMm: days.demand.rawMm[lastDay] ?? 0,
     goalMm,
-    roundingMm: roundingMinutes * netMmPerMinute,
+    roundingMm: roundingMinutes * (figures[P.openDays * weeks + week] as number) * netMmPerMinute,
   });
 }
