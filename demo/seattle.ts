@@ -1,7 +1,8 @@
 /** Four years of Seattle's daily weather become monthly normals, and those the season of a small invented garden. */
-import weatherFile from 'vega-datasets/data/seattle-weather.csv?url';
 import '../src/elements/planner/define.ts';
 import { seattlePlan } from './seattle-plan.ts';
+
+const weatherFile = new URL('../node_modules/vega-datasets/data/seattle-weather.csv', import.meta.url);
 
 const note = document.querySelector('.note');
 const planner = document.querySelector('runnel-planner');
