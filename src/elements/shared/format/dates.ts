@@ -33,11 +33,11 @@ export function formatDays(first: DayNumber, last: DayNumber, locale: string, st
 
 const dateOf = (day: DayNumber): Date => new Date(day * MS_PER_DAY);
 
-/** A date reads as one thing: it is not broken over two lines, and no space stands inside `5–11`. */
+/** A date reads as one thing: it is not broken over two lines, and no space stands inside `5–11`, thin or not. */
 const unbroken = (text: string): string =>
   text
+    .replace(/(\d)\s–\s(\d)/, '$1–$2')
     .replaceAll(' ', '\u00a0')
-    .replace(/(\d)\u2009–\u2009(\d)/, '$1–$2')
     .replaceAll('\u2009', '\u202f');
 
 function dateFormat(locale: string, style: DateStyle): Intl.DateTimeFormat {

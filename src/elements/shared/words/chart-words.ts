@@ -15,7 +15,7 @@ export const chartWords = {
   about: 'Running totals: rain and irrigation that stayed at the roots, against what the plants would use.',
   whose: 'Water of',
   wholeGarden: 'Whole garden',
-  noZone: 'One zone: select it in the grid',
+  noZone: 'Selected zone',
   table: 'The same figures as a table',
   week: 'Week',
   tableCaption: (unit: string) => `Running totals at the end of each week, in ${unit}`,

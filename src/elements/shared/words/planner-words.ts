@@ -5,8 +5,8 @@ export const plannerWords = {
   unnamed: 'Watering plan',
   undo: 'Undo',
   redo: 'Redo',
-  open: 'Open a plan…',
-  save: 'Save the plan',
+  open: 'Open…',
+  save: 'Save',
   fileName: (name: string) => `${name}.runnel.json`,
   season: (weeks: string, from: string, zones: string, plantings: string) =>
     `${weeks} from ${from}, ${zones}, ${plantings}`,
