@@ -1,36 +1,46 @@
 /** From the document to the engine's model: SI, whole days, every default filled in. */
 import type { Garden } from '../engine/garden.ts';
+import type { UnitSystem } from '../engine/units.ts';
 import { DEFAULTS } from './defaults.ts';
-import type { Plan } from './schema/plan-schema.ts';
+import type { Plan, PlanSite } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
+import { kept } from './to-garden/kept.ts';
 import { observedOf } from './to-garden/observed.ts';
 import { siteOf } from './to-garden/site.ts';
 import { supplyOf } from './to-garden/supply.ts';
-import { zoneOf } from './to-garden/zone.ts';
+import { type ZoneContext, zoneOf } from './to-garden/zone.ts';
 
 /**
  * The garden of a valid plan. What did not change since the last call is the same object: a zone while its own document, its choices
  * and runs and all that it takes from the plan are the same; the site's weather, the observations and the supply likewise.
  */
 export function gardenOf(plan: Plan): Garden {
-  const { units, season, site, choices, log } = plan;
-  const firstDay = seasonDays(season).first;
+  const { units, site, choices, log } = plan;
+  const { firstDay: firstIsoDay, weeks } = plan.season;
+  const firstDay = seasonDays(plan.season).first;
   const supply = supplyOf(plan.supply, { units, firstDay });
-  const context = {
-    units,
-    firstDay: season.firstDay,
-    weeks: season.weeks,
-    siteSoil: site.soil,
-    siteSlopePercent: site.slopePercent ?? DEFAULTS.slopePercent,
-    windowWeekdays: supply.windowWeekdays,
-  };
+  const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, windowWeekdays: supply.windowWeekdays });
   return {
-    span: { firstDay, weeks: season.weeks },
+    span: { firstDay, weeks },
     site: siteOf(site, units),
     observed: observedOf(log, units),
     supply,
-    zones: plan.zones.map((zone) =>
-      zoneOf(zone, { ...context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] }),
-    ),
+    zones: plan.zones.map((zone) => zoneOf(zone, { context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] })),
   };
 }
+
+interface OutsideSite {
+  readonly units: UnitSystem;
+  readonly firstDay: string;
+  readonly weeks: number;
+  readonly windowWeekdays: number;
+}
+
+/** One object for all zones: mostly the same as before, which is quick to tell. */
+const zoneContext = kept(
+  ({ soil, slopePercent }: PlanSite, outside: OutsideSite): ZoneContext => ({
+    ...outside,
+    siteSoil: soil,
+    siteSlopePercent: slopePercent ?? DEFAULTS.slopePercent,
+  }),
+);

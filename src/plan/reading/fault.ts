@@ -2,7 +2,7 @@
 export interface Fault {
   /** Place in the document: `zones.2.plantings.0.extent.area`; empty for the whole. */
   readonly path: string;
-  /** The same place in words: `Zone “Beds”, planting “Tomatoes”: extent, area`. */
+  /** The same place in words: `Zone “Beds”, planting “Tomatoes”: area`. */
   readonly where: string;
   /** What stands there, shortened. */
   readonly value: string;

@@ -15,7 +15,7 @@ export const PLAN_FORMAT = 'runnel-plan';
 export const PLAN_VERSION = 1;
 
 /** More would be no garden but a mistake. */
-const MOST_ZONES = 5000;
+export const MOST_ZONES = 5000;
 
 function planSchemaIn<const System extends UnitSystem>(system: System) {
   return fields('a plan', {

@@ -49,6 +49,8 @@ function climateSchema(system: UnitSystem) {
       rain: field(year('depth'), 'Rain of each whole month.'),
     }),
     v.description('Monthly normals, January first: ETo, or lowest and highest temperature, and rain.'),
+    // Checked with the other relations; here for those who read the JSON Schema alone.
+    v.metadata({ anyOf: [{ required: ['eto'] }, { required: ['minTemperature', 'maxTemperature'] }] }),
   );
 }
 

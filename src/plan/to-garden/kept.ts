@@ -5,18 +5,21 @@
  */
 export function kept<Part extends object, Context extends object, Result>(
   convert: (part: Part, context: Context) => Result,
+  isSame: (left: Context, right: Context) => boolean = sameFields,
 ): (part: Part, context: Context) => Result {
   const last = new WeakMap<Part, { readonly context: Context; readonly result: Result }>();
   return (part, context) => {
     const before = last.get(part);
-    if (before !== undefined && sameFields(before.context, context)) return before.result;
+    if (before !== undefined && isSame(before.context, context)) return before.result;
     const result = convert(part, context);
     last.set(part, { context, result });
     return result;
   };
 }
 
-function sameFields<Context extends object>(left: Context, right: Context): boolean {
+/** Whether two objects have the same fields with the same values. */
+export function sameFields<Context extends object>(left: Context, right: Context): boolean {
+  if (left === right) return true;
   const keys = Object.keys(left) as (keyof Context)[];
   return keys.length === Object.keys(right).length && keys.every((key) => Object.is(left[key], right[key]));
 }

@@ -12,7 +12,7 @@ import type { PlanChoices, PlanRuns, PlanSite, PlanZone } from '../schema/plan-s
 import { seasonDays } from '../season-weeks.ts';
 import { choicesOf } from './choices.ts';
 import { efficiencyOf } from './efficiency.ts';
-import { kept } from './kept.ts';
+import { kept, sameFields } from './kept.ts';
 import { plantingOf } from './planting.ts';
 import { wateringMask } from './weekday-masks.ts';
 
@@ -26,12 +26,20 @@ export interface ZoneContext {
   readonly windowWeekdays: number;
 }
 
+export interface ZoneInPlan {
+  readonly context: ZoneContext;
+  readonly choices: PlanChoices | undefined;
+  readonly runs: PlanRuns | undefined;
+}
+
 /** The same object as before where the zone, its context, its choices and its runs are the same. */
 export const zoneOf = kept(
-  (
-    zone: PlanZone,
-    { choices, runs, ...context }: ZoneContext & { choices: PlanChoices | undefined; runs: PlanRuns | undefined },
-  ): GardenZone => ({ ...zoneGround(zone, context), choices: choicesOf(choices, runs, context) }),
+  (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => ({
+    ...zoneGround(zone, context),
+    choices: choicesOf(choices, runs, context),
+  }),
+  (left, right) =>
+    left.choices === right.choices && left.runs === right.runs && sameFields(left.context, right.context),
 );
 
 const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone, 'choices'> => {

@@ -1,0 +1,84 @@
+/** `(plan, edit) -> plan`: pure, sharing all that does not change, and the same object where nothing does. */
+import { changeFindings } from '../reading/change-findings.ts';
+import type { Fault } from '../reading/fault.ts';
+import { faultsOf } from '../reading/finding.ts';
+import type { Plan } from '../schema/plan-schema.ts';
+import { shortText } from '../words/short-text.ts';
+import type { Edit } from './edit.ts';
+import { EditRefused } from './edit-refused.ts';
+import { editGarden } from './families/garden-edits.ts';
+import { editLine } from './families/line-edits.ts';
+import { editPlanting } from './families/planting-edits.ts';
+import { editWeather } from './families/weather-edits.ts';
+import { editWeek } from './families/week-edits.ts';
+import { editZone } from './families/zone-edits.ts';
+import { refuse } from './find.ts';
+
+export type EditResult =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** The next plan of a valid plan. Throws `EditRefused` with every fault where the edit would make one that is not valid. */
+export function applyEdit(plan: Plan, edit: Edit): Plan {
+  const next = edited(plan, edit);
+  const findings = changeFindings(next, plan);
+  if (findings.length > 0) throw new EditRefused(faultsOf(next, findings));
+  return next;
+}
+
+/** The same without a throw. */
+export function tryEdit(plan: Plan, edit: Edit): EditResult {
+  try {
+    return { ok: true, plan: applyEdit(plan, edit) };
+  } catch (error) {
+    if (error instanceof EditRefused) return { ok: false, faults: error.faults };
+    throw error;
+  }
+}
+
+function edited(plan: Plan, edit: Edit): Plan {
+  switch (edit.type) {
+    case 'set-minutes':
+    case 'set-minutes-run':
+    case 'close-week':
+    case 'set-open-days':
+    case 'set-note':
+    case 'set-choice':
+      return editWeek(plan, edit);
+    case 'set-week-rain':
+    case 'set-week-eto':
+    case 'set-day-weather':
+    case 'set-climate':
+      return editWeather(plan, edit);
+    case 'rename-plan':
+    case 'set-plan-notes':
+    case 'set-season':
+    case 'change-site':
+    case 'change-supply':
+    case 'convert-units':
+      return editGarden(plan, edit);
+    case 'add-zone':
+    case 'change-zone':
+    case 'remove-zone':
+    case 'move-zone':
+      return editZone(plan, edit);
+    case 'add-planting':
+    case 'change-planting':
+    case 'remove-planting':
+    case 'move-planting':
+      return editPlanting(plan, edit);
+    case 'add-line':
+    case 'replace-line':
+    case 'remove-line':
+      return editLine(plan, edit);
+    case 'together':
+      // Only what they come to is checked: on the way the plan may be anything.
+      return edit.edits.reduce(edited, plan);
+    default:
+      return refuse(
+        '',
+        `Edit “${shortText(String((edit as { readonly type: unknown }).type))}”`,
+        'an edit of a known kind',
+      );
+  }
+}

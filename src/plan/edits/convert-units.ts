@@ -1,0 +1,36 @@
+/** A plan in the other unit system. */
+import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
+import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
+import { boundsOf, type PlanQuantity } from '../schema/quantity.ts';
+import { mapQuantities, type SchemaNode } from '../schema/walk.ts';
+import { roundForPerson } from './round-for-person.ts';
+
+/** Four digits: 0.9 gph is 3.407 L/h, and that is 0.9 gph again. */
+const RELATIVE_TOLERANCE = 4e-5;
+
+/** A scale with a shifted zero has no relative error: half a hundredth of a degree, and what that is on the other scale. */
+const TEMPERATURE_TOLERANCE = { us: 0.009, metric: 0.005 } as const;
+
+/** Every quantity converted and rounded to what a person would write; the same plan where it is in those units already. */
+export function convertUnits(plan: Plan, units: UnitSystem): Plan {
+  const { units: from } = plan;
+  if (units === from || !Object.hasOwn(PLAN_SCHEMAS, units)) return units === from ? plan : { ...plan, units };
+  const schema = PLAN_SCHEMAS[from] as unknown as SchemaNode;
+  return {
+    ...mapQuantities(schema, plan, (value, quantity) => converted(value, quantity, { from, to: units })),
+    units,
+  };
+}
+
+function converted(
+  value: number,
+  quantity: PlanQuantity,
+  { from, to }: { readonly from: UnitSystem; readonly to: UnitSystem },
+): number {
+  const exact = fromSi(toSi(value, quantity, from), quantity, to);
+  const tolerance = quantity === 'temperature' ? TEMPERATURE_TOLERANCE[to] : RELATIVE_TOLERANCE * Math.abs(exact);
+  const rounded = roundForPerson(exact, tolerance);
+  const [low, high] = boundsOf(quantity, to);
+  // At the very edge of what is allowed the rounding must not step over it.
+  return rounded >= low && rounded <= high ? rounded : Math.min(high, Math.max(low, exact));
+}

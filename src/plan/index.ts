@@ -1,0 +1,59 @@
+/** The plan: its document, its defaults, reading, edits and history, and the way to the engine. */
+export { computeSeason } from './compute-season.ts';
+export { DEFAULTS } from './defaults.ts';
+export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';
+export { describeEdit } from './edits/describe-edit.ts';
+export type {
+  Change,
+  Edit,
+  GardenEdit,
+  LineEdit,
+  PlantingEdit,
+  WeatherEdit,
+  WeekEdit,
+  ZoneEdit,
+} from './edits/edit.ts';
+export { EditRefused } from './edits/edit-refused.ts';
+export { type EmptyPlanOptions, emptyPlan } from './empty-plan.ts';
+export { gardenOf } from './garden-of.ts';
+export {
+  canRedo,
+  canUndo,
+  type History,
+  MOST_STEPS,
+  record,
+  redo,
+  redoLabel,
+  type Step,
+  startHistory,
+  undo,
+  undoLabel,
+} from './history/history.ts';
+export { newPlantingId, newZoneId } from './ids.ts';
+export { checkPlan, type ReadResult } from './reading/check-plan.ts';
+export type { Fault } from './reading/fault.ts';
+export { readPlan } from './reading/read-plan.ts';
+export { writePlan } from './reading/write-plan.ts';
+export {
+  PLAN_FORMAT,
+  PLAN_VERSION,
+  type Plan,
+  type PlanChoice,
+  type PlanChoices,
+  type PlanClimate,
+  type PlanDay,
+  type PlanLine,
+  type PlanLog,
+  type PlanNeed,
+  type PlanPlanting,
+  type PlanRuns,
+  type PlanSeason,
+  type PlanSite,
+  type PlanSupply,
+  type PlanWeek,
+  type PlanZone,
+  planSchema,
+  type Weekday,
+} from './schema/plan-schema.ts';
+export { boundsOf, type PlanQuantity } from './schema/quantity.ts';
+export { weekFirstDay, weekOf } from './season-weeks.ts';

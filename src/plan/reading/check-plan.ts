@@ -1,0 +1,57 @@
+/** Whether a value is a plan: every fault at once, and never a throw. */
+import * as v from 'valibot';
+import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
+import { type Migration, migrated } from '../versions/migrated.ts';
+import { MIGRATIONS } from '../versions/migrations.ts';
+import type { Fault } from './fault.ts';
+import { type Finding, faultsOf } from './finding.ts';
+import { type Loose, recordIn } from './loose.ts';
+import { relations } from './relations/relations.ts';
+import { schemaFindings } from './schema-findings.ts';
+import { structureFindings } from './structure-findings.ts';
+
+export type ReadResult =
+  | {
+      readonly ok: true;
+      readonly plan: Plan;
+      /** Version of the format that the file was written in, where it is an older one. */
+      readonly migratedFrom?: number;
+    }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** `migrations`: the steps from older versions; left out, those of this kit. */
+export function checkPlan(value: unknown, migrations: readonly Migration[] = MIGRATIONS): ReadResult {
+  const { findings, endless } = structureFindings(value);
+  if (endless) return { ok: false, faults: faultsOf(undefined, findings) };
+  const document = recordIn(value);
+  if (document === undefined) return refused(value, [{ path: [], value, expected: 'a plan: one group of fields' }]);
+  if (findings.length > 0) return refused(document, [...findings, ...planFindings(document)]);
+  const current = migrated(document, migrations);
+  if ('finding' in current) return refused(document, [current.finding]);
+  const result = checked(current.document);
+  return result.ok && current.from !== undefined ? { ...result, migratedFrom: current.from } : result;
+}
+
+function checked(document: Loose): ReadResult {
+  const findings = planFindings(document);
+  if (findings.length > 0) return refused(document, findings);
+  // The copy has its fields in the schema's order, and nothing that the schema does not know.
+  return { ok: true, plan: v.parse(PLAN_SCHEMAS[document['units'] === 'us' ? 'us' : 'metric'], document) };
+}
+
+/** Every fault of a document of this version. */
+export function planFindings(document: Loose): readonly Finding[] {
+  const { units } = document;
+  const known = units === 'us' || units === 'metric' ? units : undefined;
+  const metric = schemaFindings(PLAN_SCHEMAS[known ?? 'metric'], document, []);
+  if (known !== undefined) return [...metric, ...relations(document)];
+  // Without a unit system, a fault is what neither would take; the first is the unit system itself.
+  const us = new Set(schemaFindings(PLAN_SCHEMAS.us, document, []).map(placeOf));
+  return [...metric.filter((finding) => us.has(placeOf(finding))), ...relations(document)];
+}
+
+const placeOf = ({ path }: Finding): string => path.join('.');
+
+function refused(document: unknown, findings: readonly Finding[]): ReadResult {
+  return { ok: false, faults: faultsOf(document, findings) };
+}

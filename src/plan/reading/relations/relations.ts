@@ -1,0 +1,52 @@
+/**
+ * What no field can say alone: ids that are there, days inside the season, numbers that agree. Works on any document, however broken,
+ * so that it finds its faults beside the schema's.
+ */
+import type { Finding } from '../finding.ts';
+import { fieldsIn, type Loose, listIn } from '../loose.ts';
+import { climateRelations, dayRelations, supplyRelations } from './amount-relations.ts';
+import { idRelations } from './id-relations.ts';
+import { onceFindings, spanOf } from './week-relations.ts';
+import { choicesRelations, runsRelations } from './zone-record-relations.ts';
+import { zoneRelations } from './zone-relations.ts';
+
+const NOTHING: Loose = {};
+
+/** `valid`: a document known to be without fault; what is the same object in both is passed over. */
+export function relations(document: Loose, valid: Loose = NOTHING): readonly Finding[] {
+  return [
+    ...placeRelations(document, valid),
+    ...zonesRelations(document, valid),
+    ...weatherRelations(document, valid),
+    ...runsRelations(document, valid),
+    ...choicesRelations(document, valid),
+  ];
+}
+
+function placeRelations({ site, supply }: Loose, valid: Loose): readonly Finding[] {
+  return [
+    ...(site === valid['site'] ? [] : climateRelations(fieldsIn(site)['climate'], ['site', 'climate'])),
+    ...(supply === valid['supply'] ? [] : supplyRelations(supply, ['supply'])),
+  ];
+}
+
+function zonesRelations({ zones }: Loose, valid: Loose): readonly Finding[] {
+  if (zones === valid['zones']) return [];
+  const known = new Set(listIn(valid['zones']));
+  const changed = listIn(zones).flatMap((zone, place) =>
+    known.has(zone) ? [] : zoneRelations(zone, ['zones', place]),
+  );
+  return [...changed, ...idRelations(zones)];
+}
+
+function weatherRelations(document: Loose, valid: Loose): readonly Finding[] {
+  const log = fieldsIn(document['log']);
+  const before = fieldsIn(valid['log']);
+  const known = fieldsIn(before['days']);
+  const days = log['days'] === before['days'] ? [] : Object.entries(fieldsIn(log['days']));
+  const sameWeeks = log['weeks'] === before['weeks'] && document['season'] === valid['season'];
+  return [
+    ...days.flatMap(([day, weather]) => (weather === known[day] ? [] : dayRelations(weather, ['log', 'days', day]))),
+    ...(sameWeeks ? [] : onceFindings(log['weeks'], ['log', 'weeks'], spanOf(document['season']))),
+  ];
+}

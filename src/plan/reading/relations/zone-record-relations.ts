@@ -1,0 +1,42 @@
+/** Records by zone id and week: choices, and minutes run. */
+import type { Finding, Path } from '../finding.ts';
+import { fieldsIn, type Loose, listIn } from '../loose.ts';
+import { openDaysRelations, spanOf, zoneWeekRelations } from './week-relations.ts';
+
+export function choicesRelations(document: Loose, valid: Loose): readonly Finding[] {
+  const span = spanOf(document['season']);
+  return zoneRecords(document, valid, { at: ['choices'], recordsIn: (plan) => plan['choices'] }, (weeks, at, zone) => [
+    ...zoneWeekRelations(weeks, at, span),
+    ...openDaysRelations(weeks, at, zone),
+  ]);
+}
+
+export function runsRelations(document: Loose, valid: Loose): readonly Finding[] {
+  const span = spanOf(document['season']);
+  const place = { at: ['log', 'runs'], recordsIn: (plan: Loose) => fieldsIn(plan['log'])['runs'] };
+  return zoneRecords(document, valid, place, (weeks, at) => zoneWeekRelations(weeks, at, span));
+}
+
+/** Checks each zone's record unless the record, the zone and the season are what they were. */
+function zoneRecords(
+  document: Loose,
+  valid: Loose,
+  { at, recordsIn }: { readonly at: Path; readonly recordsIn: (plan: Loose) => unknown },
+  check: (weeks: unknown, at: Path, zone: Loose) => readonly Finding[],
+): readonly Finding[] {
+  const [records, before] = [fieldsIn(recordsIn(document)), fieldsIn(recordsIn(valid))];
+  const sameSeason = document['season'] === valid['season'];
+  if (records === before && document['zones'] === valid['zones'] && sameSeason) return [];
+  const zones = zonesById(document);
+  const zonesBefore = document['zones'] === valid['zones'] ? zones : zonesById(valid);
+  return Object.entries(records).flatMap(([id, weeks]): readonly Finding[] => {
+    const zone = zones.get(id);
+    if (zone === undefined) return [{ path: [...at, id], value: id, expected: 'the id of a zone of this plan' }];
+    if (sameSeason && weeks === before[id] && zone === zonesBefore.get(id)) return [];
+    return check(weeks, [...at, id], zone);
+  });
+}
+
+function zonesById({ zones }: Loose): ReadonlyMap<unknown, Loose> {
+  return new Map(listIn(zones).map((zone) => [fieldsIn(zone)['id'], fieldsIn(zone)]));
+}
