@@ -1,0 +1,124 @@
+/** How much water a planting asks for in its week, or why it asks for none. */
+import { placesIn } from '../day-span.ts';
+import type { TraceStep, TraceValue } from '../trace-step.ts';
+import { depth, words } from '../trace-value.ts';
+import type { PlantingCell } from './planting-cell.ts';
+import { targetStep } from './soil-steps.ts';
+
+const BALANCE = 'FAO-56 eq. 85 to 88';
+
+export function needSteps(cell: PlantingCell): readonly TraceStep[] {
+  const refill = cell.planting.watering === 'refill' ? [refillStep(cell)] : [];
+  if (cell.course.last < 0) return [...refill, noWateringDayStep(cell)];
+  if (!cell.isDue) return [...refill, leftAloneStep(cell)];
+  return [...refill, targetStep(cell), goalStep(cell), needStep(cell)];
+}
+
+/** The day on which, left alone, it would be the furthest beyond its allowed depletion, or the nearest to it. */
+function refillStep(cell: PlantingCell): TraceStep {
+  const { rawMm, end } = cell.days.demand;
+  const { start, mask, first, depletionMm } = cell.course;
+  const horizon = Math.min(end, start + 7 + 31 - Math.clz32(mask));
+  const places = placesIn({ first, end: horizon });
+  const alone = leftAlone(cell, places, depletionMm);
+  const beyond = (offset: number) => (alone[offset] as number) - (rawMm[places[offset] as number] as number);
+  const driest = places.reduce((worst, _, offset) => (beyond(offset) > beyond(worst) ? offset : worst), 0);
+  const place = places[driest] as number;
+  const day = `${cell.dayName(place)}${place < start + 7 ? '' : ' next week'}`;
+  return {
+    id: 'refill-due',
+    title: 'Filled this week?',
+    says: 'Watered deep and seldom: it is filled only when it would otherwise dry too far before the last watering day of next week.',
+    formula:
+      'yes where the depletion, left alone at full demand, would pass RAW on some day up to then; the day nearest to it is shown',
+    source: 'Refill at the allowed depletion: FAO-56 p. 170 ff.; looking a week ahead is this project’s choice',
+    inputs: [
+      depth(`Depletion at the end of ${day}, if left alone`, alone[driest] as number),
+      depth(`Readily available water RAW, ${day}`, rawMm[place] as number),
+    ],
+    result: words('Filled this week', cell.isDue ? 'yes' : 'no'),
+  };
+}
+
+/** Depletion at each day's end without irrigation, were the plants never short. */
+function leftAlone({ days }: PlantingCell, places: readonly number[], startMm: number): readonly number[] {
+  let depletion = startMm;
+  return places.map((place) => {
+    depletion = Math.max(0, depletion + (days.demand.etcMm[place] as number) - (days.soakedMm[place] as number));
+    return depletion;
+  });
+}
+
+function goalStep(cell: PlantingCell): TraceStep {
+  const { days, course } = cell;
+  const tail = cell.daily.filter(({ place }) => place > course.last);
+  return {
+    id: 'goal',
+    title: 'Depletion to reach',
+    says: 'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more.',
+    formula: 'depletion to reach = max(0, T − (demand − rain) of the days after)',
+    source: 'This project’s choice: the week ends at the target',
+    inputs: [
+      depth('Depletion to come back to T', days.demand.targetMm),
+      depth(
+        'Demand of the days after',
+        tail.reduce((sum, { etcMm }) => sum + etcMm, 0),
+      ),
+      depth(
+        'Rain of the days after',
+        tail.reduce((sum, { soakedMm }) => sum + soakedMm, 0),
+      ),
+    ],
+    result: depth(goalLabel(cell), course.goalMm),
+  };
+}
+
+export function goalLabel({ course, dayName }: PlantingCell): string {
+  return `Depletion to reach by the end of ${dayName(course.last)}`;
+}
+
+function needStep(cell: PlantingCell): TraceStep {
+  const { course, days, dayName } = cell;
+  const places = placesIn({ first: course.first, end: course.last + 1 });
+  return needed(cell, {
+    says: 'This much water must reach the roots in this week, beyond the rain.',
+    formula:
+      'from day to day Dr = max(0, Dr + demand less rain); need = max(0, Dr on the last watering day − depletion to reach)',
+    source: BALANCE,
+    inputs: [
+      depth('Depletion at the week’s start', course.depletionMm),
+      ...places.map((place) =>
+        depth(
+          `${dayName(place)}, demand less rain`,
+          (days.demand.etcMm[place] as number) - (days.soakedMm[place] as number),
+        ),
+      ),
+      depth(goalLabel(cell), course.goalMm),
+    ],
+  });
+}
+
+function leftAloneStep(cell: PlantingCell): TraceStep {
+  return needed(cell, {
+    says: 'It is left alone this week: the soil still holds enough.',
+    formula: 'need = 0 where it is not filled this week',
+    source: 'This project’s choice',
+    inputs: [words('Filled this week', 'no')],
+  });
+}
+
+function noWateringDayStep(cell: PlantingCell): TraceStep {
+  return needed(cell, {
+    says: 'None of the week’s watering days falls into its days in the ground, so nothing can be asked for.',
+    formula: 'need = 0 without a watering day in the ground',
+    source: 'This project’s choice',
+    inputs: [words('Watering day in the ground', 'none')],
+  });
+}
+
+function needed(
+  cell: PlantingCell,
+  rest: Pick<TraceStep, 'says' | 'formula' | 'source'> & { readonly inputs: readonly TraceValue[] },
+): TraceStep {
+  return { id: 'need', title: 'Net need', ...rest, result: depth('Net need', cell.at('neededMm')) };
+}
