@@ -35,6 +35,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   roofArea: 'roof area',
   rootDepth: 'root depth',
   runoffCoefficient: 'runoff coefficient',
+  'rule.planting': 'planting of the rule',
   seconds: 'seconds to fill the bucket',
   shutOff: 'shut-off',
   slopePercent: 'slope',

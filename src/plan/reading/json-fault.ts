@@ -19,9 +19,14 @@ export function jsonFault(text: string): JsonFault | undefined {
   return {
     line: text.slice(0, scan.at).split('\n').length,
     column: scan.at - text.lastIndexOf('\n', scan.at - 1),
-    found: isEnd ? 'the end of the file' : `“${String.fromCodePoint(text.codePointAt(scan.at) ?? 0)}”`,
+    found: isEnd ? 'the end of the file' : characterInWords(text.codePointAt(scan.at) ?? 0),
     expected: isEnd ? 'the rest of the plan: the file was not saved or copied whole' : expected,
   };
+}
+
+function characterInWords(code: number): string {
+  if (code === 10 || code === 13) return 'a line break';
+  return code < 32 ? 'a control character' : `“${String.fromCodePoint(code)}”`;
 }
 
 type Turn = 'value' | 'first item' | 'key' | 'first key' | 'colon' | 'comma';

@@ -91,5 +91,6 @@ function join(container: string, path: Path): string {
   const place = path.find((part) => typeof part === 'number');
   const words = fieldsInWords(fields);
   if (place === undefined) return `${container}: ${words}`;
+  if (words === '') return `${container}, ${place + 1}`;
   return `${container}: ${words}${container === 'Climate' ? ` in ${MONTHS[place] ?? `month ${place + 1}`}` : `, ${place + 1}`}`;
 }

@@ -23,6 +23,6 @@ export function maybe<Schema extends v.GenericSchema>(schema: Schema, meaning: s
 
 /** What a schema expects, in the words of its own message. */
 function wordsOf(schema: object): string {
-  const { message, type } = schema as { readonly message?: unknown; readonly type?: unknown };
-  return typeof message === 'string' ? message : `a group of fields (${String(type)})`;
+  const { message } = schema as { readonly message?: string | ((issue: object) => string) };
+  return typeof message === 'function' ? message({}) : (message ?? 'a value');
 }

@@ -37,6 +37,11 @@ function zoneRecords(
   });
 }
 
+/** Of two zones with one id the first counts: that there are two is a fault of its own. */
 function zonesById({ zones }: Loose): ReadonlyMap<unknown, Loose> {
-  return new Map(listIn(zones).map((zone) => [fieldsIn(zone)['id'], fieldsIn(zone)]));
+  const byId = new Map<unknown, Loose>();
+  for (const zone of listIn(zones).map(fieldsIn)) {
+    if (!byId.has(zone['id'])) byId.set(zone['id'], zone);
+  }
+  return byId;
 }
