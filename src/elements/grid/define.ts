@@ -1,0 +1,4 @@
+import { define } from '../shared/define.ts';
+import { RunnelGrid } from './runnel-grid.ts';
+
+define('runnel-grid', RunnelGrid);

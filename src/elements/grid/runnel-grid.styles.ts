@@ -1,0 +1,250 @@
+import { css } from 'lit';
+import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.styles.ts';
+
+/** The grid lies in light DOM: its rules name its own element and classes and nothing else. */
+export const gridStyles = css`
+  runnel-grid {
+    ${tokenDeclarations}
+    display: flex;
+    flex-direction: column;
+    gap: 0.5rem;
+    box-sizing: border-box;
+    min-inline-size: 0;
+    background: var(--_paper);
+    color: var(--_ink);
+    font-family: var(--_font);
+    font-size: var(--_size);
+    font-variant-numeric: tabular-nums lining-nums;
+    line-height: 1.45;
+    text-align: start;
+  }
+
+  runnel-grid[hidden] {
+    display: none;
+  }
+
+  .runnel-grid__tools {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 0.75rem;
+    align-items: center;
+  }
+
+  .runnel-grid__tools :is(button, select, input[type='search']) {
+    box-sizing: border-box;
+    max-inline-size: 100%;
+    min-block-size: 2rem;
+    margin: 0;
+    padding-inline: 0.6rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_paper);
+    color: var(--_ink);
+    font: inherit;
+  }
+
+  .runnel-grid__tools :is(button, select, summary) {
+    cursor: pointer;
+  }
+
+  .runnel-grid__measures {
+    display: flex;
+    min-inline-size: 0;
+    margin: 0;
+    padding: 0;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+  }
+
+  .runnel-grid__measures legend {
+    position: absolute;
+    overflow: hidden;
+    inline-size: 1px;
+    block-size: 1px;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+
+  .runnel-grid__measures label {
+    position: relative;
+    display: grid;
+    cursor: pointer;
+  }
+
+  .runnel-grid__measures input {
+    position: absolute;
+    inset: 0;
+    margin: 0;
+    opacity: 0;
+    cursor: pointer;
+  }
+
+  .runnel-grid__measures span {
+    display: grid;
+    align-items: center;
+    box-sizing: border-box;
+    min-block-size: calc(2rem - 2px);
+    padding-inline: 0.6rem;
+    border-radius: 0.3rem;
+  }
+
+  .runnel-grid__measures :checked + span {
+    background: var(--_ink);
+    color: var(--_paper);
+  }
+
+  .runnel-grid__measures :focus-visible + span,
+  .runnel-grid__tools :is(button, select, summary, input):focus-visible {
+    outline: 2px solid var(--_water);
+    outline-offset: 2px;
+  }
+
+  .runnel-grid__more summary {
+    inline-size: fit-content;
+    color: var(--_water);
+    text-decoration: underline;
+    text-decoration-thickness: 1px;
+    text-underline-offset: 0.2em;
+  }
+
+  .runnel-grid__more > div {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 1rem;
+    align-items: center;
+    padding-block-start: 0.4rem;
+  }
+
+  .runnel-grid__more[open] {
+    flex-basis: 100%;
+  }
+
+  .runnel-grid__box {
+    flex: 0 1 auto;
+    overflow: hidden;
+    min-block-size: 11rem;
+    block-size: var(--_full);
+    max-block-size: var(--runnel-grid-height, 75vh);
+  }
+
+  runnel-grid[style*='size'] .runnel-grid__box {
+    max-block-size: none;
+  }
+
+  .runnel-grid__waiting {
+    max-inline-size: 42rem;
+    margin: 0;
+    padding: 0.75rem 1rem;
+    border-inline-start: 4px solid var(--_water);
+  }
+
+  .runnel-grid__waiting p {
+    margin-block: 0 0.5rem;
+  }
+
+  .runnel-grid__key {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.15rem 1rem;
+    align-items: center;
+    margin: 0;
+    padding: 0;
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+    list-style: none;
+  }
+
+  .runnel-grid__key li {
+    display: flex;
+    gap: 0.35rem;
+    align-items: center;
+    white-space: nowrap;
+  }
+
+  .runnel-key__tones {
+    display: flex;
+    border: 1px solid var(--_line);
+  }
+
+  .runnel-key__tones i {
+    inline-size: 0.8rem;
+    block-size: 0.8rem;
+    background: var(--_ground, var(--_paper));
+  }
+
+  .runnel-key__sign {
+    display: inline-block;
+    box-sizing: border-box;
+    inline-size: 1.05rem;
+    block-size: 1.05rem;
+    border-radius: 50%;
+    color: var(--_short);
+    font-size: 0.72rem;
+    font-style: normal;
+    line-height: 1.05rem;
+    text-align: center;
+  }
+
+  .runnel-key__dry {
+    background: var(--_short);
+    color: var(--_paper);
+  }
+
+  .runnel-key__dry::before {
+    content: '▼' / '';
+  }
+
+  .runnel-key__short::before {
+    content: '▽' / '';
+  }
+
+  .runnel-key__over {
+    color: var(--_water);
+  }
+
+  .runnel-key__over::before {
+    content: '△' / '';
+  }
+
+  .runnel-key__closed,
+  .runnel-key__by-hand,
+  .runnel-key__noted {
+    border: 1px solid var(--_line);
+    border-radius: 0;
+  }
+
+  .runnel-key__closed {
+    background: repeating-linear-gradient(
+      -45deg,
+      transparent 0 3px,
+      color-mix(in oklab, var(--_quiet) 55%, transparent) 3px 4px
+    );
+  }
+
+  .runnel-key__by-hand {
+    background: linear-gradient(225deg, var(--_ink) 6px, transparent 6.5px);
+  }
+
+  .runnel-key__noted {
+    background: linear-gradient(45deg, var(--_rain) 6px, transparent 6.5px);
+  }
+
+  @media (pointer: coarse) {
+    .runnel-grid__tools :is(button, select, input[type='search'], summary),
+    .runnel-grid__measures span {
+      min-block-size: 2.75rem;
+    }
+  }
+
+  @media (forced-colors: active) {
+    runnel-grid {
+      ${forcedTokenDeclarations}
+    }
+
+    .runnel-key__sign,
+    .runnel-key__tones i,
+    .runnel-grid__measures :checked + span {
+      forced-color-adjust: none;
+    }
+  }
+`;

@@ -1,0 +1,135 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, query } from 'lit/decorators.js';
+import { SeasonSheet } from '../../sheet/season-sheet.ts';
+import type { Measure } from '../../sheet/sheet-view.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
+import { gridWords } from '../shared/words/grid-words.ts';
+import { GridController, type GridParts } from './grid-controller.ts';
+import { keyTemplate } from './grid-key.ts';
+import { licenceTemplate } from './licence-template.ts';
+import { gridStyles } from './runnel-grid.styles.ts';
+import { todayHere } from './today-here.ts';
+import { toolsTemplate } from './tools-template.ts';
+
+/**
+ * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain credited in every cell.
+ *
+ * Stands inside a `runnel-plan`, in the page's own document: inside a shadow root the spreadsheet does not work. Minutes
+ * are typed into a zone's week, rain and reference ET into the rows on top, open days into a planting with a shut-off.
+ *
+ * @fires {RunnelEditEvent} runnel-edit - A figure was entered, taken back, pasted or dragged.
+ * @fires {RunnelSelectEvent} runnel-select - A cell was selected.
+ * @fires {RunnelHistoryEvent} runnel-history - The keys for undo or redo were pressed.
+ *
+ * @cssprop [--runnel-grid-height=75vh] - Greatest height of the sheet, where the element itself is given none.
+ * @cssprop --runnel-paper - Ground.
+ * @cssprop --runnel-ink - Text.
+ * @cssprop --runnel-quiet - Lesser text.
+ * @cssprop --runnel-line - Rules.
+ * @cssprop --runnel-water - Depth of water, controls.
+ * @cssprop --runnel-rain - Rain and notes.
+ * @cssprop --runnel-growth - Reference ET, this week.
+ * @cssprop --runnel-short - Dry and short weeks.
+ * @cssprop [--runnel-font=system-ui, sans-serif] - Face of the text.
+ * @cssprop [--runnel-font-size=0.9375rem] - Size of the text.
+ */
+export class RunnelGrid extends LitElement {
+  readonly #plan = new PlanConsumer(this);
+  readonly #grid = new GridController(this, () => this.#parts());
+  #sheet: SeasonSheet | undefined;
+
+  @query('.runnel-grid__box') private readonly box!: HTMLElement | null;
+
+  /** Key of the spreadsheet component Handsontable; `non-commercial-and-evaluation` where its terms of that use are met. */
+  @property({ attribute: 'license-key' }) licenseKey = '';
+
+  /** Which figures a cell shows: `all`, `volume`, `minutes` or `rain`. */
+  @property({ reflect: true }) measure: Measure = 'all';
+
+  /** The day that counts as today, year-month-day; the reader's own unless set. */
+  @property() today: string | undefined;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    adoptStyles(this, gridStyles);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { view } = this.#plan;
+    if (!isReady(view)) return;
+    this.#keepSheet(view);
+    if (changed.has('measure')) this.#sheet?.show({ measure: this.measure });
+  }
+
+  /** One sheet for as long as the element lives, so that folds and choices outlast a new file. */
+  #keepSheet({ plan, season, locale, readOnly }: ReadyView): void {
+    const state = { plan, season, locale, readOnly, today: this.today ?? todayHere() };
+    if (this.#sheet === undefined) {
+      this.#sheet = new SeasonSheet(state);
+      this.#sheet.subscribe(() => this.requestUpdate());
+      return;
+    }
+    const before = this.#sheet.state;
+    const keys = Object.keys(state) as (keyof typeof state)[];
+    if (keys.some((key) => before[key] !== state[key])) this.#sheet.update(state);
+  }
+
+  /** What the grid is made from; undefined while there is nothing to show or no key. */
+  #parts(): GridParts | undefined {
+    const { view } = this.#plan;
+    const { box } = this;
+    if (!this.isConnected || box === null || this.#sheet === undefined || !isReady(view) || this.licenseKey === '') {
+      return undefined;
+    }
+    return {
+      box,
+      licenseKey: this.licenseKey,
+      place: view.selection,
+      setting: {
+        sheet: this.#sheet,
+        onEdit: (edit) => this.#plan.edit(edit),
+        onSelect: (place) => this.#plan.select(place),
+        onHistory: (step) => this.#plan.step(step),
+      },
+    };
+  }
+
+  protected override updated(): void {
+    this.box?.style.setProperty('--_full', `${this.#grid.grid?.fullHeightPx ?? 0}px`);
+  }
+
+  protected override render(): unknown {
+    const { view } = this.#plan;
+    if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
+    if (this.licenseKey === '') return licenceTemplate();
+    return this.#season(this.#sheet);
+  }
+
+  #season(sheet: SeasonSheet): TemplateResult {
+    const isEmpty = sheet.rows.every(({ kind }) => kind !== 'zone');
+    return html`${toolsTemplate(sheet, this.#grid.grid, (measure) => {
+      this.measure = measure;
+    })}
+      <div class="runnel-grid__box"></div>
+      ${this.#grid.grid === undefined ? this.#waiting() : nothing}
+      ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${gridWords.noMatch}</p>` : nothing}
+      ${keyTemplate(sheet)}`;
+  }
+
+  #waiting(): TemplateResult {
+    const words = this.#grid.hasFailed ? gridWords.failed : gridWords.loading;
+    return html`<p class="runnel-grid__waiting" role="status">${words}</p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'runnel-grid': RunnelGrid;
+  }
+}

@@ -1,0 +1,24 @@
+/** What becomes of something typed, pasted or dragged into a cell: an edit of the plan, nothing, or a refusal in words. */
+import type { Season } from '../../engine/season/season.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Measure } from '../sheet-view.ts';
+
+export type Entry =
+  | { readonly kind: 'edit'; readonly edit: Edit }
+  /** It says what the plan says already. */
+  | { readonly kind: 'same' }
+  /** `why` is one or more sentences; the plan stays as it is. */
+  | { readonly kind: 'refused'; readonly why: string };
+
+export interface EntryContext {
+  readonly plan: Plan;
+  readonly season: Season;
+  readonly measure: Measure;
+  readonly locale: string;
+  readonly readOnly: boolean;
+}
+
+export function refused(why: string): Entry {
+  return { kind: 'refused', why };
+}

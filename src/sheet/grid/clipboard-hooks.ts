@@ -1,0 +1,56 @@
+/** Copying gives bare numbers in the shown measure and unit; a block pasted back in means what it meant where it was copied. */
+import type { Events } from 'handsontable/base';
+import type { SheetCell } from '../sheet-cell.ts';
+import type { SeasonBinding } from './season-binding.ts';
+
+/** A block as it went out, and as one would type it to get the same again. */
+interface Copied {
+  readonly block: string;
+  readonly entries: readonly (readonly string[])[];
+}
+
+export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
+  const { sheet } = binding.setting;
+  let copied: Copied | undefined;
+  return {
+    beforeCopy(data, ranges) {
+      const entries = data.map((line) => line.map(String));
+      forEachCell(binding, ranges, (cell, line, place) => {
+        (data[line] as unknown[])[place] = sheet.copyText(cell);
+        (entries[line] as string[])[place] = sheet.typedText(cell);
+      });
+      copied = { block: blockOf(data), entries };
+      return undefined;
+    },
+    beforePaste(data) {
+      if (copied === undefined || blockOf(data) !== copied.block) return;
+      for (const [line, texts] of copied.entries.entries()) data[line]?.splice(0, texts.length, ...texts);
+    },
+  };
+}
+
+const blockOf = (data: readonly (readonly unknown[])[]): string =>
+  data.map((line) => line.map(String).join('\t')).join('\n');
+
+type Ranges = Parameters<NonNullable<Events['beforeCopy']>>[1];
+
+/** Copied data hold each row and column of the ranges once, in order. */
+function forEachCell(
+  binding: SeasonBinding,
+  ranges: Ranges,
+  visit: (cell: SheetCell, line: number, place: number) => void,
+): void {
+  const rows = spread(ranges.map(({ startRow, endRow }) => [startRow, endRow]));
+  const columns = spread(ranges.map(({ startCol, endCol }) => [startCol, endCol]));
+  for (const [line, row] of rows.entries()) {
+    for (const [place, column] of columns.entries()) {
+      const cell = binding.cell(row, column);
+      if (cell !== undefined) visit(cell, line, place);
+    }
+  }
+}
+
+function spread(spans: readonly (readonly [number, number])[]): readonly number[] {
+  const all = spans.flatMap(([start, end]) => Array.from({ length: end - start + 1 }, (_, at) => start + at));
+  return [...new Set(all)].sort((left, right) => left - right);
+}

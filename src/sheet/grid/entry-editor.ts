@@ -1,0 +1,70 @@
+/** The editor of a season's cell: what is typed goes to the plan as an edit, and stays on screen where it is refused. */
+import type Handsontable from 'handsontable/base';
+import type { TextEditor } from 'handsontable/editors/textEditor';
+import { bindingOf } from './bindings.ts';
+import { enterText } from './entry-hooks.ts';
+
+type TextEditorClass = typeof TextEditor;
+
+/** Makes the editor on the text editor of the library at hand, which may be the page's own copy. */
+export function entryEditor(Base: TextEditorClass): TextEditorClass {
+  return class EntryEditor extends Base {
+    #opened = '';
+
+    override beginEditing(newInitialValue?: unknown, event?: Event): void {
+      const cell = this.#cell();
+      const text = cell === undefined ? '' : bindingOf(this.hot)?.setting.sheet.entryText(cell);
+      this.#opened = this.isInFullEditMode() ? (text ?? '') : '';
+      super.beginEditing(typeof newInitialValue === 'string' ? newInitialValue : text, event);
+    }
+
+    override open(): void {
+      super.open();
+      const cell = this.#cell();
+      const binding = bindingOf(this.hot);
+      if (cell === undefined || binding === undefined) return;
+      this.TEXTAREA.setAttribute('aria-label', binding.setting.sheet.entryLabel(cell));
+      this.TEXTAREA.inputMode = cell.row.kind === 'zone' ? 'text' : 'decimal';
+    }
+
+    override finishEditing(
+      restoreOriginalValue?: boolean,
+      ctrlDown?: boolean,
+      callback?: (closed: boolean) => void,
+    ): void {
+      const text = String(this.getValue() ?? '');
+      const isCommit = this.state === 'STATE_EDITING' && restoreOriginalValue !== true;
+      if (!isCommit || text === this.#opened) {
+        super.finishEditing(isCommit ? true : restoreOriginalValue, ctrlDown, callback);
+        return;
+      }
+      const { row, col } = this;
+      if (row === null || col === null || enterText(this.hot, { row, column: col }, text, ctrlDown === true)) {
+        super.finishEditing(true, ctrlDown, callback);
+        return;
+      }
+      this.#stayOpen(callback);
+    }
+
+    /**
+     * What follows a commit, such as a step to the next cell, waits for an editor that is still busy; then this one says
+     * no, and Handsontable brings the selection back to it.
+     */
+    #stayOpen(callback: ((closed: boolean) => void) | undefined): void {
+      this.state = 'STATE_WAITING';
+      if (callback !== undefined) super.finishEditing(false, false, callback);
+      this.hot.rootWindow.setTimeout(() => {
+        if (this.hot.isDestroyed) return;
+        this.state = 'STATE_FINISHED';
+        this.discardEditor(false);
+      });
+    }
+
+    #cell() {
+      const { row, col } = this;
+      return row === null || col === null ? undefined : bindingOf(this.hot)?.cell(row, col);
+    }
+  };
+}
+
+export type GridInstance = Handsontable.Core;

@@ -1,0 +1,154 @@
+/** A grid of the kit's own: the sheet's rows under months and weeks, ready to be put into an element of the page. */
+import type { SheetPlace } from '../sheet-place.ts';
+import { adoptSheetStyles } from './adopt-styles.ts';
+import { coreStyles } from './core-styles.ts';
+import { Handsontable } from './grid-library.ts';
+import { columnWidths, frozenColumns, type GridRoom, rowHeight } from './grid-sizes.ts';
+import type { SeasonPlugin } from './register.ts';
+import { sheetColumns, sheetHeaders } from './season-columns.ts';
+import { SEASON_KEY, type SeasonSetting } from './season-setting.ts';
+import { THEME_CLASS, themeStyles } from './theme.styles.ts';
+
+let core: CSSStyleSheet | undefined;
+let theme: CSSStyleSheet | undefined;
+
+export class OwnGrid {
+  readonly hot: Handsontable.Core;
+  readonly #setting: SeasonSetting;
+  readonly #box: HTMLElement;
+  #room: GridRoom;
+  #shape: string;
+  readonly #unsubscribe: () => void;
+
+  constructor(box: HTMLElement, setting: SeasonSetting, licenseKey: string) {
+    adoptGridStyles(box.ownerDocument);
+    this.#box = box;
+    this.#setting = setting;
+    this.#room = roomOf(box);
+    this.#shape = this.#shapeNow();
+    const { sheet } = setting;
+    this.hot = new Handsontable(box, {
+      ...this.#layout(),
+      [SEASON_KEY]: setting,
+      data: sheet.rows as object[],
+      rowHeights: (visualRow: number) => this.#rowHeight(visualRow),
+      licenseKey,
+      theme: THEME_CLASS,
+      injectCoreCss: core === undefined,
+      width: '100%',
+      height: '100%',
+      rowHeaders: false,
+      fixedRowsTop: 2,
+      fixedRowsBottom: 1,
+      autoRowSize: false,
+      autoColumnSize: false,
+      autoWrapRow: false,
+      autoWrapCol: false,
+      // Tab goes on to what stands behind the grid; the arrows move within it.
+      tabNavigation: false,
+      navigableHeaders: false,
+      manualColumnResize: true,
+      fillHandle: { autoInsertRow: false },
+      copyPaste: true,
+      outsideClickDeselects: false,
+      // Nothing of the sheet is markup; what is pasted is parsed in a document that is never shown.
+      sanitizer: (content: string, context: string) =>
+        context.startsWith('CopyPaste') ? content : content.replaceAll('&', '&amp;').replaceAll('<', '&lt;'),
+    });
+    this.#unsubscribe = sheet.subscribe(() => this.#reshape());
+  }
+
+  get season(): SeasonPlugin {
+    return this.hot.getPlugin(SEASON_KEY) as unknown as SeasonPlugin;
+  }
+
+  /** Height of all rows together, headers and scrollbar included: more is never needed. */
+  get fullHeightPx(): number {
+    const { sheet } = this.#setting;
+    const rows = sheet.rows.reduce((sum, row) => sum + rowHeight(row, sheet.view.measure, this.#room), 0);
+    return rows + 2 * this.#headerHeightPx() + 20;
+  }
+
+  /** To be called when the element got another width or text size. */
+  resize(): void {
+    this.#room = roomOf(this.#box);
+    this.#reshape();
+    this.hot.refreshDimensions();
+  }
+
+  select(place: SheetPlace): void {
+    this.season.select(place);
+  }
+
+  /** Brings a week to the left edge of what scrolls. */
+  showWeek(week: number): void {
+    const column = this.season.binding.visualColumn({ kind: 'week', week });
+    if (column !== undefined) this.hot.scrollViewportTo({ col: column, horizontalSnap: 'start' });
+  }
+
+  destroy(): void {
+    this.#unsubscribe();
+    this.hot.destroy();
+  }
+
+  /** Columns and headers change with the season's span, the units, the measure and the room; figures do not touch them. */
+  #reshape(): void {
+    const shape = this.#shapeNow();
+    if (shape === this.#shape) return;
+    this.#shape = shape;
+    this.hot.updateSettings(this.#layout());
+  }
+
+  #shapeNow(): string {
+    const { view, state, weeks } = this.#setting.sheet;
+    const { firstDay } = state.season.garden.span;
+    const widths = columnWidths(view.measure, this.#room);
+    return [
+      weeks,
+      firstDay,
+      state.locale,
+      state.today,
+      view.measure,
+      ...Object.values(widths),
+      this.#room.isTouched,
+    ].join();
+  }
+
+  #layout(): Handsontable.GridSettings {
+    const { sheet } = this.#setting;
+    return {
+      columns: sheetColumns(sheet, columnWidths(sheet.view.measure, this.#room)),
+      nestedHeaders: sheetHeaders(sheet),
+      columnHeaderHeight: this.#headerHeightPx(),
+      fixedColumnsStart: frozenColumns(this.#room),
+    };
+  }
+
+  #headerHeightPx(): number {
+    return Math.round(this.#room.textPx * 1.75);
+  }
+
+  #rowHeight(visualRow: number): number {
+    const { sheet } = this.#setting;
+    const row = sheet.rows[visualRow];
+    return row === undefined ? 0 : rowHeight(row, sheet.view.measure, this.#room);
+  }
+}
+
+function roomOf(box: HTMLElement): GridRoom {
+  return {
+    widthPx: box.clientWidth,
+    textPx: Number.parseFloat(getComputedStyle(box).fontSize),
+    isTouched: matchMedia('(pointer: coarse)').matches,
+  };
+}
+
+/** The library's style goes first, so that it is there when the first cell is measured. */
+function adoptGridStyles(into: Document): void {
+  core ??= coreStyles(Handsontable);
+  if (theme === undefined) {
+    theme = new CSSStyleSheet();
+    theme.replaceSync(themeStyles);
+  }
+  adoptSheetStyles(into, core, theme);
+}

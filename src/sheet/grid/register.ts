@@ -1,0 +1,111 @@
+/** Teaches a copy of Handsontable the season's cell type and plugin: the kit's own copy, or the one that a page has loaded. */
+import type Handsontable from 'handsontable/base';
+import type { CellTypeObject } from 'handsontable/cellTypes/registry';
+import type { TextEditor } from 'handsontable/editors/textEditor';
+import type { BasePlugin } from 'handsontable/plugins/base';
+import { bindingOf, keepBinding } from './bindings.ts';
+import { clipboardHooks } from './clipboard-hooks.ts';
+import { entryEditor } from './entry-editor.ts';
+import { entryHooks } from './entry-hooks.ts';
+import { foldHooks } from './fold-hooks.ts';
+import { WeekHeaders } from './header-hooks.ts';
+import { bindHistoryKeys } from './history-keys.ts';
+import { SeasonBinding } from './season-binding.ts';
+import { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './season-setting.ts';
+import { SheetSelection } from './selection-hooks.ts';
+import { letTabOut } from './tab-out.ts';
+
+/** What is needed of the library; the full `Handsontable` has all of it. */
+export interface GridLibrary {
+  readonly plugins: {
+    readonly BasePlugin: typeof BasePlugin;
+    readonly registerPlugin: (plugin: typeof BasePlugin) => void;
+  };
+  readonly cellTypes: { readonly registerCellType: (name: string, type: CellTypeObject) => void };
+  readonly editors: { readonly TextEditor: typeof TextEditor };
+}
+
+/** The season's part of one grid, as `hot.getPlugin('runnelSeason')` gives it. */
+export interface SeasonPlugin {
+  /** Moves the selection to a place in the season; the focus stays where it is. */
+  select: SheetSelection['moveTo'];
+  /** Marks the week that another view points at. */
+  point: WeekHeaders['point'];
+  readonly binding: SeasonBinding;
+}
+
+const registered = new WeakSet<object>();
+
+/** Does nothing where this copy of the library knows the season already. */
+export function registerSeason({ plugins, cellTypes, editors }: GridLibrary): void {
+  if (registered.has(plugins.BasePlugin)) return;
+  registered.add(plugins.BasePlugin);
+  cellTypes.registerCellType(SEASON_CELL, {
+    CELL_TYPE: SEASON_CELL,
+    editor: entryEditor(editors.TextEditor),
+    renderer: (hot: Handsontable.Core, td: HTMLTableCellElement, row: number, ...rest: unknown[]) =>
+      bindingOf(hot)?.render(td, row, rest[3] as Record<string, unknown>),
+    // Keeps a refused entry in its editor.
+    allowInvalid: false,
+  });
+  plugins.registerPlugin(seasonPlugin(plugins.BasePlugin));
+}
+
+function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
+  return class RunnelSeason extends Base implements Partial<SeasonPlugin> {
+    binding!: SeasonBinding;
+    #selection: SheetSelection | undefined;
+    #headers: WeekHeaders | undefined;
+
+    static override get PLUGIN_KEY(): string {
+      return SEASON_KEY;
+    }
+
+    override isEnabled(): boolean {
+      return Boolean(this.#setting);
+    }
+
+    override enablePlugin(): void {
+      const setting = this.#setting;
+      if (this.enabled || setting === undefined) return;
+      const binding = new SeasonBinding(this.hot, setting);
+      this.binding = binding;
+      keepBinding(this.hot, binding);
+      this.#selection = new SheetSelection(binding);
+      this.#headers = new WeekHeaders(binding);
+      for (const hooks of [entryHooks, clipboardHooks, foldHooks]) binding.addHooks(hooks(binding));
+      binding.addHooks(this.#selection.hooks);
+      binding.addHooks(this.#headers.hooks);
+      bindHistoryKeys(binding);
+      letTabOut(binding);
+      super.enablePlugin();
+    }
+
+    override disablePlugin(): void {
+      this.#stop();
+      super.disablePlugin();
+    }
+
+    override destroy(): void {
+      this.#stop();
+      super.destroy();
+    }
+
+    select(place: Parameters<SheetSelection['moveTo']>[0]): void {
+      this.#selection?.moveTo(place);
+    }
+
+    point(week: number | undefined): void {
+      this.#headers?.point(week);
+    }
+
+    #stop(): void {
+      bindingOf(this.hot)?.stop();
+      keepBinding(this.hot, undefined);
+    }
+
+    get #setting(): SeasonSetting | undefined {
+      return this.hot.getSettings()[SEASON_KEY] as SeasonSetting | undefined;
+    }
+  };
+}

@@ -1,0 +1,140 @@
+/** One Handsontable grid bound to a season: which cell stands for what, and the drawing of it. */
+import type Handsontable from 'handsontable/base';
+import type { Events } from 'handsontable/base';
+import { rowAt } from '../row-place.ts';
+import type { SheetCell } from '../sheet-cell.ts';
+import type { SheetColumn } from '../sheet-column.ts';
+import type { SheetPlace } from '../sheet-place.ts';
+import type { SheetRow } from '../sheet-row.ts';
+import { CellCallout } from './cell-callout.ts';
+import { renderFace, renderNothing } from './render-cell.ts';
+import { SEASON_CELL, type SeasonSetting } from './season-setting.ts';
+
+type Hooks = Partial<Events>;
+
+/** Class of every grid that shows a season, and of its menus: the tokens live there. */
+export const SHEET_CLASS = 'runnel-sheet';
+
+export class SeasonBinding {
+  readonly hot: Handsontable.Core;
+  readonly setting: SeasonSetting;
+  readonly callout: CellCallout;
+  #hooks: [string, (...values: unknown[]) => unknown][] = [];
+  #stops: (() => void)[] = [];
+  #hostRows = new Map<string, SheetRow | undefined>();
+  #marksChange = false;
+  #rows: readonly SheetRow[];
+
+  constructor(hot: Handsontable.Core, setting: SeasonSetting) {
+    this.hot = hot;
+    this.setting = setting;
+    this.callout = new CellCallout(hot);
+    this.#rows = setting.sheet.rows;
+    for (const root of this.#roots()) root.classList.add(SHEET_CLASS);
+    this.onStop(setting.sheet.subscribe(() => this.refresh()));
+  }
+
+  addHooks(hooks: Hooks): void {
+    for (const [name, hook] of Object.entries(hooks)) {
+      const callback = hook as (...values: unknown[]) => unknown;
+      this.hot.addHook(name, callback);
+      this.#hooks.push([name, callback]);
+    }
+  }
+
+  /** Called when the grid is destroyed or the season taken out of it. */
+  onStop(stop: () => void): void {
+    this.#stops.push(stop);
+  }
+
+  stop(): void {
+    for (const [name, hook] of this.#hooks) this.hot.removeHook(name, hook);
+    for (const stop of this.#stops) stop();
+    this.#hooks = [];
+    this.#stops = [];
+    this.callout.remove();
+    for (const root of this.#roots()) root.classList.remove(SHEET_CLASS);
+  }
+
+  /** What a visual row stands for; undefined for a row of the host's that has no part in the season. */
+  row(visualRow: number): SheetRow | undefined {
+    const physical = this.hot.toPhysicalRow(visualRow);
+    const { rowOf, sheet } = this.setting;
+    if (rowOf === undefined) return sheet.rows[physical];
+    const data = this.hot.getSettings().data as readonly unknown[] | undefined;
+    const place = rowOf(data?.[physical]);
+    if (place === undefined) return undefined;
+    const key = typeof place === 'string' ? place : `${place.zone} ${place.planting ?? ''}`;
+    if (!this.#hostRows.has(key)) this.#hostRows.set(key, rowAt(sheet.state.season, place));
+    return this.#hostRows.get(key);
+  }
+
+  column(visualColumn: number): SheetColumn | undefined {
+    return columnOf(this.hot.getColumnMeta(visualColumn));
+  }
+
+  /** Undefined outside the season: a header, a host's own cell. */
+  cell(visualRow: number, visualColumn: number): SheetCell | undefined {
+    if (visualRow < 0 || visualColumn < 0) return undefined;
+    const row = this.row(visualRow);
+    const column = this.column(visualColumn);
+    return row && column && { row, column };
+  }
+
+  visualColumn(wanted: SheetColumn): number | undefined {
+    return this.#find(this.hot.countCols(), (at) => {
+      const column = this.column(at);
+      return column?.kind === wanted.kind && (column.kind !== 'week' || column.week === (wanted as typeof column).week);
+    });
+  }
+
+  visualRow(isWanted: (row: SheetRow) => boolean): number | undefined {
+    return this.#find(this.hot.countRows(), (at) => {
+      const row = this.row(at);
+      return row !== undefined && isWanted(row);
+    });
+  }
+
+  render(td: HTMLTableCellElement, visualRow: number, meta: Record<string, unknown>): void {
+    const row = this.row(visualRow);
+    const column = columnOf(meta);
+    if (row === undefined || column === undefined) renderNothing(td);
+    else renderFace(td, this.setting.sheet.face({ row, column }), this.#marksChange);
+  }
+
+  /** Shows the sheet as it stands now. */
+  refresh(): void {
+    const { sheet, rowOf } = this.setting;
+    this.#hostRows.clear();
+    this.callout.hide();
+    if (rowOf === undefined && this.#rows !== sheet.rows) {
+      this.#rows = sheet.rows;
+      this.hot.updateData(sheet.rows as SheetRow[]);
+      return;
+    }
+    this.#marksChange = true;
+    this.hot.render();
+    this.#marksChange = false;
+  }
+
+  #roots(): readonly HTMLElement[] {
+    return [this.hot.rootWrapperElement, this.hot.rootPortalElement];
+  }
+
+  #find(count: number, isWanted: (at: number) => boolean): number | undefined {
+    for (let at = 0; at < count; at++) if (isWanted(at)) return at;
+    return undefined;
+  }
+}
+
+/** The part of the season that a cell or row points at. */
+export function placeOf(cell: SheetCell): SheetPlace {
+  const week = cell.column.kind === 'week' ? cell.column.week : undefined;
+  if (cell.row.kind === 'zone') return { zone: cell.row.zone.zone.id, week };
+  if (cell.row.kind !== 'planting') return { week };
+  return { zone: cell.row.zone.zone.id, planting: cell.row.planting.planting.id, week };
+}
+
+function columnOf(meta: Record<string, unknown>): SheetColumn | undefined {
+  return meta['type'] === SEASON_CELL ? (meta['runnelColumn'] as SheetColumn | undefined) : undefined;
+}

@@ -1,0 +1,68 @@
+/** The season's columns as Handsontable takes them: beside a host's own, or alone. */
+import type Handsontable from 'handsontable/base';
+import { type RowPlace, rowAt } from '../row-place.ts';
+import type { SeasonSheet } from '../season-sheet.ts';
+import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-column.ts';
+import type { SheetRow } from '../sheet-row.ts';
+import { SEASON_NAME, ZONE_NAME } from '../words.ts';
+import { SEASON_CELL } from './season-setting.ts';
+
+export interface ColumnWidths {
+  readonly name: number;
+  readonly season: number;
+  readonly week: number;
+}
+
+type HeaderRow = (string | { readonly label: string; readonly colspan: number })[];
+
+/** Weeks as columns of a grid whose rows are the host's own; `rowOf` is the same as in the grid's season setting. */
+export function hostWeekColumns(
+  sheet: SeasonSheet,
+  rowOf: (row: unknown) => RowPlace | undefined,
+  width: number,
+): Handsontable.ColumnSettings[] {
+  return weekColumns(sheet.weeks).map((column) =>
+    columnSettings(column, width, sheet, (row) => {
+      const place = rowOf(row);
+      return place === undefined ? undefined : rowAt(sheet.state.season, place);
+    }),
+  );
+}
+
+/** Names, the season's totals and the weeks, for a grid whose rows are the sheet's. */
+export function sheetColumns(sheet: SeasonSheet, widths: ColumnWidths): Handsontable.ColumnSettings[] {
+  return [NAME_COLUMN, SEASON_COLUMN, ...weekColumns(sheet.weeks)].map((column) =>
+    columnSettings(column, widths[column.kind], sheet, (row) => row as SheetRow),
+  );
+}
+
+/** Months, each over its weeks. */
+export function monthHeaders({ calendar }: SeasonSheet): HeaderRow {
+  return calendar.months.map(({ label, weeks }) => ({ label, colspan: weeks }));
+}
+
+export function weekHeaders({ calendar, weeks }: SeasonSheet): HeaderRow {
+  return Array.from({ length: weeks }, (_, week) => calendar.label(week));
+}
+
+/** Both rows of headers over `sheetColumns`. */
+export function sheetHeaders(sheet: SeasonSheet): HeaderRow[] {
+  return [
+    ['', '', ...monthHeaders(sheet)],
+    [ZONE_NAME, SEASON_NAME, ...weekHeaders(sheet)],
+  ];
+}
+
+function columnSettings(
+  column: SheetColumn,
+  width: number,
+  sheet: SeasonSheet,
+  rowOf: (row: unknown) => SheetRow | undefined,
+): Handsontable.ColumnSettings {
+  const read = (data: unknown): string | number | null => {
+    const row = rowOf(data);
+    return row === undefined ? null : sheet.value({ row, column });
+  };
+  // Handsontable types a column's data as a key; it takes a function as well, and never gets to write with this one.
+  return { type: SEASON_CELL, runnelColumn: column, data: read as unknown as string, width };
+}

@@ -1,0 +1,9 @@
+/** A place in the season that every view can point at. All left out = the whole garden. */
+export interface SheetPlace {
+  readonly zone?: string | undefined;
+  readonly planting?: string | undefined;
+  /** Week of the season, from 0. */
+  readonly week?: number | undefined;
+}
+
+export type HistoryStep = 'undo' | 'redo';

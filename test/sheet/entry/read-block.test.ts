@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { cellOf, sheetOf } from '../sheet-of.ts';
+
+const sheet = sheetOf();
+const entry = (row: string, at: string, text: string) => ({ cell: cellOf(sheet, row, at), text });
+
+describe('a block', () => {
+  it('is one step of history', () => {
+    const block = sheet.readBlock(
+      [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '40')],
+      'Paste %n cells',
+    );
+    expect(block).toEqual({
+      edit: {
+        type: 'together',
+        label: 'Paste 2 cells',
+        edits: [
+          { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 30 },
+          { type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 40 },
+        ],
+      },
+      count: 2,
+      refused: [],
+    });
+  });
+
+  it('of one change is that change', () => {
+    const block = sheet.readBlock([entry('beds', '2027-06-07', '30')], 'Paste %n cells');
+    expect(block.edit).toEqual({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 30 });
+  });
+
+  it('takes over what it can and names the rest', () => {
+    const bad = [entry('beds', '2027-06-14', 'abc'), entry('total', '2027-06-07', '9')];
+    const block = sheet.readBlock([entry('beds', '2027-06-07', '30'), ...bad], 'Paste %n cells');
+    expect(block.count).toBe(1);
+    expect(block.refused).toEqual(bad.map((refused) => ({ ...refused, why: expect.any(String) })));
+  });
+
+  it('that changes nothing is no step', () => {
+    const block = sheet.readBlock(
+      [entry('beds', '2027-06-07', ''), entry('beds', '2027-07-05', '120')],
+      'Cut %n cells',
+    );
+    expect(block).toEqual({ edit: undefined, count: 0, refused: [] });
+  });
+});

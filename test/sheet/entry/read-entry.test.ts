@@ -1,0 +1,156 @@
+import { describe, expect, it } from 'vitest';
+import type { Edit } from '../../../src/plan/edits/edit.ts';
+import type { Measure } from '../../../src/sheet/sheet-view.ts';
+import { metricGarden, mixedGarden } from '../../support/small-plans.ts';
+import { cellOf, sheetOf } from '../sheet-of.ts';
+
+function read(row: string, at: string, text: string, measure: Measure = 'all') {
+  const sheet = sheetOf();
+  sheet.show({ measure });
+  return sheet.read(cellOf(sheet, row, at), text);
+}
+
+const edit = (made: Edit) => ({ kind: 'edit', edit: made });
+const same = { kind: 'same' };
+
+describe('a zone’s week takes', () => {
+  const week = '2027-06-07';
+  it.each([
+    ['minutes', '45', 45],
+    ['minutes with a unit', '45 min', 45],
+    ['hours and minutes', '1 h 20', 80],
+    ['nought', '0', 0],
+  ])('%s', (_name, text, minutes) => {
+    expect(read('beds', week, text)).toEqual(edit({ type: 'set-minutes', zone: 'beds', week, minutes }));
+  });
+
+  // Tomatoes have 4 rows of 20 ft with an emitter a foot at 0.9 gph: 72 gph. The shrubs' loops are behind a shut-off. 3
+  // watering days at a timer step of 1 min make minutes of the week a multiple of 3.
+  it('gallons as the minutes that bring them, in steps of the timer', () => {
+    const sheet = sheetOf();
+    const cell = cellOf(sheet, 'beds', week);
+    const entry = sheet.read(cell, '150 gal');
+    const minutes = entry.kind === 'edit' && entry.edit.type === 'set-minutes' ? (entry.edit.minutes ?? 0) : Number.NaN;
+    expect(minutes % 3).toBe(0);
+    // 72 gph of tomatoes alone up to what all lines together give.
+    expect(minutes).toBeLessThanOrEqual((150 / 72) * 60 + 3);
+    expect(minutes).toBeGreaterThan(60);
+  });
+
+  it('bare numbers as gallons where gallons are shown', () => {
+    expect(read('beds', week, '150', 'volume')).toEqual(read('beds', week, '150 gal', 'all'));
+    expect(read('beds', week, '150', 'volume')).not.toEqual(read('beds', week, '150', 'all'));
+  });
+});
+
+describe('an emptied cell gives back', () => {
+  it.each([
+    ['minutes set by hand', 'beds', '2027-07-05', { type: 'set-minutes', minutes: undefined }],
+    ['minutes really run', 'beds', '2027-05-17', { type: 'set-minutes-run', minutes: undefined }],
+    ['a closed week', 'containers', '2027-08-02', { type: 'close-week', closed: false }],
+  ])('%s', (_name, zone, week, change) => {
+    expect(read(zone, week, '')).toEqual(edit({ ...change, zone, week } as Edit));
+  });
+
+  it('open days set by hand', () => {
+    expect(read('shrubs', '2027-07-12', '')).toEqual(
+      edit({ type: 'set-open-days', zone: 'beds', planting: 'shrubs', week: '2027-07-12', days: undefined }),
+    );
+  });
+
+  it('the rain of a week', () => {
+    expect(read('rain', '2027-05-03', '')).toEqual(
+      edit({ type: 'set-week-rain', week: '2027-05-03', rain: undefined }),
+    );
+  });
+
+  it('and nothing where nothing was set', () => {
+    expect(read('beds', '2027-06-07', '')).toEqual(same);
+    expect(read('rain', '2027-06-07', '')).toEqual(same);
+    expect(read('shrubs', '2027-06-07', '')).toEqual(same);
+  });
+});
+
+describe('an entry', () => {
+  it('that the plan holds already is none', () => {
+    expect(read('beds', '2027-07-05', '120')).toEqual(same);
+    expect(read('rain', '2027-05-03', '0.3')).toEqual(same);
+    expect(read('shrubs', '2027-07-12', '1 of 3')).toEqual(same);
+  });
+
+  it('corrects the minutes that were run where there are some', () => {
+    expect(read('beds', '2027-05-17', '75')).toEqual(
+      edit({ type: 'set-minutes-run', zone: 'beds', week: '2027-05-17', minutes: 75 }),
+    );
+  });
+
+  it('of weather is in the plan’s unit, or in the one that is typed', () => {
+    const week = '2027-06-07';
+    expect(read('rain', week, '0.4')).toEqual(edit({ type: 'set-week-rain', week, rain: 0.4 }));
+    expect(read('rain', week, '10.16 mm')).toEqual(edit({ type: 'set-week-rain', week, rain: 0.4 }));
+    expect(read('eto', week, '1.3')).toEqual(edit({ type: 'set-week-eto', week, eto: 1.3 }));
+    const metric = sheetOf(metricGarden());
+    const day = '2027-06-03';
+    expect(metric.read(cellOf(metric, 'rain', day), '12')).toEqual(
+      edit({ type: 'set-week-rain', week: day, rain: 12 }),
+    );
+  });
+
+  it('of open days is for a planting behind a shut-off', () => {
+    expect(read('shrubs', '2027-06-07', '2')).toEqual(
+      edit({ type: 'set-open-days', zone: 'beds', planting: 'shrubs', week: '2027-06-07', days: 2 }),
+    );
+  });
+});
+
+describe('refused, in words', () => {
+  it.each<[string, string, string, string, Measure, string]>([
+    ['words', 'beds', '2027-06-07', 'abc', 'all', '“abc” is not a number'],
+    ['two readings', 'beds', '2027-06-07', '475,962', 'all', 'could be 475962 or 475.962'],
+    ['less than nothing', 'beds', '2027-06-07', '-5', 'all', 'minutes a week'],
+    ['more than a week has', 'beds', '2027-06-07', '10081', 'all', 'minutes a week'],
+    ['a depth in a zone', 'beds', '2027-06-07', '1 in', 'all', 'takes minutes or a volume'],
+    [
+      'a closed week',
+      'containers',
+      '2027-08-02',
+      '10',
+      'all',
+      'Containers is closed for this week: open the week first',
+    ],
+    ['credited rain', 'beds', '2027-06-07', '1', 'rain', 'Credited rain is computed'],
+    ['minutes as weather', 'rain', '2027-06-07', '5 min', 'all', 'is no depth of water'],
+    ['rain of a flood', 'rain', '2027-06-07', '200', 'all', 'write a number from 0 to 78.7 in'],
+    ['days kept by day', 'rain', '2027-04-19', '', 'all', 'was entered by day'],
+    ['a planting without a shut-off', 'tomatoes', '2027-06-07', '2', 'all', 'Tomatoes has no shut-off'],
+    ['more days than watering days', 'shrubs', '2027-06-07', '4', 'all', 'write a whole number from 0 to 3 days'],
+    ['part of a day', 'shrubs', '2027-06-07', '1.5', 'all', 'write a whole number from 0 to 3 days'],
+    ['gallons of a planting', 'shrubs', '2027-06-07', '12', 'volume', 'its shut-off can be set'],
+    ['the garden’s total', 'total', '2027-06-07', '5', 'all', 'added up from its zones'],
+    ['the season’s total', 'beds', 'season', '5', 'all', 'added up from its weeks'],
+    ['a name', 'beds', 'name', 'New', 'all', 'Names are changed where the garden is described'],
+  ])('%s', (_name, row, at, text, measure, words) => {
+    const entry = read(row, at, text, measure);
+    expect(entry).toEqual({ kind: 'refused', why: expect.stringContaining(words) });
+  });
+
+  it('minutes where nothing is in the ground', () => {
+    const plan = mixedGarden();
+    const bare = sheetOf({
+      ...plan,
+      zones: plan.zones.map((zone) => ({ ...zone, plantings: zone.plantings.filter(({ id }) => id !== 'shrubs') })),
+    });
+    expect(bare.read(cellOf(bare, 'beds', '2027-04-05'), '10')).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('Nothing in Beds is in the ground'),
+    });
+  });
+
+  it('everything in a plan for reading only', () => {
+    const sheet = sheetOf(mixedGarden(), { readOnly: true });
+    expect(sheet.read(cellOf(sheet, 'beds', '2027-06-07'), '45')).toEqual({
+      kind: 'refused',
+      why: 'This plan is open for reading only.',
+    });
+  });
+});

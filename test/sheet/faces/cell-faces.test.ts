@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import type { FigureFace, NameFace } from '../../../src/sheet/faces/cell-face.ts';
+import { seasonTotal } from '../../../src/sheet/faces/total-face.ts';
+import { MEASURES } from '../../../src/sheet/sheet-view.ts';
+import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../../support/small-plans.ts';
+import { cellOf, sheetOf } from '../sheet-of.ts';
+
+const byHand = (minutes: number): Plan => oneBed({ choices: { beds: { '2027-06-14': { minutes } } } });
+
+function faceOf(plan: Plan, row: string, at: string): FigureFace {
+  const sheet = sheetOf(plan);
+  return sheet.face(cellOf(sheet, row, at)) as FigureFace;
+}
+
+const classesOf = ({ className }: FigureFace | NameFace) => className.split(' ');
+
+describe('a zone’s week', () => {
+  // 4 rows of 20 ft with an emitter every 12 in are 80 emitters of 0.9 gph: 72 gph, in 50 minutes 60 gal. On 120 ft²
+  // that is 60 gal / 120 ft² = 20.4 mm (1 gal on 1 ft² is 40.746 mm), between the depths at which grounds 5 and 6 begin.
+  const face = faceOf(byHand(50), 'beds', '2027-06-14');
+
+  it('shows gallons, minutes and rain', () => {
+    expect(face.main).toBe('60');
+    expect(face.lines[0]).toBe('50\u00a0min');
+    expect(face.lines[1]).toMatch(/^(\d\.\d\d\u00a0in)?$/);
+  });
+
+  it('stands on the ground of its depth', () => {
+    expect(classesOf(face)).toContain('runnel-tone-5');
+  });
+
+  it('is marked, and said to be, set by hand', () => {
+    expect(classesOf(face)).toContain('runnel-by-hand');
+    expect(face.label).toContain('Beds, week of June 14: 60 gallons, 50 minutes set by hand;');
+    expect(faceOf(byHand(50), 'beds', '2027-06-07').label).not.toContain('by hand');
+  });
+
+  it('says its state in words and in its class', () => {
+    expect(faceOf(byHand(0), 'beds', '2027-06-14').label).toMatch(/(dry|short)/);
+    expect(faceOf(mixedGarden(), 'containers', '2027-08-02').label).toContain('closed by hand');
+    expect(classesOf(faceOf(mixedGarden(), 'containers', '2027-08-02'))).toContain('runnel-state-closed');
+  });
+
+  it('carries its note', () => {
+    const noted = faceOf(mixedGarden(), 'beds', '2027-07-12');
+    expect(noted.label).toContain('Note: Heat is coming.');
+    expect(classesOf(noted)).toContain('runnel-noted');
+  });
+
+  it('is empty paper while nothing is in the ground', () => {
+    const off = faceOf(oneBed({ season: { firstDay: '2027-04-05', weeks: 12 } }), 'beds', '2027-04-05');
+    expect(off).toMatchObject({ main: '', lines: [] });
+    expect(off.label).toBe('Beds, week of April 5: nothing in the ground.');
+    expect(classesOf(off)).not.toContain('runnel-tone-0');
+  });
+
+  it('shows one figure where one is asked for', () => {
+    const sheet = sheetOf(byHand(50));
+    const shown = MEASURES.map((measure) => {
+      sheet.show({ measure });
+      const { main, lines } = sheet.face(cellOf(sheet, 'beds', '2027-06-14')) as FigureFace;
+      return [main, lines.length];
+    });
+    expect(shown).toEqual([
+      ['60', 2],
+      ['60', 0],
+      ['50', 0],
+      [expect.stringMatching(/^0\.\d\d$/), 0],
+    ]);
+  });
+});
+
+describe('a planting’s week', () => {
+  it('shows what it received against its need, and the days its shut-off was open', () => {
+    const face = faceOf(mixedGarden(), 'shrubs', '2027-07-12');
+    expect(face.lines[1]).toBe('1\u00a0of\u00a03');
+    expect(face.label).toContain('shut-off open 1 of 3 watering days, set by hand');
+    expect(classesOf(face)).toContain('runnel-by-hand');
+  });
+
+  it('says nothing of days without a shut-off', () => {
+    const face = faceOf(mixedGarden(), 'tomatoes', '2027-07-12');
+    expect(face.lines[1]).toBe('');
+    expect(face.label).not.toContain('shut-off');
+  });
+
+  it('sums with its neighbours to the zone', () => {
+    const plan = oneBed({ zones: [zone({ plantings: [shrubs({ shutOff: false }), ...zone().plantings] })] });
+    const sheet = sheetOf(plan);
+    sheet.show({ measure: 'volume' });
+    const litres = (row: string) => Number(sheet.value(cellOf(sheet, row, '2027-06-14')));
+    expect(litres('shrubs') + litres('tomatoes')).toBeCloseTo(litres('beds'), 9);
+  });
+});
+
+describe('the weather', () => {
+  it('carries a bar as high as its share of the wettest week', () => {
+    const sheet = sheetOf(oneBed({ log: { weeks: { '2027-06-07': { rain: 1 }, '2027-06-14': { rain: 0.25 } } } }));
+    const bars = ['2027-06-07', '2027-06-14'].map((at) => (sheet.face(cellOf(sheet, 'rain', at)) as FigureFace).bar);
+    expect(bars[0]).toBeCloseTo(1, 9);
+    expect(bars[1]).toBeCloseTo(0.25, 9);
+  });
+
+  it('says where its figure comes from', () => {
+    const label = (at: string) => faceOf(mixedGarden(), 'rain', at).label;
+    expect(label('2027-04-12')).toContain('from the normals');
+    expect(label('2027-04-19')).toContain('2 of 7 days entered, the rest from the normals');
+    expect(label('2027-05-03')).toBe('Rain, week of May 3: 0.3 inches; total of the week entered by hand.');
+  });
+
+  it('is in the plan’s unit', () => {
+    expect(faceOf(metricGarden(), 'eto', '2027-06-03').main).toMatch(/^\d\d\.\d$/);
+  });
+});
+
+describe('totals', () => {
+  it('of weeks and of zones come to the same season', () => {
+    const sheet = sheetOf();
+    sheet.show({ measure: 'volume' });
+    const total = Number(sheet.value(cellOf(sheet, 'total', 'season')));
+    const zones = ['beds', 'containers'].map((row) => Number(sheet.value(cellOf(sheet, row, 'season'))));
+    expect(zones[0] as number).toBeGreaterThan(0);
+    expect((zones[0] as number) + (zones[1] as number)).toBeCloseTo(total, 6);
+    expect(seasonTotal(sheet.state.season).litres / 3.785411784).toBeCloseTo(total, 6);
+  });
+});
+
+describe('a name', () => {
+  const nameOf = (row: string) => {
+    const sheet = sheetOf();
+    return sheet.face(cellOf(sheet, row, 'name')) as NameFace;
+  };
+
+  it('of a zone says its watering days and can unfold', () => {
+    expect(nameOf('beds')).toMatchObject({ name: 'Beds', detail: '3\u00a0days a\u00a0week', isOpen: true });
+  });
+
+  it('of a planting says what it is and whether it has a shut-off', () => {
+    expect(nameOf('shrubs').detail).toMatch(/, shut-off$/);
+    expect(nameOf('shrubs').isOpen).toBeUndefined();
+  });
+
+  it('of the total names its unit', () => {
+    expect(nameOf('total')).toMatchObject({ name: 'Whole garden', detail: 'gal' });
+  });
+});
