@@ -2,7 +2,7 @@
 import type { Garden } from '../engine/garden.ts';
 import type { UnitSystem } from '../engine/units.ts';
 import { DEFAULTS } from './defaults.ts';
-import type { Plan, PlanSite } from './schema/plan-schema.ts';
+import type { Plan, PlanSite, PlanZone } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
 import { kept } from './to-garden/kept.ts';
 import { observedOf } from './to-garden/observed.ts';
@@ -20,12 +20,16 @@ export function gardenOf(plan: Plan): Garden {
   const firstDay = seasonDays(plan.season).first;
   const supply = supplyOf(plan.supply, { units, firstDay });
   const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, windowWeekdays: supply.windowWeekdays });
+  const withSources = { ...context, sources: supply.sources };
+  const contextOf = ({ application }: PlanZone) => (application?.kind === 'computed' ? withSources : context);
   return {
     span: { firstDay, weeks },
     site: siteOf(site, units),
     observed: observedOf(log, units),
     supply,
-    zones: plan.zones.map((zone) => zoneOf(zone, { context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] })),
+    zones: plan.zones.map((zone) =>
+      zoneOf(zone, { context: contextOf(zone), choices: choices?.[zone.id], runs: log?.runs?.[zone.id] }),
+    ),
   };
 }
 

@@ -10,16 +10,32 @@ export interface EmissionUniformityInput {
 }
 
 /**
+ * Manufacturing variation Cv of an emitter about which nothing is known: 0.05, where excellent ends and average begins
+ * among point emitters (classes of ASAE EP405.1, from memory).
+ */
+export const USUAL_MANUFACTURING_CV = 0.05;
+
+/**
+ * What differences between emitters as made leave of a line's uniformity, 0..1: 1 - 1.27 Cv / sqrt(n). 1.27 is how many
+ * standard deviations the mean of a normal distribution's lowest quarter lies below its mean.
+ *
+ * @throws RangeError where Cv is negative or there is less than one emitter to a plant
+ */
+export function asMadeUniformity(manufacturingCv: number, emittersPerPlant: number): number {
+  requireNumber('manufacturing variation Cv', manufacturingCv, { atLeast: 0 });
+  requireNumber('emitters per plant', emittersPerPlant, { atLeast: 1 });
+  return Math.max(0, 1 - (1.27 * manufacturingCv) / Math.sqrt(emittersPerPlant));
+}
+
+/**
  * Design emission uniformity, 0..1: EU = (1 - 1.27 Cv / sqrt(n)) qmin / qmean (ASAE EP405.1; Keller and Karmeli 1975;
- * from memory). 1.27 is how many standard deviations the mean of a normal distribution's lowest quarter lies below its
- * mean. Design targets: 0.85-0.95 for point emitters, 0.80-0.90 for dripline on an even slope (EP405.1, from memory). 0
- * where nothing flows.
+ * from memory). Design targets: 0.85-0.95 for point emitters, 0.80-0.90 for dripline on an even slope (EP405.1, from
+ * memory). 0 where nothing flows.
  *
  * @throws RangeError where Cv is negative or there is less than one emitter to a plant
  */
 export function emissionUniformity({ flowsLph, manufacturingCv, emittersPerPlant }: EmissionUniformityInput): number {
-  requireNumber('manufacturing variation Cv', manufacturingCv, { atLeast: 0 });
-  requireNumber('emitters per plant', emittersPerPlant, { atLeast: 1 });
+  const asMade = asMadeUniformity(manufacturingCv, emittersPerPlant);
   let least = Number.POSITIVE_INFINITY;
   let total = 0;
   for (let emitter = 0; emitter < flowsLph.length; emitter += 1) {
@@ -27,6 +43,5 @@ export function emissionUniformity({ flowsLph, manufacturingCv, emittersPerPlant
     total += flowsLph[emitter] as number;
   }
   if (!(total > 0)) return 0;
-  const asMade = Math.max(0, 1 - (1.27 * manufacturingCv) / Math.sqrt(emittersPerPlant));
   return (asMade * least) / (total / flowsLph.length);
 }

@@ -1,6 +1,7 @@
 import { requireNumber } from '../require-number.ts';
 import { FLOW_VARIATION_LIMIT } from './flow-variation.ts';
 import { type Lateral, type LateralProfile, lateral } from './lateral.ts';
+import { type LineLimit, lineLimit } from './line-limit.ts';
 
 export interface LongestRunInput extends Omit<Lateral, 'outlets'> {
   /** Most that plain emitters may differ, 0..1. Left out: 10 %. */
@@ -17,7 +18,7 @@ export interface LongestRun {
   /** Of tube: to the last outlet; in a loop all the way round. 0 where there is no run. */
   readonly lengthM: number;
   /** What one outlet more would break; `nothing found` where the run of `mostOutlets` still works. */
-  readonly limitedBy: 'flow variation' | 'least pressure' | 'nothing found';
+  readonly limitedBy: LineLimit | 'nothing found';
   /** Of the longest run; undefined where there is none. */
   readonly profile: LateralProfile | undefined;
 }
@@ -38,7 +39,8 @@ type Limit = LongestRun['limitedBy'];
 export function longestRun(input: LongestRunInput): LongestRun {
   const { mostFlowVariation = FLOW_VARIATION_LIMIT, mostOutlets = 2000, leastPressureKpa, ...line } = input;
   requireNumber('most outlets', mostOutlets, { atLeast: 1 });
-  const needed = leastPressureKpa ?? (line.emitter.kind === 'compensating' ? line.emitter.leastPressureKpa : 0);
+  const ownLeastKpa = line.emitter.kind === 'compensating' ? line.emitter.leastPressureKpa : 0;
+  const bounds = { leastPressureKpa: leastPressureKpa ?? ownLeastKpa, mostFlowVariation };
   let best: LateralProfile | undefined;
   let works = 0;
   let fails = Math.floor(mostOutlets) + 1;
@@ -46,7 +48,7 @@ export function longestRun(input: LongestRunInput): LongestRun {
   let tried = 1;
   while (fails - works > 1) {
     const profile = lateral({ ...line, outlets: tried });
-    const limit = limitOf(profile, { needed, mostFlowVariation });
+    const limit = lineLimit(profile, bounds);
     if (limit) {
       fails = tried;
       limitedBy = limit;
@@ -57,17 +59,4 @@ export function longestRun(input: LongestRunInput): LongestRun {
     tried = limitedBy === 'nothing found' ? Math.min(2 * works, fails - 1) : Math.floor((works + fails) / 2);
   }
   return { outlets: works, lengthM: best?.lengthM ?? 0, limitedBy, profile: best };
-}
-
-interface Bounds {
-  readonly needed: number;
-  readonly mostFlowVariation: number;
-}
-
-function limitOf(profile: LateralProfile, { needed, mostFlowVariation }: Bounds): Limit | undefined {
-  // The solver's own rounding must not decide at the border.
-  const ROUNDING = 1e-9;
-  if (profile.wetOutlets < profile.pressuresKpa.length) return 'least pressure';
-  if (profile.leastPressureKpa < needed * (1 - ROUNDING)) return 'least pressure';
-  return profile.flowVariation > mostFlowVariation + ROUNDING ? 'flow variation' : undefined;
 }

@@ -5,7 +5,14 @@ import type { PlanZone } from '../schema/plan-schema.ts';
 
 type Efficiency = Pick<GardenZone, 'efficiency' | 'efficiencyBasis'>;
 
-export function efficiencyOf({ application, plantings }: Pick<PlanZone, 'application' | 'plantings'>): Efficiency {
+/**
+ * `computedUniformity` is asked only where the zone rests on it. Where its lines have none to tell (no line, no pressure)
+ * the usual efficiency stands in, and says so.
+ */
+export function efficiencyOf(
+  { application, plantings }: Pick<PlanZone, 'application' | 'plantings'>,
+  computedUniformity: () => number | undefined,
+): Efficiency {
   switch (application?.kind) {
     case 'efficiency':
       return { efficiency: application.value, efficiencyBasis: 'efficiency' };
@@ -14,11 +21,18 @@ export function efficiencyOf({ application, plantings }: Pick<PlanZone, 'applica
         efficiency: applicationEfficiency({ distributionUniformity: application.value }),
         efficiencyBasis: 'distribution-uniformity',
       };
-    case 'computed':
-      return { efficiency: usualEfficiency(plantings), efficiencyBasis: 'computed-uniformity' };
+    case 'computed': {
+      const distributionUniformity = computedUniformity();
+      if (distributionUniformity === undefined) break;
+      return {
+        efficiency: applicationEfficiency({ distributionUniformity }),
+        efficiencyBasis: 'computed-uniformity',
+      };
+    }
     case undefined:
-      return { efficiency: usualEfficiency(plantings), efficiencyBasis: 'default' };
+      break;
   }
+  return { efficiency: usualEfficiency(plantings), efficiencyBasis: 'default' };
 }
 
 /** Drip, unless a spray runs in the zone: then the lower figure stands for the whole. */

@@ -27,15 +27,18 @@ export function supplyOf(supply: PlanSupply | undefined, context: SupplyContext)
 const gardenSupply = kept(
   (supply: PlanSupply, { units, firstDay }: SupplyContext): GardenSupply =>
     present({
-      sources: supply.sources
-        .map((source) => gardenSource(source, { units, firstDay }))
-        .sort((left, right) => left.from - right.from),
+      sources: gardenSources(supply.sources, { units, firstDay }),
       windowWeekdays: supply.window?.weekdays ? weekdayMask(supply.window.weekdays) : DEFAULTS.windowWeekdays,
       windowHoursPerDay: supply.window?.hoursPerDay ?? DEFAULTS.windowHoursPerDay,
       allowanceLitresPerWeek: inSi(supply.allowance?.perWeek, 'volume', units),
       allowanceLitresPerSeason: inSi(supply.allowance?.perSeason, 'volume', units),
       tank: supply.tank && gardenTank(supply.tank, units),
     }),
+);
+
+/** The same list while it is the same in the plan, whatever else of the supply has changed. */
+const gardenSources = kept((sources: PlanSupply['sources'], context: SupplyContext): GardenSupply['sources'] =>
+  sources.map((source) => gardenSource(source, context)).sort((left, right) => left.from - right.from),
 );
 
 function gardenSource(

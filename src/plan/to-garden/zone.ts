@@ -1,7 +1,8 @@
 /** One zone: its soil, its watering days, its efficiency and its plantings; then what was decided week by week. */
 
 import { applicationRateMmPerHour } from '../../engine/application/application-rate.ts';
-import type { GardenPlanting, GardenZone, ZoneRule, ZoneSoil } from '../../engine/garden.ts';
+import type { GardenPlanting, GardenSupply, GardenZone, ZoneRule, ZoneSoil } from '../../engine/garden.ts';
+import { zoneUniformity } from '../../engine/line/zone-uniformity.ts';
 import { longestCycleMinutes } from '../../engine/soil/cycle-and-soak.ts';
 import { findTexture } from '../../engine/soil/find-texture.ts';
 import { intakeRateMmPerHour } from '../../engine/soil/intake-rate.ts';
@@ -24,6 +25,8 @@ export interface ZoneContext {
   readonly siteSoil: PlanSite['soil'];
   readonly siteSlopePercent: number;
   readonly windowWeekdays: number;
+  /** Only for a zone whose efficiency rests on the pressure in its lines: any other keeps when the sources change. */
+  readonly sources?: GardenSupply['sources'];
 }
 
 export interface ZoneInPlan {
@@ -56,7 +59,9 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone,
     rule: ruleOf(zone.rule),
     timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
     longestCycleMinutes: zone.longestCycleMinutes ?? longestCycle(plantings, texture, slopePercent),
-    ...efficiencyOf(zone),
+    ...efficiencyOf(zone, () =>
+      zoneUniformity({ plantings, supply: { sources: context.sources ?? [] }, firstDay: first, lastDay: last }),
+    ),
     plantings,
   };
 });

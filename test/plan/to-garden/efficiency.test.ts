@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { METHOD_EFFICIENCIES } from '../../../src/engine/application/efficiencies.data.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import { gardenOf } from '../../../src/plan/garden-of.ts';
+import type { Plan, PlanLine } from '../../../src/plan/schema/plan-schema.ts';
+import { efficiencyOf } from '../../../src/plan/to-garden/efficiency.ts';
+import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
+
+const usual = (method: string) => METHOD_EFFICIENCIES.find((row) => row.method === method)?.efficiency;
+const unasked = () => expect.unreachable('the lines are not asked');
+const spray: PlanLine = { kind: 'spray', flow: 10, count: 4 };
+
+describe('a zone’s efficiency', () => {
+  it('is as given', () => {
+    const given = zone({ application: { kind: 'efficiency', value: 0.7 } });
+    expect(efficiencyOf(given, unasked)).toEqual({ efficiency: 0.7, efficiencyBasis: 'efficiency' });
+  });
+
+  it('of a distribution uniformity of 0.75 is 0.4 + 0.6 x 0.75 (Irrigation Association 2014, from memory)', () => {
+    const given = zone({ application: { kind: 'distribution-uniformity', value: 0.75 } });
+    expect(efficiencyOf(given, unasked)).toEqual({
+      efficiency: expect.closeTo(0.85, 12),
+      efficiencyBasis: 'distribution-uniformity',
+    });
+  });
+
+  it('of a computed uniformity is reckoned alike', () => {
+    const computed = zone({ application: { kind: 'computed' } });
+    expect(efficiencyOf(computed, () => 0.9)).toEqual({
+      efficiency: expect.closeTo(0.94, 12),
+      efficiencyBasis: 'computed-uniformity',
+    });
+  });
+
+  it.each([
+    ['nothing is said', zone(), unasked, 'drip'],
+    ['a spray runs in it', zone({ plantings: [tomatoes(), shrubs({ lines: [spray] })] }), unasked, 'overspray'],
+    ['its lines have none to tell', zone({ application: { kind: 'computed' } }), () => undefined, 'drip'],
+  ])('where %s is the usual one', (_name, given, computed, method) => {
+    expect(efficiencyOf(given, computed)).toEqual({ efficiency: usual(method), efficiencyBasis: 'default' });
+  });
+});
+
+describe('a zone that rests on its lines’ uniformity', () => {
+  const plan = (pressure: number, length = 300): Plan => {
+    const line: PlanLine = {
+      kind: 'dripline',
+      flow: 0.9,
+      spacing: 12,
+      layout: { kind: 'length', length },
+      emitter: { kind: 'plain', exponent: 0.5 },
+    };
+    const zones = [
+      zone({ application: { kind: 'computed' }, plantings: [tomatoes({ lines: [line] })] }),
+      zone({ id: 'other' }),
+    ];
+    return oneBed({ zones, supply: { sources: [{ name: 'Main', pressure }] } });
+  };
+  const efficiency = (of: Plan) => gardenOf(of).zones[0]?.efficiency as number;
+
+  it('has less of it the longer its run is', () => {
+    expect(efficiency(plan(40, 300))).toBeLessThan(efficiency(plan(40, 100)) - 0.01);
+    expect(efficiency(plan(40, 100))).toBeLessThan(0.4 + 0.6 * 0.9365);
+  });
+
+  it('is the same object while its lines and the sources are, whatever else of the supply or plan changes', () => {
+    const before = plan(40);
+    const allowed = applyEdit(before, { type: 'change-supply', change: { allowance: { perWeek: 500 } } });
+    const rained = applyEdit(allowed, { type: 'set-week-rain', week: '2027-06-07', rain: 1 });
+    expect(gardenOf(rained).zones[0]).toBe(gardenOf(before).zones[0]);
+  });
+
+  it('follows the source’s pressure, and the other zones do not', () => {
+    const before = gardenOf(plan(40));
+    const start = plan(40);
+    const [computed, other] = gardenOf(start).zones;
+    const weak = applyEdit(start, { type: 'change-supply', change: { sources: [{ name: 'Barrel', pressure: 2 }] } });
+    const after = gardenOf(weak).zones;
+    expect(after[0]).not.toBe(computed);
+    expect(after[0]?.efficiency).not.toBe(before.zones[0]?.efficiency);
+    expect(after[1]).toBe(other);
+  });
+
+  it('can be asked of every zone of a plan', () => {
+    const { zones } = mixedGarden();
+    const asked = mixedGarden({ zones: zones.map((each) => ({ ...each, application: { kind: 'computed' } })) });
+    const bases = gardenOf(asked).zones.map(({ efficiencyBasis }) => efficiencyBasis);
+    expect(bases).toEqual(['computed-uniformity', 'computed-uniformity']);
+  });
+});
