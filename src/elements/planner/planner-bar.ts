@@ -33,6 +33,7 @@ export class PlannerBar extends LitElement {
 
       .heading {
         display: flex;
+        flex: 1 1 20rem;
         flex-wrap: wrap;
         gap: 0 1rem;
         align-items: baseline;

@@ -35,7 +35,7 @@ export const plannerStyles = css`
   }
 
   .runnel-planner__grid {
-    --runnel-grid-height: var(--runnel-planner-grid-height, clamp(14rem, 39vh, 40rem));
+    --runnel-grid-height: var(--runnel-planner-grid-height, clamp(14rem, 41vh, 40rem));
   }
 
   .runnel-planner__chart {
@@ -51,6 +51,12 @@ export const plannerStyles = css`
     position: sticky;
     z-index: 200;
     inset-block-start: 0;
+  }
+
+  @media (max-width: 48rem) {
+    .runnel-planner__grid {
+      --runnel-grid-height: var(--runnel-planner-grid-height, clamp(18rem, 60vh, 40rem));
+    }
   }
 
   @media (min-width: 48rem) {

@@ -12,7 +12,7 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
  *
- * @cssprop [--runnel-planner-grid-height=clamp(14rem, 39vh, 40rem)] - Greatest height of the grid's sheet.
+ * @cssprop [--runnel-planner-grid-height=clamp(14rem, 41vh, 40rem)] - Greatest height of the grid's sheet.
  */
 export class RunnelPlanner extends LitElement {
   /** Plan file that the planner's own plan opens. */

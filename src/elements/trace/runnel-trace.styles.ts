@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const traceStyles = css`
   header {
     display: grid;
-    gap: 0.4rem;
+    gap: 0.3rem;
     justify-items: start;
   }
 
@@ -14,35 +14,59 @@ export const traceStyles = css`
     align-items: center;
   }
 
+  .week,
+  .result {
+    white-space: nowrap;
+  }
+
   ol {
     display: grid;
-    gap: 0.9rem;
-    margin-block-start: 1rem;
+    gap: 0.75rem;
+    margin-block-start: 0.9rem;
+  }
+
+  summary {
+    display: grid;
+    grid-template-columns: 1.1rem minmax(0, 1fr) auto;
+    gap: 0 0.25rem;
+    align-items: baseline;
+    inline-size: auto;
+    min-block-size: auto;
+    color: inherit;
+    text-decoration: none;
+  }
+
+  summary::-webkit-details-marker {
+    display: none;
+  }
+
+  summary::before {
+    content: '▸' / '';
+    color: var(--_water);
+  }
+
+  [open] > summary::before {
+    content: '▾' / '';
   }
 
   .result {
-    display: flex;
-    gap: 0 1rem;
-    align-items: baseline;
-    justify-content: space-between;
-  }
-
-  .result strong {
-    flex: none;
+    padding-inline-start: 0.75rem;
     font-weight: 650;
   }
 
-  details {
-    margin-block-start: 0.15rem;
+  .says {
+    grid-column: 2 / -1;
+    color: var(--_quiet);
     font-size: var(--_size-small);
   }
 
   .working {
     display: grid;
     gap: 0.5rem;
-    margin-block: 0.4rem 0.6rem;
-    padding-inline-start: 0.75rem;
+    margin: 0.4rem 0 0.6rem 0.35rem;
+    padding-inline-start: 0.9rem;
     border-inline-start: 2px solid var(--_line);
+    font-size: var(--_size-small);
   }
 
   .formula {
@@ -67,5 +91,13 @@ export const traceStyles = css`
 
   dd.word {
     white-space: normal;
+  }
+
+  @media (hover: hover) {
+    summary:hover .title {
+      text-decoration: underline;
+      text-decoration-thickness: 1px;
+      text-underline-offset: 0.2em;
+    }
   }
 `;

@@ -1,13 +1,13 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
-import type { ZoneSeason } from '../../engine/season/season.ts';
+import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { traceCell } from '../../engine/trace/trace-cell.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatWeek } from '../shared/format/dates.ts';
 import { formatMinutes } from '../shared/format/minutes.ts';
-import { formatQuantity } from '../shared/format/quantity.ts';
+import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
@@ -15,32 +15,27 @@ import { traceWords } from '../shared/words/trace-words.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
 import { traceSteps } from './trace-steps.ts';
 
-/** What is traced: a zone's week, or a planting's in it. */
+/** What is traced: the week of a planting, of a zone, or of the whole garden. */
 interface Cell {
-  readonly zone: ZoneSeason;
   readonly week: number;
-  readonly plantingId: string | undefined;
+  readonly zone: ZoneSeason | undefined;
+  readonly planting: PlantingSeason | undefined;
 }
 
 /**
  * @summary Why the selected number is so: every step with its inputs, units, formula and source.
  *
- * Stands inside a `runnel-plan` and follows its selection: the total of a zone's week, or one planting's share of it.
+ * Stands inside a `runnel-plan` and follows its selection: the week of a zone, of one planting in it, or of the whole
+ * garden.
  *
  * @fires {RunnelSelectEvent} runnel-select - Another planting of the zone, or its total, was chosen.
  *
- * @csspart title - Zone or planting, week and result.
+ * @csspart title - The number that is asked about.
  */
 export class RunnelTrace extends LitElement {
   static override readonly styles = [tokens, controls, traceStyles];
 
   readonly #plan = new PlanConsumer(this);
-
-  #cell({ season, selection }: ReadyView): Cell | undefined {
-    const zone = season.zones.find((candidate) => candidate.zone.id === selection.zone);
-    if (zone === undefined || selection.week === undefined) return undefined;
-    return { zone, week: selection.week, plantingId: selection.planting };
-  }
 
   #choosePlanting(event: Event): void {
     const { value } = event.target as HTMLSelectElement;
@@ -50,36 +45,42 @@ export class RunnelTrace extends LitElement {
   protected override render(): unknown {
     const { view } = this.#plan;
     if (!isReady(view)) return waitingTemplate(view);
-    const cell = this.#cell(view);
+    const cell = cellOf(view);
     return cell === undefined ? emptyTemplate() : this.#trace(view, cell);
   }
 
   #trace(view: ReadyView, cell: Cell): TemplateResult {
     const { season } = view;
     const reading = readingOf(view);
-    const { zone, week, plantingId } = cell;
+    const { week, zone, planting } = cell;
+    const weekWords = formatWeek(season.garden.span.firstDay + 7 * week, reading.locale);
     return html`<header>
-        <h2 part="title">${titleOf(view, cell)}</h2>
-        ${zone.plantings.length === 0 ? nothing : this.#whose(cell)}
+        <h2 part="title">${titleOf(season, cell, reading)}</h2>
+        <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class="week">${weekWords}</span></p>
+        ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting)}
       </header>
-      ${guard([season, zone, week, plantingId, reading.units, reading.locale], () =>
-        traceSteps(
-          traceCell(season, { zoneId: zone.zone.id, week, ...(plantingId !== undefined && { plantingId }) }),
-          reading,
-        ),
+      ${guard([season, week, zone, planting, reading.units, reading.locale], () =>
+        traceSteps(traceCell(season, { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id }), reading),
       )}`;
   }
 
-  #whose({ zone, plantingId }: Cell): TemplateResult {
+  #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined): TemplateResult {
     const option = (value: string, label: string) =>
-      html`<option value=${value} .selected=${value === (plantingId ?? '')}>${label}</option>`;
+      html`<option value=${value} .selected=${value === (chosen?.planting.id ?? '')}>${label}</option>`;
     return html`<label>
       ${traceWords.whose}
       <select @change=${this.#choosePlanting}>
-        ${option('', traceWords.wholeZone)} ${zone.plantings.map(({ planting }) => option(planting.id, planting.name))}
+        ${option('', traceWords.wholeZone)} ${plantings.map(({ planting }) => option(planting.id, planting.name))}
       </select>
     </label>`;
   }
+}
+
+function cellOf({ season, selection }: ReadyView): Cell | undefined {
+  if (selection.week === undefined) return undefined;
+  const zone = season.zones.find((candidate) => candidate.zone.id === selection.zone);
+  const planting = zone?.plantings.find((candidate) => candidate.planting.id === selection.planting);
+  return { week: selection.week, zone, planting };
 }
 
 function emptyTemplate(): TemplateResult {
@@ -87,18 +88,14 @@ function emptyTemplate(): TemplateResult {
     <p class="waiting">${traceWords.choose}</p>`;
 }
 
-function titleOf(view: ReadyView, { zone, week, plantingId }: Cell): string {
-  const reading = readingOf(view);
-  const { firstDay } = view.season.garden.span;
-  const weekWords = formatWeek(firstDay + 7 * week, reading.locale);
-  const planting = zone.plantings.find((candidate) => candidate.planting.id === plantingId);
-  if (planting !== undefined) {
-    const volume = formatQuantity(plantingFigure(planting, 'litres', week), 'volume', reading);
-    return traceWords.plantingWeek(planting.planting.name, weekWords, volume);
+function titleOf({ totals }: Season, { week, zone, planting }: Cell, reading: Reading): string {
+  const volume = (litres: number) => formatQuantity(litres, 'volume', reading);
+  if (planting !== undefined) return traceWords.why(volume(plantingFigure(planting, 'litres', week)));
+  if (zone === undefined) {
+    return traceWords.why(volume(totals.figures[SUPPLY_FIELDS.litres * totals.weeks + week] ?? Number.NaN));
   }
   const minutes = formatMinutes(zoneFigure(zone, 'minutes', week), reading.locale);
-  const volume = formatQuantity(zoneFigure(zone, 'litres', week), 'volume', reading);
-  return traceWords.zoneWeek(zone.zone.name, weekWords, minutes, volume);
+  return traceWords.whyZone(minutes, volume(zoneFigure(zone, 'litres', week)));
 }
 
 declare global {

@@ -4,15 +4,17 @@ import type { Reading } from '../shared/format/quantity.ts';
 import { formatTraceValue } from '../shared/format/trace-value.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 
-/** The steps, each a title with its result and one plain sentence; how it is worked out is folded beneath. */
+/** The steps, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
 export function traceSteps(steps: readonly TraceStep[], reading: Reading): TemplateResult {
   return html`<ol aria-label=${traceWords.steps}>
     ${steps.map(
       (step) => html`<li>
-        <p class="result"><span>${step.title}</span> <strong>${formatTraceValue(step.result, reading)}</strong></p>
-        <p class="quiet small">${step.says}</p>
         <details>
-          <summary aria-label="${traceWords.how}: ${step.title}">${traceWords.how}</summary>
+          <summary>
+            <span class="title">${step.title}</span>
+            <strong class="result">${formatTraceValue(step.result, reading)}</strong>
+            <span class="says">${step.says}</span>
+          </summary>
           ${working(step, reading)}
         </details>
       </li>`,

@@ -1,0 +1,251 @@
+import { expect } from 'chai';
+import { setViewport } from '@web/test-runner-commands';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, html, onPage, quiet, until } from '../shared/on-page.ts';
+import { afterwards, callout, cell, click, gridOf, gridPage, linesOf, press, type } from './grid-page.ts';
+
+/** The spreadsheet component's own, in any setting: no control of ours is behind them. */
+const KNOWN = { 'aria-required-children': '.handsontable *', label: '.handsontableInput' };
+
+const WEEK = 'Beds, week of July 19';
+const LATER = 'Beds, week of July 26';
+
+describe('runnel-grid', () => {
+  before(() => setViewport({ width: 1400, height: 800 }));
+  beforeEach(() => window.scrollTo(0, 0));
+  afterEach(clearPage);
+
+  it('shows the weather, a row for each zone and the total, under months and weeks', async () => {
+    const { grid } = await gridPage();
+    const names = [...grid.querySelectorAll('.ht_master .runnel-name-text')].map(({ textContent }) => textContent);
+    expect([...new Set(names)]).to.include.members(['Beds', 'Containers']);
+    for (const row of ['Reference ET', 'Rain', 'Beds', 'Containers', 'Whole garden']) {
+      expect(linesOf(cell(grid, `${row}, whole season`))[0], row).to.match(/^[\d,.]+$/);
+    }
+    const headers = [...grid.querySelectorAll('thead th')].map((th) => th.textContent?.trim());
+    expect(headers).to.include.members(['April 2027', 'May', '5–11', '12–18']);
+  });
+
+  it('keeps what is typed into a zone’s week, marks it, and shows what follows from it', async () => {
+    const page = await gridPage();
+    const { grid, edits } = page;
+    await click(cell(grid, 'Beds, week of June 7'));
+    const later = linesOf(cell(grid, 'Beds, week of June 14'));
+    const total = linesOf(cell(grid, 'Whole garden, whole season'));
+    await type('3');
+    await press('Enter');
+    await afterwards(page);
+    expect(edits).to.deep.equal([{ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 3 }]);
+    const typed = cell(grid, 'Beds, week of June 7');
+    expect(linesOf(typed)[1]).to.equal('3 min');
+    expect(typed.className).to.contain('runnel-by-hand');
+    expect(typed.getAttribute('aria-label')).to.contain('3 minutes set by hand');
+    expect(linesOf(cell(grid, 'Beds, week of June 14'))).not.to.deep.equal(later);
+    expect(linesOf(cell(grid, 'Whole garden, whole season'))).not.to.deep.equal(total);
+    expect(gridOf(grid).getSelectedLast()?.[0]).to.equal(3);
+  });
+
+  it('opens with the minutes on F2, and Escape or the same again changes nothing', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('F2');
+    const editor = document.activeElement as HTMLTextAreaElement;
+    expect(`${editor.value} min`).to.equal(linesOf(cell(page.grid, 'Beds, week of June 7'))[1]);
+    expect(editor.getAttribute('aria-label')).to.equal('Minutes of the week: Beds, week of June 7');
+    await type('9');
+    await press('Escape');
+    await press('F2', 'Enter');
+    await afterwards(page);
+    expect(page.edits).to.deep.equal([]);
+  });
+
+  it('gives a hand-set week back on Delete', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of July 5'));
+    await press('Delete');
+    await afterwards(page);
+    expect(page.edits).to.deep.equal([
+      { type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: undefined },
+    ]);
+    expect(cell(page.grid, 'Beds, week of July 5').className).not.to.contain('by-hand');
+    await press('Delete');
+    await afterwards(page);
+    expect(page.edits).to.have.length(1);
+    expect(callout()).to.equal('');
+  });
+
+  it('refuses with words beside the cell, keeps what was typed, and changes nothing', async () => {
+    const page = await gridPage();
+    const at = cell(page.grid, 'Beds, week of June 7');
+    await click(at);
+    const before = linesOf(at);
+    await type('475,962');
+    await press('Enter');
+    await afterwards(page);
+    await until(() => document.activeElement?.tagName === 'TEXTAREA', 'the editor is back');
+    expect(callout()).to.contain('could be 475962 or 475.962');
+    expect((document.activeElement as HTMLTextAreaElement).value).to.equal('475,962');
+    const box = document.querySelector('.runnel-callout')?.getBoundingClientRect();
+    expect(Math.abs((box?.top ?? 0) - at.getBoundingClientRect().bottom)).to.be.lessThan(20);
+    await press('Escape');
+    expect(page.edits).to.deep.equal([]);
+    expect(linesOf(cell(page.grid, 'Beds, week of June 7'))).to.deep.equal(before);
+    expect(gridOf(page.grid).getSelectedLast()?.slice(0, 2)).to.deep.equal([2, 11]);
+  });
+
+  it('says why a figure is not one to enter', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Whole garden, week of June 7'));
+    await type('5');
+    expect(callout()).to.contain('added up from its zones');
+    expect(document.activeElement?.tagName).to.equal('TD');
+    await press('ArrowUp');
+    expect(callout()).to.equal('');
+  });
+
+  it('takes rain and reference ET in the rows on top, and open days of a shut-off', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Rain, week of June 7'));
+    await type('1.2');
+    await press('Enter');
+    await click(cell(page.grid, 'Reference ET, week of June 7'));
+    await type('1.5');
+    await press('Enter');
+    await click(cell(page.grid, 'Beds'));
+    await press('Enter');
+    await afterwards(page);
+    await click(cell(page.grid, 'Shrubs in Beds, week of June 14'));
+    await type('2 of 3');
+    await press('Enter');
+    await afterwards(page);
+    expect(page.edits).to.deep.equal([
+      { type: 'set-week-rain', week: '2027-06-07', rain: 1.2 },
+      { type: 'set-week-eto', week: '2027-06-07', eto: 1.5 },
+      { type: 'set-open-days', zone: 'beds', planting: 'shrubs', week: '2027-06-14', days: 2 },
+    ]);
+    expect(linesOf(cell(page.grid, 'Rain, week of June 7'))).to.deep.equal(['1.20']);
+  });
+
+  it('is entered and left by Tab, both ways, and finds its cell again', async () => {
+    const page = await gridPage();
+    document.getElementById('after')?.focus();
+    await press('Shift+Tab');
+    expect(page.grid.querySelector('.handsontable')?.contains(document.activeElement)).to.equal(true);
+    await press('Tab');
+    expect(document.activeElement?.id).to.equal('after');
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('Tab');
+    expect(document.activeElement?.id).to.equal('after');
+    await press('Shift+Tab');
+    expect(document.activeElement?.getAttribute('aria-label')).to.contain('Beds, week of June 7');
+    await press('Shift+Tab');
+    expect(document.activeElement?.localName).to.equal('summary');
+  });
+
+  it('tells every view what is selected', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    expect(page.plan.store.view.selection).to.deep.include({ zone: 'beds', week: 9 });
+    await click(cell(page.grid, 'Rain, week of June 14'));
+    expect(page.plan.store.view.selection).to.deep.equal({ zone: undefined, planting: undefined, week: 10 });
+    await click(cell(page.grid, 'Containers'));
+    expect(page.plan.store.view.selection).to.deep.equal({ zone: 'containers', planting: undefined, week: undefined });
+  });
+
+  it('follows a selection from elsewhere, out of view too, and leaves the focus where it is', async () => {
+    const page = await gridPage();
+    const button = document.getElementById('after');
+    button?.focus();
+    for (const week of [28, 0, 15]) {
+      page.plan.select({ zone: 'containers', week });
+      await afterwards(page);
+      expect(gridOf(page.grid).getSelectedLast()).to.deep.equal([3, week + 2, 3, week + 2]);
+      expect(document.activeElement).to.equal(button);
+    }
+    button?.blur();
+    page.plan.select({ zone: 'beds', week: 20 });
+    await afterwards(page);
+    expect(document.activeElement).to.equal(document.body);
+  });
+
+  it('unfolds a zone on Enter and on its button, and says so', async () => {
+    const page = await gridPage();
+    const button = () => cell(page.grid, 'Beds').querySelector('button');
+    expect(button()?.getAttribute('aria-expanded')).to.equal('false');
+    await click(cell(page.grid, 'Beds'));
+    await press('Enter');
+    await afterwards(page);
+    expect(button()?.getAttribute('aria-expanded')).to.equal('true');
+    expect(linesOf(cell(page.grid, 'Shrubs'))).to.have.length(2);
+    const toggle = button();
+    if (toggle) await click(toggle);
+    await afterwards(page);
+    expect(button()?.getAttribute('aria-expanded')).to.equal('false');
+    expect(() => cell(page.grid, 'Shrubs')).to.throw();
+    expect(page.edits).to.deep.equal([]);
+  });
+
+  it('shows one figure a cell where one is chosen', async () => {
+    const page = await gridPage();
+    const three = linesOf(cell(page.grid, WEEK));
+    const choose = async (name: string) => {
+      const label = [...page.grid.querySelectorAll('label')].find(({ textContent }) => textContent?.trim() === name);
+      if (label) await click(label);
+      await afterwards(page);
+      return linesOf(cell(page.grid, WEEK));
+    };
+    expect(await choose('Gallons')).to.deep.equal([three[0]]);
+    expect(await choose('Minutes')).to.deep.equal([three[1]?.replace(' min', '')]);
+    expect(page.grid.measure).to.equal('minutes');
+    expect(await choose('All')).to.deep.equal(three);
+  });
+
+  it('renders names as the text they are', async () => {
+    const name = '<img src=x onerror="document.title=`hit`"> =1+1';
+    const plan = mixedGarden();
+    const page = await gridPage({ ...plan, zones: plan.zones.map((zone) => ({ ...zone, name })) });
+    expect(cell(page.grid, name).querySelector('img')).to.equal(null);
+    expect(linesOf(cell(page.grid, name))[0]).to.equal(name);
+    expect(document.title).not.to.equal('hit');
+  });
+
+  it('says what to do where the page gives no key', async () => {
+    const place = onPage(html`<runnel-plan .plan=${mixedGarden()}><runnel-grid></runnel-grid></runnel-plan>`);
+    const plan = place.querySelector('runnel-plan');
+    if (plan) await quiet(plan);
+    const grid = place.querySelector('runnel-grid');
+    expect(grid?.textContent).to.contain('license-key="non-commercial-and-evaluation"');
+    expect(grid?.querySelector('.handsontable')).to.equal(null);
+    grid?.setAttribute('license-key', 'non-commercial-and-evaluation');
+    if (plan) await quiet(plan);
+    expect(grid?.querySelectorAll('td.runnel-cell').length).to.be.greaterThan(20);
+  });
+
+  it('leaves nothing behind when it goes, and works again when it comes back', async () => {
+    const page = await gridPage();
+    const portals = () => document.querySelectorAll('.ht-portal').length;
+    expect(portals()).to.equal(1);
+    page.grid.remove();
+    await quiet(page.grid);
+    expect(portals()).to.equal(0);
+    expect(page.grid.querySelector('.handsontable')).to.equal(null);
+    page.plan.append(page.grid);
+    await afterwards(page);
+    expect(portals()).to.equal(1);
+    await click(cell(page.grid, LATER));
+    await type('12');
+    await press('Enter');
+    await afterwards(page);
+    expect(page.edits).to.have.length(1);
+  });
+
+  it('passes axe but for what is documented, folded and unfolded', async () => {
+    const page = await gridPage();
+    expect(await accessibilityFaults(page.grid, KNOWN)).to.deep.equal([]);
+    await click(cell(page.grid, 'Beds'));
+    await press('Enter');
+    await afterwards(page);
+    expect(await accessibilityFaults(page.grid, KNOWN)).to.deep.equal([]);
+  });
+});

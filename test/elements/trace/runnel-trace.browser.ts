@@ -1,0 +1,111 @@
+import { expect } from 'chai';
+import '../../../src/elements/plan/define.ts';
+import '../../../src/elements/trace/define.ts';
+import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import type { RunnelTrace } from '../../../src/elements/trace/runnel-trace.ts';
+import { traceCell } from '../../../src/engine/trace/trace-cell.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll(/[\s\u00a0\u202f]+/g, ' ').trim();
+const textOf = (trace: RunnelTrace, selector: string) => plain(trace.shadowRoot?.querySelector(selector)?.textContent);
+const stepsOf = (trace: RunnelTrace) => [...(trace.shadowRoot?.querySelectorAll('li') ?? [])];
+
+async function shown(): Promise<{ trace: RunnelTrace; plan: RunnelPlan }> {
+  const place = onPage(
+    html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-trace></runnel-trace></runnel-plan>`,
+  );
+  return { trace: await settled(place, 'runnel-trace'), plan: await settled(place, 'runnel-plan') };
+}
+
+async function select(parts: Awaited<ReturnType<typeof shown>>, selection: Parameters<RunnelPlan['select']>[0]) {
+  parts.plan.select(selection);
+  await quiet(parts.trace);
+}
+
+describe('runnel-trace', () => {
+  afterEach(clearPage);
+
+  it('says the next step while no cell is selected', async () => {
+    const parts = await shown();
+    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell in the grid/);
+    await select(parts, { zone: 'beds' });
+    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell in the grid/);
+  });
+
+  it('asks about the number of the selected cell, and answers with every step of the engine’s trace', async () => {
+    const parts = await shown();
+    // Minutes of that week are set by hand.
+    await select(parts, { zone: 'beds', week: 13 });
+    expect(textOf(parts.trace, 'h2')).to.match(/^Why 120 min, \d+ gal\?$/);
+    expect(textOf(parts.trace, 'header p')).to.equal('Beds, 5–11 Jul');
+    const season = parts.plan.season;
+    if (season === undefined) throw new Error('there is no season');
+    const steps = traceCell(season, { zoneId: 'beds', week: 13 });
+    expect(stepsOf(parts.trace)).to.have.length(steps.length);
+    for (const [place, step] of steps.entries()) {
+      const shownStep = plain(stepsOf(parts.trace)[place]?.textContent);
+      for (const words of [step.title, step.says, step.formula, step.source]) {
+        expect(shownStep).to.contain(plain(words));
+      }
+    }
+  });
+
+  it('folds how a step is worked out beneath its sentence', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', week: 13 });
+    const details = stepsOf(parts.trace)[0]?.querySelector('details');
+    expect(details?.open).to.equal(false);
+    details?.querySelector('summary')?.click();
+    expect(details?.open).to.equal(true);
+  });
+
+  it('shows figures in the plan’s units', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', week: 13 });
+    const results = stepsOf(parts.trace).map((step) => plain(step.querySelector('.result')?.textContent));
+    expect(results.some((result) => / gal$/.test(result))).to.equal(true);
+    expect(results.some((result) => / in$/.test(result))).to.equal(true);
+    parts.plan.edit({ type: 'convert-units', units: 'metric' });
+    await quiet(parts.trace);
+    const metric = stepsOf(parts.trace).map((step) => plain(step.querySelector('.result')?.textContent));
+    expect(metric.some((result) => / L$/.test(result))).to.equal(true);
+    expect(metric.some((result) => / (gal|in)$/.test(result))).to.equal(false);
+  });
+
+  it('turns to one planting of the zone and back to its total', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', week: 13 });
+    const whose = parts.trace.shadowRoot?.querySelector('select');
+    if (whose === null || whose === undefined) throw new Error('there is no choice of plantings');
+    expect([...whose.options].map((option) => plain(option.textContent))).to.deep.equal([
+      'The whole zone',
+      'Tomatoes',
+      'Shrubs',
+    ]);
+    whose.value = 'shrubs';
+    whose.dispatchEvent(new Event('change'));
+    await quiet(parts.trace);
+    expect(parts.plan.store.view.selection).to.deep.include({ zone: 'beds', planting: 'shrubs', week: 13 });
+    expect(textOf(parts.trace, 'h2')).to.match(/^Why \S+ gal\?$/);
+    whose.value = '';
+    whose.dispatchEvent(new Event('change'));
+    await quiet(parts.trace);
+    expect(parts.plan.store.view.selection.planting).to.equal(undefined);
+  });
+
+  it('explains a week of the whole garden where no zone is selected', async () => {
+    const parts = await shown();
+    await select(parts, { week: 13 });
+    expect(textOf(parts.trace, 'header p')).to.equal('Whole garden, 5–11 Jul');
+    expect(stepsOf(parts.trace).length).to.be.greaterThan(2);
+  });
+
+  it('follows an edit', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', week: 13 });
+    parts.plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: 33 });
+    await quiet(parts.trace);
+    expect(textOf(parts.trace, 'h2')).to.match(/^Why 33 min, /);
+  });
+});
