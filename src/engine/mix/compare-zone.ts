@@ -1,0 +1,108 @@
+/** One zone's plantings side by side: what each needed and what it got. */
+import type { ZoneRule } from '../garden.ts';
+import { lineOn } from '../season/planting-days.ts';
+import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
+import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
+import { zoneSeason } from '../season/zone-season.ts';
+import { ownNeedMm } from './own-need.ts';
+
+export interface ZoneComparison {
+  readonly zoneId: string;
+  readonly plantings: readonly PlantingComparison[];
+  /** Gross irrigation of the season, litres. */
+  readonly litres: number;
+  /** Irrigation that went below the roots, litres. */
+  readonly drainedLitres: number;
+  /** Days short of water, all plantings together. */
+  readonly shortDays: number;
+}
+
+export interface PlantingComparison {
+  readonly plantingId: string;
+  readonly name: string;
+  readonly areaM2: number;
+  /** Gross, of the last line that lies in the season; 0 without one. */
+  readonly rateMmPerHour: number;
+  /** Net irrigation by week, mm over its ground: what it would be given alone, and what it is given. */
+  readonly neededMm: Float64Array;
+  readonly receivedMm: Float64Array;
+  /** Irrigation that went below the roots, by week, mm. */
+  readonly drainedMm: Float64Array;
+  readonly shortDays: Float64Array;
+  /** The season's sums. */
+  readonly neededLitres: number;
+  readonly receivedLitres: number;
+  readonly drainedLitres: number;
+  readonly shortDayCount: number;
+  /** Received over needed; 1 where neither is anything, Infinity where only water is. */
+  readonly ratio: number;
+}
+
+/**
+ * Compares a zone as the season has it, or as it would be under another rule (nothing else changed, hand-set weeks
+ * included). Throws a RangeError for a zone that is not in the season.
+ */
+export function compareZone(season: Season, zoneId: string, rule?: ZoneRule): ZoneComparison {
+  const found = season.zones.find(({ zone }) => zone.id === zoneId);
+  if (found === undefined) throw new RangeError(`no zone "${zoneId}" in the season`);
+  const context = { zone: found.zone, site: season.garden.site, weather: season.weather };
+  const run = rule === undefined ? found : zoneSeason({ ...context, zone: { ...found.zone, rule } }, []);
+  const plantings = run.plantings.map((planting) =>
+    comparePlanting(planting, ownNeedMm(context, planting.planting.id), season.weather.firstDay),
+  );
+  return {
+    zoneId,
+    plantings,
+    litres: total(run),
+    drainedLitres: sum(plantings.map(({ drainedLitres }) => drainedLitres)),
+    shortDays: sum(plantings.map(({ shortDayCount }) => shortDayCount)),
+  };
+}
+
+/** Every rule that a zone can have: as the engine knows them, the named ones one by one. */
+export function rulesOf({ zone }: ZoneSeason): readonly ZoneRule[] {
+  const named = zone.plantings.map(({ id }) => ({ kind: 'planting', plantingId: id }) as const);
+  return [{ kind: 'thirstiest' }, { kind: 'area-weighted' }, ...named];
+}
+
+function comparePlanting(season: PlantingSeason, neededMm: Float64Array, firstDay: number): PlantingComparison {
+  const { planting, weeks } = season;
+  const { areaM2 } = planting;
+  const weekly = (field: 'irrigationNetMm' | 'irrigationDrainedMm' | 'shortDays') =>
+    Float64Array.from({ length: weeks }, (_, week) => plantingFigure(season, field, week));
+  const receivedMm = weekly('irrigationNetMm');
+  const drainedMm = weekly('irrigationDrainedMm');
+  const shortDays = weekly('shortDays');
+  const line = lineOn(planting, firstDay + weeks * 7 - 1);
+  const [needed, received] = [sum(neededMm), sum(receivedMm)];
+  return {
+    plantingId: planting.id,
+    name: planting.name,
+    areaM2,
+    rateMmPerHour: line === undefined ? 0 : line.flowLph / areaM2,
+    neededMm,
+    receivedMm,
+    drainedMm,
+    shortDays,
+    neededLitres: needed * areaM2,
+    receivedLitres: received * areaM2,
+    drainedLitres: sum(drainedMm) * areaM2,
+    shortDayCount: sum(shortDays),
+    ratio: needed === 0 ? (received === 0 ? 1 : Number.POSITIVE_INFINITY) : received / needed,
+  };
+}
+
+function total({ plantings, weeks }: ZoneSeason): number {
+  const litres: PlantingVolume = 'litres';
+  return sum(
+    plantings.map((planting) =>
+      sum(Array.from({ length: weeks }, (_, week) => plantingVolume(planting, litres, week))),
+    ),
+  );
+}
+
+function sum(values: ArrayLike<number>): number {
+  let total = 0;
+  for (let place = 0; place < values.length; place++) total += values[place] as number;
+  return total;
+}
