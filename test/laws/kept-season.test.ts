@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect } from 'vitest';
+import type { Garden, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
+import { law } from './law.ts';
+import { allFigures } from './weeks-of.ts';
+
+/** One change to a garden, in the way the plan makes it: what did not change stays the same object. */
+type Change = (garden: Garden) => Garden;
+
+const arbitraryChoice: fc.Arbitrary<WeekChoice> = fc.oneof(
+  fc.record({ minutes: fc.integer({ min: 0, max: 200 }) }),
+  fc.record({ minutesRun: fc.integer({ min: 0, max: 200 }) }),
+  fc.constant({ closed: true }),
+  fc.constant({}),
+);
+
+const anyWhere = fc.integer({ min: 0, max: 1000 });
+
+const arbitraryChange: fc.Arbitrary<Change> = fc.oneof(
+  fc.tuple(anyWhere, anyWhere, arbitraryChoice).map(([zone, week, choice]) => chooseIn(zone, week, choice)),
+  fc.tuple(anyWhere, fc.integer({ min: 0, max: 60 })).map(([day, rainMm]) => observeOn(day, { rainMm })),
+  fc.tuple(anyWhere, fc.integer({ min: 0, max: 9 })).map(([day, etoMm]) => observeOn(day, { etoMm })),
+  fc.tuple(anyWhere, fc.integer({ min: 0, max: 60 })).map(([day, rainMm]) => observeInWeek(day, { rainMm })),
+  fc.constant<Change>((garden) => ({ ...garden, zones: garden.zones.slice(1) })),
+  fc.constant<Change>((garden) => ({ ...garden, zones: garden.zones.toReversed() })),
+  fc.constant<Change>((garden) => ({ ...garden, observed: { days: new Map(), weeks: new Map() } })),
+  fc.constant<Change>((garden) => ({ ...garden, span: { ...garden.span, weeks: garden.span.weeks + 1 } })),
+  fc.integer({ min: -8, max: 8 }).map((days): Change => {
+    return (garden) => ({ ...garden, span: { ...garden.span, firstDay: garden.span.firstDay + days } });
+  }),
+  fc.constantFrom('tr21', 'fao', 'balance', 'fraction').map((method): Change => {
+    return ({ site, ...rest }) => ({ ...rest, site: { ...site, rain: { ...site.rain, method } } });
+  }),
+  fc.integer({ min: 0, max: 300 }).map((rainMm): Change => {
+    return ({ site, ...rest }) => ({
+      ...rest,
+      site: { ...site, climate: { ...site.climate, rainMm: site.climate.rainMm.map(() => rainMm) } },
+    });
+  }),
+);
+
+const addedZone = arbitraryGarden().chain((garden) =>
+  arbitraryZone(garden.span, 2).map((zone) => ({
+    garden,
+    changes: [({ zones, ...rest }: Garden): Garden => ({ ...rest, zones: [{ ...zone, id: 'added' }, ...zones] })],
+  })),
+);
+
+const edited = fc.oneof(
+  {
+    weight: 8,
+    arbitrary: fc.record({
+      garden: arbitraryGarden(),
+      changes: fc.array(arbitraryChange, { minLength: 1, maxLength: 5 }),
+    }),
+  },
+  { weight: 1, arbitrary: addedZone },
+);
+
+describe('a season with an earlier one at hand', () => {
+  law('is the season without it, after any run of edits', {
+    on: edited,
+    runs: 700,
+    holds: ({ garden, changes }) => {
+      let now = garden;
+      let season = runSeason(now);
+      for (const change of changes) {
+        now = change(now);
+        season = runSeason(now, season);
+        const fresh = runSeason(now);
+        expect(allFigures(season)).toEqual(allFigures(fresh));
+        expect([...season.weather.eto.mm]).toEqual([...fresh.weather.eto.mm]);
+        expect([...season.weather.rain.mm]).toEqual([...fresh.weather.rain.mm]);
+        expect(season.garden).toBe(now);
+        expect(season.zones.map(({ zone }) => zone)).toEqual(now.zones);
+      }
+    },
+  });
+
+  law('keeps the weeks of the zones that did not change', {
+    on: fc.record({
+      garden: arbitraryGarden({ mostZones: 4, mostPlantings: 2 }),
+      at: anyWhere,
+      choice: arbitraryChoice,
+    }),
+    runs: 300,
+    holds: ({ garden, at, choice }) => {
+      const before = runSeason(garden);
+      const after = runSeason(chooseIn(at, at, choice)(garden), before);
+      after.zones.forEach((season, place) => {
+        const unchanged = season.zone === garden.zones[place];
+        expect(season === before.zones[place]).toBe(unchanged);
+      });
+      expect(runSeason(garden, before).zones).toEqual(before.zones);
+    },
+  });
+});
+
+function chooseIn(zonePlace: number, weekPlace: number, choice: WeekChoice): Change {
+  return (garden) => {
+    const place = zonePlace % Math.max(1, garden.zones.length);
+    const week = weekPlace % garden.span.weeks;
+    const chosen = (zone: GardenZone): GardenZone => ({ ...zone, choices: new Map(zone.choices).set(week, choice) });
+    return { ...garden, zones: garden.zones.map((zone, at) => (at === place ? chosen(zone) : zone)) };
+  };
+}
+
+function observeOn(dayPlace: number, seen: { readonly rainMm?: number; readonly etoMm?: number }): Change {
+  return (garden) => {
+    const day = garden.span.firstDay + (dayPlace % (7 * garden.span.weeks));
+    const days = new Map(garden.observed.days);
+    return { ...garden, observed: { ...garden.observed, days: days.set(day, { ...days.get(day), ...seen }) } };
+  };
+}
+
+/** Writes the week's total under the day it was first written by, or its first day. */
+function observeInWeek(weekPlace: number, seen: { readonly rainMm: number }): Change {
+  return (garden) => {
+    const first = garden.span.firstDay + 7 * (weekPlace % garden.span.weeks);
+    const weeks = new Map(garden.observed.weeks);
+    const day = [...weeks.keys()].find((key) => key >= first && key < first + 7) ?? first;
+    return { ...garden, observed: { ...garden.observed, weeks: weeks.set(day, { ...weeks.get(day), ...seen }) } };
+  };
+}

@@ -1,0 +1,18 @@
+/** How a law is tried: on so many random inputs, the same ones every time unless LAW_SEED names others. */
+import fc from 'fast-check';
+import { it } from 'vitest';
+
+const SEED = Number(process.env['LAW_SEED'] ?? 56);
+
+export interface Law<Input> {
+  readonly on: fc.Arbitrary<Input>;
+  readonly runs: number;
+  /** Throws where the law is broken. */
+  readonly holds: (input: Input) => void;
+}
+
+export function law<Input>(words: string, { on, runs, holds }: Law<Input>): void {
+  it(words, { timeout: 120_000 }, () => {
+    fc.assert(fc.property(on, holds), { numRuns: runs, seed: SEED });
+  });
+}

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect } from 'vitest';
+import type { Garden, WeekChoice } from '../../src/engine/garden.ts';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { law } from './law.ts';
+import { plantingRows, zoneRows } from './weeks-of.ts';
+
+/** A garden with a shut-off in front of every planting, and some weeks in which they are closed by hand. */
+const withClosedShutOffs = arbitraryGarden({ mostZones: 2 }).chain((garden) =>
+  fc
+    .uniqueArray(fc.integer({ min: 0, max: garden.span.weeks - 1 }), { minLength: 1, maxLength: 6 })
+    .map((closed) => ({ garden: withShutOffs(garden, closed), closed: new Set(closed) })),
+);
+
+describe('a shut-off that is closed by hand', () => {
+  law('lets nothing through, whatever the zone runs', {
+    on: withClosedShutOffs,
+    runs: 600,
+    holds: ({ garden, closed }) => {
+      for (const { planting, week } of plantingRows(runSeason(garden))) {
+        if (!closed.has(week.week)) continue;
+        const name = `${planting.id} week ${week.week}`;
+        expect([week.litres, week.openDays, week.openMask], name).toEqual([0, 0, 0]);
+      }
+    },
+  });
+
+  law('does not change what its neighbours get that week', {
+    on: arbitraryGarden({ mostZones: 1, mostPlantings: 3 }),
+    runs: 300,
+    holds: (garden) => {
+      const [zone] = garden.zones;
+      const behind = zone?.plantings.find(({ hasShutOff }) => hasShutOff);
+      if (zone === undefined || behind === undefined) return;
+      const shut = new Map(zone.choices).set(0, {
+        ...zone.choices.get(0),
+        openDays: openDays(zone.choices.get(0), behind.id),
+      });
+      const first = (choices: typeof zone.choices) =>
+        plantingRows(runSeason({ ...garden, zones: [{ ...zone, choices }] })).filter(
+          ({ planting, week }) => week.week === 0 && planting !== behind,
+        );
+      expect(first(shut).map(({ week }) => week)).toEqual(first(zone.choices).map(({ week }) => week));
+    },
+  });
+});
+
+describe('a week that is closed by hand', () => {
+  law('takes no water, unless minutes were really run', {
+    on: arbitraryGarden(),
+    runs: 400,
+    holds: (garden) => {
+      for (const { zone, week } of zoneRows(runSeason(garden))) {
+        const choice = zone.choices.get(week.week);
+        if (choice?.closed !== true || choice.minutesRun !== undefined) continue;
+        expect([week.litres, week.minutes, week.flowLpm], `${zone.id} week ${week.week}`).toEqual([0, 0, 0]);
+      }
+    },
+  });
+});
+
+function withShutOffs(garden: Garden, closedWeeks: readonly number[]): Garden {
+  return {
+    ...garden,
+    zones: garden.zones.map((zone) => {
+      const openDays = new Map(zone.plantings.map(({ id }) => [id, 0]));
+      const choices = new Map(zone.choices);
+      for (const week of closedWeeks) choices.set(week, { ...choices.get(week), openDays });
+      return { ...zone, choices, plantings: zone.plantings.map((planting) => ({ ...planting, hasShutOff: true })) };
+    }),
+  };
+}
+
+function openDays(choice: WeekChoice | undefined, closedId: string): ReadonlyMap<string, number> {
+  return new Map(choice?.openDays).set(closedId, 0);
+}

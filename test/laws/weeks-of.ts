@@ -1,0 +1,36 @@
+/** A season's weeks as a flat list, to lay a law beside each. */
+import type { GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import { type PlantingWeek, plantingWeek } from '../../src/engine/season/planting-week.ts';
+import type { Season } from '../../src/engine/season/season.ts';
+import { type ZoneWeek, zoneWeek } from '../../src/engine/season/zone-week.ts';
+
+export interface PlantingRow {
+  readonly zone: GardenZone;
+  readonly planting: GardenPlanting;
+  readonly week: PlantingWeek;
+}
+
+export function plantingRows({ zones, garden }: Season): readonly PlantingRow[] {
+  const weeks = Array.from({ length: garden.span.weeks }, (_, week) => week);
+  return zones.flatMap(({ zone, plantings }) =>
+    plantings.flatMap((season) =>
+      weeks.map((week) => ({ zone, planting: season.planting, week: plantingWeek(season, week) })),
+    ),
+  );
+}
+
+export function zoneRows({ zones, garden }: Season): readonly { readonly zone: GardenZone; readonly week: ZoneWeek }[] {
+  const weeks = Array.from({ length: garden.span.weeks }, (_, week) => week);
+  return zones.flatMap((season) => weeks.map((week) => ({ zone: season.zone, week: zoneWeek(season, week) })));
+}
+
+/** Litres of the whole garden by week. */
+export function litresByWeek({ totals }: Season): readonly number[] {
+  return [...totals.figures.subarray(0, totals.weeks)];
+}
+
+/** The figures of all zones, in order, for a comparison to the last bit. */
+export function allFigures({ zones, totals }: Season): readonly (readonly number[])[] {
+  const blocks = zones.flatMap((zone) => [zone.figures, ...zone.plantings.map(({ figures }) => figures)]);
+  return [...blocks, totals.figures].map((figures) => [...figures]);
+}

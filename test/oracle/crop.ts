@@ -1,0 +1,34 @@
+/** What a planting would use, and how much of its soil's water it may use before it suffers. */
+import type { GardenPlanting, PlantCoefficient } from '../../src/engine/garden.ts';
+
+/** K of the day: the landscape coefficient, or Kc by FAO-56 eq. 66 with the planting day as day 1. */
+export function coefficientOn(planting: GardenPlanting, day: number): number {
+  const establishing = planting.establishing;
+  const factor = establishing !== undefined && day <= establishing.until ? establishing.factor : 1;
+  return factor * plainCoefficient(planting.coefficient, day);
+}
+
+function plainCoefficient(plant: PlantCoefficient, day: number): number {
+  if (plant.kind === 'landscape') return plant.factor * plant.density * plant.microclimate;
+  const i = day - plant.plantedOn + 1;
+  const [initial, development, mid, late] = plant.stageDays;
+  if (i < 1) return 0;
+  if (i <= initial) return plant.kcInitial;
+  if (i <= initial + development) {
+    return plant.kcInitial + ((i - initial) / development) * (plant.kcMid - plant.kcInitial);
+  }
+  if (i <= initial + development + mid) return plant.kcMid;
+  if (i > initial + development + mid + late) return 0;
+  return plant.kcMid + ((i - initial - development - mid) / late) * (plant.kcEnd - plant.kcMid);
+}
+
+/** FAO-56 eq. 82. */
+export function totalAvailableMm(planting: GardenPlanting, availableWater: number): number {
+  return 1000 * availableWater * planting.rootDepthM;
+}
+
+/** FAO-56 p. 162: crops take p = table + 0.04 (5 - ETc), from 0.1 to 0.8. */
+export function depletionShare(planting: GardenPlanting, etcMm: number): number {
+  if (!planting.adjustsDepletion) return planting.allowedDepletion;
+  return Math.min(0.8, Math.max(0.1, planting.allowedDepletion + 0.04 * (5 - etcMm)));
+}

@@ -1,0 +1,149 @@
+/** The oracle is only worth something if it stands on the published examples by itself. Seen in FAO-56 unless it says otherwise. */
+import { describe, expect, it } from 'vitest';
+import type { GardenPlanting } from '../../src/engine/garden.ts';
+import { dayOf, dayOfYear } from './calendar.ts';
+import { actualVapour, hargreaves, penmanMonteith, sky } from './climate.ts';
+import { coefficientOn, depletionShare, totalAvailableMm } from './crop.ts';
+import { realDay } from './day.ts';
+import { dayOfNormals } from './normals.ts';
+import { effectiveRain } from './rain.ts';
+
+const LYON = { latitudeDeg: 45.72, elevationM: 200 };
+
+describe('climate', () => {
+  it('Example 8 and 9: 20 degrees south on 3 September', () => {
+    const { raMj, daylightHours } = sky(-20, 246);
+    expect(raMj).toBeCloseTo(32.2, 1);
+    expect(daylightHours).toBeCloseTo(11.7, 1);
+  });
+
+  it('Example 17: Bangkok in April', () => {
+    const place = { latitudeDeg: 13.73, elevationM: 2 };
+    const weather = { minC: 25.6, maxC: 34.8, actualVapourKpa: 2.85, windMs: 2, sunshineHours: 8.5, soilHeatMj: 0.14 };
+    expect(Math.abs(penmanMonteith(place, 105, weather) - 5.72)).toBeLessThan(0.01);
+  });
+
+  it('Example 18: Uccle on 6 July', () => {
+    const place = { latitudeDeg: 50.8, elevationM: 100 };
+    const air = { minC: 12.3, maxC: 21.5, maxHumidityPercent: 84, minHumidityPercent: 63 };
+    const actualVapourKpa = actualVapour(air) ?? Number.NaN;
+    expect(actualVapourKpa).toBeCloseTo(1.409, 3);
+    const weather = { ...air, actualVapourKpa, windMs: 2.078, sunshineHours: 9.25, soilHeatMj: 0 };
+    expect(Math.abs(penmanMonteith(place, dayOfYear(dayOf(2025, 6, 6)), weather) - 3.88)).toBeLessThan(0.005);
+  });
+
+  it('Example 20: Lyon in July by temperatures alone', () => {
+    expect(Math.abs(hargreaves(LYON, 196, 14.8, 26.6) - 5)).toBeLessThan(0.05);
+  });
+
+  it('keeps the totals of the government table for Vacaville, in inches', () => {
+    const totals = [0.7, 1.4, 3.2, 5.2, 6.3, 7.6, 8.2, 7.2, 5.5, 4.3, 1.6, 1.1];
+    const from = dayOf(2025, 0, 1);
+    const year = Array.from({ length: 365 }, (_, place) => dayOfNormals(totals, from + place));
+    expect(year.slice(181, 212).reduce((sum, day) => sum + day, 0)).toBeCloseTo(8.2, 9);
+    expect(year.reduce((sum, day) => sum + day, 0)).toBeCloseTo(52.3, 9);
+    expect(Math.min(...year)).toBeGreaterThan(0);
+  });
+});
+
+describe('plants', () => {
+  const beans: GardenPlanting = {
+    id: 'beans',
+    name: 'Dry beans',
+    coefficient: {
+      kind: 'crop',
+      label: 'dry beans',
+      plantedOn: 1,
+      stageDays: [25, 25, 30, 20],
+      kcInitial: 0.15,
+      kcMid: 1.19,
+      kcEnd: 0.35,
+      source: 'FAO-56 Box 15',
+    },
+    areaM2: 1,
+    rootDepthM: 0.8,
+    allowedDepletion: 0.4,
+    adjustsDepletion: true,
+    watering: 'keep',
+    target: 0,
+    startDepletion: 0,
+    from: 1,
+    to: 100,
+    hasShutOff: false,
+    lines: [],
+  };
+
+  it.each([
+    [20, 0.15],
+    [40, 0.77],
+    [70, 1.19],
+    [95, 0.56],
+    [0, 0],
+    [101, 0],
+  ])('Example 28: Kc on day %i is %f', (day, published) => {
+    expect(Math.abs(coefficientOn(beans, day) - published)).toBeLessThan(0.005);
+  });
+
+  it.each([
+    [0.4, 3, 0.48],
+    [0.3, 8, 0.18],
+    [0.2, 9, 0.1],
+    [0.65, 1, 0.8],
+  ])('p. 162: p %f at ETc %f is %f', (table, etcMm, expected) => {
+    expect(depletionShare({ ...beans, allowedDepletion: table }, etcMm)).toBeCloseTo(expected, 9);
+  });
+
+  it.each([
+    ['onion on loamy sand', 0.09, 0.4, 36],
+    ['tomato on silt', 0.17, 0.8, 136],
+    ['maize on silt', 0.17, 1.2, 204],
+  ])('Example 36: %s', (_name, availableWater, rootDepthM, published) => {
+    expect(totalAvailableMm({ ...beans, rootDepthM }, availableWater)).toBeCloseTo(published, 1);
+  });
+});
+
+describe('soil', () => {
+  it('Example 37: ten days of tomato without water', () => {
+    const day = {
+      inGround: true,
+      rainMm: 0,
+      etcMm: 6,
+      rawMm: 64,
+      soakedMm: 0,
+      grossMmPerMinute: 0,
+      netMmPerMinute: 0,
+      flowLpm: 0,
+    };
+    let depletionMm = 55;
+    for (const published of [61, 67, 72.8, 78.3, 83.4, 88.2, 92.6, 96.9, 100.8, 104.5]) {
+      depletionMm = realDay(day, 160, depletionMm, 0).endMm;
+      expect(Math.abs(depletionMm - published)).toBeLessThan(0.06);
+    }
+  });
+});
+
+describe('rain', () => {
+  const rule = { fraction: 0.5, runoffFraction: 0 };
+  const inches = (rain: number, etc: number) => ({ rainMm: 25.4 * rain, etcMm: 25.4 * etc, storageMm: 25.4 * 3 });
+
+  it.each([
+    ['2 in of rain, 4 in used', inches(2, 4), 1.43],
+    ['4 in of rain, 2 in used: no more than is used', inches(4, 2), 2],
+    ['0.1 in of rain: none', inches(0.1, 4), 0],
+  ])('TR-21, its constants seen: %s', (_name, month, published) => {
+    expect(Math.abs(effectiveRain({ method: 'tr21', ...rule }, month) / 25.4 - published)).toBeLessThan(0.01);
+  });
+
+  it.each([
+    ['fao', 10, 0],
+    ['fao', 50, 20],
+    ['fao', 100, 55],
+    ['scs-simplified', 100, 84],
+    ['scs-simplified', 250, 150],
+    ['scs-simplified', 450, 170],
+    ['fraction', 80, 40],
+    ['balance', 80, 80],
+  ] as const)('%s: %f mm gives %f', (method, rainMm, published) => {
+    expect(effectiveRain({ method, ...rule }, { rainMm, etcMm: 100, storageMm: 50 })).toBeCloseTo(published, 2);
+  });
+});
