@@ -38,7 +38,9 @@ type Records<Value> = Readonly<Record<string, Value>>;
 
 function changedIn<Value>(records: Records<Value>, valid: Records<Value> = {}): Records<Value> {
   if (records === valid) return {};
-  return Object.fromEntries(Object.entries(records).filter(([key, value]) => valid[key] !== value));
+  return Object.fromEntries(
+    Object.entries(records).filter(([key, value]) => !Object.hasOwn(valid, key) || valid[key] !== value),
+  );
 }
 
 function changedInside<Value>(records: Records<Records<Value>>, valid: Records<Records<Value>> = {}) {

@@ -15,7 +15,7 @@ export function placeInWords(document: unknown, path: Path): string {
     case 'zones':
       return inZones(plan, rest);
     case 'choices':
-      return inRecords(plan, rest);
+      return inChoices(plan, rest);
     case 'log':
       return inLog(plan, rest);
     case 'season':
@@ -42,28 +42,43 @@ function inZones(plan: Loose, path: Path): string {
   return join(`${plantingWords}, line ${Number(more[0]) + 1}`, more.slice(1));
 }
 
-/** By zone id, then by day: choices, and minutes run. */
-function inRecords(plan: Loose, [zoneId, day, ...fields]: Path, lastWords: readonly string[] = []): string {
+/** Choices by zone id, then by a day of the week. */
+function inChoices(plan: Loose, [zoneId, day, ...fields]: Path): string {
   if (zoneId === undefined) return 'Choices by zone';
-  const zone = listIn(plan['zones'])
-    .map(fieldsIn)
-    .find(({ id }) => id === zoneId);
-  const zoneWords = zone ? named('Zone', zone, 0) : `Zone with the id “${shortText(String(zoneId))}”`;
-  if (day === undefined) return `${zoneWords}: choices by week`;
-  const weekWords = `${zoneWords}, week of ${shortText(writtenDate(String(day)))}`;
-  if (fields[0] !== 'openDays' || fields[1] === undefined) return join(weekWords, [...fields, ...lastWords]);
+  const zone = zoneWithId(plan, zoneId);
+  if (day === undefined) return `${zoneOrId(zone, zoneId)}: choices by week`;
+  const week = `${zoneOrId(zone, zoneId)}, week of ${dateOrText(day)}`;
+  if (fields[0] !== 'openDays' || fields[1] === undefined) return join(week, fields);
   const planting = listIn(zone?.['plantings'])
     .map(fieldsIn)
     .find(({ id }) => id === fields[1]);
-  return `${weekWords}: open days of ${planting ? quoted(planting['name']) : `the planting with the id ${quoted(fields[1])}`}`;
+  return `${week}: open days of ${planting ? quoted(planting['name']) : `the planting with the id ${quoted(fields[1])}`}`;
 }
 
-function inLog(plan: Loose, [kind, day, ...fields]: Path): string {
-  if (kind === 'runs')
-    return day === undefined ? 'Log: minutes run' : inRecords(plan, [day, ...fields], ['minutes run']);
-  if (day === undefined) return join('Log', kind === undefined ? [] : [kind]);
-  const date = shortText(writtenDate(String(day)));
-  return join(kind === 'days' ? `Weather of ${date}` : `Weather of the week of ${date}`, fields);
+function inLog(plan: Loose, [kind, key, ...fields]: Path): string {
+  if (kind === undefined) return 'The plan: log';
+  if (key === undefined) return `Log: ${kind === 'runs' ? 'minutes run' : kind}`;
+  if (kind === 'runs') return inRuns(plan, key, fields);
+  return join(`Weather of ${kind === 'weeks' ? 'the week of ' : ''}${dateOrText(key)}`, fields);
+}
+
+function inRuns(plan: Loose, zoneId: string | number, [day]: Path): string {
+  const zone = zoneOrId(zoneWithId(plan, zoneId), zoneId);
+  return day === undefined ? `${zone}: minutes run` : `${zone}, week of ${dateOrText(day)}: minutes run`;
+}
+
+function zoneWithId(plan: Loose, zoneId: string | number): Loose | undefined {
+  return listIn(plan['zones'])
+    .map(fieldsIn)
+    .find(({ id }) => id === zoneId);
+}
+
+function zoneOrId(zone: Loose | undefined, zoneId: string | number): string {
+  return zone ? named('Zone', zone, 0) : `Zone with the id ${quoted(zoneId)}`;
+}
+
+function dateOrText(day: string | number): string {
+  return shortText(writtenDate(String(day)));
 }
 
 function inSupply(plan: Loose, path: Path): string {

@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
+import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import { type Migration, migrated } from '../../../src/plan/versions/migrated.ts';
+import { MIGRATIONS } from '../../../src/plan/versions/migrations.ts';
+import { oneBed } from '../../support/small-plans.ts';
+
+/** Formats that never were: version -1 called the name `title`, version 0 counted the season in days. */
+const FROM_MINUS_1: Migration = {
+  from: -1,
+  migrate: ({ title, ...document }) => ({ ...document, name: title }),
+};
+const FROM_0: Migration = {
+  from: 0,
+  migrate: ({ days, ...document }) => ({
+    ...document,
+    season: { firstDay: (document['season'] as { firstDay: string }).firstDay, weeks: Number(days) / 7 },
+  }),
+};
+const FIXTURE = [FROM_0, FROM_MINUS_1];
+
+const { name, season, ...rest } = oneBed();
+const version0 = { ...rest, version: 0, name, season: { firstDay: season.firstDay }, days: 28 };
+const versionMinus1 = { ...rest, version: -1, title: name, season: { firstDay: season.firstDay }, days: 28 };
+
+describe('a plan of an older version', () => {
+  it('is taken to this one', () => {
+    expect(checkPlan(version0, FIXTURE)).toEqual({ ok: true, plan: oneBed(), migratedFrom: 0 });
+  });
+
+  it('is taken step by step over several', () => {
+    expect(readPlan(JSON.stringify(versionMinus1), FIXTURE)).toEqual({ ok: true, plan: oneBed(), migratedFrom: -1 });
+  });
+
+  it('is left as it was', () => {
+    const frozen = Object.freeze(structuredClone(version0));
+    checkPlan(frozen, FIXTURE);
+    expect(frozen).toEqual(version0);
+  });
+
+  it('is refused with its faults where it is a bad plan in the new form too', () => {
+    const result = checkPlan({ ...version0, days: 7.5 }, FIXTURE);
+    expect(result.ok ? [] : result.faults.map(({ path }) => path)).toEqual(['season.weeks']);
+  });
+
+  it('is refused where a step fails on it', () => {
+    expect(checkPlan({ ...version0, season: null }, FIXTURE)).toEqual({
+      ok: false,
+      faults: [
+        { path: 'version', where: 'The plan: version', value: '0', expected: 'a plan of version 0 that is whole' },
+      ],
+    });
+  });
+
+  it('is refused where no step begins at its version', () => {
+    expect(checkPlan({ ...version0, version: -2 }, FIXTURE)).toMatchObject({
+      ok: false,
+      faults: [{ expected: 'version 1, the oldest there is' }],
+    });
+  });
+});
+
+describe('a plan of this version', () => {
+  it('passes no step', () => {
+    const document = { ...oneBed() };
+    expect(migrated(document, FIXTURE)).toEqual({ document, from: undefined });
+    expect(checkPlan(document)).toEqual({ ok: true, plan: oneBed() });
+  });
+});
+
+describe('a plan of a newer version', () => {
+  it('is refused in clear words, and nothing else is said of it', () => {
+    expect(checkPlan({ format: 'runnel-plan', version: 2, gardens: [] })).toEqual({
+      ok: false,
+      faults: [
+        {
+          path: 'version',
+          where: 'The plan: version',
+          value: '2',
+          expected: 'version 1 or older: a newer edition of this kit wrote this file, and can open it',
+        },
+      ],
+    });
+  });
+});
+
+describe('a version that is no number', () => {
+  it.each(['1', 1.5, null, undefined, Number.NaN])('%s', (version) => {
+    const result = checkPlan({ ...oneBed(), version });
+    expect(result.ok ? [] : result.faults.map(({ path, expected }) => [path, expected])).toEqual([
+      ['version', 'the number 1'],
+    ]);
+  });
+});
+
+it('each step of this kit begins at a version of its own, before this one', () => {
+  const versions = MIGRATIONS.map(({ from }) => from);
+  expect(new Set(versions).size).toBe(versions.length);
+  expect(versions.every((from) => Number.isInteger(from) && from >= 1)).toBe(true);
+});
