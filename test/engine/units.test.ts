@@ -65,9 +65,10 @@ describe('conversion', () => {
     expect(toSi(1, 'availableWater', 'us')).toBeCloseTo(1000 / 12, 10);
   });
 
-  it('a metric plan states spacing and canopy in centimetres', () => {
+  it('a metric plan states spacing, canopy and root depth in centimetres', () => {
     expect(toSi(30, 'spacing', 'metric')).toBeCloseTo(0.3, 15);
     expect(fromSi(1.5, 'diameter', 'metric')).toBeCloseTo(150, 12);
+    expect(toSi(60, 'rootDepth', 'metric')).toBeCloseTo(0.6, 15);
   });
 
   it('not a number stays not a number', () => {

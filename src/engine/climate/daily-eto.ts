@@ -2,6 +2,7 @@
 import { dayOfYear } from '../calendar.ts';
 import type { Garden, GardenSite, ObservedDay } from '../garden.ts';
 import { spreadWeekTotals } from '../spread-week-totals.ts';
+import { monthlyReadings } from './monthly-readings.ts';
 import { monthlyReferenceEt } from './monthly-reference-et.ts';
 import { monthlyToDaily } from './monthly-to-daily.ts';
 import { dailyReferenceEt } from './reference-et.ts';
@@ -39,14 +40,7 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
 export function monthlyEtoMm(site: GardenSite): readonly number[] {
   const { climate } = site;
   if (climate.etoMm !== undefined) return climate.etoMm;
-  const months = Array.from({ length: 12 }, (_, month) => ({
-    minTemperatureC: climate.minTemperatureC?.[month],
-    maxTemperatureC: climate.maxTemperatureC?.[month],
-    dewPointC: climate.dewPointC?.[month],
-    windMs: climate.windMs?.[month],
-    sunshineHours: climate.sunshineHours?.[month],
-  }));
-  return monthlyReferenceEt(months, site).map(({ etoMm }) => etoMm);
+  return monthlyReferenceEt(monthlyReadings(climate), site).map(({ etoMm }) => etoMm);
 }
 
 function hasReferenceEt({ etoMm, minTemperatureC, maxTemperatureC }: ObservedDay): boolean {

@@ -10,3 +10,8 @@ it.each([
   // The examples print the radiation above the air to two decimals, which can move the last digit here.
   expect(Math.abs(clearSkyRadiation(sky) - published)).toBeLessThanOrEqual(0.01);
 });
+
+it('three quarters reach the sea, and 2 % of the whole more for every 1000 m above it (FAO-56 eq. 37)', () => {
+  expect(clearSkyRadiation({ extraterrestrialMj: 40, elevationM: 0 })).toBe(30);
+  expect(clearSkyRadiation({ extraterrestrialMj: 40, elevationM: 2000 })).toBeCloseTo(31.6, 12);
+});

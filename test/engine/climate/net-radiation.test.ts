@@ -51,6 +51,13 @@ describe('net radiation', () => {
     expect(netLongwaveRadiation({ ...bangkokInApril, solarMj: 40 })).toBe(clear);
   });
 
+  it('the least daylight tells the cloud: a clear sky loses more than half a cloudy one', () => {
+    const winter = { ...bangkokInApril, minTemperatureC: -30, maxTemperatureC: -20, vapourPressureKpa: 0.05 };
+    const clear = netLongwaveRadiation({ ...winter, solarMj: 0.2, clearSkyMj: 0.2 });
+    expect(clear).toBe(netLongwaveRadiation({ ...winter, solarMj: 20, clearSkyMj: 20 }));
+    expect(clear).toBeGreaterThan(netLongwaveRadiation({ ...winter, solarMj: 0.1, clearSkyMj: 0.2 }));
+  });
+
   it('the polar night, with no daylight to tell the cloud, is half clouded', () => {
     const night = { ...bangkokInApril, minTemperatureC: -30, maxTemperatureC: -20, vapourPressureKpa: 0.05 };
     const dark = netLongwaveRadiation({ ...night, solarMj: 0, clearSkyMj: 0 });

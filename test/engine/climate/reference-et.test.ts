@@ -153,3 +153,20 @@ describe('the year at other latitudes', () => {
     expect(Math.abs(etoOn(45, 366) - etoOn(45, 1))).toBeLessThan(0.01);
   });
 });
+
+describe('speed', () => {
+  it.each([
+    ['Hargreaves-Samani', { minTemperatureC: 12.3, maxTemperatureC: 21.5 }, 'hargreaves-samani'],
+    ['Penman-Monteith', uccleOn6July, 'penman-monteith'],
+  ] as const)('a hundred days by %s take less than a millisecond', (_name, weather, method) => {
+    let best = Number.POSITIVE_INFINITY;
+    for (let round = 0; round < 100; round += 1) {
+      const start = performance.now();
+      for (let day = 1; day <= 100; day += 1) {
+        if (dailyReferenceEt(weather, uccle, { dayOfYear: day }).method !== method) throw new Error('another method');
+      }
+      best = Math.min(best, performance.now() - start);
+    }
+    expect(best).toBeLessThan(1);
+  });
+});

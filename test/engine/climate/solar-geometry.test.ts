@@ -11,6 +11,11 @@ describe('sun and Earth, FAO-56 Example 8 (p. 47): 20 degrees south, 3 September
     expect(Math.abs(inverseRelativeDistance(246) - 0.985)).toBeLessThanOrEqual(0.0005);
   });
 
+  it('swings by 3.3 % either way, nearest at the turn of the year (eq. 23)', () => {
+    expect(inverseRelativeDistance(365)).toBeCloseTo(1.033, 12);
+    expect(inverseRelativeDistance(182.5)).toBeCloseTo(0.967, 12);
+  });
+
   it('declination 0.120 rad (eq. 24)', () => {
     expect(Math.abs(solarDeclination(246) - 0.12)).toBeLessThanOrEqual(0.0005);
   });

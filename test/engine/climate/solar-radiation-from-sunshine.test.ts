@@ -20,6 +20,13 @@ describe('solar radiation from sunshine (FAO-56 eq. 35)', () => {
     expect(solarRadiationFromSunshine({ sunshineHours: 13, daylightHours: 12, extraterrestrialMj: 40 })).toBe(30);
   });
 
+  it('a day of half an hour can be sunny throughout', () => {
+    expect(solarRadiationFromSunshine({ sunshineHours: 0.5, daylightHours: 0.5, extraterrestrialMj: 0.4 })).toBeCloseTo(
+      0.3,
+      12,
+    );
+  });
+
   it('the polar night gives nothing', () => {
     expect(solarRadiationFromSunshine({ sunshineHours: 0, daylightHours: 0, extraterrestrialMj: 0 })).toBe(0);
   });

@@ -12,12 +12,16 @@ describe('wind at 2 m (FAO-56 eq. 47)', () => {
     expect(Math.abs(windAtTwoMetres(reading) - published)).toBeLessThanOrEqual(tolerance);
   });
 
+  it('a gauge at 0.5 m is the lowest that is taken', () => {
+    expect(windAtTwoMetres({ windMs: 3, heightM: 0.5 })).toBeGreaterThan(3);
+  });
+
   it('keeping the reading at 2 m leaves out no more than 0.03 % of the formula', () => {
     const besideTwo = windAtTwoMetres({ windMs: 1, heightM: 2.000001 });
     expect(Math.abs(besideTwo - 1)).toBeLessThanOrEqual(3e-4);
   });
 
-  it.each([0.4, 0, -2, Number.NaN])('a gauge at %d m is refused', (heightM) => {
+  it.each([0.49, 0, -2, Number.NaN])('a gauge at %d m is refused', (heightM) => {
     expect(() => windAtTwoMetres({ windMs: 3, heightM })).toThrow(RangeError);
   });
 });
