@@ -1,5 +1,6 @@
 /** A zone of the garden: its ground, its plantings and their lines, and what was decided for it week by week. */
 import type { DayNumber } from './calendar.ts';
+import type { SoilTextureId } from './soil/textures.data.ts';
 
 export interface GardenZone {
   readonly id: string;
@@ -20,7 +21,7 @@ export interface GardenZone {
 }
 
 export interface ZoneSoil {
-  readonly texture: string;
+  readonly texture: SoilTextureId;
   /** Field capacity less wilting point, m3 of water in a m3 of soil. */
   readonly availableWater: number;
   readonly intakeMmPerHour: number;

@@ -6,6 +6,12 @@
  * closed: closed by hand while it goes short. hand-set: minutes by hand unlike the calculation's. too-long: runs longer
  * than a day or than the hours that the supply is open. refill-weekly: deep and seldom, yet due every week.
  * crop-past: in the ground after its last stage. out-of-season: in the ground on no day of the season.
+ *
+ * line-too-long: the pressure does not carry to its last emitter, or plain emitters differ too much. pressure-low: not
+ * even the first emitter has the pressure it needs. flow-too-great: a zone asks for more than the source gives.
+ * flow-together: zones that water on the same day cannot all run at once. window-too-short: a watering day takes longer
+ * than the hours in which water may run. allowance-exceeded: of a week or the season. tank-dry: the tank does not last.
+ * emitters-far-apart: for the soil. line-downhill: the line lies on the downhill side of its plants.
  */
 export type NoticeKind =
   | 'no-line'
@@ -18,7 +24,16 @@ export type NoticeKind =
   | 'too-long'
   | 'refill-weekly'
   | 'crop-past'
-  | 'out-of-season';
+  | 'out-of-season'
+  | 'line-too-long'
+  | 'pressure-low'
+  | 'flow-too-great'
+  | 'flow-together'
+  | 'window-too-short'
+  | 'allowance-exceeded'
+  | 'tank-dry'
+  | 'emitters-far-apart'
+  | 'line-downhill';
 
 export type NoticeSeverity = 'danger' | 'warning' | 'note';
 
@@ -32,7 +47,16 @@ export type NoticeRemedy =
   | 'give-back'
   | 'split-run'
   | 'keep-instead'
-  | 'check-days';
+  | 'check-days'
+  | 'shorten-run'
+  | 'more-pressure'
+  | 'split-zone'
+  | 'stagger'
+  | 'more-days'
+  | 'use-less'
+  | 'larger-tank'
+  | 'closer-emitters'
+  | 'uphill-side';
 
 export interface Notice {
   readonly kind: NoticeKind;
@@ -42,6 +66,10 @@ export interface Notice {
   readonly zoneId?: string;
   /** Absent where the whole zone is concerned. */
   readonly plantingId?: string;
+  /** Place in the planting's lines; absent where no one line is concerned. */
+  readonly lineIndex?: number;
+  /** Ids of zones that can run together, group by group; only of `flow-together`. */
+  readonly groups?: readonly (readonly string[])[];
   /** First and last week concerned; absent where no week is. */
   readonly firstWeek?: number;
   readonly lastWeek?: number;
