@@ -5,12 +5,12 @@ import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
+import { todayHere } from '../shared/today-here.ts';
 import { gridWords } from '../shared/words/grid-words.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
 import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
 import { gridStyles } from './runnel-grid.styles.ts';
-import { todayHere } from './today-here.ts';
 import { toolsTemplate } from './tools-template.ts';
 
 /**
@@ -98,6 +98,11 @@ export class RunnelGrid extends LitElement {
         onHistory: (step) => this.#plan.step(step),
       },
     };
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    return (await this.#grid.isSettled()) && isComplete;
   }
 
   protected override updated(): void {

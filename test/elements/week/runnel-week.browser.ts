@@ -1,0 +1,97 @@
+import { expect } from 'chai';
+import '../../../src/elements/plan/define.ts';
+import '../../../src/elements/week/define.ts';
+import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
+import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll(/[\s\u00a0\u202f]+/g, ' ').trim();
+
+async function shown(today: string): Promise<{ list: RunnelWeek; plan: RunnelPlan }> {
+  const place = onPage(
+    html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-week today=${today}></runnel-week></runnel-plan>`,
+  );
+  return { list: await settled(place, 'runnel-week'), plan: await settled(place, 'runnel-plan') };
+}
+
+const textOf = (list: RunnelWeek, selector: string) => plain(list.shadowRoot?.querySelector(selector)?.textContent);
+const articleOf = (list: RunnelWeek, zone: string) =>
+  [...(list.shadowRoot?.querySelectorAll('article') ?? [])].find(
+    (each) => plain(each.querySelector('h3')?.textContent) === zone,
+  );
+
+function buttonOf(list: RunnelWeek, words: string): HTMLButtonElement {
+  const found = [...(list.shadowRoot?.querySelectorAll('button') ?? [])].find(
+    (each) => plain(each.textContent) === words,
+  );
+  if (found === undefined) throw new Error(`there is no button "${words}"`);
+  return found;
+}
+
+describe('runnel-week', () => {
+  afterEach(clearPage);
+
+  // The garden starts on Monday 5 April 2027: 30 June lies in its thirteenth week.
+  it('shows the week that holds today, with the minutes and days of the season', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    expect(textOf(list, 'h2')).to.equal('28 June – 4 July');
+    const zone = plan.season?.zones.find((each) => each.zone.id === 'beds');
+    if (zone === undefined) throw new Error('there are no beds');
+    const cell = zoneWeek(zone, 12);
+    expect(cell.minutes).to.be.greaterThan(0);
+    const task = plain(articleOf(list, zone.zone.name)?.querySelector('strong')?.textContent);
+    expect(task).to.match(/^[\d.]+ min on Wed, Fri and Sun$/);
+    expect(Number.parseFloat(task)).to.be.closeTo(cell.minutesPerDay, 0.51);
+  });
+
+  it('says of each shut-off on which days it is open', async () => {
+    const { list } = await shown('2027-06-30');
+    const words = [...(list.shadowRoot?.querySelectorAll('dd') ?? [])].map((each) => plain(each.textContent));
+    expect(words.length).to.be.greaterThan(0);
+    for (const says of words) expect(says).to.match(/^(closed all week|open on .+)$/);
+  });
+
+  it('shows the first week where today is outside the season, and steps from there', async () => {
+    const { list, plan } = await shown('2026-01-01');
+    expect(textOf(list, 'h2')).to.equal('5–11 April');
+    expect(buttonOf(list, 'Week before').disabled).to.equal(true);
+    expect(buttonOf(list, 'This week').disabled).to.equal(true);
+    buttonOf(list, 'Week after').click();
+    await quiet(list);
+    expect(textOf(list, 'h2')).to.equal('12–18 April');
+    plan.select({ week: 29 });
+    await quiet(list);
+    expect(buttonOf(list, 'Week after').disabled).to.equal(true);
+  });
+
+  it('notes a zone as run when it is checked off, and takes that back', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const box = articleOf(list, 'Beds')?.querySelector('input');
+    if (!box) throw new Error('there is no box');
+    const zone = () => plan.season?.zones[0];
+    const planned = zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).minutes;
+    box.click();
+    await quiet(list);
+    expect(plan.plan?.log?.runs?.['beds']?.['2027-06-28']).to.equal(planned);
+    expect(zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).origin).to.equal('run');
+    expect(box.checked).to.equal(true);
+    box.click();
+    await quiet(list);
+    expect(plan.plan?.log?.runs?.['beds']?.['2027-06-28']).to.equal(undefined);
+    expect(box.checked).to.equal(false);
+  });
+
+  it('offers no boxes where the plan can only be looked at', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    plan.readOnly = true;
+    await quiet(plan);
+    expect(list.shadowRoot?.querySelectorAll('input').length).to.equal(0);
+  });
+
+  it('carries the cautions', async () => {
+    const { list } = await shown('2027-06-30');
+    expect(textOf(list, '.cautions')).to.contain('backflow').and.to.contain('Local codes');
+  });
+});
