@@ -7,7 +7,11 @@ import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 
-const plain = (text: string | null | undefined) => (text ?? '').replaceAll(/[\s\u00a0\u202f]+/g, ' ').trim();
+const plain = (text: string | null | undefined) =>
+  (text ?? '')
+    .replaceAll('\u2060', '')
+    .replaceAll(/[\s\u00a0\u202f]+/g, ' ')
+    .trim();
 
 async function shown(today: string): Promise<{ list: RunnelWeek; plan: RunnelPlan }> {
   const place = onPage(
