@@ -17,7 +17,8 @@ const EFFICIENCY_SOURCES: Readonly<Record<EfficiencyBasis, string>> = {
   efficiency: 'Efficiency set in the plan',
   'distribution-uniformity':
     'Efficiency 0.4 + 0.6 DU from the distribution uniformity set in the plan: Irrigation Association (2014), from memory',
-  'computed-uniformity': 'Efficiency from the uniformity computed along the line',
+  'computed-uniformity':
+    'Efficiency 0.4 + 0.6 EU from the uniformity computed along its lines: Irrigation Association (2014), from memory',
 };
 
 export function lineSteps(cell: PlantingCell): readonly TraceStep[] {

@@ -33,6 +33,14 @@ export function openDaysStep(cell: PlantingCell): TraceStep {
       ...inGround(cell, masks, Math.min(byHand, all)),
     ]);
   }
+  if (cell.isDue && cell.need.minutesPerDay === Number.POSITIVE_INFINITY) {
+    return step(
+      cell,
+      'No line brings it water, so there is nothing to open.',
+      'open days = 0 where no line brings water',
+      [words('Line that brings water', 'none')],
+    );
+  }
   if (!cell.isDue || cell.need.minutesPerDay === 0) {
     return step(
       cell,

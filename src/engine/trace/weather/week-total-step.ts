@@ -21,7 +21,7 @@ export function weekTotalStep({ garden }: Season, part: WeekTotalPart): TraceSte
   const week = Math.floor((places[0] as number) / 7);
   const start = garden.span.firstDay + 7 * week;
   const entries = [...garden.observed.weeks].filter(([day]) => day >= start && day < start + 7);
-  const total = entries.map(([, entry]) => totalOf(entry)).find((mm) => mm !== undefined) ?? 0;
+  const total = entries.map(([, entry]) => totalOf(entry)).findLast((mm) => mm !== undefined) ?? 0;
   const shared = placesIn(weekSpan(week), isShared);
   const own = placesIn(weekSpan(week), (place) => !isShared(place));
   return {
