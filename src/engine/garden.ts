@@ -54,6 +54,7 @@ export interface RainRule {
 /** What was measured. A day's own figures win over its week's, a week's over the normals. */
 export interface ObservedWeather {
   readonly days: ReadonlyMap<DayNumber, ObservedDay>;
+  /** Totals, by any day of the week; of two for one week the later counts. */
   readonly weeks: ReadonlyMap<DayNumber, ObservedWeek>;
 }
 

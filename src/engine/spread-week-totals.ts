@@ -4,7 +4,8 @@ import type { SeasonSpan } from './garden.ts';
 
 /**
  * Gives what a week's total leaves, after its days that have a figure of their own, to its other days in equal parts
- * (never below 0). `totals` is by any day of the week; `placed` is told each day that got its share.
+ * (never below 0). `totals` is by any day of the week, of which the later counts; `placed` is told each day that got its
+ * share.
  */
 export function spreadWeekTotals(
   input: {

@@ -62,7 +62,7 @@ const edited = fc.oneof(
 describe('a season with an earlier one at hand', () => {
   law('is the season without it, after any run of edits', {
     on: edited,
-    runs: 700,
+    runs: 250,
     holds: ({ garden, changes }) => {
       let now = garden;
       let season = runSeason(now);
@@ -85,7 +85,7 @@ describe('a season with an earlier one at hand', () => {
       at: anyWhere,
       choice: arbitraryChoice,
     }),
-    runs: 300,
+    runs: 150,
     holds: ({ garden, at, choice }) => {
       const before = runSeason(garden);
       const after = runSeason(chooseIn(at, at, choice)(garden), before);

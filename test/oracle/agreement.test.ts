@@ -37,9 +37,11 @@ describe('engine and oracle agree to a millionth', () => {
   });
 });
 
-/** Each garden's first, with its place among the gardens. */
+/** Each garden's first, with its place among the gardens; ten of them are enough to read. */
 function firstDifferences(comparisons: readonly Comparison[]): readonly (Difference & { readonly garden: number })[] {
-  return comparisons.flatMap(({ differences: [first] }, garden) => (first === undefined ? [] : [{ garden, ...first }]));
+  return comparisons
+    .flatMap(({ differences: [first] }, garden) => (first === undefined ? [] : [{ garden, ...first }]))
+    .slice(0, 10);
 }
 
 /**

@@ -14,6 +14,7 @@ export interface DailyEto {
 }
 
 export const ETO_METHODS = ['normals', 'observed', 'penman-monteith', 'hargreaves-samani', 'observed-week'] as const;
+const NORMALS = ETO_METHODS.indexOf('normals');
 const OBSERVED_WEEK = ETO_METHODS.indexOf('observed-week');
 
 /** A day's own observation wins over its week's, a week's over the normals. */
@@ -30,7 +31,8 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
     method[place] = ETO_METHODS.indexOf(used);
   }
   const weekEto = new Map([...observed.weeks].map(([day, { etoMm }]) => [day, etoMm]));
-  spreadWeekTotals({ span, totals: weekEto, isTaken: (place) => method[place] !== 0, daily: mm }, (place) => {
+  const isTaken = (place: number) => method[place] !== NORMALS && method[place] !== OBSERVED_WEEK;
+  spreadWeekTotals({ span, totals: weekEto, isTaken, daily: mm }, (place) => {
     method[place] = OBSERVED_WEEK;
   });
   return { mm, method };

@@ -3,6 +3,7 @@ import { usedWaterMm } from '../soil/used-water.ts';
 import { daysMask } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { PLANTING_FIELDS as P } from './season.ts';
+import { RAW_MARGIN_MM } from './week-course.ts';
 
 /** A planting on its way through the season. */
 export interface PlantingCourse {
@@ -45,7 +46,7 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
     const irrigation = open * minutesPerDay * (netMmPerMinute[day] as number);
     const brought = rainIn + irrigation;
     const use = usedWaterMm(etc, depletion, raw, tawMm, brought);
-    if (depletion > raw) shortDays++;
+    if (depletion > raw + RAW_MARGIN_MM) shortDays++;
     depletion += use - brought;
     if (depletion < 0) {
       drained -= depletion;

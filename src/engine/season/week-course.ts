@@ -2,6 +2,9 @@
 import { usedWaterMm } from '../soil/used-water.ts';
 import type { PlantingDays } from './planting-days.ts';
 
+/** Two ways to the same allowed depletion differ by rounding: less than this beyond it is not short, mm. */
+export const RAW_MARGIN_MM = 1e-9;
+
 export interface WeekCourse {
   readonly days: PlantingDays;
   /** First day of the week, counted from the season's; bit i of `mask` is the watering day `start + i`. */
@@ -10,7 +13,7 @@ export interface WeekCourse {
   /** First day in the ground and the day after the last, within the week. */
   first: number;
   end: number;
-  /** Last watering day in the ground; -1 where there is none. */
+  /** Last watering day in the ground on which a line brings water, else the last in the ground; -1 without one. */
   last: number;
   /** Depletion at the start of `first`, mm. */
   depletionMm: number;
@@ -52,7 +55,7 @@ export function isEverShort(course: WeekCourse, minutesPerDay: number): boolean 
   const { rawMm } = course.days.demand;
   let depletion = course.depletionMm;
   for (let day = course.first; day <= course.last; day++) {
-    if (depletion > (rawMm[day] as number)) return true;
+    if (depletion > (rawMm[day] as number) + RAW_MARGIN_MM) return true;
     depletion = nextDepletion(course, day, depletion, minutesPerDay);
   }
   return false;
@@ -66,10 +69,15 @@ function nextDepletion({ days, start, mask }: WeekCourse, day: number, depletion
   return Math.max(next, 0);
 }
 
-function lastWateringDay({ start, first, end, mask }: WeekCourse): number {
+function lastWateringDay({ days, start, first, end, mask }: WeekCourse): number {
   if (first >= end) return -1;
   const inGround = mask & ((1 << (end - start)) - 1) & ~((1 << (first - start)) - 1);
-  return inGround === 0 ? -1 : start + 31 - Math.clz32(inGround);
+  if (inGround === 0) return -1;
+  const last = start + 31 - Math.clz32(inGround);
+  for (let day = last; day >= first; day--) {
+    if ((inGround >> (day - start)) & 1 && (days.netMmPerMinute[day] as number) > 0) return day;
+  }
+  return last;
 }
 
 function useLessRain({ demand, soakedMm }: PlantingDays, from: number, until: number): number {

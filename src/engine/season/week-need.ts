@@ -7,7 +7,7 @@
  * day also holds the depletion it started with. So each j gives one bound on the minutes, and one pass backwards finds
  * the greatest. Where a day is short the plants use less, and the minutes are found by halving.
  */
-import { depletionAfter, isEverShort, type WeekCourse } from './week-course.ts';
+import { depletionAfter, isEverShort, RAW_MARGIN_MM, type WeekCourse } from './week-course.ts';
 
 /** Filled by `weekNeed`. */
 export interface WeekNeed {
@@ -93,7 +93,7 @@ export function refillIsDue({ days, start, first, mask, depletionMm }: WeekCours
   let depletion = depletionMm;
   for (let day = first; day < horizon; day++) {
     depletion = Math.max(0, depletion + (etcMm[day] as number) - (soakedMm[day] as number));
-    if (depletion > (rawMm[day] as number)) return true;
+    if (depletion > (rawMm[day] as number) + RAW_MARGIN_MM) return true;
   }
   return false;
 }
