@@ -1,15 +1,9 @@
 /** A CSV of daily weather (date, rain, lowest and highest temperature) as days of the engine. */
-import Papa from 'papaparse';
 import { dayNumber, isIsoDate } from '../../engine/calendar.ts';
 import type { DailyWeather } from '../../engine/climate/monthly-normals.ts';
 import { toSi, type UnitSystem } from '../../engine/units.ts';
-
-/** A row that could not be read: its line in the file (the header is line 1) and what is wrong, in words. */
-export interface RowFault {
-  readonly line: number;
-  readonly value: string;
-  readonly expected: string;
-}
+import type { RowFault } from '../csv/imported.ts';
+import { numberIn, readTable } from '../csv/read-table.ts';
 
 export interface DailyWeatherFile {
   readonly days: readonly DailyWeather[];
@@ -31,8 +25,7 @@ type Column = keyof typeof HEADINGS;
  * unit system given: in and °F, or mm and °C.
  */
 export function readDailyWeather(text: string, units: UnitSystem): DailyWeatherFile {
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: 'greedy', worker: false });
-  const [header = [], ...rows] = data;
+  const { header, rows } = readTable(text);
   const places = columnPlaces(header);
   if (
     places.date === undefined ||
@@ -43,11 +36,11 @@ export function readDailyWeather(text: string, units: UnitSystem): DailyWeatherF
   }
   const days: DailyWeather[] = [];
   const faults: RowFault[] = [];
-  rows.forEach((row, place) => {
-    const read = readRow(row, places, units);
-    if ('expected' in read) faults.push({ line: place + 2, ...read });
+  for (const { line, cells } of rows) {
+    const read = readRow(cells, places, units);
+    if ('expected' in read) faults.push({ line, ...read });
     else days.push(read);
-  });
+  }
   return { days, faults };
 }
 
@@ -65,12 +58,12 @@ function readRow(
   places: Partial<Record<Column, number>>,
   units: UnitSystem,
 ): DailyWeather | Refusal {
-  const cell = (column: Column) => (places[column] === undefined ? '' : (row[places[column]] ?? '').trim());
+  const cell = (column: Column) => (places[column] === undefined ? '' : (row[places[column]] ?? ''));
   const date = cell('date').slice(0, 10);
   if (!isIsoDate(date)) return { value: cell('date'), expected: 'a day as year-month-day, such as 2027-04-05' };
-  const rain = numberOf(cell('rain'));
+  const rain = numberIn(cell('rain'));
   if (rain !== undefined && !(rain >= 0)) return { value: cell('rain'), expected: 'rain of 0 or more' };
-  const [min, max] = [numberOf(cell('min')), numberOf(cell('max'))];
+  const [min, max] = [numberIn(cell('min')), numberIn(cell('max'))];
   if (Number.isNaN(min)) return { value: cell('min'), expected: 'a number for the lowest temperature' };
   if (Number.isNaN(max)) return { value: cell('max'), expected: 'a number for the highest temperature' };
   if (min !== undefined && max !== undefined && max < min) {
@@ -82,10 +75,4 @@ function readRow(
     minTemperatureC: min === undefined ? undefined : toSi(min, 'temperature', units),
     maxTemperatureC: max === undefined ? undefined : toSi(max, 'temperature', units),
   };
-}
-
-/** A blank is a missing reading, other text not a number. A point is the decimal mark, as in data files. */
-function numberOf(text: string): number | undefined {
-  if (text === '') return undefined;
-  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
 }

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { minutesFromCsv } from '../../../src/exchange/csv/minutes-from-csv.ts';
+import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import { plan, season } from './mixed-season.ts';
+
+const zoneName = plan.zones[0]?.name ?? '';
+const zoneId = plan.zones[0]?.id ?? '';
+
+describe('minutesFromCsv', () => {
+  it('previews each changed figure and keeps them as one step', () => {
+    const preview = minutesFromCsv(`Zone,2027-04-12,2027-04-19\n${zoneName.toUpperCase()},45,\n`, plan);
+    expect(preview.faults).toEqual([]);
+    expect(preview.changes).toEqual([{ id: zoneId, zone: zoneName, day: '2027-04-12', from: undefined, to: 45 }]);
+    expect(preview.edit).toMatchObject({ type: 'together' });
+    const next = applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>);
+    expect(next.choices?.[zoneId]?.['2027-04-12']?.minutes).toBe(45);
+    expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},45\n`, next).edit).toBeUndefined();
+  });
+
+  it('takes back what seasonToCsv wrote: the season then runs the same minutes', () => {
+    const text = seasonToCsv(season, { units: 'us', measures: ['gallons', 'minutes', 'rain'], withPlantings: true });
+    const preview = minutesFromCsv(text, plan);
+    expect(preview.faults).toEqual([]);
+    const next = computeSeason(applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>));
+    season.zones.forEach((zone, place) => {
+      for (let week = 0; week < zone.weeks; week++) {
+        const again = zoneFigure(next.zones[place] as NonNullable<(typeof next.zones)[number]>, 'minutes', week);
+        expect(again).toBeCloseTo(zoneFigure(zone, 'minutes', week), 2);
+      }
+    });
+  });
+
+  it.each([
+    ['an unknown zone', 'Zone,2027-04-12\nOrchard,45\n', 'the name of a zone', 2],
+    ['minutes below 0', `Zone,2027-04-12\n${zoneName},-5\n`, 'minutes of a week', 2],
+    ['more minutes than a week has', `Zone,2027-04-12\n${zoneName},10081\n`, 'minutes of a week', 2],
+    ['a word', `Zone,2027-04-12\n\n${zoneName},long\n`, 'minutes of a week', 3],
+    ['a comma for a point', `Zone;2027-04-12\n${zoneName};4,5\n`, 'minutes of a week', 2],
+    ['no week of the season', `Zone,2020-01-01\n${zoneName},45\n`, 'a heading Zone', 1],
+  ])('names the line of %s and changes nothing there', (_, text, expected, line) => {
+    const { changes, faults } = minutesFromCsv(text, plan);
+    expect(changes).toEqual([]);
+    expect(faults).toHaveLength(1);
+    expect(faults[0]).toMatchObject({ line });
+    expect(faults[0]?.expected).toContain(expected);
+  });
+});
