@@ -42,8 +42,12 @@ export const plannerStyles = css`
     --runnel-chart-height: clamp(8.5rem, 24vh, 16rem);
   }
 
+  /* Room for the way from part to part, which stays on top. */
+  :is(.runnel-planner__season, .runnel-planner__side) > * {
+    scroll-margin-block-start: 3.75rem;
+  }
+
   .runnel-planner__side > * {
-    scroll-margin-block-start: 3.5rem;
     outline: none;
   }
 

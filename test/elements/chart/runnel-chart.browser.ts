@@ -13,7 +13,7 @@ const partOf = <Part extends Element = HTMLElement>(chart: RunnelChart, selector
   if (part === null || part === undefined) throw new Error(`the chart has no ${selector}`);
   return part;
 };
-const plain = (text: string | null | undefined) => (text ?? '').replaceAll(/[\s\u00a0\u202f]+/g, ' ').trim();
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
 const titleOf = (chart: RunnelChart) => plain(partOf(chart, 'h2').textContent);
 const canvasOf = (chart: RunnelChart) => partOf<HTMLCanvasElement>(chart, '.plot canvas');
 const pictureOf = (chart: RunnelChart) => canvasOf(chart).toDataURL();

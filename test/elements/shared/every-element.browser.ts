@@ -10,15 +10,16 @@ const define: Readonly<Record<string, () => Promise<unknown>>> = {
   'runnel-grid': () => import('../../../src/elements/grid/define.ts'),
   'runnel-notices': () => import('../../../src/elements/notices/define.ts'),
   'runnel-trace': () => import('../../../src/elements/trace/define.ts'),
+  'runnel-week': () => import('../../../src/elements/week/define.ts'),
   'runnel-planner': () => import('../../../src/elements/planner/define.ts'),
   'runnel-plan': () => import('../../../src/elements/plan/define.ts'),
 };
 const tags = Object.keys(define);
 const views = tags.filter((tag) => tag !== 'runnel-plan');
 
-/** The spreadsheet component's own, in any setting: reported upstream, and no control of ours is behind them. */
+/** The spreadsheet component's own, in any setting; no control of ours is behind them. */
 const KNOWN = {
-  'aria-required-children': '.handsontable *',
+  'aria-required-children': '.handsontable, .handsontable *',
   label: '.handsontableInput',
 };
 

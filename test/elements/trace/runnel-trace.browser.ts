@@ -7,7 +7,7 @@ import { traceCell } from '../../../src/engine/trace/trace-cell.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 
-const plain = (text: string | null | undefined) => (text ?? '').replaceAll(/[\s\u00a0\u202f]+/g, ' ').trim();
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
 const textOf = (trace: RunnelTrace, selector: string) => plain(trace.shadowRoot?.querySelector(selector)?.textContent);
 const stepsOf = (trace: RunnelTrace) => [...(trace.shadowRoot?.querySelectorAll('li') ?? [])];
 

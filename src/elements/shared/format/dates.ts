@@ -37,8 +37,8 @@ const dateOf = (day: DayNumber): Date => new Date(day * MS_PER_DAY);
 const unbroken = (text: string): string =>
   text
     .replace(/(\d)\s–\s(\d)/, '$1–$2')
-    .replaceAll(' ', '\u00a0')
-    .replaceAll('\u2009', '\u202f');
+    .replaceAll(/[ \u2009]/g, '\u00a0')
+    .replaceAll('–', '–\u2060');
 
 function dateFormat(locale: string, style: DateStyle): Intl.DateTimeFormat {
   const key = `${locale} ${style}`;

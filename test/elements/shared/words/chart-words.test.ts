@@ -7,7 +7,7 @@ const reading = { units: 'us', locale: 'en-GB' } as const;
 const LITRES_PER_GALLON = 3.785411784;
 const litres = 310 * LITRES_PER_GALLON;
 const say = (finding: Parameters<typeof findingWords>[0]) =>
-  findingWords(finding, span, reading).replaceAll('\u00a0', ' ');
+  findingWords(finding, span, reading).replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
 
 it('says how much is missing and from when', () => {
   expect(say({ kind: 'short', litres, firstWeek: 14, lastWeek: 29 })).toBe('Short by 310 gal from 12 July');

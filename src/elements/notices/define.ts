@@ -1,0 +1,4 @@
+import { define } from '../shared/define.ts';
+import { RunnelNotices } from './runnel-notices.ts';
+
+define('runnel-notices', RunnelNotices);

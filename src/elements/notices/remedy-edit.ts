@@ -1,0 +1,50 @@
+import type { Notice } from '../../engine/notices/notice.ts';
+import type { Season } from '../../engine/season/season.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { weekFirstDay } from '../../plan/season-weeks.ts';
+import { REMEDY_EDIT_WORDS } from '../shared/words/notice-words.ts';
+
+export interface RemedyEdit {
+  readonly label: string;
+  readonly edit: Edit;
+}
+
+/** The one change that mends a notice, where there is one that a person need not think about. */
+export function remedyEdit(notice: Notice, plan: Plan, season: Season): RemedyEdit | undefined {
+  const { remedy, zoneId, plantingId } = notice;
+  if (zoneId === undefined) return undefined;
+  if (remedy === 'keep-instead' && plantingId !== undefined) {
+    const edit = { type: 'change-planting', zone: zoneId, planting: plantingId, change: { watering: 'keep' } } as const;
+    return { label: REMEDY_EDIT_WORDS[remedy], edit };
+  }
+  if (remedy !== 'open-zone' && remedy !== 'give-back') return undefined;
+  const edits = weekEdits(notice, zoneId, plan, season);
+  if (edits.length === 0) return undefined;
+  const label = REMEDY_EDIT_WORDS[remedy];
+  const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
+  return { label, edit: { type: 'together', label: `${zone?.zone.name ?? zoneId}: ${label}`, edits } };
+}
+
+/** Takes back what was decided by hand in the notice's weeks; what really ran stays. */
+function weekEdits(
+  { remedy, plantingId, weeks = [] }: Notice,
+  zoneId: string,
+  plan: Plan,
+  season: Season,
+): readonly Edit[] {
+  const choices = season.zones.find(({ zone }) => zone.id === zoneId)?.zone.choices;
+  return weeks.flatMap((place): readonly Edit[] => {
+    const choice = choices?.get(place);
+    const week = weekFirstDay(plan.season, place);
+    if (remedy === 'open-zone') {
+      return choice?.closed === true ? [{ type: 'close-week', zone: zoneId, week, closed: false }] : [];
+    }
+    const edits: Edit[] = [];
+    if (choice?.minutes !== undefined) edits.push({ type: 'set-minutes', zone: zoneId, week, minutes: undefined });
+    if (plantingId !== undefined && choice?.openDays?.has(plantingId) === true) {
+      edits.push({ type: 'set-open-days', zone: zoneId, planting: plantingId, week, days: undefined });
+    }
+    return edits;
+  });
+}

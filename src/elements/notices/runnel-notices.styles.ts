@@ -1,0 +1,92 @@
+import { css } from 'lit';
+
+export const noticesStyles = css`
+  section + section {
+    margin-block-start: 1.5rem;
+  }
+
+  ul {
+    display: grid;
+    gap: 0.9rem;
+    margin-block-start: 0.75rem;
+  }
+
+  .notice {
+    display: grid;
+    grid-template-columns: 1.25rem minmax(0, 1fr);
+    gap: 0.1rem 0.5rem;
+  }
+
+  .notice > * {
+    grid-column: 2;
+  }
+
+  .notice > .sign {
+    grid-column: 1;
+    grid-row: 1;
+    margin-block-start: 0.2em;
+  }
+
+  .severity {
+    font-size: var(--_size-small);
+    font-weight: 650;
+  }
+
+  .danger :is(.severity, .sign) {
+    color: var(--_short);
+  }
+
+  .filled {
+    fill: currentcolor;
+  }
+
+  .cut,
+  .mark,
+  .outlined {
+    fill: none;
+    stroke: currentcolor;
+    stroke-width: 1.5;
+  }
+
+  .cut {
+    stroke: var(--_paper);
+    stroke-width: 1.8;
+  }
+
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.25rem 1.25rem;
+    margin-block-start: 0.15rem;
+  }
+
+  .more {
+    margin-block-start: 0.9rem;
+  }
+
+  .faults {
+    padding-inline-start: 0.75rem;
+    border-inline-start: 4px solid var(--_short);
+  }
+
+  .faults li {
+    display: grid;
+  }
+
+  .cautions {
+    margin-block-start: 1.75rem;
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+  }
+
+  .cautions ul {
+    gap: 0.35rem;
+    margin-block-start: 0.35rem;
+  }
+
+  @media print {
+    .actions {
+      display: none;
+    }
+  }
+`;

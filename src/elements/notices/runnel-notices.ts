@@ -1,0 +1,96 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { Notice, NoticeSeverity } from '../../engine/notices/notice.ts';
+import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { controls } from '../shared/controls.styles.ts';
+import { formatCount } from '../shared/format/count.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import { tokens } from '../shared/tokens.styles.ts';
+import { noticeSentence } from '../shared/words/notice-sentences.ts';
+import { noticeWords, REMEDY_WORDS } from '../shared/words/notice-words.ts';
+import { faultsTemplate } from './faults-template.ts';
+import { noticePlace } from './notice-place.ts';
+import { noticesIn } from './notices-in.ts';
+import { remedyEdit } from './remedy-edit.ts';
+import { noticesStyles } from './runnel-notices.styles.ts';
+import { severitySign } from './severity-sign.ts';
+
+const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
+
+/** More than these are folded away, worst ones in sight. */
+const MOST_IN_SIGHT = 6;
+
+/**
+ * @summary What needs attention in the season, worst first, each with where it holds and what to do about it.
+ *
+ * Stands inside a `runnel-plan`. A file or an edit that was refused is listed above, fault by fault. The usual cautions
+ * stand at its foot.
+ *
+ * @fires {RunnelSelectEvent} runnel-select - A notice's cell was asked for.
+ * @fires {RunnelEditEvent} runnel-edit - A notice's remedy was taken.
+ *
+ * @csspart title - How many things need attention.
+ * @csspart cautions - The cautions.
+ */
+export class RunnelNotices extends LitElement {
+  static override readonly styles = [tokens, controls, noticesStyles];
+
+  readonly #plan = new PlanConsumer(this);
+
+  protected override render(): TemplateResult {
+    const { view } = this.#plan;
+    return html`<div role="status">${faultsTemplate(view.faults, view.plan !== undefined)}</div>
+      ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
+      <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined)}</div>`;
+  }
+
+  #notices(view: ReadyView): TemplateResult {
+    const notices = noticesIn(view.season);
+    const items = notices.map((notice) => this.#notice(notice, view));
+    const rest = items.length - MOST_IN_SIGHT;
+    return html`<section>
+      <h2 part="title">${titleOf(notices, view.locale)}</h2>
+      ${notices.length === 0 ? html`<p class="quiet">${noticeWords.calm}</p>` : nothing}
+      <ul>${items.slice(0, MOST_IN_SIGHT)}</ul>
+      ${
+        rest > 0
+          ? html`<details class="more">
+              <summary>${noticeWords.more(rest)}</summary>
+              <ul>${items.slice(MOST_IN_SIGHT)}</ul>
+            </details>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  #notice(notice: Notice, view: ReadyView): TemplateResult {
+    const reading = readingOf(view);
+    const { severity, remedy } = notice;
+    const { name, where, selection } = noticePlace(notice, view.season, view.plan.name, reading.locale);
+    const mend = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season);
+    return html`<li class="notice ${severity}">
+      ${severitySign(severity)}
+      <p class="severity">${noticeWords.severity[severity]}</p>
+      <p><strong>${name}:</strong> ${noticeSentence(notice, reading)}</p>
+      <p class="quiet small">${REMEDY_WORDS[remedy]}</p>
+      <p class="actions">
+        ${where === '' ? nothing : html`<button class="plain" @click=${() => this.#plan.select(selection)}>${noticeWords.show(where)}</button>`}
+        ${mend === undefined ? nothing : html`<button class="plain" @click=${() => this.#plan.edit(mend.edit)}>${mend.label}</button>`}
+      </p>
+    </li>`;
+  }
+}
+
+function titleOf(notices: readonly Notice[], locale: string): string {
+  const counts = SEVERITIES.map((severity) => {
+    const count = notices.filter((notice) => notice.severity === severity).length;
+    return count === 0 ? '' : formatCount(count, noticeWords.counted[severity], locale);
+  });
+  return noticeWords.title(counts.filter((count) => count !== ''));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'runnel-notices': RunnelNotices;
+  }
+}

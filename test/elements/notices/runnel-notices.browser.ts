@@ -1,0 +1,141 @@
+import { expect } from 'chai';
+import '../../../src/elements/notices/define.ts';
+import '../../../src/elements/plan/define.ts';
+import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
+import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
+import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
+const all = (notices: RunnelNotices, selector: string) => [
+  ...(notices.shadowRoot?.querySelectorAll<HTMLElement>(selector) ?? []),
+];
+
+/** Its beds are closed for three weeks of July. */
+const holidays = () =>
+  mixedGarden({
+    choices: {
+      beds: { '2027-07-05': { closed: true }, '2027-07-12': { closed: true }, '2027-07-19': { closed: true } },
+    },
+  });
+
+async function shown(plan: Plan): Promise<{ notices: RunnelNotices; plan: RunnelPlan }> {
+  const place = onPage(html`<runnel-plan locale="en-GB" .plan=${plan}><runnel-notices></runnel-notices></runnel-plan>`);
+  return { notices: await settled(place, 'runnel-notices'), plan: await settled(place, 'runnel-plan') };
+}
+
+const button = (item: Element | undefined, words: RegExp) => {
+  const found = [...(item?.querySelectorAll('button') ?? [])].find(({ textContent }) => words.test(plain(textContent)));
+  if (found === undefined) throw new Error(`there is no button ${words}`);
+  return found;
+};
+
+describe('runnel-notices', () => {
+  afterEach(clearPage);
+
+  it('lists the engine’s notices in their order, each by sign, word, name and remedy', async () => {
+    const { notices, plan } = await shown(holidays());
+    const expected = noticesOf(plan.season ?? expect.fail('there is no season'));
+    const items = all(notices, '.notice');
+    expect(items.length).to.equal(expected.length);
+    expect(items.length).to.be.greaterThan(1);
+    const words = { danger: 'Urgent', warning: 'Look at this', note: 'Note' };
+    expect(items.map((item) => plain(item.querySelector('.severity')?.textContent))).to.deep.equal(
+      expected.map(({ severity }) => words[severity]),
+    );
+    for (const item of items) {
+      expect(item.querySelector('svg')).not.to.equal(null);
+      expect(plain(item.querySelector('strong')?.textContent)).to.match(/^(Beds|Containers|Tomatoes|Shrubs|Pots.*):$/);
+      expect(plain(item.querySelector('.quiet')?.textContent)).to.match(/\.$/);
+    }
+  });
+
+  it('gives each severity a shape of its own', async () => {
+    const { notices } = await shown(holidays());
+    const shapes = new Map(
+      all(notices, '.notice').map((item) => [
+        item.className,
+        item.querySelector('svg')?.innerHTML.replaceAll(/<!--.*?-->/g, ''),
+      ]),
+    );
+    expect(new Set(shapes.values()).size).to.equal(shapes.size);
+  });
+
+  it('selects a notice’s cell when it is asked for', async () => {
+    const { notices, plan } = await shown(holidays());
+    const closed = all(notices, '.notice').find((item) => /closed while plants/.test(plain(item.textContent)));
+    const show = button(closed, /^Show it: Beds, 5–25 Jul$/);
+    show.click();
+    expect(plan.store.view.selection).to.deep.include({ zone: 'beds', week: 13 });
+  });
+
+  it('mends what one edit can mend, as a change that can be undone', async () => {
+    const { notices, plan } = await shown(holidays());
+    const find = () => all(notices, '.notice').find((item) => /closed while plants/.test(plain(item.textContent)));
+    button(find(), /^Open again$/).click();
+    await quiet(notices);
+    expect(plan.plan?.choices).to.equal(undefined);
+    expect(find()).to.equal(undefined);
+    expect(plan.undo()).to.equal(true);
+    await quiet(notices);
+    expect(find()).not.to.equal(undefined);
+  });
+
+  it('offers no change while the plan can only be looked at', async () => {
+    const { notices, plan } = await shown(holidays());
+    plan.readOnly = true;
+    await quiet(plan);
+    const buttons = all(notices, '.notice button').map(({ textContent }) => plain(textContent));
+    expect(buttons.every((words) => words.startsWith('Show it'))).to.equal(true);
+  });
+
+  it('says so where nothing needs attention', async () => {
+    const quietPlan = oneBed({
+      zones: [zone({ plantings: [tomatoes({ extent: { kind: 'area', area: 12 } })], timerStepMinutes: 0.1 })],
+    });
+    const { notices, plan } = await shown(quietPlan);
+    expect(noticesOf(plan.season ?? expect.fail('there is no season'))).to.deep.equal([]);
+    expect(plain(all(notices, 'h2')[0]?.textContent)).to.equal('Nothing needs attention');
+  });
+
+  it('lists every fault of a file that was refused: where, what stands there, what was expected', async () => {
+    const { notices, plan } = await shown(holidays());
+    plan.openText(JSON.stringify({ ...oneBed(), name: '', season: { firstDay: 'spring', weeks: 400 } }));
+    await quiet(notices);
+    const faults = all(notices, '.faults li').map(({ textContent }) => plain(textContent));
+    expect(faults).to.have.length(3);
+    for (const [place, fault] of plan.faults.entries()) {
+      for (const words of Object.values(fault).filter((text) => text !== fault.path)) {
+        expect(faults[place]).to.contain(plain(words));
+      }
+    }
+    expect(plain(all(notices, '.faults')[0]?.textContent)).to.contain('The plan on screen is as it was.');
+    expect(all(notices, '.notice').length).to.be.greaterThan(1);
+    plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-05-03', minutes: 5 });
+    await quiet(notices);
+    expect(all(notices, '.faults')).to.have.length(0);
+  });
+
+  it('shows names as they are written, never as markup', async () => {
+    const name = '<img src=x onerror=alert(1)>';
+    const { notices } = await shown(oneBed({ zones: [zone({ plantings: [tomatoes({ name, lines: [] })] })] }));
+    expect(all(notices, 'img')).to.have.length(0);
+    expect(plain(all(notices, '.notice strong')[0]?.textContent)).to.equal(`${name}:`);
+  });
+
+  it('carries the cautions at its foot, the tank’s only where there is a tank', async () => {
+    const { notices, plan } = await shown(mixedGarden());
+    const foot = () => plain(all(notices, '.cautions')[0]?.textContent);
+    expect(foot())
+      .to.match(/backflow/)
+      .and.to.match(/before you dig/i)
+      .and.to.match(/local codes/i)
+      .and.to.match(/a plan, not a promise/);
+    expect(foot()).not.to.match(/not for drinking/);
+    plan.edit({ type: 'change-supply', change: { tank: { capacity: 500, start: 500 } } });
+    await quiet(notices);
+    expect(foot()).to.match(/not for drinking/);
+  });
+});

@@ -1,0 +1,183 @@
+import { setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import '../../../src/elements/planner/define.ts';
+import { writePlan } from '../../../src/plan/reading/write-plan.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { mixedGarden, oneBed } from '../../support/small-plans.ts';
+import { chord } from '../shared/chord.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
+
+const KEY = 'non-commercial-and-evaluation';
+const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
+
+async function shown(plan: Plan = mixedGarden()) {
+  const place = onPage(html`<runnel-planner license-key=${KEY} locale="en-GB" .plan=${plan}></runnel-planner>`);
+  const planner = await settled(place, 'runnel-planner');
+  await until(() => planner.querySelector('.handsontable td') !== null, 'the grid is laid out');
+  await quiet(planner);
+  const own = planner.querySelector('runnel-plan');
+  if (own === null) throw new Error('the planner has no plan of its own');
+  return { planner, plan: own };
+}
+
+const bar = (planner: Element) => planner.querySelector('runnel-planner-bar')?.shadowRoot;
+const button = (root: ShadowRoot | null | undefined, words: string) => {
+  const found = [...(root?.querySelectorAll('button') ?? [])].find(({ textContent }) => plain(textContent) === words);
+  if (found === undefined) throw new Error(`there is no button ${words}`);
+  return found;
+};
+const bottomOf = (element: Element | null) => element?.getBoundingClientRect().bottom ?? Number.NaN;
+const topOf = (element: Element | null) => element?.getBoundingClientRect().top ?? Number.NaN;
+
+const sizes = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+];
+
+describe('runnel-planner', () => {
+  beforeEach(() => setViewport({ width: 1440, height: 900 }));
+  afterEach(clearPage);
+
+  it('makes a plan of its own where it stands in none, and shows its name and season', async () => {
+    const { planner } = await shown();
+    expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
+    expect(plain(bar(planner)?.querySelector('.heading p')?.textContent)).to.equal(
+      '30 weeks from 5 April 2027, 2 zones, 3 plantings',
+    );
+  });
+
+  it('shows the plan that it stands in, and makes none', async () => {
+    const place = onPage(
+      html`<runnel-plan .plan=${oneBed()}><runnel-planner license-key=${KEY}></runnel-planner></runnel-plan>`,
+    );
+    const planner = await settled(place, 'runnel-planner');
+    expect(planner.querySelector('runnel-plan')).to.equal(null);
+    expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('One bed');
+  });
+
+  it('opens the plan file at src', async () => {
+    const src = URL.createObjectURL(new Blob([writePlan(oneBed())]));
+    const place = onPage(html`<runnel-planner license-key=${KEY} src=${src}></runnel-planner>`);
+    const planner = await settled(place, 'runnel-planner');
+    await until(() => plain(bar(planner)?.querySelector('h1')?.textContent) === 'One bed', 'the file is open');
+  });
+
+  for (const size of sizes) {
+    it(`has grid and chart together on the first screen of ${size.width} by ${size.height}`, async () => {
+      await setViewport(size);
+      const { planner } = await shown();
+      await quiet(planner);
+      expect(topOf(planner.querySelector('.handsontable'))).to.be.within(0, size.height / 3);
+      const plot = planner.querySelector('runnel-chart')?.shadowRoot?.querySelector('.plot') ?? null;
+      expect(bottomOf(plot)).to.be.at.most(size.height);
+      expect(document.documentElement.scrollWidth).to.be.at.most(size.width);
+    });
+  }
+
+  it('is one column on a phone, with a way to each part that stays in sight', async () => {
+    await setViewport({ width: 390, height: 844 });
+    const { planner } = await shown();
+    expect(document.documentElement.scrollWidth).to.be.at.most(390);
+    const nav = planner.querySelector('runnel-planner-nav');
+    for (const [words, part] of [
+      ['Attention', 'notices'],
+      ['Chart', 'chart'],
+      ['Why', 'trace'],
+      ['Weeks', 'grid'],
+    ]) {
+      button(nav?.shadowRoot, words ?? '').click();
+      const top = topOf(planner.querySelector(`runnel-${part}`));
+      const isLast = Math.ceil(scrollY + innerHeight) >= document.documentElement.scrollHeight;
+      expect(top, words).to.be.at.least(bottomOf(nav) - 1);
+      if (!isLast) expect(top, words).to.be.at.most(bottomOf(nav) + 60);
+      expect(topOf(nav), words).to.be.at.least(-1);
+    }
+    scrollTo(0, 0);
+  });
+
+  it('takes a change back and makes it again by its buttons, and names what they would do', async () => {
+    const { planner, plan } = await shown();
+    expect(button(bar(planner), 'Undo').disabled).to.equal(true);
+    plan.edit({ type: 'rename-plan', name: 'Another name' });
+    await quiet(planner);
+    expect(button(bar(planner), 'Undo').title).to.contain('Another name');
+    button(bar(planner), 'Undo').click();
+    await quiet(planner);
+    expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
+    button(bar(planner), 'Redo').click();
+    await quiet(planner);
+    expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Another name');
+    button(bar(planner), 'Undo').focus();
+    await chord('Control', 'z');
+    await quiet(planner);
+    expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
+  });
+
+  it('opens a file that is chosen, and leads to what is wrong with one that is bad', async () => {
+    const { planner, plan } = await shown();
+    const input = bar(planner)?.querySelector('input');
+    if (input === null || input === undefined) throw new Error('there is no field for a file');
+    const choose = (text: string) => {
+      const files = new DataTransfer();
+      files.items.add(new File([text], 'chosen.runnel.json'));
+      input.files = files.files;
+      input.dispatchEvent(new Event('change'));
+    };
+    choose('{"format": "runnel-plan"}');
+    await until(() => plan.faults.length > 0, 'the file is refused');
+    await quiet(planner);
+    expect(plan.plan?.name).to.equal('Mixed garden');
+    expect(plain(bar(planner)?.querySelector('[role=alert]')?.textContent)).to.match(/^Not taken over/);
+    button(bar(planner), 'See what to put right').click();
+    expect(document.activeElement?.localName).to.equal('runnel-notices');
+    choose(writePlan(oneBed()));
+    await until(() => plan.plan?.name === 'One bed', 'the file is open');
+    await quiet(planner);
+    expect(plain(bar(planner)?.querySelector('[role=alert]')?.textContent)).to.equal('');
+  });
+
+  it('saves the plan as a file of its name, in the form that can be opened again', async () => {
+    const { planner, plan } = await shown(mixedGarden({ name: 'Große Beete / 2027' }));
+    const saved: { name: string; href: string }[] = [];
+    const note = (event: Event) => {
+      const link = event.composedPath()[0];
+      if (!(link instanceof HTMLAnchorElement)) return;
+      event.preventDefault();
+      saved.push({ name: link.download, href: link.href });
+    };
+    const { click } = HTMLAnchorElement.prototype;
+    HTMLAnchorElement.prototype.click = function caught() {
+      this.addEventListener('click', note, { once: true });
+      click.call(this);
+    };
+    const { revokeObjectURL } = URL;
+    URL.revokeObjectURL = () => {};
+    button(bar(planner), 'Save').click();
+    HTMLAnchorElement.prototype.click = click;
+    URL.revokeObjectURL = revokeObjectURL;
+    expect(saved.map(({ name }) => name)).to.deep.equal(['große-beete-2027.runnel.json']);
+    const text = await (await fetch(saved[0]?.href ?? '')).text();
+    expect(plan.plan && text === writePlan(plan.plan)).to.equal(true);
+  });
+
+  it('offers no change to visitors of a plan that can only be looked at', async () => {
+    const { planner } = await shown();
+    planner.readOnly = true;
+    await quiet(planner);
+    const words = [...(bar(planner)?.querySelectorAll('button') ?? [])].map(({ textContent }) => plain(textContent));
+    expect(words).to.deep.equal(['Save']);
+  });
+
+  it('gives its styles to the page once, and to a shadow root that it is moved into', async () => {
+    const { planner } = await shown();
+    onPage(html`<runnel-planner></runnel-planner>`);
+    const before = document.adoptedStyleSheets.length;
+    onPage(html`<runnel-planner></runnel-planner>`);
+    expect(document.adoptedStyleSheets.length).to.equal(before);
+    const shell = document.createElement('div');
+    const root = shell.attachShadow({ mode: 'open' });
+    planner.parentElement?.append(shell);
+    root.append(planner);
+    expect(root.adoptedStyleSheets.length).to.be.greaterThan(0);
+  });
+});
