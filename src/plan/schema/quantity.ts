@@ -50,10 +50,11 @@ export function whole(low: number, high: number, unit = '') {
   return v.pipe(v.number(expected), v.integer(expected), v.minValue(low, expected), v.maxValue(high, expected));
 }
 
-/** At most three digits, rounded to the inner side: what the words offer is accepted. */
+/** A whole number as it is, any other to three digits, rounded to the inner side: what the words offer is accepted. */
 function tidy(value: number, inward: (value: number) => number): string {
+  if (Number.isInteger(value)) return String(value);
   const short = Number(value.toPrecision(3));
-  if (value === 0 || Math.abs(short - value) <= 1e-9 * Math.abs(value)) return String(short);
+  if (Math.abs(short - value) <= 1e-9 * Math.abs(value)) return String(short);
   const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
   return String(Number((inward(value / step) * step).toPrecision(3)));
 }

@@ -11,10 +11,10 @@ export function editLine(plan: Plan, edit: LineEdit): Plan {
 function linesAfter(planting: PlanPlanting, edit: LineEdit): readonly PlanLine[] {
   const { lines } = planting;
   if (edit.type === 'add-line') return insertedAt(lines, edit.line, placeOf(edit.line, lines));
-  if (!Object.hasOwn(lines, edit.index)) {
+  if (!(Number.isInteger(edit.index) && edit.index >= 0 && edit.index < lines.length)) {
     return refuse(
       'zones',
-      `Planting “${planting.name}”: line ${edit.index + 1}`,
+      `Planting “${planting.name}”: line ${Number(edit.index) + 1}`,
       `one of its lines, 1 to ${lines.length}`,
     );
   }

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
+import { mixedGarden, oneBed, SEATTLE } from '../../support/small-plans.ts';
+
+const bed = oneBed();
+
+describe('an edit of the weather', () => {
+  it('writes a week’s rain and ETo under its first day, and gives them back', () => {
+    const rained = applyEdit(bed, { type: 'set-week-rain', week: '2027-06-17', rain: 0.4 });
+    expect(rained.log).toEqual({ weeks: { '2027-06-14': { rain: 0.4 } } });
+    const both = applyEdit(rained, { type: 'set-week-eto', week: '2027-06-14', eto: 1.2 });
+    expect(both.log).toEqual({ weeks: { '2027-06-14': { rain: 0.4, eto: 1.2 } } });
+    const dry = applyEdit(both, { type: 'set-week-rain', week: '2027-06-14', rain: undefined });
+    expect(dry.log).toEqual({ weeks: { '2027-06-14': { eto: 1.2 } } });
+    expect(applyEdit(dry, { type: 'set-week-eto', week: '2027-06-14', eto: undefined })).toEqual(bed);
+  });
+
+  it('writes the week before the season as well: it was observed', () => {
+    expect(applyEdit(bed, { type: 'set-week-rain', week: '2027-05-31', rain: 0.4 }).log?.weeks).toEqual({
+      '2027-05-31': { rain: 0.4 },
+    });
+  });
+
+  it('replaces a day’s observations, and clears them', () => {
+    const seen = applyEdit(bed, { type: 'set-day-weather', day: '2027-06-17', weather: { rain: 0.4 } });
+    const again = applyEdit(seen, { type: 'set-day-weather', day: '2027-06-17', weather: { maxTemperature: 80 } });
+    expect(again.log).toEqual({ days: { '2027-06-17': { maxTemperature: 80 } } });
+    expect(applyEdit(again, { type: 'set-day-weather', day: '2027-06-17', weather: undefined })).toEqual(bed);
+    expect(applyEdit(again, { type: 'set-day-weather', day: '2027-06-17', weather: {} })).toEqual(bed);
+  });
+
+  it('leaves the rest of the log alone', () => {
+    const { log } = applyEdit(mixedGarden(), { type: 'set-day-weather', day: '2027-04-20', weather: undefined });
+    expect(log).toEqual({ ...mixedGarden().log, days: { '2027-04-21': { rain: 0.05, eto: 0.11 } } });
+  });
+
+  it('sets the climate', () => {
+    const climate = { ...bed.site.climate, source: 'Another table' };
+    expect(applyEdit(bed, { type: 'set-climate', climate }).site).toEqual({ ...bed.site, climate });
+    expect(applyEdit(bed, { type: 'set-climate', climate: structuredClone(bed.site.climate) })).toBe(bed);
+  });
+
+  it.each([
+    ['less than no rain', { type: 'set-week-rain', week: '2027-06-14', rain: -1 }, 'log.weeks.2027-06-14.rain'],
+    ['a day that is none', { type: 'set-day-weather', day: '2027-02-30', weather: { rain: 1 } }, 'log.days.2027-02-30'],
+    [
+      'a day that is colder at its warmest',
+      { type: 'set-day-weather', day: '2027-06-14', weather: { minTemperature: 80, maxTemperature: 60 } },
+      'log.days.2027-06-14.minTemperature',
+    ],
+    [
+      'eleven months',
+      { type: 'set-climate', climate: { ...SEATTLE, rain: SEATTLE.rain.slice(1) } },
+      'site.climate.rain',
+    ],
+  ] as const)('refuses %s', (_name, edit, path) => {
+    const result = tryEdit(oneBed({ units: 'metric', site: { ...bed.site, climate: SEATTLE } }), edit);
+    expect(result.ok ? [] : result.faults.map((fault) => fault.path)).toEqual([path]);
+  });
+});

@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
+import type { Edit } from '../../../src/plan/edits/edit.ts';
+import { mixedGarden, oneBed } from '../../support/small-plans.ts';
+
+const bed = oneBed();
+const week = '2027-06-14';
+
+/** The choices that a row of edits comes to. */
+const choicesAfter = (...edits: readonly Edit[]) => edits.reduce(applyEdit, bed).choices;
+
+describe('an edit of a week', () => {
+  it.each<[string, Edit, unknown]>([
+    ['minutes by hand', { type: 'set-minutes', zone: 'beds', week, minutes: 45 }, { minutes: 45 }],
+    ['no minutes at all', { type: 'set-minutes', zone: 'beds', week, minutes: 0 }, { minutes: 0 }],
+    ['closed', { type: 'close-week', zone: 'beds', week, closed: true }, { closed: true }],
+    [
+      'open days',
+      { type: 'set-open-days', zone: 'beds', planting: 'tomatoes', week, days: 2 },
+      { openDays: { tomatoes: 2 } },
+    ],
+    ['a note', { type: 'set-note', zone: 'beds', week, note: 'Heat is coming.' }, { note: 'Heat is coming.' }],
+    [
+      'a whole choice',
+      { type: 'set-choice', zone: 'beds', week, choice: { minutes: 3, note: 'x' } },
+      { minutes: 3, note: 'x' },
+    ],
+  ])('writes %s under the first day of the week', (_name, edit, choice) => {
+    expect(choicesAfter(edit)).toEqual({ beds: { [week]: choice } });
+    expect(choicesAfter({ ...edit, week: '2027-06-20' } as Edit)).toEqual({ beds: { [week]: choice } });
+  });
+
+  it('leaves the other choices of the week alone', () => {
+    expect(
+      choicesAfter(
+        { type: 'set-minutes', zone: 'beds', week, minutes: 45 },
+        { type: 'set-note', zone: 'beds', week, note: 'x' },
+        { type: 'set-minutes', zone: 'beds', week, minutes: 50 },
+      ),
+    ).toEqual({ beds: { [week]: { minutes: 50, note: 'x' } } });
+  });
+
+  it.each<[string, Edit, Edit]>([
+    [
+      'minutes',
+      { type: 'set-minutes', zone: 'beds', week, minutes: 45 },
+      { type: 'set-minutes', zone: 'beds', week, minutes: undefined },
+    ],
+    [
+      'minutes run',
+      { type: 'set-minutes-run', zone: 'beds', week, minutes: 45 },
+      { type: 'set-minutes-run', zone: 'beds', week, minutes: undefined },
+    ],
+    [
+      'a closed week',
+      { type: 'close-week', zone: 'beds', week, closed: true },
+      { type: 'close-week', zone: 'beds', week, closed: false },
+    ],
+    [
+      'open days',
+      { type: 'set-open-days', zone: 'beds', planting: 'tomatoes', week, days: 2 },
+      { type: 'set-open-days', zone: 'beds', planting: 'tomatoes', week, days: undefined },
+    ],
+    ['a note', { type: 'set-note', zone: 'beds', week, note: 'x' }, { type: 'set-note', zone: 'beds', week, note: '' }],
+    [
+      'a choice',
+      { type: 'set-choice', zone: 'beds', week, choice: { minutes: 1 } },
+      { type: 'set-choice', zone: 'beds', week, choice: undefined },
+    ],
+  ])('gives %s back, and the plan is as before', (_name, set, clear) => {
+    expect(applyEdit(applyEdit(bed, set), clear)).toEqual(bed);
+    expect(applyEdit(bed, clear)).toBe(bed);
+  });
+
+  it('takes in what stands under another day of the week', () => {
+    const plan = oneBed({
+      choices: { beds: { '2027-06-16': { minutes: 45, note: 'x' } } },
+      log: { runs: { beds: { '2027-06-16': 30 } } },
+    });
+    expect(applyEdit(plan, { type: 'set-minutes', zone: 'beds', week: '2027-06-18', minutes: 50 }).choices).toEqual({
+      beds: { [week]: { minutes: 50, note: 'x' } },
+    });
+    expect(applyEdit(plan, { type: 'set-minutes-run', zone: 'beds', week, minutes: 40 }).log).toEqual({
+      runs: { beds: { [week]: 40 } },
+    });
+    expect(applyEdit(plan, { type: 'set-minutes', zone: 'beds', week, minutes: 45 })).toBe(plan);
+  });
+
+  it('writes minutes run into the log', () => {
+    expect(applyEdit(bed, { type: 'set-minutes-run', zone: 'beds', week, minutes: 90 }).log).toEqual({
+      runs: { beds: { [week]: 90 } },
+    });
+  });
+});
+
+describe('an edit of a week that cannot be', () => {
+  const faults = (edit: Edit, plan = mixedGarden()) => {
+    const result = tryEdit(plan, edit);
+    return result.ok ? [] : result.faults.map(({ where, value, expected }) => `${where} | ${value} | ${expected}`);
+  };
+
+  it.each<[string, Edit, string]>([
+    [
+      'less than no minutes',
+      { type: 'set-minutes', zone: 'beds', week: '2027-08-02', minutes: -5 },
+      'Zone “Beds”, week of 2 August 2027: minutes | -5 | a number from 0 to 10080 minutes a week',
+    ],
+    [
+      'more minutes than a week has',
+      { type: 'set-minutes-run', zone: 'beds', week: '2027-08-02', minutes: 10_081 },
+      'Zone “Beds”, week of 2 August 2027: minutes run | 10081 | a number from 0 to 10080 minutes a week',
+    ],
+    [
+      'a week outside the season',
+      { type: 'set-minutes', zone: 'beds', week: '2028-01-03', minutes: 5 },
+      'Zone “Beds”, week of 3 January 2028 | “2028-01-03” | a day of the season, 5 April 2027 to 31 October 2027',
+    ],
+    [
+      'a week of another age',
+      { type: 'set-minutes', zone: 'beds', week: '0001-01-01', minutes: 5 },
+      'Zone “Beds”, week of 1 January 1 | “0001-01-01” | a day as year-month-day, such as 2027-04-05, in the years 1900 to 2199',
+    ],
+    [
+      'a week that is no day',
+      { type: 'set-minutes', zone: 'beds', week: 'July', minutes: 5 },
+      'Zone “Beds”, week of July | “July” | a day as year-month-day, such as 2027-04-05, in the years 1900 to 2199',
+    ],
+    [
+      'a zone that is not there',
+      { type: 'set-minutes', zone: 'cellar', week: '2027-08-02', minutes: 5 },
+      'Zone with the id “cellar”: choices by week | “cellar” | the id of a zone of this plan',
+    ],
+    [
+      'a planting of another zone',
+      { type: 'set-open-days', zone: 'beds', planting: 'pots', week: '2027-08-02', days: 2 },
+      'Zone “Beds”, week of 2 August 2027: open days of the planting with the id “pots” | 2 | a planting of this zone',
+    ],
+    [
+      'more open days than a week has',
+      { type: 'set-open-days', zone: 'beds', planting: 'shrubs', week: '2027-08-02', days: 8 },
+      'Zone “Beds”, week of 2 August 2027: open days of “Shrubs” | 8 | a whole number from 0 to 7 days',
+    ],
+    [
+      'a note without end',
+      { type: 'set-note', zone: 'beds', week: '2027-08-02', note: 'x'.repeat(10_001) },
+      `Zone “Beds”, week of 2 August 2027: note | “${'x'.repeat(40)}…” | a text of at most 10000 characters`,
+    ],
+  ])('%s', (_name, edit, fault) => {
+    expect(faults(edit)).toEqual([fault]);
+  });
+});

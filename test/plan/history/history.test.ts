@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  canRedo,
+  canUndo,
+  type History,
+  MOST_STEPS,
+  record,
+  redo,
+  redoLabel,
+  startHistory,
+  undo,
+  undoLabel,
+} from '../../../src/plan/history/history.ts';
+import { oneBed } from '../../support/small-plans.ts';
+
+const named = (name: string) => oneBed({ name });
+const recorded = (history: History, name: string, cell?: string) =>
+  record(history, { plan: named(name), label: `called ${name}`, cell });
+const name = ({ present }: History) => present.name;
+
+describe('history', () => {
+  const start = startHistory(named('a'));
+  const three = recorded(recorded(start, 'b'), 'c');
+
+  it('begins with nothing to undo or redo', () => {
+    expect([canUndo(start), canRedo(start), undoLabel(start), redoLabel(start)]).toEqual([
+      false,
+      false,
+      undefined,
+      undefined,
+    ]);
+    expect(undo(start)).toBe(start);
+    expect(redo(start)).toBe(start);
+  });
+
+  it('goes back and forth, saying what each step was', () => {
+    expect([name(three), undoLabel(three), redoLabel(three)]).toEqual(['c', 'called c', undefined]);
+    const back = undo(three);
+    expect([name(back), undoLabel(back), redoLabel(back)]).toEqual(['b', 'called b', 'called c']);
+    const first = undo(back);
+    expect([name(first), undoLabel(first), redoLabel(first)]).toEqual(['a', undefined, 'called b']);
+    expect(redo(redo(first))).toEqual(three);
+  });
+
+  it('forgets what was undone once something else is done', () => {
+    const other = recorded(undo(three), 'd');
+    expect(canRedo(other)).toBe(false);
+    expect(name(undo(other))).toBe('b');
+  });
+
+  it('does not record a plan that did not change', () => {
+    expect(record(three, { plan: three.present, label: 'nothing' })).toBe(three);
+  });
+
+  it('takes edits of one cell in a row as one step', () => {
+    const typed = recorded(recorded(recorded(start, 'x', 'minutes'), 'xy', 'minutes'), 'xyz', 'minutes');
+    expect([name(typed), typed.past.length, undoLabel(typed)]).toEqual(['xyz', 1, 'called xyz']);
+    expect(name(undo(typed))).toBe('a');
+    expect(name(redo(undo(typed)))).toBe('xyz');
+  });
+
+  it('but not those of another cell, nor after an undo', () => {
+    const apart = recorded(recorded(recorded(start, 'x', 'minutes'), 'y', 'rain'), 'z', 'minutes');
+    expect(apart.past).toHaveLength(3);
+    const again = recorded(undo(recorded(recorded(start, 'x', 'minutes'), 'y')), 'z', 'minutes');
+    expect(again.past).toHaveLength(2);
+  });
+
+  it(`keeps the last ${MOST_STEPS} steps`, () => {
+    let history = start;
+    for (let step = 0; step < MOST_STEPS + 50; step++) history = recorded(history, `plan ${step}`);
+    expect(history.past).toHaveLength(MOST_STEPS);
+    while (canUndo(history)) history = undo(history);
+    expect(name(history)).toBe('plan 49');
+  });
+
+  it('never changes what it was given', () => {
+    const frozen: History = Object.freeze({
+      ...three,
+      past: Object.freeze(three.past),
+      future: Object.freeze(three.future),
+    });
+    expect(() => [undo(frozen), redo(undo(frozen)), recorded(frozen, 'e')]).not.toThrow();
+  });
+
+  it('any row of steps: undoing and redoing as often as one likes comes back to the same', () => {
+    const moves = fc.array(fc.constantFrom('record', 'undo', 'redo'), { maxLength: 60 });
+    const after = (history: History, move: string, place: number) =>
+      move === 'record' ? recorded(history, `plan ${place}`) : move === 'undo' ? undo(history) : redo(history);
+    fc.assert(
+      fc.property(moves, (steps) => {
+        let history = start;
+        for (const [place, step] of steps.entries()) {
+          history = after(history, step, place);
+          if (canUndo(history)) expect(redo(undo(history))).toEqual(history);
+          if (canRedo(history)) expect(undo(redo(history))).toEqual(history);
+        }
+        while (canUndo(history)) history = undo(history);
+        expect(history.present).toBe(start.present);
+      }),
+    );
+  });
+});
