@@ -21,7 +21,7 @@ export interface TraceStep {
   readonly says: string;
   /** How the result follows from the inputs, in the words and symbols of the inputs' labels. */
   readonly formula: string;
-  /** Where the formula comes from, with its equation number; a choice of this project is said to be one. */
+  /** Where the formula comes from, with its equation number; a choice of this kit is said to be one. */
   readonly source: string;
   readonly inputs: readonly TraceValue[];
   readonly result: TraceValue;

@@ -48,7 +48,7 @@ function byTrial(given: StepInputs): number {
     if (gain > 0) enough = Math.max(enough, lacking / gain);
   }
   const course = (minutes: number) => balance(days, { start, taw, minutes });
-  if (!course(enough).some((depletion, place) => depletion > (days[place]?.raw ?? Number.POSITIVE_INFINITY)))
+  if (!course(enough).some((depletion, place) => depletion > (days[place]?.raw ?? Number.POSITIVE_INFINITY) + 1e-9))
     return enough;
   let low = 0;
   for (let halving = 0; halving < 60; halving++) {

@@ -7,7 +7,9 @@ import type { Season } from '../../../src/engine/season/season.ts';
 import { zoneFigure, zoneState } from '../../../src/engine/season/zone-week.ts';
 import { type CellPlace, traceCell } from '../../../src/engine/trace/trace-cell.ts';
 import type { TraceStep } from '../../../src/engine/trace/trace-step.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
+import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
 import { DEMAND_FORMULAS } from './demand-formulas.ts';
 import { type Formulas, inputsOf } from './step-inputs.ts';
 import { WATERING_FORMULAS } from './watering-formulas.ts';
@@ -49,7 +51,10 @@ function traced(season: Season, level: Level, place: CellPlace): Traced {
 }
 
 const gardens: readonly Garden[] = fc.sample(arbitraryGarden(), { numRuns: 200, seed: 7 });
-const traces = gardens.flatMap((garden) => tracesOf(runSeason(garden), 3));
+const traces = [
+  ...gardens.flatMap((garden) => tracesOf(runSeason(garden), 3)),
+  ...fc.sample(arbitraryPlan(), { numRuns: 30, seed: 8 }).flatMap((plan) => tracesOf(computeSeason(plan), 5)),
+];
 
 /** What a formula makes of the step's inputs, beside the step's own result. */
 function disagreement(level: Level, step: TraceStep): string | undefined {
@@ -122,7 +127,7 @@ function plantingOf({ season, place }: Traced) {
   return { zone, own };
 }
 
-describe('traceCell of 200 random gardens', () => {
+describe('traceCell of 200 random gardens and 30 random plans', () => {
   it('gives results that follow from their inputs', () => {
     const wrong = traces.flatMap(({ level, steps }) => steps.flatMap((step) => disagreement(level, step) ?? []));
     expect(wrong.slice(0, 5)).toEqual([]);
@@ -146,6 +151,11 @@ describe('traceCell of 200 random gardens', () => {
     ['demand day by day', 'demand', 'Monday, K'],
     ['rain of a measured day', 'effective-rain', 'Monday, measured rain'],
     ['rain of a measured week', 'effective-rain', 'From the week’s measured total'],
+    ['a month from its temperatures', 'eto-month:may', 'Sunlight above the air Ra, as water in a day'],
+    ['a month from its weather', 'eto-month:may', 'Net radiation Rn'],
+    ['a day from its temperatures', 'eto-day:monday', 'Sunlight above the air Ra, as water in a day'],
+    ['a day from its weather', 'eto-day:monday', 'Net radiation Rn'],
+    ['a shut-off before no line', 'open-days', 'Water asked for'],
     ['a day with less water there than it would use', 'used', 'Monday, water there'],
   ])('reaches %s', (_, id, label) => {
     const inputs = traces.flatMap(({ steps }) => steps.filter((step) => step.id === id).flatMap((step) => step.inputs));

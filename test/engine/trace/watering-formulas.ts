@@ -2,6 +2,9 @@
 import { minutesAsked } from './minutes-asked-formula.ts';
 import { type Formula, type Formulas, type StepInputs, total } from './step-inputs.ts';
 
+/** Two ways to one depletion may differ by so much. */
+const ROUNDING_MM = 1e-9;
+
 const goal: Formula = (given) =>
   Math.max(
     0,
@@ -18,17 +21,18 @@ const need: Formula = (given) => {
 
 const refill: Formula = (given) => {
   const alone = total(given.ending(', if left alone').values());
-  return alone > total(given.starting('Readily available water RAW, ').values()) ? 'yes' : 'no';
+  return alone > total(given.starting('Readily available water RAW, ').values()) + ROUNDING_MM ? 'yes' : 'no';
 };
 
 const openDays: Formula = (given) => {
-  if (given.numOr('Minutes a watering day of the zone', 1) === 0 || given.word('Water asked for') === 'none') return 0;
+  if (given.numOr('Minutes a watering day of the zone', 1) === 0 || given.word('Water asked for') !== undefined)
+    return 0;
   const all = given.num('Watering days of the week');
   if (given.has('Of these in the ground')) return given.num('Of these in the ground');
   if (given.has('Open days set by hand')) return Math.min(all, given.num('Open days set by hand'));
   if (!given.has('Minutes a watering day of the zone')) return all;
   const enough = [...given.ending(': depletion reached')].find(
-    ([open, reached]) => reached <= given.num(`${open}: depletion to reach`) + 1e-9,
+    ([open, reached]) => reached <= given.num(`${open}: depletion to reach`) + ROUNDING_MM,
   );
   return enough === undefined ? all : Number.parseInt(enough[0], 10);
 };
@@ -42,8 +46,9 @@ const gross: Formula = (given) => {
 
 const shortDays: Formula = (given) => {
   const raw = given.ending(', RAW');
-  return [...given.ending(', depletion Dr')].filter(([day, depletion]) => depletion > (raw.get(day) ?? Number.NaN))
-    .length;
+  return [...given.ending(', depletion Dr')].filter(
+    ([day, depletion]) => depletion > (raw.get(day) ?? Number.NaN) + ROUNDING_MM,
+  ).length;
 };
 
 const used: Formula = (given) => {

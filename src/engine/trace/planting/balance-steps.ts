@@ -1,7 +1,9 @@
 /** What the plants used, what drained, and how dry the week left the soil. */
+import { RAW_MARGIN_MM } from '../../season/week-course.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { days, depth, factor } from '../trace-value.ts';
 import type { CourseDay } from './course-days.ts';
+import { drainedSteps } from './drained-steps.ts';
 import type { PlantingCell } from './planting-cell.ts';
 
 /** Differences below this are rounding. */
@@ -36,7 +38,7 @@ function shortDaysStep(cell: PlantingCell): TraceStep {
 }
 
 function isShort({ startMm, rawMm }: CourseDay): boolean {
-  return startMm > rawMm;
+  return startMm > rawMm + RAW_MARGIN_MM;
 }
 
 function driestOf(daily: readonly CourseDay[]): CourseDay {
@@ -67,45 +69,6 @@ function shortDayInputs({ dayName }: PlantingCell, day: CourseDay): readonly Tra
     factor(`${name}, Ks`, day.ks),
     depth(`${name}, ETc`, day.etcMm),
     ...(there < day.ks * day.etcMm ? [depth(`${name}, water there`, there)] : []),
-  ];
-}
-
-function drainedSteps(cell: PlantingCell): readonly TraceStep[] {
-  const drained = cell.daily.filter(({ drainedMm }) => drainedMm > ROUNDING_MM);
-  const inputs = drained.flatMap((day) => {
-    const name = cell.dayName(day.place);
-    return [
-      depth(`${name}, depletion at the start`, day.startMm),
-      depth(`${name}, used`, day.usedMm),
-      depth(`${name}, rain that soaks in`, day.soakedMm),
-      depth(`${name}, irrigation`, day.irrigationMm),
-    ];
-  });
-  const source = 'FAO-56 eq. 88; counting irrigation first is this project’s choice';
-  const excess = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
-  return [
-    {
-      id: 'irrigation-drained',
-      title: 'Irrigation drained below the roots',
-      says:
-        drained.length === 0
-          ? 'On no day came more than the soil could hold.'
-          : 'More came than the soil could hold; irrigation is counted first, as it could have been saved.',
-      formula: `${excess}; irrigation drained = the lesser of the excess and the day’s irrigation, summed`,
-      source,
-      inputs,
-      result: depth('Irrigation drained', cell.at('irrigationDrainedMm')),
-    },
-    {
-      id: 'rain-drained',
-      title: 'Rain drained below the roots',
-      says:
-        drained.length === 0 ? 'On no day came more than the soil could hold.' : 'What is left of the excess was rain.',
-      formula: `${excess}; rain drained = the excess that the day’s irrigation does not explain, summed`,
-      source,
-      inputs,
-      result: depth('Rain drained', cell.at('rainDrainedMm')),
-    },
   ];
 }
 

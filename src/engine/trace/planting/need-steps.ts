@@ -3,6 +3,7 @@ import { placesIn } from '../day-span.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, words } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
+import { refillStep } from './refill-step.ts';
 import { targetStep } from './soil-steps.ts';
 
 const BALANCE = 'FAO-56 eq. 85 to 88';
@@ -14,41 +15,6 @@ export function needSteps(cell: PlantingCell): readonly TraceStep[] {
   return [...refill, targetStep(cell), goalStep(cell), needStep(cell)];
 }
 
-/** The day on which, left alone, it would be the furthest beyond its allowed depletion, or the nearest to it. */
-function refillStep(cell: PlantingCell): TraceStep {
-  const { rawMm, end } = cell.days.demand;
-  const { start, mask, first, depletionMm } = cell.course;
-  const horizon = Math.min(end, start + 7 + 31 - Math.clz32(mask));
-  const places = placesIn({ first, end: horizon });
-  const alone = leftAlone(cell, places, depletionMm);
-  const beyond = (offset: number) => (alone[offset] as number) - (rawMm[places[offset] as number] as number);
-  const driest = places.reduce((worst, _, offset) => (beyond(offset) > beyond(worst) ? offset : worst), 0);
-  const place = places[driest] as number;
-  const day = `${cell.dayName(place)}${place < start + 7 ? '' : ' next week'}`;
-  return {
-    id: 'refill-due',
-    title: 'Filled this week?',
-    says: 'Watered deep and seldom: it is filled only when it would otherwise dry too far before the last watering day of next week.',
-    formula:
-      'yes where the depletion, left alone at full demand, would pass RAW on some day up to then; the day nearest to it is shown',
-    source: 'Refill at the allowed depletion: FAO-56 p. 170 ff.; looking a week ahead is this project’s choice',
-    inputs: [
-      depth(`Depletion at the end of ${day}, if left alone`, alone[driest] as number),
-      depth(`Readily available water RAW, ${day}`, rawMm[place] as number),
-    ],
-    result: words('Filled this week', cell.isDue ? 'yes' : 'no'),
-  };
-}
-
-/** Depletion at each day's end without irrigation, were the plants never short. */
-function leftAlone({ days }: PlantingCell, places: readonly number[], startMm: number): readonly number[] {
-  let depletion = startMm;
-  return places.map((place) => {
-    depletion = Math.max(0, depletion + (days.demand.etcMm[place] as number) - (days.soakedMm[place] as number));
-    return depletion;
-  });
-}
-
 function goalStep(cell: PlantingCell): TraceStep {
   const { days, course } = cell;
   const tail = cell.daily.filter(({ place }) => place > course.last);
@@ -57,7 +23,7 @@ function goalStep(cell: PlantingCell): TraceStep {
     title: 'Depletion to reach',
     says: 'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more.',
     formula: 'depletion to reach = max(0, T − (demand − rain) of the days after)',
-    source: 'This project’s choice: the week ends at the target',
+    source: 'A choice of this kit: the week ends at the target',
     inputs: [
       depth('Depletion to come back to T', days.demand.targetMm),
       depth(
@@ -102,7 +68,7 @@ function leftAloneStep(cell: PlantingCell): TraceStep {
   return needed(cell, {
     says: 'It is left alone this week: the soil still holds enough.',
     formula: 'need = 0 where it is not filled this week',
-    source: 'This project’s choice',
+    source: 'A choice of this kit',
     inputs: [words('Filled this week', 'no')],
   });
 }
@@ -111,7 +77,7 @@ function noWateringDayStep(cell: PlantingCell): TraceStep {
   return needed(cell, {
     says: 'None of the week’s watering days falls into its days in the ground, so nothing can be asked for.',
     formula: 'need = 0 without a watering day in the ground',
-    source: 'This project’s choice',
+    source: 'A choice of this kit',
     inputs: [words('Watering day in the ground', 'none')],
   });
 }

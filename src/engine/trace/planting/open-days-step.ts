@@ -38,18 +38,22 @@ export function openDaysStep(cell: PlantingCell): TraceStep {
       cell,
       'No line brings it water, so there is nothing to open.',
       'open days = 0 where no line brings water',
-      [words('Line that brings water', 'none')],
+      [words('Water asked for', 'none that a line could bring')],
     );
   }
   if (!cell.isDue || cell.need.minutesPerDay === 0) {
-    return step(
-      cell,
-      'It asks for no water this week, so its shut-off stays closed.',
-      'open days = 0 where nothing is asked',
-      [words('Water asked for', 'none')],
-    );
+    return closedStep(cell, 'It asks for no water this week, so its shut-off stays closed.', 'none');
+  }
+  if (cell.need.minutesPerDay === Number.POSITIVE_INFINITY) {
+    return closedStep(cell, 'No line brings it water, so its shut-off stays closed.', 'none that a line could bring');
   }
   return fewestStep(cell, masks, perDay);
+}
+
+function closedStep(cell: PlantingCell, says: string, asked: string): TraceStep {
+  return step(cell, says, 'open days = 0 where nothing is asked for, or nothing can come', [
+    words('Water asked for', asked),
+  ]);
 }
 
 function fewestStep(cell: PlantingCell, masks: readonly number[], perDay: number): TraceStep {
@@ -96,7 +100,7 @@ function step(cell: PlantingCell, says: string, formula: string, inputs: readonl
     title: 'Open days',
     says,
     formula,
-    source: 'This project’s choice; with a shut-off, least water that meets the need',
+    source: 'A choice of this kit; with a shut-off, least water that meets the need',
     inputs,
     result: days('Open days', cell.at('openDays')),
   };

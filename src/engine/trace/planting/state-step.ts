@@ -21,7 +21,7 @@ export function plantingStateStep(cell: PlantingCell): TraceStep {
     formula:
       `dry where the depletion at the end is beyond RAW; else short where demand went unmet or (keep) the depletion it should end with was missed; ` +
       `else over where more irrigation drained than rounding explains; else met; below ${LEAST_SHOWN_MM} mm no difference counts`,
-    source: 'RAW as the limit: FAO-56 eq. 83 and 84; the names are this project’s',
+    source: 'RAW as the limit: FAO-56 eq. 83 and 84; the names are this kit’s',
     inputs: [
       depth('Depletion at the week’s end', at('depletionEndMm')),
       depth(`Readily available water RAW, ${dayName(last)}`, days.demand.rawMm[last] as number),

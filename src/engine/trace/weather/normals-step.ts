@@ -30,7 +30,7 @@ export function normalsStep({ garden }: Season, { id, of, totals, daily, places 
     formula:
       'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month; ' +
       'a, b where months meet = mean of the two M, at most twice either; result = sum of the days',
-    source: `${garden.site.climate.source}; the curve is this project’s choice`,
+    source: `${garden.site.climate.source}; the curve is a choice of this kit`,
     inputs: [
       ...[...months].map((month) => depth(`${monthName(month)}, total`, totals[month] as number)),
       words('First day of the week', isoDate(weekStart)),

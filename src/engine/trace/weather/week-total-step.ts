@@ -29,7 +29,7 @@ export function weekTotalStep({ garden }: Season, part: WeekTotalPart): TraceSte
     title: `Observed total of the week: ${of}`,
     says: 'What the week’s total leaves after days with a figure of their own is shared equally by its other days.',
     formula: 'result = max(0, total − days with their own figure) / days that share × days counted here',
-    source: 'Observed, from the log; equal days are this project’s choice',
+    source: 'Observed, from the log; equal days are a choice of this kit',
     inputs: [
       depth('Total of the week', total),
       depth('Days with their own figure', sumAt(daily, own)),

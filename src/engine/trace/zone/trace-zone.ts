@@ -38,7 +38,7 @@ function stateStep(cell: ZoneCell): TraceStep {
     says: STATE_SAYS[state],
     formula:
       'the worst of its plantings’ states: dry, short, over, met; closed where the zone was shut by hand; off where nothing is in the ground',
-    source: 'The order is this project’s choice',
+    source: 'The order is a choice of this kit',
     inputs: [originWords(cell), ...members.map(({ label, own }) => words(label, plantingState(own, week)))],
     result: words('State', state),
   };
