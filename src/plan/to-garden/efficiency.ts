@@ -3,6 +3,9 @@ import { applicationEfficiency, defaultEfficiency } from '../../engine/applicati
 import type { GardenZone } from '../../engine/garden.ts';
 import type { PlanZone } from '../schema/plan-schema.ts';
 
+/** The least that can be typed: it stands in where a quarter of the emitters stays dry, whose uniformity is 0. */
+const LEAST_UNIFORMITY = 0.05;
+
 type Efficiency = Pick<GardenZone, 'efficiency' | 'efficiencyBasis'>;
 
 /**
@@ -25,7 +28,9 @@ export function efficiencyOf(
       const distributionUniformity = computedUniformity();
       if (distributionUniformity === undefined) break;
       return {
-        efficiency: applicationEfficiency({ distributionUniformity }),
+        efficiency: applicationEfficiency({
+          distributionUniformity: Math.max(LEAST_UNIFORMITY, distributionUniformity),
+        }),
         efficiencyBasis: 'computed-uniformity',
       };
     }

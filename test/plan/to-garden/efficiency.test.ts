@@ -32,6 +32,11 @@ describe('a zone’s efficiency', () => {
     });
   });
 
+  it('with a quarter of its emitters dry is that of the least uniformity that can be typed', () => {
+    const computed = zone({ application: { kind: 'computed' } });
+    expect(efficiencyOf(computed, () => 0).efficiency).toBeCloseTo(0.4 + 0.6 * 0.05, 12);
+  });
+
   it.each([
     ['nothing is said', zone(), unasked, 'drip'],
     ['a spray runs in it', zone({ plantings: [tomatoes(), shrubs({ lines: [spray] })] }), unasked, 'overspray'],
