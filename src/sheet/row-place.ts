@@ -15,3 +15,9 @@ export function rowAt(season: Season, place: RowPlace): SheetRow | undefined {
   const planting = zone.plantings.find((candidate) => candidate.planting.id === place.planting);
   return planting === undefined ? undefined : { kind: 'planting', zone, planting };
 }
+
+export function placeOfRow(row: SheetRow): RowPlace {
+  if (row.kind === 'zone') return { zone: row.zone.zone.id };
+  if (row.kind === 'planting') return { zone: row.zone.zone.id, planting: row.planting.planting.id };
+  return row.kind;
+}

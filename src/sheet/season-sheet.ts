@@ -12,6 +12,7 @@ import { type Block, type BlockEntry, readBlock } from './entry/read-block.ts';
 import { readEntry, whyFixed } from './entry/read-entry.ts';
 import type { CellFace } from './faces/cell-face.ts';
 import { SheetFaces } from './faces/sheet-faces.ts';
+import { placeOfRow, rowAt } from './row-place.ts';
 import type { SheetCell } from './sheet-cell.ts';
 import { type SheetFormat, sheetFormat } from './sheet-format.ts';
 import { rowKey, type SheetRow, seasonRows } from './sheet-row.ts';
@@ -109,6 +110,22 @@ export class SeasonSheet {
     this.#changed();
   }
 
+  hideWeeks(weeks: readonly number[]): void {
+    this.show({ hiddenWeeks: new Set([...this.#view.hiddenWeeks, ...weeks]) });
+  }
+
+  hideZones(ids: readonly string[]): void {
+    this.show({ hiddenZones: new Set([...this.#view.hiddenZones, ...ids]) });
+  }
+
+  get hidesSomething(): boolean {
+    return this.#view.hiddenWeeks.size + this.#view.hiddenZones.size > 0;
+  }
+
+  showAll(): void {
+    this.show({ hiddenWeeks: new Set(), hiddenZones: new Set() });
+  }
+
   setOpen(zoneId: string, isOpen: boolean): void {
     const open = new Set(this.#view.open);
     if (isOpen) open.add(zoneId);
@@ -119,6 +136,12 @@ export class SeasonSheet {
   setAllOpen(isOpen: boolean): void {
     const zones = this.#state.season.zones.map(({ zone }) => zone.id);
     this.show({ open: new Set(isOpen ? zones : []) });
+  }
+
+  /** The same cell in the season as it is now; undefined where its zone or planting is gone. */
+  now({ row, column }: SheetCell): SheetCell | undefined {
+    const found = rowAt(this.#state.season, placeOfRow(row));
+    return found && { row: found, column };
   }
 
   face(cell: SheetCell): CellFace {

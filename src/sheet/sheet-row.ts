@@ -39,7 +39,7 @@ export const TOTAL_ROW: TotalRow = { kind: 'total' };
 /** Weather on top, zones with their unfolded plantings, the total at the foot. */
 export function seasonRows(season: Season, view: SheetView): readonly SheetRow[] {
   const zones = sorted(
-    season.zones.filter((zone) => isFound(zone, view.find) && isInState(zone, view.state)),
+    season.zones.filter((zone) => isShown(zone, view)),
     view.sort,
   );
   return [ETO_ROW, RAIN_ROW, ...zones.flatMap((zone) => zoneRows(zone, view.open.has(zone.zone.id))), TOTAL_ROW];
@@ -57,6 +57,10 @@ function zoneRows(zone: ZoneSeason, isOpen: boolean): readonly SheetRow[] {
     ? zone.plantings.map((planting) => ({ kind: 'planting', zone, planting }))
     : [];
   return [{ kind: 'zone', zone, isOpen }, ...plantings];
+}
+
+function isShown(zone: ZoneSeason, { find, state, hiddenZones }: SheetView): boolean {
+  return !hiddenZones.has(zone.zone.id) && isFound(zone, find) && isInState(zone, state);
 }
 
 function isFound({ zone }: ZoneSeason, find: string): boolean {

@@ -18,6 +18,18 @@ export interface SheetView {
   /** Zones with at least one week in this state. */
   readonly state: State | undefined;
   readonly sort: Sort;
+  /** Weeks of the season, from 0. */
+  readonly hiddenWeeks: ReadonlySet<number>;
+  /** Zones by id. */
+  readonly hiddenZones: ReadonlySet<string>;
 }
 
-export const PLAIN_VIEW: SheetView = { measure: 'all', open: new Set(), find: '', state: undefined, sort: 'plan' };
+export const PLAIN_VIEW: SheetView = {
+  measure: 'all',
+  open: new Set(),
+  find: '',
+  state: undefined,
+  sort: 'plan',
+  hiddenWeeks: new Set(),
+  hiddenZones: new Set(),
+};

@@ -29,11 +29,12 @@ export const ORIGIN_WORDS: Readonly<Record<MinutesOrigin, string>> = {
   closed: '',
 };
 
-export const MEASURE_NAMES: Readonly<Record<Measure, string>> = {
-  all: 'All three',
-  volume: 'Gallons',
-  minutes: 'Minutes',
-  rain: 'Rain credited',
+/** Which figure of a cell goes out when it is copied. */
+export const FIGURE_NAMES: Readonly<Record<Measure, string>> = {
+  all: 'minutes',
+  volume: 'volume of water',
+  minutes: 'minutes',
+  rain: 'rain credited',
 };
 
 export const SORT_NAMES: Readonly<Record<Sort, string>> = {
@@ -43,11 +44,44 @@ export const SORT_NAMES: Readonly<Record<Sort, string>> = {
   trouble: 'Dry and short first',
 };
 
+/** Of the editor while it is on no cell. */
+export const ENTRY_NAME = 'Entry';
+
 export const ETO_NAME = 'Reference ET';
 export const RAIN_NAME = 'Rain';
 export const TOTAL_NAME = 'Whole garden';
-export const SEASON_NAME = 'Season';
 export const ZONE_NAME = 'Zone';
+export const MONTH_NAME = 'Month';
+/** One above the other over the column of totals. */
+export const WHOLE_NAME = 'Whole';
+export const SEASON_NAME = 'season';
+
+export const MENU_WORDS = {
+  giveBack: 'Give back to the calculation',
+  giveBackStep: 'Give back %n cells',
+  close: 'Close for the week',
+  open: 'Open for the week',
+  logRun: 'Log these minutes as run',
+  shutOff: 'Shut-off open on…',
+  openOn: (days: number) => (days === 1 ? '1 day' : `${days} days`),
+  note: 'Note…',
+  why: 'Why is this so?',
+  copy: 'Copy',
+  copyAs: 'Copy as…',
+  measures: { volume: 'Volume of water', minutes: 'Minutes', rain: 'Rain credited' },
+  hideWeeks: 'Hide these weeks',
+  hideZones: 'Hide these zones',
+  showAll: 'Show all that is hidden',
+} as const;
+
+export const NOTE_WORDS = { title: 'Note', save: 'Keep the note', cancel: 'Cancel' } as const;
+
+export const SPOKEN = {
+  changed: (count: number) => `${count} cells changed.`,
+  undo: 'Undone.',
+  redo: 'Redone.',
+  copied: (count: number, figure: string) => `${count === 1 ? '1 cell' : `${count} cells`} copied as ${figure}.`,
+} as const;
 
 /** Joins what is there into one sentence. */
 export function sentence(...parts: readonly (string | false | undefined)[]): string {

@@ -20,7 +20,7 @@ export class GridController implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #parts: () => GridParts | undefined;
   #made: GridParts | undefined;
-  #isLoading = false;
+  #loading: Promise<void> | undefined;
   readonly #sizes = new ResizeObserver(() => this.grid?.resize());
 
   constructor(host: ReactiveControllerHost, parts: () => GridParts | undefined) {
@@ -37,8 +37,15 @@ export class GridController implements ReactiveController {
       parts?.licenseKey === this.#made?.licenseKey;
     if (!isSame) this.#drop();
     if (parts === undefined) return;
-    if (this.grid === undefined) void this.#make();
-    else this.grid.select(parts.place);
+    if (this.grid !== undefined) this.grid.select(parts.place);
+    else if (!this.hasFailed) this.#loading ??= this.#make();
+  }
+
+  /** Waits for a grid that is being loaded; false where there was one to wait for. */
+  async isSettled(): Promise<boolean> {
+    if (this.#loading === undefined) return true;
+    await this.#loading;
+    return false;
   }
 
   hostDisconnected(): void {
@@ -46,8 +53,6 @@ export class GridController implements ReactiveController {
   }
 
   async #make(): Promise<void> {
-    if (this.#isLoading || this.hasFailed) return;
-    this.#isLoading = true;
     try {
       const { OwnGrid } = await import('../../sheet/grid/own-grid.ts');
       // The element may have left the page, or have another plan, by now.
@@ -62,7 +67,7 @@ export class GridController implements ReactiveController {
       // A fault of the page's own, not of the network, must not hide.
       if (!(error instanceof TypeError)) throw error;
     } finally {
-      this.#isLoading = false;
+      this.#loading = undefined;
       this.#host.requestUpdate();
     }
   }

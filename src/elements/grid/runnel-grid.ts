@@ -3,6 +3,8 @@ import { property, query } from 'lit/decorators.js';
 import { SeasonSheet } from '../../sheet/season-sheet.ts';
 import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
+import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { todayHere } from '../shared/today-here.ts';
@@ -22,6 +24,8 @@ import { toolsTemplate } from './tools-template.ts';
  * @fires {RunnelEditEvent} runnel-edit - A figure was entered, taken back, pasted or dragged.
  * @fires {RunnelSelectEvent} runnel-select - A cell was selected.
  * @fires {RunnelHistoryEvent} runnel-history - The keys for undo or redo were pressed.
+ * @fires {RunnelHoverEvent} runnel-hover - Another week is under the pointer, or none.
+ * @fires {RunnelWhyEvent} runnel-why - It was asked why a figure is so; `selection` is where.
  *
  * @cssprop [--runnel-grid-height=75vh] - Greatest height of the sheet, where the element itself is given none.
  * @cssprop --runnel-paper - Ground.
@@ -96,6 +100,8 @@ export class RunnelGrid extends LitElement {
         onEdit: (edit) => this.#plan.edit(edit),
         onSelect: (place) => this.#plan.select(place),
         onHistory: (step) => this.#plan.step(step),
+        onHover: (week) => this.dispatchEvent(new RunnelHoverEvent(week)),
+        onWhy: (place) => this.dispatchEvent(new RunnelWhyEvent(place)),
       },
     };
   }

@@ -16,23 +16,26 @@ export interface RefusedEntry extends BlockEntry {
 export interface Block {
   /** One step of history; undefined where nothing changes. */
   readonly edit: Edit | undefined;
-  /** Cells that change. */
-  readonly count: number;
+  readonly changed: readonly SheetCell[];
   readonly refused: readonly RefusedEntry[];
 }
 
 /** `label` names the step in the history, with the number of cells for `%n`. */
 export function readBlock(entries: readonly BlockEntry[], label: string, context: EntryContext): Block {
   const edits: Edit[] = [];
+  const changed: SheetCell[] = [];
   const refused: RefusedEntry[] = [];
   for (const entry of entries) {
     const read = readEntry(entry.cell, entry.text, context);
-    if (read.kind === 'edit') edits.push(read.edit);
+    if (read.kind === 'edit') {
+      edits.push(read.edit);
+      changed.push(entry.cell);
+    }
     if (read.kind === 'refused') refused.push({ ...entry, why: read.why });
   }
   const count = edits.length;
   const [only] = edits;
   const edit: Edit | undefined =
     count > 1 ? { type: 'together', label: label.replace('%n', String(count)), edits } : only;
-  return { edit, count, refused };
+  return { edit, changed, refused };
 }

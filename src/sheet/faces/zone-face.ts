@@ -4,7 +4,7 @@ import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { NO_BREAK, type SheetFormat } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
-import { ORIGIN_WORDS, SEASON_NAME, STATE_WORDS, sentence } from '../words.ts';
+import { ORIGIN_WORDS, STATE_WORDS, sentence } from '../words.ts';
 import { classNames, type FigureFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
@@ -50,7 +50,7 @@ export function zoneSeasonFace(zone: ZoneSeason, { measure, format }: Reading): 
     kind: 'figure',
     ...figuresOf(total, measure, format),
     className: classNames('cell', 'zone', 'season'),
-    label: `${zone.zone.name}, whole ${SEASON_NAME.toLowerCase()}: ${sentence(
+    label: `${zone.zone.name}, whole season: ${sentence(
       `${format.volumeWords(total.litres)}, ${format.minutesWords(total.minutes)}`,
       `${format.depthWords(total.rainMm)} of rain credited`,
     )}`,

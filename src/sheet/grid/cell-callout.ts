@@ -1,7 +1,6 @@
 /** A few words beside a cell, said aloud as well: why an entry was refused, what a paste left out. */
 import type Handsontable from 'handsontable/base';
-
-const GAP_PX = 6;
+import { placeBeside } from './place-beside.ts';
 
 export class CellCallout {
   readonly #hot: Handsontable.Core;
@@ -21,7 +20,7 @@ export class CellCallout {
     hot.rootPortalElement.append(this.#box, this.#spoken);
   }
 
-  /** Shows lines of text beside a cell until the next thing happens there. */
+  /** Shows lines of text beside a cell until something else happens there. */
   show(visualRow: number, visualColumn: number, lines: readonly string[]): void {
     const paragraphs = lines.map((line) => {
       const paragraph = this.#hot.rootDocument.createElement('p');
@@ -30,13 +29,21 @@ export class CellCallout {
     });
     this.#box.replaceChildren(...paragraphs);
     this.#box.hidden = false;
-    this.#place(this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
-    this.say(lines.join(' '));
+    placeBeside(this.#box, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
+    this.say('');
   }
 
-  /** Says something without showing it. */
+  /** The same once Handsontable has moved its selection after what was done. */
+  showSoon(visualRow: number, visualColumn: number, lines: readonly string[]): void {
+    this.#hot.rootWindow.setTimeout(() => {
+      if (!this.#hot.isDestroyed) this.show(visualRow, visualColumn, lines);
+    });
+  }
+
+  /** Says something aloud, and after it what stands beside a cell. */
   say(words: string): void {
-    this.#spoken.textContent = words;
+    const lines = this.#box.hidden ? [] : [...this.#box.children].map(({ textContent }) => textContent);
+    this.#spoken.textContent = [words, ...lines].join(' ').trim();
   }
 
   hide(): void {
@@ -46,19 +53,5 @@ export class CellCallout {
   remove(): void {
     this.#box.remove();
     this.#spoken.remove();
-  }
-
-  /** Below the cell, or above it where there is no room; inside the window either way. */
-  #place(anchor: Element): void {
-    const { rootWindow } = this.#hot;
-    const at = anchor.getBoundingClientRect();
-    const { offsetWidth: width, offsetHeight: height } = this.#box;
-    const origin =
-      this.#box.offsetParent?.getBoundingClientRect() ?? new DOMRect(-rootWindow.scrollX, -rootWindow.scrollY);
-    const fitsBelow = at.bottom + GAP_PX + height <= rootWindow.innerHeight;
-    const top = fitsBelow ? at.bottom + GAP_PX : at.top - GAP_PX - height;
-    const left = Math.max(GAP_PX, Math.min(at.left, rootWindow.innerWidth - width - GAP_PX));
-    this.#box.style.top = `${top - origin.top}px`;
-    this.#box.style.left = `${left - origin.left}px`;
   }
 }

@@ -1,6 +1,8 @@
 /** Copying gives bare numbers in the shown measure and unit; a block pasted back in means what it meant where it was copied. */
 import type { Events } from 'handsontable/base';
 import type { SheetCell } from '../sheet-cell.ts';
+import type { Measure } from '../sheet-view.ts';
+import { FIGURE_NAMES, SPOKEN } from '../words.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 /** A block as it went out, and as one would type it to get the same again. */
@@ -9,17 +11,31 @@ interface Copied {
   readonly entries: readonly (readonly string[])[];
 }
 
+/** What the next copy shows, where a menu asked for one figure. */
+const askedFor = new WeakMap<SeasonBinding, Measure>();
+
+/** Copies the selection as it is shown, or as one figure. */
+export function copySelection(binding: SeasonBinding, measure?: Measure): void {
+  if (measure !== undefined) askedFor.set(binding, measure);
+  (binding.hot.getPlugin('copyPaste') as unknown as { copy(): void }).copy();
+  askedFor.delete(binding);
+}
+
 export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
   const { sheet } = binding.setting;
   let copied: Copied | undefined;
   return {
     beforeCopy(data, ranges) {
+      const measure = askedFor.get(binding) ?? sheet.view.measure;
       const entries = data.map((line) => line.map(String));
+      let count = 0;
       forEachCell(binding, ranges, (cell, line, place) => {
-        (data[line] as unknown[])[place] = sheet.copyText(cell);
+        (data[line] as unknown[])[place] = sheet.copyText(cell, measure);
         (entries[line] as string[])[place] = sheet.typedText(cell);
+        count++;
       });
       copied = { block: blockOf(data), entries };
+      if (count > 0) binding.callout.say(SPOKEN.copied(count, FIGURE_NAMES[measure]));
       return undefined;
     },
     beforePaste(data) {

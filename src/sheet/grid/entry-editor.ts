@@ -1,6 +1,6 @@
 /** The editor of a season's cell: what is typed goes to the plan as an edit, and stays on screen where it is refused. */
-import type Handsontable from 'handsontable/base';
 import type { TextEditor } from 'handsontable/editors/textEditor';
+import { ENTRY_NAME } from '../words.ts';
 import { bindingOf } from './bindings.ts';
 import { enterText } from './entry-hooks.ts';
 
@@ -16,6 +16,12 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
       const text = cell === undefined ? '' : bindingOf(this.hot)?.setting.sheet.entryText(cell);
       this.#opened = this.isInFullEditMode() ? (text ?? '') : '';
       super.beginEditing(typeof newInitialValue === 'string' ? newInitialValue : text, event);
+    }
+
+    override createElements(type?: string): void {
+      super.createElements(type);
+      // It waits in the page, out of sight, before it is opened on a cell.
+      this.TEXTAREA.setAttribute('aria-label', ENTRY_NAME);
     }
 
     override open(): void {
@@ -39,24 +45,24 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
         return;
       }
       const { row, col } = this;
-      if (row === null || col === null || enterText(this.hot, { row, column: col }, text, ctrlDown === true)) {
-        super.finishEditing(true, ctrlDown, callback);
-        return;
-      }
-      this.#stayOpen(callback);
+      const why =
+        row === null || col === null ? undefined : enterText(this.hot, { row, column: col }, text, ctrlDown === true);
+      if (why === undefined) super.finishEditing(true, ctrlDown, callback);
+      else this.#stayOpen(why, callback);
     }
 
     /**
      * What follows a commit, such as a step to the next cell, waits for an editor that is still busy; then this one says
      * no, and Handsontable brings the selection back to it.
      */
-    #stayOpen(callback: ((closed: boolean) => void) | undefined): void {
+    #stayOpen(why: readonly string[], callback: ((closed: boolean) => void) | undefined): void {
       this.state = 'STATE_WAITING';
       if (callback !== undefined) super.finishEditing(false, false, callback);
       this.hot.rootWindow.setTimeout(() => {
         if (this.hot.isDestroyed) return;
         this.state = 'STATE_FINISHED';
         this.discardEditor(false);
+        if (this.row !== null && this.col !== null) bindingOf(this.hot)?.callout.show(this.row, this.col, why);
       });
     }
 
@@ -66,5 +72,3 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
     }
   };
 }
-
-export type GridInstance = Handsontable.Core;

@@ -5,6 +5,8 @@ import type { Block, BlockEntry } from '../entry/read-block.ts';
 import { bindingOf } from './bindings.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
+type Changes = Parameters<NonNullable<Events['beforeChange']>>[0];
+
 interface Coords {
   readonly row: number;
   readonly column: number;
@@ -23,17 +25,19 @@ export function entryHooks(binding: SeasonBinding): Partial<Events> {
   const { sheet } = binding.setting;
   return {
     beforeChange(changes, source) {
-      const entries: (BlockEntry & Coords)[] = [];
-      for (const [at, change] of changes.entries()) {
-        if (change === null) continue;
-        const [row, prop, , value] = change;
-        const column = binding.hot.propToCol(prop as string);
-        const cell = typeof column === 'number' ? binding.cell(row, column) : undefined;
-        if (cell === undefined) continue;
-        entries.push({ cell, row, column, text: textOf(value, sheet.state.locale) });
-        changes[at] = null;
-      }
-      if (entries.length > 0) enterBlock(binding, entries, STEP_LABELS[source ?? ''] ?? 'Change %n cells');
+      const entries = takeOurs(binding, changes);
+      const refusal = enterBlock(binding, entries, STEP_LABELS[source ?? ''] ?? 'Change %n cells');
+      if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
+    },
+    // What is dragged over other cells is what one would type to get the same.
+    beforeAutofill(data, source) {
+      const { row: top, col: left } = source.getTopStartCorner();
+      return data.map((line, down) =>
+        line.map((value, along) => {
+          const cell = binding.cell((top ?? 0) + down, (left ?? 0) + along);
+          return cell === undefined ? value : sheet.typedText(cell);
+        }),
+      );
     },
     beforeBeginEditing(row, column) {
       const cell = binding.cell(row, column);
@@ -52,19 +56,47 @@ export function entryHooks(binding: SeasonBinding): Partial<Events> {
   };
 }
 
-/** Enters a typed text; `everywhere` puts it into every selected cell. False where it was refused. */
-export function enterText(hot: Handsontable.Core, at: Coords, text: string, everywhere: boolean): boolean {
+/** Takes the season's cells out of what is about to change in the grid's own data. */
+function takeOurs(binding: SeasonBinding, changes: Changes): readonly (BlockEntry & Coords)[] {
+  const entries: (BlockEntry & Coords)[] = [];
+  for (const [at, change] of changes.entries()) {
+    if (change === null) continue;
+    const [row, prop, , value] = change;
+    const column = binding.hot.propToCol(prop as string);
+    const cell = typeof column === 'number' ? binding.cell(row, column) : undefined;
+    if (cell === undefined) continue;
+    entries.push({ cell, row, column, text: textOf(value, binding.setting.sheet.state.locale) });
+    changes[at] = null;
+  }
+  return entries;
+}
+
+/** Puts one text into every selected cell. */
+export function enterEverywhere(binding: SeasonBinding, text: string, label: string): void {
+  const refusal = enterBlock(
+    binding,
+    selectedCells(binding).map((place) => ({ ...place, text })),
+    label,
+  );
+  if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
+}
+
+/** Enters a typed text; `everywhere` puts it into every selected cell. Lines that say why, where it was refused. */
+export function enterText(
+  hot: Handsontable.Core,
+  at: Coords,
+  text: string,
+  everywhere: boolean,
+): readonly string[] | undefined {
   const binding = bindingOf(hot);
   const cell = binding?.cell(at.row, at.column);
-  if (binding === undefined || cell === undefined) return true;
-  if (everywhere) {
-    const entries = selectedCells(binding).map((place) => ({ ...place, text }));
-    return enterBlock(binding, entries, 'Change %n cells').refused.length === 0;
-  }
-  const entry = binding.setting.sheet.read(cell, text);
-  if (entry.kind === 'refused') binding.callout.show(at.row, at.column, [entry.why]);
-  if (entry.kind === 'edit') binding.setting.onEdit(entry.edit);
-  return entry.kind !== 'refused';
+  if (binding === undefined || cell === undefined) return undefined;
+  const places = everywhere ? selectedCells(binding) : [{ ...at, cell }];
+  return enterBlock(
+    binding,
+    places.map((place) => ({ ...place, text })),
+    'Change %n cells',
+  )?.lines;
 }
 
 /** The season's cells within the selection. */
@@ -83,17 +115,23 @@ export function selectedCells(binding: SeasonBinding): readonly (Coords & { read
   });
 }
 
-function enterBlock(binding: SeasonBinding, entries: readonly (BlockEntry & Coords)[], label: string): Block {
-  const { sheet, onEdit } = binding.setting;
+/** What was refused, with the cell to say it beside. */
+interface Refusal extends Coords {
+  readonly lines: readonly string[];
+}
+
+function enterBlock(
+  binding: SeasonBinding,
+  entries: readonly (BlockEntry & Coords)[],
+  label: string,
+): Refusal | undefined {
+  const { sheet } = binding.setting;
   const wanted = entries.length === 1 ? entries : entries.filter(({ cell, text }) => !isIdle(binding, cell, text));
   const block = sheet.readBlock(wanted, label);
-  if (block.edit !== undefined) onEdit(block.edit);
+  binding.edit(block.edit, block.changed);
   const [first] = block.refused;
-  if (first !== undefined) {
-    const at = wanted.find(({ cell }) => cell === first.cell) ?? { row: 0, column: 0 };
-    binding.callout.show(at.row, at.column, refusalLines(binding, block, wanted.length));
-  }
-  return block;
+  const at = first && wanted.find(({ cell }) => cell === first.cell);
+  return at && { row: at.row, column: at.column, lines: refusalLines(binding, block, wanted.length) };
 }
 
 /** Emptying a cell that holds nothing to empty is no mistake when many are emptied at once. */
@@ -101,7 +139,7 @@ function isIdle(binding: SeasonBinding, cell: BlockEntry['cell'], text: string):
   return text === '' && binding.setting.sheet.whyFixed(cell) !== undefined;
 }
 
-function refusalLines(binding: SeasonBinding, { refused, count }: Block, of: number): readonly string[] {
+function refusalLines(binding: SeasonBinding, { refused, changed }: Block, of: number): readonly string[] {
   const { sheet } = binding.setting;
   if (of === 1) return refused.map(({ why }) => why);
   const byReason = new Map<string, string[]>();
@@ -112,7 +150,7 @@ function refusalLines(binding: SeasonBinding, { refused, count }: Block, of: num
   });
   const untold = byReason.size - told.length;
   return [
-    `${count} of ${of} cells changed; ${refused.length} stay as they were.`,
+    `${changed.length} of ${of} cells changed; ${refused.length} stay as they were.`,
     ...told,
     ...(untold > 0 ? [`And ${untold} more reasons.`] : []),
   ];

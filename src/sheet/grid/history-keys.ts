@@ -4,19 +4,17 @@ import type { SeasonBinding } from './season-binding.ts';
 const GROUP = 'runnel-history';
 
 export function bindHistoryKeys(binding: SeasonBinding): void {
-  const { hot, setting } = binding;
-  const { onHistory } = setting;
-  const context = hot.getShortcutManager().getContext('grid');
-  if (onHistory === undefined || context === undefined) return;
+  const context = binding.hot.getShortcutManager().getContext('grid');
+  if (binding.setting.onHistory === undefined || context === undefined) return;
   context.addShortcuts(
     [
-      { keys: [['Control/Meta', 'Z']], callback: () => onHistory('undo') },
+      { keys: [['Control/Meta', 'Z']], callback: () => binding.step('undo') },
       {
         keys: [
           ['Control/Meta', 'Y'],
           ['Control/Meta', 'Shift', 'Z'],
         ],
-        callback: () => onHistory('redo'),
+        callback: () => binding.step('redo'),
       },
     ],
     { group: GROUP },

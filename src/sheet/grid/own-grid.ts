@@ -1,9 +1,11 @@
 /** A grid of the kit's own: the sheet's rows under months and weeks, ready to be put into an element of the page. */
 import type { SheetPlace } from '../sheet-place.ts';
 import { adoptSheetStyles } from './adopt-styles.ts';
+import { bindingOf } from './bindings.ts';
 import { coreStyles } from './core-styles.ts';
 import { Handsontable } from './grid-library.ts';
 import { columnWidths, frozenColumns, type GridRoom, rowHeight } from './grid-sizes.ts';
+import { seasonMenuItems } from './menu-items.ts';
 import type { SeasonPlugin } from './register.ts';
 import { sheetColumns, sheetHeaders } from './season-columns.ts';
 import { SEASON_KEY, type SeasonSetting } from './season-setting.ts';
@@ -50,6 +52,7 @@ export class OwnGrid {
       manualColumnResize: true,
       fillHandle: { autoInsertRow: false },
       copyPaste: true,
+      contextMenu: { items: seasonMenuItems(() => bindingOf(this.hot)) },
       outsideClickDeselects: false,
       // Nothing of the sheet is markup; what is pasted is parsed in a document that is never shown.
       sanitizer: (content: string, context: string) =>
@@ -105,6 +108,8 @@ export class OwnGrid {
     const widths = columnWidths(view.measure, this.#room);
     return [
       weeks,
+      ...view.hiddenWeeks,
+      ';',
       firstDay,
       state.locale,
       state.today,

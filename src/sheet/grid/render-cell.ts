@@ -1,4 +1,4 @@
-/** Paints a face into a table cell. Handsontable empties a cell's class and aria attributes before it asks for one. */
+/** Paints a face into a table cell. Handsontable empties a cell's class, style and aria attributes before it asks for one. */
 import type { CellFace, FigureFace, NameFace } from '../faces/cell-face.ts';
 
 /** What a cell was last painted with: child nodes are kept for as long as their kind fits. */
@@ -16,28 +16,31 @@ export const FOLD_CLASS = 'runnel-fold';
 
 /** `marksChange`: let a changed figure glow once. */
 export function renderFace(td: HTMLTableCellElement, face: CellFace, marksChange: boolean): void {
-  const before = painted.get(td);
   td.className = face.className;
-  if (face.kind === 'figure') {
-    td.setAttribute('aria-label', face.label);
-    if (face.bar !== undefined) td.style.setProperty('--_bar', `${Math.round(face.bar * 100)}%`);
-  } else {
-    td.setAttribute('role', 'rowheader');
-  }
-  const kept =
-    before !== undefined && before.kind === face.kind && before.nodes[0]?.parentNode === td ? before : undefined;
+  if (face.kind === 'name') td.setAttribute('role', 'rowheader');
+  else if (face.bar !== undefined) td.style.setProperty('--_bar', `${Math.round(face.bar * 100)}%`);
+  const kept = keptIn(td, face);
   if (kept?.face === face) return;
   if (marksChange && isChanged(kept?.face, face)) td.classList.add(CHANGED_CLASS);
   const here = kept ?? start(td, face);
   if (face.kind === 'figure') writeFigure(here.nodes, face);
   else writeName(here.nodes, face);
+  // Its figures are the cell's name; all of it in words, which the pointer shows as well, its description.
+  td.title = face.kind === 'figure' ? face.label : face.name;
   here.face = face;
+}
+
+/** What was painted before, where its nodes are still there and fit. */
+function keptIn(td: HTMLTableCellElement, { kind }: CellFace): Painted | undefined {
+  const before = painted.get(td);
+  return before?.kind === kind && before.nodes[0]?.parentNode === td ? before : undefined;
 }
 
 /** Empties a cell that stands for nothing in the season. */
 export function renderNothing(td: HTMLTableCellElement): void {
   painted.delete(td);
   td.replaceChildren();
+  td.removeAttribute('title');
 }
 
 function isChanged(before: CellFace | undefined, face: CellFace): boolean {
@@ -73,7 +76,6 @@ function nameNodes(td: HTMLElement): readonly HTMLElement[] {
 function writeName([fold, name, detail]: readonly HTMLElement[], face: NameFace): void {
   write(name, face.name);
   write(detail, face.detail);
-  if (name !== undefined) name.title = face.name;
   if (fold === undefined) return;
   fold.hidden = face.isOpen === undefined;
   fold.setAttribute('aria-expanded', String(face.isOpen === true));

@@ -1,11 +1,13 @@
 /** One Handsontable grid bound to a season: which cell stands for what, and the drawing of it. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
+import type { Edit } from '../../plan/edits/edit.ts';
 import { rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
-import type { SheetColumn } from '../sheet-column.ts';
-import type { SheetPlace } from '../sheet-place.ts';
-import type { SheetRow } from '../sheet-row.ts';
+import { SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
+import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
+import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
+import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
 import { renderFace, renderNothing } from './render-cell.ts';
 import { SEASON_CELL, type SeasonSetting } from './season-setting.ts';
@@ -24,6 +26,8 @@ export class SeasonBinding {
   #hostRows = new Map<string, SheetRow | undefined>();
   #marksChange = false;
   #rows: readonly SheetRow[];
+  /** Said after the next change. */
+  #toSay: (() => string) | undefined;
 
   constructor(hot: Handsontable.Core, setting: SeasonSetting) {
     this.hot = hot;
@@ -102,19 +106,52 @@ export class SeasonBinding {
     else renderFace(td, this.setting.sheet.face({ row, column }), this.#marksChange);
   }
 
+  /** Asks for a change; what became of `cells` is said once it is there. */
+  edit(edit: Edit | undefined, cells: readonly SheetCell[] = []): void {
+    if (edit === undefined) return;
+    this.#toSay = () => this.#changeWords(cells);
+    this.setting.onEdit(edit);
+  }
+
+  /** Asks for undo or redo. */
+  step(step: HistoryStep): void {
+    this.#toSay = () => `${SPOKEN[step]} ${this.#totalWords()}`;
+    this.setting.onHistory?.(step);
+  }
+
   /** Shows the sheet as it stands now. */
   refresh(): void {
-    const { sheet, rowOf } = this.setting;
     this.#hostRows.clear();
-    this.callout.hide();
+    this.#draw();
+    const words = this.#toSay?.();
+    this.#toSay = undefined;
+    if (words !== undefined) this.callout.say(words);
+  }
+
+  #draw(): void {
+    const { sheet, rowOf } = this.setting;
     if (rowOf === undefined && this.#rows !== sheet.rows) {
       this.#rows = sheet.rows;
+      this.callout.hide();
       this.hot.updateData(sheet.rows as SheetRow[]);
       return;
     }
     this.#marksChange = true;
     this.hot.render();
     this.#marksChange = false;
+  }
+
+  #changeWords(cells: readonly SheetCell[]): string {
+    const { sheet } = this.setting;
+    const [only] = cells;
+    const now = cells.length === 1 && only !== undefined ? sheet.now(only) : undefined;
+    const face = now && sheet.face(now);
+    return `${face?.kind === 'figure' ? face.label : SPOKEN.changed(cells.length)} ${this.#totalWords()}`;
+  }
+
+  #totalWords(): string {
+    const face = this.setting.sheet.face({ row: TOTAL_ROW, column: SEASON_COLUMN });
+    return face.kind === 'figure' ? face.label : '';
   }
 
   #roots(): readonly HTMLElement[] {

@@ -4,7 +4,7 @@ import { type RowPlace, rowAt } from '../row-place.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
 import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-column.ts';
 import type { SheetRow } from '../sheet-row.ts';
-import { SEASON_NAME, ZONE_NAME } from '../words.ts';
+import { MONTH_NAME, SEASON_NAME, WHOLE_NAME, ZONE_NAME } from '../words.ts';
 import { SEASON_CELL } from './season-setting.ts';
 
 export interface ColumnWidths {
@@ -21,7 +21,8 @@ export function hostWeekColumns(
   rowOf: (row: unknown) => RowPlace | undefined,
   width: number,
 ): Handsontable.ColumnSettings[] {
-  return weekColumns(sheet.weeks).map((column) =>
+  const weeks = weekColumns(sheet.weeks).filter((column) => column.kind === 'week' && isShown(sheet, column.week));
+  return weeks.map((column) =>
     columnSettings(column, width, sheet, (row) => {
       const place = rowOf(row);
       return place === undefined ? undefined : rowAt(sheet.state.season, place);
@@ -31,24 +32,31 @@ export function hostWeekColumns(
 
 /** Names, the season's totals and the weeks, for a grid whose rows are the sheet's. */
 export function sheetColumns(sheet: SeasonSheet, widths: ColumnWidths): Handsontable.ColumnSettings[] {
-  return [NAME_COLUMN, SEASON_COLUMN, ...weekColumns(sheet.weeks)].map((column) =>
+  const weeks = weekColumns(sheet.weeks).filter((column) => column.kind === 'week' && isShown(sheet, column.week));
+  return [NAME_COLUMN, SEASON_COLUMN, ...weeks].map((column) =>
     columnSettings(column, widths[column.kind], sheet, (row) => row as SheetRow),
   );
 }
 
-/** Months, each over its weeks. */
-export function monthHeaders({ calendar }: SeasonSheet): HeaderRow {
-  return calendar.months.map(({ label, weeks }) => ({ label, colspan: weeks }));
+/** Months, each over those of its weeks that are shown. */
+export function monthHeaders(sheet: SeasonSheet): HeaderRow {
+  return sheet.calendar.months.flatMap(({ label, week, weeks }) => {
+    const shown = Array.from({ length: weeks }, (_, at) => week + at).filter((at) => isShown(sheet, at));
+    return shown.length === 0 ? [] : [{ label, colspan: shown.length }];
+  });
 }
 
-export function weekHeaders({ calendar, weeks }: SeasonSheet): HeaderRow {
-  return Array.from({ length: weeks }, (_, week) => calendar.label(week));
+export function weekHeaders(sheet: SeasonSheet): HeaderRow {
+  const weeks = Array.from({ length: sheet.weeks }, (_, week) => week);
+  return weeks.filter((week) => isShown(sheet, week)).map((week) => sheet.calendar.label(week));
 }
+
+const isShown = ({ view }: SeasonSheet, week: number): boolean => !view.hiddenWeeks.has(week);
 
 /** Both rows of headers over `sheetColumns`. */
 export function sheetHeaders(sheet: SeasonSheet): HeaderRow[] {
   return [
-    ['', '', ...monthHeaders(sheet)],
+    [MONTH_NAME, WHOLE_NAME, ...monthHeaders(sheet)],
     [ZONE_NAME, SEASON_NAME, ...weekHeaders(sheet)],
   ];
 }

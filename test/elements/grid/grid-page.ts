@@ -39,19 +39,39 @@ export function gridOf(grid: Element): Handsontable.Core {
   return (wrapper as unknown as { readonly __hotInstance: Handsontable.Core }).__hotInstance;
 }
 
-/** The cell that says `label` at the start of its description, or a name. */
+/** The cell whose description begins with `label`. */
 export function cell(grid: Element, label: string): HTMLTableCellElement {
-  const found = [...grid.querySelectorAll<HTMLTableCellElement>('td.runnel-cell, td.runnel-name')].find(
-    (td) =>
-      td.getAttribute('aria-label')?.startsWith(label) || td.querySelector('.runnel-name-text')?.textContent === label,
-  );
-  if (found === undefined) throw new Error(`no cell says ${label}`);
-  return found;
+  return found(grid, '.runnel-cell', label, (td) => td.title.startsWith(label));
+}
+
+/** The cell in the first column with this name. */
+export function nameCell(grid: Element, name: string): HTMLTableCellElement {
+  return found(grid, '.runnel-name', name, (td) => td.querySelector('.runnel-name-text')?.textContent === name);
+}
+
+function found(
+  grid: Element,
+  selector: string,
+  sought: string,
+  fits: (td: HTMLTableCellElement) => boolean,
+): HTMLTableCellElement {
+  // Frozen rows and columns lie a second time over those beneath: the one that a pointer meets counts.
+  const cells = [...grid.querySelectorAll<HTMLTableCellElement>(`td${selector}`)].filter(fits);
+  const wanted = cells.find(isOnTop) ?? cells[0];
+  if (wanted === undefined) throw new Error(`no cell says ${sought}`);
+  return wanted;
+}
+
+function isOnTop(td: Element): boolean {
+  const { left, top, width, height } = td.getBoundingClientRect();
+  return td.contains(document.elementFromPoint(left + width / 2, top + height / 2));
 }
 
 /** What stands in a cell, line by line. */
 export function linesOf(td: Element): readonly string[] {
-  return [...td.children].map((child) => (child.textContent ?? '').replaceAll('\u00a0', ' ')).filter((line) => line !== '');
+  return [...td.children]
+    .map((child) => (child.textContent ?? '').replaceAll('\u00a0', ' '))
+    .filter((line) => line !== '');
 }
 
 export async function click(target: Element, button: 'left' | 'right' = 'left'): Promise<void> {
@@ -60,8 +80,14 @@ export async function click(target: Element, button: 'left' | 'right' = 'left'):
   await sendMouse({ type: 'click', button, position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
 }
 
+/** Keys one after the other; `Shift+Tab` holds one while the other is pressed. */
 export async function press(...keys: readonly string[]): Promise<void> {
-  for (const key of keys) await sendKeys({ press: key });
+  for (const key of keys) {
+    const [last = '', ...held] = key.split('+').reverse();
+    for (const down of held) await sendKeys({ down });
+    await sendKeys({ press: last });
+    for (const up of held) await sendKeys({ up });
+  }
 }
 
 export async function type(text: string): Promise<void> {
@@ -74,5 +100,15 @@ export async function afterwards(page: GridPage): Promise<void> {
   await quiet(page.plan);
 }
 
-export const callout = (): string => document.querySelector<HTMLElement>('.runnel-callout:not([hidden])')?.innerText ?? '';
+/** What stands beside a cell. */
+export const callout = (): string => document.querySelector('.runnel-callout:not([hidden])')?.textContent ?? '';
+/** What was said last. */
 export const spoken = (): string => document.querySelector('.runnel-spoken')?.textContent ?? '';
+
+/** An item of the open context menu. */
+export function menuItem(name: string): HTMLElement {
+  const items = [...document.querySelectorAll<HTMLElement>('.htContextMenu td:not(.htSeparator)')];
+  const wanted = items.find(({ textContent }) => textContent === name);
+  if (wanted === undefined) throw new Error(`the menu has no ${name}: ${items.map((item) => item.textContent).join()}`);
+  return wanted;
+}

@@ -1,12 +1,12 @@
-import { expect } from 'chai';
 import { setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, until } from '../shared/on-page.ts';
-import { afterwards, callout, cell, click, gridOf, gridPage, linesOf, press, type } from './grid-page.ts';
+import { afterwards, callout, cell, click, gridOf, gridPage, linesOf, nameCell, press, type } from './grid-page.ts';
 
 /** The spreadsheet component's own, in any setting: no control of ours is behind them. */
-const KNOWN = { 'aria-required-children': '.handsontable *', label: '.handsontableInput' };
+const KNOWN = { 'aria-required-children': '.handsontable' };
 
 const WEEK = 'Beds, week of July 19';
 const LATER = 'Beds, week of July 26';
@@ -18,7 +18,7 @@ describe('runnel-grid', () => {
 
   it('shows the weather, a row for each zone and the total, under months and weeks', async () => {
     const { grid } = await gridPage();
-    const names = [...grid.querySelectorAll('.ht_master .runnel-name-text')].map(({ textContent }) => textContent);
+    const names = [...grid.querySelectorAll('.runnel-name-text')].map(({ textContent }) => textContent);
     expect([...new Set(names)]).to.include.members(['Beds', 'Containers']);
     for (const row of ['Reference ET', 'Rain', 'Beds', 'Containers', 'Whole garden']) {
       expect(linesOf(cell(grid, `${row}, whole season`))[0], row).to.match(/^[\d,.]+$/);
@@ -40,7 +40,7 @@ describe('runnel-grid', () => {
     const typed = cell(grid, 'Beds, week of June 7');
     expect(linesOf(typed)[1]).to.equal('3 min');
     expect(typed.className).to.contain('runnel-by-hand');
-    expect(typed.getAttribute('aria-label')).to.contain('3 minutes set by hand');
+    expect(typed.title).to.contain('3 minutes set by hand');
     expect(linesOf(cell(grid, 'Beds, week of June 14'))).not.to.deep.equal(later);
     expect(linesOf(cell(grid, 'Whole garden, whole season'))).not.to.deep.equal(total);
     expect(gridOf(grid).getSelectedLast()?.[0]).to.equal(3);
@@ -65,9 +65,7 @@ describe('runnel-grid', () => {
     await click(cell(page.grid, 'Beds, week of July 5'));
     await press('Delete');
     await afterwards(page);
-    expect(page.edits).to.deep.equal([
-      { type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: undefined },
-    ]);
+    expect(page.edits).to.deep.equal([{ type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: undefined }]);
     expect(cell(page.grid, 'Beds, week of July 5').className).not.to.contain('by-hand');
     await press('Delete');
     await afterwards(page);
@@ -112,7 +110,7 @@ describe('runnel-grid', () => {
     await click(cell(page.grid, 'Reference ET, week of June 7'));
     await type('1.5');
     await press('Enter');
-    await click(cell(page.grid, 'Beds'));
+    await click(nameCell(page.grid, 'Beds'));
     await press('Enter');
     await afterwards(page);
     await click(cell(page.grid, 'Shrubs in Beds, week of June 14'));
@@ -129,18 +127,24 @@ describe('runnel-grid', () => {
 
   it('is entered and left by Tab, both ways, and finds its cell again', async () => {
     const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('Tab');
+    expect(document.activeElement?.id).to.equal('after');
+    await press('Shift+Tab');
+    expect((document.activeElement as HTMLElement).title).to.contain('Beds, week of June 7');
+    await press('Shift+Tab');
+    expect(document.activeElement?.localName).to.equal('summary');
+    await press('Tab');
+    expect((document.activeElement as HTMLElement).title).to.contain('Beds, week of June 7');
+  });
+
+  it('is entered by Tab though no cell was ever selected', async () => {
+    const page = await gridPage();
     document.getElementById('after')?.focus();
     await press('Shift+Tab');
     expect(page.grid.querySelector('.handsontable')?.contains(document.activeElement)).to.equal(true);
     await press('Tab');
     expect(document.activeElement?.id).to.equal('after');
-    await click(cell(page.grid, 'Beds, week of June 7'));
-    await press('Tab');
-    expect(document.activeElement?.id).to.equal('after');
-    await press('Shift+Tab');
-    expect(document.activeElement?.getAttribute('aria-label')).to.contain('Beds, week of June 7');
-    await press('Shift+Tab');
-    expect(document.activeElement?.localName).to.equal('summary');
   });
 
   it('tells every view what is selected', async () => {
@@ -149,7 +153,7 @@ describe('runnel-grid', () => {
     expect(page.plan.store.view.selection).to.deep.include({ zone: 'beds', week: 9 });
     await click(cell(page.grid, 'Rain, week of June 14'));
     expect(page.plan.store.view.selection).to.deep.equal({ zone: undefined, planting: undefined, week: 10 });
-    await click(cell(page.grid, 'Containers'));
+    await click(nameCell(page.grid, 'Containers'));
     expect(page.plan.store.view.selection).to.deep.equal({ zone: 'containers', planting: undefined, week: undefined });
   });
 
@@ -171,18 +175,18 @@ describe('runnel-grid', () => {
 
   it('unfolds a zone on Enter and on its button, and says so', async () => {
     const page = await gridPage();
-    const button = () => cell(page.grid, 'Beds').querySelector('button');
+    const button = () => nameCell(page.grid, 'Beds').querySelector('button');
     expect(button()?.getAttribute('aria-expanded')).to.equal('false');
-    await click(cell(page.grid, 'Beds'));
+    await click(nameCell(page.grid, 'Beds'));
     await press('Enter');
     await afterwards(page);
     expect(button()?.getAttribute('aria-expanded')).to.equal('true');
-    expect(linesOf(cell(page.grid, 'Shrubs'))).to.have.length(2);
+    expect(linesOf(nameCell(page.grid, 'Shrubs'))).to.have.length(2);
     const toggle = button();
     if (toggle) await click(toggle);
     await afterwards(page);
     expect(button()?.getAttribute('aria-expanded')).to.equal('false');
-    expect(() => cell(page.grid, 'Shrubs')).to.throw();
+    expect(() => nameCell(page.grid, 'Shrubs')).to.throw();
     expect(page.edits).to.deep.equal([]);
   });
 
@@ -205,8 +209,8 @@ describe('runnel-grid', () => {
     const name = '<img src=x onerror="document.title=`hit`"> =1+1';
     const plan = mixedGarden();
     const page = await gridPage({ ...plan, zones: plan.zones.map((zone) => ({ ...zone, name })) });
-    expect(cell(page.grid, name).querySelector('img')).to.equal(null);
-    expect(linesOf(cell(page.grid, name))[0]).to.equal(name);
+    expect(nameCell(page.grid, name).querySelector('img')).to.equal(null);
+    expect(linesOf(nameCell(page.grid, name))[0]).to.equal(name);
     expect(document.title).not.to.equal('hit');
   });
 
@@ -240,12 +244,16 @@ describe('runnel-grid', () => {
     expect(page.edits).to.have.length(1);
   });
 
-  it('passes axe but for what is documented, folded and unfolded', async () => {
-    const page = await gridPage();
-    expect(await accessibilityFaults(page.grid, KNOWN)).to.deep.equal([]);
-    await click(cell(page.grid, 'Beds'));
-    await press('Enter');
-    await afterwards(page);
-    expect(await accessibilityFaults(page.grid, KNOWN)).to.deep.equal([]);
-  });
+  for (const fold of ['folded', 'unfolded']) {
+    it(`passes axe but for what is documented, ${fold}`, async function () {
+      this.timeout(40_000);
+      const page = await gridPage();
+      if (fold === 'unfolded') {
+        await click(nameCell(page.grid, 'Beds'));
+        await press('Enter');
+        await afterwards(page);
+      }
+      expect(await accessibilityFaults(page.grid, KNOWN)).to.deep.equal([]);
+    });
+  }
 });

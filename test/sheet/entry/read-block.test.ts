@@ -6,10 +6,8 @@ const entry = (row: string, at: string, text: string) => ({ cell: cellOf(sheet, 
 
 describe('a block', () => {
   it('is one step of history', () => {
-    const block = sheet.readBlock(
-      [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '40')],
-      'Paste %n cells',
-    );
+    const entries = [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '40')];
+    const block = sheet.readBlock(entries, 'Paste %n cells');
     expect(block).toEqual({
       edit: {
         type: 'together',
@@ -19,7 +17,7 @@ describe('a block', () => {
           { type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 40 },
         ],
       },
-      count: 2,
+      changed: entries.map(({ cell }) => cell),
       refused: [],
     });
   });
@@ -32,7 +30,7 @@ describe('a block', () => {
   it('takes over what it can and names the rest', () => {
     const bad = [entry('beds', '2027-06-14', 'abc'), entry('total', '2027-06-07', '9')];
     const block = sheet.readBlock([entry('beds', '2027-06-07', '30'), ...bad], 'Paste %n cells');
-    expect(block.count).toBe(1);
+    expect(block.changed).toHaveLength(1);
     expect(block.refused).toEqual(bad.map((refused) => ({ ...refused, why: expect.any(String) })));
   });
 
@@ -41,6 +39,6 @@ describe('a block', () => {
       [entry('beds', '2027-06-07', ''), entry('beds', '2027-07-05', '120')],
       'Cut %n cells',
     );
-    expect(block).toEqual({ edit: undefined, count: 0, refused: [] });
+    expect(block).toEqual({ edit: undefined, changed: [], refused: [] });
   });
 });

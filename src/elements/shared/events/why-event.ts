@@ -1,0 +1,19 @@
+import type { Selection } from '../plan-context.ts';
+
+/** Asks the page around a view to show why a figure is so. */
+export class RunnelWhyEvent extends Event {
+  static readonly type = 'runnel-why';
+
+  readonly selection: Selection;
+
+  constructor(selection: Selection) {
+    super(RunnelWhyEvent.type, { bubbles: true, composed: true });
+    this.selection = selection;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'runnel-why': RunnelWhyEvent;
+  }
+}

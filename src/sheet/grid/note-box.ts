@@ -1,0 +1,64 @@
+/** A small form beside a cell for its week's note. */
+import { noteWeek } from '../entry/cell-actions.ts';
+import { NOTE_WORDS } from '../words.ts';
+import { placeBeside } from './place-beside.ts';
+import type { SeasonBinding } from './season-binding.ts';
+
+/** Opens the note of the selected cell's week. Escape leaves it as it was. */
+export function editNote(binding: SeasonBinding): void {
+  const { hot, setting } = binding;
+  const at = hot.getSelectedRangeActive()?.highlight;
+  const cell = at && binding.cell(at.row ?? -1, at.col ?? -1);
+  if (cell === undefined || cell.column.kind !== 'week' || !('zone' in cell.row)) return;
+  const { sheet } = setting;
+  const before = cell.row.zone.zone.choices.get(cell.column.week)?.note ?? '';
+  const form = noteForm(hot.rootDocument, `${NOTE_WORDS.title}: ${sheet.nameOf(cell)}`, before);
+  const { textarea } = form;
+  const close = (note: string | undefined) => {
+    form.root.remove();
+    if (note !== undefined)
+      binding.edit(
+        noteWeek(cell, note, (week) => sheet.weekDay(week)),
+        [cell],
+      );
+    hot.listen();
+    hot.getFocusManager().focusOnHighlightedCell();
+  };
+  form.save.addEventListener('click', () => close(textarea.value));
+  form.cancel.addEventListener('click', () => close(undefined));
+  form.root.addEventListener('keydown', (event) => {
+    // What is typed here is the note's, not the grid's.
+    event.stopPropagation();
+    if (event.key === 'Escape') close(undefined);
+    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) close(textarea.value);
+  });
+  hot.rootPortalElement.append(form.root);
+  binding.onStop(() => form.root.remove());
+  placeBeside(form.root, hot.getCell(at?.row ?? 0, at?.col ?? 0, true) ?? hot.rootElement);
+  hot.unlisten();
+  textarea.focus();
+}
+
+function noteForm(page: Document, title: string, note: string) {
+  const root = page.createElement('div');
+  root.className = 'runnel-note';
+  root.setAttribute('role', 'dialog');
+  root.setAttribute('aria-label', title);
+  const label = page.createElement('label');
+  label.textContent = title;
+  const textarea = page.createElement('textarea');
+  textarea.rows = 3;
+  textarea.maxLength = 10_000;
+  textarea.value = note;
+  label.append(textarea);
+  const button = (text: string) => {
+    const made = page.createElement('button');
+    made.type = 'button';
+    made.textContent = text;
+    return made;
+  };
+  const save = button(NOTE_WORDS.save);
+  const cancel = button(NOTE_WORDS.cancel);
+  root.append(label, save, cancel);
+  return { root, textarea, save, cancel };
+}

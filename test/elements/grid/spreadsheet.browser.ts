@@ -1,0 +1,255 @@
+import { sendMouse, setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { clearPage, until } from '../shared/on-page.ts';
+import {
+  afterwards,
+  callout,
+  cell,
+  click,
+  gridOf,
+  gridPage,
+  linesOf,
+  menuItem,
+  nameCell,
+  press,
+  spoken,
+  type,
+} from './grid-page.ts';
+
+const centre = (element: Element): [number, number] => {
+  const { left, top, width, height } = element.getBoundingClientRect();
+  return [Math.round(left + width / 2), Math.round(top + height / 2)];
+};
+
+/** Puts a block on the clipboard as another spreadsheet does. */
+async function copyOutside(text: string): Promise<void> {
+  const area = document.createElement('textarea');
+  area.value = text;
+  document.body.append(area);
+  area.select();
+  await press('Control+c');
+  area.remove();
+}
+
+/** What a copy puts on the clipboard as text, read back through another field. */
+async function clipboardText(): Promise<string> {
+  const area = document.createElement('textarea');
+  document.body.append(area);
+  area.focus();
+  await press('Control+v');
+  area.remove();
+  return area.value;
+}
+
+const minutesOf = (grid: Element, week: string) => linesOf(cell(grid, `Beds, week of ${week}`))[1];
+
+describe('a spreadsheet', () => {
+  before(() => setViewport({ width: 1400, height: 800 }));
+  beforeEach(() => window.scrollTo(0, 0));
+  afterEach(clearPage);
+
+  it('takes a block from another spreadsheet, as one step', async () => {
+    const page = await gridPage();
+    await copyOutside('30\t40\t50\n7\t8\t9');
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('Control+v');
+    await afterwards(page);
+    expect(page.edits).to.have.length(1);
+    expect(['June 7', 'June 14', 'June 21'].map((week) => minutesOf(page.grid, week))).to.deep.equal([
+      '30 min',
+      '40 min',
+      '50 min',
+    ]);
+    expect(linesOf(cell(page.grid, 'Containers, week of June 21'))[1]).to.equal('9 min');
+    expect(spoken()).to.contain('6 cells changed.');
+    await press('Control+z');
+    await afterwards(page);
+    expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
+  });
+
+  it('says which cells of a block stay as they were, and enters the others', async () => {
+    const page = await gridPage();
+    await copyOutside('30\tabc\t50\n7\t8\t1,500');
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('Control+v');
+    await afterwards(page);
+    await until(() => callout() !== '', 'the callout is there');
+    expect(callout()).to.contain('4 of 6 cells changed; 2 stay as they were.');
+    expect(callout()).to.contain('Beds, week of June 14: “abc” is not a number');
+    expect(callout()).to.contain('Containers, week of June 21: “1,500” could be 1500 or 1.500');
+    expect(spoken()).to.contain('stay as they were');
+    expect(minutesOf(page.grid, 'June 21')).to.equal('50 min');
+  });
+
+  it('copies bare numbers in the shown measure, and pastes its own copy as what was set', async () => {
+    const page = await gridPage();
+    page.grid.measure = 'volume';
+    await afterwards(page);
+    await click(cell(page.grid, 'Beds, week of July 5'));
+    await press('Shift+ArrowRight');
+    await press('Control+c');
+    expect(spoken()).to.equal('2 cells copied as volume of water.');
+    const shown = ['July 5', 'July 12'].map((week) => linesOf(cell(page.grid, `Beds, week of ${week}`))[0]);
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await press('Control+v');
+    await afterwards(page);
+    page.grid.measure = 'all';
+    await afterwards(page);
+    expect(minutesOf(page.grid, 'June 7')).to.equal('120 min');
+    const [first, second] = (await clipboardText()).trim().split('\t');
+    expect(Math.round(Number(first))).to.equal(Number(shown[0]));
+    expect(Math.round(Number(second))).to.equal(Number(shown[1]));
+  });
+
+  it('copies a name that begins like a formula as text', async () => {
+    const plan: Plan = mixedGarden();
+    const named = plan.zones.map((zone) => (zone.id === 'beds' ? { ...zone, name: '=HYPERLINK("x")' } : zone));
+    const page = await gridPage({ ...plan, zones: named });
+    await click(nameCell(page.grid, '=HYPERLINK("x")'));
+    await press('Control+c');
+    expect((await clipboardText()).trim()).to.contain("'=HYPERLINK(");
+  });
+
+  it('fills by dragging', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of July 5'));
+    const handle = [...page.grid.querySelectorAll('.wtBorder.corner')].find(
+      (corner) => corner.getBoundingClientRect().width > 0,
+    );
+    if (handle === undefined) throw new Error('there is no handle');
+    await sendMouse({ type: 'move', position: centre(handle) });
+    await sendMouse({ type: 'down' });
+    await sendMouse({ type: 'move', position: centre(cell(page.grid, 'Beds, week of July 12')) });
+    await sendMouse({ type: 'move', position: centre(cell(page.grid, 'Beds, week of July 19')) });
+    await sendMouse({ type: 'up' });
+    await afterwards(page);
+    expect(page.edits).to.have.length(1);
+    expect([minutesOf(page.grid, 'July 12'), minutesOf(page.grid, 'July 19')]).to.deep.equal(['120 min', '120 min']);
+  });
+
+  it('undoes and redoes by keys, in the plan that every view shares', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('77');
+    await press('Enter');
+    await afterwards(page);
+    await press('Control+z');
+    await afterwards(page);
+    expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
+    await press('Control+y');
+    await afterwards(page);
+    expect(minutesOf(page.grid, 'June 7')).to.equal('77 min');
+  });
+
+  it('says politely what an entry came to', async () => {
+    const page = await gridPage();
+    expect(document.querySelector('.runnel-spoken')?.getAttribute('role')).to.equal('status');
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('77');
+    await press('Enter');
+    await afterwards(page);
+    expect(spoken()).to.match(/^Beds, week of June 7: .*77 minutes set by hand;.*Whole garden, whole season: /);
+  });
+
+  it('has a menu that gives back, closes and opens weeks', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of July 5'), 'right');
+    await click(menuItem('Give back to the calculation'));
+    await afterwards(page);
+    await click(cell(page.grid, 'Beds, week of July 19'), 'right');
+    await click(menuItem('Close for the week'));
+    await afterwards(page);
+    expect(cell(page.grid, 'Beds, week of July 19').className).to.contain('runnel-state-closed');
+    await click(cell(page.grid, 'Beds, week of July 19'), 'right');
+    await click(menuItem('Open for the week'));
+    await afterwards(page);
+    expect(page.edits.map(({ type: kind }) => kind)).to.deep.equal(['set-minutes', 'close-week', 'close-week']);
+  });
+
+  it('keeps a note, shows its mark and says it', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'), 'right');
+    await click(menuItem('Note…'));
+    await type('=1+1 <b>not bold</b>');
+    expect((document.activeElement as HTMLTextAreaElement).value).to.equal('=1+1 <b>not bold</b>');
+    await press('Control+Enter');
+    await afterwards(page);
+    const noted = cell(page.grid, 'Beds, week of June 7');
+    expect(noted.title).to.contain('Note: =1+1 <b>not bold</b>');
+    expect(noted.className).to.contain('runnel-noted');
+    expect(noted.querySelector('.runnel-main b')).to.equal(null);
+    expect(document.activeElement).to.equal(cell(page.grid, 'Beds, week of June 7'));
+    expect(page.edits).to.have.length(1);
+  });
+
+  it('leaves a note as it was on Escape', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of July 12'), 'right');
+    await click(menuItem('Note…'));
+    await type('x');
+    await press('Escape');
+    expect(document.querySelector('.runnel-note')).to.equal(null);
+    expect(page.edits).to.deep.equal([]);
+  });
+
+  it('asks why from the menu, and tells the week under the pointer', async () => {
+    const page = await gridPage();
+    const asked: unknown[] = [];
+    page.grid.addEventListener('runnel-why', ({ selection }) => asked.push(selection));
+    page.grid.addEventListener('runnel-hover', ({ week }) => asked.push(week));
+    await sendMouse({ type: 'move', position: centre(cell(page.grid, 'Beds, week of June 14')) });
+    expect(asked.at(-1)).to.equal(10);
+    await click(cell(page.grid, 'Beds, week of June 7'), 'right');
+    await click(menuItem('Why is this so?'));
+    expect(asked.filter((found) => typeof found === 'object')).to.deep.equal([{ zone: 'beds', week: 9 }]);
+  });
+
+  it('finds zones, filters by state, sorts, and hides weeks, without touching the plan', async () => {
+    const page = await gridPage();
+    const summary = page.grid.querySelector('summary');
+    if (summary) await click(summary);
+    const search = page.grid.querySelector<HTMLInputElement>('input[type=search]');
+    if (search) await click(search);
+    await type('pots');
+    await afterwards(page);
+    expect(() => nameCell(page.grid, 'Beds')).to.throw();
+    expect(linesOf(nameCell(page.grid, 'Containers'))[0]).to.equal('Containers');
+    await press('Control+a', 'Delete');
+    await afterwards(page);
+    expect(linesOf(nameCell(page.grid, 'Beds'))[0]).to.equal('Beds');
+    await click(cell(page.grid, 'Beds, week of April 5'), 'right');
+    await click(menuItem('Hide these weeks'));
+    await afterwards(page);
+    expect(gridOf(page.grid).countCols()).to.equal(31);
+    expect(() => cell(page.grid, 'Beds, week of April 5')).to.throw();
+    await click(cell(page.grid, 'Beds, week of April 12'), 'right');
+    await click(menuItem('Show all that is hidden'));
+    await afterwards(page);
+    expect(gridOf(page.grid).countCols()).to.equal(32);
+    expect(page.edits).to.deep.equal([]);
+  });
+
+  it('goes to this week and to a month', async () => {
+    await setViewport({ width: 800, height: 800 });
+    const page = await gridPage();
+    const goTo = page.grid.querySelector('select');
+    const leftmost = () => {
+      const edge = nameCell(page.grid, 'Beds').getBoundingClientRect();
+      const row = document.elementsFromPoint(edge.right + 100, edge.top + 20).find((td) => td.matches('td'));
+      return (row as HTMLElement | undefined)?.title ?? '';
+    };
+    for (const [name, week] of [
+      ['This week', 'July 12'],
+      ['September', 'September 6'],
+      ['April 2027', 'April 5'],
+    ] as const) {
+      if (goTo === null) throw new Error('there is no way to go');
+      goTo.selectedIndex = [...goTo.options].findIndex(({ text }) => text === name);
+      goTo.dispatchEvent(new Event('change', { bubbles: true }));
+      await until(() => leftmost().includes(week), `${week} stands left`);
+    }
+    await setViewport({ width: 1400, height: 800 });
+  });
+});
