@@ -4,8 +4,7 @@ import type { SeasonSpan } from './garden.ts';
 
 /**
  * Gives what a week's total leaves, after its days that have a figure of their own, to its other days in equal parts
- * (never below 0). `totals` is by any day of the week, of which the later counts; `placed` is told each day that got its
- * share.
+ * (never below 0). `totals` is by any day of the week, of two the later counts; `placed` is told each day that got its share.
  */
 export function spreadWeekTotals(
   input: {
@@ -19,7 +18,8 @@ export function spreadWeekTotals(
   placed: (place: number) => void,
 ): void {
   const { span, totals, isTaken, daily } = input;
-  for (const [day, total] of totals) {
+  const inOrder = [...totals].sort(([one], [other]) => one - other);
+  for (const [day, total] of inOrder) {
     const week = Math.floor((day - span.firstDay) / 7);
     if (total === undefined || week < 0 || week >= span.weeks) continue;
     const places = Array.from({ length: 7 }, (_, offset) => week * 7 + offset);

@@ -17,6 +17,7 @@ export function leastOf(reaches: (minutes: number) => boolean): number {
  * though not always the least.
  */
 export function leastWithin(most: number, reaches: (minutes: number) => boolean): number {
+  if (reaches(0)) return 0;
   return reaches(most) ? halve(most, reaches) : most;
 }
 

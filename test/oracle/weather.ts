@@ -41,7 +41,7 @@ export function weatherOf(garden: Garden): readonly WeatherDay[] {
 
 /** A week's totals, written by any of its days; of several the later counts. */
 function totalOf(weeks: ReadonlyMap<number, ObservedWeek>, dates: readonly number[]): ObservedWeek {
-  const totals = [...weeks].filter(([day]) => dates.includes(day)).map(([, total]) => total);
+  const totals = dates.flatMap((day) => weeks.get(day) ?? []);
   return {
     rainMm: totals.findLast(({ rainMm }) => rainMm !== undefined)?.rainMm,
     etoMm: totals.findLast(({ etoMm }) => etoMm !== undefined)?.etoMm,

@@ -2,7 +2,6 @@
 import { dayOfYear } from '../calendar.ts';
 import type { Garden, GardenSite, ObservedDay } from '../garden.ts';
 import { spreadWeekTotals } from '../spread-week-totals.ts';
-import { monthlyReadings } from './monthly-readings.ts';
 import { monthlyReferenceEt } from './monthly-reference-et.ts';
 import { monthlyToDaily } from './monthly-to-daily.ts';
 import { dailyReferenceEt } from './reference-et.ts';
@@ -31,18 +30,31 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
     method[place] = ETO_METHODS.indexOf(used);
   }
   const weekEto = new Map([...observed.weeks].map(([day, { etoMm }]) => [day, etoMm]));
-  const isTaken = (place: number) => method[place] !== NORMALS && method[place] !== OBSERVED_WEEK;
-  spreadWeekTotals({ span, totals: weekEto, isTaken, daily: mm }, (place) => {
-    method[place] = OBSERVED_WEEK;
-  });
+  spreadWeekTotals(
+    { span, totals: weekEto, isTaken: (place) => isOfDay(method[place] as number), daily: mm },
+    (place) => {
+      method[place] = OBSERVED_WEEK;
+    },
+  );
   return { mm, method };
+}
+
+function isOfDay(method: number): boolean {
+  return method !== NORMALS && method !== OBSERVED_WEEK;
 }
 
 /** Monthly totals as given, else from the months' temperatures and what else is known of them. */
 export function monthlyEtoMm(site: GardenSite): readonly number[] {
   const { climate } = site;
   if (climate.etoMm !== undefined) return climate.etoMm;
-  return monthlyReferenceEt(monthlyReadings(climate), site).map(({ etoMm }) => etoMm);
+  const months = Array.from({ length: 12 }, (_, month) => ({
+    minTemperatureC: climate.minTemperatureC?.[month],
+    maxTemperatureC: climate.maxTemperatureC?.[month],
+    dewPointC: climate.dewPointC?.[month],
+    windMs: climate.windMs?.[month],
+    sunshineHours: climate.sunshineHours?.[month],
+  }));
+  return monthlyReferenceEt(months, site).map(({ etoMm }) => etoMm);
 }
 
 function hasReferenceEt({ etoMm, minTemperatureC, maxTemperatureC }: ObservedDay): boolean {

@@ -14,11 +14,6 @@ export function openMasks(wateringDays: number): readonly number[] {
   });
 }
 
-/** The days of a week from one offset up to another, as a mask. */
-export function daysMask(from: number, until: number): number {
-  return ((1 << until) - 1) & ~((1 << from) - 1);
-}
-
 /** The smallest k of the watering days that meets the planting's need at the zone's minutes; all of them if none does. */
 export function fewestOpenDays(course: WeekCourse, masks: readonly number[], minutesPerDay: number): number {
   const { start, depletionMm } = course;

@@ -16,6 +16,8 @@ export interface PlantingDemand {
   readonly rawMm: Float64Array;
   /** The least of them in the ground: below it no day is short. */
   readonly leastRawMm: number;
+  /** More water never leaves it drier: no day's use is more than what lies between readily and totally available water. */
+  readonly isSteady: boolean;
   /** Total available water, mm. */
   readonly tawMm: number;
   /** Depletion to come back to, mm. */
@@ -32,6 +34,7 @@ export function plantingDemand(planting: GardenPlanting, soil: ZoneSoil, weather
   const allowedMm = readilyAvailableWaterMm(tawMm, planting.allowedDepletion);
   const etcMm = new Float64Array(days);
   const rawMm = new Float64Array(days);
+  let isSteady = true;
   let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
   for (let day = first; day < end; day++) {
     const etc = plantCoefficientOn(planting, firstDay + day) * (weather.eto.mm[day] as number);
@@ -41,6 +44,7 @@ export function plantingDemand(planting: GardenPlanting, soil: ZoneSoil, weather
     etcMm[day] = etc;
     rawMm[day] = raw;
     if (raw < leastRawMm) leastRawMm = raw;
+    if (etc > tawMm - raw) isSteady = false;
   }
   return {
     first,
@@ -48,6 +52,7 @@ export function plantingDemand(planting: GardenPlanting, soil: ZoneSoil, weather
     etcMm,
     rawMm,
     leastRawMm,
+    isSteady,
     tawMm,
     targetMm: planting.target * allowedMm,
     startMm: planting.startDepletion * allowedMm,

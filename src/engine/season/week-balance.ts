@@ -1,9 +1,9 @@
 /** Runs one planting through one week of the root-zone balance (FAO-56 eq. 84 to 88, as `rootZoneDay`) and keeps its figures. */
 import { usedWaterMm } from '../soil/used-water.ts';
-import { daysMask } from './open-days.ts';
+import { daysMask } from './days-mask.ts';
+import { isShort } from './is-short.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { PLANTING_FIELDS as P } from './season.ts';
-import { RAW_MARGIN_MM } from './week-course.ts';
 
 /** A planting on its way through the season. */
 export interface PlantingCourse {
@@ -46,7 +46,7 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
     const irrigation = open * minutesPerDay * (netMmPerMinute[day] as number);
     const brought = rainIn + irrigation;
     const use = usedWaterMm(etc, depletion, raw, tawMm, brought);
-    if (depletion > raw + RAW_MARGIN_MM) shortDays++;
+    if (isShort(depletion, raw)) shortDays++;
     depletion += use - brought;
     if (depletion < 0) {
       drained -= depletion;

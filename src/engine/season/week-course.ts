@@ -1,9 +1,8 @@
 /** A planting's week while it is being reckoned: filled anew each week, so that a long season makes no litter. */
 import { usedWaterMm } from '../soil/used-water.ts';
+import { daysMask } from './days-mask.ts';
+import { isShort } from './is-short.ts';
 import type { PlantingDays } from './planting-days.ts';
-
-/** Two ways to the same allowed depletion differ by rounding: less than this beyond it is not short, mm. */
-export const RAW_MARGIN_MM = 1e-9;
 
 export interface WeekCourse {
   readonly days: PlantingDays;
@@ -13,7 +12,7 @@ export interface WeekCourse {
   /** First day in the ground and the day after the last, within the week. */
   first: number;
   end: number;
-  /** Last watering day in the ground on which a line brings water, else the last in the ground; -1 without one. */
+  /** Last watering day in the ground on which a line brings water, else the last in the ground; -1 where there is none. */
   last: number;
   /** Depletion at the start of `first`, mm. */
   depletionMm: number;
@@ -43,11 +42,16 @@ export function setOut(course: WeekCourse, start: number, mask: number, depletio
 
 /** Depletion at the end of the last watering day by the daily balance, as `rootZoneDay` has it, mm. */
 export function depletionAfter(course: WeekCourse, minutesPerDay: number): number {
-  let depletion = course.depletionMm;
+  return Math.max(0, levelAfter(course, minutesPerDay));
+}
+
+/** The same, but below 0 where water drains on that day: less the more drains. */
+export function levelAfter(course: WeekCourse, minutesPerDay: number): number {
+  let level = course.depletionMm;
   for (let day = course.first; day <= course.last; day++) {
-    depletion = nextDepletion(course, day, depletion, minutesPerDay);
+    level = nextLevel(course, day, Math.max(0, level), minutesPerDay);
   }
-  return depletion;
+  return level;
 }
 
 /** Whether some day up to the last watering day starts beyond the allowed depletion. */
@@ -55,29 +59,32 @@ export function isEverShort(course: WeekCourse, minutesPerDay: number): boolean 
   const { rawMm } = course.days.demand;
   let depletion = course.depletionMm;
   for (let day = course.first; day <= course.last; day++) {
-    if (depletion > (rawMm[day] as number) + RAW_MARGIN_MM) return true;
-    depletion = nextDepletion(course, day, depletion, minutesPerDay);
+    if (isShort(depletion, rawMm[day] as number)) return true;
+    depletion = Math.max(0, nextLevel(course, day, depletion, minutesPerDay));
   }
   return false;
 }
 
-function nextDepletion({ days, start, mask }: WeekCourse, day: number, depletion: number, minutes: number): number {
+function nextLevel({ days, start, mask }: WeekCourse, day: number, depletion: number, minutes: number): number {
   const { etcMm, rawMm, tawMm } = days.demand;
   const open = (mask >> (day - start)) & 1;
   const brought = (days.soakedMm[day] as number) + open * minutes * (days.netMmPerMinute[day] as number);
-  const next = depletion + usedWaterMm(etcMm[day] as number, depletion, rawMm[day] as number, tawMm, brought) - brought;
-  return Math.max(next, 0);
+  return depletion + usedWaterMm(etcMm[day] as number, depletion, rawMm[day] as number, tawMm, brought) - brought;
 }
 
 function lastWateringDay({ days, start, first, end, mask }: WeekCourse): number {
   if (first >= end) return -1;
-  const inGround = mask & ((1 << (end - start)) - 1) & ~((1 << (first - start)) - 1);
-  if (inGround === 0) return -1;
-  const last = start + 31 - Math.clz32(inGround);
-  for (let day = last; day >= first; day--) {
-    if ((inGround >> (day - start)) & 1 && (days.netMmPerMinute[day] as number) > 0) return day;
+  const inGround = mask & daysMask(first - start, end - start);
+  for (let left = inGround; left !== 0; left ^= highestDay(left)) {
+    const day = start + 31 - Math.clz32(left);
+    if ((days.netMmPerMinute[day] as number) > 0) return day;
   }
-  return last;
+  return inGround === 0 ? -1 : start + 31 - Math.clz32(inGround);
+}
+
+/** The last day of a mask, as a mask. */
+function highestDay(mask: number): number {
+  return 1 << (31 - Math.clz32(mask));
 }
 
 function useLessRain({ demand, soakedMm }: PlantingDays, from: number, until: number): number {

@@ -5,9 +5,11 @@
  * With no day short of water the balance of FAO-56 eq. 85 to 88 is a running maximum: after day L the depletion is
  * the greatest, over all days j up to L, of (demand - rain - irrigation) summed from j to L, where the sum from the first
  * day also holds the depletion it started with. So each j gives one bound on the minutes, and one pass backwards finds
- * the greatest. Where a day is short the plants use less, and the minutes are found by halving.
+ * the greatest. Where a day is short the plants use less, and the minutes are found by trying.
  */
-import { depletionAfter, isEverShort, RAW_MARGIN_MM, type WeekCourse } from './week-course.ts';
+import { isShort } from './is-short.ts';
+import { GOAL_TOLERANCE_MM, stressedMinutes } from './stressed-minutes.ts';
+import { depletionAfter, isEverShort, type WeekCourse } from './week-course.ts';
 
 /** Filled by `weekNeed`. */
 export interface WeekNeed {
@@ -23,9 +25,6 @@ export function noNeed(): WeekNeed {
   return { neededMm: 0, minutesPerDay: 0, netMmPerMinute: 0 };
 }
 
-const HALVINGS = 44;
-const GOAL_TOLERANCE_MM = 1e-9;
-
 /** The need of a course that has set out on its week. Without a watering day in the ground there is none. */
 export function weekNeed(course: WeekCourse, need: WeekNeed): void {
   const demandMm = boundsOfMinutes(course, need);
@@ -37,7 +36,7 @@ export function weekNeed(course: WeekCourse, need: WeekNeed): void {
     minutesPerDay < Number.POSITIVE_INFINITY &&
     isEverShort(course, minutesPerDay)
   ) {
-    need.minutesPerDay = fewerMinutes(course, minutesPerDay);
+    need.minutesPerDay = stressedMinutes(course, minutesPerDay);
   }
 }
 
@@ -70,18 +69,6 @@ function boundsOfMinutes({ days, start, mask, first, last, depletionMm, goalMm }
   return demand;
 }
 
-/** The least minutes that meet the goal although some day is short; `enough` is what it takes when none is. */
-function fewerMinutes(course: WeekCourse, enough: number): number {
-  let tooFew = 0;
-  let sufficient = enough;
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (tooFew + sufficient) / 2;
-    if (meetsGoal(course, middle)) sufficient = middle;
-    else tooFew = middle;
-  }
-  return sufficient;
-}
-
 /**
  * Whether a planting that is watered deep and seldom must be filled this week: left alone, it would pass its allowed
  * depletion before the last watering day of the next week.
@@ -93,7 +80,7 @@ export function refillIsDue({ days, start, first, mask, depletionMm }: WeekCours
   let depletion = depletionMm;
   for (let day = first; day < horizon; day++) {
     depletion = Math.max(0, depletion + (etcMm[day] as number) - (soakedMm[day] as number));
-    if (depletion > (rawMm[day] as number) + RAW_MARGIN_MM) return true;
+    if (isShort(depletion, rawMm[day] as number)) return true;
   }
   return false;
 }

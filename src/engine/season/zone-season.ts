@@ -99,8 +99,8 @@ function openDaysOf(
   if (!planting.hasShutOff) return masks.length - 1;
   const byHand = choice?.openDays?.get(planting.id);
   if (byHand !== undefined) return Math.min(byHand, masks.length - 1);
-  const asksForWater = need.minutesPerDay > 0 && need.minutesPerDay < Number.POSITIVE_INFINITY;
-  return asksForWater ? fewestOpenDays(week, masks, minutesPerDay) : 0;
+  const asks = need.minutesPerDay > 0 && need.minutesPerDay < Number.POSITIVE_INFINITY;
+  return asks ? fewestOpenDays(week, masks, minutesPerDay) : 0;
 }
 
 function keepOutcome(

@@ -1,0 +1,160 @@
+/** A garden flattened into typed arrays, for the bare loop: one number a planting, a zone or a day, and nothing else. */
+import type { Garden, GardenPlanting, GardenZone, PlantCoefficient } from '../../../src/engine/garden.ts';
+import { seasonWeather, type Weather } from '../../../src/engine/weather.ts';
+
+export interface BareGarden {
+  readonly weather: BareWeather;
+  readonly zones: BareZones;
+  readonly plantings: BarePlantings;
+}
+
+export interface BareWeather {
+  readonly days: number;
+  readonly weeks: number;
+  readonly eto: Float64Array;
+  readonly rain: Float64Array;
+  /** Rain of days from normals, and what soaks in of observed rain. */
+  readonly normalRain: Float64Array;
+  readonly soakedRain: Float64Array;
+  /** By month of the season: its first day (and one more for the end), its days in the calendar, its normal rain. */
+  readonly monthStart: Int32Array;
+  readonly monthDays: Int32Array;
+  readonly monthRain: Float64Array;
+}
+
+export interface BareZones {
+  /** First planting of each zone, and one more for the end. */
+  readonly plantingStart: Int32Array;
+  readonly mask: Int32Array;
+  readonly areaWeighted: Uint8Array;
+  readonly step: Float64Array;
+  readonly longest: Float64Array;
+  readonly efficiency: Float64Array;
+  /** Minutes of a week set by hand, NaN elsewhere; week by week for each zone. */
+  readonly handMinutes: Float64Array;
+}
+
+export interface BarePlantings {
+  readonly first: Int32Array;
+  readonly end: Int32Array;
+  readonly isCrop: Uint8Array;
+  /** Landscape factor, or Kc of the first stage. */
+  readonly kc: Float64Array;
+  readonly kcMid: Float64Array;
+  readonly kcEnd: Float64Array;
+  /** Day of the season on which growth starts, and the days after it on which its four stages end. */
+  readonly grows: Int32Array;
+  readonly stageEnds: Float64Array;
+  readonly establishUntil: Int32Array;
+  readonly establishFactor: Float64Array;
+  readonly taw: Float64Array;
+  readonly fraction: Float64Array;
+  readonly adjusts: Uint8Array;
+  readonly target: Float64Array;
+  readonly start: Float64Array;
+  readonly refills: Uint8Array;
+  readonly shutOff: Uint8Array;
+  readonly area: Float64Array;
+  /** Net mm a minute of the first line, and of the second from its day on. */
+  readonly rate: Float64Array;
+  readonly laterRate: Float64Array;
+  readonly later: Int32Array;
+}
+
+export function bareGarden(garden: Garden): BareGarden {
+  const weather = seasonWeather(garden);
+  const plantings = garden.zones.flatMap((zone) => zone.plantings.map((planting) => ({ planting, zone })));
+  return {
+    weather: bareWeather(garden, weather),
+    zones: bareZones(garden.zones, garden.span.weeks),
+    plantings: barePlantings(plantings, weather.firstDay, weather.days),
+  };
+}
+
+export function bareWeather(garden: Garden, { days, eto, rain, months }: Weather): BareWeather {
+  return {
+    days,
+    weeks: days / 7,
+    eto: eto.mm,
+    rain: rain.mm,
+    normalRain: rain.normalMm,
+    soakedRain: rain.soakedMm,
+    monthStart: Int32Array.from(months.starts),
+    monthDays: Int32Array.from(months.lengthDays),
+    monthRain: Float64Array.from(months.calendarMonth, (month) => garden.site.climate.rainMm[month] ?? Number.NaN),
+  };
+}
+
+function bareZones(zones: readonly GardenZone[], weeks: number): BareZones {
+  let planting = 0;
+  return {
+    plantingStart: Int32Array.from([0, ...zones.map((zone) => (planting += zone.plantings.length))]),
+    mask: Int32Array.from(zones, (zone) => zone.wateringDays),
+    areaWeighted: Uint8Array.from(zones, ({ rule }) => Number(rule.kind === 'area-weighted')),
+    step: Float64Array.from(zones, (zone) => zone.timerStepMinutes),
+    longest: Float64Array.from(zones, (zone) => zone.longestCycleMinutes),
+    efficiency: Float64Array.from(zones, (zone) => zone.efficiency),
+    handMinutes: Float64Array.from(
+      zones.flatMap((zone) =>
+        Array.from({ length: weeks }, (_, week) => zone.choices.get(week)?.minutes ?? Number.NaN),
+      ),
+    ),
+  };
+}
+
+interface InZone {
+  readonly planting: GardenPlanting;
+  readonly zone: GardenZone;
+}
+
+function barePlantings(list: readonly InZone[], firstDay: number, days: number): BarePlantings {
+  const numbers = (of: (planting: GardenPlanting, zone: GardenZone) => number) =>
+    Float64Array.from(list, ({ planting, zone }) => of(planting, zone));
+  const wholes = (of: (planting: GardenPlanting) => number) => Int32Array.from(list, ({ planting }) => of(planting));
+  const flags = (of: (planting: GardenPlanting) => boolean) =>
+    Uint8Array.from(list, ({ planting }) => Number(of(planting)));
+  const inSeason = (day: number) => Math.min(days, Math.max(0, day - firstDay));
+  const taw = (planting: GardenPlanting, zone: GardenZone) => 1000 * zone.soil.availableWater * planting.rootDepthM;
+  const kc = numbers((planting) => stagesOf(planting.coefficient).kc[0]);
+  return {
+    first: wholes((planting) => inSeason(planting.from)),
+    end: wholes((planting) => inSeason(planting.to + 1)),
+    isCrop: flags(({ coefficient }) => coefficient.kind === 'crop'),
+    kc,
+    kcMid: numbers(({ coefficient }) => stagesOf(coefficient).kc[1]),
+    kcEnd: numbers(({ coefficient }) => stagesOf(coefficient).kc[2]),
+    grows: wholes(({ coefficient }) => (coefficient.kind === 'crop' ? coefficient.plantedOn - firstDay : 0)),
+    stageEnds: Float64Array.from(list.flatMap(({ planting }) => stagesOf(planting.coefficient).ends)),
+    establishUntil: wholes(({ establishing }) => (establishing ? establishing.until - firstDay : -1)),
+    establishFactor: numbers(({ establishing }) => establishing?.factor ?? 1),
+    taw: numbers(taw),
+    fraction: numbers((planting) => planting.allowedDepletion),
+    adjusts: flags((planting) => planting.adjustsDepletion),
+    target: numbers((planting, zone) => planting.target * planting.allowedDepletion * taw(planting, zone)),
+    start: numbers((planting, zone) => planting.startDepletion * planting.allowedDepletion * taw(planting, zone)),
+    refills: flags((planting) => planting.watering === 'refill'),
+    shutOff: flags((planting) => planting.hasShutOff),
+    area: numbers((planting) => planting.areaM2),
+    rate: numbers((planting, zone) => lineRate(planting, 0) * zone.efficiency),
+    laterRate: numbers((planting, zone) => lineRate(planting, 1) * zone.efficiency),
+    later: wholes(({ lines }) => (lines[1] === undefined ? days : inSeason(lines[1].from))),
+  };
+}
+
+/** The bench's plantings have one line or two, the first from the planting's first day on. */
+function lineRate({ lines, areaM2 }: GardenPlanting, place: number): number {
+  return (lines[place]?.flowLph ?? 0) / areaM2 / 60;
+}
+
+function stagesOf(coefficient: PlantCoefficient): {
+  readonly kc: readonly [number, number, number];
+  readonly ends: readonly number[];
+} {
+  if (coefficient.kind === 'landscape') {
+    const { factor, density, microclimate } = coefficient;
+    return { kc: [factor * density * microclimate, 0, 0], ends: [0, 0, 0, 0] };
+  }
+  const { stageDays, kcInitial, kcMid, kcEnd } = coefficient;
+  let end = 0;
+  return { kc: [kcInitial, kcMid, kcEnd], ends: stageDays.map((days) => (end += days)) };
+}
