@@ -1,10 +1,13 @@
+import { consume } from '@lit/context';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { controls } from '../shared/controls.styles.ts';
+import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { chartWords, findingWords } from '../shared/words/chart-words.ts';
 import { monthsOf, volumeWriter } from './axis-writing.ts';
@@ -25,6 +28,7 @@ export type ChartScope = 'garden' | 'zone';
  * the same figures stand beneath as a table.
  *
  * @fires {RunnelSelectEvent} runnel-select - A week was chosen; `selection` keeps the zone that was selected.
+ * @fires {RunnelHoverEvent} runnel-hover - Another week is under the pointer, or none.
  *
  * @csspart title - The finding in words.
  * @csspart plot - The drawing.
@@ -48,7 +52,8 @@ export class RunnelChart extends LitElement {
   readonly #drawing = new DrawingController(this, () => this.#scene());
 
   @query('.plot canvas') private readonly canvas!: HTMLCanvasElement | null;
-  @state() private pointedWeek: number | undefined;
+  /** Pointed at in this view or another. */
+  @consume({ context: pointedWeekContext, subscribe: true }) @state() private pointedWeek: number | undefined;
 
   /** Whose water is shown. The zone is the selected one; without one it is the whole garden all the same. */
   @property() scope: ChartScope = 'garden';
@@ -83,8 +88,9 @@ export class RunnelChart extends LitElement {
     this.#plan.select({ ...this.#plan.view.selection, week });
   }
 
-  #onPointer(event: PointerEvent): void {
-    this.pointedWeek = event.type === 'pointerleave' ? undefined : this.#drawing.weekAt(event.clientX);
+  #onPointer({ type, clientX }: PointerEvent): void {
+    const week = type === 'pointerleave' ? undefined : this.#drawing.weekAt(clientX);
+    if (week !== this.pointedWeek) this.dispatchEvent(new RunnelHoverEvent(week));
   }
 
   #onClick(event: MouseEvent): void {

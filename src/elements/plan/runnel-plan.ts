@@ -8,10 +8,12 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
 import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
+import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { planContext, type Selection } from '../shared/plan-context.ts';
 import { PlanStore } from '../shared/plan-store.ts';
+import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { historyKey, isTyping } from './history-key.ts';
@@ -42,6 +44,7 @@ export class RunnelPlan extends LitElement {
   readonly store = new PlanStore();
 
   readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
+  readonly #pointedWeek = new ContextProvider<typeof pointedWeekContext>(this, { context: pointedWeekContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
 
@@ -78,6 +81,7 @@ export class RunnelPlan extends LitElement {
     this.#hear(RunnelEditEvent.type, (event) => this.edit(event.edit));
     this.#hear(RunnelSelectEvent.type, (event) => this.select(event.selection));
     this.#hear(RunnelHistoryEvent.type, (event) => this.store.step(event.step));
+    this.#hear(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
     this.#hear(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
     this.addEventListener('keydown', this.#onKeydown);
   }

@@ -1,6 +1,8 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { ShowPartEvent } from './show-part-event.ts';
+import { RunnelSelectEvent } from '../shared/events/select-event.ts';
+import { RunnelWhyEvent } from '../shared/events/why-event.ts';
+import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
 /** The planner's parts on one sheet, in light DOM since the grid works nowhere else. Internal to `runnel-planner`. */
 export class PlannerSheet extends LitElement {
@@ -8,14 +10,18 @@ export class PlannerSheet extends LitElement {
 
   constructor() {
     super();
-    this.addEventListener(ShowPartEvent.type, (event) => this.#show(event as ShowPartEvent));
+    this.addEventListener(ShowPartEvent.type, ({ part }) => this.#show(part));
+    this.addEventListener(RunnelWhyEvent.type, ({ selection }) => {
+      this.dispatchEvent(new RunnelSelectEvent(selection));
+      this.#show('trace');
+    });
   }
 
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
 
-  #show({ part }: ShowPartEvent): void {
+  #show(part: PlannerPart): void {
     const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
     element?.scrollIntoView({ block: 'start' });
     element?.focus({ preventScroll: true });

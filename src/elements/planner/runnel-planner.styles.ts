@@ -22,7 +22,7 @@ export const plannerStyles = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 1rem;
     box-sizing: border-box;
-    padding: clamp(0.75rem, 2vw, 1.5rem);
+    padding: 0.75rem clamp(0.25rem, 1vw, 1rem);
   }
 
   .runnel-planner__season,

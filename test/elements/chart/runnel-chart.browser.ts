@@ -4,6 +4,7 @@ import '../../../src/elements/chart/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelChart } from '../../../src/elements/chart/runnel-chart.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { RunnelHoverEvent } from '../../../src/elements/shared/events/hover-event.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -113,6 +114,18 @@ describe('runnel-chart', () => {
     await quiet(chart);
     // The axis of volumes on the left takes its share of the width.
     expect(plan.store.view.selection.week).to.be.within(11, 15);
+  });
+
+  it('reads the week that is pointed at in another view', async () => {
+    const { chart, plan } = await shown();
+    const other = document.createElement('p');
+    plan.append(other);
+    other.dispatchEvent(new RunnelHoverEvent(4));
+    await quiet(chart);
+    expect(plain(partOf(chart, '.moment').textContent)).to.equal('By the end of 3–9 May');
+    other.dispatchEvent(new RunnelHoverEvent(undefined));
+    await quiet(chart);
+    expect(plain(partOf(chart, '.moment').textContent)).to.equal('By the season’s end, 31 October');
   });
 
   it('is read and moved along by the keyboard, week by week', async () => {

@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
+import { RunnelWhyEvent } from '../../../src/elements/shared/events/why-event.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed } from '../../support/small-plans.ts';
@@ -111,6 +112,16 @@ describe('runnel-planner', () => {
     await chord('Control', 'z');
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
+  });
+
+  it('shows why a figure is so when a view is asked', async () => {
+    const { planner, plan } = await shown();
+    planner.querySelector('runnel-grid')?.dispatchEvent(new RunnelWhyEvent({ zone: 'beds', week: 13 }));
+    await quiet(planner);
+    expect(plan.store.view.selection).to.deep.include({ zone: 'beds', week: 13 });
+    expect(document.activeElement?.localName).to.equal('runnel-trace');
+    const title = planner.querySelector('runnel-trace')?.shadowRoot?.querySelector('h2');
+    expect(plain(title?.textContent)).to.match(/^Why 120 min/);
   });
 
   it('opens a file that is chosen, and leads to what is wrong with one that is bad', async () => {
