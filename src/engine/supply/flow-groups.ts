@@ -1,4 +1,5 @@
 import { requireNumber } from '../require-number.ts';
+import { firstFitDecreasing } from './first-fit-decreasing.ts';
 
 export interface ZoneFlow {
   readonly id: string;
@@ -19,29 +20,35 @@ export interface FlowGroups {
   readonly tooGreat: readonly string[];
 }
 
-/** What rounding may add before a flow counts as too great. */
-const ROUNDING = 1e-9;
-
 /**
- * Which zones can run together on a source: first fit decreasing. The zones, greatest flow first (equal ones in the
- * order given), each join the first group that has room for them. Never more than 11/9 of the fewest possible groups
+ * Which zones can run together on a source, by `firstFitDecreasing`. Never more than 11/9 of the fewest possible groups
  * and two thirds of one (Dosa 2007, from memory).
  *
  * @throws RangeError where a flow is negative
  */
 export function flowGroups(zones: readonly ZoneFlow[], availableLpm: number): FlowGroups {
   requireNumber('flow of the source (L/min)', availableLpm, { atLeast: 0 });
-  for (const zone of zones) requireNumber(`flow of zone ${zone.id} (L/min)`, zone.flowLpm, { atLeast: 0 });
-  const most = availableLpm * (1 + ROUNDING);
-  const tooGreat = zones.filter((zone) => zone.flowLpm > most).map((zone) => zone.id);
+  for (const { id, flowLpm } of zones) requireNumber(`flow of zone ${id} (L/min)`, flowLpm, { atLeast: 0 });
+  const places = firstFitDecreasing(
+    zones.map(({ flowLpm }) => flowLpm),
+    availableLpm,
+  );
   const groups: { ids: string[]; flowLpm: number }[] = [];
-  for (const { id, flowLpm } of zones.toSorted((a, b) => b.flowLpm - a.flowLpm)) {
-    if (flowLpm > most) continue;
-    const group = groups.find((candidate) => candidate.flowLpm + flowLpm <= most);
-    if (group) {
-      group.ids.push(id);
-      group.flowLpm += flowLpm;
-    } else groups.push({ ids: [id], flowLpm });
+  const tooGreat: string[] = [];
+  const greatestFirst = zones.map((_, place) => place).sort((a, b) => flowAt(zones, b) - flowAt(zones, a));
+  for (const place of greatestFirst) {
+    const { id, flowLpm } = zones[place] as ZoneFlow;
+    const at = places[place] as number;
+    if (at < 0) continue;
+    const group = groups[at] ?? { ids: [], flowLpm: 0 };
+    groups[at] = group;
+    group.ids.push(id);
+    group.flowLpm += flowLpm;
   }
+  for (const [place, { id }] of zones.entries()) if ((places[place] as number) < 0) tooGreat.push(id);
   return { groups, tooGreat };
+}
+
+function flowAt(zones: readonly ZoneFlow[], place: number): number {
+  return (zones[place] as ZoneFlow).flowLpm;
 }

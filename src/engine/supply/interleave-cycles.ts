@@ -1,8 +1,13 @@
-export interface CycleRun {
-  readonly minutes: number;
-  /** Least pause from this cycle's end to the start of the next one of the same job. */
-  readonly soakMinutes: number;
-}
+import {
+  type Choose,
+  heldFor,
+  inTurn,
+  type Jobs,
+  leastCycle,
+  minutesBehind,
+  type Progress,
+  readyFirst,
+} from './cycle-order.ts';
 
 export interface StartedCycle {
   /** Index of the job. */
@@ -13,87 +18,68 @@ export interface StartedCycle {
   readonly endMinute: number;
 }
 
-interface Waiting {
-  readonly job: number;
-  cycle: number;
-  readyMinute: number;
-}
-
-type Jobs = readonly (readonly CycleRun[])[];
-type Choose = (unfinished: readonly Waiting[], jobs: Jobs, now: number) => Waiting | undefined;
-
 /**
- * Puts cycles one after another in time, each job's own in order with its pauses between. Three orders are tried and
- * the shortest is taken: one job after the other, pauses waited out; whichever is ready, the one with the longest
- * pauses and cycles still behind it first; and the same, but holding the line free for such a job rather than starting
- * one that would make it late.
+ * Puts cycles one after another in time, each job's own in order with its pauses between. Where the first cycle of each
+ * job, then the second of each, and so on leaves no minute idle, that is it. Else three more orders are tried and the
+ * shortest is taken: one job after the other, pauses waited out; whichever is ready, the one with the longest pauses and
+ * cycles still behind it first; and the same, but holding the line free for such a job rather than starting one that
+ * would make it late.
  *
  * Rules of thumb that a person can follow, not a proven least: to find the shortest such day is a hard problem.
  *
- * @param mayInterleave false: only the first order, as a timer does that finishes one zone before it starts the next
+ * @param mayInterleave false: one job after the other, as a timer does that finishes one zone before it starts the next
  */
 export function interleave(jobs: Jobs, mayInterleave: boolean): StartedCycle[] {
-  const inOrder = scheduled(jobs, (unfinished) => unfinished[0]);
-  if (!mayInterleave) return inOrder;
-  const others = [scheduled(jobs, readyFirst), scheduled(jobs, heldFor)];
-  return others.reduce((best, other) => (endOf(other) < endOf(best) ? other : best), inOrder);
+  const behind = jobs.map(minutesBehind);
+  if (!mayInterleave) return scheduled(jobs, behind, inTurn);
+  if (!hasIdleMinutes(jobs)) return scheduled(jobs, behind, leastCycle);
+  const others = [inTurn, readyFirst, heldFor].map((choose) => scheduled(jobs, behind, choose));
+  return others.reduce((best, other) => (endOf(other) < endOf(best) ? other : best));
+}
+
+/** When the last cycle of `interleave` ends, without the list of cycles. */
+export function interleavedMinutes(jobs: Jobs): number {
+  return hasIdleMinutes(jobs) ? endOf(interleave(jobs, true)) : runningMinutes(jobs);
+}
+
+/** Whether something waits when the first cycle of each job is run, then the second of each, and so on. */
+function hasIdleMinutes(jobs: Jobs): boolean {
+  const readyMinute = new Float64Array(jobs.length);
+  const rounds = jobs.reduce((most, job) => Math.max(most, job.length), 0);
+  let now = 0;
+  for (let cycle = 0; cycle < rounds; cycle += 1) {
+    for (const [job, cycles] of jobs.entries()) {
+      const run = cycles[cycle];
+      if (run === undefined) continue;
+      if ((readyMinute[job] as number) > now) return true;
+      now += run.minutes;
+      readyMinute[job] = now + run.soakMinutes;
+    }
+  }
+  return false;
+}
+
+function runningMinutes(jobs: Jobs): number {
+  return jobs.reduce((sum, job) => job.reduce((total, { minutes }) => total + minutes, sum), 0);
 }
 
 function endOf(started: readonly StartedCycle[]): number {
   return started.at(-1)?.endMinute ?? 0;
 }
 
-function scheduled(jobs: Jobs, choose: Choose): StartedCycle[] {
+function scheduled(jobs: Jobs, behind: Progress['behind'], choose: Choose): StartedCycle[] {
   const started: StartedCycle[] = [];
+  const progress: Progress = { jobs, behind, cycle: jobs.map(() => 0), readyMinute: jobs.map(() => 0) };
   let now = 0;
-  const waiting: Waiting[] = jobs.map((_, job) => ({ job, cycle: 0, readyMinute: 0 }));
   for (;;) {
-    const unfinished = waiting.filter((candidate) => runOf(candidate, jobs) !== undefined);
-    const next = choose(unfinished, jobs, now);
-    const run = next && runOf(next, jobs);
-    if (!next || !run) return started;
-    const startMinute = Math.max(now, next.readyMinute);
+    const job = choose(progress, now);
+    const cycle = progress.cycle[job] as number;
+    const run = jobs[job]?.[cycle];
+    if (run === undefined) return started;
+    const startMinute = Math.max(now, progress.readyMinute[job] as number);
     now = startMinute + run.minutes;
-    started.push({ job: next.job, cycle: next.cycle, startMinute, endMinute: now });
-    next.cycle += 1;
-    next.readyMinute = now + run.soakMinutes;
+    started.push({ job, cycle, startMinute, endMinute: now });
+    progress.cycle[job] = cycle + 1;
+    progress.readyMinute[job] = now + run.soakMinutes;
   }
-}
-
-function runOf({ job, cycle }: Waiting, jobs: Jobs): CycleRun | undefined {
-  return jobs[job]?.[cycle];
-}
-
-/** Of the jobs that are ready, or will be first, the most urgent. */
-const readyFirst: Choose = (unfinished, jobs, now) => {
-  const firstReady = Math.min(...unfinished.map(({ readyMinute }) => readyMinute));
-  return mostUrgent(
-    unfinished.filter(({ readyMinute }) => readyMinute <= Math.max(now, firstReady)),
-    jobs,
-  );
-};
-
-/** The most urgent job; while it soaks, the most urgent of those that are done before it is ready. */
-const heldFor: Choose = (unfinished, jobs, now) => {
-  const urgent = mostUrgent(unfinished, jobs);
-  if (urgent === undefined || urgent.readyMinute <= now) return urgent;
-  const doneBefore = unfinished.filter((candidate) => {
-    const start = Math.max(now, candidate.readyMinute);
-    return start + (runOf(candidate, jobs)?.minutes ?? 0) <= urgent.readyMinute;
-  });
-  return mostUrgent(doneBefore, jobs) ?? urgent;
-};
-
-/** The job with the longest way to go after its next cycle; of equal ones the first given. */
-function mostUrgent(candidates: readonly Waiting[], jobs: Jobs): Waiting | undefined {
-  return candidates.reduce<Waiting | undefined>(
-    (best, other) => (best === undefined || minutesBehind(other, jobs) > minutesBehind(best, jobs) ? other : best),
-    undefined,
-  );
-}
-
-function minutesBehind({ job, cycle }: Waiting, jobs: Jobs): number {
-  const left = (jobs[job] ?? []).slice(cycle);
-  const soaking = left.slice(0, -1).reduce((sum, { soakMinutes }) => sum + soakMinutes, 0);
-  return left.slice(1).reduce((sum, { minutes }) => sum + minutes, soaking);
 }

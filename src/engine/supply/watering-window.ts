@@ -1,5 +1,6 @@
 import { requireNumber } from '../require-number.ts';
-import { type CycleRun, interleave } from './interleave-cycles.ts';
+import type { CycleRun } from './cycle-order.ts';
+import { interleave } from './interleave-cycles.ts';
 
 export interface ZoneRun {
   readonly id: string;
@@ -58,13 +59,10 @@ export function wateringDay({ groups, windowHours, interleaves }: WateringDay): 
   requireNumber('watering window (hours a day)', windowHours, { atLeast: 0 });
   if (windowHours > 24)
     throw new RangeError(`The watering window (hours a day) is ${windowHours}; it must be at most 24.`);
-  const jobs = groups.map(cyclesOfGroup);
-  const starts = interleave(
-    jobs.map((job) => job.runs),
-    interleaves,
-  );
+  for (const zone of groups.flat()) requireRun(zone);
+  const starts = interleave(groups.map(groupCycles), interleaves);
   const timeline = starts.map(({ job, cycle, startMinute, endMinute }) => ({
-    ids: (jobs[job]?.idsOfCycle[cycle] ?? []) as readonly string[],
+    ids: (groups[job] ?? []).filter((zone) => runsInCycle(zone, cycle)).map(({ id }) => id),
     startMinute,
     endMinute,
   }));
@@ -82,27 +80,27 @@ export function wateringDay({ groups, windowHours, interleaves }: WateringDay): 
   };
 }
 
-interface GroupCycles {
-  readonly runs: readonly CycleRun[];
-  readonly idsOfCycle: readonly (readonly string[])[];
+/** What a group of zones runs: each cycle as long as its longest zone's, each pause the longest that the next one needs. */
+export function groupCycles(group: readonly ZoneRun[]): readonly CycleRun[] {
+  const cycles: { minutes: number; soakMinutes: number }[] = [];
+  for (const { minutesPerCycle, cycles: count, soakMinutes } of group) {
+    if (!(minutesPerCycle > 0)) continue;
+    for (let cycle = 0; cycle < count; cycle += 1) {
+      const run = cycles[cycle] ?? { minutes: 0, soakMinutes: 0 };
+      cycles[cycle] = run;
+      run.minutes = Math.max(run.minutes, minutesPerCycle);
+      if (cycle < count - 1) run.soakMinutes = Math.max(run.soakMinutes, soakMinutes);
+    }
+  }
+  return cycles;
 }
 
-function cyclesOfGroup(group: readonly ZoneRun[]): GroupCycles {
-  for (const { id, minutesPerCycle, cycles, soakMinutes } of group) {
-    requireNumber(`cycle of zone ${id} (min)`, minutesPerCycle, { atLeast: 0 });
-    requireNumber(`number of cycles of zone ${id}`, cycles, { atLeast: 0 });
-    requireNumber(`soak pause of zone ${id} (min)`, soakMinutes, { atLeast: 0 });
-  }
-  const watering = group.filter((zone) => zone.cycles > 0 && zone.minutesPerCycle > 0);
-  const count = watering.reduce((most, zone) => Math.max(most, zone.cycles), 0);
-  const inCycle = Array.from({ length: count }, (_, cycle) => watering.filter((zone) => zone.cycles > cycle));
-  const longest = (zones: readonly ZoneRun[], minutes: 'minutesPerCycle' | 'soakMinutes') =>
-    zones.reduce((most, zone) => Math.max(most, zone[minutes]), 0);
-  return {
-    runs: inCycle.map((zones, cycle) => ({
-      minutes: longest(zones, 'minutesPerCycle'),
-      soakMinutes: longest(inCycle[cycle + 1] ?? [], 'soakMinutes'),
-    })),
-    idsOfCycle: inCycle.map((zones) => zones.map((zone) => zone.id)),
-  };
+function runsInCycle({ minutesPerCycle, cycles }: ZoneRun, cycle: number): boolean {
+  return minutesPerCycle > 0 && cycles > cycle;
+}
+
+function requireRun({ id, minutesPerCycle, cycles, soakMinutes }: ZoneRun): void {
+  requireNumber(`cycle of zone ${id} (min)`, minutesPerCycle, { atLeast: 0 });
+  requireNumber(`number of cycles of zone ${id}`, cycles, { atLeast: 0 });
+  requireNumber(`soak pause of zone ${id} (min)`, soakMinutes, { atLeast: 0 });
 }

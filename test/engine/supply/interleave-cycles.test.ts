@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CycleRun, interleave } from '../../../src/engine/supply/interleave-cycles.ts';
+import type { CycleRun } from '../../../src/engine/supply/cycle-order.ts';
+import { interleave, interleavedMinutes } from '../../../src/engine/supply/interleave-cycles.ts';
 
 const times = (count: number, minutes: number, soakMinutes: number): CycleRun[] =>
   Array.from({ length: count }, () => ({ minutes, soakMinutes }));
@@ -53,6 +54,18 @@ describe('cycles and soak pauses in time', () => {
     ]);
   });
 
+  it('in rounds, where that leaves no minute idle', () => {
+    const started = interleave([times(2, 10, 20), times(2, 20, 10), times(1, 5, 0)], true);
+    expect(started.map(({ job, startMinute }) => [job, startMinute])).toEqual([
+      [0, 0],
+      [1, 10],
+      [2, 30],
+      [0, 35],
+      [1, 45],
+    ]);
+    expect(lastEnd(started)).toBe(65);
+  });
+
   it('no jobs and empty jobs need no time', () => {
     expect(interleave([], true)).toEqual([]);
     expect(interleave([[], []], false)).toEqual([]);
@@ -84,6 +97,7 @@ describe('cycles and soak pauses in time', () => {
         const longestJob = Math.max(0, ...jobs.map((job) => lastEnd(interleave([job], true))));
         expect(lastEnd(started)).toBeGreaterThanOrEqual(Math.max(running, longestJob));
         expect(lastEnd(started)).toBeLessThanOrEqual(lastEnd(interleave(jobs, false)));
+        expect(interleavedMinutes(jobs)).toBeCloseTo(lastEnd(started), 9);
       }),
     );
   });

@@ -1,0 +1,25 @@
+/** What rounding may add before a flow counts as too great. */
+const ROUNDING = 1e-9;
+
+/** Of each zone: the group that it runs in, from 0 in the order in which they were opened; -1 where it fits in none. */
+export type GroupPlaces = Int32Array;
+
+/**
+ * First fit decreasing: the flows, greatest first (equal ones in the order given), each join the first group that has
+ * room for them, or open one. A flow above what is available is in no group.
+ */
+export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: number): GroupPlaces {
+  const most = availableLpm * (1 + ROUNDING);
+  const places = new Int32Array(flowsLpm.length).fill(-1);
+  const groupLpm: number[] = [];
+  const order = flowsLpm.map((_, place) => place).sort((a, b) => (flowsLpm[b] as number) - (flowsLpm[a] as number));
+  for (const place of order) {
+    const flowLpm = flowsLpm[place] as number;
+    if (flowLpm > most) continue;
+    let group = 0;
+    while (group < groupLpm.length && (groupLpm[group] as number) + flowLpm > most) group += 1;
+    groupLpm[group] = (groupLpm[group] ?? 0) + flowLpm;
+    places[place] = group;
+  }
+  return places;
+}

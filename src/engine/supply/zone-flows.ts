@@ -1,0 +1,37 @@
+import type { GardenPlanting } from '../garden.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason, ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+
+/**
+ * Flow of a zone on each day of the season, L/min: all its lines that are open on that day, running together. 0 on a day
+ * on which it does not water.
+ */
+export function zoneFlows({ figures, weeks, plantings }: ZoneSeason, firstDay: number): Float64Array {
+  const flowLpm = new Float64Array(7 * weeks);
+  for (let week = 0; week < weeks; week += 1) {
+    if (figures[Z.minutesPerDay * weeks + week] === 0) continue;
+    for (const planting of plantings) addFlow(planting, { firstDay, week, flowLpm });
+  }
+  return flowLpm;
+}
+
+interface FlowWeek {
+  readonly firstDay: number;
+  readonly week: number;
+  readonly flowLpm: Float64Array;
+}
+
+function addFlow({ planting, figures, weeks }: PlantingSeason, { firstDay, week, flowLpm }: FlowWeek): void {
+  const openMask = figures[P.openMask * weeks + week] as number;
+  if (openMask === 0) return;
+  const start = 7 * week;
+  const only = planting.lines.length === 1 && (planting.lines[0]?.from as number) <= firstDay + start;
+  const steady = only ? lineFlowLpm(planting, firstDay + start) : undefined;
+  for (let day = start; day < start + 7; day += 1) {
+    if (((openMask >> (day - start)) & 1) === 0) continue;
+    flowLpm[day] = (flowLpm[day] as number) + (steady ?? lineFlowLpm(planting, firstDay + day));
+  }
+}
+
+function lineFlowLpm({ lines }: GardenPlanting, day: number): number {
+  return (lines.findLast(({ from }) => from <= day)?.flowLph ?? 0) / 60;
+}

@@ -1,0 +1,29 @@
+import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
+import { surfaceStorage } from '../soil/surface-storage.ts';
+import type { ZoneRun } from './watering-window.ts';
+
+/** What a zone runs on each watering day of a week: its cycles, and the pause that its soil needs between them. */
+export function zoneRun(zone: ZoneSeason, week: number): ZoneRun {
+  const { figures, weeks } = zone;
+  const minutes = figures[Z.minutesPerDay * weeks + week] as number;
+  const cycles = figures[Z.cycles * weeks + week] as number;
+  const minutesPerCycle = cycles > 0 ? minutes / cycles : 0;
+  return {
+    id: zone.zone.id,
+    minutesPerCycle,
+    cycles,
+    soakMinutes: cycles > 1 ? soakMinutes(zone, minutesPerCycle) : 0,
+  };
+}
+
+/** By the line that lays on water the fastest, as the longest cycle is. */
+function soakMinutes({ zone, plantings }: ZoneSeason, minutesPerCycle: number): number {
+  const rates = plantings.flatMap(({ planting }) => planting.lines.map(({ flowLph }) => flowLph / planting.areaM2));
+  const { texture, slopePercent } = zone.soil;
+  return soakPauseMinutes({
+    minutesPerCycle,
+    applicationRateMmPerHour: Math.max(0, ...rates),
+    intakeRateMmPerHour: surfaceStorage(texture, slopePercent).basicIntakeMmPerHour,
+  });
+}

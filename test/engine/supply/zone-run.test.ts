@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { ZONE_FIELDS as Z, ZONE_FIELD_COUNT, type ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneRun } from '../../../src/engine/supply/zone-run.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { oneBed, tomatoes, zone } from '../../support/small-plans.ts';
+
+/** A bed on level clay, 10 m2 under 25 mm/h, whose first week runs so long in so many cycles. */
+function clayBed(minutesPerDay: number, cycles: number): ZoneSeason {
+  const plan = oneBed({
+    units: 'metric',
+    zones: [
+      zone({
+        soil: 'clay',
+        plantings: [
+          tomatoes({
+            extent: { kind: 'area', area: 10 },
+            rootDepth: 40,
+            lines: [{ kind: 'point', flow: 25, count: 10 }],
+          }),
+        ],
+      }),
+    ],
+  });
+  const season = computeSeason(plan).zones[0];
+  if (season === undefined) throw new Error('the plan has a zone');
+  const figures = new Float64Array(ZONE_FIELD_COUNT);
+  figures[Z.minutesPerDay] = minutesPerDay;
+  figures[Z.cycles] = cycles;
+  return { ...season, weeks: 1, figures };
+}
+
+describe('what a zone runs on a watering day', () => {
+  it('in one go needs no pause', () => {
+    expect(zoneRun(clayBed(10, 1), 0)).toEqual({ id: 'beds', minutesPerCycle: 10, cycles: 1, soakMinutes: 0 });
+  });
+
+  it('that does not run has no cycle', () => {
+    expect(zoneRun(clayBed(0, 0), 0)).toEqual({ id: 'beds', minutesPerCycle: 0, cycles: 0, soakMinutes: 0 });
+  });
+
+  it('pauses until what stood on the clay has soaked in: 10 min of 25 mm/h, 2.54 mm/h taken in (0.1 in/h), 88.4 min', () => {
+    const { minutesPerCycle, soakMinutes } = zoneRun(clayBed(30, 3), 0);
+    expect(minutesPerCycle).toBe(10);
+    expect(soakMinutes).toBeCloseTo((10 * (25 - 2.54)) / 2.54, 9);
+  });
+});
