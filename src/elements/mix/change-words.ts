@@ -1,0 +1,76 @@
+/** A remedy in words: what is done, what it promises, what it takes. */
+
+import type { Goods, MixChange, MixRemedy } from '../../plan/remedies/mix/remedy.ts';
+import { formatCount } from '../shared/format/count.ts';
+import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
+
+/** A planting's name by its id. */
+export type NameOf = (plantingId: string) => string;
+
+export function remedyInWords({ changes }: Pick<MixRemedy, 'changes'>, nameOf: NameOf, reading: Reading): string {
+  const said = changes.map((change) => changeInWords(change, nameOf, reading));
+  const [one = '', other] = said;
+  return other === undefined ? one : remedyWords.both(one, other);
+}
+
+function changeInWords(change: MixChange, nameOf: NameOf, reading: Reading): string {
+  const words = remedyWords.change;
+  switch (change.kind) {
+    case 'dripline':
+      return words.dripline(
+        nameOf(change.plantingId),
+        formatQuantity(change.emitterFlowLph, 'emitterFlow', reading),
+        formatQuantity(change.spacingM, 'spacing', reading),
+      );
+    case 'runs':
+      return words[change.layout](nameOf(change.plantingId), change.before, change.after);
+    case 'emitters':
+    case 'sprays': {
+      const pieces = formatCount(change.count, remedyWords[change.kind], reading.locale);
+      const count = change.isPerPlant ? words.atEachPlant(pieces) : pieces;
+      return words.emitters(
+        nameOf(change.plantingId),
+        count,
+        formatQuantity(change.emitterFlowLph, 'emitterFlow', reading),
+      );
+    }
+    case 'shut-off':
+      return words['shut-off'](nameOf(change.plantingId));
+    case 'cut': {
+      const names = listOf(change.moved.map(nameOf), reading.locale);
+      return change.moved.length === 1 ? words.cutOne(names, change.newZoneName) : words.cut(names, change.newZoneName);
+    }
+    case 'rule':
+      if (change.rule.kind === 'planting') return words.rule(nameOf(change.rule.plantingId));
+      return words.rule(change.rule.kind === 'thirstiest' ? words.byThirstiest : words.byArea);
+  }
+}
+
+/** Water first, then days, then what is lost below the roots. */
+export function promiseInWords(remedy: MixRemedy, reading: Reading): string {
+  const volume = (litres: number) => formatQuantity(Math.abs(litres), 'volume', reading);
+  const { litresSaved, shortDaysAvoided, drainedLitresAvoided } = remedy;
+  return [
+    litresSaved >= 0 ? remedyWords.saves(volume(litresSaved)) : remedyWords.uses(volume(litresSaved)),
+    shortDaysAvoided > 0
+      ? remedyWords.fewerShort(formatCount(shortDaysAvoided, mixWords.days, reading.locale))
+      : remedyWords.sameShort,
+    drainedLitresAvoided >= 0
+      ? remedyWords.lessLost(volume(drainedLitresAvoided))
+      : remedyWords.moreLost(volume(drainedLitresAvoided)),
+  ].join('; ');
+}
+
+export function goodsInWords(goods: Goods, reading: Reading): string {
+  const { driplineM, ...pieces } = goods;
+  const things = driplineM > 0 ? [remedyWords.line(formatQuantity(driplineM, 'length', reading))] : [];
+  for (const kind of ['emitters', 'sprays', 'shutOffs', 'valves'] as const) {
+    if (pieces[kind] > 0) things.push(formatCount(pieces[kind], remedyWords[kind], reading.locale));
+  }
+  return things.length === 0 ? remedyWords.getNothing : listOf(things, reading.locale);
+}
+
+function listOf(items: readonly string[], locale: string): string {
+  return new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+}

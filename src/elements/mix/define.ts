@@ -1,0 +1,4 @@
+import { define } from '../shared/define.ts';
+import { RunnelMix } from './runnel-mix.ts';
+
+define('runnel-mix', RunnelMix);

@@ -1,0 +1,106 @@
+/** The ranked list of what would help, with the zone as it is at its foot. */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { SeasonSpan } from '../../engine/garden.ts';
+import { leastWorth } from '../../plan/remedies/mix/rank.ts';
+import type { MixRemedy, ShutOffCalendar } from '../../plan/remedies/mix/remedy.ts';
+import type { MixRemedies } from '../../plan/remedies/mix/search.ts';
+import { formatCount } from '../shared/format/count.ts';
+import { formatDays } from '../shared/format/dates.ts';
+import { formatNumber } from '../shared/format/number.ts';
+import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatWeekdays } from '../shared/format/weekdays.ts';
+import { cautions } from '../shared/words/cautions.ts';
+import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
+import { goodsInWords, type NameOf, promiseInWords, remedyInWords } from './change-words.ts';
+
+/** More than these are folded away. */
+const MOST_IN_SIGHT = 4;
+
+export interface RemedyList {
+  readonly found: MixRemedies;
+  readonly nameOf: NameOf;
+  readonly span: SeasonSpan;
+  readonly reading: Reading;
+  /** Left out where the plan can only be looked at. */
+  readonly apply: ((remedy: MixRemedy) => void) | undefined;
+}
+
+export function remedyList(list: RemedyList): TemplateResult {
+  const { found, reading } = list;
+  if (found.areAlike) return html`<p>${remedyWords.alike}</p>`;
+  const tried = formatCount(found.tried, remedyWords.changes, reading.locale);
+  const { remedies, before } = found;
+  const rest = remedies.length - MOST_IN_SIGHT;
+  const items = remedies.map((remedy) => remedyItem(remedy, list));
+  return html`<p class="quiet">
+      ${remedies.length === 0 ? remedyWords.none(tried) : remedyWords.found(formatCount(remedies.length, remedyWords.changes, reading.locale), tried)}
+    </p>
+    <ol class="remedies">${items.slice(0, MOST_IN_SIGHT)}</ol>
+    ${
+      rest > 0
+        ? html`<details class="more">
+            <summary>${remedyWords.more(rest)}</summary>
+            <ol class="remedies" start=${MOST_IN_SIGHT + 1}>${items.slice(MOST_IN_SIGHT)}</ol>
+          </details>`
+        : nothing
+    }
+    <div class="leave">
+      <h4>${remedyWords.leave}</h4>
+      <p>
+        ${remedyWords.leaveSays(formatQuantity(before.litres, 'volume', reading), formatCount(before.shortDays, mixWords.days, reading.locale))}
+      </p>
+    </div>
+    <p class="quiet small">${remedyWords.rule(formatQuantity(leastWorth(before), 'volume', reading))}</p>
+    ${remedies.length === 0 ? nothing : cautionsBeside()}`;
+}
+
+function remedyItem(remedy: MixRemedy, { nameOf, span, reading, apply }: RemedyList): TemplateResult {
+  const what = remedyInWords(remedy, nameOf, reading);
+  const refills = remedy.changes.some((change) => change.kind === 'shut-off' && change.turnsToRefill);
+  return html`<li>
+    <h4>${what}</h4>
+    <p class="promise">${promiseInWords(remedy, reading)}</p>
+    <p>${remedyWords.get} ${goodsInWords(remedy.goods, reading)}.${refills ? ` ${remedyWords.refills}` : ''}</p>
+    ${remedy.calendars.map((calendar) => calendarTemplate(calendar, nameOf(calendar.plantingId), span, reading.locale))}
+    ${
+      apply === undefined
+        ? nothing
+        : html`<button aria-label=${remedyWords.applyLabel(what)} @click=${() => apply(remedy)}>${remedyWords.apply}</button>`
+    }
+  </li>`;
+}
+
+/** The weeks in which somebody has to open it; in all others it is closed. */
+export function calendarTemplate(
+  { stretches }: Pick<ShutOffCalendar, 'stretches'>,
+  name: string,
+  { firstDay }: SeasonSpan,
+  locale: string,
+): TemplateResult {
+  const open = stretches.filter(({ openDays }) => openDays > 0);
+  const number = (count: number) => formatNumber(count, locale);
+  return html`<details class="calendar">
+    <summary>${remedyWords.calendar(name)}</summary>
+    <ul>
+      ${open.map(({ firstWeek, lastWeek, openDays, wateringDays, openMask }) => {
+        const when = formatDays(firstDay + 7 * firstWeek, firstDay + 7 * lastWeek + 6, locale);
+        if (openDays === wateringDays) return html`<li>${remedyWords.openAll(when)}</li>`;
+        const days = formatWeekdays(firstDay, openMask, locale);
+        return html`<li>${remedyWords.open(when, days, number(openDays), number(wateringDays))}</li>`;
+      })}
+      <li>${open.length === 0 ? remedyWords.neverOpen : remedyWords.otherwise}</li>
+    </ul>
+  </details>`;
+}
+
+function cautionsBeside(): TemplateResult {
+  return html`<section class="cautions" part="cautions">
+    <h4>${remedyWords.cautions}</h4>
+    <ul>
+      <li>${cautions.digging}</li>
+      <li>${cautions.backflow}</li>
+      <li>${cautions.codes}</li>
+      <li>${cautions.promise}</li>
+    </ul>
+  </section>`;
+}

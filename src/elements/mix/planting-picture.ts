@@ -1,0 +1,85 @@
+/** One planting's season drawn: what it needs against what it gets, as a whole and week by week. */
+import { html, nothing, svg, type TemplateResult } from 'lit';
+import type { PlantingComparison } from '../../engine/mix/compare-zone.ts';
+import type { MonthStart } from '../shared/format/month-starts.ts';
+
+/** Of the drawings' own units. */
+const BAR_WIDTH = 200;
+const BAR_HEIGHT = 10;
+const STRIP = { width: 320, height: 62, base: 40, mark: 44, months: 60 } as const;
+
+/** The stripes of what is lost: a vertical hatch, which no stretching of a bar turns. Once in a shadow root. */
+export const HATCH_ID = 'lost-water';
+export const hatchDefinition = html`<svg class="definitions" aria-hidden="true" width="0" height="0">
+  <defs>
+    <pattern id=${HATCH_ID} width="4" height="4" patternUnits="userSpaceOnUse">
+      <rect class="hatch-ground" width="4" height="4" />
+      <rect class="hatch-line" width="1.8" height="4" />
+    </pattern>
+  </defs>
+</svg>`;
+
+/** `most`: the depth, mm, that fills the bar's whole width. */
+export function needBar(planting: PlantingComparison, most: number): TemplateResult {
+  const width = share(planting.neededLitres / planting.areaM2, most) * BAR_WIDTH;
+  return bar(svg`<rect class="need" x="0.5" y="0.5" width=${Math.max(0, width - 1)} height=${BAR_HEIGHT - 1} />`);
+}
+
+export function receivedBar(planting: PlantingComparison, most: number): TemplateResult {
+  const { receivedLitres, drainedLitres, areaM2 } = planting;
+  const stays = share((receivedLitres - drainedLitres) / areaM2, most) * BAR_WIDTH;
+  const lost = share(drainedLitres / areaM2, most) * BAR_WIDTH;
+  return bar(svg`<rect class="stays" width=${stays} height=${BAR_HEIGHT} />
+    <rect class="lost" fill="url(#${HATCH_ID})" x=${stays} width=${lost} height=${BAR_HEIGHT} />`);
+}
+
+function bar(content: TemplateResult): TemplateResult {
+  return html`<svg class="bar" viewBox="0 0 ${BAR_WIDTH} ${BAR_HEIGHT}" preserveAspectRatio="none" aria-hidden="true">
+    ${content}
+  </svg>`;
+}
+
+/** `most`: the depth of a week, mm, that fills the strip's height. `label` says what the drawing shows. */
+export function weekStrip(
+  planting: PlantingComparison,
+  { most, label, months }: { readonly most: number; readonly label: string; readonly months: readonly MonthStart[] },
+): TemplateResult {
+  const weeks = planting.neededMm.length;
+  const column = STRIP.width / weeks;
+  const heightOf = (mm: number) => share(mm, most) * STRIP.base;
+  return html`<svg class="strip" viewBox="0 0 ${STRIP.width} ${STRIP.height}" role="img" aria-label=${label}>
+    ${Array.from({ length: weeks }, (_, week) => weekColumn(planting, week, { x: week * column, width: column, heightOf }))}
+    <path class="need" d=${needLine(planting.neededMm, column, heightOf)} />
+    <path class="base" d="M0 ${STRIP.base}H${STRIP.width}" />
+    ${months.map(({ week, label: month }) => svg`<text x=${week * column} y=${STRIP.months}>${month}</text>`)}
+  </svg>`;
+}
+
+interface Column {
+  readonly x: number;
+  readonly width: number;
+  readonly heightOf: (mm: number) => number;
+}
+
+function weekColumn(planting: PlantingComparison, week: number, { x, width, heightOf }: Column): TemplateResult {
+  const lost = heightOf(planting.drainedMm[week] as number);
+  const top = STRIP.base - heightOf(planting.receivedMm[week] as number);
+  const gap = width * 0.12;
+  const [left, inner] = [x + gap, width - 2 * gap];
+  const short = (planting.shortDays[week] as number) > 0;
+  return svg`<rect class="stays" x=${left} y=${top + lost} width=${inner} height=${STRIP.base - top - lost} />
+    <rect class="lost" fill="url(#${HATCH_ID})" x=${left} y=${top} width=${inner} height=${lost} />
+    ${short ? svg`<path class="short" d="M${left} ${STRIP.mark}h${inner}l${-inner / 2} 5z" />` : nothing}`;
+}
+
+/** A step for each week. */
+function needLine(neededMm: Float64Array, column: number, heightOf: (mm: number) => number): string {
+  return Array.from(neededMm, (mm, week) => {
+    const y = (STRIP.base - heightOf(mm)).toFixed(2);
+    return `${week === 0 ? 'M' : 'L'}${(week * column).toFixed(2)} ${y}H${((week + 1) * column).toFixed(2)}`;
+  }).join('');
+}
+
+function share(value: number, most: number): number {
+  return most > 0 ? Math.min(1, Math.max(0, value / most)) : 0;
+}

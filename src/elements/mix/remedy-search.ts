@@ -1,0 +1,80 @@
+/** Looks for remedies in slices, so that the page never waits for it. */
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../plan/remedies/mix/search.ts';
+
+/** Longest time at a stretch, ms: a frame has 16. */
+const SLICE_MS = 8;
+
+export class RemedySearch implements ReactiveController {
+  /** Candidates worked out so far. */
+  tried = 0;
+  /** Undefined while the search goes on. */
+  found: MixRemedies | undefined;
+
+  readonly #host: ReactiveControllerHost;
+  #input: MixSearchInput | undefined;
+  #steps: Generator<number, MixRemedies> | undefined;
+
+  constructor(host: ReactiveControllerHost) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  /** Goes on with the search for this, or begins it anew; what was looked for before is given up. */
+  for(input: MixSearchInput): void {
+    const before = this.#input;
+    if (
+      before?.plan === input.plan &&
+      before.season === input.season &&
+      before.zoneId === input.zoneId &&
+      before.catalogue === input.catalogue
+    ) {
+      return;
+    }
+    this.stop();
+    this.#input = input;
+    this.#begin(input);
+  }
+
+  stop(): void {
+    this.#steps = undefined;
+    this.#input = undefined;
+    this.found = undefined;
+    this.tried = 0;
+  }
+
+  hostDisconnected(): void {
+    this.stop();
+  }
+
+  #begin(input: MixSearchInput): void {
+    const steps = searchMixRemedies(input);
+    this.#steps = steps;
+    afterOthers(() => this.#goOn(steps));
+  }
+
+  #goOn(steps: Generator<number, MixRemedies>): void {
+    if (this.#steps !== steps) return;
+    const end = performance.now() + SLICE_MS;
+    do {
+      const step = steps.next();
+      if (step.done === true) {
+        this.found = step.value;
+        this.#host.requestUpdate();
+        return;
+      }
+      this.tried = step.value;
+    } while (performance.now() < end);
+    afterOthers(() => this.#goOn(steps));
+  }
+}
+
+/** After whatever else waits for the page's attention; unlike a timer, without a pause. */
+function afterOthers(callback: () => void): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    callback();
+  };
+  port2.postMessage(undefined);
+}
