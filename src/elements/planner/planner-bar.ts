@@ -7,6 +7,7 @@ import { formatDay } from '../shared/format/dates.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import type { PlanView } from '../shared/plan-context.ts';
 import { tokens } from '../shared/tokens.styles.ts';
+import { planWords } from '../shared/words/plan-words.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 import { savePlan } from './save-plan.ts';
 import { ShowPartEvent } from './show-part-event.ts';
@@ -89,12 +90,13 @@ export class PlannerBar extends LitElement {
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
-    const { plan, readOnly, faults } = view;
+    const { plan, status, readOnly, faults } = view;
     return html`<header>
         <div class="heading">
           <h1>${plan?.name ?? plannerWords.unnamed}</h1>
           <p class="quiet">${seasonLine(view)}</p>
         </div>
+        ${plan !== undefined && status === 'loading' ? html`<p class="quiet" role="status">${planWords.loading}</p>` : nothing}
         <div class="actions">
           ${readOnly ? nothing : this.#editing(view)}
           ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${plannerWords.save}</button>`}

@@ -1,11 +1,18 @@
-import { html, LitElement, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady } from '../shared/plan-state.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
-/** The planner's parts on one sheet, in light DOM since the grid works nowhere else. Internal to `runnel-planner`. */
+/**
+ * The planner's parts on one sheet, in light DOM since the grid works nowhere else. Without a season only the notices
+ * stand there: they say what is missing. Internal to `runnel-planner`.
+ */
 export class PlannerSheet extends LitElement {
+  readonly #plan = new PlanConsumer(this);
+
   @property({ attribute: false }) licenseKey = '';
 
   constructor() {
@@ -28,15 +35,20 @@ export class PlannerSheet extends LitElement {
   }
 
   protected override render(): TemplateResult {
+    const isSeason = isReady(this.#plan.view);
     return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
-      <runnel-planner-nav class="runnel-planner__nav"></runnel-planner-nav>
+      ${isSeason ? this.#season() : nothing}
+      <div class="runnel-planner__side">
+        ${isSeason ? html`<runnel-trace class="runnel-planner__trace" tabindex="-1"></runnel-trace>` : nothing}
+        <runnel-notices class="runnel-planner__notices" tabindex="-1"></runnel-notices>
+      </div>`;
+  }
+
+  #season(): TemplateResult {
+    return html`<runnel-planner-nav class="runnel-planner__nav"></runnel-planner-nav>
       <div class="runnel-planner__season">
         <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey}></runnel-grid>
         <runnel-chart class="runnel-planner__chart"></runnel-chart>
-      </div>
-      <div class="runnel-planner__side">
-        <runnel-trace class="runnel-planner__trace" tabindex="-1"></runnel-trace>
-        <runnel-notices class="runnel-planner__notices" tabindex="-1"></runnel-notices>
       </div>`;
   }
 }

@@ -24,16 +24,6 @@ const isBlank = (canvas: HTMLCanvasElement) =>
     ?.getImageData(0, 0, canvas.width, canvas.height)
     .data.some((value) => value > 0);
 
-/** Whether a pixel of the drawing has exactly this colour. */
-function hasPixel(chart: RunnelChart, [red, green, blue]: readonly number[]): boolean {
-  const canvas = canvasOf(chart);
-  const pixels = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
-  for (let at = 0; at < pixels.length; at += 4) {
-    if (pixels[at] === red && pixels[at + 1] === green && pixels[at + 2] === blue) return true;
-  }
-  return false;
-}
-
 /** The dry summer of the mixed garden with the beds closed from July on: short, and seen to be. */
 function shortGarden() {
   const plan = mixedGarden();
@@ -167,16 +157,6 @@ describe('runnel-chart', () => {
     plan.select({ zone: 'containers' });
     await quiet(chart);
     expect(pictureOf(chart) === before, 'the same picture').to.equal(true);
-  });
-
-  it('takes the page’s colours again when its scheme changes', async () => {
-    const { chart } = await shown();
-    const ink = { light: [34, 48, 45], dark: [232, 235, 227] };
-    expect(hasPixel(chart, ink.light), 'light at first').to.equal(true);
-    document.documentElement.style.colorScheme = 'dark';
-    await until(() => hasPixel(chart, ink.dark) && !hasPixel(chart, ink.light), 'the chart is drawn in the dark');
-    document.documentElement.style.colorScheme = '';
-    await until(() => hasPixel(chart, ink.light) && !hasPixel(chart, ink.dark), 'the chart is drawn in the light');
   });
 
   it('has a fixed size on paper, and its own again afterwards', async () => {
