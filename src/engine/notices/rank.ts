@@ -2,36 +2,50 @@ import type { Notice, NoticeKind, NoticeSeverity } from './notice.ts';
 
 const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
 
-/** What cannot be run or watered at all, then what harms plants, then what wastes water, then what is only good to know. */
-const KINDS: readonly NoticeKind[] = [
-  'no-line',
-  'too-long',
-  'dry',
-  'never-enough',
-  'closed',
-  'short',
-  'crop-past',
-  'out-of-season',
-  'over',
-  'refill-weekly',
-  'hand-set',
-];
+const CANNOT_BE_RUN = 0;
+const HARMS_PLANTS = 1;
+const TO_BE_CHECKED = 2;
+const WASTES_WATER = 3;
+const GOOD_TO_KNOW = 4;
+
+/** How much each kind matters among notices of one severity. */
+const WEIGHTS: Readonly<Record<NoticeKind, number>> = {
+  'no-line': CANNOT_BE_RUN,
+  'too-long': CANNOT_BE_RUN,
+  'line-too-long': CANNOT_BE_RUN,
+  'pressure-low': CANNOT_BE_RUN,
+  'flow-too-great': CANNOT_BE_RUN,
+  'window-too-short': CANNOT_BE_RUN,
+  dry: HARMS_PLANTS,
+  'never-enough': HARMS_PLANTS,
+  closed: HARMS_PLANTS,
+  short: HARMS_PLANTS,
+  'tank-dry': HARMS_PLANTS,
+  'crop-past': TO_BE_CHECKED,
+  'out-of-season': TO_BE_CHECKED,
+  'allowance-exceeded': TO_BE_CHECKED,
+  'flow-together': TO_BE_CHECKED,
+  over: WASTES_WATER,
+  'emitters-far-apart': WASTES_WATER,
+  'line-downhill': WASTES_WATER,
+  'refill-weekly': GOOD_TO_KNOW,
+  'hand-set': GOOD_TO_KNOW,
+};
 
 /**
- * Worst first: by severity; then by kind, in the order above; then by the litres concerned, most first (demand unmet,
- * else net need, else drained); then as the garden has them and by their first week.
- *
- * `notices` come in the garden's order within each kind.
+ * Worst first: by severity; then what cannot be run or watered at all, what harms plants, what is to be checked, what
+ * wastes water, what is only good to know; then by the litres concerned, most first (demand unmet, else net need, else
+ * drained); then in the order given, which within a kind is the garden's.
  */
 export function ranked(notices: readonly Notice[]): readonly Notice[] {
   return notices
     .map((notice) => ({
       notice,
       severity: SEVERITIES.indexOf(notice.severity),
-      kind: KINDS.indexOf(notice.kind),
+      weight: WEIGHTS[notice.kind],
       litres: litresOf(notice),
     }))
-    .sort((left, right) => left.severity - right.severity || left.kind - right.kind || right.litres - left.litres)
+    .sort((left, right) => left.severity - right.severity || left.weight - right.weight || right.litres - left.litres)
     .map(({ notice }) => notice);
 }
 

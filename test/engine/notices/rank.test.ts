@@ -10,21 +10,23 @@ const notice = (change: Partial<Notice>): Notice => ({
   ...change,
 });
 
-it('puts severity before kind, kind before litres, litres before the garden’s order', () => {
-  const note = notice({ severity: 'note', kind: 'no-line' });
-  const little = notice({ figures: { unmetLitres: 1 }, zoneId: 'first' });
+it('puts severity first', () => {
+  const note = notice({ severity: 'note', kind: 'no-line', figures: { unmetLitres: 9 } });
+  const warning = notice({ severity: 'warning', kind: 'over' });
+  const danger = notice({ severity: 'danger', kind: 'short' });
+  expect(ranked([note, warning, danger])).toEqual([danger, warning, note]);
+});
+
+it('puts what cannot be run before what harms, is to be checked, wastes, and is good to know', () => {
+  const inOrder = (['no-line', 'dry', 'crop-past', 'over', 'hand-set'] as const).map((kind) => notice({ kind }));
+  expect(ranked(inOrder.toReversed())).toEqual(inOrder);
+});
+
+it('puts much before little, and keeps the order given between equals', () => {
+  const first = notice({ figures: { unmetLitres: 1 }, zoneId: 'first' });
+  const second = notice({ kind: 'closed', figures: { unmetLitres: 1 }, zoneId: 'second' });
   const much = notice({ figures: { unmetLitres: 9 } });
-  const alsoLittle = notice({ figures: { unmetLitres: 1 }, zoneId: 'second' });
-  const closed = notice({ kind: 'closed' });
-  const danger = notice({ severity: 'danger', kind: 'dry' });
-  expect(ranked([note, little, much, alsoLittle, closed, danger])).toEqual([
-    danger,
-    closed,
-    much,
-    little,
-    alsoLittle,
-    note,
-  ]);
+  expect(ranked([first, second, much])).toEqual([much, first, second]);
 });
 
 it('counts the need, or else what drained, where nothing went unmet', () => {

@@ -84,7 +84,7 @@ function byTrial(cell: PlantingCell): TraceStep {
   return asked(
     cell,
     'the least minutes with which the daily balance, Ks included, ends the last watering day at the depletion to reach; ' +
-      'found by halving, from the least that would do if no day were short',
+      'found by trying, below the least that would do if no day were short',
     [
       depth('Total available water TAW', daily.demand.tawMm),
       depth('Depletion at the week’s start', course.depletionMm),

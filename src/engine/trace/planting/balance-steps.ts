@@ -1,5 +1,5 @@
 /** What the plants used, what drained, and how dry the week left the soil. */
-import { RAW_MARGIN_MM } from '../../season/week-course.ts';
+import { isShort } from '../../season/is-short.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { days, depth, factor } from '../trace-value.ts';
 import type { CourseDay } from './course-days.ts';
@@ -15,7 +15,7 @@ export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
 
 function shortDaysStep(cell: PlantingCell): TraceStep {
   const { daily, dayName } = cell;
-  const short = daily.filter(isShort);
+  const short = daily.filter(({ startMm, rawMm }) => isShort(startMm, rawMm));
   return {
     id: 'short-days',
     title: 'Days short of water',
@@ -35,10 +35,6 @@ function shortDaysStep(cell: PlantingCell): TraceStep {
     ],
     result: days('Days short of water', cell.at('shortDays')),
   };
-}
-
-function isShort({ startMm, rawMm }: CourseDay): boolean {
-  return startMm > rawMm + RAW_MARGIN_MM;
 }
 
 function driestOf(daily: readonly CourseDay[]): CourseDay {

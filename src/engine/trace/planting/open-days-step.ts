@@ -33,14 +33,6 @@ export function openDaysStep(cell: PlantingCell): TraceStep {
       ...inGround(cell, masks, Math.min(byHand, all)),
     ]);
   }
-  if (cell.isDue && cell.need.minutesPerDay === Number.POSITIVE_INFINITY) {
-    return step(
-      cell,
-      'No line brings it water, so there is nothing to open.',
-      'open days = 0 where no line brings water',
-      [words('Water asked for', 'none that a line could bring')],
-    );
-  }
   if (!cell.isDue || cell.need.minutesPerDay === 0) {
     return closedStep(cell, 'It asks for no water this week, so its shut-off stays closed.', 'none');
   }

@@ -20,7 +20,8 @@ export function weekTotalStep({ garden }: Season, part: WeekTotalPart): TraceSte
   const { id, of, totalOf, daily, isShared, places } = part;
   const week = Math.floor((places[0] as number) / 7);
   const start = garden.span.firstDay + 7 * week;
-  const entries = [...garden.observed.weeks].filter(([day]) => day >= start && day < start + 7);
+  const entries = [...garden.observed.weeks].filter(([day]) => day >= start && day < start + 7).sort(byDay);
+  // Of two totals of one week the later counts.
   const total = entries.map(([, entry]) => totalOf(entry)).findLast((mm) => mm !== undefined) ?? 0;
   const shared = placesIn(weekSpan(week), isShared);
   const own = placesIn(weekSpan(week), (place) => !isShared(place));
@@ -38,4 +39,8 @@ export function weekTotalStep({ garden }: Season, part: WeekTotalPart): TraceSte
     ],
     result: depth(`Observed ${of} of these days`, sumAt(daily, places)),
   };
+}
+
+function byDay([one]: readonly [number, ObservedWeek], [other]: readonly [number, ObservedWeek]): number {
+  return one - other;
 }
