@@ -2,6 +2,7 @@
 import { type DayNumber, daysInMonth, monthOf, yearOf } from './calendar.ts';
 import { type DailyEto, dailyEto } from './climate/daily-eto.ts';
 import type { Garden, SeasonSpan } from './garden.ts';
+import { changedDays } from './rain/changed-days.ts';
 import { type DailyRain, dailyRain } from './rain/daily-rain.ts';
 
 export interface Weather {
@@ -25,29 +26,31 @@ export interface SeasonMonths {
  * Weather of each day of the garden's season. What did not change since `previous` is handed on as the same object, so
  * that whoever depends on the ETo alone can tell that only the rain moved.
  */
-export function seasonWeather(garden: Garden, previous?: Weather): Weather {
+export function seasonWeather(
+  garden: Garden,
+  previous?: { readonly garden: Garden; readonly weather: Weather },
+): Weather {
+  const { site, observed } = garden;
   const { firstDay, weeks } = garden.span;
   const days = weeks * 7;
-  const sameSpan = previous?.firstDay === firstDay && previous.days === days;
-  const months = sameSpan ? previous.months : seasonMonths(garden.span);
-  const eto = dailyEto(garden);
-  const rain = dailyRain(garden, eto);
-  return {
-    firstDay,
-    days,
-    months,
-    eto:
-      previous && sameNumbers(previous.eto.mm, eto.mm) && sameNumbers(previous.eto.method, eto.method)
-        ? previous.eto
-        : eto,
-    rain:
-      previous &&
-      sameNumbers(previous.rain.mm, rain.mm) &&
-      sameNumbers(previous.rain.soakedMm, rain.soakedMm) &&
-      sameNumbers(previous.rain.origin, rain.origin)
-        ? previous.rain
-        : rain,
-  };
+  const before = previous?.weather.firstDay === firstDay && previous.weather.days === days ? previous : undefined;
+  if (before && before.garden.site === site && before.garden.observed === observed) return before.weather;
+  const eto = kept(before?.weather.eto, dailyEto(garden), (one, other) => sameEto(one, other));
+  const rain = kept(
+    before?.weather.rain,
+    dailyRain(garden, eto),
+    (one, other) => changedDays(one, other) === undefined,
+  );
+  return { firstDay, days, months: before?.weather.months ?? seasonMonths(garden.span), eto, rain };
+}
+
+/** The earlier object where it says the same. */
+function kept<Daily>(before: Daily | undefined, now: Daily, isSame: (one: Daily, other: Daily) => boolean): Daily {
+  return before !== undefined && isSame(before, now) ? before : now;
+}
+
+function sameEto(one: DailyEto, other: DailyEto): boolean {
+  return one.mm.every((mm, day) => mm === other.mm[day]) && one.method.every((id, day) => id === other.method[day]);
 }
 
 function seasonMonths({ firstDay, weeks }: SeasonSpan): SeasonMonths {
@@ -63,8 +66,4 @@ function seasonMonths({ firstDay, weeks }: SeasonSpan): SeasonMonths {
     lengthDays.push(daysInMonth(yearOf(firstDay + day), month));
   }
   return { starts: [...starts, days], calendarMonth, lengthDays };
-}
-
-function sameNumbers(left: Float64Array | Uint8Array, right: Float64Array | Uint8Array): boolean {
-  return left.length === right.length && left.every((value, place) => value === right[place]);
 }

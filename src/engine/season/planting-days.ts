@@ -2,7 +2,8 @@
 import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
 import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
-import { plantingRain } from './planting-rain.ts';
+import { monthShares, plantingRain } from './planting-rain.ts';
+import type { PlantingSeason } from './season.ts';
 
 export interface PlantingDays {
   readonly demand: PlantingDemand;
@@ -27,15 +28,25 @@ export interface ZoneContext {
 /** `demand` is taken over where it is known already: it does not change with the rain. */
 export function plantingDays(
   planting: GardenPlanting,
-  { zone, site, weather }: ZoneContext,
-  demand: PlantingDemand = plantingDemand(planting, zone.soil, weather),
-  room: DayRoom = dayRoom(weather.days),
+  context: ZoneContext,
+  demand: PlantingDemand = plantingDemand(planting, context.zone.soil, context.weather),
 ): PlantingDays {
-  const { soakedMm, netMmPerMinute } = room;
-  plantingRain(demand, site, weather, soakedMm);
-  netMmPerMinute.fill(0);
+  const { site, weather } = context;
+  const rainShares = monthShares(demand, site, weather);
+  return fillDays({ planting, demand, rainShares }, context, dayRoom(weather.days), 0);
+}
+
+/** Fills in the days from `fromDay` on; those before it are left as they are. */
+export function fillDays(
+  { planting, demand, rainShares }: Pick<PlantingSeason, 'planting' | 'demand' | 'rainShares'>,
+  { zone, weather }: ZoneContext,
+  { soakedMm, netMmPerMinute }: DayRoom,
+  fromDay: number,
+): PlantingDays {
+  plantingRain({ demand, rainShares }, weather, soakedMm, fromDay);
+  netMmPerMinute.fill(0, fromDay);
   planting.lines.forEach((line, place) => {
-    const first = Math.max(demand.first, line.from - weather.firstDay);
+    const first = Math.max(demand.first, fromDay, line.from - weather.firstDay);
     const until = planting.lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
     const end = Math.min(demand.end, until - weather.firstDay);
     if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * zone.efficiency, first, end);

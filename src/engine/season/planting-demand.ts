@@ -26,14 +26,30 @@ export interface PlantingDemand {
   readonly startMm: number;
 }
 
-export function plantingDemand(planting: GardenPlanting, soil: ZoneSoil, weather: Weather): PlantingDemand {
+/** Two arrays of one number a day: of ETc and of readily available water, mm. */
+export type DemandRoom = readonly [Float64Array, Float64Array];
+
+/** Room for the demands of several plantings, in one block. */
+export function demandRoom(days: number, plantings: number): readonly DemandRoom[] {
+  const block = new Float64Array(2 * days * plantings);
+  return Array.from({ length: plantings }, (_, place) => {
+    const start = 2 * days * place;
+    return [block.subarray(start, start + days), block.subarray(start + days, start + 2 * days)];
+  });
+}
+
+/** `room`: zeros, which the demand fills and keeps. */
+export function plantingDemand(
+  planting: GardenPlanting,
+  soil: ZoneSoil,
+  weather: Weather,
+  [etcMm, rawMm]: DemandRoom = [new Float64Array(weather.days), new Float64Array(weather.days)],
+): PlantingDemand {
   const { firstDay, days } = weather;
   const first = Math.min(days, Math.max(0, planting.from - firstDay));
   const end = Math.max(first, Math.min(days, planting.to + 1 - firstDay));
   const tawMm = totalAvailableWaterMm(soil.availableWater, planting.rootDepthM);
   const allowedMm = readilyAvailableWaterMm(tawMm, planting.allowedDepletion);
-  const etcMm = new Float64Array(days);
-  const rawMm = new Float64Array(days);
   let isSteady = true;
   let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
   for (let day = first; day < end; day++) {

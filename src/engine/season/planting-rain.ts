@@ -4,25 +4,38 @@ import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.t
 import type { Weather } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 
+/** A planting's demand, and the share of each month's normal rain that counts. */
+export interface RainCredit {
+  readonly demand: PlantingDemand;
+  readonly rainShares: readonly number[];
+}
+
 /**
- * Fills in the rain that enters the root zone on each day, mm; 0 out of the ground. On days from normals the month's
- * effective rain is shared in proportion to the day's rain; on observed days it is the day's own, and the balance
- * decides what stays.
+ * Fills in the rain that enters the root zone on each day from `fromDay` on, mm; 0 out of the ground. On days from
+ * normals the month's effective rain is shared in proportion to the day's rain; on observed days it is the day's own,
+ * and the balance decides what stays.
  */
-export function plantingRain(demand: PlantingDemand, site: GardenSite, weather: Weather, soakedMm: Float64Array): void {
-  const { months, rain } = weather;
+export function plantingRain(
+  { demand, rainShares }: RainCredit,
+  { months, rain }: Weather,
+  soakedMm: Float64Array,
+  fromDay: number,
+): void {
   const { normalMm, soakedMm: observedMm } = rain;
-  const { first, end } = demand;
-  soakedMm.fill(0);
-  for (let month = 0; month < months.calendarMonth.length; month++) {
-    const from = Math.max(first, months.starts[month] as number);
-    const until = Math.min(end, months.starts[month + 1] as number);
-    if (from >= until) continue;
-    const share = monthShare(demand, site, weather, month);
-    for (let day = from; day < until; day++) {
+  const first = Math.max(demand.first, fromDay);
+  soakedMm.fill(0, fromDay);
+  for (let month = 0; month < rainShares.length; month++) {
+    const share = rainShares[month] as number;
+    const until = Math.min(demand.end, months.starts[month + 1] as number);
+    for (let day = Math.max(first, months.starts[month] as number); day < until; day++) {
       soakedMm[day] = (normalMm[day] as number) * share + (observedMm[day] as number);
     }
   }
+}
+
+/** For each month of the season, the share of its normal rain that counts, 0 to 1. */
+export function monthShares(demand: PlantingDemand, site: GardenSite, weather: Weather): readonly number[] {
+  return weather.months.calendarMonth.map((_, month) => monthShare(demand, site, weather, month));
 }
 
 /** Share of a month's normal rain that counts, 0 to 1; `month` is a place in the season's months. */

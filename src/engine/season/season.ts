@@ -27,6 +27,8 @@ export interface ZoneSeason {
 export interface PlantingSeason {
   readonly planting: GardenPlanting;
   readonly demand: PlantingDemand;
+  /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
+  readonly rainShares: readonly number[];
   readonly weeks: number;
   readonly figures: Float64Array;
 }

@@ -4,6 +4,7 @@ import {
   PLANTING_FIELDS as P,
   type PlantingSeason,
   STATES,
+  SUPPLY_FIELD_COUNT,
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from './season.ts';
@@ -16,6 +17,7 @@ const OFF = STATES.indexOf('off');
 /** Fills the zone's figures of a week; its plantings' are already there. */
 export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes): void {
   const { zone, figures, weeks, plantings } = season;
+  for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[field * weeks + week] = 0;
   let areaM2 = 0;
   let flowLpm = 0;
   let openFlowLpm = 0;
@@ -30,8 +32,8 @@ export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes):
     if (own[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
     state = Math.min(state, own[P.state * weeks + week] as number);
   }
-  const creditLitres = (figures[Z.rainStayedLitres * weeks + week] as number) / zone.efficiency;
   const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
+  const creditLitres = stayedLitres / zone.efficiency;
   figures[Z.minutes * weeks + week] = run.minutesPerDay * run.dayCount;
   figures[Z.minutesPerDay * weeks + week] = run.minutesPerDay;
   figures[Z.cycles * weeks + week] = run.cycles;

@@ -2,9 +2,9 @@
  * The same garden as a person would keep it in a spreadsheet: a week a column, and the weekly relations as formulas.
  * Weeks instead of days, no cycles, no states, no totals of the garden: the sheet has less to do than the engine.
  */
-import { HyperFormula } from 'hyperformula';
 import type { Garden, GardenZone } from '../../../src/engine/garden.ts';
 import { seasonWeather, type Weather } from '../../../src/engine/weather.ts';
+import { type FormulaEngine, HyperFormula } from './formula-engine.ts';
 import {
   columnOf,
   PARAMETER_COLUMNS,
@@ -18,8 +18,6 @@ import {
 } from './places.ts';
 import { factorCell, plantingRows } from './planting-rows.ts';
 import { monthSheet, shareRow, weatherSheet } from './weather-sheets.ts';
-
-const LICENCE = 'gpl-v3';
 
 /** Texts and numbers by sheet, as typed. */
 export interface FormulaSheet {
@@ -50,20 +48,20 @@ export function formulaSheet(garden: Garden): FormulaSheet {
   };
 }
 
-export function buildSheet({ cells }: FormulaSheet): HyperFormula {
+export function buildSheet({ cells }: FormulaSheet): FormulaEngine {
   return HyperFormula.buildFromSheets(
     Object.fromEntries(Object.entries(cells).map(([name, rows]) => [name, rows.map((row) => [...row])])),
-    { licenseKey: LICENCE },
+    { licenseKey: 'gpl-v3' },
   );
 }
 
-export function setWeekRain(engine: HyperFormula, week: number, rainMm: number): void {
+export function setWeekRain(engine: FormulaEngine, week: number, rainMm: number): void {
   const sheet = engine.getSheetId('Weather') as number;
   engine.setCellContents({ sheet, row: WEATHER_ROW.readRain - 1, col: PARAMETER_COLUMNS + week }, rainMm);
 }
 
 /** `zoneRow` is the zone's first row in Season, from 1. */
-export function setWeekMinutes(engine: HyperFormula, zoneRow: number, week: number, minutes: number): void {
+export function setWeekMinutes(engine: FormulaEngine, zoneRow: number, week: number, minutes: number): void {
   const sheet = engine.getSheetId('Season') as number;
   const row = zoneRow - 1 + ZONE_ROW.handMinutes;
   engine.setCellContents({ sheet, row, col: PARAMETER_COLUMNS + week }, minutes);

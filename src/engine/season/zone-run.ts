@@ -1,0 +1,129 @@
+/** A zone on its way through the season, week by week: needs to minutes to balance to sums. */
+import type { WeekChoice } from '../garden.ts';
+import { fewestOpenDays, openMasks } from './open-days.ts';
+import type { PlantingDays } from './planting-days.ts';
+import { plantingStateOf } from './planting-state.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from './season.ts';
+import { type PlantingCourse, runWeek } from './week-balance.ts';
+import { setOut, type WeekCourse, weekCourse } from './week-course.ts';
+import { decideMinutes } from './week-minutes.ts';
+import { noNeed, refillIsDue, type WeekNeed, weekNeed } from './week-need.ts';
+import { type PlantingVoice, plantingVoice, zoneMinutes } from './zone-minutes.ts';
+import { sumZoneWeek } from './zone-sum.ts';
+
+export interface ZoneRun {
+  readonly season: ZoneSeason;
+  readonly members: readonly Member[];
+  readonly voices: readonly PlantingVoice[];
+  readonly masks: readonly number[];
+}
+
+/** A planting with what is carried from week to week. */
+interface Member {
+  readonly season: PlantingSeason;
+  readonly course: PlantingCourse;
+  readonly week: WeekCourse;
+  readonly need: WeekNeed;
+  readonly voice: PlantingVoice;
+  /** Depletion that the week should end with, mm; Infinity where nothing is asked of it. */
+  goalMm: number;
+}
+
+/** Ready for week `from`; the weeks before it are in the season's figures. `days` are those of its plantings, in order. */
+export function zoneRun(
+  season: ZoneSeason,
+  days: readonly PlantingDays[],
+  rainMm: Float64Array,
+  from: number,
+): ZoneRun {
+  const { zone } = season;
+  const members = season.plantings.map((planting, place) =>
+    memberOf(planting, { days: days[place] as PlantingDays, rainMm, efficiency: zone.efficiency, from }),
+  );
+  return {
+    season,
+    members,
+    voices: members.map(({ voice }) => voice),
+    masks: openMasks(zone.wateringDays),
+  };
+}
+
+interface MemberStart {
+  readonly days: PlantingDays;
+  readonly rainMm: Float64Array;
+  readonly efficiency: number;
+  readonly from: number;
+}
+
+function memberOf(season: PlantingSeason, { days, rainMm, efficiency, from }: MemberStart): Member {
+  const { planting, weeks, figures, demand } = season;
+  const isThere = demand.first < from * 7;
+  const depletionMm = isThere ? (figures[P.depletionEndMm * weeks + from - 1] as number) : demand.startMm;
+  return {
+    season,
+    course: { days, rainMm, efficiency, weeks, figures, depletionMm },
+    week: weekCourse(days),
+    need: noNeed(),
+    voice: plantingVoice(planting),
+    goalMm: Number.POSITIVE_INFINITY,
+  };
+}
+
+/** Fills in the week's figures of the zone and its plantings. */
+export function runZoneWeek({ season, members, voices, masks }: ZoneRun, week: number): void {
+  const { zone } = season;
+  const choice = zone.choices.get(week);
+  for (const each of members) assessNeed(each, week * 7, zone.wateringDays);
+  const minutes = decideMinutes(zone, choice, zoneMinutes(zone.rule, voices), masks.length - 1);
+  for (const each of members) {
+    const openDays = openDaysOf(each, masks, choice, minutes.minutesPerDay);
+    runWeek(each.course, week, minutes.minutesPerDay, masks[openDays] as number);
+    keepOutcome(each, week, minutes.roundingMinutes);
+  }
+  sumZoneWeek(season, week, minutes);
+}
+
+function assessNeed(member: Member, start: number, mask: number): void {
+  const { course, week, need, voice } = member;
+  const { planting } = member.season;
+  setOut(week, start, mask, course.depletionMm);
+  weekNeed(week, need);
+  if (planting.watering === 'refill' && !refillIsDue(week)) {
+    need.neededMm = 0;
+    need.minutesPerDay = 0;
+  }
+  member.goalMm = planting.watering === 'keep' ? week.endGoalMm : Number.POSITIVE_INFINITY;
+  voice.isPresent = week.last >= 0;
+  voice.minutesPerDay = need.minutesPerDay;
+  voice.litresPerMinute = need.netMmPerMinute * planting.areaM2;
+}
+
+function openDaysOf(
+  { season: { planting }, week, need }: Member,
+  masks: readonly number[],
+  choice: WeekChoice | undefined,
+  minutesPerDay: number,
+): number {
+  if (minutesPerDay === 0) return 0;
+  if (!planting.hasShutOff) return masks.length - 1;
+  const byHand = choice?.openDays?.get(planting.id);
+  if (byHand !== undefined) return Math.min(byHand, masks.length - 1);
+  const asks = need.minutesPerDay > 0 && need.minutesPerDay < Number.POSITIVE_INFINITY;
+  return asks ? fewestOpenDays(week, masks, minutesPerDay) : 0;
+}
+
+/** `roundingMinutes`: those a watering day by which rounding up may exceed the need. */
+function keepOutcome({ season, course, goalMm, need }: Member, week: number, roundingMinutes: number): void {
+  const { figures, weeks, days } = course;
+  const isInGround = (figures[P.groundDays * weeks + week] as number) > 0;
+  const lastDay = Math.min(week * 7 + 7, days.demand.end) - 1;
+  const netMmPerMinute = isInGround ? (days.netMmPerMinute[lastDay] as number) : 0;
+  figures[P.neededMm * weeks + week] = need.neededMm;
+  figures[P.minutesWanted * weeks + week] = need.minutesPerDay < Number.POSITIVE_INFINITY ? need.minutesPerDay : 0;
+  figures[P.flowLpm * weeks + week] = (netMmPerMinute / course.efficiency) * season.planting.areaM2;
+  figures[P.state * weeks + week] = plantingStateOf(figures, weeks, week, {
+    rawMm: days.demand.rawMm[lastDay] ?? 0,
+    goalMm,
+    roundingMm: roundingMinutes * (figures[P.openDays * weeks + week] as number) * netMmPerMinute,
+  });
+}
