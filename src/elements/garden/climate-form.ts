@@ -1,0 +1,151 @@
+/** The climate by month: typed, pasted, or taken from a published table. */
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
+import { unitOf } from '../../engine/units.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
+import { parseNumber } from '../../sheet/entry/parse-number.ts';
+import { formatNumber } from '../shared/format/number.ts';
+import { gardenHelp as help } from '../shared/words/garden-help.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { FieldKeeper } from './field-keeper.ts';
+import { choiceField, textField } from './fields.ts';
+import { inPlanUnits } from './new-parts.ts';
+
+type Column = 'eto' | 'minTemperature' | 'maxTemperature' | 'rain';
+
+const set = (climate: PlanClimate): Edit => ({ type: 'set-climate', climate });
+
+/** Months of one column, or zeros where the column is not there yet. */
+const monthsOf = (climate: PlanClimate, column: Column): readonly number[] => climate[column] ?? new Array(12).fill(0);
+
+export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
+  const { climate } = plan.site;
+  const byEto = climate.eto !== undefined;
+  const columns: readonly Column[] = byEto ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
+  return html`<div class="fields">
+      ${choiceField({
+        ...{ keeper, key: 'take-table', label: words.takeTable, help: help.climate, value: '' },
+        options: [
+          { value: '', label: words.noTable },
+          ...PUBLISHED_ETO.map(({ id, place }) => ({ value: id, label: place })),
+        ],
+        edit: (id) => takeTable(plan, id),
+      })}
+      ${choiceField({
+        ...{ keeper, key: 'climate-kind', label: words.climateKind, value: byEto ? 'eto' : 'temperature' },
+        options: [
+          { value: 'eto', label: words.byEto },
+          { value: 'temperature', label: words.byTemperature },
+        ],
+        edit: (kind) => set(asKind(climate, kind)),
+      })}
+      ${textField({
+        ...{ keeper, key: 'climate-source', label: words.climateSource, value: climate.source },
+        edit: (source) => set({ ...climate, source: source ?? '' }),
+      })}
+    </div>
+    ${monthTable(plan, columns, keeper)}
+    <p class="help">${words.pasteHelp}</p>`;
+}
+
+function takeTable({ site: { climate }, units }: Plan, id: string): Edit {
+  const row = PUBLISHED_ETO.find((candidate) => candidate.id === id);
+  if (row === undefined) return set(climate);
+  return set({ ...climate, source: `${row.place}: ${row.source}`, eto: inPlanUnits(row.etoMm, units) });
+}
+
+/** ETo wins where it is given, so temperatures can stay beside it; without it they are needed. */
+function asKind(climate: PlanClimate, kind: string): PlanClimate {
+  if (kind === 'eto') return { ...climate, eto: monthsOf(climate, 'eto') };
+  const { eto: _, ...rest } = climate;
+  return {
+    ...rest,
+    minTemperature: monthsOf(climate, 'minTemperature'),
+    maxTemperature: monthsOf(climate, 'maxTemperature'),
+  };
+}
+
+const HEADINGS: Readonly<Record<Column, string>> = {
+  eto: words.eto,
+  rain: words.rain,
+  minTemperature: words.low,
+  maxTemperature: words.high,
+};
+
+function monthTable(plan: Plan, columns: readonly Column[], keeper: FieldKeeper): TemplateResult {
+  const { climate } = plan.site;
+  const names = new Intl.DateTimeFormat(keeper.locale, { month: 'short', timeZone: 'UTC' });
+  const unit = (column: Column) =>
+    unitOf(column === 'eto' || column === 'rain' ? 'depth' : 'temperature', plan.units).name;
+  return html`<table class="months">
+    <thead>
+      <tr>
+        <th scope="col">${words.month}</th>
+        ${columns.map((column) => html`<th scope="col">${HEADINGS[column]} <span class="quiet">${unit(column)}</span></th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${Array.from({ length: 12 }, (_, month) => {
+        const name = names.format(Date.UTC(2001, month, 1));
+        return html`<tr>
+          <th scope="row">${name}</th>
+          ${columns.map((column) => html`<td>${monthField({ climate, column, month, name, keeper })}</td>`)}
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+interface MonthField {
+  readonly climate: PlanClimate;
+  readonly column: Column;
+  readonly month: number;
+  readonly name: string;
+  readonly keeper: FieldKeeper;
+}
+
+function monthField(field: MonthField): TemplateResult {
+  const { climate, column, month, name, keeper } = field;
+  const key = `${column}-${month}`;
+  const value = monthsOf(climate, column)[month] ?? 0;
+  const refused = keeper.refused(key);
+  const commit = (text: string) => commitMonths(field, key, text);
+  const pasted = (event: ClipboardEvent) => {
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (!/[\n\t;]/.test(text.trim())) return;
+    event.preventDefault();
+    commit(text);
+  };
+  return html`<input
+      inputmode="decimal"
+      autocomplete="off"
+      aria-label=${`${HEADINGS[column]}, ${name}`}
+      aria-describedby=${`${key}-says`}
+      .value=${live(refused?.text ?? formatNumber(value, keeper.locale, 3))}
+      ?readonly=${keeper.readOnly}
+      @paste=${pasted}
+      @change=${(event: Event) => commit((event.target as HTMLInputElement).value)}
+    />
+    <p class="refused" id=${`${key}-says`} role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>`;
+}
+
+/** One number, or as many as were pasted, from this month on. */
+function commitMonths({ climate, column, month, keeper }: MonthField, key: string, text: string): void {
+  const parts = text
+    .trim()
+    .split(/[\n\t;]+/)
+    .filter((part) => part.trim() !== '');
+  const months = [...monthsOf(climate, column)];
+  for (const [place, part] of parts.slice(0, 12 - month).entries()) {
+    const parsed = parseNumber(part, keeper.locale);
+    if (parsed.kind === 'unread') {
+      keeper.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
+      return;
+    }
+    months[month + place] = parsed.value;
+  }
+  if (parts.length === 0) keeper.refuse(key, text, words.needed);
+  else keeper.commit(key, text, set({ ...climate, [column]: months }));
+}

@@ -1,0 +1,4 @@
+import { define } from '../shared/define.ts';
+import { RunnelGarden } from './runnel-garden.ts';
+
+define('runnel-garden', RunnelGarden);

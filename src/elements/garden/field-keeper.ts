@@ -1,0 +1,61 @@
+/** What was typed into the fields of a form: kept where it was refused, with the reason, until it is put right. */
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { tryEdit } from '../../plan/edits/apply-edit.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { gardenWords } from '../shared/words/garden-words.ts';
+
+export interface Refused {
+  /** As typed. */
+  readonly text: string;
+  /** Why, in words. */
+  readonly says: string;
+}
+
+export class FieldKeeper implements ReactiveController {
+  readonly plan: PlanConsumer;
+  readonly #host: ReactiveControllerHost;
+  readonly #refused = new Map<string, Refused>();
+
+  constructor(host: ReactiveControllerHost & HTMLElement, plan: PlanConsumer) {
+    this.#host = host;
+    this.plan = plan;
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    this.#refused.clear();
+  }
+
+  get locale(): string {
+    return this.plan.view.locale;
+  }
+
+  get readOnly(): boolean {
+    return this.plan.view.readOnly;
+  }
+
+  refused(key: string): Refused | undefined {
+    return this.#refused.get(key);
+  }
+
+  /** Keeps a text that is not an entry at all. The plan stays as it is. */
+  refuse(key: string, text: string, says: string): void {
+    this.#refused.set(key, { text, says });
+    this.#host.requestUpdate();
+  }
+
+  /** Tries an edit before it is sent, so that a fault stands at its own field and nowhere else. */
+  commit(key: string, text: string, edit: Edit): void {
+    const { plan } = this.plan.view;
+    if (plan === undefined) return;
+    const result = tryEdit(plan, edit);
+    if (!result.ok) {
+      this.refuse(key, text, gardenWords.expected(result.faults.map(({ expected }) => expected).join('; ')));
+      return;
+    }
+    this.#refused.delete(key);
+    this.#host.requestUpdate();
+    this.plan.edit(edit);
+  }
+}

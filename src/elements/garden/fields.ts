@@ -1,0 +1,140 @@
+/** The fields of the garden's forms: label, unit, help, and the reason where an entry is refused. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Edit } from '../../plan/edits/edit.ts';
+import { parseNumber } from '../../sheet/entry/parse-number.ts';
+import { formatNumber } from '../shared/format/number.ts';
+import { gardenWords } from '../shared/words/garden-words.ts';
+import type { FieldKeeper } from './field-keeper.ts';
+
+export interface Field {
+  readonly keeper: FieldKeeper;
+  /** Unlike any other of the form. */
+  readonly key: string;
+  readonly label: string;
+  readonly help?: string | undefined;
+}
+
+/** Digits that a typed number may have and still be shown as typed. */
+const MOST_DIGITS = 6;
+
+export function numberField(
+  field: Field & {
+    readonly value: number | undefined;
+    readonly unit?: string | undefined;
+    /** What holds where nothing is typed; left out: something must be. */
+    readonly otherwise?: string | undefined;
+    readonly edit: (value: number | undefined) => Edit;
+  },
+): TemplateResult {
+  const { keeper, key, value, unit, otherwise, edit } = field;
+  const changed = (event: Event) => {
+    const text = (event.target as HTMLInputElement).value;
+    if (text.trim() === '') {
+      if (otherwise === undefined) keeper.refuse(key, text, gardenWords.needed);
+      else keeper.commit(key, text, edit(undefined));
+      return;
+    }
+    const parsed = parseNumber(text, keeper.locale);
+    if (parsed.kind === 'number') keeper.commit(key, text, edit(parsed.value));
+    else keeper.refuse(key, text, gardenWords.unread(parsed.why));
+  };
+  const shown = value === undefined ? '' : formatNumber(value, keeper.locale, MOST_DIGITS);
+  const input = html`<input
+    inputmode="decimal"
+    autocomplete="off"
+    .value=${live(keeper.refused(key)?.text ?? shown)}
+    placeholder=${otherwise ?? nothing}
+    ?readonly=${keeper.readOnly}
+    aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
+    aria-describedby=${`${field.key}-says`}
+    @change=${changed}
+  />`;
+  return labelled(
+    field,
+    unit === undefined ? input : html`<span class="with-unit">${input}<span>${unit}</span></span>`,
+  );
+}
+
+export function textField(
+  field: Field & {
+    readonly value: string | undefined;
+    readonly type?: 'text' | 'date' | undefined;
+    readonly optional?: boolean | undefined;
+    readonly edit: (value: string | undefined) => Edit;
+  },
+): TemplateResult {
+  const { keeper, key, value, optional, edit } = field;
+  const changed = (event: Event) => {
+    const text = (event.target as HTMLInputElement).value.trim();
+    if (text === '' && !optional) keeper.refuse(key, text, gardenWords.needed);
+    else keeper.commit(key, text, edit(text === '' ? undefined : text));
+  };
+  return labelled(
+    field,
+    html`<input
+      type=${field.type ?? 'text'}
+      autocomplete="off"
+      .value=${live(keeper.refused(key)?.text ?? value ?? '')}
+      ?readonly=${keeper.readOnly}
+      aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
+      aria-describedby=${`${key}-says`}
+      @change=${changed}
+    />`,
+  );
+}
+
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+export function choiceField(
+  field: Field & {
+    readonly value: string;
+    readonly options: readonly Option[];
+    readonly edit: (value: string) => Edit;
+  },
+): TemplateResult {
+  const { keeper, key, value, options, edit } = field;
+  const changed = (event: Event) => {
+    const chosen = (event.target as HTMLSelectElement).value;
+    keeper.commit(key, chosen, edit(chosen));
+  };
+  return labelled(
+    field,
+    html`<select ?disabled=${keeper.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
+      ${options.map((option) => html`<option value=${option.value} ?selected=${option.value === value}>${option.label}</option>`)}
+    </select>`,
+  );
+}
+
+export function checkField(
+  field: Field & { readonly value: boolean; readonly edit: (value: boolean) => Edit },
+): TemplateResult {
+  const { keeper, key, label, value, edit } = field;
+  const changed = (event: Event) => keeper.commit(key, '', edit((event.target as HTMLInputElement).checked));
+  return html`<div class="field">
+    <label class="check"
+      ><input type="checkbox" .checked=${live(value)} ?disabled=${keeper.readOnly} aria-describedby=${`${key}-says`} @change=${changed} />
+      <span>${label}</span></label
+    >
+    ${says(field)}
+  </div>`;
+}
+
+function labelled(field: Field, control: TemplateResult): TemplateResult {
+  return html`<div class="field">
+    <label><span class="label">${field.label}</span>${control}</label>
+    ${says(field)}
+  </div>`;
+}
+
+/** Help, and above it the reason of a refusal, said aloud when it comes. */
+function says({ keeper, key, help }: Field): TemplateResult {
+  const refused = keeper.refused(key);
+  return html`<div id=${`${key}-says`}>
+    <p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>
+    ${help === undefined ? nothing : html`<p class="help">${help}</p>`}
+  </div>`;
+}

@@ -1,0 +1,97 @@
+/** One line of a planting, from a day on. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { unitOf } from '../../engine/units.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { gardenHelp as help } from '../shared/words/garden-help.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { lineSays } from './derived.ts';
+import { choiceField, numberField, textField } from './fields.ts';
+import { layoutFields } from './layout-fields.ts';
+import { newLine } from './new-parts.ts';
+import type { PlantingEditing } from './planting-form.ts';
+import { withField } from './with-field.ts';
+
+export interface LinePlace {
+  readonly zone: PlanZone;
+  readonly planting: PlanPlanting;
+  readonly line: PlanLine;
+  readonly index: number;
+}
+
+export function linePart({ zone, planting, line, index }: LinePlace, editing: PlantingEditing): TemplateResult {
+  const { plan, keeper } = editing;
+  const at = { zone: zone.id, planting: planting.id, index };
+  const key = (name: string) => `${planting.id}-line-${index}-${name}`;
+  const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
+  const says = lineSays(planting, index, editing);
+  const remove = () => keeper.commit(key('remove'), '', { type: 'remove-line', ...at });
+  return html`<fieldset>
+    <legend>${words.line(index + 1)}</legend>
+    <div class="fields">
+      ${choiceField({
+        ...{ keeper, key: key('kind'), label: words.lineKind, value: line.kind },
+        options: (['dripline', 'point', 'spray', 'solid'] as const).map((kind) => ({
+          value: kind,
+          label: words[kind],
+        })),
+        edit: (kind) => edit(withDay(newLine(kind as PlanLine['kind'], plan.units), line.from)),
+      })}
+      ${textField({
+        ...{ keeper, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
+        edit: (from) => edit(withField(line, 'from', from)),
+      })}
+      ${line.kind === 'solid' ? nothing : emitterFields(line, { ...editing, key, edit })}
+    </div>
+    ${says === undefined ? nothing : html`<p class="derived">${says.flow} <span class=${says.isTooLong ? 'too-long' : ''}>${says.run}</span></p>`}
+    ${keeper.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
+  </fieldset>`;
+}
+
+const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
+
+type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
+
+export interface LineEditing extends Pick<PlantingEditing, 'plan' | 'keeper'> {
+  readonly key: (name: string) => string;
+  readonly edit: (line: PlanLine) => Edit;
+}
+
+function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult {
+  const { plan, keeper, key, edit } = editing;
+  return html`${numberField({
+    ...{ keeper, key: key('flow'), label: words.emitterFlow, value: line.flow },
+    unit: unitOf('emitterFlow', plan.units).name,
+    edit: (flow) => edit({ ...line, flow: flow ?? Number.NaN }),
+  })}
+  ${
+    line.kind === 'dripline'
+      ? html`${numberField({
+          ...{ keeper, key: key('spacing'), label: words.spacing, help: help.spacing, value: line.spacing },
+          unit: unitOf('spacing', plan.units).name,
+          edit: (spacing) => edit({ ...line, spacing: spacing ?? Number.NaN }),
+        })}
+        ${layoutFields(line, editing)}`
+      : numberField({
+          ...{ keeper, key: key('count'), label: line.kind === 'point' ? words.emitterCount : words.sprayCount },
+          value: line.count,
+          edit: (count) => edit({ ...line, count: count ?? Number.NaN }),
+        })
+  }
+  ${choiceField({
+    ...{ keeper, key: key('topology'), label: words.topology, help: help.topology },
+    value: line.topology ?? DEFAULTS.topology,
+    options: [
+      { value: 'dead-end', label: words.deadEnd },
+      { value: 'loop', label: words.loopEnd },
+    ],
+    edit: (topology) => edit({ ...line, topology: topology as 'dead-end' | 'loop' }),
+  })}
+  ${choiceField({
+    ...{ keeper, key: key('side'), label: words.slopeSide, help: help.slopeSide },
+    value: line.slopeSide ?? DEFAULTS.slopeSide,
+    options: (['level', 'uphill', 'downhill'] as const).map((side) => ({ value: side, label: words[side] })),
+    edit: (side) => edit({ ...line, slopeSide: side as 'level' | 'uphill' | 'downhill' }),
+  })}`;
+}

@@ -1,0 +1,77 @@
+/** What a planting needs: a water-use class, a type of plant, or a crop with its planting day. */
+import { html, type TemplateResult } from 'lit';
+import { CROPS, type CropId } from '../../engine/plants/crops.data.ts';
+import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
+import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
+import { gardenHelp as help } from '../shared/words/garden-help.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { choiceField, numberField, textField } from './fields.ts';
+import type { PlantingEditing } from './planting-form.ts';
+import { withField } from './with-field.ts';
+
+export function needFields(editing: PlantingEditing): TemplateResult {
+  const { plan, planting, keeper, key, change } = editing;
+  const { need } = planting;
+  const asKind = (kind: string): PlanNeed => {
+    if (kind === 'crop') return { kind, crop: 'tomato', plantedOn: plan.season.firstDay };
+    return kind === 'type' ? { kind, type: 'annual-flowers' } : { kind: 'class', class: 'moderate' };
+  };
+  return html`${choiceField({
+    ...{ keeper, key: key('need'), label: words.need, value: need.kind },
+    options: [
+      { value: 'class', label: words.needClass },
+      { value: 'type', label: words.needType },
+      { value: 'crop', label: words.needCrop },
+    ],
+    edit: (kind) => change({ need: asKind(kind) }),
+  })}
+  ${need.kind === 'crop' ? cropFields(need, editing) : landscapeFields(need, editing)}`;
+}
+
+type Landscape = Exclude<PlanNeed, { kind: 'crop' }>;
+
+function landscapeFields(need: Landscape, { keeper, key, change }: PlantingEditing): TemplateResult {
+  const factor = (name: 'factor' | 'density' | 'microclimate', otherwise: string, helpText?: string) =>
+    numberField({
+      ...{ keeper, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
+      edit: (value) => change({ need: withField(need, name, value) }),
+    });
+  return html`${need.kind === 'class' ? classField(need, { keeper, key, change }) : typeField(need, { keeper, key, change })}
+  ${factor('factor', words.usual)} ${factor('density', String(DEFAULTS.density), help.density)}
+  ${factor('microclimate', String(DEFAULTS.microclimate), help.microclimate)}`;
+}
+
+type Changing = Pick<PlantingEditing, 'keeper' | 'key' | 'change'>;
+
+function classField(need: Extract<PlanNeed, { kind: 'class' }>, { keeper, key, change }: Changing): TemplateResult {
+  return choiceField({
+    ...{ keeper, key: key('class'), label: words.class, help: help.class, value: need.class },
+    options: WATER_USE_CLASSES.map(({ id, name }) => ({ value: id, label: name })),
+    edit: (chosen) => change({ need: { ...need, class: chosen as typeof need.class } }),
+  });
+}
+
+function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { keeper, key, change }: Changing): TemplateResult {
+  return choiceField({
+    ...{ keeper, key: key('type'), label: words.type, value: need.type },
+    options: PLANT_TYPES.map(({ id, name }) => ({ value: id, label: name })),
+    edit: (chosen) => change({ need: { ...need, type: chosen as typeof need.type } }),
+  });
+}
+
+function cropFields(
+  need: Extract<PlanNeed, { kind: 'crop' }>,
+  { keeper, key, change }: PlantingEditing,
+): TemplateResult {
+  return html`${choiceField({
+    ...{ keeper, key: key('crop'), label: words.crop, value: need.crop },
+    options: CROPS.map(({ id, name }) => ({ value: id, label: name })),
+    edit: (crop) => change({ need: { kind: 'crop', crop: crop as CropId, plantedOn: need.plantedOn } }),
+  })}
+  ${textField({
+    ...{ keeper, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
+    edit: (plantedOn) => change({ need: { ...need, plantedOn: plantedOn ?? '' } }),
+  })}`;
+}

@@ -1,0 +1,75 @@
+/** Zones, plantings and lines to begin with, and copies of those that are there. */
+import { fromSi, type UnitSystem } from '../../engine/units.ts';
+import { newPlantingId, newZoneId } from '../../plan/ids.ts';
+import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { gardenWords } from '../shared/words/garden-words.ts';
+
+export function newZone(plan: Plan): PlanZone {
+  const name = gardenWords.newZone(plan.zones.length + 1);
+  return { id: newZoneId(plan, name), name, wateringDays: 3, plantings: [] };
+}
+
+/** A bed with line in it, so that it has minutes at once: a start to be put right, in round figures of either system. */
+export function newPlanting(plan: Plan): PlanPlanting {
+  const { units } = plan;
+  return {
+    id: newPlantingId(plan, gardenWords.newPlanting),
+    name: gardenWords.newPlanting,
+    need: { kind: 'class', class: 'moderate' },
+    extent: { kind: 'area', area: units === 'us' ? 100 : 10 },
+    lines: [newLine('dripline', units)],
+  };
+}
+
+type LineKind = PlanLine['kind'];
+
+/** Usual goods: 0.6 gph (2.3 L/h) emitters at 12 in (30 cm), two rows. Common practice, no source. */
+export function newLine(kind: LineKind, units: UnitSystem): PlanLine {
+  const us = units === 'us';
+  switch (kind) {
+    case 'dripline':
+      return {
+        kind,
+        flow: us ? 0.6 : 2.3,
+        spacing: us ? 12 : 30,
+        layout: { kind: 'rows', rows: 2, length: us ? 20 : 6 },
+      };
+    case 'point':
+      return { kind, flow: us ? 1 : 4, count: 1 };
+    case 'spray':
+      return { kind, flow: us ? 10 : 40, count: 1 };
+    case 'solid':
+      return { kind };
+  }
+}
+
+/** The same zone under a new name and new ids; what was decided for its weeks stays with the first. */
+export function copyOfZone(plan: Plan, zone: PlanZone): PlanZone {
+  const name = `${zone.name} 2`;
+  const taken: Plan = { ...plan, zones: [...plan.zones] };
+  const plantings: PlanPlanting[] = [];
+  for (const planting of zone.plantings) {
+    const sofar: Plan = { ...taken, zones: [...taken.zones, { ...zone, id: newZoneId(taken, name), plantings }] };
+    plantings.push({ ...planting, id: newPlantingId(sofar, planting.name) });
+  }
+  const named = zone.rule?.kind === 'planting' ? zone.rule.planting : undefined;
+  const place = zone.plantings.findIndex(({ id }) => id === named);
+  const ruled = plantings[place];
+  return {
+    ...zone,
+    id: newZoneId(plan, name),
+    name,
+    plantings,
+    ...(ruled === undefined ? {} : { rule: { kind: 'planting', planting: ruled.id } as const }),
+  };
+}
+
+export function copyOfPlanting(plan: Plan, planting: PlanPlanting): PlanPlanting {
+  const name = `${planting.name} 2`;
+  return { ...planting, id: newPlantingId(plan, name), name };
+}
+
+/** Published figures are in SI: as a person would write them in the plan's units. */
+export function inPlanUnits(valuesMm: readonly number[], units: UnitSystem): readonly number[] {
+  return valuesMm.map((mm) => Number(fromSi(mm, 'depth', units).toFixed(units === 'us' ? 2 : 1)));
+}

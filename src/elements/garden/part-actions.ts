@@ -1,0 +1,32 @@
+/** What can be done with a zone or planting as a whole. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { FieldKeeper } from './field-keeper.ts';
+
+export interface PartActions {
+  readonly name: string;
+  readonly place: number;
+  readonly count: number;
+  readonly keeper: FieldKeeper;
+  readonly copy: () => void;
+  readonly move: (to: number) => void;
+  readonly remove: () => void;
+}
+
+export function partActions({
+  name,
+  place,
+  count,
+  keeper,
+  copy,
+  move,
+  remove,
+}: PartActions): TemplateResult | typeof nothing {
+  if (keeper.readOnly) return nothing;
+  const action = (label: string, act: () => void, disabled = false) =>
+    html`<button aria-label=${words.of(label, name)} ?disabled=${disabled} @click=${act}>${label}</button>`;
+  return html`<div class="actions">
+    ${action(words.copy, copy)} ${action(words.up, () => move(place - 1), place === 0)}
+    ${action(words.down, () => move(place + 1), place === count - 1)} ${action(words.remove, remove)}
+  </div>`;
+}

@@ -1,0 +1,171 @@
+/** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { unitOf } from '../../engine/units.ts';
+import type { Change, Edit } from '../../plan/edits/edit.ts';
+import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { gardenHelp as help } from '../shared/words/garden-help.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { Editing } from './editing.ts';
+import { checkField, choiceField, numberField, textField } from './fields.ts';
+import { linePart } from './line-form.ts';
+import { needFields } from './need-form.ts';
+import { copyOfPlanting, newLine } from './new-parts.ts';
+import { partActions } from './part-actions.ts';
+import { withField } from './with-field.ts';
+
+export interface PlantingPlace {
+  readonly zone: PlanZone;
+  readonly planting: PlanPlanting;
+  /** In its zone. */
+  readonly place: number;
+}
+
+export interface PlantingEditing extends Editing {
+  readonly planting: PlanPlanting;
+  readonly key: (name: string) => string;
+  readonly change: (part: Change<Omit<PlanPlanting, 'id'>>) => Edit;
+}
+
+export function plantingPart({ zone, planting, place }: PlantingPlace, shared: Editing): TemplateResult {
+  const { plan, keeper, isOpen, toggle } = shared;
+  const { id, name } = planting;
+  const at = { zone: zone.id, planting: id };
+  const editing: PlantingEditing = {
+    ...shared,
+    planting,
+    key: (field) => `${id}-${field}`,
+    change: (part) => ({ type: 'change-planting', ...at, change: part }),
+  };
+  const addLine = () =>
+    keeper.commit(`${id}-add`, '', { type: 'add-line', ...at, line: newLine('dripline', plan.units) });
+  return html`<details class="part" ?open=${isOpen(id)} @toggle=${(event: ToggleEvent) => toggle(id, event.newState === 'open')}>
+    <summary><span class="part-name">${name}</span></summary>
+    ${
+      isOpen(id)
+        ? html`<div class="part-body">
+            <div class="fields">
+              ${nameField(editing)} ${needFields(editing)} ${extentFields(editing)} ${waterFields(editing)}
+              ${dayFields(editing)} ${zoneField(zone, editing)}
+            </div>
+            ${partActions({
+              ...{ name, place, count: zone.plantings.length, keeper },
+              copy: () =>
+                keeper.commit(`${id}-copy`, '', {
+                  type: 'add-planting',
+                  zone: zone.id,
+                  planting: copyOfPlanting(plan, planting),
+                  at: place + 1,
+                }),
+              move: (to) => keeper.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
+              remove: () => keeper.commit(`${id}-remove`, '', { type: 'remove-planting', ...at }),
+            })}
+            <h4>${words.lines}</h4>
+            ${planting.lines.length === 0 ? html`<p class="help">${words.noLine}</p>` : nothing}
+            ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, editing))}
+            ${keeper.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>`}
+          </div>`
+        : nothing
+    }
+  </details>`;
+}
+
+function nameField({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+  return textField({
+    ...{ keeper, key: key('name'), label: words.plantingName, value: planting.name },
+    edit: (name) => change({ name: name ?? '' }),
+  });
+}
+
+function extentFields({ plan, planting, keeper, key, change }: PlantingEditing): TemplateResult {
+  const { extent } = planting;
+  const us = plan.units === 'us';
+  const asKind = (kind: string): PlanPlanting['extent'] =>
+    kind === 'area' ? { kind, area: us ? 100 : 10 } : { kind: 'canopy', count: 1, diameter: us ? 36 : 90 };
+  return html`${choiceField({
+    ...{ keeper, key: key('extent'), label: words.extent, help: help.extent, value: extent.kind },
+    options: [
+      { value: 'area', label: words.byArea },
+      { value: 'canopy', label: words.byCanopy },
+    ],
+    edit: (kind) => change({ extent: asKind(kind) }),
+  })}
+  ${
+    extent.kind === 'area'
+      ? numberField({
+          ...{ keeper, key: key('area'), label: words.area, unit: unitOf('area', plan.units).name, value: extent.area },
+          edit: (area) => change({ extent: { ...extent, area: area ?? Number.NaN } }),
+        })
+      : html`${numberField({
+          ...{ keeper, key: key('count'), label: words.count, value: extent.count },
+          edit: (count) => change({ extent: { ...extent, count: count ?? Number.NaN } }),
+        })}
+        ${numberField({
+          ...{ keeper, key: key('diameter'), label: words.diameter, value: extent.diameter },
+          unit: unitOf('diameter', plan.units).name,
+          edit: (diameter) => change({ extent: { ...extent, diameter: diameter ?? Number.NaN } }),
+        })}`
+  }`;
+}
+
+function waterFields({ plan, planting, keeper, key, change }: PlantingEditing): TemplateResult {
+  return html`${numberField({
+    ...{ keeper, key: key('roots'), label: words.rootDepth, help: help.rootDepth, value: planting.rootDepth },
+    ...{ unit: unitOf('rootDepth', plan.units).name, otherwise: words.usual },
+    edit: (rootDepth) => change({ rootDepth }),
+  })}
+  ${choiceField({
+    ...{ keeper, key: key('watering'), label: words.watering, help: help.refill, value: planting.watering ?? '' },
+    options: [
+      { value: '', label: words.asUsual },
+      { value: 'keep', label: words.keep },
+      { value: 'refill', label: words.refill },
+    ],
+    edit: (chosen) => change({ watering: chosen === '' ? undefined : (chosen as PlanPlanting['watering']) }),
+  })}
+  ${checkField({
+    ...{ keeper, key: key('shut-off'), label: words.shutOff, help: help.shutOff, value: planting.shutOff === true },
+    edit: (has) => change({ shutOff: has ? true : undefined }),
+  })}`;
+}
+
+function dayFields({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+  const { inGround, establishing } = planting;
+  const day = (name: 'from' | 'to', label: string) =>
+    textField({
+      ...{ keeper, key: key(`in-${name}`), label, type: 'date', optional: true, value: inGround?.[name] },
+      edit: (value) => change({ inGround: withField(inGround ?? {}, name, value) }),
+    });
+  return html`${day('from', words.inFrom)} ${day('to', words.inTo)}
+  ${textField({
+    ...{ keeper, key: key('establishing'), label: words.establishingUntil, type: 'date', optional: true },
+    value: establishing?.until,
+    edit: (until) =>
+      change({ establishing: until === undefined ? undefined : { factor: 1.3, ...establishing, until } }),
+  })}
+  ${
+    establishing === undefined
+      ? nothing
+      : numberField({
+          ...{
+            keeper,
+            key: key('factor-till'),
+            label: words.establishingFactor,
+            unit: words.times,
+            value: establishing.factor,
+          },
+          edit: (factor) => change({ establishing: { ...establishing, factor: factor ?? Number.NaN } }),
+        })
+  }`;
+}
+
+function zoneField(zone: PlanZone, { plan, planting, keeper, key }: PlantingEditing): TemplateResult | typeof nothing {
+  if (plan.zones.length < 2) return nothing;
+  return choiceField({
+    ...{ keeper, key: key('zone'), label: words.moveTo, value: zone.id },
+    options: plan.zones.map(({ id, name }) => ({
+      value: id,
+      label: id === zone.id ? `${name} (${words.here})` : name,
+    })),
+    edit: (toZone) => ({ type: 'move-planting', zone: zone.id, planting: planting.id, toZone }),
+  });
+}

@@ -1,0 +1,227 @@
+import { css } from 'lit';
+
+export const gardenStyles = css`
+  /* What a details element unfolds does not inherit from the host. */
+  details * {
+    box-sizing: border-box;
+  }
+
+  h2 {
+    margin-block-end: 0.75rem;
+  }
+
+  h3 {
+    margin-block: 1.25rem 0.5rem;
+  }
+
+  h4 {
+    margin: 0.75rem 0 0;
+    font-weight: 650;
+  }
+
+  details {
+    border-block-start: 1px solid var(--_line);
+  }
+
+  summary {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 0.75rem;
+    align-items: baseline;
+    inline-size: auto;
+    padding-block: 0.55rem;
+    color: inherit;
+    font-weight: 600;
+    text-decoration: none;
+    overflow-wrap: anywhere;
+  }
+
+  summary::-webkit-details-marker {
+    display: none;
+  }
+
+  summary::before {
+    content: '▸' / '';
+    color: var(--_water);
+  }
+
+  [open] > summary::before {
+    content: '▾' / '';
+  }
+
+  summary .quiet {
+    font-size: var(--_size-small);
+    font-weight: 400;
+  }
+
+  .part-body {
+    display: grid;
+    gap: 0.9rem;
+    justify-items: start;
+    padding: 0.35rem 0 1rem 1.1rem;
+  }
+
+  .part-body > details,
+  fieldset {
+    inline-size: 100%;
+  }
+
+  fieldset {
+    display: grid;
+    gap: 0.6rem;
+    justify-items: start;
+    min-inline-size: 0;
+    margin: 0;
+    padding: 0.5rem 0 0.25rem 0.9rem;
+    border: 0;
+    border-inline-start: 2px solid var(--_line);
+  }
+
+  legend {
+    float: inline-start;
+    padding: 0;
+    font-weight: 600;
+  }
+
+  .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 14.5rem), 1fr));
+    gap: 0.8rem 1.5rem;
+    inline-size: 100%;
+    clear: both;
+  }
+
+  .field {
+    display: grid;
+    gap: 0.2rem;
+    align-content: start;
+    min-inline-size: 0;
+  }
+
+  .wide {
+    grid-column: 1 / -1;
+  }
+
+  label {
+    display: grid;
+    gap: 0.2rem;
+  }
+
+  .label {
+    font-weight: 600;
+  }
+
+  input:not([type='checkbox']),
+  select {
+    inline-size: 100%;
+    min-block-size: 2.1rem;
+    margin: 0;
+    padding: 0.15rem 0.5rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_paper);
+    color: var(--_ink);
+    font: inherit;
+    font-variant-numeric: inherit;
+  }
+
+  input::placeholder {
+    color: var(--_quiet);
+    opacity: 1;
+    font-style: italic;
+  }
+
+  input[aria-invalid] {
+    border: 2px solid var(--_short);
+  }
+
+  .with-unit {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    gap: 0.5rem;
+    align-items: center;
+  }
+
+  .check {
+    display: flex;
+    gap: 0.5rem;
+    align-items: center;
+    min-block-size: 2.1rem;
+    cursor: pointer;
+  }
+
+  .check input {
+    flex: none;
+    inline-size: 1.15rem;
+    block-size: 1.15rem;
+    margin: 0;
+    accent-color: var(--_water);
+  }
+
+  .weekdays {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 1.1rem;
+  }
+
+  .help,
+  .derived {
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+    line-height: 1.35;
+  }
+
+  .refused,
+  .too-long {
+    color: var(--_short);
+    font-weight: 600;
+  }
+
+  [hidden] {
+    display: none;
+  }
+
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem;
+  }
+
+  .months {
+    inline-size: auto;
+  }
+
+  .months input {
+    inline-size: 6rem;
+    text-align: end;
+  }
+
+  .months td {
+    vertical-align: top;
+    white-space: normal;
+  }
+
+  .cautions {
+    display: grid;
+    gap: 0.3rem;
+    margin-block-start: 1.5rem;
+    padding-block-start: 0.5rem;
+    border-block-start: 1px solid var(--_line);
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+  }
+
+  @media (pointer: coarse) {
+    input:not([type='checkbox']),
+    select,
+    .check {
+      min-block-size: 2.75rem;
+    }
+  }
+
+  @media print {
+    button {
+      display: none;
+    }
+  }
+`;

@@ -1,0 +1,131 @@
+/** One zone: its timer, its rule, its soil, and the plantings in it. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import type { Change, Edit } from '../../plan/edits/edit.ts';
+import type { PlanZone } from '../../plan/schema/plan-schema.ts';
+import { gardenHelp as help } from '../shared/words/garden-help.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { zoneSays } from './derived.ts';
+import type { Editing } from './editing.ts';
+import { choiceField, numberField, textField } from './fields.ts';
+import { copyOfZone, newPlanting } from './new-parts.ts';
+import { partActions } from './part-actions.ts';
+import { plantingPart } from './planting-form.ts';
+import { textureOptions } from './site-form.ts';
+
+export function zonePart(zone: PlanZone, place: number, editing: Editing): TemplateResult {
+  const { plan, keeper, isOpen, toggle } = editing;
+  const add = () => {
+    const planting = newPlanting(plan);
+    keeper.commit(`${zone.id}-add`, '', { type: 'add-planting', zone: zone.id, planting });
+    toggle(planting.id, true);
+  };
+  return html`<details class="part" ?open=${isOpen(zone.id)} @toggle=${(event: ToggleEvent) => toggle(zone.id, event.newState === 'open')}>
+    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSays(zone, editing)}</span></summary>
+    ${
+      isOpen(zone.id)
+        ? html`<div class="part-body">
+            ${zoneFields(zone, editing)}
+            ${partActions({
+              ...{ name: zone.name, place, count: plan.zones.length, keeper },
+              copy: () =>
+                keeper.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyOfZone(plan, zone), at: place + 1 }),
+              move: (to) => keeper.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
+              remove: () => keeper.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
+            })}
+            ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, editing))}
+            ${keeper.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>`}
+          </div>`
+        : nothing
+    }
+  </details>`;
+}
+
+function zoneFields(zone: PlanZone, { keeper }: Editing): TemplateResult {
+  const key = (name: string) => `${zone.id}-${name}`;
+  const change = (part: Change<Omit<PlanZone, 'id' | 'plantings'>>): Edit => ({
+    type: 'change-zone',
+    zone: zone.id,
+    change: part,
+  });
+  const days = typeof zone.wateringDays === 'number' ? zone.wateringDays : zone.wateringDays.length;
+  return html`<div class="fields">
+    ${textField({
+      ...{ keeper, key: key('name'), label: words.zoneName, help: help.zone, value: zone.name },
+      edit: (name) => change({ name: name ?? '' }),
+    })}
+    ${numberField({
+      ...{ keeper, key: key('days'), label: words.wateringDays, value: days },
+      edit: (wateringDays) => change({ wateringDays: wateringDays ?? Number.NaN }),
+    })}
+    ${ruleField(zone, { keeper, key, change })}
+    ${numberField({
+      ...{ keeper, key: key('step'), label: words.timerStep, help: help.timerStep, unit: words.minutes },
+      ...{ value: zone.timerStepMinutes, otherwise: String(DEFAULTS.timerStepMinutes) },
+      edit: (timerStepMinutes) => change({ timerStepMinutes }),
+    })}
+    ${numberField({
+      ...{ keeper, key: key('cycle'), label: words.longestCycle, help: help.longestCycle, unit: words.minutes },
+      ...{ value: zone.longestCycleMinutes, otherwise: words.fromSoil },
+      edit: (longestCycleMinutes) => change({ longestCycleMinutes }),
+    })}
+    ${choiceField({
+      ...{ keeper, key: key('soil'), label: words.zoneSoil, value: zone.soil ?? '' },
+      options: [{ value: '', label: words.siteSoil }, ...textureOptions],
+      edit: (soil) => change({ soil: soil === '' ? undefined : (soil as PlanZone['soil']) }),
+    })}
+    ${applicationFields(zone, { keeper, key, change })}
+  </div>`;
+}
+
+interface ZoneEditing {
+  readonly keeper: Editing['keeper'];
+  readonly key: (name: string) => string;
+  readonly change: (part: Change<Omit<PlanZone, 'id' | 'plantings'>>) => Edit;
+}
+
+function ruleField(zone: PlanZone, { keeper, key, change }: ZoneEditing): TemplateResult {
+  const { rule } = zone;
+  const chosen = rule === undefined ? 'thirstiest' : rule.kind === 'planting' ? `planting:${rule.planting}` : rule.kind;
+  const read = (value: string): PlanZone['rule'] => {
+    if (value === 'area-weighted') return { kind: value };
+    return value.startsWith('planting:') ? { kind: 'planting', planting: value.slice(9) } : undefined;
+  };
+  return choiceField({
+    ...{ keeper, key: key('rule'), label: words.rule, value: chosen },
+    options: [
+      { value: 'thirstiest', label: words.thirstiest },
+      { value: 'area-weighted', label: words.areaWeighted },
+      ...zone.plantings.map(({ id, name }) => ({ value: `planting:${id}`, label: words.planting(name) })),
+    ],
+    edit: (value) => change({ rule: read(value) }),
+  });
+}
+
+/** A share that is asked for starts from what is usual. */
+const USUAL = { efficiency: 0.81, 'distribution-uniformity': 0.8 } as const;
+
+function applicationFields({ application }: PlanZone, { keeper, key, change }: ZoneEditing): TemplateResult {
+  const asKind = (kind: string): PlanZone['application'] => {
+    if (kind === 'efficiency' || kind === 'distribution-uniformity') return { kind, value: USUAL[kind] };
+    return kind === 'computed' ? { kind } : undefined;
+  };
+  return html`${choiceField({
+    ...{ keeper, key: key('application'), label: words.application, value: application?.kind ?? '' },
+    options: [
+      { value: '', label: words.applicationDefault },
+      { value: 'efficiency', label: words.applicationEfficiency },
+      { value: 'distribution-uniformity', label: words.applicationUniformity },
+      { value: 'computed', label: words.applicationComputed },
+    ],
+    edit: (kind) => change({ application: asKind(kind) }),
+  })}
+  ${
+    application === undefined || application.kind === 'computed'
+      ? nothing
+      : numberField({
+          ...{ keeper, key: key('share'), label: words.share, value: application.value },
+          edit: (value) => change({ application: { ...application, value: value ?? Number.NaN } }),
+        })
+  }`;
+}

@@ -1,0 +1,28 @@
+/** Help where a gardener would not know. Common practice, no source, unless one is named. */
+export const gardenHelp = {
+  latitude:
+    'Degrees north of the equator; south is negative. It sets the sun’s height where ET comes from temperatures.',
+  soil: 'Squeeze a moist handful. Falls apart: sandy. Holds a ball but makes no ribbon: loam. Rolls into a long ribbon: clay.',
+  slope: 'Rise over 100 of length. On steep or heavy ground water runs off sooner, so runs are split.',
+  rainMethod: 'Used for months from normals. Days from a rain gauge are followed one by one.',
+  climate: 'Reference ET is the water that a well-watered grass would use: the measure for everything else.',
+  bucket: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
+  pressure:
+    'Read a gauge at the tap while water runs. Left empty, the usual 20 psi (138 kPa) behind a regulator is taken.',
+  window: 'Hours in which your water supplier, your neighbours and the sun let you water.',
+  tank: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
+  zone: 'One valve or timer station: everything in it runs together, for the same minutes.',
+  timerStep: 'Minutes are rounded up to it.',
+  longestCycle: 'Where water comes faster than the soil takes it, a run is split and the soil given time.',
+  class: 'Very low: under a tenth of reference ET; low: 0.1 to 0.3; moderate: 0.4 to 0.6; high: 0.7 to 0.9 (WUCOLS).',
+  density: '1 for an average planting; 0.5 to 0.9 for a sparse one, 1.1 to 1.3 for plants in layers.',
+  microclimate: '1 in the open; 0.5 to 0.9 in shade and shelter, 1.1 to 1.4 beside walls and paving.',
+  extent: 'The ground that the leaves cover, seen from above.',
+  rootDepth: 'Dig beside a plant and look how deep most roots go.',
+  refill:
+    'Left alone until its roots’ share of the soil’s water is nearly used, then filled. For shrubs behind a shut-off.',
+  shutOff: 'A hand valve that is opened only on some of the zone’s watering days.',
+  spacing: 'About 6 in (15 cm) where plants stand densely, about 18 in (45 cm) round shrubs.',
+  topology: 'A line that returns into the main is fed from both ends and carries about twice as far.',
+  slopeSide: 'Lay it uphill of the plant: water from a line below it is largely lost.',
+} as const;

@@ -1,0 +1,201 @@
+import { sendKeys } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import '../../../src/elements/garden/define.ts';
+import '../../../src/elements/plan/define.ts';
+import type { RunnelGarden } from '../../../src/elements/garden/runnel-garden.ts';
+import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
+
+interface Page {
+  readonly garden: RunnelGarden;
+  readonly plan: RunnelPlan;
+}
+
+async function shown(plan?: ReturnType<typeof mixedGarden>): Promise<Page> {
+  const place = onPage(
+    html`<runnel-plan locale="en" .plan=${plan}><runnel-garden today="2027-04-01"></runnel-garden></runnel-plan>`,
+  );
+  return { garden: await settled(place, 'runnel-garden'), plan: await settled(place, 'runnel-plan') };
+}
+
+const all = <E extends Element>({ garden }: Page, selector: string): E[] => [
+  ...(garden.shadowRoot?.querySelectorAll<E>(selector) ?? []),
+];
+
+function named<E extends HTMLElement>(page: Page, selector: string, words: string): E {
+  const found = all<E>(page, selector).find((each) => (each.textContent ?? '').includes(words));
+  if (found === undefined) throw new Error(`there is no ${selector} "${words}"`);
+  return found;
+}
+
+/** The control under a label. */
+function control(page: Page, label: string): HTMLInputElement {
+  const found = named<HTMLLabelElement>(page, 'label', label).querySelector<HTMLInputElement>('input, select');
+  if (found === null) throw new Error(`there is no field "${label}"`);
+  return found;
+}
+
+async function open(page: Page, ...parts: readonly string[]): Promise<void> {
+  for (const part of parts) {
+    const summary = named<HTMLElement>(page, 'summary', part);
+    const details = summary.parentElement as HTMLDetailsElement;
+    if (!details.open) summary.click();
+    await until(() => details.querySelector('.part-body') !== null, `${part} is unfolded`);
+    await quiet(page.garden);
+  }
+}
+
+async function type(page: Page, label: string, text: string): Promise<void> {
+  const input = control(page, label);
+  input.value = text;
+  input.dispatchEvent(new Event('change', { bubbles: true }));
+  await quiet(page.garden);
+}
+
+/** Moves the focus with the Tab key until the element has it. */
+async function tabTo({ garden }: Page, element: HTMLElement): Promise<void> {
+  for (let step = 0; step < 120; step++) {
+    if (garden.shadowRoot?.activeElement === element) return;
+    await sendKeys({ press: 'Tab' });
+  }
+  throw new Error(`Tab never reaches ${element.outerHTML.slice(0, 80)}`);
+}
+
+describe('runnel-garden', () => {
+  afterEach(clearPage);
+
+  it('leads from nothing to a zone of two plantings with minutes, by the keyboard alone', async function () {
+    this.timeout(60_000);
+    const page = await shown();
+    const press = async (words: string) => {
+      await tabTo(page, named(page, 'button', words));
+      await sendKeys({ press: 'Enter' });
+      await quiet(page.garden);
+    };
+    await press('Start a new plan: Gallons');
+    await until(() => page.plan.plan !== undefined, 'there is a plan');
+    await quiet(page.garden);
+    expect(page.plan.plan?.season.firstDay).to.equal('2027-04-05');
+
+    await tabTo(page, control(page, 'Take a published table'));
+    await sendKeys({ type: 'Fresno' });
+    await sendKeys({ press: 'Tab' });
+    await until(() => page.plan.plan?.site.climate.eto?.[6] === 8.4, 'the climate of Fresno is taken');
+
+    await press('Add a zone');
+    await until(
+      () => all(page, 'button').some((each) => each.textContent?.includes('Add a planting')),
+      'the zone is open',
+    );
+    await press('Add a planting');
+    await press('Add a planting');
+    await until(() => page.plan.plan?.zones[0]?.plantings.length === 2, 'there are two plantings');
+
+    const zone = page.plan.season?.zones[0];
+    if (zone === undefined) throw new Error('there is no zone');
+    expect(zoneFigure(zone, 'minutes', 13)).to.be.greaterThan(0);
+    expect(zoneFigure(zone, 'litres', 13)).to.be.greaterThan(0);
+  });
+
+  it('refuses a number out of range at its field, in words, and loses nothing typed elsewhere', async () => {
+    const page = await shown(mixedGarden());
+    const zone = page.plan.plan?.zones[0];
+    await open(page, zone?.name ?? '');
+    await type(page, 'Longest run before a pause', '25');
+    await type(page, 'Watering days a week', '9');
+    const days = control(page, 'Watering days a week');
+    expect(days.value).to.equal('9');
+    expect(days.getAttribute('aria-invalid')).to.equal('true');
+    const says = all<HTMLElement>(page, '.refused').filter((each) => !each.hidden);
+    expect(says).to.have.length(1);
+    expect(says[0]?.textContent).to.contain('from 1 to 7');
+    expect(page.plan.plan?.zones[0]?.longestCycleMinutes).to.equal(25);
+    expect(page.plan.plan?.zones[0]?.wateringDays).to.equal(zone?.wateringDays);
+
+    await type(page, 'Watering days a week', '4');
+    expect(all<HTMLElement>(page, '.refused').filter((each) => !each.hidden)).to.have.length(0);
+    expect(page.plan.plan?.zones[0]?.wateringDays).to.equal(4);
+    page.plan.undo();
+    await quiet(page.garden);
+    expect(control(page, 'Watering days a week').value).to.equal('3');
+  });
+
+  it('refuses a word and an empty field that must have a number', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Place and soil');
+    await type(page, 'Latitude', 'north');
+    expect(control(page, 'Latitude').value).to.equal('north');
+    await type(page, 'Latitude', '');
+    expect(named(page, '.refused', 'Something must stand here')).not.to.equal(undefined);
+    expect(page.plan.plan?.site.latitude).to.equal(mixedGarden().site.latitude);
+  });
+
+  it('takes a column of twelve pasted numbers from its first field', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Climate');
+    const field = all<HTMLInputElement>(page, 'td input').find((each) => each.ariaLabel?.startsWith('Rain'));
+    const data = new DataTransfer();
+    data.setData('text/plain', Array.from({ length: 12 }, (_, month) => `${month}.5`).join('\n'));
+    field?.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+    await quiet(page.garden);
+    expect(page.plan.plan?.site.climate.rain).to.deep.equal(Array.from({ length: 12 }, (_, month) => month + 0.5));
+  });
+
+  it('says at once what a line gives and how long a run of it may be', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    expect(named(page, '.derived', 'over its ground').textContent).to.match(/Gives [\d.,]+\s?gph, [\d.]+\s?in\/h/);
+    await type(page, 'Length of a row', '3000');
+    expect(named(page, '.too-long', 'too long')).not.to.equal(undefined);
+  });
+
+  it('copies, moves and removes a zone, and undo brings it back', async () => {
+    const page = await shown(mixedGarden());
+    const names = () => page.plan.plan?.zones.map(({ name }) => name);
+    const before = names() ?? [];
+    await open(page, before[0] ?? '');
+    named(page, 'button', 'Copy').click();
+    await quiet(page.garden);
+    expect(names()).to.deep.equal([before[0], `${before[0]} 2`, ...before.slice(1)]);
+    page.plan.undo();
+    await quiet(page.garden);
+    named(page, 'button', 'Move down').click();
+    await quiet(page.garden);
+    expect(names()?.[1]).to.equal(before[0]);
+    named(page, 'button', 'Remove').click();
+    await quiet(page.garden);
+    expect(names()).not.to.contain(before[0]);
+    page.plan.undo();
+    page.plan.undo();
+    expect(names()).to.deep.equal(before);
+  });
+
+  it('passes axe with every kind of form unfolded', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    await open(
+      page,
+      'Plan and season',
+      'Place and soil',
+      'Climate',
+      'Water supply',
+      zone?.name ?? '',
+      zone?.plantings[0]?.name ?? '',
+    );
+    expect(await accessibilityFaults(page.garden, {})).to.deep.equal([]);
+  });
+
+  it('shows a plan that can only be looked at without any way to change it', async () => {
+    const page = await shown(mixedGarden());
+    page.plan.readOnly = true;
+    await quiet(page.plan);
+    const [zone] = page.plan.plan?.zones ?? [];
+    await open(page, zone?.name ?? '');
+    expect(all(page, 'button')).to.have.length(0);
+    expect(all<HTMLInputElement>(page, 'input:not([type=checkbox])').every((each) => each.readOnly)).to.equal(true);
+  });
+});
