@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { ownNeedMm } from '../../../src/engine/mix/own-need.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { denseAndShrubs, denseBed, shrubLoops } from '../../support/dense-and-shrubs.ts';
+
+function needOf(plan: Plan, plantingId: string): Float64Array {
+  const { garden, weather, zones } = computeSeason(plan);
+  const zone = zones[0]?.zone;
+  if (zone === undefined) throw new Error('there is no zone');
+  return ownNeedMm({ zone, site: garden.site, weather }, plantingId);
+}
+
+const withPlantings = (...plantings: Plan['zones'][number]['plantings']): Plan => {
+  const plan = denseAndShrubs();
+  return { ...plan, zones: plan.zones.map((zone) => ({ ...zone, plantings })) };
+};
+
+describe('ownNeedMm', () => {
+  it('does not hang on the neighbours, on what is set by hand, or on a shut-off', () => {
+    const alone = needOf({ ...withPlantings(shrubLoops), choices: {} }, 'shrubs');
+    expect(needOf(denseAndShrubs(), 'shrubs')).toEqual(alone);
+    expect(needOf(withPlantings(denseBed, { ...shrubLoops, shutOff: true }), 'shrubs')).toEqual(alone);
+  });
+
+  it('is what the plants use from week to week, without rain: 0.02 in a day', () => {
+    // The timer's step of a thousandth of a minute gives away less than a hundredth of a millimetre.
+    for (const week of needOf(denseAndShrubs(), 'shrubs')) expect(week).toBeCloseTo(0.14 * 25.4, 4);
+  });
+
+  it('is nothing where no line brings water, or the planting is unknown', () => {
+    const none = [0, 0, 0, 0, 0];
+    expect([...needOf(withPlantings(denseBed, { ...shrubLoops, lines: [] }), 'shrubs')]).toEqual(none);
+    expect([...needOf(denseAndShrubs(), 'nobody')]).toEqual(none);
+  });
+});
