@@ -67,7 +67,7 @@ function weekColumn(planting: PlantingComparison, week: number, { x, width, heig
   const gap = width * 0.12;
   const [left, inner] = [x + gap, width - 2 * gap];
   const short = (planting.shortDays[week] as number) > 0;
-  return svg`<rect class="stays" x=${left} y=${top + lost} width=${inner} height=${STRIP.base - top - lost} />
+  return svg`<rect class="stays" x=${left} y=${top + lost} width=${inner} height=${Math.max(0, STRIP.base - top - lost)} />
     <rect class="lost" fill="url(#${HATCH_ID})" x=${left} y=${top} width=${inner} height=${lost} />
     ${short ? svg`<path class="short" d="M${left} ${STRIP.mark}h${inner}l${-inner / 2} 5z" />` : nothing}`;
 }

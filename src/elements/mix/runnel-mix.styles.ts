@@ -32,7 +32,7 @@ export const mixStyles = css`
 
   header p,
   section > p {
-    max-inline-size: 62ch;
+    max-inline-size: 72ch;
   }
 
   .choices,
@@ -229,7 +229,7 @@ export const mixStyles = css`
   }
 
   .remedies > li > * {
-    max-inline-size: 62ch;
+    max-inline-size: 76ch;
   }
 
   .promise {
