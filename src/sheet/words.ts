@@ -69,8 +69,8 @@ export const MENU_WORDS = {
   copy: 'Copy',
   copyAs: 'Copy as…',
   measures: { volume: 'Volume of water', minutes: 'Minutes', rain: 'Rain credited' },
-  hideWeeks: 'Hide these weeks',
-  hideZones: 'Hide these zones',
+  hideWeeks: (count: number) => (count === 1 ? 'Hide this week' : 'Hide these weeks'),
+  hideZones: (count: number) => (count === 1 ? 'Hide this zone' : 'Hide these zones'),
   showAll: 'Show all that is hidden',
 } as const;
 

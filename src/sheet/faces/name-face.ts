@@ -8,7 +8,7 @@ import { classNames, type NameFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 export function nameFace(row: SheetRow, { measure, format }: Reading): NameFace {
-  const className = classNames('name', row.kind);
+  const className = classNames('name', row.kind, measure !== 'all' && 'low');
   switch (row.kind) {
     case 'eto':
     case 'rain':

@@ -20,14 +20,19 @@ const WIDE_PX = 900;
 const MIDDLE_PX = 600;
 
 export function columnWidths(measure: Measure, { widthPx, textPx }: GridRoom): ColumnWidths {
-  const name = widthPx >= WIDE_PX ? 186 : widthPx >= MIDDLE_PX ? 156 : 118;
+  const name = widthPx >= WIDE_PX ? 186 : widthPx >= MIDDLE_PX ? 156 : 108;
   const isAll = measure === 'all';
-  return scaled({ name, season: isAll ? 84 : 76, week: isAll ? 68 : 56 }, textPx);
+  return scaled({ name, season: isAll ? 84 : 76, week: isAll ? 68 : 60 }, textPx);
+}
+
+/** A phone held upright. */
+export function isNarrow({ widthPx }: GridRoom): boolean {
+  return widthPx < MIDDLE_PX;
 }
 
 /** Columns that stay while the weeks scroll by: on a phone the names alone. */
-export function frozenColumns({ widthPx }: GridRoom): number {
-  return widthPx >= MIDDLE_PX ? 2 : 1;
+export function frozenColumns(room: GridRoom): number {
+  return isNarrow(room) ? 1 : 2;
 }
 
 export function rowHeight({ kind }: SheetRow, measure: Measure, { textPx, isTouched }: GridRoom): number {

@@ -87,18 +87,14 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     },
     'runnel-line-2': { name: '---------' },
     'runnel-hide-weeks': {
-      name: MENU_WORDS.hideWeeks,
-      hidden: () => none(cells().filter(({ column }) => column.kind === 'week')) || isHostGrid(getBinding()),
-      callback: act(({ setting: { sheet } }) =>
-        sheet.hideWeeks(cells().flatMap(({ column }) => (column.kind === 'week' ? [column.week] : []))),
-      ),
+      name: () => MENU_WORDS.hideWeeks(weeksOf(cells()).length),
+      hidden: () => none(weeksOf(cells())) || isHostGrid(getBinding()),
+      callback: act(({ setting: { sheet } }) => sheet.hideWeeks(weeksOf(cells()))),
     },
     'runnel-hide-zones': {
-      name: MENU_WORDS.hideZones,
-      hidden: () => none(cells().filter(({ row }) => row.kind === 'zone')) || isHostGrid(getBinding()),
-      callback: act(({ setting: { sheet } }) =>
-        sheet.hideZones(cells().flatMap(({ row }) => (row.kind === 'zone' ? [row.zone.zone.id] : []))),
-      ),
+      name: () => MENU_WORDS.hideZones(zonesOf(cells()).length),
+      hidden: () => none(zonesOf(cells())) || isHostGrid(getBinding()),
+      callback: act(({ setting: { sheet } }) => sheet.hideZones(zonesOf(cells()))),
     },
     'runnel-show-all': {
       name: MENU_WORDS.showAll,
@@ -114,6 +110,14 @@ const dayIn =
     setting.sheet.weekDay(week);
 
 const isHostGrid = (binding: SeasonBinding | undefined): boolean => binding?.setting.rowOf !== undefined;
+
+function weeksOf(cells: readonly SheetCell[]): readonly number[] {
+  return [...new Set(cells.flatMap(({ column }) => (column.kind === 'week' ? [column.week] : [])))];
+}
+
+function zonesOf(cells: readonly SheetCell[]): readonly string[] {
+  return [...new Set(cells.flatMap(({ row }) => (row.kind === 'zone' ? [row.zone.zone.id] : [])))];
+}
 
 /** A cell that belongs to a zone's week. */
 function noteable(cells: readonly SheetCell[]): SheetCell | undefined {

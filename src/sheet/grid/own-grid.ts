@@ -4,7 +4,7 @@ import { adoptSheetStyles } from './adopt-styles.ts';
 import { bindingOf } from './bindings.ts';
 import { coreStyles } from './core-styles.ts';
 import { Handsontable } from './grid-library.ts';
-import { columnWidths, frozenColumns, type GridRoom, rowHeight } from './grid-sizes.ts';
+import { columnWidths, frozenColumns, type GridRoom, isNarrow, rowHeight } from './grid-sizes.ts';
 import { seasonMenuItems } from './menu-items.ts';
 import type { SeasonPlugin } from './register.ts';
 import { sheetColumns, sheetHeaders } from './season-columns.ts';
@@ -59,6 +59,9 @@ export class OwnGrid {
         context.startsWith('CopyPaste') ? content : content.replaceAll('&', '&amp;').replaceAll('<', '&lt;'),
     });
     this.#unsubscribe = sheet.subscribe(() => this.#reshape());
+    this.#markRoom();
+    // A narrow screen holds few weeks: it begins with the one that matters now.
+    if (isNarrow(this.#room) && sheet.thisWeek !== undefined) this.showWeek(sheet.thisWeek);
   }
 
   get season(): SeasonPlugin {
@@ -99,7 +102,16 @@ export class OwnGrid {
     const shape = this.#shapeNow();
     if (shape === this.#shape) return;
     this.#shape = shape;
+    this.#markRoom();
     this.hot.updateSettings(this.#layout());
+  }
+
+  #markRoom(): void {
+    const widths = columnWidths(this.#setting.sheet.view.measure, this.#room);
+    const frozenPx = isNarrow(this.#room) ? widths.name : widths.name + widths.season;
+    const { rootWrapperElement } = this.hot;
+    rootWrapperElement.classList.toggle('runnel-narrow', isNarrow(this.#room));
+    rootWrapperElement.style.setProperty('--_frozen', `${frozenPx}px`);
   }
 
   #shapeNow(): string {
@@ -116,6 +128,7 @@ export class OwnGrid {
       view.measure,
       ...Object.values(widths),
       this.#room.isTouched,
+      isNarrow(this.#room),
     ].join();
   }
 

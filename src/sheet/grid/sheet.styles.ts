@@ -176,7 +176,7 @@ ${tones}
   padding: 0.15em 0.5em 0.15em 1.9em;
   background: var(--_paper);
   color: var(--_ink);
-  line-height: 1.2;
+  line-height: 1.15;
   text-align: start;
   vertical-align: middle;
   white-space: normal;
@@ -198,6 +198,10 @@ ${tones}
   font-size: 0.8em;
   text-overflow: ellipsis;
   white-space: nowrap;
+}
+
+.runnel-sheet td.runnel-low .runnel-name-text {
+  -webkit-line-clamp: 1;
 }
 
 .runnel-sheet td:is(.runnel-eto, .runnel-rain) :is(.runnel-name-text, .runnel-detail) {
@@ -243,6 +247,24 @@ ${tones}
 
 .runnel-sheet .runnel-fold[aria-expanded='true']::before {
   rotate: 45deg;
+}
+
+.runnel-narrow .handsontable td.runnel-name {
+  padding-inline: 1.5em 0.2em;
+  font-size: 0.87em;
+  hyphens: auto;
+}
+
+.runnel-narrow .handsontable td:is(.runnel-eto, .runnel-rain, .runnel-total, .runnel-planting).runnel-name {
+  padding-inline-start: 0.4em;
+}
+
+.runnel-narrow td.runnel-zone .runnel-detail {
+  display: none;
+}
+
+.runnel-narrow .runnel-fold {
+  inline-size: 1.5em;
 }
 
 /* Headers */

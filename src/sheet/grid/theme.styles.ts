@@ -113,17 +113,30 @@ export const themeStyles = `
   mask: url('${ARROW}') center / contain no-repeat;
 }
 
-/* Months stand above the weeks that begin in them, and stay in view while those scroll by. */
 .${THEME_CLASS} .handsontable thead th {
   font-size: 0.87em;
+}
+
+.${THEME_CLASS} .handsontable thead th .relative {
+  padding-inline: 3px;
 }
 
 .${THEME_CLASS} .handsontable thead th:first-child {
   text-align: start;
 }
 
+/* Months stand above the weeks that begin in them, and stay in view while those scroll by. */
 .${THEME_CLASS} .handsontable thead tr:first-child th {
+  overflow: visible;
   font-weight: 650;
   text-align: start;
+}
+
+.${THEME_CLASS} .handsontable thead tr:first-child th .relative {
+  position: sticky;
+  inset-inline-start: var(--_frozen, 0);
+  display: inline-block;
+  overflow: visible;
+  padding-inline: 5px;
 }
 `;

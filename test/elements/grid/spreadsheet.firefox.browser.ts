@@ -220,7 +220,7 @@ describe('a spreadsheet', () => {
     await afterwards(page);
     expect(linesOf(nameCell(page.grid, 'Beds'))[0]).to.equal('Beds');
     await click(cell(page.grid, 'Beds, week of April 5'), 'right');
-    await click(menuItem('Hide these weeks'));
+    await click(menuItem('Hide this week'));
     await afterwards(page);
     expect(gridOf(page.grid).countCols()).to.equal(31);
     expect(() => cell(page.grid, 'Beds, week of April 5')).to.throw();
