@@ -21,7 +21,8 @@ export function faultsOf(document: unknown, findings: readonly Finding[]): reado
     const path = pathText(finding.path);
     if (!places.has(path)) places.set(path, finding);
   }
-  const sorted = [...places.entries()].sort(([, left], [, right]) => comparePaths(left.path, right.path));
+  const compare = readingOrder([...places.values()]);
+  const sorted = [...places.entries()].sort(([, left], [, right]) => compare(left.path, right.path));
   const faults = sorted.slice(0, MOST_FAULTS).map(
     ([path, { path: parts, value, expected }]): Fault => ({
       path,
@@ -43,29 +44,26 @@ function pathText(path: Path): string {
   return path.map((part) => (typeof part === 'number' ? part : shortText(part, 80))).join('.');
 }
 
-/** The order in which a plan is read: what it is, then the place, then the zones, then the records. */
-const READING_ORDER = [
-  'format',
-  'version',
-  'units',
-  'name',
-  'notes',
-  'season',
-  'site',
-  'supply',
-  'zones',
-  'log',
-  'choices',
-];
+/** What a plan is, then the place, then the zones, then the records. */
+const PARTS = ['format', 'version', 'units', 'name', 'notes', 'season', 'site', 'supply', 'zones', 'log', 'choices'];
 
-function comparePaths(left: Path, right: Path): number {
-  const [leftFirst = '', rightFirst = ''] = [left[0], right[0]].map(String);
-  if (leftFirst !== rightFirst) return READING_ORDER.indexOf(leftFirst) - READING_ORDER.indexOf(rightFirst);
-  for (let depth = 1; depth < Math.min(left.length, right.length); depth++) {
-    const [one, other] = [left[depth], right[depth]];
-    if (typeof one === 'number' && typeof other === 'number' && one !== other) return one - other;
-    // Fields of one object keep the order in which they were found.
-    if (one !== other) return 0;
+/** The order in which a plan is read: parts as above, lists by their places, fields of one object as they were found. */
+function readingOrder(findings: readonly Finding[]): (left: Path, right: Path) => number {
+  const ranks = new Map<string, number>();
+  const inside = (path: Path, depth: number) => pathText(path.slice(0, depth + 1));
+  for (const { path } of findings) {
+    path.forEach((_, depth) => {
+      const prefix = inside(path, depth);
+      if (!ranks.has(prefix)) ranks.set(prefix, ranks.size);
+    });
   }
-  return left.length - right.length;
+  const rank = (path: Path, depth: number) => ranks.get(inside(path, depth)) ?? 0;
+  return (left, right) => {
+    const depth = left.findIndex((part, place) => part !== right[place]);
+    if (depth < 0 || depth >= right.length) return left.length - right.length;
+    const [one, other] = [left[depth], right[depth]];
+    if (typeof one === 'number' && typeof other === 'number') return one - other;
+    if (depth === 0) return PARTS.indexOf(String(one)) - PARTS.indexOf(String(other));
+    return rank(left, depth) - rank(right, depth);
+  };
 }
