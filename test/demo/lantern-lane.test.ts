@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { plantingWeek } from '../../src/engine/season/planting-week.ts';
+import type { ZoneSeason } from '../../src/engine/season/season.ts';
+import { zoneWeek } from '../../src/engine/season/zone-week.ts';
+import { fromSi } from '../../src/engine/units.ts';
+import { computeSeason } from '../../src/plan/compute-season.ts';
+import { readPlan } from '../../src/plan/reading/read-plan.ts';
+import { projectRoot } from '../tools/source-files.ts';
+
+const read = readPlan(readFileSync(`${projectRoot}/demo/plans/lantern-lane.runnel.json`, 'utf8'));
+if (!read.ok) throw new Error(JSON.stringify(read.faults));
+const { plan } = read;
+const season = computeSeason(plan);
+
+function zoneOf(id: string): ZoneSeason {
+  const found = season.zones.find(({ zone }) => zone.id === id);
+  if (found === undefined) throw new Error(`there is no zone ${id}`);
+  return found;
+}
+
+const gallons = (litres: number) => fromSi(litres, 'volume', 'us');
+const inches = (mm: number) => fromSi(mm, 'depth', 'us');
+
+describe('the demo garden', () => {
+  it('has what a demo is to show', () => {
+    expect(plan.notes).toContain('invented');
+    expect(plan.zones.length).toBeGreaterThanOrEqual(8);
+    expect(plan.zones.flatMap(({ plantings }) => plantings).length).toBeGreaterThanOrEqual(20);
+    expect(plan.season.weeks).toBe(30);
+  });
+
+  it('closes its water in every planting, zone and week to 1e-9 of the larger side', () => {
+    for (const zone of season.zones) {
+      for (let week = 0; week < zone.weeks; week++) {
+        for (const cell of [zoneWeek(zone, week), ...zone.plantings.map((each) => plantingWeek(each, week))]) {
+          const incoming = cell.rainLitres + cell.litres;
+          const outgoing = cell.usedLitres + cell.drainedLitres + cell.lostLitres + cell.storageLitres;
+          expect(Math.abs(incoming - outgoing)).toBeLessThanOrEqual(1e-9 * Math.max(1, incoming, outgoing));
+        }
+      }
+    }
+  });
+
+  // Containers, week of 21 June (week 11), set by hand to 140 minutes, seven watering days.
+  //   minutes a day   140 / 7                                   = 20
+  //   terrace pots    18 plants x 2 emitters x 0.5 gph          = 18 gph
+  //   baskets          6 plants x 2 emitters x 0.5 gph          =  6 gph
+  //   gallons         24 gph x 140 min / 60                     = 56
+  //   flow            24 gph / 60                               = 0.4 gpm
+  it('gives the containers 56 gal in the week that is set to 140 minutes', () => {
+    const cell = zoneWeek(zoneOf('containers'), 11);
+    expect(cell.origin).toBe('hand-set');
+    expect(cell.minutes).toBeCloseTo(140, 9);
+    expect(cell.minutesPerDay).toBeCloseTo(20, 9);
+    expect(gallons(cell.litres)).toBeCloseTo(56, 9);
+    expect(fromSi(cell.flowLpm, 'supplyFlow', 'us')).toBeCloseTo(0.4, 9);
+  });
+
+  // Shrub bank, week of 12 July (week 14), from normals; the new shrubs decide, since the old ones have a shut-off.
+  //   ETo by month   Hargreaves-Samani at 40.78 N, J 196: Ra 40.78 MJ, 21.56/29.50 C -> July 4.6736 mm/d
+  //                  June 4.5045 and August 4.1439 mm/d: month bounds (4.5045 + 4.6736)/2 = 4.5891, 4.4088
+  //   ETo by day     4.7667 4.7685 4.7681 4.7656 4.7609 4.7540 4.7449, sum              = 33.3287 mm
+  //   K              moderate 0.50 x microclimate 1.1 (establishing ended on 4 July)     = 0.55
+  //   demand         0.55 x 33.3287                                                      = 18.3308 mm
+  //   rain           2.74 in in July: the week's days by the curve                       = 13.2426 mm
+  //   RAW            0.35 x 1000 x 0.16 (clay) x 10 in x 0.0254                          = 14.224 mm = 0.56 in
+  //   TR-21          storage taken as 0.75 in: SF 0.72227; July ETc 83.768 mm (4 days x 1.4)
+  //                  0.72227 (0.70917 x 2.74^0.82416 - 0.11556) 10^(0.02426 x 3.298)     = 1.31295 in, share 0.47918
+  //   soaked         0.47918 x 13.2426                                                   = 6.3456 mm
+  //   need           18.3308 - 6.3456, from a full soil                                  = 11.9852 mm
+  //   line           pi x 30 in / 12 in -> 7 emitters a loop, 2 loops, 6 plants          = 84 emitters, 50.4 gph
+  //   net rate       50.4 gph over 2.7362 m2 = 1.16209 mm/min, x 0.81                    = 0.941296 mm/min
+  //   minutes        11.9852 / 0.941296 = 12.7326, one watering day, timer step 10       = 20
+  //   gallons        50.4 x 20 / 60                                                      = 16.8
+  it('gives the shrub bank 20 minutes and 16.8 gal in the week of 12 July', () => {
+    const zone = zoneOf('shrub-bank');
+    const cell = zoneWeek(zone, 14);
+    const shrubs = zone.plantings.find(({ planting }) => planting.id === 'new-shrubs');
+    const figures = plantingWeek(shrubs as NonNullable<typeof shrubs>, 14);
+    expect(figures.demandMm).toBeCloseTo(18.330786, 5);
+    expect(figures.rainMm).toBeCloseTo(13.242647, 5);
+    expect(figures.rainSoakedMm).toBeCloseTo(6.345604, 5);
+    expect(figures.neededMm).toBeCloseTo(11.985182, 5);
+    expect(cell.minutesWanted).toBeCloseTo(12.732635, 5);
+    expect(cell.minutes).toBe(20);
+    expect(gallons(cell.litres)).toBeCloseTo(16.8, 9);
+  });
+
+  // Perennial bed, week of 24 May (week 7): 0.05 in in the gauge, watered on Thursday and Sunday.
+  //   ETo by day     May 3.8025 mm/d between 3.3379 and 4.1535: 4.0187 4.0390 4.0585 4.0774 4.0955 4.1130 4.1297 = 28.5318 mm
+  //   asters         K 0.50 x density 1.1 = 0.55: demand 15.6925 mm, less 1.27 mm of rain        = 14.4225 mm
+  //   line           6 rows x 30 ft / 6 in = 360 emitters x 0.6 gph = 216 gph over 180 ft2       = 0.814917 mm/min
+  //   net rate       0.814917 x 0.81                                                             = 0.660083 mm/min
+  //   minutes a day  14.4225 / 2 / 0.660083 = 10.9247; the last three days alone ask for 9.4560  = 10.9247
+  //                  up to the step of 5 min                                                     = 15, in 3 cycles of 5
+  //   mint           4 rows x 10 ft / 6 in = 80 emitters x 0.9 gph = 72 gph; it asks for less (9.4228)
+  //   gallons        (216 + 72) gph x 30 min / 60                                                = 144
+  //   rain credited  0.05 in of all 210 ft2, all of it stayed                                    = 0.05 in
+  it('gives the perennial bed 2 x 15 minutes and 144 gal in the week of 24 May', () => {
+    const cell = zoneWeek(zoneOf('perennial-bed'), 7);
+    expect(cell.minutesWanted).toBeCloseTo(10.924749, 5);
+    expect(cell.minutesPerDay).toBe(15);
+    expect(cell.minutes).toBe(30);
+    expect(cell.cycles).toBe(3);
+    expect(gallons(cell.litres)).toBeCloseTo(144, 9);
+    expect(inches(cell.rainCreditMm)).toBeCloseTo(0.05, 9);
+  });
+});
