@@ -1,18 +1,26 @@
 import type { Season } from '../season/season.ts';
+import { allowanceExceeded } from './kinds/allowance-exceeded.ts';
 import { closed } from './kinds/closed.ts';
 import { cropPast } from './kinds/crop-past.ts';
+import { emittersFarApart } from './kinds/emitters-far-apart.ts';
+import { flowTogether } from './kinds/flow-together.ts';
+import { flowTooGreat } from './kinds/flow-too-great.ts';
 import { goingShort } from './kinds/going-short.ts';
 import { handSet } from './kinds/hand-set.ts';
+import { lineDownhill } from './kinds/line-downhill.ts';
+import { linePressure } from './kinds/line-pressure.ts';
 import { neverEnough } from './kinds/never-enough.ts';
 import { noLine } from './kinds/no-line.ts';
 import { outOfSeason } from './kinds/out-of-season.ts';
 import { over } from './kinds/over.ts';
 import { refillWeekly } from './kinds/refill-weekly.ts';
+import { tankDry } from './kinds/tank-dry.ts';
 import { tooLong } from './kinds/too-long.ts';
+import { windowTooShort } from './kinds/window-too-short.ts';
 import type { Notice } from './notice.ts';
 import { ranked } from './rank.ts';
 
-/** One module a kind; a further kind is one more entry, and its place in `rank.ts`. */
+/** One module a kind, or two that are told apart in one place; a further kind is one more entry, and its weight in `rank.ts`. */
 const FINDERS: readonly ((season: Season) => readonly Notice[])[] = [
   noLine,
   tooLong,
@@ -24,6 +32,14 @@ const FINDERS: readonly ((season: Season) => readonly Notice[])[] = [
   over,
   refillWeekly,
   handSet,
+  linePressure,
+  flowTooGreat,
+  windowTooShort,
+  tankDry,
+  allowanceExceeded,
+  flowTogether,
+  emittersFarApart,
+  lineDownhill,
 ];
 
 /** What in a season needs attention, worst first (`ranked` says how); empty where all is met. */

@@ -1,6 +1,11 @@
 /** What rounding may add before a flow counts as too great. */
 const ROUNDING = 1e-9;
 
+/** The most that a source gives, with what rounding may add. */
+export function mostFlowLpm(availableLpm: number): number {
+  return availableLpm * (1 + ROUNDING);
+}
+
 /** Of each zone: the group that it runs in, from 0 in the order in which they were opened; -1 where it fits in none. */
 export type GroupPlaces = Int32Array;
 
@@ -9,7 +14,7 @@ export type GroupPlaces = Int32Array;
  * room for them, or open one. A flow above what is available is in no group.
  */
 export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: number): GroupPlaces {
-  const most = availableLpm * (1 + ROUNDING);
+  const most = mostFlowLpm(availableLpm);
   const places = new Int32Array(flowsLpm.length).fill(-1);
   const groupLpm: number[] = [];
   const order = flowsLpm.map((_, place) => place).sort((a, b) => (flowsLpm[b] as number) - (flowsLpm[a] as number));
