@@ -179,8 +179,17 @@ export const chartStyles = css`
     background: color-mix(in oklab, var(--_water) 12%, var(--_paper));
   }
 
+  /* Between the page's beforeprint and afterprint. A colour that glides would be read while it is still the screen's. */
   .on-paper {
     color-scheme: light;
+  }
+
+  .on-paper .swatch {
+    transition: none;
+  }
+
+  .on-paper .plot {
+    block-size: auto;
   }
 
   @media print {

@@ -1,15 +1,17 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { Notice, NoticeSeverity } from '../../engine/notices/notice.ts';
+import { cautionsOf } from '../../engine/notices/cautions.ts';
+import type { Notice, NoticeKind, NoticeSeverity } from '../../engine/notices/notice.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatCount } from '../shared/format/count.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { noticeSentence } from '../shared/words/notice-sentences.ts';
+import { cautions } from '../shared/words/cautions.ts';
 import { noticeWords, REMEDY_WORDS } from '../shared/words/notice-words.ts';
 import { faultsTemplate } from './faults-template.ts';
 import { noticePlace } from './notice-place.ts';
+import { noticeSentence } from './notice-sentence.ts';
 import { noticesIn } from './notices-in.ts';
 import { remedyEdit } from './remedy-edit.ts';
 import { noticesStyles } from './runnel-notices.styles.ts';
@@ -65,20 +67,27 @@ export class RunnelNotices extends LitElement {
 
   #notice(notice: Notice, view: ReadyView): TemplateResult {
     const reading = readingOf(view);
-    const { severity, remedy } = notice;
+    const { kind, severity, remedy } = notice;
     const { name, where, selection } = noticePlace(notice, view.season, view.plan.name, reading.locale);
     const mend = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season);
     return html`<li class="notice ${severity}">
       ${severitySign(severity)}
       <p class="severity">${noticeWords.severity[severity]}</p>
-      <p><strong>${name}:</strong> ${noticeSentence(notice, reading)}</p>
-      <p class="quiet small">${REMEDY_WORDS[remedy]}</p>
+      <p><strong>${name}:</strong> ${noticeSentence(notice, view.season, reading)}</p>
+      <p class="quiet small">${REMEDY_WORDS[remedy]} ${mindWords(kind, reading.locale)}</p>
       <p class="actions">
         ${where === '' ? nothing : html`<button class="plain" @click=${() => this.#plan.select(selection)}>${noticeWords.show(where)}</button>`}
         ${mend === undefined ? nothing : html`<button class="plain" @click=${() => this.#plan.edit(mend.edit)}>${mend.label}</button>`}
       </p>
     </li>`;
   }
+}
+
+/** The cautions that a notice's remedy calls for; that every figure is to be checked at the plant is said once, at the foot. */
+function mindWords(kind: NoticeKind, locale: string): string {
+  const which = cautionsOf(kind).filter((caution) => caution !== 'promise');
+  if (which.length === 0) return '';
+  return cautions.mind(new Intl.ListFormat(locale).format(which.map((caution) => cautions.short[caution])));
 }
 
 function titleOf(notices: readonly Notice[], locale: string): string {

@@ -38,6 +38,17 @@ describe('the colours of runnel-chart', () => {
     await until(() => hasPixel(canvas, INK.light) && !hasPixel(canvas, INK.dark), 'it is drawn in the light again');
   });
 
+  it('are those of the light on paper, however dark the screen is', async () => {
+    document.documentElement.style.colorScheme = 'dark';
+    const canvas = await canvasOf();
+    await until(() => hasPixel(canvas, INK.dark), 'the chart is drawn in the dark');
+    globalThis.dispatchEvent(new Event('beforeprint'));
+    expect(hasPixel(canvas, INK.light)).to.equal(true);
+    expect(hasPixel(canvas, INK.dark)).to.equal(false);
+    globalThis.dispatchEvent(new Event('afterprint'));
+    await until(() => hasPixel(canvas, INK.dark) && !hasPixel(canvas, INK.light), 'it is dark on the screen again');
+  });
+
   it('are the page’s own where it names them', async () => {
     const canvas = await canvasOf();
     await until(() => hasPixel(canvas, INK.light), 'the chart is drawn');

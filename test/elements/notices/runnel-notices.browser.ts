@@ -47,7 +47,9 @@ describe('runnel-notices', () => {
     );
     for (const item of items) {
       expect(item.querySelector('svg')).not.to.equal(null);
-      expect(plain(item.querySelector('strong')?.textContent)).to.match(/^(Beds|Containers|Tomatoes|Shrubs|Pots.*):$/);
+      expect(plain(item.querySelector('strong')?.textContent)).to.match(
+        /^(Mixed garden|Beds|Containers|Tomatoes|Shrubs|Pots.*):$/,
+      );
       expect(plain(item.querySelector('.quiet')?.textContent)).to.match(/\.$/);
     }
   });
@@ -116,6 +118,13 @@ describe('runnel-notices', () => {
     plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-05-03', minutes: 5 });
     await quiet(notices);
     expect(all(notices, '.faults')).to.have.length(0);
+  });
+
+  it('names the cautions beside a remedy that lays pipe', async () => {
+    const { notices } = await shown(oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }));
+    expect(plain(all(notices, '.notice .quiet')[0]?.textContent)).to.match(
+      /^Lay a line .* Mind backflow protection, buried services and local codes: see below\.$/,
+    );
   });
 
   it('shows names as they are written, never as markup', async () => {

@@ -1,27 +1,10 @@
-/** One sentence for each kind of notice. */
+/** One sentence for each kind of notice. It goes on after the name of the planting or zone and a colon: any name fits. */
 import type { NoticeKind } from '../../../engine/notices/notice.ts';
-import { formatCount } from '../format/count.ts';
-import { formatMinutes } from '../format/minutes.ts';
-import { formatPercent } from '../format/number.ts';
-import { formatQuantity, type Reading } from '../format/quantity.ts';
-
-/** A notice's figures, written for a reader; each is asked by its name in the engine. */
-export interface NoticeFigures {
-  readonly volume: (name: string) => string;
-  readonly depth: (name: string) => string;
-  readonly minutes: (name: string) => string;
-  readonly days: (name: string) => string;
-  readonly percent: (name: string) => string;
-  readonly isAbove0: (name: string) => boolean;
-}
+import type { NoticeFigures } from '../format/notice-figures.ts';
 
 type Sentence = (figures: NoticeFigures) => string;
 
-const DAY = { one: 'day', other: 'days' } as const;
-const WHOLE_DAY_MINUTES = 1440;
-
-/** Each goes on after the name of the planting or zone and a colon, so that any name fits. */
-const SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
+export const NOTICE_SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
   'no-line': ({ volume }) => `no line brings the ${volume('neededLitres')} of irrigation that it needs.`,
   dry: ({ volume, days }) =>
     `dry. Short of water on ${days('shortDays')}, by ${volume('unmetLitres')} of what the plants would use.`,
@@ -46,35 +29,29 @@ const SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
   'crop-past': ({ days }) =>
     `${days('daysPast')} in the ground beyond its last growth stage, for which no water is reckoned.`,
   'out-of-season': () => 'in the ground on no day of this season, so never watered.',
-  'line-too-long': () => 'a line is longer than the pressure carries.',
-  'pressure-low': () => 'not even the first emitter has the pressure that it needs.',
-  'flow-too-great': () => 'asks for more flow than the source gives.',
-  'flow-together': () => 'zones that water on the same day ask for more flow together than the source gives.',
-  'window-too-short': () => 'a watering day takes longer than the hours in which water may run.',
-  'allowance-exceeded': () => 'more water is used than the allowance gives.',
-  'tank-dry': () => 'the tank runs dry.',
-  'emitters-far-apart': () => 'its emitters stand too far apart for the soil.',
+  'line-too-long': ({ length, pressure }) =>
+    `a line of ${length('runLengthM')} is longer than the ${length('longestRunM')} that its pressure carries: ${pressure('inletPressureKpa')} at its start, ${pressure('leastPressureKpa')} at its weakest emitter.`,
+  'pressure-low': ({ pressure }) =>
+    `${pressure('inletPressureKpa')} at the start of its line does not do even for the first emitter.`,
+  'flow-too-great': ({ flow }) =>
+    `asks for ${flow('flowLpm')}, more than the ${flow('sourceLpm')} that the source gives.`,
+  'flow-together': ({ flow, days, groups }) =>
+    `on ${days('days')} the zones that water ask for up to ${flow('flowLpm')} together, and the source gives ${flow('sourceLpm')}. These can run at once: ${groups()}.`,
+  'window-too-short': ({ minutes, days, isAbove0 }) =>
+    isAbove0('windowMinutes')
+      ? `on ${days('days')} watering takes up to ${minutes('minutesNeeded')}, with its pauses, and water may run ${minutes('windowMinutes')}.`
+      : `on ${days('days')} there is watering though no water may run.`,
+  'allowance-exceeded': ({ volume, isAbove0 }) =>
+    isAbove0('weekAllowanceLitres')
+      ? `up to ${volume('usedLitres')} a week, and the allowance is ${volume('weekAllowanceLitres')}: ${volume('overLitres')} too much in all.`
+      : `${volume('usedLitres')} over the season, and the allowance is ${volume('seasonAllowanceLitres')}: ${volume('overLitres')} too much.`,
+  'tank-dry': ({ volume, isAbove0 }) =>
+    `the tank of ${volume('capacityLitres')} runs dry; ${volume('mainsLitres')} must come from elsewhere. ${
+      isAbove0('sizeLitres')
+        ? `One of ${volume('sizeLitres')} would last.`
+        : `With a tank of any size ${volume('missingLitres')} would be missing.`
+    }`,
+  'emitters-far-apart': ({ spacing }) =>
+    `emitters every ${spacing('spacingM')}; in this soil what they wet joins up to ${spacing('widestSpacingM')}.`,
   'line-downhill': () => 'a line lies on the downhill side of the plants, and water runs away from their roots.',
 };
-
-/** What is the matter, to go on after a name and a colon. */
-export function noticeSentence(
-  { kind, figures }: { readonly kind: NoticeKind; readonly figures: Readonly<Record<string, number>> },
-  reading: Reading,
-): string {
-  const at = (figure: string) => figures[figure] ?? Number.NaN;
-  return SENTENCES[kind]({
-    volume: (figure) => formatQuantity(at(figure), 'volume', reading),
-    depth: (figure) => formatQuantity(at(figure), 'depth', reading),
-    minutes: (figure) => minutesOrHours(at(figure), reading.locale),
-    days: (figure) => formatCount(at(figure), DAY, reading.locale),
-    percent: (figure) => formatPercent(at(figure), reading.locale),
-    isAbove0: (figure) => at(figure) > 0,
-  });
-}
-
-/** A whole day's minutes are said as hours. */
-function minutesOrHours(minutes: number, locale: string): string {
-  if (minutes < WHOLE_DAY_MINUTES) return formatMinutes(minutes, locale);
-  return formatCount(Math.round(minutes / 60), { one: 'hour', other: 'hours' }, locale);
-}

@@ -13,6 +13,8 @@ export const noticeWords = {
   calm: 'Every planting gets what it needs, and little more.',
   severity: { danger: 'Urgent', warning: 'Look at this', note: 'Note' } satisfies Record<NoticeSeverity, string>,
   weeks: { one: 'week', other: 'weeks' },
+  day: { one: 'day', other: 'days' },
+  hour: { one: 'hour', other: 'hours' },
   someWeeks: (count: string, days: string) => `${count} in ${days}`,
   show: (where: string) => `Show it: ${where}`,
   more: (count: number) => `${count} more`,

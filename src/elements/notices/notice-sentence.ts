@@ -1,0 +1,16 @@
+import type { Notice } from '../../engine/notices/notice.ts';
+import type { Season } from '../../engine/season/season.ts';
+import { noticeFigures } from '../shared/format/notice-figures.ts';
+import type { Reading } from '../shared/format/quantity.ts';
+import { NOTICE_SENTENCES } from '../shared/words/notice-sentences.ts';
+import { noticeWords } from '../shared/words/notice-words.ts';
+
+/** What is the matter, to go on after a name and a colon. */
+export function noticeSentence(
+  notice: Pick<Notice, 'kind' | 'figures' | 'groups'>,
+  season: Pick<Season, 'zones'>,
+  reading: Reading,
+): string {
+  const zoneName = (id: string) => season.zones.find(({ zone }) => zone.id === id)?.zone.name ?? id;
+  return NOTICE_SENTENCES[notice.kind](noticeFigures(notice, noticeWords, reading, zoneName));
+}
