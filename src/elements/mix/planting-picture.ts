@@ -1,5 +1,5 @@
 /** One planting's season drawn: what it needs against what it gets, as a whole and week by week. */
-import { html, nothing, svg, type TemplateResult } from 'lit';
+import { html, svg, type TemplateResult } from 'lit';
 import type { PlantingComparison } from '../../engine/mix/compare-zone.ts';
 import type { MonthStart } from '../shared/format/month-starts.ts';
 
@@ -47,36 +47,49 @@ export function weekStrip(
   const weeks = planting.neededMm.length;
   const column = STRIP.width / weeks;
   const heightOf = (mm: number) => share(mm, most) * STRIP.base;
+  const { stays, lost, short } = weekShapes(planting, column, heightOf);
   return html`<svg class="strip" viewBox="0 0 ${STRIP.width} ${STRIP.height}" role="img" aria-label=${label}>
-    ${Array.from({ length: weeks }, (_, week) => weekColumn(planting, week, { x: week * column, width: column, heightOf }))}
+    <path class="stays" d=${stays} />
+    <path class="lost" fill="url(#${HATCH_ID})" d=${lost} />
+    <path class="short" d=${short} />
     <path class="need" d=${needLine(planting.neededMm, column, heightOf)} />
     <path class="base" d="M0 ${STRIP.base}H${STRIP.width}" />
     ${months.map(({ week, label: month }) => svg`<text x=${week * column} y=${STRIP.months}>${month}</text>`)}
   </svg>`;
 }
 
-interface Column {
-  readonly x: number;
-  readonly width: number;
-  readonly heightOf: (mm: number) => number;
+/** One outline for all weeks: a season of many plantings draws at once. */
+function weekShapes(
+  { receivedMm, drainedMm, shortDays }: PlantingComparison,
+  column: number,
+  heightOf: (mm: number) => number,
+): { readonly stays: string; readonly lost: string; readonly short: string } {
+  const gap = column * 0.12;
+  const width = column - 2 * gap;
+  let [stays, lost, short] = ['', '', ''];
+  for (const [week, received] of receivedMm.entries()) {
+    const left = week * column + gap;
+    const lostHeight = heightOf(drainedMm[week] as number);
+    const staysHeight = Math.max(0, heightOf(received) - lostHeight);
+    stays += rectangle(left, STRIP.base - staysHeight, width, staysHeight);
+    lost += rectangle(left, STRIP.base - staysHeight - lostHeight, width, lostHeight);
+    if ((shortDays[week] as number) > 0)
+      short += `M${shown(left)} ${STRIP.mark}h${shown(width)}l${shown(-width / 2)} 5z`;
+  }
+  return { stays, lost, short };
 }
 
-function weekColumn(planting: PlantingComparison, week: number, { x, width, heightOf }: Column): TemplateResult {
-  const lost = heightOf(planting.drainedMm[week] as number);
-  const top = STRIP.base - heightOf(planting.receivedMm[week] as number);
-  const gap = width * 0.12;
-  const [left, inner] = [x + gap, width - 2 * gap];
-  const short = (planting.shortDays[week] as number) > 0;
-  return svg`<rect class="stays" x=${left} y=${top + lost} width=${inner} height=${Math.max(0, STRIP.base - top - lost)} />
-    <rect class="lost" fill="url(#${HATCH_ID})" x=${left} y=${top} width=${inner} height=${lost} />
-    ${short ? svg`<path class="short" d="M${left} ${STRIP.mark}h${inner}l${-inner / 2} 5z" />` : nothing}`;
+function rectangle(left: number, top: number, width: number, height: number): string {
+  return height === 0 ? '' : `M${shown(left)} ${shown(top)}h${shown(width)}v${shown(height)}h${shown(-width)}z`;
 }
+
+const shown = (length: number): string => length.toFixed(2);
 
 /** A step for each week. */
 function needLine(neededMm: Float64Array, column: number, heightOf: (mm: number) => number): string {
   return Array.from(neededMm, (mm, week) => {
-    const y = (STRIP.base - heightOf(mm)).toFixed(2);
-    return `${week === 0 ? 'M' : 'L'}${(week * column).toFixed(2)} ${y}H${((week + 1) * column).toFixed(2)}`;
+    const y = shown(STRIP.base - heightOf(mm));
+    return `${week === 0 ? 'M' : 'L'}${shown(week * column)} ${y}H${shown((week + 1) * column)}`;
   }).join('');
 }
 

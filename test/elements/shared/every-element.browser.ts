@@ -8,6 +8,7 @@ import { clearPage, html, onPage, quiet } from './on-page.ts';
 const define: Readonly<Record<string, () => Promise<unknown>>> = {
   'runnel-chart': () => import('../../../src/elements/chart/define.ts'),
   'runnel-grid': () => import('../../../src/elements/grid/define.ts'),
+  'runnel-mix': () => import('../../../src/elements/mix/define.ts'),
   'runnel-notices': () => import('../../../src/elements/notices/define.ts'),
   'runnel-trace': () => import('../../../src/elements/trace/define.ts'),
   'runnel-week': () => import('../../../src/elements/week/define.ts'),
