@@ -1,9 +1,11 @@
 // `npm run build`: makes dist/ afresh, one step after the other. The first step that fails ends it.
 import { rmSync } from 'node:fs';
 import { compileModules } from './steps/compile-modules.ts';
+import { writePageBundle } from './steps/page-bundle.ts';
 
 const steps: readonly { readonly name: string; readonly run: () => void | Promise<void> }[] = [
-  { name: 'ES modules and declarations', run: compileModules },
+  { name: 'ES modules and declarations', run: () => compileModules() },
+  { name: 'the page bundle', run: writePageBundle },
 ];
 
 rmSync('dist', { recursive: true, force: true });

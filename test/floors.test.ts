@@ -41,6 +41,9 @@ describe('an import is a fault', () => {
     ['for its effect alone', 'src/sheet/cell.ts', "import '../elements/planner.ts';"],
     ['exchange to sheet', 'src/exchange/csv.ts', "import { cell } from '../sheet/cell.ts';"],
     ['sheet to exchange', 'src/sheet/cell.ts', "import { csv } from '../exchange/csv.ts';"],
+    ['elements to page', 'src/elements/week/define.ts', "import '../../page/runnel.ts';"],
+    ['of Lit into page', 'src/page/runnel.ts', "import { html } from 'lit';"],
+    ['page past the elements', 'src/page/runnel.ts', "import { plan } from '../plan/plan.ts';"],
     ['into the top', 'src/elements/planner.ts', "import { all } from '../index.ts';"],
     ['out of src', 'src/elements/planner.ts', "import { plan } from '../../demo/plan.ts';"],
     ['of a library into the engine', 'src/engine/balance.ts', "import { addDays } from 'date-fns';"],
@@ -69,6 +72,7 @@ describe('an import is a fault', () => {
       'src/elements/a/a.ts',
       "import '../../sheet/a.ts'; import '../../exchange/a.ts';",
     ],
+    ['page to elements, late', 'src/page/runnel.ts', "export const load = () => import('../elements/week/define.ts');"],
     ['the top to all', 'src/index.ts', "export * from './elements/planner.ts'; export * from './engine/season.ts';"],
     ['in a comment', 'src/engine/balance.ts', "// import { plan } from '../plan/plan.ts';"],
   ])('but not %s', (_name, path, text) => {

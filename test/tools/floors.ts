@@ -14,6 +14,7 @@ const floors: ReadonlyMap<string, readonly string[]> = new Map([
   ['exchange', ['engine', 'plan']],
   ['sheet', ['engine', 'plan']],
   ['elements', ['engine', 'plan', 'exchange', 'sheet']],
+  ['page', ['elements']],
 ]);
 
 /** Libraries that need a page to live in, and the floors that have one. */

@@ -1,0 +1,49 @@
+/**
+ * The calculation alone: a garden in SI units goes in, its season comes out. Pure, without page, clock or library.
+ *
+ * ```js
+ * const season = runSeason(garden);
+ * const { minutes, litres } = zoneWeek(season.zones[0], 12);
+ * ```
+ *
+ * `gardenOf` of the plan entry makes a garden from a plan document. What is published as a formula, each with its source,
+ * can be called by itself. Why a number is so, what needs attention, and how a mixed zone fares are entries of their
+ * own, `engine/trace`, `engine/notices` and `engine/mix`: a program that only computes need not load them.
+ */
+export { applicationRateMmPerHour, driplineRateMmPerHour } from './application/application-rate.ts';
+export { lowestQuarterUniformity } from './application/distribution-uniformity.ts';
+export { applicationEfficiency } from './application/efficiency.ts';
+export { grossDepthMm, runMinutes } from './application/run-time.ts';
+export { maximumAppliedWaterAllowanceL } from './application/water-allowance.ts';
+export { addDays, type DayNumber, dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from './calendar.ts';
+export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.ts';
+export { hargreavesSamani } from './climate/hargreaves-samani.ts';
+export { type PenmanMonteithInputs, penmanMonteith } from './climate/penman-monteith.ts';
+export type * from './garden.ts';
+export { type Emitter, emitterFlowLph } from './line/emitter.ts';
+export { frictionLossKpa, type Pipe } from './line/friction.ts';
+export { type Lateral, type LateralProfile, lateral } from './line/lateral.ts';
+export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficient.ts';
+export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
+export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
+export { type Cumulative, cumulative } from './season/cumulative.ts';
+export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
+export { runSeason } from './season/run-season.ts';
+export {
+  type MinutesOrigin,
+  PLANTING_FIELDS,
+  type PlantingSeason,
+  type Season,
+  type SeasonTotals,
+  type State,
+  SUPPLY_FIELDS,
+  ZONE_FIELDS,
+  type ZoneSeason,
+} from './season/season.ts';
+export { type ZoneWeek, zoneFigure, zoneOrigin, zoneState, zoneWeek } from './season/zone-week.ts';
+export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
+export { type RootZoneDay, type RootZoneDayResult, rootZoneDay } from './soil/root-zone-day.ts';
+export { stressCoefficient } from './soil/stress-coefficient.ts';
+export { roofYieldL } from './supply/roof-yield.ts';
+export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
+export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';

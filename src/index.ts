@@ -1,0 +1,33 @@
+/** Everything: defines each element of the kit, and gives out their classes, their events, the engine and the plan. */
+import './elements/chart/define.ts';
+import './elements/garden/define.ts';
+import './elements/grid/define.ts';
+import './elements/mix/define.ts';
+import './elements/notices/define.ts';
+import './elements/plan/define.ts';
+import './elements/planner/define.ts';
+import './elements/trace/define.ts';
+import './elements/week/define.ts';
+
+export { RunnelChart } from './elements/chart/runnel-chart.ts';
+export { RunnelGarden } from './elements/garden/runnel-garden.ts';
+export { RunnelGrid } from './elements/grid/runnel-grid.ts';
+export { RunnelMix } from './elements/mix/runnel-mix.ts';
+export { RunnelNotices } from './elements/notices/runnel-notices.ts';
+export { RunnelPlan } from './elements/plan/runnel-plan.ts';
+export { RunnelPlanner } from './elements/planner/runnel-planner.ts';
+export { RunnelChangeEvent } from './elements/shared/events/change-event.ts';
+export { RunnelEditEvent } from './elements/shared/events/edit-event.ts';
+export { RunnelHistoryEvent } from './elements/shared/events/history-event.ts';
+export { RunnelHoverEvent } from './elements/shared/events/hover-event.ts';
+export { RunnelOpenEvent } from './elements/shared/events/open-event.ts';
+export { RunnelSelectEvent } from './elements/shared/events/select-event.ts';
+export { RunnelWhyEvent } from './elements/shared/events/why-event.ts';
+export { type PlanView, planContext, type Selection } from './elements/shared/plan-context.ts';
+export { RunnelTrace } from './elements/trace/runnel-trace.ts';
+export { RunnelWeek } from './elements/week/runnel-week.ts';
+export * from './engine/index.ts';
+export * from './engine/mix/index.ts';
+export * from './engine/notices/index.ts';
+export * from './engine/trace/index.ts';
+export * from './plan/index.ts';

@@ -1,0 +1,42 @@
+import { ELEMENT_LOADERS } from './element-loaders.ts';
+import { fillPlainDiv } from './fill-plain-div.ts';
+
+const TAGS = [...ELEMENT_LOADERS.keys()].join();
+
+const NOT_LOADED =
+  'This part of the watering plan could not be loaded: check the connection, then load the page again.';
+
+/** Every element of the kit below `root`, itself included, and every plain div that stands for one. */
+function find(root: Element | Document, selector: string): readonly HTMLElement[] {
+  const below = [...root.querySelectorAll<HTMLElement>(selector)];
+  return root instanceof HTMLElement && root.matches(selector) ? [root, ...below] : below;
+}
+
+/** Defines the elements that a page holds, now and later, and no others. Sees what lies in the page, not in shadow roots. */
+export function watchPage(page: Document): void {
+  const asked = new Set<string>();
+
+  const load = async (tag: string): Promise<void> => {
+    if (asked.has(tag)) return;
+    asked.add(tag);
+    try {
+      await ELEMENT_LOADERS.get(tag)?.();
+    } catch (error) {
+      for (const element of page.querySelectorAll(tag)) element.textContent = NOT_LOADED;
+      throw error;
+    }
+  };
+
+  const welcome = (root: Element | Document): void => {
+    for (const div of find(root, '[data-runnel]')) fillPlainDiv(div);
+    for (const { localName } of find(root, TAGS)) void load(localName);
+  };
+
+  const observer = new MutationObserver((records) => {
+    for (const { addedNodes } of records) {
+      for (const node of addedNodes) if (node instanceof Element && node.isConnected) welcome(node);
+    }
+  });
+  observer.observe(page, { childList: true, subtree: true });
+  welcome(page);
+}
