@@ -13,3 +13,8 @@ export const SEASON_COLUMN: SheetColumn = { kind: 'season' };
 export function weekColumns(weeks: number): readonly SheetColumn[] {
   return Array.from({ length: weeks }, (_, week) => ({ kind: 'week', week }));
 }
+
+/** Whether a season of so many weeks has the column; one that was laid for a longer season outlives it by a moment. */
+export function isInSeason(column: SheetColumn, weeks: number): boolean {
+  return column.kind !== 'week' || column.week < weeks;
+}

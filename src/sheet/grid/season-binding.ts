@@ -4,7 +4,7 @@ import type { Events } from 'handsontable/base';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
-import { SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
+import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
 import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { SPOKEN } from '../words.ts';
@@ -102,8 +102,9 @@ export class SeasonBinding {
   render(td: HTMLTableCellElement, visualRow: number, meta: Record<string, unknown>): void {
     const row = this.row(visualRow);
     const column = columnOf(meta);
-    if (row === undefined || column === undefined) renderNothing(td);
-    else renderFace(td, this.setting.sheet.face({ row, column }), this.#marksChange);
+    const { sheet } = this.setting;
+    if (row === undefined || column === undefined || !isInSeason(column, sheet.weeks)) renderNothing(td);
+    else renderFace(td, sheet.face({ row, column }), this.#marksChange);
   }
 
   /** Asks for a change; what became of `cells` is said once it is there. */
@@ -145,13 +146,11 @@ export class SeasonBinding {
     const { sheet } = this.setting;
     const [only] = cells;
     const now = cells.length === 1 && only !== undefined ? sheet.now(only) : undefined;
-    const face = now && sheet.face(now);
-    return `${face?.kind === 'figure' ? face.label : SPOKEN.changed(cells.length)} ${this.#totalWords()}`;
+    return `${now === undefined ? SPOKEN.changed(cells.length) : sheet.describe(now)} ${this.#totalWords()}`;
   }
 
   #totalWords(): string {
-    const face = this.setting.sheet.face({ row: TOTAL_ROW, column: SEASON_COLUMN });
-    return face.kind === 'figure' ? face.label : '';
+    return this.setting.sheet.describe({ row: TOTAL_ROW, column: SEASON_COLUMN });
   }
 
   #roots(): readonly HTMLElement[] {

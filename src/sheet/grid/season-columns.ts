@@ -2,7 +2,7 @@
 import type Handsontable from 'handsontable/base';
 import { type RowPlace, rowAt } from '../row-place.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
-import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-column.ts';
+import { isInSeason, NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-column.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { MONTH_NAME, SEASON_NAME, WHOLE_NAME, ZONE_NAME } from '../words.ts';
 import { SEASON_CELL } from './season-setting.ts';
@@ -69,7 +69,7 @@ function columnSettings(
 ): Handsontable.ColumnSettings {
   const read = (data: unknown): string | number | null => {
     const row = rowOf(data);
-    return row === undefined ? null : sheet.value({ row, column });
+    return row === undefined || !isInSeason(column, sheet.weeks) ? null : sheet.value({ row, column });
   };
   // Handsontable types a column's data as a key; it takes a function as well, and never gets to write with this one.
   return { type: SEASON_CELL, runnelColumn: column, data: read as unknown as string, width };
