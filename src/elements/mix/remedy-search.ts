@@ -2,8 +2,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../plan/remedies/mix/search.ts';
 
-/** Longest time at a stretch, ms: a frame has 16. */
-const SLICE_MS = 8;
+/** Time at a stretch, ms: a frame has 16. */
+export const SLICE_MS = 8;
 
 export class RemedySearch implements ReactiveController {
   /** Candidates worked out so far. */
