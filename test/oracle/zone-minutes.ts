@@ -43,16 +43,15 @@ function roundedUp(zone: GardenZone, wanted: number): { readonly perDay: number;
   const step = zone.timerStepMinutes;
   const steps = Math.ceil(wanted / step - 1e-9);
   if (steps <= 0) return { perDay: 0, cycles: 0 };
-  const cycles = Math.ceil(steps / (longestCycle(zone) / step));
+  const cycles = Math.ceil(steps / stepsOfACycle(zone));
   return { perDay: cycles * Math.ceil(steps / cycles) * step, cycles };
 }
 
 /** The longest cycle is a whole number of steps, and at least one. */
-function longestCycle(zone: GardenZone): number {
-  const step = zone.timerStepMinutes;
-  return zone.longestCycleMinutes === Number.POSITIVE_INFINITY
-    ? 1e15
-    : Math.max(1, Math.floor(zone.longestCycleMinutes / step)) * step;
+function stepsOfACycle({ longestCycleMinutes, timerStepMinutes }: GardenZone): number {
+  if (longestCycleMinutes === Number.POSITIVE_INFINITY) return Number.MAX_SAFE_INTEGER;
+  // 1.2 minutes are twelve steps of 0.1, though their quotient falls short of 12 in the last bit.
+  return Math.max(1, Math.floor(longestCycleMinutes / timerStepMinutes + 1e-9));
 }
 
 function wantedMinutes(zone: GardenZone, week: number, asking: readonly Asking[]): number {
