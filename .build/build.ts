@@ -1,10 +1,12 @@
 // `npm run build`: makes dist/ afresh, one step after the other. The first step that fails ends it.
 import { rmSync } from 'node:fs';
 import { compileModules } from './steps/compile-modules.ts';
+import { writeEditorFiles } from './steps/editor-data.ts';
 import { writePageBundle } from './steps/page-bundle.ts';
 
 const steps: readonly { readonly name: string; readonly run: () => void | Promise<void> }[] = [
   { name: 'ES modules and declarations', run: () => compileModules() },
+  { name: 'editor data and the elements of README.md', run: writeEditorFiles },
   { name: 'the page bundle', run: writePageBundle },
 ];
 
