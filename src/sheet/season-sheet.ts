@@ -148,6 +148,12 @@ export class SeasonSheet {
     return this.#faces.face(this.#state.season, cell.row, cell.column);
   }
 
+  /** All that a cell shows, in words. */
+  describe(cell: SheetCell): string {
+    const face = this.face(cell);
+    return face.kind === 'figure' ? face.label : `${face.name}: ${face.detail}.`;
+  }
+
   /** `Beds, week of July 5`. */
   nameOf(cell: SheetCell): string {
     return cellName(cell, this.#calendar);

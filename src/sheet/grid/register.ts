@@ -15,11 +15,11 @@ import { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './season-setting.ts
 import { SheetSelection } from './selection-hooks.ts';
 import { letTabOut } from './tab-out.ts';
 
-/** What is needed of the library; the full `Handsontable` has all of it. */
+/** What is needed of the library; the full `Handsontable` has all of it, `BasePlugin` without saying so in its types. */
 export interface GridLibrary {
   readonly plugins: {
-    readonly BasePlugin: typeof BasePlugin;
     readonly registerPlugin: (plugin: typeof BasePlugin) => void;
+    readonly [name: string]: unknown;
   };
   readonly cellTypes: { readonly registerCellType: (name: string, type: CellTypeObject) => void };
   readonly editors: { readonly TextEditor: typeof TextEditor };
@@ -36,10 +36,12 @@ export interface SeasonPlugin {
 
 const registered = new WeakSet<object>();
 
-/** Does nothing where this copy of the library knows the season already. */
+/** Does nothing where this copy of the library knows the season already. Throws where it is too old. */
 export function registerSeason({ plugins, cellTypes, editors }: GridLibrary): void {
-  if (registered.has(plugins.BasePlugin)) return;
-  registered.add(plugins.BasePlugin);
+  const Base = plugins['BasePlugin'] as typeof BasePlugin | undefined;
+  if (Base === undefined) throw new Error('this copy of Handsontable gives no BasePlugin: version 18 does');
+  if (registered.has(Base)) return;
+  registered.add(Base);
   cellTypes.registerCellType(SEASON_CELL, {
     CELL_TYPE: SEASON_CELL,
     editor: entryEditor(editors.TextEditor),
@@ -48,7 +50,7 @@ export function registerSeason({ plugins, cellTypes, editors }: GridLibrary): vo
     // Keeps a refused entry in its editor.
     allowInvalid: false,
   });
-  plugins.registerPlugin(seasonPlugin(plugins.BasePlugin));
+  plugins.registerPlugin(seasonPlugin(Base));
 }
 
 function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {

@@ -132,6 +132,10 @@ export const themeStyles = `
   text-align: start;
 }
 
+.${THEME_CLASS} :is(.ht_clone_top_inline_start_corner, .ht_clone_inline_start) {
+  --_frozen: 0;
+}
+
 .${THEME_CLASS} .handsontable thead tr:first-child th .relative {
   position: sticky;
   inset-inline-start: var(--_frozen, 0);

@@ -1,0 +1,111 @@
+/** A host's own grid with a season in it: the add-on alone, no element. */
+import Handsontable from 'handsontable';
+import { computeSeason } from '../src/plan/compute-season.ts';
+import { applyEdit } from '../src/plan/edits/apply-edit.ts';
+import { readPlan } from '../src/plan/reading/read-plan.ts';
+import type { Plan } from '../src/plan/schema/plan-schema.ts';
+import {
+  adoptSheetStyles,
+  bindingOf,
+  hostWeekColumns,
+  monthHeaders,
+  type RowPlace,
+  registerSeason,
+  SEASON_KEY,
+  type SeasonSetting,
+  SeasonSheet,
+  seasonMenuItems,
+  weekHeaders,
+} from '../src/sheet/index.ts';
+
+/** A row of the host's: its own data, and which zone it is about, if any. */
+interface RotaRow {
+  readonly task: string;
+  readonly zone?: string;
+  crew: string;
+  valve: string;
+  remark: string;
+}
+
+const rowOf = (row: unknown): RowPlace | undefined => {
+  const { task, zone } = row as RotaRow;
+  if (task === 'Rain gauge') return 'rain';
+  return zone === undefined ? undefined : { zone };
+};
+
+function rotaOf({ zones }: Plan): RotaRow[] {
+  const crews = ['Saturday crew', 'School class', 'Early risers'];
+  return [
+    { task: 'Rain gauge', crew: 'Whoever is there', valve: '', remark: 'By the shed' },
+    ...zones.map(({ id, name }, at) => ({
+      task: name,
+      zone: id,
+      crew: crews[at % crews.length] ?? '',
+      valve: String(at + 1),
+      remark: '',
+    })),
+    { task: 'Turn the compost', crew: 'School class', valve: '', remark: 'No water needed' },
+  ];
+}
+
+function showRota(first: Plan): void {
+  const box = document.querySelector<HTMLElement>('#rota');
+  const undo = document.querySelector<HTMLButtonElement>('#undo');
+  const total = document.querySelector('#total');
+  if (box === null || undo === null || total === null) return;
+  const past: Plan[] = [];
+  let plan = first;
+  const sheet = new SeasonSheet({ plan, season: computeSeason(plan), locale: 'en-US', readOnly: false });
+  const stand = (next: Plan) => {
+    plan = next;
+    sheet.update({ ...sheet.state, plan, season: computeSeason(plan, sheet.state.season) });
+    undo.disabled = past.length === 0;
+    total.textContent = sheet.describe({ row: { kind: 'total' }, column: { kind: 'season' } });
+  };
+  undo.addEventListener('click', () => {
+    const before = past.pop();
+    if (before !== undefined) stand(before);
+  });
+  const hot: Handsontable.Core = new Handsontable(box, {
+    licenseKey: 'non-commercial-and-evaluation',
+    colorScheme: 'auto',
+    data: rotaOf(plan),
+    columns: [
+      { data: 'task', readOnly: true, width: 150 },
+      { data: 'crew', width: 120 },
+      { data: 'valve', width: 60 },
+      ...hostWeekColumns(sheet, rowOf, 76),
+      { data: 'remark', width: 200 },
+    ],
+    nestedHeaders: [
+      ['Rota', '', '', ...monthHeaders(sheet), ''],
+      ['Task', 'Crew', 'Valve', ...weekHeaders(sheet), 'Remark'],
+    ],
+    rowHeights: 56,
+    height: 'auto',
+    fixedColumnsStart: 1,
+    autoRowSize: false,
+    autoColumnSize: false,
+    contextMenu: {
+      items: { ...seasonMenuItems(() => bindingOf(hot)), line: { name: '---------' }, undo: {}, redo: {} },
+    },
+    [SEASON_KEY]: {
+      sheet,
+      rowOf,
+      onEdit: (edit) => {
+        past.push(plan);
+        stand(applyEdit(plan, edit));
+      },
+    } satisfies SeasonSetting,
+  });
+  stand(plan);
+}
+
+registerSeason(Handsontable);
+adoptSheetStyles(document);
+const answer = await fetch('plans/lantern-lane.runnel.json');
+const read = readPlan(await answer.text());
+const note = document.querySelector('.note');
+if (read.ok) showRota(read.plan);
+else if (note)
+  note.textContent = `The plan could not be read: ${read.faults.map(({ where, expected }) => `${where}: ${expected}`).join('; ')}.`;

@@ -1,0 +1,191 @@
+import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import Handsontable from 'handsontable';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import type { Edit } from '../../../src/plan/edits/edit.ts';
+import {
+  adoptSheetStyles,
+  bindingOf,
+  hostWeekColumns,
+  type RowPlace,
+  registerSeason,
+  SEASON_KEY,
+  type SeasonSetting,
+  SeasonSheet,
+  seasonMenuItems,
+} from '../../../src/sheet/index.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+
+interface HostRow {
+  readonly zone?: string;
+  readonly rain?: boolean;
+  crew: string;
+}
+
+const rowOf = (row: unknown): RowPlace | undefined => {
+  const { zone, rain } = row as HostRow;
+  if (rain) return 'rain';
+  return zone === undefined ? undefined : { zone };
+};
+
+const DATA = (): HostRow[] => [
+  { rain: true, crew: 'Anyone' },
+  { zone: 'beds', crew: 'Saturday crew' },
+  { crew: 'Compost' },
+  { zone: 'containers', crew: 'School class' },
+];
+
+/** Columns of the host's before the weeks. */
+const OWN = 1;
+const JUNE_7 = OWN + 9;
+
+let hot: Handsontable.Core;
+let box: HTMLElement;
+let sheet: SeasonSheet;
+let edits: Edit[];
+
+/** A page's own grid, a plan that the page keeps itself, and the season between its columns. */
+function hostGrid(): void {
+  edits = [];
+  let plan = mixedGarden();
+  sheet = new SeasonSheet({ plan, season: computeSeason(plan), locale: 'en-US', readOnly: false });
+  box = document.createElement('div');
+  document.body.append(box);
+  const setting: SeasonSetting = {
+    sheet,
+    rowOf,
+    onEdit: (edit) => {
+      edits.push(edit);
+      plan = applyEdit(plan, edit);
+      sheet.update({ ...sheet.state, plan, season: computeSeason(plan, sheet.state.season) });
+    },
+  };
+  hot = new Handsontable(box, {
+    licenseKey: 'non-commercial-and-evaluation',
+    data: DATA(),
+    columns: [{ data: 'crew', width: 120 }, ...hostWeekColumns(sheet, rowOf, 70), { data: 'crew', readOnly: true }],
+    rowHeights: 56,
+    width: 1200,
+    height: 400,
+    contextMenu: { items: seasonMenuItems(() => bindingOf(hot)) },
+    [SEASON_KEY]: setting,
+  });
+}
+
+const td = (row: number, column: number): HTMLElement => hot.getCell(row, column, true) as HTMLElement;
+
+async function click(target: Element, button: 'left' | 'right' = 'left'): Promise<void> {
+  const { left, top, width, height } = target.getBoundingClientRect();
+  await sendMouse({ type: 'click', button, position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
+}
+
+async function enter(row: number, column: number, text: string): Promise<void> {
+  await click(td(row, column));
+  await sendKeys({ type: text });
+  await sendKeys({ press: 'Enter' });
+}
+
+describe('a host’s own grid with a season in it', () => {
+  before(async () => {
+    await setViewport({ width: 1300, height: 700 });
+    registerSeason(Handsontable);
+    registerSeason(Handsontable);
+    adoptSheetStyles(document);
+  });
+
+  beforeEach(hostGrid);
+
+  afterEach(() => {
+    if (!hot.isDestroyed) hot.destroy();
+    box.remove();
+  });
+
+  it('needs no element', () => {
+    for (const tag of ['runnel-grid', 'runnel-plan']) expect(customElements.get(tag)).to.equal(undefined);
+    expect(document.querySelector('[class*=runnel-]')).not.to.equal(null);
+  });
+
+  it('shows the season in the rows that are about it, and nothing in the others', () => {
+    expect(td(1, JUNE_7).title).to.contain('Beds, week of June 7');
+    expect(td(0, JUNE_7).title).to.contain('Rain, week of June 7');
+    expect(td(2, JUNE_7).textContent).to.equal('');
+    expect(td(2, JUNE_7).title).to.equal('');
+    expect(td(1, 0).textContent).to.equal('Saturday crew');
+  });
+
+  it('gives the season’s figures to whoever asks the grid', () => {
+    expect(hot.getDataAtCell(1, JUNE_7)).to.equal(
+      sheet.value({ row: sheet.rows[2] as never, column: { kind: 'week', week: 9 } }),
+    );
+    expect(hot.getDataAtCell(2, JUNE_7)).to.equal(null);
+  });
+
+  it('sends what is typed out as an edit, and keeps what is typed into its own cells', async () => {
+    const later = td(1, JUNE_7 + 1).textContent;
+    await enter(1, JUNE_7, '3');
+    expect(td(1, JUNE_7).title).to.contain('3 minutes set by hand');
+    expect(td(1, JUNE_7 + 1).textContent).not.to.equal(later);
+    await enter(1, 0, 'Early risers');
+    await enter(0, JUNE_7, '0.75');
+    expect(edits).to.deep.equal([
+      { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 3 },
+      { type: 'set-week-rain', week: '2027-06-07', rain: 0.75 },
+    ]);
+    expect((hot.getSourceDataAtRow(1) as HostRow).crew).to.equal('Early risers');
+    expect(Object.keys(hot.getSourceDataAtRow(1) as HostRow)).to.have.members(['zone', 'crew']);
+  });
+
+  it('takes a block across its own columns and the season’s', () => {
+    hot.selectCell(1, 0);
+    hot.populateFromArray(1, 0, [['New crew', '', '12']], undefined, undefined, 'CopyPaste.paste');
+    expect(hot.getDataAtCell(1, 0)).to.equal('New crew');
+    hot.populateFromArray(1, JUNE_7, [['12', '14']], undefined, undefined, 'CopyPaste.paste');
+    expect(edits.at(-1)).to.deep.include({ type: 'together', label: 'Paste 2 cells' });
+  });
+
+  it('leaves a cell alone that belongs to no zone', async () => {
+    await enter(2, JUNE_7, '5');
+    expect(edits).to.deep.equal([]);
+  });
+
+  it('refuses with words and keeps the rest of the grid as it was', async () => {
+    await click(td(1, JUNE_7));
+    await sendKeys({ type: 'abc' });
+    await sendKeys({ press: 'Enter' });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(document.querySelector('.runnel-callout:not([hidden])')?.textContent).to.contain('“abc” is not a number');
+    await sendKeys({ press: 'Escape' });
+    expect(edits).to.deep.equal([]);
+  });
+
+  it('has the season’s menu where the season is', async () => {
+    await click(td(1, JUNE_7), 'right');
+    const items = [...document.querySelectorAll('.htContextMenu td:not(.htSeparator)')].map(
+      ({ textContent }) => textContent,
+    );
+    expect(items).to.include.members(['Give back to the calculation', 'Close for the week', 'Note…', 'Copy']);
+    expect(items).not.to.include('Hide this week');
+    await sendKeys({ press: 'Escape' });
+    await click(td(1, 0), 'right');
+    const own = [...document.querySelectorAll('.htContextMenu td:not(.htSeparator)')].map(
+      ({ textContent }) => textContent,
+    );
+    expect(own).not.to.include('Close for the week');
+  });
+
+  it('works while its rows are in another order', async () => {
+    hot.rowIndexMapper.setIndexesSequence([3, 2, 1, 0]);
+    hot.render();
+    expect(td(0, JUNE_7).title).to.contain('Containers');
+    await enter(0, JUNE_7 + 1, '21');
+    expect(edits).to.deep.equal([{ type: 'set-minutes', zone: 'containers', week: '2027-06-14', minutes: 21 }]);
+  });
+
+  it('leaves nothing behind', () => {
+    hot.destroy();
+    expect(document.querySelector('.runnel-spoken')).to.equal(null);
+    expect(() => sheet.show({ measure: 'volume' })).not.to.throw();
+    expect(bindingOf(hot)).to.equal(undefined);
+  });
+});
