@@ -48,7 +48,11 @@ const closeZones = (plan: RunnelPlan) =>
   plan.edit({ type: 'set-season', season: { firstDay: '2027-04-05', weeks: 10 } });
 
 describe('runnel-chart', () => {
-  before(() => setViewport({ width: 1000, height: 700 }));
+  before(async function load() {
+    this.timeout(60_000);
+    await import('../../../src/elements/chart/season-drawing.ts');
+    await setViewport({ width: 1000, height: 700 });
+  });
   afterEach(clearPage);
 
   it('says its finding in words: how much is missing, and when', async () => {

@@ -36,6 +36,12 @@ const sizes = [
 ];
 
 describe('runnel-planner', () => {
+  before(async function load() {
+    // Both come on demand; on a busy machine that takes longer than a test may.
+    this.timeout(60_000);
+    await import('../../../src/sheet/grid/own-grid.ts');
+    await import('../../../src/elements/chart/season-drawing.ts');
+  });
   beforeEach(() => setViewport({ width: 1440, height: 900 }));
   afterEach(clearPage);
 
@@ -87,6 +93,7 @@ describe('runnel-planner', () => {
       ['Weeks', 'grid'],
     ]) {
       button(nav?.shadowRoot, words ?? '').click();
+      await quiet(planner);
       const top = topOf(planner.querySelector(`runnel-${part}`));
       const isLast = Math.ceil(scrollY + innerHeight) >= document.documentElement.scrollHeight;
       expect(top, words).to.be.at.least(bottomOf(nav) - 1);
@@ -119,7 +126,7 @@ describe('runnel-planner', () => {
     planner.querySelector('runnel-grid')?.dispatchEvent(new RunnelWhyEvent({ zone: 'beds', week: 13 }));
     await quiet(planner);
     expect(plan.store.view.selection).to.deep.include({ zone: 'beds', week: 13 });
-    expect(document.activeElement?.localName).to.equal('runnel-trace');
+    await until(() => document.activeElement?.localName === 'runnel-trace', 'the trace is gone to');
     const title = planner.querySelector('runnel-trace')?.shadowRoot?.querySelector('h2');
     expect(plain(title?.textContent)).to.match(/^Why 120 min/);
   });
@@ -140,7 +147,7 @@ describe('runnel-planner', () => {
     expect(plan.plan?.name).to.equal('Mixed garden');
     expect(plain(bar(planner)?.querySelector('[role=alert]')?.textContent)).to.match(/^Not taken over/);
     button(bar(planner), 'See what to put right').click();
-    expect(document.activeElement?.localName).to.equal('runnel-notices');
+    await until(() => document.activeElement?.localName === 'runnel-notices', 'the notices are gone to');
     choose(writePlan(oneBed()));
     await until(() => plan.plan?.name === 'One bed', 'the file is open');
     await quiet(planner);
