@@ -13,6 +13,7 @@ import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/p
 import { tokens } from '../shared/tokens.styles.ts';
 import { mixWords, remedyWords, trialWords } from '../shared/words/mix-words.ts';
 import { mixHeader } from './mix-header.ts';
+import { mixPictureStyles } from './mix-picture.styles.ts';
 import { mixPicture } from './mix-picture.ts';
 import { calendarTemplate, remedyList } from './mix-remedies.ts';
 import { plantingTable, type RuleRow, ruleTable, weekTable } from './mix-tables.ts';
@@ -48,7 +49,7 @@ interface Shown {
  * @csspart cautions - The cautions beside the remedies.
  */
 export class RunnelMix extends LitElement {
-  static override readonly styles = [tokens, controls, mixStyles];
+  static override readonly styles = [tokens, controls, mixPictureStyles, mixStyles];
 
   /** Goods that a remedy may propose; the kit's usual trade sizes unless set. */
   @property({ attribute: false }) catalogue: Catalogue = CATALOGUE;
