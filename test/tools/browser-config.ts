@@ -42,7 +42,7 @@ export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerCon
     concurrency: 1,
     testsStartTimeout: 60_000,
     testsFinishTimeout: 180_000,
-    testFramework: { config: { ui: 'bdd', timeout: 10_000 } },
+    testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
     testRunnerHtml: testPage,
     plugins: [
       bundleDependencies(),

@@ -1,8 +1,11 @@
 import '../chart/define.ts';
+import '../garden/define.ts';
 import '../grid/define.ts';
+import '../mix/define.ts';
 import '../notices/define.ts';
 import '../plan/define.ts';
 import '../trace/define.ts';
+import '../week/define.ts';
 import { define } from '../shared/define.ts';
 import { PlannerBar } from './planner-bar.ts';
 import { PlannerNav } from './planner-nav.ts';

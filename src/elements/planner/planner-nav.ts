@@ -4,10 +4,10 @@ import { tokens } from '../shared/tokens.styles.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
-const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices'];
+const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices', 'week', 'mix', 'garden'];
 
 /**
- * On a narrow screen, the way from one part of the planner to another. Internal to `runnel-planner`.
+ * The way from one part of the planner to another. Internal to `runnel-planner`.
  *
  * @fires {ShowPartEvent} runnel-show-part - A part was chosen.
  */
@@ -18,18 +18,24 @@ export class PlannerNav extends LitElement {
     css`
       nav {
         display: flex;
-        gap: 0 0.25rem;
-        justify-content: space-between;
+        gap: 0 1.25rem;
+        overflow-x: auto;
         padding-block: 0.25rem;
         border-block-end: 1px solid var(--_line);
       }
 
       button {
-        flex: 1;
-        min-block-size: 2.5rem;
-        padding-inline: 0.25rem;
+        flex: none;
+        min-block-size: 1.75rem;
+        padding-inline: 0;
         border: 0;
         color: var(--_water);
+      }
+
+      @media (pointer: coarse) {
+        button {
+          min-block-size: 2.75rem;
+        }
       }
 
       @media print {

@@ -26,7 +26,8 @@ export const plannerStyles = css`
   }
 
   .runnel-planner__season,
-  .runnel-planner__side {
+  .runnel-planner__side,
+  .runnel-planner__below {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 1.25rem;
@@ -43,12 +44,26 @@ export const plannerStyles = css`
   }
 
   /* Room for the way from part to part, which stays on top. */
-  :is(.runnel-planner__season, .runnel-planner__side) > * {
+  :is(.runnel-planner__season, .runnel-planner__side, .runnel-planner__below) > * {
     scroll-margin-block-start: 3.75rem;
   }
 
-  .runnel-planner__side > * {
+  .runnel-planner__side > *,
+  .runnel-planner__below > :not(details) {
     outline: none;
+  }
+
+  .runnel-planner__below {
+    gap: 2rem;
+    padding-block-start: 1rem;
+  }
+
+  .runnel-planner__more > summary {
+    inline-size: fit-content;
+    min-block-size: 2rem;
+    color: var(--_water);
+    font: 650 var(--_size) / 1.45 var(--_font);
+    cursor: pointer;
   }
 
   .runnel-planner__nav {
@@ -65,7 +80,7 @@ export const plannerStyles = css`
 
   @media (min-width: 48rem) {
     .runnel-planner__nav {
-      display: none;
+      position: static;
     }
 
     .runnel-planner__side {
@@ -80,7 +95,9 @@ export const plannerStyles = css`
       column-gap: 2.5rem;
     }
 
-    .runnel-planner__bar {
+    .runnel-planner__bar,
+    .runnel-planner__nav,
+    .runnel-planner__below {
       grid-column: 1 / -1;
     }
 

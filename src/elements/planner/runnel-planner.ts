@@ -27,6 +27,9 @@ export class RunnelPlanner extends LitElement {
   /** The grid's licence key; see `runnel-grid`. */
   @property({ attribute: 'license-key' }) licenseKey = '';
 
+  /** The day that counts as today, year-month-day; the reader's own unless set. */
+  @property() today: string | undefined;
+
   /** A plan for the planner's own `runnel-plan`. */
   @property({ attribute: false }) plan: Plan | undefined;
 
@@ -43,7 +46,7 @@ export class RunnelPlanner extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey}></runnel-planner-sheet>`;
+    const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey} .today=${this.today}></runnel-planner-sheet>`;
     if (this.isInsidePlan) return sheet;
     return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}>${sheet}</runnel-plan>`;
   }

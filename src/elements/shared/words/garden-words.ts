@@ -5,7 +5,7 @@ export const gardenWords = {
   unread: (why: string) => `Not kept: ${why}.`,
   needed: 'Not kept. Something must stand here.',
   start: 'Start a new plan',
-  startSays: 'Start with an empty plan: first the place and its climate, then a zone and what grows in it.',
+  startSays: 'Open a plan, or start an empty one: first the place and its climate, then a zone and what grows in it.',
   us: 'Gallons, inches, °F',
   metric: 'Litres, millimetres, °C',
   units: 'Units',

@@ -14,7 +14,16 @@ export const plannerWords = {
   zones: { one: 'zone', other: 'zones' },
   plantings: { one: 'planting', other: 'plantings' },
   parts: 'Parts of the planner',
-  part: { grid: 'Weeks', chart: 'Chart', trace: 'Why', notices: 'Attention' },
+  part: {
+    grid: 'Weeks',
+    chart: 'Chart',
+    trace: 'Why',
+    notices: 'Attention',
+    week: 'This week',
+    mix: 'Mixed zone',
+    garden: 'Garden',
+  },
+  mix: 'Compare the plantings of one zone, and what would help',
   refused: (faults: readonly Fault[]) =>
     faults.length === 1
       ? 'Not taken over: one thing is wrong. The plan is as it was.'
