@@ -33,6 +33,22 @@ export function bundlePage(): Promise<Bundle> {
   });
 }
 
+export interface PageFile {
+  readonly type: string;
+  readonly text: string;
+}
+
+let served: Promise<Bundle> | undefined;
+
+/** What a server answers for an address under /dist/page/, bundled when first asked for; undefined for any other address. */
+export async function pageFile(address: string): Promise<PageFile | undefined> {
+  const [path = ''] = address.split('?');
+  if (!path.startsWith(`/${PAGE_FOLDER}/`)) return undefined;
+  served ??= bundlePage();
+  const file = (await served).outputFiles.find((each) => each.path === join(root, path));
+  return file && { type: 'text/javascript', text: file.text };
+}
+
 /** Writes the bundle to dist/page, with its licences beside it and the lines to paste. */
 export async function writePageBundle(): Promise<void> {
   const { outputFiles, metafile } = await bundlePage();

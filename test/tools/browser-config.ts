@@ -3,6 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter, summaryReporter, type TestRunnerConfig } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import * as puppeteer from 'puppeteer-core';
+import { pageFile } from '../../.build/steps/page-bundle.ts';
 import { browserReport } from './browser-report.ts';
 import { bundleDependencies } from './bundle-dependencies.ts';
 import { type BrowserKind, chromium, findBrowser } from './find-browser.ts';
@@ -45,6 +46,13 @@ export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerCon
     testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
     testRunnerHtml: testPage,
     plugins: [
+      {
+        name: 'page-bundle',
+        serve: async ({ path }) => {
+          const file = await pageFile(path);
+          return file && { body: file.text, type: file.type };
+        },
+      },
       bundleDependencies(),
       esbuildPlugin({ ts: true, target: 'es2022', tsconfig: join(projectRoot, 'tsconfig.json') }),
     ],
