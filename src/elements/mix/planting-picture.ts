@@ -6,7 +6,7 @@ import type { MonthStart } from '../shared/format/month-starts.ts';
 /** Of the drawings' own units. */
 const BAR_WIDTH = 200;
 const BAR_HEIGHT = 10;
-const STRIP = { width: 320, height: 62, base: 40, mark: 44, months: 60 } as const;
+const STRIP = { width: 320, height: 62, base: 40, mark: 44, months: 58 } as const;
 
 /** The stripes of what is lost: a vertical hatch, which no stretching of a bar turns. Once in a shadow root. */
 export const HATCH_ID = 'lost-water';

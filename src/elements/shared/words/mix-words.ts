@@ -106,7 +106,7 @@ export const remedyWords = {
   openAll: (when: string) => `${when}: open on every watering day`,
   otherwise: 'At all other times it stays closed.',
   neverOpen: 'It stays closed all season: rain carries this planting.',
-  refills: 'It is then watered deep and seldom: left alone until it needs it, and then filled.',
+  refills: 'What stands behind it is then watered deep and seldom: left alone until it needs it, and then filled.',
   change: {
     dripline: (name: string, flow: string, spacing: string) =>
       `Re-lay ${name} with ${flow} dripline, an emitter every ${spacing}`,
