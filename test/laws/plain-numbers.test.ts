@@ -16,13 +16,13 @@ const ROUNDING = 1e-9;
 describe('every figure is a plain number', () => {
   law('in a random garden', {
     on: arbitraryGarden(),
-    runs: 300,
+    runs: 200,
     holds: expectPlain,
   });
 
   law('in a random plan', {
     on: arbitraryPlan({ mostZones: 3, mostWeeks: 20 }).map(gardenOf),
-    runs: 150,
+    runs: 100,
     holds: expectPlain,
   });
 });

@@ -25,9 +25,11 @@ const ELSEWHERE = [
 /**
  * Branches that no valid garden can reach: refusals of what cannot be (a month too few, exchanged temperatures, a negative
  * ETo, a share above 1, a timer step of 0), an elevation that is not known, the ten-day form of the simplified rain
- * relation, and the soak pause, which the week's page asks for and the season does not.
+ * relation, the soak pause, which the watering day asks for and the season does not; and one in the season, the days of
+ * one planting, which the trace asks for by themselves.
  */
-const BEYOND_A_GARDEN = 22;
+const BEYOND_A_GARDEN = 23;
+const BEYOND_A_SEASON = 1;
 
 export default defineConfig({
   ...base,
@@ -43,7 +45,7 @@ export default defineConfig({
       reportsDirectory: 'coverage/oracle',
       reportOnFailure: true,
       // A negative threshold is the most that may be left uncovered.
-      thresholds: { branches: -BEYOND_A_GARDEN, 'src/engine/season/*.ts': { branches: 100 } },
+      thresholds: { branches: -BEYOND_A_GARDEN, 'src/engine/season/*.ts': { branches: -BEYOND_A_SEASON } },
     },
   },
 });
