@@ -31,16 +31,22 @@ export const gridStyles = css`
   }
 
   .runnel-grid__tools :is(button, select, input[type='search']) {
+    display: inline-block;
     box-sizing: border-box;
+    inline-size: auto;
     max-inline-size: 100%;
-    min-block-size: 2rem;
+    block-size: auto;
+    min-block-size: max(2rem, 28px);
     margin: 0;
+    padding-block: 0;
     padding-inline: 0.6rem;
     border: 1px solid var(--_quiet);
     border-radius: 0.4rem;
     background: var(--_paper);
     color: var(--_ink);
     font: inherit;
+    letter-spacing: inherit;
+    text-transform: inherit;
   }
 
   .runnel-grid__tools :is(button, select, summary) {

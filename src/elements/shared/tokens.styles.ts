@@ -5,7 +5,8 @@ import { css } from 'lit';
  * follows the `color-scheme` that the page, or anything around an element, declares. Ink, quiet ink, water, rain, growth
  * and short stand at 4.5:1 or more on paper in both schemes. In forced colours the reader's own system colours win.
  *
- * A grid lives in light DOM and has no `:host`: it puts these declarations into a rule of its own.
+ * Letters' shapes that a site gives to everything end here. A grid lives in light DOM and has no `:host`: it puts these
+ * declarations into a rule of its own.
  */
 export const tokenDeclarations = css`
   --_paper: var(--runnel-paper, light-dark(#fbfaf5, #171d1c));
@@ -17,9 +18,15 @@ export const tokenDeclarations = css`
   --_growth: var(--runnel-growth, light-dark(#3c7338, #93c684));
   --_short: var(--runnel-short, light-dark(#ad3a1c, #f38f6b));
   --_font: var(--runnel-font, system-ui, sans-serif);
-  --_size: var(--runnel-font-size, 0.9375rem);
+  /* The floor is for sites that make the root's letters small to count in tens. */
+  --_size: var(--runnel-font-size, max(0.9375rem, 13px));
   --_size-small: calc(var(--_size) * 0.87);
   --_size-large: calc(var(--_size) * 1.3);
+  letter-spacing: normal;
+  word-spacing: normal;
+  text-transform: none;
+  text-shadow: none;
+  font-style: normal;
 `;
 
 export const forcedTokenDeclarations = css`
