@@ -20,15 +20,15 @@ export function windowTooShort(season: Season): readonly Notice[] {
   let worst = { minutesNeeded: 0, windowMinutes: 0, minutesOver: 0 };
   const all = { days: 0, minutesOverInAll: 0 };
   minutesNeeded.forEach((needed, day) => {
-    const window = windowMinutes[day] as number;
-    const minutesOver = needed - window;
-    const isBound = window < DAY_MINUTES || !Number.isNaN(sources.flowLpm[day]);
+    const allowedMinutes = windowMinutes[day] as number;
+    const minutesOver = needed - allowedMinutes;
+    const isBound = allowedMinutes < DAY_MINUTES || !Number.isNaN(sources.flowLpm[day]);
     if (!isBound || minutesOver <= ROUNDING_MINUTES) return;
-    if (window > 0 && longestRun(season, day) >= needed - ROUNDING_MINUTES) return;
+    if (allowedMinutes > 0 && longestRun(season, day) >= needed - ROUNDING_MINUTES) return;
     weeks.add(Math.floor(day / 7));
     all.days += 1;
     all.minutesOverInAll += minutesOver;
-    if (minutesOver > worst.minutesOver) worst = { minutesNeeded: needed, windowMinutes: window, minutesOver };
+    if (minutesOver > worst.minutesOver) worst = { minutesNeeded: needed, windowMinutes: allowedMinutes, minutesOver };
   });
   return oneRunOf([...weeks]).map(
     (run): Notice => ({
