@@ -26,13 +26,16 @@ export const lineFault = remembered((line, planting, inletPressureKpa): LineLimi
 
 /**
  * The longest run that works with the spacing, flow, bore and slope of a planting's line, at an inlet pressure, kPa;
- * undefined where it has no emitter.
+ * undefined where it has no emitter. Of a line at fault it is a shorter one, even downhill, where a longer one may work.
  */
 export const longestLine = remembered((line, planting, inletPressureKpa): LongestRun | undefined => {
   const run = lineRun(line, planting);
   if (run === undefined) return undefined;
-  const { outlets: _, ...rest } = run.lateral;
-  return longestRun({ ...rest, inletPressureKpa, mostOutlets: MOST_OUTLETS });
+  const { outlets, ...rest } = run.lateral;
+  const longest = longestRun({ ...rest, inletPressureKpa, mostOutlets: MOST_OUTLETS });
+  const isShorter = longest.outlets < outlets;
+  if (isShorter || outlets === 1 || lineFault(line, planting, inletPressureKpa) === undefined) return longest;
+  return longestRun({ ...rest, inletPressureKpa, mostOutlets: outlets - 1 });
 });
 
 /** Whether every emitter surely has its full flow, without the line being solved. */

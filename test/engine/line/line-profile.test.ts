@@ -60,3 +60,30 @@ describe('a line on level ground or uphill', () => {
     expect(Math.min(seen.faulty, seen.sound)).toBeGreaterThan(5);
   });
 });
+
+describe('a line downhill', () => {
+  it('that is at fault has a shorter longest run, though a longer one may work', () => {
+    let faulty = 0;
+    fc.assert(
+      fc.property(arbitraryLaidLine, fc.integer({ min: 60, max: 350 }), (laid, kpa) => {
+        const line = { ...laid, compensating: false, riseMPerM: -Math.abs(laid.riseMPerM) };
+        const planting = plantingWith([line]);
+        if (lineFault(line, planting, kpa) === undefined) return;
+        expect(longestLine(line, planting, kpa)?.outlets).toBeLessThan(line.emitters / (line.runs ?? 1));
+        faulty += 1;
+      }),
+      { numRuns: 60 },
+    );
+    expect(faulty).toBeGreaterThan(5);
+  });
+
+  it('of which a longer one works: a ring of 95 emitters does not, one of 100 does', () => {
+    const ring = { topology: 'loop', insideDiameterMm: 8, emitterFlowLph: 4, exponent: 1 } as const;
+    const lines = [95, 100].map((outlets) => laidLine({ ...ring, outlets, compensating: false, riseMPerM: -0.1 }));
+    const planting = plantingWith(lines);
+    expect(lines.map((line) => lineFault(line, planting, 80))).toEqual(['flow variation', undefined]);
+    const [longest, whole] = lines.map((line) => longestLine(line, planting, 80)?.outlets as number);
+    expect(longest).toBeLessThan(95);
+    expect(whole).toBeGreaterThanOrEqual(100);
+  });
+});

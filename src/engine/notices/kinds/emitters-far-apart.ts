@@ -3,8 +3,8 @@ import type { Season } from '../../season/season.ts';
 import { lineSpans, placeOfLine } from '../line-spans.ts';
 import type { Notice } from '../notice.ts';
 
-/** A spacing that is the widest but for rounding is not too wide. */
-const ROUNDING_M = 0.001;
+/** Sizes of the trade are rounded to whole inches or centimetres: 18 in is sold as 46 cm. */
+const ROUNDING_M = 0.01;
 
 /**
  * Dripline whose emitters stand too far apart for what they wet to join in this soil: one notice each

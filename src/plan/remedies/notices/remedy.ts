@@ -1,0 +1,54 @@
+/** What can be done about a notice, as data: the words are made where it is shown. */
+import type { CautionId } from '../../../engine/notices/cautions.ts';
+import type { Notice } from '../../../engine/notices/notice.ts';
+import type { Season } from '../../../engine/season/season.ts';
+import type { Edit } from '../../edits/edit.ts';
+import type { Plan } from '../../schema/plan-schema.ts';
+
+/**
+ * close-loop: the line's end is joined to its feed. feed-middle: each run is fed in its middle, and so is two of half the
+ * length. cut-in-two: half of the planting with half of each run gets a zone of its own. wider-spacing, closer-spacing:
+ * other dripline. split-zone: some of the zone's plantings get a zone of their own. other-days: zones water on weekdays of
+ * their own. more-days: a zone waters on more of them. fewer-minutes: less water in the weeks concerned. larger-tank.
+ * uphill: the line is moved to the uphill side.
+ */
+export type RemedyKind =
+  | 'close-loop'
+  | 'feed-middle'
+  | 'cut-in-two'
+  | 'wider-spacing'
+  | 'closer-spacing'
+  | 'split-zone'
+  | 'other-days'
+  | 'more-days'
+  | 'fewer-minutes'
+  | 'larger-tank'
+  | 'uphill';
+
+/** A change that may help; whether it does is found out by making it. */
+export interface Candidate {
+  readonly kind: RemedyKind;
+  /** Of the change itself, in SI, by names that carry their unit. */
+  readonly figures: Readonly<Record<string, number>>;
+  /** Zones whose weekdays or minutes change, where there may be several. */
+  readonly zoneIds?: readonly string[];
+  readonly edit: Edit;
+}
+
+export interface Remedy extends Candidate {
+  /** No other of the same notice has it. */
+  readonly id: string;
+  /** How much of the trouble is left, as a share of what there was; 0 where the notice is gone. Below 1. */
+  readonly remaining: number;
+  /** What it costs over the season: gross irrigation more (negative: less), and demand unmet more, L. */
+  readonly litresMore: number;
+  readonly unmetLitresMore: number;
+  readonly cautions: readonly CautionId[];
+}
+
+/** A notice of the plan's own season. */
+export interface Noticed {
+  readonly plan: Plan;
+  readonly season: Season;
+  readonly notice: Notice;
+}

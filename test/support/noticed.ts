@@ -1,0 +1,35 @@
+/** A plan's notice of a kind, and what its remedies come to. */
+import type { Notice, NoticeKind } from '../../src/engine/notices/notice.ts';
+import { noticesOf } from '../../src/engine/notices/notices-of.ts';
+import type { Season } from '../../src/engine/season/season.ts';
+import { computeSeason } from '../../src/plan/compute-season.ts';
+import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
+import { remediesOf } from '../../src/plan/remedies/notices/remedies-of.ts';
+import type { Remedy, RemedyKind } from '../../src/plan/remedies/notices/remedy.ts';
+import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+
+export interface WithRemedies {
+  readonly season: Season;
+  readonly notice: Notice;
+  readonly remedies: readonly Remedy[];
+  /** The plan after one of them. */
+  readonly mended: (kind: RemedyKind) => Plan;
+}
+
+/** Throws where the plan has no such notice, or it no such remedy. */
+export function noticed(plan: Plan, kind: NoticeKind): WithRemedies {
+  const season = computeSeason(plan);
+  const notice = noticesOf(season).find((each) => each.kind === kind);
+  if (notice === undefined) throw new Error(`the plan has no notice ${kind}`);
+  const remedies = remediesOf(plan, season, notice);
+  const mended = (wanted: RemedyKind) => {
+    const remedy = remedies.find((each) => each.kind === wanted);
+    if (remedy === undefined) throw new Error(`${kind} has no remedy ${wanted}`);
+    return applyEdit(plan, remedy.edit);
+  };
+  return { season, notice, remedies, mended };
+}
+
+export function kindsOf(plan: Plan): readonly NoticeKind[] {
+  return noticesOf(computeSeason(plan)).map(({ kind }) => kind);
+}
