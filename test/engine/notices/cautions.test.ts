@@ -3,9 +3,9 @@ import { cautions } from '../../../src/elements/shared/words/cautions.ts';
 import { CAUTION_IDS, cautionsOf } from '../../../src/engine/notices/cautions.ts';
 
 describe('cautions', () => {
-  it('all have words where they are shown, and every caution with words has an id', () => {
-    const { title: _title, ...words } = cautions;
-    expect(Object.keys(words).sort()).toEqual([...CAUTION_IDS].sort());
+  it('all have words where they are shown, in full and in short', () => {
+    for (const id of CAUTION_IDS) expect(cautions[id].length).toBeGreaterThan(20);
+    expect(Object.keys(cautions.short).sort()).toEqual([...CAUTION_IDS].sort());
   });
 
   it.each([
