@@ -5,6 +5,7 @@ import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { formatDay, formatWeek } from '../shared/format/dates.ts';
 import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
 import { chartWords } from '../shared/words/chart-words.ts';
+import type { Reserve } from './reserve.ts';
 
 export interface KeyFigure {
   /** Class of the swatch. */
@@ -14,7 +15,7 @@ export interface KeyFigure {
 }
 
 /** Top to bottom as the areas lie. */
-export function keyFigures(totals: Cumulative, week: number): readonly KeyFigure[] {
+export function keyFigures(totals: Cumulative, week: number, reserve?: Reserve): readonly KeyFigure[] {
   const { names } = chartWords;
   const figure = (swatch: string, name: string, sums: Float64Array) => ({ swatch, name, litres: sums[week] ?? 0 });
   return [
@@ -23,6 +24,7 @@ export function keyFigures(totals: Cumulative, week: number): readonly KeyFigure
     figure('soil', names.fromSoil, totals.fromSoil),
     figure('irrigation', names.irrigation, totals.irrigation),
     figure('rain', names.rain, totals.rain),
+    ...(reserve === undefined ? [] : [figure('reserve', names[reserve.kind], reserve.weeklyLitres)]),
   ];
 }
 
@@ -42,7 +44,7 @@ export function keyTemplate(figures: readonly KeyFigure[], moment: string, readi
         </div>`,
       )}
     </dl>
-    <span class="swatch line" hidden></span>`;
+    <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
 }
 
 /** The reading in one sentence, for a screen reader. */

@@ -1,5 +1,6 @@
 import type { ChartOptions } from 'chart.js';
 import type { MonthStart } from '../shared/format/month-starts.ts';
+import type { ReserveLine } from './reserve.ts';
 
 export interface ChartColours {
   readonly ink: string;
@@ -8,6 +9,7 @@ export interface ChartColours {
   readonly water: string;
   readonly rain: string;
   readonly short: string;
+  readonly reserve: string;
 }
 
 /** All that a drawing takes from the page around it. */
@@ -20,6 +22,8 @@ export interface ChartLook {
   readonly animate: boolean;
   /** Writes a value of the volume axis, with its unit. */
   readonly volume: (value: number) => string;
+  /** Tank level or allowance used, on the axis at the end; undefined where there is neither. */
+  readonly reserve: ReserveLine | undefined;
 }
 
 const MOMENT_MS = 350;
@@ -61,6 +65,22 @@ export function chartOptions(look: ChartLook): ChartOptions<'line'> {
         border: { display: false },
         grid: { color: colours.line, drawTicks: false },
         ticks: { ...label, padding: 6, maxTicksLimit: 6, callback: (value) => look.volume(Number(value)) },
+      },
+      reserve: {
+        type: 'linear',
+        position: 'right',
+        display: look.reserve !== undefined,
+        min: 0,
+        suggestedMax: look.reserve?.most ?? 1,
+        border: { display: false },
+        grid: { display: false },
+        ticks: {
+          ...label,
+          color: colours.reserve,
+          padding: 6,
+          maxTicksLimit: 5,
+          callback: (value) => look.volume(Number(value)),
+        },
       },
     },
   };

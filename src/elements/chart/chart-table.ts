@@ -6,9 +6,11 @@ import { formatWeek } from '../shared/format/dates.ts';
 import { formatAmount, type Reading } from '../shared/format/quantity.ts';
 import { chartWords } from '../shared/words/chart-words.ts';
 import { keyFigures } from './chart-key.ts';
+import type { Reserve } from './reserve.ts';
 
 interface TableContent {
   readonly totals: Cumulative;
+  readonly reserve: Reserve | undefined;
   readonly span: SeasonSpan;
   readonly reading: Reading;
   readonly selectedWeek: number | undefined;
@@ -16,14 +18,14 @@ interface TableContent {
 }
 
 /** The chart's figures for those who cannot see it, or want them exactly. A week's button selects it. */
-export function chartTable({ totals, span, reading, selectedWeek, select }: TableContent): TemplateResult {
+export function chartTable({ totals, reserve, span, reading, selectedWeek, select }: TableContent): TemplateResult {
   const weekLabel = (week: number) => formatWeek(span.firstDay + 7 * week, reading.locale);
   return html`<table>
     <caption>${chartWords.tableCaption(unitOf('volume', reading.units).name)}</caption>
     <thead>
       <tr>
         <th scope="col">${chartWords.week}</th>
-        ${keyFigures(totals, 0).map(({ name }) => html`<th scope="col">${name}</th>`)}
+        ${keyFigures(totals, 0, reserve).map(({ name }) => html`<th scope="col">${name}</th>`)}
       </tr>
     </thead>
     <tbody>
@@ -34,7 +36,7 @@ export function chartTable({ totals, span, reading, selectedWeek, select }: Tabl
             <button class="plain" aria-label=${chartWords.selectWeek(weekLabel(week))}
               aria-pressed=${week === selectedWeek} @click=${() => select(week)}>${weekLabel(week)}</button>
           </th>
-          ${keyFigures(totals, week).map(({ litres }) => html`<td>${formatAmount(litres, 'volume', reading)}</td>`)}
+          ${keyFigures(totals, week, reserve).map(({ litres }) => html`<td>${formatAmount(litres, 'volume', reading)}</td>`)}
         </tr>`,
       )}
     </tbody>

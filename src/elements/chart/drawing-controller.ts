@@ -3,6 +3,7 @@ import type { MonthStart } from '../shared/format/month-starts.ts';
 import type { ChartLines } from './chart-lines.ts';
 import type { ChartLook } from './chart-options.ts';
 import { readColours } from './read-colours.ts';
+import type { ReserveLine } from './reserve.ts';
 import type { SeasonDrawing } from './season-drawing.ts';
 
 /** What is to be drawn; drawn again only when a part of it is another. */
@@ -11,6 +12,7 @@ export interface Scene {
   readonly lines: ChartLines;
   readonly months: readonly MonthStart[];
   readonly volume: (value: number) => string;
+  readonly reserve: ReserveLine | undefined;
 }
 
 type Host = ReactiveControllerHost & HTMLElement & { readonly renderRoot: HTMLElement | DocumentFragment };
@@ -98,6 +100,7 @@ export class DrawingController implements ReactiveController {
       weeks: scene.lines.weeks,
       months: scene.months,
       volume: scene.volume,
+      reserve: scene.reserve,
       colours: readColours(this.#host.renderRoot),
       font: { family: fontFamily, size: Number.parseFloat(fontSize) },
       pixelRatio: globalThis.devicePixelRatio,
@@ -119,6 +122,10 @@ export class DrawingController implements ReactiveController {
 
 function isSame(scene: Scene, drawn: Scene | undefined): boolean {
   return (
-    drawn !== undefined && scene.lines === drawn.lines && scene.months === drawn.months && scene.volume === drawn.volume
+    drawn !== undefined &&
+    scene.lines === drawn.lines &&
+    scene.months === drawn.months &&
+    scene.volume === drawn.volume &&
+    scene.reserve === drawn.reserve
   );
 }

@@ -13,5 +13,6 @@ export function readColours(root: HTMLElement | DocumentFragment): ChartColours 
     water: colourOf('irrigation'),
     rain: colourOf('rain'),
     short: colourOf('short'),
+    reserve: colourOf('reserve'),
   };
 }

@@ -124,6 +124,14 @@ export const chartStyles = css`
     color: var(--_ink);
   }
 
+  .swatch.reserve {
+    block-size: 0;
+    margin-block-end: 0.25em;
+    border-width: 0 0 3px;
+    border-style: dotted;
+    color: var(--_growth);
+  }
+
   .swatch.short {
     background: repeating-linear-gradient(135deg, currentcolor 0 1.5px, transparent 1.5px 4px);
     color: var(--_short);

@@ -15,14 +15,17 @@ import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts'
 import { chartTable } from './chart-table.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
 import { findingOf } from './finding.ts';
+import type { Reserve } from './reserve.ts';
 import { chartStyles } from './runnel-chart.styles.ts';
-import { linesOf, selectedZone, totalsOf } from './totals-of.ts';
+import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
 import { weekAfterKey } from './week-keys.ts';
 
 export type ChartScope = 'garden' | 'zone';
 
 /**
  * @summary Cumulative supply against cumulative demand over the season, with any shortfall named in its title.
+ *
+ * For the whole garden the tank's level, or the allowance used, runs on an axis of its own.
  *
  * Stands inside a `runnel-plan`. Pointing at a week reads it, a click or the arrow keys select it for every view, and
  * the same figures stand beneath as a table.
@@ -73,6 +76,7 @@ export class RunnelChart extends LitElement {
       lines: linesOf(this.#totals(view), units),
       months: monthsOf(view.season.garden.span, locale),
       volume: volumeWriter(units, locale),
+      reserve: reserveLineOf(this.#reserve(view), units),
     };
   }
 
@@ -82,6 +86,11 @@ export class RunnelChart extends LitElement {
 
   #totals(view: ReadyView): Cumulative {
     return totalsOf(this.#zone(view) ?? view.season.totals);
+  }
+
+  /** The supply serves the whole garden: beside one zone's water it would say nothing. */
+  #reserve(view: ReadyView): Reserve | undefined {
+    return this.#zone(view) === undefined ? reserveIn(view.season) : undefined;
   }
 
   #select(week: number): void {
@@ -119,7 +128,8 @@ export class RunnelChart extends LitElement {
     const finding = findingOf(totals);
     const words = findingWords(finding, span, reading);
     const week = this.pointedWeek ?? view.selection.week;
-    const figures = keyFigures(totals, week ?? span.weeks - 1);
+    const reserve = this.#reserve(view);
+    const figures = keyFigures(totals, week ?? span.weeks - 1, reserve);
     const moment = keyMoment(span, week, reading.locale);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
@@ -136,9 +146,10 @@ export class RunnelChart extends LitElement {
         <summary>${chartWords.table}</summary>
         <p class="quiet small">${chartWords.about}</p>
         <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
-          ${guard([totals, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
+          ${guard([totals, reserve, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
             chartTable({
               totals,
+              reserve,
               span,
               reading,
               selectedWeek: view.selection.week,

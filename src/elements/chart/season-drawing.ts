@@ -65,7 +65,7 @@ export class SeasonDrawing {
 
   /** First is drawn last, on top. */
   #edges({ demand, met, fromSoil, irrigation, rain }: ChartLines): Edge[] {
-    const { colours, pixelRatio } = this.#look;
+    const { colours, pixelRatio, reserve } = this.#look;
     const fill = (motif: Motif, colour: string) => motifPattern(motif, colour, pixelRatio) ?? colour;
     return [
       {
@@ -78,6 +78,15 @@ export class SeasonDrawing {
       area(fromSoil, colours.quiet, fill('rules', colours.quiet), '+1'),
       area(irrigation, colours.water, fill('solid', colours.water), '+1'),
       area(rain, colours.rain, fill('dots', colours.rain), 'origin'),
+      {
+        data: [...(reserve?.points ?? [])],
+        yAxisID: 'reserve',
+        order: -1,
+        borderColor: colours.reserve,
+        borderWidth: 2,
+        borderDash: [2, 3],
+        fill: false,
+      },
     ];
   }
 }

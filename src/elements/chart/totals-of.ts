@@ -3,9 +3,13 @@ import type { Season, SeasonTotals, ZoneSeason } from '../../engine/season/seaso
 import type { UnitSystem } from '../../engine/units.ts';
 import type { Selection } from '../shared/plan-context.ts';
 import { type ChartLines, chartLines } from './chart-lines.ts';
+import { type Reserve, type ReserveLine, reserveLine, reserveOf } from './reserve.ts';
 
 const totals = new WeakMap<ZoneSeason | SeasonTotals, Cumulative>();
 const lines = new WeakMap<Cumulative, Map<UnitSystem, ChartLines>>();
+
+const reserves = new WeakMap<Season, { readonly reserve: Reserve | undefined }>();
+const reserveLines = new WeakMap<Reserve, Map<UnitSystem, ReserveLine>>();
 
 /** Running totals, added up once for a season's block. */
 export function totalsOf(block: ZoneSeason | SeasonTotals): Cumulative {
@@ -14,10 +18,17 @@ export function totalsOf(block: ZoneSeason | SeasonTotals): Cumulative {
 
 /** Lines of the running totals: the same object for the same totals and units. */
 export function linesOf(sums: Cumulative, units: UnitSystem): ChartLines {
-  const byUnits = remembered(lines, sums, () => new Map<UnitSystem, ChartLines>());
-  const known = byUnits.get(units) ?? chartLines(sums, units);
-  byUnits.set(units, known);
-  return known;
+  return inUnits(lines, sums, units, () => chartLines(sums, units));
+}
+
+/** What a season's supply has in reserve: the same object for the same season. */
+export function reserveIn(season: Season): Reserve | undefined {
+  return remembered(reserves, season, () => ({ reserve: reserveOf(season) })).reserve;
+}
+
+/** Its line, likewise. */
+export function reserveLineOf(reserve: Reserve | undefined, units: UnitSystem): ReserveLine | undefined {
+  return reserve && inUnits(reserveLines, reserve, units, () => reserveLine(reserve, units));
 }
 
 /** The selected zone, where there is one in the season. */
@@ -28,5 +39,17 @@ export function selectedZone(season: Season, selection: Selection): ZoneSeason |
 function remembered<K extends object, V>(memory: WeakMap<K, V>, key: K, make: () => V): V {
   const known = memory.get(key) ?? make();
   memory.set(key, known);
+  return known;
+}
+
+function inUnits<K extends object, V>(
+  memory: WeakMap<K, Map<UnitSystem, V>>,
+  key: K,
+  units: UnitSystem,
+  make: () => V,
+): V {
+  const byUnits = remembered(memory, key, () => new Map<UnitSystem, V>());
+  const known = byUnits.get(units) ?? make();
+  byUnits.set(units, known);
   return known;
 }
