@@ -145,7 +145,7 @@ describe('runnel-chart', () => {
     const last = [...(rows.at(-1)?.querySelectorAll('td') ?? [])].map((cell) => `${plain(cell.textContent)} gal`);
     const key = [...(chart.shadowRoot?.querySelectorAll('.key dd') ?? [])].map((figure) => plain(figure.textContent));
     expect(last).to.deep.equal(key);
-    expect(last).to.have.length(5);
+    expect(last).to.have.length(6);
   });
 
   it('selects a week from the table', async () => {
