@@ -84,19 +84,22 @@ describe('the package', () => {
     expect(status).toBe(0);
   }, 120_000);
 
-  it('computes a season from a plan file by its entries alone', () => {
-    const plan = JSON.stringify(join(projectRoot, 'demo/plans/lantern-lane.runnel.json'));
-    const { said } = run(`
-      import { readFileSync } from 'node:fs';
-      import { gardenOf, readPlan } from '${manifest.name}/plan';
-      import { fromSi, runSeason, zoneWeek } from '${manifest.name}/engine';
-      const read = readPlan(readFileSync(${plan}, 'utf8'));
-      const season = runSeason(gardenOf(read.plan));
-      const shrubs = season.zones.find(({ zone }) => zone.id === 'shrub-bank');
-      console.log(fromSi(zoneWeek(shrubs, 14).litres, 'volume', 'us').toFixed(3));
-    `);
-    // Worked by hand in test/demo/lantern-lane.test.ts.
-    expect(said.trim()).toBe('16.800');
+  it('computes a season from a plan file as README.md shows', () => {
+    copyFileSync(join(projectRoot, 'demo/plans/lantern-lane.runnel.json'), join(place, 'our-garden.runnel.json'));
+    const readme = readFileSync(join(projectRoot, 'README.md'), 'utf8');
+    const example = [...readme.matchAll(/^```js\n(.*?)^```/gms)].map((match) => match[1] ?? '').at(-1) ?? '';
+    expect(example).toContain('runSeason(gardenOf(read.plan))');
+    // Worked by hand in test/demo/lantern-lane.test.ts: the shrub bank's week of 12 July.
+    const worked = "zoneWeek(season.zones.find(({ zone }) => zone.id === 'shrub-bank'), 14)";
+    expect(run(example).said).toMatch(/^\d+ min, \d+\.\d gal\n$/);
+    expect(run(example.replace('zoneWeek(season.zones[0], 2)', worked)).said).toBe('20 min, 16.8 gal\n');
+  });
+
+  it('imports as README.md shows', () => {
+    const readme = readFileSync(join(projectRoot, 'README.md'), 'utf8');
+    const example = readme.match(/^```js\n(.*?)^```/ms)?.[1] ?? '';
+    expect(example).toContain("import 'runnel-kit'");
+    expect(run(example)).toEqual({ status: 0, said: '' });
   });
 
   it('keeps what a module does when it is loaded, if a bundler drops what is not used', () => {
