@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildResult, build } from 'esbuild';
@@ -53,6 +53,8 @@ export async function pageFile(address: string): Promise<PageFile | undefined> {
 export async function writePageBundle(): Promise<void> {
   const { outputFiles, metafile } = await bundlePage();
   const folder = join(root, PAGE_FOLDER);
+  // Its modules one by one lie there too, and are of no use to anybody.
+  rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
   for (const { path, contents } of outputFiles) writeFileSync(path, contents);
   copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'));
