@@ -1,7 +1,8 @@
 /** What was set by hand and really run in a zone, by week of the season. */
+import { dayNumber } from '../../engine/calendar.ts';
 import type { WeekChoice } from '../../engine/garden.ts';
 import type { PlanChoice, PlanChoices, PlanRuns, PlanSeason } from '../schema/plan-schema.ts';
-import { weekOf } from '../season-weeks.ts';
+import { seasonDays } from '../season-weeks.ts';
 import { present } from './in-si.ts';
 
 const NO_CHOICES: ReadonlyMap<number, WeekChoice> = new Map();
@@ -13,9 +14,10 @@ export function choicesOf(
   season: PlanSeason,
 ): ReadonlyMap<number, WeekChoice> {
   if (choices === undefined && runs === undefined) return NO_CHOICES;
+  const { first } = seasonDays(season);
   const weeks = new Map<number, WeekChoice>();
   const add = (day: string, choice: WeekChoice) => {
-    const week = weekOf(season, day);
+    const week = Math.floor((dayNumber(day) - first) / 7);
     if (week >= 0 && week < season.weeks) weeks.set(week, { ...weeks.get(week), ...choice });
   };
   for (const [day, choice] of Object.entries(choices ?? {})) add(day, weekChoice(choice));

@@ -4,7 +4,7 @@ import type { GardenLine } from '../../engine/garden.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanLine } from '../schema/plan-schema.ts';
-import { inSi, present } from './in-si.ts';
+import { inSi } from './in-si.ts';
 
 export interface LineContext {
   readonly units: UnitSystem;
@@ -26,14 +26,14 @@ export function lineOf(line: PlanLine, context: LineContext): GardenLine {
   if (line.kind === 'solid') return { from, kind: 'solid', ...NO_EMITTERS, ...hydraulicsOf({}, context.units) };
   const emitterFlowLph = inSi(line.flow, 'emitterFlow', context.units);
   const emitting = emittersOf(line, context);
-  return present({
+  return {
     from,
     kind: line.kind,
     ...emitting,
     emitterFlowLph,
     flowLph: emitting.emitters * emitterFlowLph,
     ...hydraulicsOf(line, context.units),
-  });
+  };
 }
 
 const NO_EMITTERS = { emitters: 0, emitterFlowLph: 0, flowLph: 0 };

@@ -6,7 +6,7 @@ import { DEFAULTS } from '../defaults.ts';
 import type { PlanPlanting } from '../schema/plan-schema.ts';
 import { cropCoefficientOf, growthStart, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
-import { inSi, present } from './in-si.ts';
+import { inSi } from './in-si.ts';
 import { kept } from './kept.ts';
 import { lineOf } from './line.ts';
 import { rootsOf } from './roots.ts';
@@ -23,7 +23,7 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
   const ground = groundDays(planting, { first: seasonFirst, last: seasonLast });
   const extent = extentOf(planting.extent, units);
   const roots = rootsOf(need);
-  return present({
+  return {
     id: planting.id,
     name: planting.name,
     coefficient: coefficientOf(planting, seasonFirst),
@@ -41,7 +41,7 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
     lines: planting.lines
       .map((line) => lineOf(line, { units, firstDay: ground.from, ...extent }))
       .sort((left, right) => left.from - right.from),
-  });
+  };
 });
 
 function coefficientOf({ need, inGround }: PlanPlanting, seasonFirst: DayNumber): GardenPlanting['coefficient'] {
