@@ -1,0 +1,46 @@
+/** What a bench hands in, one line of its table. Medians in milliseconds. */
+export interface Outcome {
+  readonly name: string;
+  readonly ours_ms: number;
+  readonly peer_ms: number | null;
+  readonly limit_ms: number | null;
+  /** The peer's time over ours; without a peer, ours over the limit's. */
+  readonly ratio: number | null;
+  readonly asked?: Asked | undefined;
+}
+
+/** What ought to hold. */
+export interface Asked {
+  /** The peer takes at least so many times as long as ours. */
+  readonly peerOverOurs?: number;
+  /** Ours takes at most so many times as long as the limit. */
+  readonly oursOverLimit?: number;
+}
+
+/** Benches of one subject. */
+export interface Suite {
+  readonly name: string;
+  /** One after another, each measured when it is asked for. */
+  outcomes(): Iterable<Outcome> | AsyncIterable<Outcome>;
+}
+
+export interface Times {
+  readonly ours: number;
+  readonly peer: number | null;
+  readonly limit: number | null;
+}
+
+export function outcome(name: string, { ours, peer, limit }: Times, asked?: Asked): Outcome {
+  const overLimit = limit === null ? null : ours / limit;
+  const ratio = peer === null ? overLimit : peer / ours;
+  return { name, ours_ms: ours, peer_ms: peer, limit_ms: limit, ratio, asked };
+}
+
+/** Whether what was asked holds; undefined where nothing was. */
+export function isMet({ ours_ms: ours, peer_ms: peer, limit_ms: limit, asked }: Outcome): boolean | undefined {
+  if (asked === undefined) return undefined;
+  const { peerOverOurs, oursOverLimit } = asked;
+  const beatsPeer = peerOverOurs === undefined || (peer !== null && peer >= peerOverOurs * ours);
+  const nearLimit = oursOverLimit === undefined || (limit !== null && ours <= oursOverLimit * limit);
+  return beatsPeer && nearLimit;
+}

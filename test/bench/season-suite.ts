@@ -1,0 +1,162 @@
+/**
+ * The season, whole and after one edit: ours against the weekly relations as formulas in HyperFormula (the peer) and
+ * against the bare loop (the limit). The peer has no states, cycles or totals to compute, and weeks for days.
+ */
+import type { ZoneSeason } from '../../src/engine/season/season.ts';
+import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import { computeSeason } from '../../src/plan/compute-season.ts';
+import { gardenOf } from '../../src/plan/garden-of.ts';
+import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+import { Bare } from './bare/bare.ts';
+import { type Contest, hold } from './contest.ts';
+import { benchGarden, WEEKS, withWeekMinutes, withWeekRain, zoneIdAt } from './gardens.ts';
+import type { Outcome, Suite } from './outcome.ts';
+import { requireSameSeason } from './same-season.ts';
+import { Sheet } from './sheet/sheet.ts';
+
+const SIZES = [10, 50, 200];
+/** The size at which figures are asked for. */
+const ASKED_AT = 200;
+
+export const seasonSuite: Suite = { name: 'season', outcomes };
+
+function* outcomes(): Generator<Outcome> {
+  for (const zones of SIZES) {
+    const plan = benchGarden(zones);
+    const garden = gardenOf(plan);
+    const rivals = { bare: new Bare(garden), sheet: new Sheet(garden) };
+    yield hold(wholeSeason(plan, rivals));
+    requireSameSeason(computeSeason(plan), rivals);
+    yield hold(rainEdit(plan, rivals));
+    yield hold(minutesEdit(plan, rivals));
+  }
+}
+
+interface Rivals {
+  readonly bare: Bare;
+  readonly sheet: Sheet;
+}
+
+const times = (zones: number, work: number, most: number) => Math.max(1, Math.min(most, Math.round(work / zones)));
+
+/** From a plan never seen before to every figure of every cell. */
+function wholeSeason(plan: Plan, { bare, sheet }: Rivals): Contest {
+  const zones = plan.zones.length;
+  let unseen = plan;
+  return {
+    name: `whole season, ${zones} zones`,
+    ours: {
+      prepare: () => {
+        unseen = structuredClone(plan);
+      },
+      run: () => readCells(computeSeason(unseen).zones),
+      warmUps: times(zones, 4000, 100),
+      rounds: times(zones, 8000, 60),
+    },
+    peer: { run: () => sheet.build(), warmUps: zones < ASKED_AT ? 1 : 0, rounds: times(zones, 600, 5) },
+    limit: { run: () => bare.run(), warmUps: times(zones, 4000, 100), rounds: times(zones, 8000, 60) },
+    asked: zones === ASKED_AT ? { peerOverOurs: 100, oursOverLimit: 5 } : undefined,
+  };
+}
+
+/** Another figure in one rain gauge reading, in one week after another: every zone moves. */
+function rainEdit(plan: Plan, { bare, sheet }: Rivals): Contest {
+  const zones = plan.zones.length;
+  let season = computeSeason(plan);
+  let now = plan;
+  const next = edits();
+  const nextOfSheet = edits();
+  const nextOfBare = edits();
+  return {
+    name: `one week's rain, ${zones} zones`,
+    ours: {
+      run: () => {
+        const { week, odd } = next();
+        now = withWeekRain(now, week, odd ? 5 : 12);
+        season = computeSeason(now, season);
+        return readCells(season.zones);
+      },
+      warmUps: times(zones, 10_000, 200),
+      rounds: times(zones, 21_200, 106),
+    },
+    peer: {
+      run: () => {
+        const { week, odd } = nextOfSheet();
+        sheet.setRain(week, odd ? 5 : 12);
+      },
+      warmUps: times(zones, 1000, 20),
+      rounds: times(zones, 6000, 53),
+    },
+    limit: {
+      run: () => {
+        const { week, odd } = nextOfBare();
+        bare.setRain(week, odd ? 5 : 12);
+      },
+      warmUps: times(zones, 10_000, 200),
+      rounds: times(zones, 21_200, 106),
+    },
+    asked: zones === ASKED_AT ? { peerOverOurs: 50 } : undefined,
+  };
+}
+
+/** Another figure for one zone's minutes, in one week after another. */
+function minutesEdit(plan: Plan, { bare, sheet }: Rivals): Contest {
+  const zones = plan.zones.length;
+  const place = 4;
+  let season = computeSeason(plan);
+  let now = plan;
+  const next = edits();
+  const nextOfSheet = edits();
+  const nextOfBare = edits();
+  return {
+    name: `one zone's minutes, ${zones} zones`,
+    ours: {
+      run: () => {
+        const { week, odd } = next();
+        now = withWeekMinutes(now, zoneIdAt(place), week, odd ? 30 : 77);
+        season = computeSeason(now, season);
+        return readCells(season.zones.slice(place, place + 1));
+      },
+      warmUps: 300,
+      rounds: 212,
+    },
+    peer: {
+      run: () => {
+        const { week, odd } = nextOfSheet();
+        sheet.setMinutes(place, week, odd ? 30 : 77);
+      },
+      warmUps: 60,
+      rounds: 212,
+    },
+    limit: {
+      run: () => {
+        const { week, odd } = nextOfBare();
+        bare.setMinutes(place, week, odd ? 30 : 77);
+      },
+      warmUps: 300,
+      rounds: 212,
+    },
+    asked: zones === ASKED_AT ? { peerOverOurs: 1 } : undefined,
+  };
+}
+
+/** Weeks spread over the season, each in turn; another value every time. */
+function edits(): () => { readonly week: number; readonly odd: boolean } {
+  let count = 0;
+  return () => {
+    count++;
+    return { week: (count * 19) % WEEKS, odd: count % 2 === 1 };
+  };
+}
+
+/** What a grid shows of each cell. */
+function readCells(zones: readonly ZoneSeason[]): number {
+  let sum = 0;
+  for (const zone of zones) {
+    for (let week = 0; week < zone.weeks; week++) {
+      sum += zoneFigure(zone, 'litres', week) + zoneFigure(zone, 'minutes', week);
+      sum += zoneFigure(zone, 'rainCreditLitres', week) + zoneFigure(zone, 'state', week);
+    }
+  }
+  return sum;
+}
