@@ -10,7 +10,7 @@ import { packagesIn, thirdPartyNotices } from '../../.build/steps/third-party-no
 import { ELEMENT_LOADERS } from '../../src/page/element-loaders.ts';
 import { projectRoot } from '../tools/source-files.ts';
 
-const { metafile, outputFiles } = await bundlePage();
+const { metafile, outputFiles, warnings } = await bundlePage();
 const { outputs } = metafile;
 
 const ENTRY = `${PAGE_FOLDER}/runnel.js`;
@@ -44,6 +44,14 @@ const packagesOf = (files: Iterable<string>): readonly string[] =>
 const definition = (name: string): string => fileOf(`src/elements/${name}/define.ts`);
 
 describe('a page with the one script', () => {
+  it('leaves out no definition that another one asks for', () => {
+    expect(warnings.map(({ text }) => text)).toEqual([]);
+    const planner = [...needs(definition('planner'))].flatMap((file) => Object.keys(outputs[file]?.inputs ?? {}));
+    for (const name of ['chart', 'grid', 'notices', 'plan', 'trace']) {
+      expect(planner).toContain(`src/elements/${name}/define.ts`);
+    }
+  });
+
   it('can have every element', () => {
     expect([...ELEMENT_LOADERS.keys()].sort()).toEqual(elementNames().map((name) => `runnel-${name}`));
   });
