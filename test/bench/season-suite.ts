@@ -160,11 +160,3 @@ function readCells(zones: readonly ZoneSeason[]): number {
   }
   return sum;
 }
-
-/** Each kind of edit goes on from its own season: one after the other they would undo each other. */
-function editing(plan: Plan): (next: Plan) => void {
-  let season = computeSeason(plan);
-  return (next) => {
-    season = computeSeason(next, season);
-  };
-}
