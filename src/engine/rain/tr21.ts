@@ -20,7 +20,7 @@ const MOST_STORAGE_IN = 7;
  */
 export function tr21StorageFactor(usableStorageMm: number): number {
   const storage = Math.min(Math.max(usableStorageMm / MM_PER_INCH, LEAST_STORAGE_IN), MOST_STORAGE_IN);
-  return 0.531747 + 0.295164 * storage - 0.057697 * storage ** 2 + 0.003804 * storage ** 3;
+  return 0.531747 + storage * (0.295164 - storage * (0.057697 - storage * 0.003804));
 }
 
 /** A month's totals, mm, and the water the root zone can take up between waterings, mm. */

@@ -2,7 +2,7 @@
 import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
 import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
-import { monthShares, plantingRain } from './planting-rain.ts';
+import { type DaySpan, fillRain, monthShares } from './planting-rain.ts';
 import type { PlantingSeason } from './season.ts';
 
 export interface PlantingDays {
@@ -33,24 +33,27 @@ export function plantingDays(
 ): PlantingDays {
   const { site, weather } = context;
   const rainShares = monthShares(demand, site, weather);
-  return fillDays({ planting, demand, rainShares }, context, dayRoom(weather.days), 0);
+  return fillDays({ planting, demand, rainShares }, context, dayRoom(weather.days), { first: 0, end: weather.days });
 }
 
-/** Fills in the days from `fromDay` on; those before it are left as they are. */
+/** Fills in some days of the season, `end` not included; the others are left as they are. */
 export function fillDays(
   { planting, demand, rainShares }: Pick<PlantingSeason, 'planting' | 'demand' | 'rainShares'>,
   { zone, weather }: ZoneContext,
   { soakedMm, netMmPerMinute }: DayRoom,
-  fromDay: number,
+  days: DaySpan,
 ): PlantingDays {
-  plantingRain({ demand, rainShares }, weather, soakedMm, fromDay);
-  netMmPerMinute.fill(0, fromDay);
-  planting.lines.forEach((line, place) => {
-    const first = Math.max(demand.first, fromDay, line.from - weather.firstDay);
+  const ground = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
+  soakedMm.fill(0, days.first, days.end);
+  fillRain(soakedMm, ground, rainShares, weather);
+  netMmPerMinute.fill(0, days.first, days.end);
+  for (let place = 0; place < planting.lines.length; place++) {
+    const line = planting.lines[place] as GardenLine;
     const until = planting.lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
-    const end = Math.min(demand.end, until - weather.firstDay);
+    const first = Math.max(ground.first, line.from - weather.firstDay);
+    const end = Math.min(ground.end, until - weather.firstDay);
     if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * zone.efficiency, first, end);
-  });
+  }
   return { demand, soakedMm, netMmPerMinute };
 }
 

@@ -1,10 +1,9 @@
 /** What a planting would use day by day if never short, and how far its soil may dry: all that does not hang on rain. */
-import type { DayNumber } from '../calendar.ts';
-import type { GardenPlanting, PlantCoefficient, ZoneSoil } from '../garden.ts';
-import { cropCoefficient } from '../plants/crop-coefficient.ts';
+import type { GardenPlanting, ZoneSoil } from '../garden.ts';
 import { depletionFraction } from '../plants/depletion-fraction.ts';
 import { readilyAvailableWaterMm, totalAvailableWaterMm } from '../soil/available-water.ts';
 import type { Weather } from '../weather.ts';
+import { fillCoefficients } from './plant-coefficients.ts';
 
 export interface PlantingDemand {
   /** First day in the ground and the day after the last, counted from the season's first day. */
@@ -52,11 +51,11 @@ export function plantingDemand(
   const allowedMm = readilyAvailableWaterMm(tawMm, planting.allowedDepletion);
   let isSteady = true;
   let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
+  const { allowedDepletion, adjustsDepletion } = planting;
+  fillCoefficients(etcMm, planting, { firstDay, first, end });
   for (let day = first; day < end; day++) {
-    const etc = plantCoefficientOn(planting, firstDay + day) * (weather.eto.mm[day] as number);
-    const raw = planting.adjustsDepletion
-      ? readilyAvailableWaterMm(tawMm, depletionFraction(planting.allowedDepletion, etc))
-      : allowedMm;
+    const etc = (etcMm[day] as number) * (weather.eto.mm[day] as number);
+    const raw = adjustsDepletion ? readilyAvailableWaterMm(tawMm, depletionFraction(allowedDepletion, etc)) : allowedMm;
     etcMm[day] = etc;
     rawMm[day] = raw;
     if (raw < leastRawMm) leastRawMm = raw;
@@ -73,18 +72,4 @@ export function plantingDemand(
     targetMm: planting.target * allowedMm,
     startMm: planting.startDepletion * allowedMm,
   };
-}
-
-/** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
-export function plantCoefficientOn({ coefficient, establishing }: GardenPlanting, day: DayNumber): number {
-  const settled = settledCoefficientOn(coefficient, day);
-  return establishing !== undefined && day <= establishing.until ? settled * establishing.factor : settled;
-}
-
-function settledCoefficientOn(coefficient: PlantCoefficient, day: DayNumber): number {
-  if (coefficient.kind === 'landscape') return coefficient.factor * coefficient.density * coefficient.microclimate;
-  const [iniDays, devDays, midDays, lateDays] = coefficient.stageDays;
-  const { kcInitial: kcIni, kcMid, kcEnd } = coefficient;
-  const stages = { iniDays, devDays, midDays, lateDays };
-  return cropCoefficient(day - coefficient.plantedOn + 1, stages, { kcIni, kcMid, kcEnd });
 }

@@ -4,29 +4,27 @@ import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.t
 import type { Weather } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 
-/** A planting's demand, and the share of each month's normal rain that counts. */
-export interface RainCredit {
-  readonly demand: PlantingDemand;
-  readonly rainShares: readonly number[];
+/** Days of the season, from its first day counted; `end` is the day after the last. */
+export interface DaySpan {
+  readonly first: number;
+  readonly end: number;
 }
 
 /**
- * Fills in the rain that enters the root zone on each day from `fromDay` on, mm; 0 out of the ground. On days from
- * normals the month's effective rain is shared in proportion to the day's rain; on observed days it is the day's own,
- * and the balance decides what stays.
+ * Fills in the rain that enters the root zone on some days in the ground, mm. On days from normals the month's effective
+ * rain is shared in proportion to the day's rain; on observed days it is the day's own, and the balance decides what
+ * stays.
  */
-export function plantingRain(
-  { demand, rainShares }: RainCredit,
-  { months, rain }: Weather,
+export function fillRain(
   soakedMm: Float64Array,
-  fromDay: number,
+  { first, end }: DaySpan,
+  rainShares: readonly number[],
+  { months, rain }: Weather,
 ): void {
   const { normalMm, soakedMm: observedMm } = rain;
-  const first = Math.max(demand.first, fromDay);
-  soakedMm.fill(0, fromDay);
   for (let month = 0; month < rainShares.length; month++) {
     const share = rainShares[month] as number;
-    const until = Math.min(demand.end, months.starts[month + 1] as number);
+    const until = Math.min(end, months.starts[month + 1] as number);
     for (let day = Math.max(first, months.starts[month] as number); day < until; day++) {
       soakedMm[day] = (normalMm[day] as number) * share + (observedMm[day] as number);
     }

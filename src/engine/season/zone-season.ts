@@ -1,7 +1,7 @@
-/** One zone through its season: as a whole, or from the week on which its rain moved. */
+/** One zone through its season: as a whole, or from the week on in which something moved. */
 import type { GardenZone } from '../garden.ts';
-import { type DayRoom, dayRoom, fillDays, type ZoneContext } from './planting-days.ts';
-import { demandRoom, type PlantingDemand, plantingDemand } from './planting-demand.ts';
+import { type DayRoom, dayRoom, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
+import { demandRoom, plantingDemand } from './planting-demand.ts';
 import { monthShares } from './planting-rain.ts';
 import {
   PLANTING_FIELDS as P,
@@ -10,47 +10,70 @@ import {
   ZONE_FIELD_COUNT,
   type ZoneSeason,
 } from './season.ts';
+import type { WeekSpan } from './week-span.ts';
 import { runZoneWeek, zoneRun } from './zone-run.ts';
 
 /** Daily arrays lent to one zone after another: place p to its p-th planting. */
 export type ZoneRoom = DayRoom[];
 
-/** Weeks of a season, both included. */
-export interface WeekSpan {
-  readonly first: number;
-  readonly last: number;
-}
-
-/** `known` holds the demands of the zone's plantings, in order, where they are known from a run with the same ETo. */
-export function zoneSeason(context: ZoneContext, room: ZoneRoom, known?: readonly PlantingDemand[]): ZoneSeason {
+/** `known` holds the plantings, in order, as they are known from a run with the same ETo. */
+export function zoneSeason(
+  context: ZoneContext,
+  room: ZoneRoom,
+  known?: readonly Pick<PlantingSeason, 'demand'>[],
+): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const demandMm = known === undefined ? demandRoom(weather.days, zone.plantings.length) : [];
   const season = inBlocks(zone, weeks, new Float64Array(figureCount(zone) * weeks), (planting, place) => {
-    const demand = known?.[place] ?? plantingDemand(planting, zone.soil, weather, demandMm[place]);
+    const demand = known?.[place]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm[place]);
     return { demand, rainShares: monthShares(demand, site, weather) };
   });
-  runWeeks(season, context, room, 0);
+  const run = zoneRun(season, fillRoom(season, context, room, { first: 0, last: weeks - 1 }), weather.rain.mm, 0);
+  for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
   return season;
 }
 
+/** Weeks whose days are filled in at a time, where it is not known how many will be wanted. */
+const STRETCH_WEEKS = 8;
+
 /**
- * The season of a zone of which nothing changed but the rain of some weeks: weeks before them are taken over, and those
- * after them from the week on at whose end every planting is as dry as it was.
+ * The season of a zone of which nothing changed but the rain or the choices of some weeks: weeks before them are taken
+ * over, and those after them from the week on at whose end every planting is as dry as it was.
  */
-export function zoneSeasonAfterRain(
+export function zoneSeasonAfter(
   context: ZoneContext,
   room: ZoneRoom,
   before: ZoneSeason,
   changed: WeekSpan,
 ): ZoneSeason {
-  const { zone, weeks, plantings } = before;
-  const figures = new Float64Array(before.figures.buffer.slice(0));
-  const season = inBlocks(zone, weeks, figures, (_, place) => plantings[place] as PlantingSeason);
+  const { weeks, plantings } = before;
+  const figures = new Float64Array(new Float64Array(before.figures.buffer));
+  const season = inBlocks(context.zone, weeks, figures, (_, place) => plantings[place] as PlantingSeason);
   // A planting that is filled deep and seldom looks a week ahead.
   const from = Math.max(0, changed.first - 1);
-  runWeeks(season, context, room, from, (week) => week >= changed.last && isAsDry(season, before, week));
+  const fill = (first: number) => fillRoom(season, context, room, { first, last: first + STRETCH_WEEKS });
+  const run = zoneRun(season, fill(from), context.weather.rain.mm, from);
+  for (let week = from; week < weeks; week++) {
+    if (week > from && (week - from) % STRETCH_WEEKS === 0) fill(week);
+    runZoneWeek(run, week);
+    if (week >= changed.last && isAsDry(season, before, week)) break;
+  }
   return season;
+}
+
+/** Fills in the days of some weeks, of each planting. */
+function fillRoom(
+  { plantings, weeks }: ZoneSeason,
+  context: ZoneContext,
+  room: ZoneRoom,
+  { first, last }: WeekSpan,
+): readonly PlantingDays[] {
+  const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
+  return plantings.map((planting, place) => {
+    room[place] ??= dayRoom(weeks * 7);
+    return fillDays(planting, context, room[place], days);
+  });
 }
 
 function figureCount({ plantings }: GardenZone): number {
@@ -76,29 +99,6 @@ function inBlocks(
       return { planting, demand, rainShares, weeks, figures: own };
     }),
   };
-}
-
-function runWeeks(
-  season: ZoneSeason,
-  context: ZoneContext,
-  room: ZoneRoom,
-  from: number,
-  isDone: (week: number) => boolean = never,
-): void {
-  const { weeks, plantings } = season;
-  const days = plantings.map((planting, place) => {
-    room[place] ??= dayRoom(weeks * 7);
-    return fillDays(planting, context, room[place], from * 7);
-  });
-  const run = zoneRun(season, days, context.weather.rain.mm, from);
-  for (let week = from; week < weeks; week++) {
-    runZoneWeek(run, week);
-    if (isDone(week)) return;
-  }
-}
-
-function never(): boolean {
-  return false;
 }
 
 /** Whether every planting ends the week with the depletion it had before, to the last digit. */

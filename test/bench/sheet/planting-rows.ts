@@ -1,7 +1,7 @@
 /** A planting's rows: its Kc as typed, then demand, effective rain, minutes wanted, irrigation, depletion and litres. */
 import type { GardenPlanting, GardenZone } from '../../../src/engine/garden.ts';
 import { tr21StorageFactor } from '../../../src/engine/rain/tr21.ts';
-import { plantCoefficientOn } from '../../../src/engine/season/planting-demand.ts';
+import { plantCoefficientOn } from '../../../src/engine/season/plant-coefficients.ts';
 import type { Weather } from '../../../src/engine/weather.ts';
 import { columnOf, PLANTING_ROW, type Row, rowOf, WEATHER_ROW, ZONE_ROW } from './places.ts';
 import { shareCell } from './weather-sheets.ts';

@@ -1,6 +1,6 @@
 /** What share of reference ET a planting uses in its week, and what that makes. */
 import type { PlantCoefficient } from '../../garden.ts';
-import { plantCoefficientOn } from '../../season/planting-demand.ts';
+import { plantCoefficientOn } from '../../season/plant-coefficients.ts';
 import { placesIn, sumAt } from '../day-span.ts';
 import type { TraceStep } from '../trace-step.ts';
 import { count, days, depth, factor } from '../trace-value.ts';

@@ -1,0 +1,47 @@
+/** What a planting uses as a share of reference ET, day by day. */
+import type { DayNumber } from '../calendar.ts';
+import type { GardenPlanting, PlantCoefficient } from '../garden.ts';
+import { cropCoefficient } from '../plants/crop-coefficient.ts';
+
+/** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
+export function plantCoefficientOn(planting: GardenPlanting, day: DayNumber): number {
+  const coefficients = new Float64Array(1);
+  fillCoefficients(coefficients, planting, { firstDay: day, first: 0, end: 1 });
+  return coefficients[0] as number;
+}
+
+export interface CoefficientDays {
+  /** The day that place 0 stands for. */
+  readonly firstDay: DayNumber;
+  /** Places to fill; `end` is not. */
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Fills in those of some days, place by place. */
+export function fillCoefficients(coefficients: Float64Array, planting: GardenPlanting, days: CoefficientDays): void {
+  const { coefficient, establishing } = planting;
+  const { firstDay, first, end } = days;
+  if (coefficient.kind === 'crop') fillCropCoefficients(coefficients, coefficient, days);
+  else coefficients.fill(coefficient.factor * coefficient.density * coefficient.microclimate, first, end);
+  if (establishing === undefined) return;
+  const settled = Math.min(end, establishing.until - firstDay + 1);
+  for (let place = first; place < settled; place++) {
+    coefficients[place] = (coefficients[place] as number) * establishing.factor;
+  }
+}
+
+type CropGrowth = Extract<PlantCoefficient, { kind: 'crop' }>;
+
+function fillCropCoefficients(
+  coefficients: Float64Array,
+  { plantedOn, stageDays, kcInitial: kcIni, kcMid, kcEnd }: CropGrowth,
+  { firstDay, first, end }: CoefficientDays,
+): void {
+  const [iniDays, devDays, midDays, lateDays] = stageDays;
+  const stages = { iniDays, devDays, midDays, lateDays };
+  const kc = { kcIni, kcMid, kcEnd };
+  for (let place = first; place < end; place++) {
+    coefficients[place] = cropCoefficient(firstDay + place - plantedOn + 1, stages, kc);
+  }
+}
