@@ -3,7 +3,7 @@ import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
 import { boundsOf, type PlanQuantity } from '../schema/quantity.ts';
 import { mapQuantities, type SchemaNode } from '../schema/walk.ts';
-import { roundForPerson } from './round-for-person.ts';
+import { roundByShare, roundForPerson } from './round-for-person.ts';
 
 /** Four digits: 0.9 gph is 3.407 L/h, and that is 0.9 gph again. */
 const RELATIVE_TOLERANCE = 4e-5;
@@ -28,8 +28,10 @@ function converted(
   { from, to }: { readonly from: UnitSystem; readonly to: UnitSystem },
 ): number {
   const exact = fromSi(toSi(value, quantity, from), quantity, to);
-  const tolerance = quantity === 'temperature' ? TEMPERATURE_TOLERANCE[to] : RELATIVE_TOLERANCE * Math.abs(exact);
-  const rounded = roundForPerson(exact, tolerance);
+  const rounded =
+    quantity === 'temperature'
+      ? roundForPerson(exact, TEMPERATURE_TOLERANCE[to])
+      : roundByShare(exact, RELATIVE_TOLERANCE);
   const [low, high] = boundsOf(quantity, to);
   // At the very edge of what is allowed the rounding must not step over it.
   return rounded >= low && rounded <= high ? rounded : Math.min(high, Math.max(low, exact));
