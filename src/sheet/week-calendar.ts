@@ -36,11 +36,16 @@ export function weekCalendar({ firstDay, weeks }: SeasonSpan, locale: string): W
       months.push({ label: format.format(dateOf(firstDayOf(week))), week, weeks: 1 });
     }
   }
+  // Asked for again with every drawing of the headers.
+  const words: string[] = [];
   const dayNumber = (at: DayNumber) => dayOfMonth.format(civilDate(at).dayOfMonth);
   return {
     months,
     label: (week) => `${dayNumber(firstDayOf(week))}–${dayNumber(firstDayOf(week) + 6)}`,
-    words: (week) => `week of ${day.format(dateOf(firstDayOf(week)))}`,
+    words: (week) => {
+      words[week] ??= `week of ${day.format(dateOf(firstDayOf(week)))}`;
+      return words[week];
+    },
   };
 }
 

@@ -175,64 +175,19 @@ export const gridStyles = css`
   .runnel-key__tones i {
     inline-size: 0.8rem;
     block-size: 0.8rem;
-    background: var(--_ground, var(--_paper));
   }
 
   .runnel-key__sign {
     display: inline-block;
     box-sizing: border-box;
-    inline-size: 1.05rem;
-    block-size: 1.05rem;
-    border-radius: 50%;
-    color: var(--_short);
-    font-size: 0.72rem;
-    font-style: normal;
-    line-height: 1.05rem;
-    text-align: center;
-  }
-
-  .runnel-key__dry {
-    background: var(--_short);
-    color: var(--_paper);
-  }
-
-  .runnel-key__dry::before {
-    content: '▼' / '';
-  }
-
-  .runnel-key__short::before {
-    content: '▽' / '';
-  }
-
-  .runnel-key__over {
-    color: var(--_water);
-  }
-
-  .runnel-key__over::before {
-    content: '△' / '';
+    inline-size: 20px;
+    block-size: 20px;
   }
 
   .runnel-key__closed,
   .runnel-key__by-hand,
   .runnel-key__noted {
     border: 1px solid var(--_line);
-    border-radius: 0;
-  }
-
-  .runnel-key__closed {
-    background: repeating-linear-gradient(
-      -45deg,
-      transparent 0 3px,
-      color-mix(in oklab, var(--_quiet) 55%, transparent) 3px 4px
-    );
-  }
-
-  .runnel-key__by-hand {
-    background: linear-gradient(225deg, var(--_ink) 6px, transparent 6.5px);
-  }
-
-  .runnel-key__noted {
-    background: linear-gradient(45deg, var(--_rain) 6px, transparent 6.5px);
   }
 
   @media (pointer: coarse) {

@@ -49,30 +49,25 @@ export function copyText(cell: SheetCell, context: TextContext): string {
 /**
  * A cell's name, or its figure in the plan's unit. Where all three figures show it is the minutes: the one that is set.
  */
-export function cellValue({ row, column }: SheetCell, { season, units, measure: shown }: TextContext): string | number {
+export function cellValue({ row, column }: SheetCell, context: TextContext): string | number {
   if (column.kind === 'name') return rowName(row);
-  if (column.kind === 'week' && isOff(row, column.week)) return '';
+  if (column.kind === 'week') return isOff(row, column.week) ? '' : weekValue(row, column.week, context);
+  let total = 0;
+  for (let week = 0; week < context.season.totals.weeks; week++) total += weekValue(row, week, context);
+  return total;
+}
+
+function weekValue(row: SheetRow, week: number, { season, units, measure: shown }: TextContext): number {
   const measure = shown === 'all' ? 'minutes' : shown;
-  const weeks = column.kind === 'week' ? [column.week] : Array.from({ length: season.totals.weeks }, (_, week) => week);
-  const sum = (figure: (week: number) => number) => weeks.reduce((total, week) => total + figure(week), 0);
   if (row.kind === 'eto' || row.kind === 'rain') {
     const weather = row.kind === 'eto' ? weeklyEto(season.weather) : weeklyRain(season.weather);
-    return fromSi(
-      sum((week) => weather.weeks[week]?.mm ?? 0),
-      'depth',
-      units,
-    );
+    return fromSi(weather.weeks[week]?.mm ?? 0, 'depth', units);
   }
   if (row.kind === 'total') {
-    const field = ({ volume: 'litres', minutes: 'minutes', rain: 'savedLitres' } as const)[measure];
-    const total = sum((week) => weekTotal(season, week)[field]);
+    const total = weekTotal(season, week)[TOTAL_FIELD_OF[measure]];
     return measure === 'minutes' ? total : fromSi(total, 'volume', units);
   }
-  return inUnit(
-    sum((week) => figureOf(row, week, measure)),
-    measure,
-    units,
-  );
+  return inUnit(figureOf(row, week, measure), measure, units);
 }
 
 function isOff(row: SheetRow, week: number): boolean {
@@ -86,6 +81,7 @@ function placesOf({ kind }: SheetRow, { measure }: TextContext): number {
   return PLACES[measure === 'all' ? 'minutes' : measure];
 }
 
+const TOTAL_FIELD_OF = { volume: 'litres', minutes: 'minutes', rain: 'savedLitres' } as const;
 const ZONE_FIELD_OF = { volume: 'litres', minutes: 'minutes', rain: 'rainCreditMm' } as const;
 
 function figureOf(row: ZoneRow | PlantingRow, week: number, measure: OneMeasure): number {

@@ -1,16 +1,16 @@
 /** What one cell shows and says: text only, so that a name is never read as markup. */
 
+import type { Measure } from '../sheet-view.ts';
+
 export interface FigureFace {
   readonly kind: 'figure';
   /** Read first; empty on paper. */
   readonly main: string;
-  /** Small beneath it; empty where only one figure is shown. */
+  /** Small beneath it; empty where only one figure is shown. A line is never broken: the cell sees to it. */
   readonly lines: readonly string[];
   readonly className: string;
   /** Everything in words. */
   readonly label: string;
-  /** Height of the bar behind the figure, as a share of the tallest. */
-  readonly bar?: number | undefined;
 }
 
 export interface NameFace {
@@ -24,7 +24,15 @@ export interface NameFace {
 
 export type CellFace = FigureFace | NameFace;
 
-/** A class of the sheet's style, with its prefix. */
+/** Heights that a bar behind a figure can have. */
+export const BAR_STEPS = 24;
+
+/** The classes of a figure's cell: what it is of, and what it carries. */
+export function figureClass(measure: Measure, ...names: readonly (string | false | undefined)[]): string {
+  return classNames('cell', measure !== 'all' && 'one', ...names);
+}
+
+/** Classes of the sheet's style, with their prefix. */
 export function classNames(...names: readonly (string | false | undefined)[]): string {
   return names
     .filter((name) => name !== false && name !== undefined)

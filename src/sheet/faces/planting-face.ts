@@ -2,11 +2,10 @@
 import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { NO_BREAK } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { STATE_WORDS, sentence } from '../words.ts';
-import { classNames, type FigureFace } from './cell-face.ts';
+import { classNames, type FigureFace, figureClass } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 /** Needs below this round to nothing in any unit; a ratio to them would say nothing. */
@@ -17,7 +16,7 @@ export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: num
   const { planting } = member;
   const state = plantingState(member, week);
   const place = `${planting.name} in ${zone.zone.name}, ${calendar.words(week)}`;
-  const marks = classNames('cell', 'planting', `state-${state}`);
+  const marks = figureClass(measure, 'planting', `state-${state}`);
   if (state === 'off') {
     return { kind: 'figure', main: '', lines: [], className: marks, label: `${place}: ${STATE_WORDS.off}.` };
   }
@@ -31,7 +30,7 @@ export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: num
   const dayCount = wateringDayCount(zone.zone);
   const byHand = zone.zone.choices.get(week)?.openDays?.has(planting.id) === true;
   const one = { volume: format.volume(litres), minutes: format.minutes(minutes), rain: format.depth(rainMm) };
-  const open = planting.hasShutOff ? `${openDays}${NO_BREAK}of${NO_BREAK}${dayCount}` : '';
+  const open = planting.hasShutOff ? `${openDays} of ${dayCount}` : '';
   return {
     kind: 'figure',
     main: measure === 'all' ? one.volume : one[measure],
@@ -68,7 +67,7 @@ export function plantingSeasonFace(zone: ZoneSeason, member: PlantingSeason, rea
     kind: 'figure',
     main: measure === 'all' ? one.volume : one[measure],
     lines: measure === 'all' ? [ratio] : [],
-    className: classNames('cell', 'planting', 'season'),
+    className: figureClass(measure, 'planting', 'season'),
     label: `${member.planting.name} in ${zone.zone.name}, whole season: ${sentence(
       `received ${format.volumeWords(total.litres)}`,
       ratio !== '' && `${ratio} of its need`,

@@ -1,9 +1,8 @@
 /** The whole garden's week: gallons and minutes of all zones together. */
 import type { Season } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { NO_BREAK } from '../sheet-format.ts';
 import { sentence, TOTAL_NAME } from '../words.ts';
-import { classNames, type FigureFace } from './cell-face.ts';
+import { type FigureFace, figureClass } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 export interface GardenTotal {
@@ -55,8 +54,8 @@ export function totalFace(total: GardenTotal, when: string, { measure, format }:
   return {
     kind: 'figure',
     main: measure === 'all' ? one.volume : one[measure],
-    lines: measure === 'all' ? [`${one.minutes}${NO_BREAK}min`] : [],
-    className: classNames('cell', 'total'),
+    lines: measure === 'all' ? [`${one.minutes} min`] : [],
+    className: figureClass(measure, 'total'),
     label: `${TOTAL_NAME}, ${when}: ${sentence(
       format.volumeWords(total.litres),
       `${format.minutesWords(total.minutes)} of run time, zone after zone`,

@@ -1,7 +1,7 @@
 /** A week of rain or reference ET, with a bar behind its figure. */
 import type { SeasonWeather, WeekWeather } from '../week-weather.ts';
 import { ETO_NAME, RAIN_NAME, sentence } from '../words.ts';
-import { classNames, type FigureFace } from './cell-face.ts';
+import { BAR_STEPS, classNames, type FigureFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 type WeatherKind = 'eto' | 'rain';
@@ -16,9 +16,14 @@ export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: num
     kind: 'figure',
     main: format.depth(here.mm),
     lines: [],
-    className: classNames('cell', 'weather', kind, here.observedDays > 0 && 'by-hand'),
+    className: classNames(
+      'cell',
+      'weather',
+      kind,
+      barOf(here.mm, weather.greatestMm),
+      here.observedDays > 0 && 'by-hand',
+    ),
     label: `${NAMES[kind]}, ${calendar.words(week)}: ${sentence(format.depthWords(here.mm), origin(here))}`,
-    bar: weather.greatestMm > 0 ? here.mm / weather.greatestMm : 0,
   };
 }
 
@@ -30,6 +35,12 @@ export function weatherSeasonFace(kind: WeatherKind, weather: SeasonWeather, { f
     className: classNames('cell', 'weather', kind, 'season'),
     label: `${NAMES[kind]}, whole season: ${format.depthWords(weather.totalMm)}.`,
   };
+}
+
+/** As high as the week's share of the season's greatest; what fell shows, however little. */
+function barOf(mm: number, greatestMm: number): string {
+  const steps = greatestMm > 0 ? (mm / greatestMm) * BAR_STEPS : 0;
+  return `bar-${steps > 0 && steps < 1 ? 1 : Math.round(steps)}`;
 }
 
 function origin({ observedDays, hasWeekTotal }: WeekWeather): string {

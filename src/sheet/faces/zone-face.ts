@@ -2,10 +2,10 @@
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
-import { NO_BREAK, type SheetFormat } from '../sheet-format.ts';
+import type { SheetFormat } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
 import { ORIGIN_WORDS, STATE_WORDS, sentence } from '../words.ts';
-import { classNames, type FigureFace } from './cell-face.ts';
+import { classNames, type FigureFace, figureClass } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 export function zoneFace(zone: ZoneSeason, week: number, { measure, format, calendar }: Reading): FigureFace {
@@ -13,7 +13,7 @@ export function zoneFace(zone: ZoneSeason, week: number, { measure, format, cale
   const origin = zoneOrigin(zone, week);
   const note = zone.zone.choices.get(week)?.note;
   const place = `${zone.zone.name}, ${calendar.words(week)}`;
-  const marks = classNames('cell', 'zone', `state-${state}`, note !== undefined && 'noted');
+  const marks = figureClass(measure, 'zone', `state-${state}`, note !== undefined && 'noted');
   if (state === 'off') {
     return { kind: 'figure', main: '', lines: [], className: marks, label: said(place, STATE_WORDS.off, note) };
   }
@@ -49,7 +49,7 @@ export function zoneSeasonFace(zone: ZoneSeason, { measure, format }: Reading): 
   return {
     kind: 'figure',
     ...figuresOf(total, measure, format),
-    className: classNames('cell', 'zone', 'season'),
+    className: figureClass(measure, 'zone', 'season'),
     label: `${zone.zone.name}, whole season: ${sentence(
       `${format.volumeWords(total.litres)}, ${format.minutesWords(total.minutes)}`,
       `${format.depthWords(total.rainMm)} of rain credited`,
@@ -73,8 +73,8 @@ function figuresOf(
   if (measure === 'minutes') return { main: format.minutes(minutes), lines: [] };
   if (measure === 'rain') return { main: format.depth(rainMm), lines: [] };
   // What is nothing is left out: it would be read as a figure.
-  const run = minutes > 0 ? `${format.minutes(minutes)}${NO_BREAK}min` : '';
-  const rain = format.isNoDepth(rainMm) ? '' : `${format.depth(rainMm)}${NO_BREAK}${format.depthUnit}`;
+  const run = minutes > 0 ? `${format.minutes(minutes)} min` : '';
+  const rain = format.isNoDepth(rainMm) ? '' : `${format.depth(rainMm)} ${format.depthUnit}`;
   return { main: format.volume(litres), lines: [isClosed ? 'closed' : run, rain] };
 }
 

@@ -30,8 +30,10 @@ export const nameStyles = `
   white-space: nowrap;
 }
 
-.runnel-sheet td.runnel-low .runnel-name-text {
-  -webkit-line-clamp: 1;
+.runnel-sheet td:is(.runnel-low, .runnel-planting) .runnel-name-text {
+  display: block;
+  text-overflow: ellipsis;
+  white-space: nowrap;
 }
 
 .runnel-sheet td:is(.runnel-eto, .runnel-rain) :is(.runnel-name-text, .runnel-detail) {
@@ -44,7 +46,6 @@ export const nameStyles = `
 
 .runnel-sheet td.runnel-planting .runnel-name-text {
   font-weight: 400;
-  -webkit-line-clamp: 1;
 }
 
 .runnel-sheet .runnel-fold {

@@ -1,11 +1,12 @@
-/** Paints a face into a table cell. Handsontable empties a cell's class, style and aria attributes before it asks for one. */
+/** Paints a face into a table cell. Handsontable empties a cell's class and aria attributes before it asks for one. */
 import type { CellFace, FigureFace, NameFace } from '../faces/cell-face.ts';
 
 /** What a cell was last painted with: child nodes are kept for as long as their kind fits. */
 interface Painted {
   face: CellFace;
-  readonly kind: CellFace['kind'];
-  readonly nodes: readonly HTMLElement[];
+  /** A figure alone is one text; with lines beneath it stands in an element before theirs. */
+  readonly shape: 'one' | 'lines' | 'name';
+  readonly nodes: readonly Node[];
 }
 
 const painted = new WeakMap<HTMLElement, Painted>();
@@ -14,15 +15,25 @@ const painted = new WeakMap<HTMLElement, Painted>();
 const CHANGED_CLASS = 'runnel-changed';
 export const FOLD_CLASS = 'runnel-fold';
 
-/** `marksChange`: let a changed figure glow once. */
-export function renderFace(td: HTMLTableCellElement, face: CellFace, marksChange: boolean): void {
+/** While Handsontable draws: it has just emptied what it knows of. */
+export function renderFace(td: HTMLTableCellElement, face: CellFace): void {
   td.className = face.className;
   if (face.kind === 'name') td.setAttribute('role', 'rowheader');
-  else if (face.bar !== undefined) td.style.setProperty('--_bar', `${Math.round(face.bar * 100)}%`);
-  const kept = keptIn(td, face);
-  if (kept?.face === face) return;
-  if (marksChange && isChanged(kept?.face, face)) td.classList.add(CHANGED_CLASS);
-  const here = kept ?? start(td, face);
+  if (keptIn(td, face)?.face !== face) paint(td, face);
+}
+
+/** Between two drawings, in a cell that stays where it is. A changed figure glows once. */
+export function renderChange(td: HTMLTableCellElement, face: CellFace): void {
+  const before = painted.get(td)?.face;
+  if (before === undefined || before === face) return;
+  td.classList.remove(CHANGED_CLASS, ...before.className.split(' '));
+  td.classList.add(...face.className.split(' '));
+  if (before.kind === 'figure' && face.kind === 'figure' && before.main !== face.main) td.classList.add(CHANGED_CLASS);
+  paint(td, face);
+}
+
+function paint(td: HTMLTableCellElement, face: CellFace): void {
+  const here = keptIn(td, face) ?? start(td, face);
   if (face.kind === 'figure') writeFigure(here.nodes, face);
   else writeName(here.nodes, face);
   // Its figures are the cell's name; all of it in words, which the pointer shows as well, its description.
@@ -31,9 +42,14 @@ export function renderFace(td: HTMLTableCellElement, face: CellFace, marksChange
 }
 
 /** What was painted before, where its nodes are still there and fit. */
-function keptIn(td: HTMLTableCellElement, { kind }: CellFace): Painted | undefined {
+function keptIn(td: HTMLTableCellElement, face: CellFace): Painted | undefined {
   const before = painted.get(td);
-  return before?.kind === kind && before.nodes[0]?.parentNode === td ? before : undefined;
+  return before?.shape === shapeOf(face) && before.nodes[0]?.parentNode === td ? before : undefined;
+}
+
+function shapeOf(face: CellFace): Painted['shape'] {
+  if (face.kind === 'name') return 'name';
+  return face.lines.length === 0 ? 'one' : 'lines';
 }
 
 /** Empties a cell that stands for nothing in the season. */
@@ -43,54 +59,57 @@ export function renderNothing(td: HTMLTableCellElement): void {
   td.removeAttribute('title');
 }
 
-function isChanged(before: CellFace | undefined, face: CellFace): boolean {
-  return before?.kind === 'figure' && face.kind === 'figure' && before.main !== face.main;
-}
-
 function start(td: HTMLTableCellElement, face: CellFace): Painted {
-  const nodes = face.kind === 'figure' ? figureNodes(td) : nameNodes(td);
+  const shape = shapeOf(face);
+  const nodes = shape === 'name' ? nameNodes(td) : figureNodes(td, shape);
   td.replaceChildren(...nodes);
-  const fresh: Painted = { face, kind: face.kind, nodes };
+  const fresh: Painted = { face, shape, nodes };
   painted.set(td, fresh);
   return fresh;
 }
 
-function figureNodes(td: HTMLElement): readonly HTMLElement[] {
-  return [element(td, 'b', 'runnel-main'), element(td, 'span', 'runnel-line'), element(td, 'span', 'runnel-line')];
+/** As few nodes as can be, all in one line box: hundreds of these cells are laid out at every turn of the wheel. */
+function figureNodes({ ownerDocument: page }: HTMLElement, shape: Painted['shape']): readonly Node[] {
+  const text = page.createTextNode('');
+  if (shape === 'one') return [text];
+  const main = element(page, 'b', 'runnel-main');
+  main.append(page.createTextNode(''));
+  return [main, text];
 }
 
-function writeFigure(nodes: readonly HTMLElement[], face: FigureFace): void {
-  write(nodes[0], face.main);
-  write(nodes[1], face.lines[0] ?? '');
-  write(nodes[2], face.lines[1] ?? '');
+function writeFigure([first, text]: readonly Node[], { main, lines }: FigureFace): void {
+  if (text === undefined) {
+    write(first, main);
+    return;
+  }
+  write(first?.firstChild, main);
+  write(text, lines.map((line) => (line === '' ? '' : `\n${line}`)).join(''));
 }
 
-function nameNodes(td: HTMLElement): readonly HTMLElement[] {
-  const fold = element(td, 'button', FOLD_CLASS) as HTMLButtonElement;
+function nameNodes({ ownerDocument: page }: HTMLElement): readonly HTMLElement[] {
+  const fold = element(page, 'button', FOLD_CLASS) as HTMLButtonElement;
   fold.type = 'button';
   // The cell itself is what the keyboard reaches: Enter on it folds.
   fold.tabIndex = -1;
-  return [fold, element(td, 'span', 'runnel-name-text'), element(td, 'span', 'runnel-detail')];
+  return [fold, element(page, 'span', 'runnel-name-text'), element(page, 'span', 'runnel-detail')];
 }
 
-function writeName([fold, name, detail]: readonly HTMLElement[], face: NameFace): void {
-  write(name, face.name);
-  write(detail, face.detail);
+function writeName(nodes: readonly Node[], face: NameFace): void {
+  const [fold, name, detail] = nodes as readonly HTMLElement[];
+  if (name !== undefined) name.textContent = face.name;
+  if (detail !== undefined) detail.textContent = face.detail;
   if (fold === undefined) return;
   fold.hidden = face.isOpen === undefined;
   fold.setAttribute('aria-expanded', String(face.isOpen === true));
   fold.setAttribute('aria-label', `Plantings of ${face.name}`);
 }
 
-function write(node: HTMLElement | undefined, text: string): void {
-  if (node === undefined) return;
-  const child = node.firstChild;
-  if (child === null) node.textContent = text;
-  else if ((child as Text).data !== text) (child as Text).data = text;
+function write(node: Node | null | undefined, text: string): void {
+  if (node && node.nodeValue !== text) node.nodeValue = text;
 }
 
-function element(from: HTMLElement, name: string, className: string): HTMLElement {
-  const made = from.ownerDocument.createElement(name);
+function element(page: Document, name: string, className: string): HTMLElement {
+  const made = page.createElement(name);
   made.className = className;
   return made;
 }

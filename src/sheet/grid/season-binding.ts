@@ -9,7 +9,7 @@ import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
-import { renderFace, renderNothing } from './render-cell.ts';
+import { renderChange, renderFace, renderNothing } from './render-cell.ts';
 import { SEASON_CELL, type SeasonSetting } from './season-setting.ts';
 
 type Hooks = Partial<Events>;
@@ -24,7 +24,8 @@ export class SeasonBinding {
   #hooks: [string, (...values: unknown[]) => unknown][] = [];
   #stops: (() => void)[] = [];
   #hostRows = new Map<string, SheetRow | undefined>();
-  #marksChange = false;
+  /** Where each cell in the page stands. */
+  readonly #drawn = new WeakMap<Element, { readonly visualRow: number; readonly column: SheetColumn }>();
   #rows: readonly SheetRow[];
   /** Said after the next change. */
   #toSay: (() => string) | undefined;
@@ -102,9 +103,14 @@ export class SeasonBinding {
   render(td: HTMLTableCellElement, visualRow: number, meta: Record<string, unknown>): void {
     const row = this.row(visualRow);
     const column = columnOf(meta);
-    const { sheet } = this.setting;
-    if (row === undefined || column === undefined || !isInSeason(column, sheet.weeks)) renderNothing(td);
-    else renderFace(td, sheet.face({ row, column }), this.#marksChange);
+    if (row === undefined || column === undefined || !isInSeason(column, this.setting.sheet.weeks)) {
+      renderNothing(td);
+      return;
+    }
+    this.#drawn.set(td, { visualRow, column });
+    renderFace(td, this.setting.sheet.face({ row, column }));
+    // Says that the base renderer had its turn: the classes that it would look for are none of ours.
+    meta['_isBaseRendererCalled'] = true;
   }
 
   /** Asks for a change; what became of `cells` is said once it is there. */
@@ -137,9 +143,20 @@ export class SeasonBinding {
       this.hot.updateData(sheet.rows as SheetRow[]);
       return;
     }
-    this.#marksChange = true;
-    this.hot.render();
-    this.#marksChange = false;
+    this.#repaint();
+  }
+
+  /**
+   * Paints the cells in the page whose face is another now. A render of the whole grid would ask for every one of them,
+   * which takes the longer part of the time from an entry to the next frame.
+   */
+  #repaint(): void {
+    for (const td of this.hot.rootElement.querySelectorAll<HTMLTableCellElement>('td.runnel-cell, td.runnel-name')) {
+      const at = this.#drawn.get(td);
+      const row = at && this.row(at.visualRow);
+      if (at === undefined || row === undefined || !isInSeason(at.column, this.setting.sheet.weeks)) continue;
+      renderChange(td, this.setting.sheet.face({ row, column: at.column }));
+    }
   }
 
   #changeWords(cells: readonly SheetCell[]): string {

@@ -69,9 +69,8 @@ function isOnTop(td: Element): boolean {
 
 /** What stands in a cell, line by line. */
 export function linesOf(td: Element): readonly string[] {
-  return [...td.children]
-    .map((child) => (child.textContent ?? '').replaceAll('\u00a0', ' '))
-    .filter((line) => line !== '');
+  const lines = [...td.childNodes].flatMap(({ textContent }) => (textContent ?? '').split('\n'));
+  return lines.map((line) => line.replaceAll('\u00a0', ' ')).filter((line) => line !== '');
 }
 
 export async function click(target: Element, button: 'left' | 'right' = 'left'): Promise<void> {

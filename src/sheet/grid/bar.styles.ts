@@ -1,0 +1,40 @@
+/** The bars behind the figures of the weather, in steps, so that no cell needs a style of its own. */
+import { BAR_STEPS } from '../faces/cell-face.ts';
+
+const bar = (colour: string, share: number) =>
+  `linear-gradient(color-mix(in oklab, var(${colour}) ${share}%, var(--_paper)) 0 0)`;
+const notch = 'linear-gradient(225deg, var(--_ink) 7px, transparent 7.5px)';
+
+const heights = Array.from(
+  { length: BAR_STEPS + 1 },
+  (_, step) =>
+    `.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-bar-${step} { background-size: 100% ${(100 * step) / BAR_STEPS}%, 12px 12px; }`,
+).join('\n');
+
+export const barStyles = `
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell:not(.runnel-season) {
+  background-position: 0 100%, 100% 0;
+}
+
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell {
+  padding-block-start: 0.4em;
+  background-image: ${bar('--_rain', 34)};
+  background-size: 0 0;
+  font-size: var(--_size);
+  font-weight: 400;
+}
+
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-eto {
+  background-image: ${bar('--_growth', 26)};
+}
+
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand {
+  background-image: ${bar('--_rain', 34)}, ${notch};
+}
+
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand.runnel-eto {
+  background-image: ${bar('--_growth', 26)}, ${notch};
+}
+
+${heights}
+`;
