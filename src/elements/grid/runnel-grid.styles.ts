@@ -133,10 +133,6 @@ export const gridStyles = css`
     max-block-size: var(--runnel-grid-height, 75vh);
   }
 
-  runnel-grid[style*='size'] .runnel-grid__box {
-    max-block-size: none;
-  }
-
   .runnel-grid__waiting {
     max-inline-size: 42rem;
     margin: 0;

@@ -20,6 +20,8 @@ import { toolsTemplate } from './tools-template.ts';
  *
  * Stands inside a `runnel-plan`, in the page's own document: inside a shadow root the spreadsheet does not work. Minutes
  * are typed into a zone's week, rain and reference ET into the rows on top, open days into a planting with a shut-off.
+ * Its accessibility has one known fault: Handsontable's root has the role treegrid and holds, beside its rows, the layer
+ * that scrolls and the field in which is typed, which that role does not allow (axe: aria-required-children).
  *
  * @fires {RunnelEditEvent} runnel-edit - A figure was entered, taken back, pasted or dragged.
  * @fires {RunnelSelectEvent} runnel-select - A cell was selected.
@@ -54,6 +56,9 @@ export class RunnelGrid extends LitElement {
 
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: string | undefined;
+
+  /** Week of the season that another view points at; its header is marked. */
+  @property({ attribute: false }) pointedWeek: number | undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -112,6 +117,7 @@ export class RunnelGrid extends LitElement {
   }
 
   protected override updated(): void {
+    this.#grid.grid?.season.point(this.pointedWeek);
     this.box?.style.setProperty('--_full', `${this.#grid.grid?.fullHeightPx ?? 0}px`);
   }
 

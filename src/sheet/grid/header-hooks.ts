@@ -8,6 +8,7 @@ const POINTED = 'runnel-pointed';
 export class WeekHeaders {
   readonly #binding: SeasonBinding;
   #pointed: number | undefined;
+  readonly #weekOf = new WeakMap<Element, number>();
 
   constructor(binding: SeasonBinding) {
     this.#binding = binding;
@@ -31,9 +32,11 @@ export class WeekHeaders {
   /** Marks the week that any view points at. */
   point(week: number | undefined): void {
     if (this.#pointed === week) return;
-    for (const th of this.#headersOf(this.#pointed)) th.classList.remove(POINTED);
     this.#pointed = week;
-    for (const th of this.#headersOf(week)) th.classList.add(POINTED);
+    // Frozen rows draw every header a second time.
+    for (const th of this.#binding.hot.rootElement.querySelectorAll('thead th')) {
+      th.classList.toggle(POINTED, week !== undefined && this.#weekOf.get(th) === week);
+    }
   }
 
   #dress(visualColumn: number, th: HTMLTableCellElement, level: number): void {
@@ -42,22 +45,15 @@ export class WeekHeaders {
     const isLowest = level === this.#binding.hot.view.getColumnHeadersCount() - 1;
     if (column?.kind !== 'week' || !isLowest) {
       th.removeAttribute('title');
+      this.#weekOf.delete(th);
       return;
     }
     const { calendar, thisWeek } = this.#binding.setting.sheet;
     const isNow = column.week === thisWeek;
     const words = `${calendar.words(column.week)}${isNow ? ', this week' : ''}`;
+    this.#weekOf.set(th, column.week);
     th.title = words;
-    th.setAttribute('aria-label', words);
     th.classList.toggle(THIS_WEEK, isNow);
     th.classList.toggle(POINTED, column.week === this.#pointed);
-  }
-
-  #headersOf(week: number | undefined): readonly Element[] {
-    const column = week === undefined ? undefined : this.#binding.visualColumn({ kind: 'week', week });
-    if (column === undefined) return [];
-    const level = this.#binding.hot.view.getColumnHeadersCount();
-    const header = this.#binding.hot.getCell(-1, column, true);
-    return header === null || level === 0 ? [] : [header];
   }
 }

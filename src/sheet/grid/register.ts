@@ -14,6 +14,7 @@ import { SeasonBinding } from './season-binding.ts';
 import { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './season-setting.ts';
 import { SheetSelection } from './selection-hooks.ts';
 import { letTabOut } from './tab-out.ts';
+import { openOnSecondTap } from './touch-entry.ts';
 
 /** What is needed of the library; the full `Handsontable` has all of it, `BasePlugin` without saying so in its types. */
 export interface GridLibrary {
@@ -80,6 +81,7 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       binding.addHooks(this.#headers.hooks);
       bindHistoryKeys(binding);
       letTabOut(binding);
+      openOnSecondTap(binding);
       super.enablePlugin();
     }
 

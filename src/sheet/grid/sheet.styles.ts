@@ -83,6 +83,11 @@ ${signStyles}
 
 ${barStyles}
 
+/* What is typed stays on one line, however long. */
+.runnel-sheet .handsontableInput {
+  white-space: pre;
+}
+
 .runnel-sheet .handsontable td:is(.runnel-season, .runnel-total).runnel-cell {
   background-color: color-mix(in oklab, var(--_ink) 5%, var(--_paper));
 }

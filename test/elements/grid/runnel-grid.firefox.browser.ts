@@ -205,6 +205,33 @@ describe('runnel-grid', () => {
     expect(await choose('All')).to.deep.equal(three);
   });
 
+  it('marks the week that another view points at', async () => {
+    const page = await gridPage();
+    const pointed = () => [...page.grid.querySelectorAll('th.runnel-pointed')].map(({ textContent }) => textContent);
+    page.grid.pointedWeek = 9;
+    await afterwards(page);
+    expect(new Set(pointed())).to.deep.equal(new Set(['7–13']));
+    page.grid.pointedWeek = undefined;
+    await afterwards(page);
+    expect(pointed()).to.deep.equal([]);
+  });
+
+  it('opens a cell on the second tap of a finger', async () => {
+    const page = await gridPage();
+    const tap = (td: Element) => {
+      for (const name of ['pointerdown', 'mousedown', 'mouseup', 'click']) {
+        const Kind = name.startsWith('mouse') ? MouseEvent : PointerEvent;
+        td.dispatchEvent(new Kind(name, { bubbles: true, pointerType: 'touch', buttons: 1 }));
+      }
+    };
+    tap(cell(page.grid, 'Beds, week of June 7'));
+    expect(document.activeElement?.localName).to.equal('td');
+    tap(cell(page.grid, 'Beds, week of June 7'));
+    expect(document.activeElement?.localName).to.equal('textarea');
+    await press('Escape');
+    expect(page.edits).to.deep.equal([]);
+  });
+
   it('renders names as the text they are', async () => {
     const name = '<img src=x onerror="document.title=`hit`"> =1+1';
     const plan = mixedGarden();
