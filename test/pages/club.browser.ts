@@ -42,7 +42,7 @@ async function open(name: string): Promise<Page> {
 const gridOf = (page: Page) => page.document.querySelector('runnel-planner runnel-grid td');
 const weekText = (place: ParentNode) => place.querySelector('runnel-week')?.shadowRoot?.textContent ?? '';
 const hasChart = (place: ParentNode) =>
-  place.querySelector('runnel-chart')?.shadowRoot?.querySelector('canvas') !== null;
+  (place.querySelector('runnel-chart')?.shadowRoot?.querySelector('canvas') ?? null) !== null;
 
 function requests({ window }: Page): readonly PerformanceResourceTiming[] {
   return window.performance.getEntriesByType('resource') as PerformanceResourceTiming[];

@@ -186,6 +186,58 @@ export const gridStyles = css`
     border: 1px solid var(--_line);
   }
 
+  .runnel-grid__print {
+    display: none;
+  }
+
+  @media print {
+    /* A height that fits a screen would cut the paper. */
+    runnel-grid {
+      block-size: auto !important;
+    }
+
+    .runnel-grid__tools,
+    .runnel-grid__box,
+    .runnel-grid__key {
+      display: none;
+    }
+
+    .runnel-grid__print {
+      display: block;
+      font-size: 8pt;
+      line-height: 1.25;
+    }
+
+    .runnel-grid__print table {
+      inline-size: 100%;
+      margin-block-end: 1rem;
+      border-collapse: collapse;
+    }
+
+    .runnel-grid__print tr {
+      break-inside: avoid;
+    }
+
+    .runnel-grid__print :is(th, td) {
+      padding: 1pt 3pt;
+      border-block-end: 0.5pt solid currentcolor;
+      text-align: end;
+      vertical-align: top;
+    }
+
+    .runnel-grid__print th {
+      font-weight: 400;
+    }
+
+    .runnel-grid__print th:first-child {
+      text-align: start;
+    }
+
+    .runnel-print-planting th:first-child {
+      padding-inline-start: 10pt;
+    }
+  }
+
   @media (pointer: coarse) {
     .runnel-grid__tools :is(button, select, input[type='search'], summary),
     .runnel-grid__measures span {

@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, query } from 'lit/decorators.js';
+import { property, query, state } from 'lit/decorators.js';
 import { SeasonSheet } from '../../sheet/season-sheet.ts';
 import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -12,6 +12,7 @@ import { gridWords } from '../shared/words/grid-words.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
 import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
+import { printTemplate } from './print-template.ts';
 import { gridStyles } from './runnel-grid.styles.ts';
 import { toolsTemplate } from './tools-template.ts';
 
@@ -46,6 +47,7 @@ export class RunnelGrid extends LitElement {
   readonly #grid = new GridController(this, () => this.#parts());
   #sheet: SeasonSheet | undefined;
 
+  @state() private isPrinted = false;
   @query('.runnel-grid__box') private readonly box!: HTMLElement | null;
 
   /** Key of the spreadsheet component Handsontable; `non-commercial-and-evaluation` where its terms of that use are met. */
@@ -67,7 +69,25 @@ export class RunnelGrid extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     adoptStyles(this, gridStyles);
+    globalThis.addEventListener('beforeprint', this.#toPaper);
+    globalThis.addEventListener('afterprint', this.#fromPaper);
   }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    globalThis.removeEventListener('beforeprint', this.#toPaper);
+    globalThis.removeEventListener('afterprint', this.#fromPaper);
+  }
+
+  // At once: the paper is laid out as soon as this returns.
+  readonly #toPaper = (): void => {
+    this.isPrinted = true;
+    this.performUpdate();
+  };
+
+  readonly #fromPaper = (): void => {
+    this.isPrinted = false;
+  };
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const { view } = this.#plan;
@@ -136,7 +156,8 @@ export class RunnelGrid extends LitElement {
       <div class="runnel-grid__box"></div>
       ${this.#grid.grid === undefined ? this.#waiting() : nothing}
       ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${gridWords.noMatch}</p>` : nothing}
-      ${keyTemplate(sheet)}`;
+      ${keyTemplate(sheet)}
+      ${this.isPrinted ? printTemplate(sheet) : nothing}`;
   }
 
   #waiting(): TemplateResult {

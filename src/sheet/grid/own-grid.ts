@@ -169,4 +169,18 @@ function adoptGridStyles(into: Document): void {
     theme.replaceSync(themeStyles);
   }
   adoptSheetStyles(into, core, theme);
+  if (core !== undefined) keepFromInjecting(into);
+}
+
+/**
+ * The menu is a grid of the library's own making, and would write the style that is adopted already into the page once
+ * more, against a strict policy. It looks for an element of this name first, whatever its kind; an empty <style> would
+ * break such a policy too.
+ */
+function keepFromInjecting(into: Document): void {
+  const id = 'handsontable-core-styles';
+  if (into.getElementById(id) !== null) return;
+  const placeholder = into.createElement('meta');
+  placeholder.id = id;
+  into.head.append(placeholder);
 }

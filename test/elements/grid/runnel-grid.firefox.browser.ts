@@ -232,6 +232,24 @@ describe('runnel-grid', () => {
     expect(page.edits).to.deep.equal([]);
   });
 
+  it('goes onto paper whole, and comes back', async () => {
+    const page = await gridPage();
+    const tables = () => [...page.grid.querySelectorAll('.runnel-grid__print table')];
+    expect(tables()).to.deep.equal([]);
+    globalThis.dispatchEvent(new Event('beforeprint'));
+    const heads = tables().flatMap((table) => [...table.querySelectorAll('thead th')].slice(1));
+    expect(heads.map(({ textContent }) => textContent)).to.include.members([
+      'Whole season',
+      'week of April 5',
+      'week of October 25',
+    ]);
+    expect(heads).to.have.length(31);
+    expect(page.grid.querySelector('.runnel-grid__print')?.textContent).to.contain('backflow');
+    globalThis.dispatchEvent(new Event('afterprint'));
+    await afterwards(page);
+    expect(tables()).to.deep.equal([]);
+  });
+
   it('renders names as the text they are', async () => {
     const name = '<img src=x onerror="document.title=`hit`"> =1+1';
     const plan = mixedGarden();

@@ -1,0 +1,48 @@
+import { html, type TemplateResult } from 'lit';
+import type { SeasonSheet } from '../../sheet/season-sheet.ts';
+import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-column.ts';
+import type { SheetRow } from '../../sheet/sheet-row.ts';
+import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { gridWords } from '../shared/words/grid-words.ts';
+
+/** Weeks that stand side by side on a sheet of paper. */
+const WEEKS_ACROSS = 10;
+
+/** The season on paper: what the sheet shows, in tables that a page can hold, since the grid draws only what is in view. */
+export function printTemplate(sheet: SeasonSheet): TemplateResult {
+  const shown = Array.from({ length: sheet.weeks }, (_, week) => week).filter(
+    (week) => !sheet.view.hiddenWeeks.has(week),
+  );
+  const tables = Array.from({ length: Math.ceil(shown.length / WEEKS_ACROSS) }, (_, at) => {
+    const columns = shown
+      .slice(at * WEEKS_ACROSS, (at + 1) * WEEKS_ACROSS)
+      .map((week): SheetColumn => ({ kind: 'week', week }));
+    return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
+  });
+  const hasTank = sheet.state.season.garden.supply.tank !== undefined;
+  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.byHandOnPaper}</p>${cautionsTemplate(hasTank)}</div>`;
+}
+
+function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {
+  return html`<table>
+    <thead><tr><th scope="col">${gridWords.zone}</th>${columns.map((column) => html`<th scope="col">${headOf(sheet, column)}</th>`)}</tr></thead>
+    <tbody>${sheet.rows.map((row) => rowTemplate(sheet, row, columns))}</tbody>
+  </table>`;
+}
+
+function headOf({ calendar }: SeasonSheet, column: SheetColumn): string {
+  return column.kind === 'week' ? calendar.words(column.week) : gridWords.season;
+}
+
+function rowTemplate(sheet: SeasonSheet, row: SheetRow, columns: readonly SheetColumn[]): TemplateResult {
+  const name = sheet.face({ row, column: NAME_COLUMN });
+  const head = name.kind === 'name' ? `${name.name}, ${name.detail}` : '';
+  return html`<tr class=${`runnel-print-${row.kind}`}><th scope="row">${head}</th>${columns.map((column) => cellTemplate(sheet, row, column))}</tr>`;
+}
+
+function cellTemplate(sheet: SeasonSheet, row: SheetRow, column: SheetColumn): TemplateResult {
+  const face = sheet.face({ row, column });
+  if (face.kind !== 'figure') return html`<td></td>`;
+  const isByHand = face.className.includes('by-hand');
+  return html`<td><b>${face.main}${isByHand ? '*' : ''}</b>${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
+}
