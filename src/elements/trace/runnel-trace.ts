@@ -3,17 +3,16 @@ import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { traceCell } from '../../engine/trace/trace-cell.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatWeek } from '../shared/format/dates.ts';
 import { formatMinutes } from '../shared/format/minutes.ts';
 import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
-import { traceSteps } from './trace-steps.ts';
 
 /** What is traced: the week of a planting, of a zone, or of the whole garden. */
 interface Cell {
@@ -36,6 +35,7 @@ export class RunnelTrace extends LitElement {
   static override readonly styles = [tokens, controls, traceStyles];
 
   readonly #plan = new PlanConsumer(this);
+  readonly #steps = new LatePart(this, () => import('./trace-steps.ts'));
 
   #choosePlanting(event: Event): void {
     const { value } = event.target as HTMLSelectElement;
@@ -59,9 +59,21 @@ export class RunnelTrace extends LitElement {
         <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class="week">${weekWords}</span></p>
         ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting)}
       </header>
-      ${guard([season, week, zone, planting, reading.units, reading.locale], () =>
-        traceSteps(traceCell(season, { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id }), reading),
-      )}`;
+      ${this.#stepsOf(season, cell, reading)}`;
+  }
+
+  #stepsOf(season: Season, { week, zone, planting }: Cell, reading: Reading): unknown {
+    const { part } = this.#steps;
+    if (part === undefined) return html`<p class="waiting" role="status">${this.#steps.waitingWords}</p>`;
+    const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id };
+    return guard([season, week, zone, planting, reading.units, reading.locale], () =>
+      part.traceSteps(season, traced, reading),
+    );
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    return (await this.#steps.isSettled()) && isComplete;
   }
 
   #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined): TemplateResult {

@@ -1,13 +1,15 @@
 import { html, type TemplateResult } from 'lit';
+import type { Season } from '../../engine/season/season.ts';
+import { type CellPlace, traceCell } from '../../engine/trace/trace-cell.ts';
 import type { TraceStep, TraceValue } from '../../engine/trace/trace-step.ts';
 import type { Reading } from '../shared/format/quantity.ts';
 import { formatTraceValue } from '../shared/format/trace-value.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 
-/** The steps, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
-export function traceSteps(steps: readonly TraceStep[], reading: Reading): TemplateResult {
+/** The steps to a cell's number, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
+export function traceSteps(season: Season, cell: CellPlace, reading: Reading): TemplateResult {
   return html`<ol aria-label=${traceWords.steps}>
-    ${steps.map(
+    ${traceCell(season, cell).map(
       (step) => html`<li>
         <details>
           <summary>

@@ -1,0 +1,53 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { planWords } from './words/plan-words.ts';
+
+/** A part of an element's code that is fetched when it is first shown, so that a page does not wait for it. */
+export class LatePart<Part> implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
+  readonly #fetch: () => Promise<Part>;
+  #part: Part | undefined;
+  #hasFailed = false;
+  #fetching: Promise<void> | undefined;
+
+  constructor(host: ReactiveControllerHost, fetch: () => Promise<Part>) {
+    this.#host = host;
+    this.#fetch = fetch;
+    host.addController(this);
+  }
+
+  /** Undefined while it is being fetched, which the first call begins; the host renders again once it is there. */
+  get part(): Part | undefined {
+    if (this.#part === undefined && !this.#hasFailed) this.#fetching ??= this.#begin();
+    return this.#part;
+  }
+
+  /** What stands in its place until then. */
+  get waitingWords(): string {
+    return this.#hasFailed ? planWords.partFailed : planWords.partLoading;
+  }
+
+  /** Waits for what is being fetched; false where there was something to wait for. */
+  async isSettled(): Promise<boolean> {
+    if (this.#fetching === undefined) return true;
+    await this.#fetching;
+    return false;
+  }
+
+  /** A page that was without a connection tries again when the element is put back. */
+  hostConnected(): void {
+    this.#hasFailed = false;
+  }
+
+  async #begin(): Promise<void> {
+    try {
+      this.#part = await this.#fetch();
+    } catch (error) {
+      this.#hasFailed = true;
+      // A fault of the page's own, not of the network, must not hide.
+      if (!(error instanceof TypeError)) throw error;
+    } finally {
+      this.#fetching = undefined;
+      this.#host.requestUpdate();
+    }
+  }
+}
