@@ -1,7 +1,8 @@
 /** Reference evapotranspiration of each day of the season. */
 import { dayOfYear } from '../calendar.ts';
-import type { Garden, GardenSite, ObservedDay } from '../garden.ts';
+import type { Garden, GardenSite } from '../garden.ts';
 import { spreadWeekTotals } from '../spread-week-totals.ts';
+import { monthlyReadings } from './monthly-readings.ts';
 import { monthlyReferenceEt } from './monthly-reference-et.ts';
 import { monthlyToDaily } from './monthly-to-daily.ts';
 import { dailyReferenceEt } from './reference-et.ts';
@@ -24,10 +25,11 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
   const method = new Uint8Array(days);
   for (const [day, weather] of observed.days) {
     const place = day - span.firstDay;
-    if (place < 0 || place >= days || !hasReferenceEt(weather)) continue;
-    const { etoMm, method: used } = dailyReferenceEt(weather, site, { dayOfYear: dayOfYear(day) });
-    mm[place] = etoMm;
-    method[place] = ETO_METHODS.indexOf(used);
+    if (place < 0 || place >= days) continue;
+    const seen = dailyReferenceEt(weather, site, dayOfYear(day));
+    if (seen === undefined) continue;
+    mm[place] = seen.etoMm;
+    method[place] = ETO_METHODS.indexOf(seen.method);
   }
   const weekEto = new Map([...observed.weeks].map(([day, { etoMm }]) => [day, etoMm]));
   spreadWeekTotals(
@@ -47,16 +49,5 @@ function isOfDay(method: number): boolean {
 export function monthlyEtoMm(site: GardenSite): readonly number[] {
   const { climate } = site;
   if (climate.etoMm !== undefined) return climate.etoMm;
-  const months = Array.from({ length: 12 }, (_, month) => ({
-    minTemperatureC: climate.minTemperatureC?.[month],
-    maxTemperatureC: climate.maxTemperatureC?.[month],
-    dewPointC: climate.dewPointC?.[month],
-    windMs: climate.windMs?.[month],
-    sunshineHours: climate.sunshineHours?.[month],
-  }));
-  return monthlyReferenceEt(months, site).map(({ etoMm }) => etoMm);
-}
-
-function hasReferenceEt({ etoMm, minTemperatureC, maxTemperatureC }: ObservedDay): boolean {
-  return etoMm !== undefined || (minTemperatureC !== undefined && maxTemperatureC !== undefined);
+  return monthlyReferenceEt(monthlyReadings(climate), site).map(({ etoMm }) => etoMm);
 }

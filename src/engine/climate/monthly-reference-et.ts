@@ -17,7 +17,7 @@ const COMMON_YEAR = 2001;
 export interface MonthlyReferenceEt {
   /** Total of the month, never negative. */
   readonly etoMm: number;
-  readonly method: Exclude<ReferenceEtMethod, 'normals' | 'observed'>;
+  readonly method: Exclude<ReferenceEtMethod, 'observed'>;
   readonly estimated: readonly WeatherEstimate[];
 }
 
@@ -59,7 +59,7 @@ function withTemperatures(readings: WeatherReadings, month: number): WeatherRead
 
 function soilHeatFluxOf(monthlyMeansC: readonly number[], month: number): number {
   return monthlySoilHeatFlux({
-    previousMeanC: monthlyMeansC[(month + MONTHS - 1) % MONTHS] ?? Number.NaN,
-    nextMeanC: monthlyMeansC[(month + 1) % MONTHS] ?? Number.NaN,
+    previousMeanC: monthlyMeansC[(month + MONTHS - 1) % MONTHS] as number,
+    nextMeanC: monthlyMeansC[(month + 1) % MONTHS] as number,
   });
 }

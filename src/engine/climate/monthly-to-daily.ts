@@ -44,7 +44,7 @@ export function curveOf(monthlyTotals: readonly number[], year: number, month: n
 }
 
 function dailyMean(monthlyTotals: readonly number[], year: number, month: number): number {
-  return (monthlyTotals[month] ?? Number.NaN) / daysInMonth(year, month);
+  return (monthlyTotals[month] as number) / daysInMonth(year, month);
 }
 
 function refuseBadTotals(monthlyTotals: readonly number[]): void {

@@ -7,7 +7,7 @@ import type { WeatherEstimate } from './weather-estimates.ts';
 import { hasTemperatures, isComplete, isRead, type WeatherReadings, type WeatherSite } from './weather-readings.ts';
 
 /** Where a reference evapotranspiration comes from. */
-export type ReferenceEtMethod = 'observed' | 'penman-monteith' | 'hargreaves-samani' | 'normals';
+export type ReferenceEtMethod = 'observed' | 'penman-monteith' | 'hargreaves-samani';
 
 /** A day's reference evapotranspiration and where it comes from. */
 export interface ReferenceEt {
@@ -26,32 +26,28 @@ const NOTHING_ESTIMATED: readonly WeatherEstimate[] = Object.freeze([]);
  * 1. ETo as observed (a weather station's own figure);
  * 2. FAO Penman-Monteith (FAO-56 eq. 6) where temperatures, humidity, wind, and radiation or sunshine were measured; or where the
  *    site asks for it with less (`whenIncomplete`);
- * 3. Hargreaves-Samani (FAO-56 eq. 52) where the extremes of temperature were;
- * 4. the day's share of the monthly normals.
+ * 3. Hargreaves-Samani (FAO-56 eq. 52) where the extremes of temperature were.
  *
- * Throws a RangeError where nothing at all is known, where an observed ETo is negative, and where the highest temperature is below
- * the lowest.
+ * Undefined where none of them was. Throws a RangeError where an observed ETo is negative, and where the highest temperature is
+ * below the lowest.
  */
 export function dailyReferenceEt(
   weather: WeatherReadings & { readonly etoMm?: number | undefined },
   site: WeatherSite,
-  day: { readonly dayOfYear: number; readonly normalEtoMm?: number | undefined },
-): ReferenceEt {
+  dayOfYear: number,
+): ReferenceEt | undefined {
   if (isRead(weather.etoMm)) return observed(weather.etoMm);
-  if (hasTemperatures(weather)) {
-    temperatureRange(weather);
-    if (isComplete(weather) || site.whenIncomplete === 'penman-monteith') {
-      const { dayOfYear } = day;
-      const steps = penmanMonteithFromWeather({ weather, site, dayOfYear, soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ });
-      return { etoMm: steps.etoMm, method: 'penman-monteith', estimated: steps.estimated };
-    }
-    const { minTemperatureC, maxTemperatureC } = weather;
-    const extraterrestrialMj = extraterrestrialRadiation({ latitudeDeg: site.latitudeDeg, dayOfYear: day.dayOfYear });
-    const etoMm = hargreavesSamani({ minTemperatureC, maxTemperatureC, extraterrestrialMj });
-    return { etoMm, method: 'hargreaves-samani', estimated: NOTHING_ESTIMATED };
+  if (!hasTemperatures(weather)) return undefined;
+  temperatureRange(weather);
+  if (isComplete(weather) || site.whenIncomplete === 'penman-monteith') {
+    const given = { weather, site, dayOfYear, soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ };
+    const { etoMm, estimated } = penmanMonteithFromWeather(given);
+    return { etoMm, method: 'penman-monteith', estimated };
   }
-  if (isRead(day.normalEtoMm)) return { etoMm: day.normalEtoMm, method: 'normals', estimated: NOTHING_ESTIMATED };
-  throw new RangeError('a day needs an observed ETo, its lowest and highest temperature, or the monthly normals');
+  const { minTemperatureC, maxTemperatureC } = weather;
+  const extraterrestrialMj = extraterrestrialRadiation({ latitudeDeg: site.latitudeDeg, dayOfYear });
+  const etoMm = hargreavesSamani({ minTemperatureC, maxTemperatureC, extraterrestrialMj });
+  return { etoMm, method: 'hargreaves-samani', estimated: NOTHING_ESTIMATED };
 }
 
 function observed(etoMm: number): ReferenceEt {

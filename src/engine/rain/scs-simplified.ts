@@ -9,12 +9,3 @@
 export function scsSimplifiedMonthlyMm(rainMm: number): number {
   return rainMm <= 250 ? rainMm * ((125 - 0.2 * rainMm) / 125) : 125 + 0.1 * rainMm;
 }
-
-/**
- * The same relation for ten days, mm: P (125 - 0.6 P) / 125 up to 250/3 mm, 125/3 + 0.1 P above.
- *
- * Source: USDA Soil Conservation Service, simplified form for ten days; from memory.
- */
-export function scsSimplifiedTenDayMm(rainMm: number): number {
-  return rainMm <= 250 / 3 ? rainMm * ((125 - 0.6 * rainMm) / 125) : 125 / 3 + 0.1 * rainMm;
-}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dayOfYear, monthOf, yearOf } from '../../../src/engine/calendar.ts';
-import { dailyReferenceEt } from '../../../src/engine/climate/reference-et.ts';
+import { dailyReferenceEt, type ReferenceEt } from '../../../src/engine/climate/reference-et.ts';
 import { SEATTLE_LATITUDE_DEG, seattleWeather } from './seattle-weather.ts';
 
 const uccle = Object.freeze({ latitudeDeg: 50 + 48 / 60, elevationM: 100, windHeightM: 10 });
@@ -12,11 +12,18 @@ const uccleOn6July = Object.freeze({
   windMs: 10 / 3.6,
   sunshineHours: 9.25,
 });
-const july6 = Object.freeze({ dayOfYear: 187, normalEtoMm: 4.1 });
+const july6 = 187;
+
+/** Of a day of which enough is known. */
+function knownEt(...given: Parameters<typeof dailyReferenceEt>): ReferenceEt {
+  const known = dailyReferenceEt(...given);
+  if (known === undefined) throw new Error('nothing is known of the day');
+  return known;
+}
 
 describe("a day's reference ET comes from the best that is known", () => {
   it('observed ETo wins over everything', () => {
-    expect(dailyReferenceEt(Object.freeze({ ...uccleOn6July, etoMm: 3.2 }), uccle, july6)).toEqual({
+    expect(knownEt(Object.freeze({ ...uccleOn6July, etoMm: 3.2 }), uccle, july6)).toEqual({
       etoMm: 3.2,
       method: 'observed',
       estimated: [],
@@ -24,11 +31,11 @@ describe("a day's reference ET comes from the best that is known", () => {
   });
 
   it('an observed ETo of nothing is an observation', () => {
-    expect(dailyReferenceEt({ etoMm: 0 }, uccle, july6)).toMatchObject({ etoMm: 0, method: 'observed' });
+    expect(knownEt({ etoMm: 0 }, uccle, july6)).toMatchObject({ etoMm: 0, method: 'observed' });
   });
 
   it('full weather: Penman-Monteith, Uccle on 6 July 3.88 mm (FAO-56 Example 18, p. 72)', () => {
-    const { etoMm, method, estimated } = dailyReferenceEt(uccleOn6July, uccle, july6);
+    const { etoMm, method, estimated } = knownEt(uccleOn6July, uccle, july6);
     expect(method).toBe('penman-monteith');
     expect(Math.abs(etoMm - 3.88)).toBeLessThanOrEqual(0.005);
     expect(estimated).toEqual(['wind-from-height', 'radiation-from-sunshine']);
@@ -39,7 +46,7 @@ describe("a day's reference ET comes from the best that is known", () => {
     ['wind', { windMs: undefined }],
     ['radiation and sunshine', { sunshineHours: undefined }],
   ] as const)('without %s: Hargreaves-Samani from the temperatures', (_name, missing) => {
-    const { method, estimated } = dailyReferenceEt({ ...uccleOn6July, ...missing }, uccle, july6);
+    const { method, estimated } = knownEt({ ...uccleOn6July, ...missing }, uccle, july6);
     expect(method).toBe('hargreaves-samani');
     expect(estimated).toEqual([]);
   });
@@ -47,7 +54,7 @@ describe("a day's reference ET comes from the best that is known", () => {
   it('temperatures alone: Hargreaves-Samani, Lyon in July 5.0 mm (FAO-56 Example 20, p. 77)', () => {
     const lyon = Object.freeze({ latitudeDeg: 45 + 43 / 60, elevationM: 200 });
     const weather = Object.freeze({ minTemperatureC: 14.8, maxTemperatureC: 26.6 });
-    const { etoMm, method } = dailyReferenceEt(weather, lyon, { dayOfYear: 196 });
+    const { etoMm, method } = knownEt(weather, lyon, 196);
     expect(method).toBe('hargreaves-samani');
     expect(Math.abs(etoMm - 5)).toBeLessThanOrEqual(0.05);
   });
@@ -55,7 +62,7 @@ describe("a day's reference ET comes from the best that is known", () => {
   it('temperatures alone, where the site asks for it: Penman-Monteith, Lyon 4.56 mm (FAO-56 Example 20, p. 77)', () => {
     const lyon = { latitudeDeg: 45 + 43 / 60, elevationM: 200, whenIncomplete: 'penman-monteith' } as const;
     const weather = { minTemperatureC: 14.8, maxTemperatureC: 26.6 };
-    const { etoMm, method, estimated } = dailyReferenceEt(weather, lyon, { dayOfYear: 196 });
+    const { etoMm, method, estimated } = knownEt(weather, lyon, 196);
     expect(method).toBe('penman-monteith');
     expect(Math.abs(etoMm - 4.56)).toBeLessThanOrEqual(0.01);
     expect(estimated).toHaveLength(3);
@@ -66,25 +73,18 @@ describe("a day's reference ET comes from the best that is known", () => {
     ['one temperature', { maxTemperatureC: 21 }],
     ['wind and sunshine', { windMs: 3, sunshineHours: 4 }],
     ['an ETo that is not a number', { etoMm: Number.NaN }],
-  ] as const)('with %s: the normals', (_name, weather) => {
-    expect(dailyReferenceEt(weather, uccle, july6)).toEqual({ etoMm: 4.1, method: 'normals', estimated: [] });
-  });
-
-  it('with nothing at all: a word on what is needed', () => {
-    expect(() => dailyReferenceEt({}, uccle, { dayOfYear: 187 })).toThrow(RangeError);
-    expect(() => dailyReferenceEt({}, uccle, { dayOfYear: 187 })).toThrow('a day needs an observed ETo');
+  ] as const)('with %s: not known from the day', (_name, weather) => {
+    expect(dailyReferenceEt(weather, uccle, july6)).toBeUndefined();
   });
 
   it('an observed ETo below nothing is refused', () => {
-    expect(() => dailyReferenceEt({ etoMm: -0.1 }, uccle, july6)).toThrow(
-      'observed ETo must be 0 mm or more, not -0.1',
-    );
+    expect(() => knownEt({ etoMm: -0.1 }, uccle, july6)).toThrow('observed ETo must be 0 mm or more, not -0.1');
   });
 
   it('exchanged temperatures are refused by either method, though radiation was measured', () => {
     const exchanged = { ...uccleOn6July, minTemperatureC: 21.5, maxTemperatureC: 12.3, radiationMj: 22 };
-    expect(() => dailyReferenceEt(exchanged, uccle, july6)).toThrow('exchange or correct them');
-    expect(() => dailyReferenceEt({ ...exchanged, windMs: undefined }, uccle, july6)).toThrow(RangeError);
+    expect(() => knownEt(exchanged, uccle, july6)).toThrow('exchange or correct them');
+    expect(() => knownEt({ ...exchanged, windMs: undefined }, uccle, july6)).toThrow(RangeError);
   });
 });
 
@@ -96,8 +96,7 @@ describe('four years of daily weather in Seattle', () => {
     return totals;
   };
   const site = Object.freeze({ latitudeDeg: SEATTLE_LATITUDE_DEG });
-  const eto = (day: (typeof days)[number]): number =>
-    dailyReferenceEt(day, site, { dayOfYear: dayOfYear(day.day) }).etoMm;
+  const eto = (day: (typeof days)[number]): number => knownEt(day, site, dayOfYear(day.day)).etoMm;
   const isSeason = (day: (typeof days)[number]): boolean => monthOf(day.day) >= 3 && monthOf(day.day) <= 8;
 
   it('holds 1,461 days without a gap and without exchanged temperatures', () => {
@@ -131,8 +130,7 @@ describe('four years of daily weather in Seattle', () => {
 
 describe('the year at other latitudes', () => {
   const weather = Object.freeze({ minTemperatureC: 8, maxTemperatureC: 18 });
-  const etoOn = (latitudeDeg: number, day: number): number =>
-    dailyReferenceEt(weather, { latitudeDeg }, { dayOfYear: day }).etoMm;
+  const etoOn = (latitudeDeg: number, day: number): number => knownEt(weather, { latitudeDeg }, day).etoMm;
 
   it('southern summers are in January', () => {
     expect(etoOn(-35, 15)).toBeGreaterThan(2 * etoOn(-35, 196));
@@ -163,7 +161,7 @@ describe('speed', () => {
     for (let round = 0; round < 100; round += 1) {
       const start = performance.now();
       for (let day = 1; day <= 100; day += 1) {
-        if (dailyReferenceEt(weather, uccle, { dayOfYear: day }).method !== method) throw new Error('another method');
+        if (knownEt(weather, uccle, day).method !== method) throw new Error('another method');
       }
       best = Math.min(best, performance.now() - start);
     }
