@@ -40,7 +40,7 @@ interface Module {
   readonly kind: 'javascript-module';
   readonly path: string;
   readonly declarations: readonly ElementDeclaration[];
-  readonly exports: readonly object[];
+  readonly exports: readonly { readonly kind: string; readonly name: string }[];
 }
 
 export interface ElementsManifest {
@@ -90,18 +90,20 @@ function elementModules({ path, declarations, exports }: Module): readonly Modul
   const module = path.replace(/^src\//, 'dist/').replace(/\.ts$/, '.js');
   const tag = path.match(/runnel-\w+(?=\.ts$)/)?.[0] ?? '';
   const own = declarations.filter(({ kind }) => kind === 'class').map((each) => tidied(each, tag));
+  const name = own[0]?.name;
   return [
     {
       kind: 'javascript-module',
       path: module,
       declarations: own,
-      exports: exports.map((each) => ({ ...each, declaration: { name: own[0]?.name, module } })),
+      // Types that the module gives out as well are no part of it when it runs.
+      exports: exports.filter((each) => each.name === name).map((each) => ({ ...each, declaration: { name, module } })),
     },
     {
       kind: 'javascript-module',
       path: `${folder}/define.js`,
       declarations: [],
-      exports: [{ kind: 'custom-element-definition', name: tag, declaration: { name: own[0]?.name, module } }],
+      exports: [{ kind: 'custom-element-definition', name: tag, declaration: { name, module } }],
     },
   ];
 }

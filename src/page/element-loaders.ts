@@ -1,5 +1,5 @@
 /** What defines each tag, fetched when the first one of that name is on the page. */
-export const ELEMENT_LOADERS: ReadonlyMap<string, () => Promise<unknown>> = new Map([
+export const ELEMENT_LOADERS: ReadonlyMap<string, () => Promise<unknown>> = new Map<string, () => Promise<unknown>>([
   ['runnel-chart', () => import('../elements/chart/define.ts')],
   ['runnel-garden', () => import('../elements/garden/define.ts')],
   ['runnel-grid', () => import('../elements/grid/define.ts')],

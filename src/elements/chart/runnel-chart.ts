@@ -177,6 +177,8 @@ export class RunnelChart extends LitElement {
   }
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-chart': RunnelChart;

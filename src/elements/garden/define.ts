@@ -1,4 +1,6 @@
 import { define } from '../shared/define.ts';
 import { RunnelGarden } from './runnel-garden.ts';
 
+export { RunnelGarden };
+
 define('runnel-garden', RunnelGarden);

@@ -115,6 +115,8 @@ function nextMonday(today: IsoDate = todayHere()): IsoDate {
   return isoDate(day + ((7 - weekdayOf(day)) % 7));
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-garden': RunnelGarden;

@@ -166,6 +166,8 @@ export class RunnelGrid extends LitElement {
   }
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-grid': RunnelGrid;

@@ -219,6 +219,8 @@ function nameIn({ season }: ReadyView): (plantingId: string) => string {
   return (plantingId) => plantings.find(({ id }) => id === plantingId)?.name ?? plantingId;
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-mix': RunnelMix;

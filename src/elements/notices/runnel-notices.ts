@@ -98,6 +98,8 @@ function titleOf(notices: readonly Notice[], locale: string): string {
   return noticeWords.title(counts.filter((count) => count !== ''));
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-notices': RunnelNotices;

@@ -183,6 +183,8 @@ export class RunnelPlan extends LitElement {
   }
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-plan': RunnelPlan;

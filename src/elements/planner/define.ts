@@ -12,6 +12,8 @@ import { PlannerNav } from './planner-nav.ts';
 import { PlannerSheet } from './planner-sheet.ts';
 import { RunnelPlanner } from './runnel-planner.ts';
 
+export { RunnelPlanner };
+
 define('runnel-planner-bar', PlannerBar);
 define('runnel-planner-nav', PlannerNav);
 define('runnel-planner-sheet', PlannerSheet);

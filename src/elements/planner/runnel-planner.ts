@@ -59,6 +59,8 @@ function isInsidePlan(element: Element): boolean {
   return root instanceof ShadowRoot && isInsidePlan(root.host);
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-planner': RunnelPlanner;

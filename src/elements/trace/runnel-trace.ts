@@ -110,6 +110,8 @@ function titleOf({ totals }: Season, { week, zone, planting }: Cell, reading: Re
   return traceWords.whyZone(minutes, volume(zoneFigure(zone, 'litres', week)));
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-trace': RunnelTrace;

@@ -101,6 +101,8 @@ function weekOf({ garden }: Season, today: IsoDate = todayHere()): number | unde
   return week >= 0 && week < garden.span.weeks ? week : undefined;
 }
 
+export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
+
 declare global {
   interface HTMLElementTagNameMap {
     'runnel-week': RunnelWeek;

@@ -22,9 +22,3 @@ export class RunnelChangeEvent extends Event {
     this.edit = change.edit;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-change': RunnelChangeEvent;
-  }
-}

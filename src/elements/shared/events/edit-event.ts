@@ -11,9 +11,3 @@ export class RunnelEditEvent extends Event {
     this.edit = edit;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-edit': RunnelEditEvent;
-  }
-}

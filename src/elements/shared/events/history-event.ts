@@ -11,9 +11,3 @@ export class RunnelHistoryEvent extends Event {
     this.step = step;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-history': RunnelHistoryEvent;
-  }
-}

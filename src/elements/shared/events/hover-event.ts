@@ -10,9 +10,3 @@ export class RunnelHoverEvent extends Event {
     this.week = week;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-hover': RunnelHoverEvent;
-  }
-}

@@ -9,9 +9,3 @@ export class RunnelOpenEvent extends Event {
     this.file = file;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-open': RunnelOpenEvent;
-  }
-}

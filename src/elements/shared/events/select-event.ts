@@ -11,9 +11,3 @@ export class RunnelSelectEvent extends Event {
     this.selection = selection;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-select': RunnelSelectEvent;
-  }
-}

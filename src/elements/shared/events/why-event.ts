@@ -11,9 +11,3 @@ export class RunnelWhyEvent extends Event {
     this.selection = selection;
   }
 }
-
-declare global {
-  interface HTMLElementEventMap {
-    'runnel-why': RunnelWhyEvent;
-  }
-}

@@ -1,0 +1,27 @@
+import type { RunnelChangeEvent } from './change-event.ts';
+import type { RunnelEditEvent } from './edit-event.ts';
+import type { RunnelHistoryEvent } from './history-event.ts';
+import type { RunnelHoverEvent } from './hover-event.ts';
+import type { RunnelOpenEvent } from './open-event.ts';
+import type { RunnelSelectEvent } from './select-event.ts';
+import type { RunnelWhyEvent } from './why-event.ts';
+
+/**
+ * Every event of the kit by its name. Each element's module gives this type out, so that whoever imports one element has
+ * all of them typed, on an element and on the document and window to which they bubble.
+ */
+export interface RunnelEventMap {
+  'runnel-change': RunnelChangeEvent;
+  'runnel-edit': RunnelEditEvent;
+  'runnel-history': RunnelHistoryEvent;
+  'runnel-hover': RunnelHoverEvent;
+  'runnel-open': RunnelOpenEvent;
+  'runnel-select': RunnelSelectEvent;
+  'runnel-why': RunnelWhyEvent;
+}
+
+declare global {
+  interface DocumentEventMap extends RunnelEventMap {}
+  interface HTMLElementEventMap extends RunnelEventMap {}
+  interface WindowEventMap extends RunnelEventMap {}
+}
