@@ -8,8 +8,12 @@ export interface ImportPreview {
   readonly faults: readonly RowFault[];
 }
 
-/** One figure: what it is, what stands there and what would; undefined = computed or from the normals. */
+/** What a figure of a file says: minutes of a week, or a day's rain, lowest and highest temperature. */
+export type ImportReading = 'minutes' | 'rain' | 'minTemperature' | 'maxTemperature';
+
+/** One figure: what it is, what stands there and what would, in the plan's unit; undefined = computed or from the normals. */
 export interface ImportChange {
+  readonly reading: ImportReading;
   /** Zone by name; left out for the weather. */
   readonly zone?: string | undefined;
   /** ISO day: the week's first, or the day of an observation. */

@@ -1,61 +1,107 @@
 /** Minutes set by hand from a CSV table: a row for each zone, a column for each week, as `seasonToCsv` writes it. */
 import { dayNumber, isIsoDate, isoDate } from '../../engine/calendar.ts';
+import type { Season, ZoneSeason } from '../../engine/season/season.ts';
+import { zoneFigure } from '../../engine/season/zone-week.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
-import { numberIn, readTable } from './read-table.ts';
+import { numberIn, readTable, type Table, type TableRow } from './read-table.ts';
 
 const MOST_MINUTES = 7 * 24 * 60;
 
+/** As close as a file of this kit's own has it. */
+const SAME_MINUTES = 0.0006;
+
 interface WeekColumn {
   readonly place: number;
-  /** First day of the week of the season that the heading's day lies in. */
-  readonly week: string;
+  /** Week of the season, from 0. */
+  readonly week: number;
+  /** Its first day. */
+  readonly day: string;
+}
+
+interface ZoneChange extends ImportChange {
+  readonly id: string;
+}
+
+/** What the rows are read against and into. */
+interface Reading {
+  readonly plan: Plan;
+  readonly season: Season | undefined;
+  readonly weeks: readonly WeekColumn[];
+  readonly changes: ZoneChange[];
+  readonly faults: RowFault[];
+  /** Zones read so far, by id, with their line. */
+  readonly lines: Map<string, number>;
 }
 
 /**
  * Reads the rows whose measure is minutes (or that name none) against the plan. A blank changes nothing. A figure that is
- * the same as what is set by hand already is no change. Zones are found by name, whatever its case.
+ * the same as what is set by hand already is no change, and neither is what `season`, where it is given, has computed.
+ * Zones are found by name, whatever its case.
  */
-export function minutesFromCsv(text: string, plan: Plan): ImportPreview {
-  const { header, rows } = readTable(text);
+export function minutesFromCsv(text: string, plan: Plan, season?: Season): ImportPreview {
+  return minutesInTable(readTable(text), plan, season);
+}
+
+/** The same from a table that is read already. */
+export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Season): ImportPreview {
   const places = { zone: find(header, 'zone'), planting: find(header, 'planting'), measure: find(header, 'measure') };
   const weeks = weekColumns(header, plan);
   if (places.zone < 0 || weeks.length === 0) {
     const expected = 'a heading Zone, and headings with the first day of weeks of the season, such as 2027-04-05';
     return { edit: undefined, changes: [], faults: [{ line: 1, value: header.join(', ').slice(0, 80), expected }] };
   }
-  const changes: (ImportChange & { readonly id: string })[] = [];
-  const faults: RowFault[] = [];
-  for (const { line, cells } of rows) {
-    if (cells[places.planting]) continue;
-    if (places.measure >= 0 && !/min/i.test(cells[places.measure] ?? '')) continue;
-    const name = cells[places.zone] ?? '';
-    const zone = zoneNamed(plan, name);
-    if (zone === undefined) faults.push({ line, value: name, expected: 'the name of a zone of the plan' });
-    else readZoneRow({ line, cells, zone, plan }, weeks, { changes, faults });
+  const isFirst = ({ week }: WeekColumn, at: number) => weeks.findIndex((other) => other.week === week) === at;
+  const faults = weeks
+    .filter((column, at) => !isFirst(column, at))
+    .map(({ place }) => ({ line: 1, value: header[place] ?? '', expected: 'each week of the season once' }));
+  const reading: Reading = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
+  for (const row of rows) {
+    if (row.cells[places.planting]) continue;
+    if (places.measure >= 0 && !/min/i.test(row.cells[places.measure] ?? '')) continue;
+    readRow(row, row.cells[places.zone] ?? '', reading);
   }
+  const { changes } = reading;
   const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
   const label = 'Minutes from a file';
   return { edit: edits.length === 0 ? undefined : { type: 'together', label, edits }, changes, faults };
 }
 
-function readZoneRow(
-  row: { readonly line: number; readonly cells: readonly string[]; readonly zone: PlanZone; readonly plan: Plan },
-  weeks: readonly WeekColumn[],
-  into: { readonly changes: (ImportChange & { readonly id: string })[]; readonly faults: RowFault[] },
-): void {
-  const { line, cells, zone, plan } = row;
-  for (const { place, week } of weeks) {
-    const to = numberIn(cells[place] ?? '');
+function readRow(row: TableRow, name: string, reading: Reading): void {
+  const { plan, faults, lines } = reading;
+  const zone = zoneNamed(plan, name);
+  if (zone === undefined) {
+    faults.push({ line: row.line, value: name, expected: 'the name of a zone of the plan' });
+    return;
+  }
+  const before = lines.get(zone.id);
+  if (before === undefined) readFigures(row, zone, reading);
+  else faults.push({ line: row.line, value: name, expected: `each zone once: line ${before} has it too` });
+}
+
+function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading): void {
+  const { plan, season, weeks, changes, faults, lines } = reading;
+  lines.set(zone.id, line);
+  const computed = season?.zones.find((each) => each.zone.id === zone.id);
+  for (const { place, week, day } of weeks) {
+    const value = cells[place] ?? '';
+    const to = numberIn(value);
     if (to === undefined) continue;
     if (!(to >= 0 && to <= MOST_MINUTES)) {
-      into.faults.push({ line, value: cells[place] ?? '', expected: `minutes of a week, from 0 to ${MOST_MINUTES}` });
+      faults.push({ line, value, expected: `minutes of a week, from 0 to ${MOST_MINUTES}` });
       continue;
     }
-    const from = plan.choices?.[zone.id]?.[week]?.minutes;
-    if (from !== to) into.changes.push({ id: zone.id, zone: zone.name, day: week, from, to });
+    const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
+    if (from === undefined ? !isComputed(to, computed, week) : from !== to) {
+      changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
+    }
   }
+}
+
+function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number): boolean {
+  return zone !== undefined && Math.abs(zoneFigure(zone, 'minutes', week) - minutes) < SAME_MINUTES;
 }
 
 function weekColumns(header: readonly string[], { season }: Plan): readonly WeekColumn[] {
@@ -63,7 +109,7 @@ function weekColumns(header: readonly string[], { season }: Plan): readonly Week
   return header.flatMap((heading, place) => {
     if (!isIsoDate(heading)) return [];
     const week = Math.floor((dayNumber(heading) - first) / 7);
-    return week >= 0 && week < season.weeks ? [{ place, week: isoDate(first + 7 * week) }] : [];
+    return week >= 0 && week < season.weeks ? [{ place, week, day: isoDate(first + 7 * week) }] : [];
   });
 }
 

@@ -14,8 +14,14 @@ export interface CsvChoice {
   readonly measures: readonly Measure[];
   /** Ids of the zones to write, in this order; left out: all. */
   readonly zones?: readonly string[] | undefined;
-  readonly withPlantings?: boolean | undefined;
+  /** Of all zones, or of those with these ids. */
+  readonly withPlantings?: boolean | ReadonlySet<string> | undefined;
+  /** Weeks of the season, from 0, that are left out; the season's sum is of all weeks. */
+  readonly withoutWeeks?: ReadonlySet<number> | undefined;
 }
+
+/** What a spreadsheet takes for the beginning of a formula, whatever follows and on however many lines. */
+const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
 
 /** Decimals that are kept: more than any screen shows, few enough to read. */
 const DECIMALS = 3;
@@ -26,18 +32,23 @@ const DECIMALS = 3;
  */
 export function seasonToCsv(season: Season, choice: CsvChoice): string {
   const { firstDay, weeks } = season.garden.span;
-  const dates = Array.from({ length: weeks }, (_, week) => isoDate(firstDay + 7 * week));
+  const { measures, units, withPlantings, withoutWeeks } = choice;
+  const shown = Array.from({ length: weeks }, (_, week) => week).filter((week) => !withoutWeeks?.has(week));
+  const write = { units, weeks: shown };
   const zones = choice.zones?.flatMap((id) => season.zones.filter(({ zone }) => zone.id === id)) ?? season.zones;
   const rows = zones.flatMap((zone) => [
-    ...choice.measures.map((measure) => zoneRow(zone, measure, choice.units)),
-    ...(choice.withPlantings
-      ? zone.plantings.flatMap((each) =>
-          choice.measures.map((measure) => plantingRow(zone, each, measure, choice.units)),
-        )
-      : []),
+    ...measures.map((measure) => zoneRow(zone, measure, write)),
+    ...plantingsOf(zone, withPlantings).flatMap((each) =>
+      measures.map((measure) => plantingRow(zone, each, measure, write)),
+    ),
   ]);
+  const dates = shown.map((week) => isoDate(firstDay + 7 * week));
   const header = ['Zone', 'Planting', 'Measure', 'Unit', ...dates, 'Season'];
-  return `${Papa.unparse([header, ...rows], { escapeFormulae: true, newline: '\r\n' })}\r\n`;
+  return `${Papa.unparse([header, ...rows], { escapeFormulae: FORMULA, newline: '\r\n' })}\r\n`;
+}
+
+function plantingsOf({ zone, plantings }: ZoneSeason, which: CsvChoice['withPlantings']): readonly PlantingSeason[] {
+  return which === true || (typeof which === 'object' && which.has(zone.id)) ? plantings : [];
 }
 
 type Row = (string | number)[];
@@ -56,14 +67,20 @@ const QUANTITIES: Readonly<Record<Measure, Quantity | undefined>> = {
 
 const ZONE_FIELD = { gallons: 'litres', minutes: 'minutes', rain: 'rainCreditMm' } as const;
 
-function zoneRow(season: ZoneSeason, measure: Measure, units: UnitSystem): Row {
-  const values = weekly(season.weeks, (week) => zoneFigure(season, ZONE_FIELD[measure], week));
-  return row([season.zone.name, ''], measure, values, units);
+/** In which unit, and which weeks. */
+interface Written {
+  readonly units: UnitSystem;
+  readonly weeks: readonly number[];
 }
 
-function plantingRow(zone: ZoneSeason, season: PlantingSeason, measure: Measure, units: UnitSystem): Row {
+function zoneRow(season: ZoneSeason, measure: Measure, written: Written): Row {
+  const values = weekly(season.weeks, (week) => zoneFigure(season, ZONE_FIELD[measure], week));
+  return row([season.zone.name, ''], measure, values, written);
+}
+
+function plantingRow(zone: ZoneSeason, season: PlantingSeason, measure: Measure, written: Written): Row {
   const values = weekly(season.weeks, (week) => plantingValue(zone, season, measure, week));
-  return row([zone.zone.name, season.planting.name], measure, values, units);
+  return row([zone.zone.name, season.planting.name], measure, values, written);
 }
 
 function plantingValue(zone: ZoneSeason, season: PlantingSeason, measure: Measure, week: number): number {
@@ -76,12 +93,12 @@ function weekly(weeks: number, value: (week: number) => number): number[] {
   return Array.from({ length: weeks }, (_, week) => value(week));
 }
 
-function row(names: readonly string[], measure: Measure, values: readonly number[], units: UnitSystem): Row {
+function row(names: readonly string[], measure: Measure, values: readonly number[], { units, weeks }: Written): Row {
   const quantity = QUANTITIES[measure];
   const unit = quantity === undefined ? 'min' : unitOf(quantity, units).name;
-  const shown = values.map((value) => round(quantity === undefined ? value : fromSi(value, quantity, units)));
-  const sum = round(shown.reduce((total, value) => total + value, 0));
-  return [...names, LABELS[measure], unit, ...shown, sum];
+  const inUnit = values.map((value) => round(quantity === undefined ? value : fromSi(value, quantity, units)));
+  const sum = round(inUnit.reduce((total, value) => total + value, 0));
+  return [...names, LABELS[measure], unit, ...weeks.map((week) => inUnit[week] as number), sum];
 }
 
 function round(value: number): number {

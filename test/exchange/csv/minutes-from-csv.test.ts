@@ -13,7 +13,9 @@ describe('minutesFromCsv', () => {
   it('previews each changed figure and keeps them as one step', () => {
     const preview = minutesFromCsv(`Zone,2027-04-12,2027-04-19\n${zoneName.toUpperCase()},45,\n`, plan);
     expect(preview.faults).toEqual([]);
-    expect(preview.changes).toEqual([{ id: zoneId, zone: zoneName, day: '2027-04-12', from: undefined, to: 45 }]);
+    expect(preview.changes).toEqual([
+      { id: zoneId, reading: 'minutes', zone: zoneName, day: '2027-04-12', from: undefined, to: 45 },
+    ]);
     expect(preview.edit).toMatchObject({ type: 'together' });
     const next = applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>);
     expect(next.choices?.[zoneId]?.['2027-04-12']?.minutes).toBe(45);
@@ -31,6 +33,29 @@ describe('minutesFromCsv', () => {
         expect(again).toBeCloseTo(zoneFigure(zone, 'minutes', week), 2);
       }
     });
+  });
+
+  it('finds what was set by hand under another day of the week', () => {
+    const before = { ...plan, choices: { [zoneId]: { '2027-04-14': { minutes: 45 } } } };
+    expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},45\n`, before).changes).toEqual([]);
+    expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},50\n`, before).changes).toMatchObject([{ from: 45, to: 50 }]);
+  });
+
+  it('takes no zone and no week twice', () => {
+    const { changes, faults } = minutesFromCsv(
+      `Zone,2027-04-12,2027-04-14\n${zoneName},45,50\n${zoneName},60,60\n`,
+      plan,
+    );
+    expect(changes.map(({ to }) => to)).toEqual([45]);
+    expect(faults.map(({ line }) => line)).toEqual([1, 3]);
+  });
+
+  it('leaves a computed figure computed where the season is given', () => {
+    const [zone] = season.zones;
+    const minutes = zoneFigure(zone as NonNullable<typeof zone>, 'minutes', 20).toFixed(3);
+    const text = `Zone,2027-08-23,2027-08-30\n${zoneName},${minutes},1\n`;
+    expect(minutesFromCsv(text, plan, season).changes).toMatchObject([{ day: '2027-08-30', to: 1 }]);
+    expect(minutesFromCsv(text, plan).changes).toHaveLength(2);
   });
 
   it.each([

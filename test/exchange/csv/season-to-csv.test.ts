@@ -39,12 +39,32 @@ describe('seasonToCsv', () => {
     expect(rows).toHaveLength(1 + season.zones.reduce((count, { plantings }) => count + 1 + plantings.length, 0));
   });
 
-  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '<b>bold</b>', 'a,"b"\nc'])('keeps the name %j a name', (name) => {
+  it('leaves out the weeks that are hidden, and writes the plantings of the zones that are unfolded', () => {
+    const rows = parse(
+      seasonToCsv(season, {
+        units: 'us',
+        measures: ['minutes'],
+        withPlantings: new Set(['containers']),
+        withoutWeeks: new Set([0, 2]),
+      }),
+    );
+    expect(rows[0]?.slice(4, 7)).toEqual(['2027-04-12', '2027-04-26', '2027-05-03']);
+    expect(rows.slice(1).map(([zone, planting]) => [zone, planting])).toEqual([
+      ['Beds', ''],
+      ['Containers', ''],
+      ['Containers', 'Pots by the door'],
+    ]);
+    const whole = parse(seasonToCsv(season, { units: 'us', measures: ['minutes'] }));
+    expect(rows[1]?.at(-1)).toBe(whole[1]?.at(-1));
+  });
+
+  const names = ['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', ' =1', '=1\n+2', '＝1', '<b>bold</b>', 'a,"b"\nc'];
+  it.each(names)('keeps the name %j a name', (name) => {
     const [zone] = plan.zones;
     const named: Plan = { ...plan, zones: [{ ...(zone as NonNullable<typeof zone>), name }] };
     const text = seasonToCsv(computeSeason(named), { units: 'us', measures: ['minutes'] });
     const cell = parse(text)[1]?.[0] ?? '';
-    expect(cell).not.toMatch(/^[=+\-@]/);
+    expect(cell).not.toMatch(/^\s*[=+\-@＝]/);
     expect(cell.replace(/^'/, '')).toBe(name);
   });
 });

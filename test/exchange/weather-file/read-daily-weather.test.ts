@@ -11,7 +11,8 @@ describe('readDailyWeather', () => {
     expect(days).toHaveLength(1461);
     const rain2012 = days.slice(0, 366).reduce((sum, { rainMm }) => sum + (rainMm ?? 0), 0);
     expect(rain2012).toBeCloseTo(1226.0, 6);
-    expect(days[0]).toEqual({ day: dayNumber('2012-01-01'), rainMm: 0, maxTemperatureC: 12.8, minTemperatureC: 5 });
+    const first = { day: dayNumber('2012-01-01'), rainMm: 0, maxTemperatureC: 12.8, minTemperatureC: 5 };
+    expect(days[0]).toEqual({ ...first, line: 2 });
   });
 
   it('converts inches and degrees Fahrenheit', () => {
@@ -24,17 +25,17 @@ describe('readDailyWeather', () => {
   it('takes semicolons, a byte order mark, quoted cells, other columns and blanks', () => {
     const { days, faults } = readDailyWeather('\uFEFF"Station";"Date";"Rainfall"\n"a;b";"2027-05-01";""\n', 'metric');
     expect(faults).toEqual([]);
-    expect(days).toEqual([{ day: dayNumber('2027-05-01') }]);
+    expect(days).toEqual([{ day: dayNumber('2027-05-01'), line: 2 }]);
   });
 
   it.each([
     ['2027-02-30,1,5,9', 'a day as year-month-day'],
     ['tomorrow,1,5,9', 'a day as year-month-day'],
-    ['2027-05-01,-1,5,9', 'rain of 0 or more'],
-    ['2027-05-01,1;2,5,9', 'rain of 0 or more'],
-    ['2027-05-01,=1+1,5,9', 'rain of 0 or more'],
-    ['2027-05-01,1,cold,9', 'a number for the lowest temperature'],
-    ['2027-05-01,1,5,warm', 'a number for the highest temperature'],
+    ['2027-05-01,-1,5,9', 'rain from 0 to 2000 mm'],
+    ['2027-05-01,1;2,5,9', 'rain from 0 to 2000 mm'],
+    ['2027-05-01,=1+1,5,9', 'rain from 0 to 2000 mm'],
+    ['2027-05-01,1,cold,9', 'a lowest temperature from -70 to 60 °C'],
+    ['2027-05-01,1,5,warm', 'a highest temperature from -70 to 60 °C'],
     ['2027-05-01,1,9,5', 'not below the lowest'],
   ])('names the line of %s and keeps the others', (row, expected) => {
     const { days, faults } = readDailyWeather(

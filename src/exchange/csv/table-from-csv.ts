@@ -1,0 +1,51 @@
+/** A table that a person hands over, whichever of those that the kit takes in it is: told by its headings. */
+import type { Season } from '../../engine/season/season.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { hasReading, type WeatherUnits, weatherColumns } from '../weather-file/read-daily-weather.ts';
+import type { ImportPreview } from './imported.ts';
+import { minutesInTable } from './minutes-from-csv.ts';
+import { readTable } from './read-table.ts';
+import { weatherInTable } from './weather-from-csv.ts';
+
+export type TableKind = 'minutes' | 'rain' | 'weather';
+
+export interface TablePreview extends ImportPreview {
+  readonly kind: TableKind;
+  /** Rows below the headings. */
+  readonly rows: number;
+  /** Days outside the season; they change nothing. */
+  readonly outside: number;
+  /** Units that the weather was read in; undefined for minutes. */
+  readonly units: WeatherUnits | undefined;
+  /** Whether a heading names no unit, so that it is for a person to say which. */
+  readonly asksUnits: boolean;
+}
+
+/** No table of a known kind: the headings that were found. */
+export interface UnknownTable {
+  readonly kind: undefined;
+  readonly headings: readonly string[];
+}
+
+export interface Against {
+  readonly plan: Plan;
+  readonly season: Season | undefined;
+  /** Of columns whose heading names none; left out, the plan's. */
+  readonly units?: UnitSystem | undefined;
+}
+
+export function tableFromCsv(text: string, { plan, season, units = plan.units }: Against): TablePreview | UnknownTable {
+  const table = readTable(text);
+  const rows = table.rows.length;
+  if (table.header.some((heading) => heading.toLowerCase() === 'zone')) {
+    const preview = minutesInTable(table, plan, season);
+    return { ...preview, kind: 'minutes', rows, outside: 0, units: undefined, asksUnits: false };
+  }
+  const columns = weatherColumns(table.header);
+  if (columns.date === undefined || !hasReading(columns)) return { kind: undefined, headings: table.header };
+  const { rain, min, max } = columns;
+  const kind = min === undefined && max === undefined ? 'rain' : 'weather';
+  const asksUnits = [rain, min, max].some((column) => column !== undefined && column.units === undefined);
+  return { ...weatherInTable(table, plan, units), kind, rows, asksUnits };
+}
