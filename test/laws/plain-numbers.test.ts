@@ -1,9 +1,11 @@
 import { describe, expect } from 'vitest';
 import type { Garden } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
+import { seasonSupply } from '../../src/engine/supply/season-supply.ts';
 import { gardenOf } from '../../src/plan/garden-of.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
+import { arbitrarySuppliedGarden } from '../support/garden-supply.ts';
 import { law } from './law.ts';
 import { plantingRows, zoneRows } from './weeks-of.ts';
 
@@ -24,6 +26,18 @@ describe('every figure is a plain number', () => {
     on: arbitraryPlan({ mostZones: 3, mostWeeks: 20 }).map(gardenOf),
     runs: 100,
     holds: expectPlain,
+  });
+
+  law('in what a random garden asks of its supply', {
+    on: arbitrarySuppliedGarden(),
+    runs: 200,
+    holds: (garden) => {
+      const { flows, drawL, times, tank, meteredL, allowance } = seasonSupply(runSeason(garden));
+      const rows = [...flows, drawL, times.minutesNeeded, times.windowMinutes, meteredL];
+      const ofTank = tank === undefined ? [] : [tank.roofL, tank.besidesL, tank.levelL, tank.overflowL, tank.shortL];
+      const all = [...rows, ...ofTank, ...(allowance === undefined ? [] : [allowance.cumulativeL])];
+      expect(all.flatMap((row) => faultsOf('supply', row))).toEqual([]);
+    },
   });
 });
 
