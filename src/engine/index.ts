@@ -23,6 +23,7 @@ export type * from './garden.ts';
 export { type Emitter, emitterFlowLph } from './line/emitter.ts';
 export { frictionLossKpa, type Pipe } from './line/friction.ts';
 export { type Lateral, type LateralProfile, lateral } from './line/lateral.ts';
+export { type ZoneLine, zoneLines } from './line/zone-lines.ts';
 export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficient.ts';
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';

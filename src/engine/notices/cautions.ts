@@ -29,6 +29,7 @@ const CAUTIONS: Readonly<Record<NoticeKind, readonly CautionId[]>> = {
   'tank-dry': ['tank', 'backflow', 'codes'],
   'emitters-far-apart': ['promise'],
   'line-downhill': ['promise'],
+  'no-climate': [],
 };
 
 /** The cautions that belong beside a notice of a kind, most pressing first. */

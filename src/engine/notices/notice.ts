@@ -12,6 +12,8 @@
  * flow-together: zones that water on the same day cannot all run at once. window-too-short: a watering day takes longer
  * than the hours in which water may run. allowance-exceeded: of a week or the season. tank-dry: the tank does not last.
  * emitters-far-apart: for the soil. line-downhill: the line lies on the downhill side of its plants.
+ *
+ * no-climate: no reference ET is given, so that nothing is known of what plants use.
  */
 export type NoticeKind =
   | 'no-line'
@@ -33,7 +35,8 @@ export type NoticeKind =
   | 'allowance-exceeded'
   | 'tank-dry'
   | 'emitters-far-apart'
-  | 'line-downhill';
+  | 'line-downhill'
+  | 'no-climate';
 
 export type NoticeSeverity = 'danger' | 'warning' | 'note';
 
@@ -56,7 +59,8 @@ export type NoticeRemedy =
   | 'use-less'
   | 'larger-tank'
   | 'closer-emitters'
-  | 'uphill-side';
+  | 'uphill-side'
+  | 'fill-climate';
 
 export interface Notice {
   readonly kind: NoticeKind;

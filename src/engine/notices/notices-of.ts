@@ -10,6 +10,7 @@ import { handSet } from './kinds/hand-set.ts';
 import { lineDownhill } from './kinds/line-downhill.ts';
 import { linePressure } from './kinds/line-pressure.ts';
 import { neverEnough } from './kinds/never-enough.ts';
+import { noClimate } from './kinds/no-climate.ts';
 import { noLine } from './kinds/no-line.ts';
 import { outOfSeason } from './kinds/out-of-season.ts';
 import { over } from './kinds/over.ts';
@@ -22,6 +23,7 @@ import { ranked } from './rank.ts';
 
 /** One module a kind, or two that are told apart in one place; a further kind is one more entry, and its weight in `rank.ts`. */
 const FINDERS: readonly ((season: Season) => readonly Notice[])[] = [
+  noClimate,
   noLine,
   tooLong,
   goingShort,

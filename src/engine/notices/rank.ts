@@ -2,14 +2,16 @@ import type { Notice, NoticeKind, NoticeSeverity } from './notice.ts';
 
 const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
 
-const CANNOT_BE_RUN = 0;
-const HARMS_PLANTS = 1;
-const TO_BE_CHECKED = 2;
-const WASTES_WATER = 3;
-const GOOD_TO_KNOW = 4;
+const NOTHING_IS_KNOWN = 0;
+const CANNOT_BE_RUN = 1;
+const HARMS_PLANTS = 2;
+const TO_BE_CHECKED = 3;
+const WASTES_WATER = 4;
+const GOOD_TO_KNOW = 5;
 
 /** How much each kind matters among notices of one severity. */
 const WEIGHTS: Readonly<Record<NoticeKind, number>> = {
+  'no-climate': NOTHING_IS_KNOWN,
   'no-line': CANNOT_BE_RUN,
   'too-long': CANNOT_BE_RUN,
   'line-too-long': CANNOT_BE_RUN,
@@ -33,9 +35,9 @@ const WEIGHTS: Readonly<Record<NoticeKind, number>> = {
 };
 
 /**
- * Worst first: by severity; then what cannot be run or watered at all, what harms plants, what is to be checked, what
- * wastes water, what is only good to know; then by the litres concerned, most first (demand unmet, else net need, else
- * drained); then in the order given, which within a kind is the garden's.
+ * Worst first: by severity; then that nothing is known, what cannot be run or watered at all, what harms plants, what is
+ * to be checked, what wastes water, what is only good to know; then by the litres concerned, most first (demand unmet,
+ * else net need, else drained); then in the order given, which within a kind is the garden's.
  */
 export function ranked(notices: readonly Notice[]): readonly Notice[] {
   return notices

@@ -1,5 +1,8 @@
+import type { DayNumber } from '../../calendar.ts';
 import type { GardenPlanting } from '../../garden.ts';
+import { dayOfGrowth, growthCycle } from '../../plants/growth-cycle.ts';
 import type { Season } from '../../season/season.ts';
+import { placesIn } from '../../trace/day-span.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
 import type { Notice } from '../notice.ts';
 import { weeksWhere } from '../runs.ts';
@@ -9,11 +12,10 @@ export function cropPast(season: Season): readonly Notice[] {
   const { firstDay } = season.garden.span;
   return eachPlanting(season, (zone, own) => {
     const { planting, demand, weeks } = own;
-    const firstPast = Math.max(demand.first, dayAfterGrowth(planting) - firstDay);
-    const daysPast = demand.end - firstPast;
-    if (!(daysPast > 0)) return [];
-    const firstWeek = Math.floor(firstPast / 7);
-    const lastWeek = Math.floor((demand.end - 1) / 7);
+    const past = placesIn(demand).filter((place) => isPastGrowth(planting, firstDay + place));
+    const pastWeeks = new Set(past.map((place) => Math.floor(place / 7)));
+    const [firstWeek] = pastWeeks;
+    if (firstWeek === undefined) return [];
     return [
       {
         kind: 'crop-past',
@@ -21,16 +23,17 @@ export function cropPast(season: Season): readonly Notice[] {
         remedy: 'check-days',
         ...placeOf(zone, own),
         firstWeek,
-        lastWeek,
-        weeks: weeksWhere(weeks, (week) => week >= firstWeek && week <= lastWeek),
-        figures: { daysPast },
+        lastWeek: Math.max(...pastWeeks),
+        weeks: weeksWhere(weeks, (week) => pastWeeks.has(week)),
+        figures: { daysPast: past.length },
       },
     ];
   });
 }
 
-/** Infinity where growth has no end. */
-function dayAfterGrowth({ coefficient }: GardenPlanting): number {
-  if (coefficient.kind === 'landscape') return Number.POSITIVE_INFINITY;
-  return coefficient.plantedOn + coefficient.stageDays.reduce((sum, days) => sum + days, 0);
+/** Beyond the last stage, and not yet in growth anew. */
+function isPastGrowth({ coefficient }: GardenPlanting, day: DayNumber): boolean {
+  if (coefficient.kind === 'landscape') return false;
+  const length = coefficient.stageDays.reduce((sum, days) => sum + days, 0);
+  return dayOfGrowth(coefficient, growthCycle(coefficient, day), day) > length;
 }

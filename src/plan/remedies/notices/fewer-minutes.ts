@@ -5,6 +5,7 @@ import { tryEdit } from '../../edits/apply-edit.ts';
 import type { Edit } from '../../edits/edit.ts';
 import type { Plan } from '../../schema/plan-schema.ts';
 import { weekFirstDay } from '../../season-weeks.ts';
+import { minutesOf } from './minutes-of.ts';
 import type { Candidate } from './remedy.ts';
 import { FEWER_MINUTES } from './words.ts';
 
@@ -17,10 +18,14 @@ const MOST_ROUNDS = 12;
 export type SharesToKeep = (season: Season) => ReadonlyMap<number, number>;
 
 /**
- * Minutes by hand where a week asks too much, until none does. What really ran stays. Where the soil's pauses or a tank
+ * Minutes by hand where a week asks too much, until none does; a step for each look. What really ran stays. Where the soil's pauses or a tank
  * come into it the shares are no exact science.
  */
-export function fewerMinutes(plan: Plan, season: Season, sharesOf: SharesToKeep): readonly Candidate[] {
+export function* fewerMinutes(
+  plan: Plan,
+  season: Season,
+  sharesOf: SharesToKeep,
+): Generator<Candidate | undefined, void> {
   const set = new Map<string, Extract<Edit, { type: 'set-minutes' }>>();
   let now = season;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
@@ -29,13 +34,14 @@ export function fewerMinutes(plan: Plan, season: Season, sharesOf: SharesToKeep)
     if (cuts.length === 0) break;
     for (const cut of cuts) set.set(`${cut.week} ${cut.zone}`, cut);
     const result = tryEdit(plan, togetherOf([...set.values()]));
-    if (!result.ok) return [];
+    if (!result.ok) return;
     now = computeSeason(result.plan, now);
+    yield undefined;
   }
-  if (set.size === 0) return [];
+  if (set.size === 0) return;
   const weeks = new Set([...set.values()].map(({ week }) => week)).size;
   const figures = { minutesLess: minutesOf(season) - minutesOf(now), weeks };
-  return [{ kind: 'fewer-minutes', figures, edit: togetherOf([...set.values()]) }];
+  yield { kind: 'fewer-minutes', figures, edit: togetherOf([...set.values()]) };
 }
 
 function togetherOf(edits: readonly Edit[]): Edit {
@@ -56,12 +62,4 @@ function cutsOf(plan: Plan, { zone, figures, weeks }: ZoneSeason, shares: Readon
 
 function wholeSteps({ timerStepMinutes: step }: ZoneSeason['zone'], minutes: number): number {
   return Math.max(0, Math.floor(minutes / step + 1e-9)) * step;
-}
-
-function minutesOf({ zones }: Season): number {
-  return zones.reduce(
-    (sum, { figures, weeks }) =>
-      figures.subarray(Z.minutes * weeks, (Z.minutes + 1) * weeks).reduce((total, minutes) => total + minutes, sum),
-    0,
-  );
 }

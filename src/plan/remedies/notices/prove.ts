@@ -1,20 +1,25 @@
-import { cautionsOf } from '../../../engine/notices/cautions.ts';
 import type { Notice } from '../../../engine/notices/notice.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import { computeSeason } from '../../compute-season.ts';
 import { tryEdit } from '../../edits/apply-edit.ts';
 import { mixFigures } from '../mix/mix-figures.ts';
 import { amountOf, likeNotices } from './matter.ts';
+import { minutesOf } from './minutes-of.ts';
 import type { Candidate, Noticed, Remedy } from './remedy.ts';
+import { REMEDY_CAUTIONS } from './remedy-cautions.ts';
+import { weakestEmitterKpa } from './weakest-emitter.ts';
 
 /** What rounding may leave of a trouble that did not change. */
 const ROUNDING = 1e-9;
+
+/** A remedy before it is known what else it brings. */
+export type Proven = Omit<Remedy, 'brings'>;
 
 /**
  * A candidate with what comes of it, found out by making the change and computing the season; undefined where the plan
  * refuses it, where the notice's trouble does not become less, or where the same trouble only moves elsewhere.
  */
-export function prove({ plan, season, notice }: Noticed, candidate: Candidate, place: number): Remedy | undefined {
+export function prove({ plan, season, notice }: Noticed, candidate: Candidate, place: number): Proven | undefined {
   const result = tryEdit(plan, candidate.edit);
   if (!result.ok) return undefined;
   const next = computeSeason(result.plan, season);
@@ -31,12 +36,20 @@ export function prove({ plan, season, notice }: Noticed, candidate: Candidate, p
   );
   return {
     ...candidate,
+    figures: { ...candidate.figures, ...pressureAfter(next, notice) },
     id: `${candidate.kind}-${place}`,
     remaining,
     litresMore: (becomes?.litres ?? 0) - (was?.litres ?? 0),
     unmetLitresMore: (becomes?.unmetLitres ?? 0) - (was?.unmetLitres ?? 0),
-    cautions: cautionsOf(notice.kind),
+    minutesMore: minutesOf(next) - minutesOf(season),
+    seasonWith: next,
+    cautions: REMEDY_CAUTIONS[candidate.kind],
   };
+}
+
+function pressureAfter(season: Season, notice: Notice): Candidate['figures'] {
+  const leastPressureKpa = notice.kind === 'line-too-long' ? weakestEmitterKpa(season, notice) : undefined;
+  return leastPressureKpa === undefined ? {} : { leastPressureKpa };
 }
 
 function sum(notices: readonly Notice[]): number {

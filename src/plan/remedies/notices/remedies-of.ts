@@ -1,6 +1,7 @@
 import type { Notice, NoticeKind } from '../../../engine/notices/notice.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import type { Plan } from '../../schema/plan-schema.ts';
+import { brought } from './brought.ts';
 import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
 import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
 import { flowTogetherCandidates } from './kinds/flow-together.ts';
@@ -9,10 +10,10 @@ import { lineDownhillCandidates } from './kinds/line-downhill.ts';
 import { lineTooLongCandidates } from './kinds/line-too-long.ts';
 import { tankDryCandidates } from './kinds/tank-dry.ts';
 import { windowTooShortCandidates } from './kinds/window-too-short.ts';
-import { prove } from './prove.ts';
-import type { Candidate, Noticed, Remedy } from './remedy.ts';
+import { type Proven, prove } from './prove.ts';
+import type { Candidates, Noticed, Remedy, RemedyKind } from './remedy.ts';
 
-const CANDIDATES: Readonly<Partial<Record<NoticeKind, (of: Noticed) => readonly Candidate[]>>> = {
+const CANDIDATES: Readonly<Partial<Record<NoticeKind, (of: Noticed) => Candidates>>> = {
   'line-too-long': lineTooLongCandidates,
   'flow-too-great': flowTooGreatCandidates,
   'flow-together': flowTogetherCandidates,
@@ -23,24 +24,54 @@ const CANDIDATES: Readonly<Partial<Record<NoticeKind, (of: Noticed) => readonly 
   'line-downhill': lineDownhillCandidates,
 };
 
+/** Whether changes of the plan are known that may mend notices of a kind; some troubles are mended in the garden alone. */
+export function hasRemedies(kind: NoticeKind): boolean {
+  return kind in CANDIDATES;
+}
+
 /**
- * What mends a notice or makes it less, each worked out by computing the season with it: those that do away with it first,
- * of these the one that leaves plants least short; then those that leave the least of it. Of several sizes of one change
- * the best alone, and of equals the smallest change. Empty where no change of the plan is known to help: some troubles are mended in the garden alone.
+ * What mends a notice or makes it less, each worked out by computing the season with it. Those that make nothing dry out
+ * come first, then those that leave the least of the trouble, then those that leave plants least short. Of several sizes
+ * of one change the best alone, and of equals the smallest change. Empty where no change of the plan is known to help.
  *
- * `season` is the plan's own, `notice` one of its notices. Computing takes a season for each candidate: ask for one
- * notice at a time.
+ * `season` is the plan's own, `notice` one of its notices. Computing takes a season for each candidate, up to half a
+ * second: ask for one notice at a time, and where somebody waits use `searchRemedies`. Never throws.
  */
 export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly Remedy[] {
-  const of: Noticed = { plan, season, notice };
-  const candidates = CANDIDATES[notice.kind]?.(of) ?? [];
-  const proven = candidates.flatMap((candidate, place) => prove(of, candidate, place) ?? []);
-  const best = new Map<string, Remedy>();
-  for (const remedy of proven) {
-    const rival = best.get(remedy.kind);
-    if (rival === undefined || remedy.remaining < rival.remaining) best.set(remedy.kind, remedy);
+  const search = searchRemedies({ plan, season, notice });
+  let step = search.next();
+  while (step.done !== true) step = search.next();
+  return step.value;
+}
+
+/**
+ * The same in steps of one season each, so that a page can pause between any two. Yields the number of steps done; to
+ * give the search up, stop asking.
+ */
+export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[]> {
+  const best = new Map<RemedyKind, Proven>();
+  let steps = 0;
+  for (const candidate of CANDIDATES[of.notice.kind]?.(of) ?? []) {
+    const proven = candidate === undefined ? undefined : prove(of, candidate, steps);
+    const rival = proven && best.get(proven.kind);
+    if (proven && (rival === undefined || proven.remaining < rival.remaining)) best.set(proven.kind, proven);
+    steps += 1;
+    yield steps;
   }
-  return [...best.values()].toSorted(
-    (one, other) => one.remaining - other.remaining || one.unmetLitresMore - other.unmetLitresMore,
+  const remedies: Remedy[] = [];
+  for (const proven of best.values()) {
+    remedies.push({ ...proven, brings: brought(of.season, proven.seasonWith, of.notice) });
+    steps += 1;
+    yield steps;
+  }
+  return remedies.toSorted(
+    (one, other) =>
+      dangersOf(one) - dangersOf(other) ||
+      one.remaining - other.remaining ||
+      one.unmetLitresMore - other.unmetLitresMore,
   );
+}
+
+function dangersOf({ brings }: Remedy): number {
+  return brings.filter(({ severity }) => severity === 'danger').length;
 }

@@ -28,12 +28,18 @@ export type RemedyKind =
 /** A change that may help; whether it does is found out by making it. */
 export interface Candidate {
   readonly kind: RemedyKind;
-  /** Of the change itself, in SI, by names that carry their unit. */
+  /**
+   * Of the change itself, in SI, by names that carry their unit; of a line whose pressure is the trouble also
+   * `leastPressureKpa`, at its weakest emitter after the change.
+   */
   readonly figures: Readonly<Record<string, number>>;
   /** Zones whose weekdays or minutes change, where there may be several. */
   readonly zoneIds?: readonly string[];
   readonly edit: Edit;
 }
+
+/** One after another; undefined stands for a step of looking for the next one. */
+export type Candidates = Iterable<Candidate | undefined>;
 
 export interface Remedy extends Candidate {
   /** No other of the same notice has it. */
@@ -43,6 +49,13 @@ export interface Remedy extends Candidate {
   /** What it costs over the season: gross irrigation more (negative: less), and demand unmet more, L. */
   readonly litresMore: number;
   readonly unmetLitresMore: number;
+  /** Minutes more of all zones over the season, one after another. */
+  readonly minutesMore: number;
+  /** Notices of another kind that the season has with it and not without: warnings and dangers. */
+  readonly brings: readonly Notice[];
+  /** That season: it has the names that those notices speak of. */
+  readonly seasonWith: Season;
+  /** What its work calls for, most pressing first. */
   readonly cautions: readonly CautionId[];
 }
 

@@ -4,10 +4,10 @@ import { describe, expect, it } from 'vitest';
 import type { Notice, NoticeKind } from '../../../../src/engine/notices/notice.ts';
 import { noticesOf } from '../../../../src/engine/notices/notices-of.ts';
 import type { Season } from '../../../../src/engine/season/season.ts';
-import { SUPPLY_FIELDS } from '../../../../src/engine/season/season.ts';
+import { SUPPLY_FIELDS, ZONE_FIELDS } from '../../../../src/engine/season/season.ts';
 import { computeSeason } from '../../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../../src/plan/edits/apply-edit.ts';
-import { remediesOf } from '../../../../src/plan/remedies/notices/remedies-of.ts';
+import { hasRemedies, remediesOf, searchRemedies } from '../../../../src/plan/remedies/notices/remedies-of.ts';
 import { arbitraryPlan } from '../../../support/arbitrary-plan.ts';
 import { deepFrozen } from '../../../support/deep-frozen.ts';
 
@@ -76,15 +76,68 @@ describe('the remedies of random plans', () => {
     }
   });
 
-  it('come best first, each with an id of its own and the cautions of its notice', () => {
+  it('tell the minutes that all zones run more', () => {
+    for (const { plan, season, remedy } of made) {
+      const next = computeSeason(structuredClone(applyEdit(plan, remedy.edit)));
+      expect(remedy.minutesMore).toBeCloseTo(minutesIn(next) - minutesIn(season), 6);
+    }
+  });
+
+  it('name the dangers of other kinds that come with them, and none that were there', () => {
+    let brought = 0;
+    for (const { plan, season, notice, remedy } of made) {
+      const was = new Set(noticesOf(season).map(placeIn));
+      const next = noticesOf(computeSeason(structuredClone(applyEdit(plan, remedy.edit))));
+      const told = new Set(remedy.brings.map(placeIn));
+      for (const other of remedy.brings) {
+        expect(other.kind).not.toBe(notice.kind);
+        expect(was.has(placeIn(other))).toBe(false);
+      }
+      const isKept = ({ zoneId, plantingId }: Notice) =>
+        season.zones.some(
+          ({ zone }) =>
+            (zoneId === undefined || zone.id === zoneId) &&
+            (plantingId === undefined || zone.plantings.some(({ id }) => id === plantingId)),
+        );
+      const isNew = (other: Notice) => other.kind !== notice.kind && isKept(other) && !was.has(placeIn(other));
+      const dangers = next.filter((other) => other.severity === 'danger' && isNew(other));
+      expect(dangers.filter((other) => !told.has(placeIn(other)))).toEqual([]);
+      brought += dangers.length;
+    }
+    expect(brought).toBeGreaterThan(0);
+  });
+
+  it('are found in steps, a season each, and by these alone', () => {
+    const { plan, season, notice, remedies } = cases.find((each) => each.remedies.length > 2) ?? expect.unreachable();
+    const search = searchRemedies({ plan, season, notice });
+    const steps: number[] = [];
+    for (let step = search.next(); ; step = search.next()) {
+      if (step.done === true) {
+        expect(step.value.map(({ id }) => id)).toEqual(remedies.map(({ id }) => id));
+        break;
+      }
+      steps.push(step.value);
+    }
+    expect(steps).toEqual(steps.map((_, place) => place + 1));
+    expect(steps.length).toBeGreaterThan(2 * remedies.length - 1);
+  });
+
+  it('come best first, what dries nothing out before what does, each with an id of its own and its cautions', () => {
     for (const { remedies } of cases) {
-      const remaining = remedies.map((remedy) => remedy.remaining);
-      expect(remaining).toEqual(remaining.toSorted((a, b) => a - b));
+      const order = remedies.map(({ brings, remaining }) => ({
+        dangers: brings.filter(({ severity }) => severity === 'danger').length,
+        remaining,
+      }));
+      expect(order).toEqual(order.toSorted((a, b) => a.dangers - b.dangers || a.remaining - b.remaining));
       expect(new Set(remedies.map(({ id }) => id)).size).toBe(remedies.length);
     }
     for (const { notice, remedy } of made) {
       if (notice.kind === 'tank-dry') expect(remedy.cautions).toContain('tank');
-      if (remedy.kind === 'cut-in-two') expect(remedy.cautions).toContain('backflow');
+      if (remedy.kind === 'cut-in-two') {
+        expect(remedy.cautions).toContain('backflow');
+        expect(remedy.cautions).toContain('digging');
+      }
+      expect(remedy.cautions.length).toBeGreaterThan(0);
     }
   });
 });
@@ -93,10 +146,28 @@ function sumOf({ totals: { figures, weeks } }: Season, field: number): number {
   return figures.subarray(field * weeks, (field + 1) * weeks).reduce((sum, litres) => sum + litres, 0);
 }
 
+function minutesIn({ zones }: Season): number {
+  return zones.reduce(
+    (sum, { figures, weeks }) =>
+      sum +
+      Array.from({ length: weeks }, (_, week) => week).reduce(
+        (own, week) => own + (figures[ZONE_FIELDS.minutes * weeks + week] as number),
+        0,
+      ),
+    0,
+  );
+}
+
+function placeIn({ kind, severity, zoneId, plantingId, lineIndex }: Notice): string {
+  return [kind, severity, zoneId, plantingId, lineIndex].join();
+}
+
 it('a notice whose trouble no change of the plan mends has none', () => {
   const plan = plans[0];
   if (plan === undefined) return expect.unreachable('there are plans');
   const season = computeSeason(plan);
   const notice: Notice = { kind: 'crop-past', severity: 'warning', remedy: 'check-days', figures: {} };
   expect(remediesOf(plan, season, notice)).toEqual([]);
+  expect(hasRemedies(notice.kind)).toBe(false);
+  expect(hasRemedies('line-too-long')).toBe(true);
 });

@@ -2,9 +2,9 @@
 import type { Season } from '../../../../engine/season/season.ts';
 import { seasonSupply } from '../../../../engine/supply/season-supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
-import type { Candidate, Noticed } from '../remedy.ts';
+import type { Candidates, Noticed } from '../remedy.ts';
 
-export function allowanceExceededCandidates({ plan, season, notice }: Noticed): readonly Candidate[] {
+export function allowanceExceededCandidates({ plan, season, notice }: Noticed): Candidates {
   const isOfWeek = 'weekAllowanceLitres' in notice.figures;
   return fewerMinutes(plan, season, isOfWeek ? sharesOfWeeks : sharesOfSeason);
 }

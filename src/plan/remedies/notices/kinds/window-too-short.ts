@@ -6,7 +6,7 @@ import type { Edit } from '../../../edits/edit.ts';
 import type { Weekday } from '../../../schema/plan-schema.ts';
 import { WEEKDAYS } from '../../../schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
-import type { Candidate, Noticed } from '../remedy.ts';
+import type { Candidate, Candidates, Noticed } from '../remedy.ts';
 import { allowedWeekdays, weekdaysOfMask } from '../weekdays.ts';
 import { daysLabel } from '../words.ts';
 
@@ -16,14 +16,12 @@ const ROUNDING = 1e-9;
 /** So many of the zones that take most of the longest day are looked at. */
 const MOST_ZONES = 3;
 
-export function windowTooShortCandidates({ plan, season, notice }: Noticed): readonly Candidate[] {
+export function* windowTooShortCandidates({ plan, season, notice }: Noticed): Candidates {
   const weeks = notice.weeks ?? [];
   const zones = longestZones(season, weeks);
-  return [
-    ...zones.flatMap((zone) => moreDays(season, zone)),
-    ...zones.flatMap((zone) => otherDays(season, zone)),
-    ...fewerMinutes(plan, season, sharesThatFit),
-  ];
+  yield* zones.flatMap((zone) => moreDays(season, zone));
+  yield* zones.flatMap((zone) => otherDays(season, zone));
+  yield* fewerMinutes(plan, season, sharesThatFit);
 }
 
 /** The zones that run longest on the days that are too long, longest first. */
