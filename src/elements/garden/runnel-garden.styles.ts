@@ -19,6 +19,11 @@ export const gardenStyles = css`
     font-weight: 650;
   }
 
+  /* Room for what stays on top of the page. */
+  .section {
+    scroll-margin-block-start: 3.75rem;
+  }
+
   details {
     border-block-start: 1px solid var(--_line);
   }

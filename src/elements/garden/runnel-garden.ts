@@ -34,6 +34,7 @@ const SEASON_WEEKS = 30;
  *
  * @fires {RunnelEditEvent} runnel-edit - Something was changed.
  * @fires {RunnelOpenEvent} runnel-open - A new plan was started.
+ * @fires {RunnelSelectEvent} runnel-select - The section that was asked for is in sight: no longer selected.
  */
 export class RunnelGarden extends LitElement {
   static override readonly styles = [tokens, controls, gardenStyles];
@@ -54,6 +55,20 @@ export class RunnelGarden extends LitElement {
     else next.delete(id);
     this.opened = next;
   };
+
+  protected override willUpdate(): void {
+    const { part } = this.#plan.view.selection;
+    if (part !== undefined) this.#toggle(part, true);
+  }
+
+  protected override updated(): void {
+    const { part, ...others } = this.#plan.view.selection;
+    if (part === undefined) return;
+    const section = this.renderRoot.querySelector(`#${part}`);
+    section?.scrollIntoView({ block: 'start' });
+    section?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
+    this.#plan.select(others);
+  }
 
   protected override render(): unknown {
     const { view } = this.#plan;
@@ -78,7 +93,7 @@ export class RunnelGarden extends LitElement {
 
   #section(id: string, title: string, form: () => TemplateResult, says = ''): TemplateResult {
     const toggled = (event: ToggleEvent) => this.#toggle(id, event.newState === 'open');
-    return html`<details class="section" ?open=${this.opened.has(id)} @toggle=${toggled}>
+    return html`<details id=${id} class="section" ?open=${this.opened.has(id)} @toggle=${toggled}>
       <summary>${title} <span class="quiet">${says}</span></summary>
       ${this.opened.has(id) ? html`<div class="part-body">${form()}</div>` : nothing}
     </details>`;

@@ -1,9 +1,7 @@
 /** Looks for remedies in slices, so that the page never waits for it. */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../plan/remedies/mix/search.ts';
-
-/** Time at a stretch, ms: a frame has 16. */
-export const SLICE_MS = 8;
+import { inSlices } from '../shared/in-slices.ts';
 
 export class RemedySearch implements ReactiveController {
   /** Candidates worked out so far. */
@@ -50,31 +48,16 @@ export class RemedySearch implements ReactiveController {
   #begin(input: MixSearchInput): void {
     const steps = searchMixRemedies(input);
     this.#steps = steps;
-    afterOthers(() => this.#goOn(steps));
-  }
-
-  #goOn(steps: Generator<number, MixRemedies>): void {
-    if (this.#steps !== steps) return;
-    const end = performance.now() + SLICE_MS;
-    do {
-      const step = steps.next();
-      if (step.done === true) {
-        this.found = step.value;
+    inSlices({
+      steps,
+      isWanted: () => this.#steps === steps,
+      onStep: (tried) => {
+        this.tried = tried;
+      },
+      onEnd: (found) => {
+        this.found = found;
         this.#host.requestUpdate();
-        return;
-      }
-      this.tried = step.value;
-    } while (performance.now() < end);
-    afterOthers(() => this.#goOn(steps));
+      },
+    });
   }
-}
-
-/** After whatever else waits for the page's attention; unlike a timer, without a pause. */
-function afterOthers(callback: () => void): void {
-  const { port1, port2 } = new MessageChannel();
-  port1.onmessage = () => {
-    port1.close();
-    callback();
-  };
-  port2.postMessage(undefined);
 }

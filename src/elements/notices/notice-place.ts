@@ -19,6 +19,7 @@ export function noticePlace(notice: Notice, season: Season, gardenName: string, 
   const planting = zone?.plantings.find((candidate) => candidate.planting.id === notice.plantingId);
   const names = [zone?.zone.name, planting?.planting.name].filter((name) => name !== undefined);
   const weeks = weekWords(notice, season, locale);
+  if (notice.kind === 'no-climate') return { name: gardenName, where: weeks, selection: { part: 'climate' } };
   return {
     name: names.at(-1) ?? gardenName,
     where: [...names, weeks].filter((part) => part !== '').join(', '),

@@ -53,6 +53,40 @@ export const noticesStyles = css`
     stroke-width: 1.8;
   }
 
+  .remedies {
+    margin-block-start: 0.15rem;
+  }
+
+  .remedies ol {
+    display: grid;
+    gap: 0.9rem;
+    margin-block: 0.6rem;
+    padding-inline-start: 1.4rem;
+    list-style: decimal;
+  }
+
+  .remedies ul {
+    gap: 0.35rem;
+    margin-block: 0.6rem;
+  }
+
+  .remedies button {
+    margin-block-start: 0.35rem;
+  }
+
+  .taken {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.35rem 1rem;
+    align-items: center;
+    padding-inline-start: 0.75rem;
+    border-inline-start: 3px solid var(--_water);
+  }
+
+  .on-paper {
+    display: none;
+  }
+
   .actions {
     display: flex;
     flex-wrap: wrap;
@@ -85,8 +119,14 @@ export const noticesStyles = css`
   }
 
   @media print {
-    .actions {
+    .actions,
+    .remedies,
+    .taken {
       display: none;
+    }
+
+    .on-paper {
+      display: block;
     }
   }
 `;

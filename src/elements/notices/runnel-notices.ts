@@ -1,6 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { cautionsOf } from '../../engine/notices/cautions.ts';
 import type { Notice, NoticeKind, NoticeSeverity } from '../../engine/notices/notice.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import { hasRemedies } from '../../plan/remedies/notices/remedies-of.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatCount } from '../shared/format/count.ts';
@@ -8,12 +13,16 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { cautions } from '../shared/words/cautions.ts';
+import { noticeRemedyWords as remedyWords } from '../shared/words/notice-remedy-words.ts';
 import { noticeWords, REMEDY_WORDS } from '../shared/words/notice-words.ts';
 import { faultsTemplate } from './faults-template.ts';
+import { noticeKeys } from './notice-keys.ts';
 import { noticePlace } from './notice-place.ts';
 import { noticeSentence } from './notice-sentence.ts';
 import { noticesIn } from './notices-in.ts';
+import { remediesTemplate } from './remedies-template.ts';
 import { remedyEdit } from './remedy-edit.ts';
+import { RemedyWork } from './remedy-work.ts';
 import { noticesStyles } from './runnel-notices.styles.ts';
 import { severitySign } from './severity-sign.ts';
 
@@ -22,64 +31,193 @@ const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
 /** More than these are folded away, worst ones in sight. */
 const MOST_IN_SIGHT = 6;
 
+/** A remedy that was taken, or taken back. */
+interface Taken {
+  /** The plan that came of it: once another stands there this is no news any more. */
+  readonly plan: Plan;
+  readonly what: string;
+  /** Place in the list, and key, of the notice that it mends. */
+  readonly place: number;
+  readonly key: string;
+  readonly isTakenBack: boolean;
+}
+
+/** A notice in the list. */
+interface Listed {
+  readonly notice: Notice;
+  readonly key: string;
+  readonly place: number;
+}
+
 /**
  * @summary What needs attention in the season, worst first, each with where it holds and what to do about it.
  *
- * Stands inside a `runnel-plan`. A file or an edit that was refused is listed above, fault by fault. The usual cautions
- * stand at its foot.
+ * Stands inside a `runnel-plan`. What would mend a notice of line or supply is worked out when its "What to do" is
+ * unfolded: each change with what it comes to, to be made and undone on the spot. A file or an edit that was refused is
+ * listed above, fault by fault. The usual cautions stand at its foot.
  *
  * @fires {RunnelSelectEvent} runnel-select - A notice's cell was asked for.
  * @fires {RunnelEditEvent} runnel-edit - A notice's remedy was taken.
+ * @fires {RunnelHistoryEvent} runnel-history - The remedy just taken was undone.
  *
  * @csspart title - How many things need attention.
+ * @csspart remedies - What would mend one notice, best first.
  * @csspart cautions - The cautions.
  */
 export class RunnelNotices extends LitElement {
   static override readonly styles = [tokens, controls, noticesStyles];
 
+  /** Keys of the notices whose remedies are unfolded. */
+  @state() private opened: ReadonlySet<string> = new Set();
+
+  @state() private taken: Taken | undefined;
+
   readonly #plan = new PlanConsumer(this);
+  readonly #work = new RemedyWork(this);
+  #list: readonly Listed[] = [];
+
+  protected override willUpdate(): void {
+    const { view } = this.#plan;
+    if (this.taken?.plan !== view.plan) this.taken = undefined;
+    const notices = isReady(view) ? noticesIn(view.season) : [];
+    const keys = noticeKeys(notices);
+    this.#list = notices.map((notice, place) => ({ notice, place, key: keys.get(notice) ?? '' }));
+    const open = this.#list.filter(({ notice, key }) => this.opened.has(key) && hasRemedies(notice.kind));
+    this.#work.for(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
+  }
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
     return html`<div role="status">${faultsTemplate(view.faults, view.plan !== undefined)}</div>
+      <p class="visually-hidden" role="status">${this.#said()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
       <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined)}</div>`;
   }
 
+  #said(): string {
+    if (this.taken === undefined) return '';
+    const { what, isTakenBack } = this.taken;
+    return isTakenBack ? remedyWords.undone(what) : remedyWords.done(what);
+  }
+
   #notices(view: ReadyView): TemplateResult {
-    const notices = noticesIn(view.season);
-    const items = notices.map((notice) => this.#notice(notice, view));
-    const rest = items.length - MOST_IN_SIGHT;
+    const list = this.#list;
+    const rest = list.length - MOST_IN_SIGHT;
     return html`<section>
-      <h2 part="title">${titleOf(notices, view.locale)}</h2>
-      ${notices.length === 0 ? html`<p class="quiet">${noticeWords.calm}</p>` : nothing}
-      <ul>${items.slice(0, MOST_IN_SIGHT)}</ul>
+      <h2 part="title">${titleOf(
+        list.map(({ notice }) => notice),
+        view.locale,
+      )}</h2>
+      ${list.length === 0 ? html`<p class="quiet">${noticeWords.calm}</p>` : nothing}
+      ${this.#items(0, MOST_IN_SIGHT, view)}
       ${
         rest > 0
           ? html`<details class="more">
               <summary>${noticeWords.more(rest)}</summary>
-              <ul>${items.slice(MOST_IN_SIGHT)}</ul>
+              ${this.#items(MOST_IN_SIGHT, list.length, view)}
             </details>`
           : nothing
       }
     </section>`;
   }
 
-  #notice(notice: Notice, view: ReadyView): TemplateResult {
+  /** Some of the notices, and among them what was done where one stood. */
+  #items(from: number, to: number, view: ReadyView): TemplateResult {
+    const { taken } = this;
+    const place = Math.min(taken?.place ?? 0, this.#list.length);
+    const isLast = place === this.#list.length && to >= place;
+    const isHere = taken?.isTakenBack === false && place >= from && (place < to || isLast);
+    const part = this.#list.slice(from, to);
+    const before = isHere ? place - from : part.length;
+    const keyed = (listed: readonly Listed[]) =>
+      repeat(
+        listed,
+        ({ key }) => key,
+        (each) => this.#notice(each, view),
+      );
+    return html`<ul>${keyed(part.slice(0, before))}${isHere ? this.#taken(taken) : nothing}${keyed(part.slice(before))}</ul>`;
+  }
+
+  #taken(taken: Taken): TemplateResult {
+    return html`<li class="taken">
+      <p tabindex="-1">${remedyWords.done(taken.what)}</p>
+      <button @click=${() => void this.#takeBack(taken)}>${remedyWords.undo}</button>
+    </li>`;
+  }
+
+  #notice({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
     const reading = readingOf(view);
     const { kind, severity, remedy } = notice;
-    const { name, where, selection } = noticePlace(notice, view.season, view.plan.name, reading.locale);
-    const mend = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season);
-    return html`<li class="notice ${severity}">
+    const { name } = noticePlace(notice, view.season, view.plan.name, reading.locale);
+    const isWorkedOut = hasRemedies(kind);
+    return html`<li class="notice ${severity}" data-key=${key}>
       ${severitySign(severity)}
       <p class="severity">${noticeWords.severity[severity]}</p>
       <p><strong>${name}:</strong> ${noticeSentence(notice, view.season, reading)}</p>
-      <p class="quiet small">${REMEDY_WORDS[remedy]} ${mindWords(kind, reading.locale)}</p>
-      <p class="actions">
-        ${where === '' ? nothing : html`<button class="plain" @click=${() => this.#plan.select(selection)}>${noticeWords.show(where)}</button>`}
-        ${mend === undefined ? nothing : html`<button class="plain" @click=${() => this.#plan.edit(mend.edit)}>${mend.label}</button>`}
-      </p>
+      <p class="quiet small ${isWorkedOut ? 'on-paper' : ''}">${REMEDY_WORDS[remedy]} ${mindWords(kind, reading.locale)}</p>
+      ${isWorkedOut ? this.#remedies({ notice, place, key }, name, view) : nothing}
+      ${this.#actions({ notice, place, key }, view)}
     </li>`;
+  }
+
+  #actions({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
+    const { where, selection } = noticePlace(notice, view.season, view.plan.name, view.locale);
+    const mend = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season);
+    const show = notice.kind === 'no-climate' ? noticeWords.fillClimate : noticeWords.show(where);
+    return html`<p class="actions">
+      ${where === '' ? nothing : html`<button class="plain" @click=${() => this.#plan.select(selection)}>${show}</button>`}
+      ${
+        mend === undefined
+          ? nothing
+          : html`<button class="plain" @click=${() => void this.#take(mend.edit, { what: mend.label, place, key })}>${mend.label}</button>`
+      }
+    </p>`;
+  }
+
+  #remedies({ notice, place, key }: Listed, name: string, view: ReadyView): TemplateResult {
+    const isOpen = this.opened.has(key);
+    const toggled = (event: ToggleEvent) => {
+      const opened = new Set(this.opened);
+      if (event.newState === 'open') opened.add(key);
+      else opened.delete(key);
+      this.opened = opened;
+    };
+    return html`<details class="remedies" ?open=${isOpen} @toggle=${toggled}>
+      <summary>${remedyWords.open}<span class="visually-hidden">: ${name}</span></summary>
+      ${
+        isOpen
+          ? html`<div part="remedies">${remediesTemplate({
+              notice,
+              remedies: this.#work.found({ ...view, notice }),
+              gardenName: view.plan.name,
+              reading: readingOf(view),
+              apply: view.readOnly ? undefined : ({ edit }, what) => void this.#take(edit, { what, place, key }),
+            })}</div>`
+          : nothing
+      }
+    </details>`;
+  }
+
+  async #take(edit: Edit, of: Pick<Taken, 'what' | 'place' | 'key'>): Promise<void> {
+    const before = this.#plan.view.plan;
+    this.#plan.edit(edit);
+    const { plan } = this.#plan.view;
+    if (plan === undefined || plan === before) return;
+    this.taken = { ...of, plan, isTakenBack: false };
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.taken p')?.focus();
+  }
+
+  /** Back to the notice, which stands there again. */
+  async #takeBack(taken: Taken): Promise<void> {
+    this.#plan.step('undo');
+    const { plan } = this.#plan.view;
+    if (plan === undefined || plan === taken.plan) return;
+    this.taken = { ...taken, plan, isTakenBack: true };
+    await this.updateComplete;
+    const items = [...this.renderRoot.querySelectorAll<HTMLElement>('.notice')];
+    const item = items.find((each) => each.dataset['key'] === taken.key);
+    item?.querySelector<HTMLElement>('summary, button')?.focus();
   }
 }
 

@@ -11,10 +11,13 @@ export function heldSelection(selection: Selection, season: Season | undefined):
     zone: zone?.zone.id,
     planting: planting?.planting.id,
     week: isWeek ? selection.week : undefined,
+    ...(selection.part && { part: selection.part }),
   };
   return isSameSelection(held, selection) ? selection : held;
 }
 
 export function isSameSelection(one: Selection, other: Selection): boolean {
-  return one.zone === other.zone && one.planting === other.planting && one.week === other.week;
+  return (
+    one.zone === other.zone && one.planting === other.planting && one.week === other.week && one.part === other.part
+  );
 }

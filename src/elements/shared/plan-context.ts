@@ -27,6 +27,8 @@ export interface Selection {
   readonly planting?: string | undefined;
   /** Week of the season, from 0. */
   readonly week?: number | undefined;
+  /** A section of the garden's editor that is to be filled in. The editor unfolds it and lets go of it. */
+  readonly part?: 'climate' | undefined;
 }
 
 export const NOTHING_SELECTED: Selection = {};

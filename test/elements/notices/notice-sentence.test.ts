@@ -4,6 +4,7 @@ import { NOTICE_SENTENCES } from '../../../src/elements/shared/words/notice-sent
 import type { NoticeKind } from '../../../src/engine/notices/notice.ts';
 import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 
@@ -41,6 +42,9 @@ it.each([
 /** Plans that between them give every kind of notice. */
 const TROUBLED: readonly Plan[] = [
   oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }),
+  oneBed({
+    site: { ...oneBed().site, climate: emptyPlan({ units: 'us', firstDay: '2027-06-07', weeks: 4 }).site.climate },
+  }),
   oneBed({ choices: { beds: { '2027-06-07': { minutes: 1 }, '2027-06-14': { minutes: 9000 } } } }),
   mixedGarden({
     choices: {

@@ -8,7 +8,7 @@ export const gardenHelp = {
   climate: 'Reference ET is the water that a well-watered grass would use: the measure for everything else.',
   bucket: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
   pressure:
-    'Read a gauge at the tap while water runs. Left empty, the usual 20 psi (138 kPa) behind a regulator is taken.',
+    'At the line, after any regulator: read a gauge there while water runs. Left empty, the usual 20 psi (138 kPa) behind a regulator is taken.',
   window: 'Hours in which your water supplier, your neighbours and the sun let you water.',
   tank: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
   zone: 'One valve or timer station: everything in it runs together, for the same minutes.',

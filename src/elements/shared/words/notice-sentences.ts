@@ -54,4 +54,8 @@ export const NOTICE_SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
   'emitters-far-apart': ({ spacing }) =>
     `emitters every ${spacing('spacingM')}; in this soil what they wet joins up to ${spacing('widestSpacingM')}.`,
   'line-downhill': () => 'a line lies on the downhill side of the plants, and water runs away from their roots.',
+  'no-climate': ({ days, isAbove0 }) =>
+    isAbove0('otherDays')
+      ? `reference ET is 0 on ${days('days')}, as if plants used nothing. Right while the ground is frozen; else a month is missing.`
+      : 'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
 };

@@ -17,6 +17,7 @@ export const noticeWords = {
   hour: { one: 'hour', other: 'hours' },
   someWeeks: (count: string, days: string) => `${count} in ${days}`,
   show: (where: string) => `Show it: ${where}`,
+  fillClimate: 'Fill in the climate',
   more: (count: number) => `${count} more`,
   faultsTitle: (count: number) =>
     count === 1
@@ -42,7 +43,8 @@ export const REMEDY_WORDS: Readonly<Record<NoticeRemedy, string>> = {
   'keep-instead': 'Change its watering from refill to keep: a little every week.',
   'check-days': 'Check the planting day and the days in the ground.',
   'shorten-run': 'Close the line into a loop, feed it in the middle, cut it in two, or space its emitters wider.',
-  'more-pressure': 'Raise the pressure at the source, or lay emitters that work with less.',
+  'more-pressure':
+    'Read a gauge at the line, after any regulator, while water runs, and enter it. Then fit a regulator that gives more, or lay emitters that work with less.',
   'split-zone': 'Split the zone in two, or lay emitters with less flow.',
   stagger: 'Let the zones run one after the other, or on different days.',
   'more-days': 'Water on more days, with fewer minutes on each.',
@@ -50,6 +52,7 @@ export const REMEDY_WORDS: Readonly<Record<NoticeRemedy, string>> = {
   'larger-tank': 'Set up a larger tank, or let the mains add what is missing.',
   'closer-emitters': 'Lay emitters closer together.',
   'uphill-side': 'Move the line to the uphill side of the plants.',
+  'fill-climate': 'Take a published table, or type or paste the months of a weather station nearby.',
 };
 
 /** An edit that mends a notice, as its button and the list of what can be undone call it. */

@@ -1,0 +1,12 @@
+import { formatCount } from '../shared/format/count.ts';
+import { formatMinutes } from '../shared/format/minutes.ts';
+import { noticeWords } from '../shared/words/notice-words.ts';
+
+const DAY_MINUTES = 1440;
+
+/** Minutes of a timer; a whole day and more is said in hours. */
+export function longMinutes(minutes: number, locale: string): string {
+  return minutes < DAY_MINUTES
+    ? formatMinutes(minutes, locale)
+    : formatCount(Math.round(minutes / 60), noticeWords.hour, locale);
+}

@@ -1,0 +1,41 @@
+/** Long work a little at a time, so that the page never waits for it. */
+
+/** Time at a stretch, ms: a frame has 16. */
+export const SLICE_MS = 8;
+
+export interface SlicedWork<Step, Result> {
+  readonly steps: Generator<Step, Result>;
+  /** Asked before every slice; once it says no, the work is given up. */
+  readonly isWanted: () => boolean;
+  readonly onStep?: (step: Step) => void;
+  readonly onEnd: (result: Result) => void;
+}
+
+/** Begins after whatever else waits for the page's attention. A slice ends at the first step that passes its time. */
+export function inSlices<Step, Result>(work: SlicedWork<Step, Result>): void {
+  afterOthers(() => slice(work));
+}
+
+function slice<Step, Result>(work: SlicedWork<Step, Result>): void {
+  if (!work.isWanted()) return;
+  const end = performance.now() + SLICE_MS;
+  do {
+    const step = work.steps.next();
+    if (step.done === true) {
+      work.onEnd(step.value);
+      return;
+    }
+    work.onStep?.(step.value);
+  } while (performance.now() < end);
+  inSlices(work);
+}
+
+/** Unlike a timer, without a pause. */
+function afterOthers(callback: () => void): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    callback();
+  };
+  port2.postMessage(undefined);
+}

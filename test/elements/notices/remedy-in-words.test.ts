@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { changeInWords, effectInWords } from '../../../src/elements/notices/remedy-in-words.ts';
+import type { UnitSystem } from '../../../src/engine/units.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import type { RemedyKind } from '../../../src/plan/remedies/notices/remedy.ts';
+import { noticed } from '../../support/noticed.ts';
+import { longLine, TROUBLES } from '../../support/troubled-plans.ts';
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
+
+/** Every remedy of every trouble, in words. */
+function said(units: UnitSystem) {
+  return TROUBLES.flatMap(([kind, planOf]) => {
+    const plan = units === 'us' ? planOf() : applyEdit(planOf(), { type: 'convert-units', units });
+    const { notice, remedies } = noticed(plan, kind);
+    return remedies.map((remedy) => {
+      const asked = { remedy, notice, reading: { units, locale: 'en' } };
+      return {
+        ...{ trouble: kind, kind: remedy.kind, remedy },
+        change: plain(changeInWords(asked)),
+        effect: effectInWords(asked).map(plain),
+      };
+    });
+  });
+}
+
+const IN_US = said('us');
+const IN_METRIC = said('metric');
+const ALL_KINDS: readonly RemedyKind[] = [
+  ...(['close-loop', 'closer-spacing', 'cut-in-two', 'feed-middle', 'fewer-minutes', 'larger-tank'] as const),
+  ...(['more-days', 'other-days', 'split-zone', 'uphill', 'wider-spacing'] as const),
+];
+
+describe('what a remedy changes', () => {
+  it.each([
+    ['us', IN_US],
+    ['metric', IN_METRIC],
+  ] as const)('is said of every kind in %s units, with no figure or name missing', (_, all) => {
+    expect([...new Set(all.map(({ kind }) => kind))].sort()).toEqual(ALL_KINDS);
+    for (const { kind, change, effect } of all) {
+      expect([kind, change, ...effect].join(' ')).not.toMatch(/NaN|undefined|Infinity|–|^ | {2}/);
+      expect(change).toMatch(/^[A-Z].*[^.]$/);
+      expect(effect.every((sentence) => /^[A-Z].*\.$/.test(sentence))).toBe(true);
+    }
+  });
+
+  it.each([
+    ['line-too-long', 'close-loop', /^Close the line of Tomatoes into a loop/],
+    ['line-too-long', 'feed-middle', /^Feed the line of Tomatoes in its middle: 2 runs of 300 ft$/],
+    ['line-too-long', 'cut-in-two', /^Cut Tomatoes in two: half of it on a valve of its own, “Beds 2”$/],
+    ['line-too-long', 'wider-spacing', /^Re-lay Tomatoes with an emitter every 18 in$/],
+    ['flow-too-great', 'split-zone', /^Split Beds in two: a valve more, “Beds 2”, for Peppers$/],
+    ['flow-together', 'other-days', /^Water on other days: North and Middle on Mon and Wed; South on Tue and Thu$/],
+    ['window-too-short', 'more-days', /^Water on more days, less on each: One on Mon, Tue, and Thu$/],
+    ['window-too-short', 'fewer-minutes', /^Water less in 2 weeks: 20 min off the time of One and Two$/],
+    ['tank-dry', 'larger-tank', /^Set up a tank of 180 gal instead of 60 gal$/],
+    ['emitters-far-apart', 'closer-spacing', /^Re-lay Tomatoes with an emitter every 12 in$/],
+    ['line-downhill', 'uphill', /^Move the line of Tomatoes to the uphill side of the plants$/],
+  ] as const)('%s: %s', (trouble, kind, words) => {
+    expect(IN_US.find((each) => each.trouble === trouble && each.kind === kind)?.change).toMatch(words);
+  });
+
+  it('is in the plan’s own units', () => {
+    const metric = (kind: RemedyKind) => IN_METRIC.find((each) => each.kind === kind)?.change;
+    expect(metric('feed-middle')).toMatch(/2 runs of 91\.4 m$/);
+    expect(metric('closer-spacing')).toMatch(/every 30 cm$/);
+    expect(metric('larger-tank')).toMatch(/^Set up a tank of 680 L instead of 227 L$/);
+  });
+
+  it('takes any name as it is written', () => {
+    const name = '<img src=x onerror=alert(1)> $& {0}';
+    const { notice, remedies } = noticed(longLine({ name }), 'line-too-long');
+    for (const remedy of remedies) {
+      expect(changeInWords({ remedy, notice, reading: { units: 'us', locale: 'en' } })).toContain(name);
+    }
+  });
+});
+
+describe('what it comes to', () => {
+  const effectOf = (kind: RemedyKind) => IN_US.find((each) => each.kind === kind)?.effect;
+
+  it('is first of all whether the trouble goes', () => {
+    for (const { remedy, effect } of [...IN_US, ...IN_METRIC]) {
+      if (remedy.remaining === 0) expect(effect[0]).toBe('Does away with this.');
+      else expect(effect[0]).toMatch(/^Leaves [1-9]\d* % of it, so this stays\.$/);
+    }
+    expect(IN_US.some(({ remedy }) => remedy.remaining > 0)).toBe(true);
+  });
+
+  it('is the pressure at the weakest emitter where that is the trouble', () => {
+    expect(effectOf('close-loop')).toContain('Then 14.2 psi at its weakest emitter instead of 0.8 psi.');
+    expect(effectOf('uphill')?.join(' ')).not.toContain('psi');
+  });
+
+  it('is water and minutes over the season, more or less or as now', () => {
+    expect(effectOf('close-loop')?.[1]).toBe('As much water and as many minutes as now.');
+    // Half of the bed by itself takes as many minutes as the whole did.
+    expect(effectOf('cut-in-two')?.[1]).toMatch(/^Over the season: as much water as now, \d+ min more\.$/);
+    expect(effectOf('fewer-minutes')?.[1]).toMatch(/^Over the season: \d+ gal less, 20 min less\.$/);
+  });
+
+  it('is what plants go short by', () => {
+    const allowance = IN_US.find(({ trouble }) => trouble === 'allowance-exceeded');
+    expect(allowance?.effect.at(-1)).toMatch(/^Plants go short by \d+ gal more\.$/);
+    expect(allowance?.remedy.brings.map(({ kind }) => kind)).toContain('dry');
+  });
+});
