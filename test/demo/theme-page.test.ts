@@ -1,0 +1,22 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { tokenDeclarations } from '../../src/elements/shared/tokens.styles.ts';
+
+const page = readFileSync(new URL('../../demo/theme.html', import.meta.url), 'utf8');
+const rows = [...page.matchAll(/<th scope="row"><code>(--runnel-[a-z-]+)<\/code>.*<\/tr>/g)];
+
+describe('the page of custom properties', () => {
+  const declared = [...tokenDeclarations.cssText.matchAll(/var\((--runnel-[a-z-]+)/g)].map(([, name]) => name);
+
+  it('names each that the elements take up, and no other', () => {
+    expect(declared).toHaveLength(10);
+    expect(rows.map(([, name]) => name)).toEqual(declared);
+  });
+
+  it.each([
+    ...tokenDeclarations.cssText.matchAll(/var\((--runnel-[a-z-]+), light-dark\((#\w+), (#\w+)\)\)/g),
+  ])('says its colours: %s', (_, name, light, dark) => {
+    const row = rows.find(([, own]) => own === name)?.[0];
+    expect(row).toContain(`<td>${light}</td><td>${dark}</td>`);
+  });
+});
