@@ -13,10 +13,11 @@ describe('the page of custom properties', () => {
     expect(rows.map(([, name]) => name)).toEqual(declared);
   });
 
-  it.each([
-    ...tokenDeclarations.cssText.matchAll(/var\((--runnel-[a-z-]+), light-dark\((#\w+), (#\w+)\)\)/g),
-  ])('says its colours: %s', (_, name, light, dark) => {
-    const row = rows.find(([, own]) => own === name)?.[0];
-    expect(row).toContain(`<td>${light}</td><td>${dark}</td>`);
-  });
+  it.each([...tokenDeclarations.cssText.matchAll(/var\((--runnel-[a-z-]+), light-dark\((#\w+), (#\w+)\)\)/g)])(
+    'says its colours: %s',
+    (_, name, light, dark) => {
+      const row = rows.find(([, own]) => own === name)?.[0];
+      expect(row).toContain(`<td>${light}</td><td>${dark}</td>`);
+    },
+  );
 });
