@@ -84,7 +84,10 @@ export type PlantCoefficient =
   | {
       readonly kind: 'crop';
       readonly label: string;
+      /** First day of growth; of a crop that stays, in any year. */
       readonly plantedOn: DayNumber;
+      /** Growth starts anew every year on the day of `plantedOn`. Left out: an annual. */
+      readonly perennial?: boolean | undefined;
       readonly stageDays: readonly [number, number, number, number];
       readonly kcInitial: number;
       readonly kcMid: number;

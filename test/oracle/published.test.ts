@@ -84,6 +84,29 @@ describe('plants', () => {
     expect(Math.abs(coefficientOn(beans, day) - published)).toBeLessThan(0.005);
   });
 
+  // Apples, no ground cover, frost: Kc 0.45, 0.95, 0.70 (Table 12); deciduous orchard, March: 20, 70, 90, 30 days (Table 11).
+  it.each([
+    ['the last day of bloom', dayOf(2026, 2, 20), 0.45],
+    ['mid-season', dayOf(2026, 6, 1), 0.95],
+    ['winter', dayOf(2027, 0, 15), 0],
+    ['the spring after', dayOf(2027, 2, 1), 0.45],
+    ['the summer before', dayOf(2023, 6, 1), 0.95],
+  ])('FAO-56 ch. 6: a perennial from its green-up of every year, %s', (_when, day, published) => {
+    const apples: GardenPlanting = {
+      ...beans,
+      coefficient: {
+        ...(beans.coefficient as Extract<GardenPlanting['coefficient'], { kind: 'crop' }>),
+        plantedOn: dayOf(2025, 2, 1),
+        perennial: true,
+        stageDays: [20, 70, 90, 30],
+        kcInitial: 0.45,
+        kcMid: 0.95,
+        kcEnd: 0.7,
+      },
+    };
+    expect(coefficientOn(apples, day)).toBeCloseTo(published, 9);
+  });
+
   it.each([
     [0.4, 3, 0.48],
     [0.3, 8, 0.18],

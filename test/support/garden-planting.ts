@@ -24,7 +24,27 @@ function arbitraryCoefficient(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> 
       kcEnd: between(0.2, 1.1),
       source: fc.constant('invented'),
     }),
+    arbitraryPerennial(span),
   );
+}
+
+/** Green-up in any year, before the season or after it; stages of part of the year, of all of it, and of more. */
+function arbitraryPerennial(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> {
+  const stage = fc.integer({ min: 1, max: 100 });
+  return fc.record({
+    kind: fc.constant('crop' as const),
+    label: fc.constant('perennial'),
+    plantedOn: dayAround(span, 1500),
+    perennial: fc.constant(true),
+    stageDays: fc.oneof(
+      fc.tuple(stage, stage, stage, stage),
+      fc.constantFrom<[number, number, number, number][]>([60, 90, 120, 95], [90, 30, 200, 45], [30, 30, 275, 90]),
+    ),
+    kcInitial: between(0.15, 1),
+    kcMid: between(0.6, 1.3),
+    kcEnd: between(0.2, 1.1),
+    source: fc.constant('invented'),
+  });
 }
 
 /** Rates as they are found in gardens, and a few that are far too weak or strong. */

@@ -2,6 +2,7 @@
 import type { DayNumber } from '../calendar.ts';
 import type { GardenPlanting, PlantCoefficient } from '../garden.ts';
 import { cropCoefficient } from '../plants/crop-coefficient.ts';
+import { dayOfGrowth, growthCycle } from '../plants/growth-cycle.ts';
 
 /** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
 export function plantCoefficientOn(planting: GardenPlanting, day: DayNumber): number {
@@ -19,7 +20,11 @@ export interface CoefficientDays {
 }
 
 /** Fills in those of some days, place by place. */
-export function fillCoefficients(coefficients: Float64Array, planting: GardenPlanting, days: CoefficientDays): void {
+export function fillCoefficients(
+  coefficients: Float64Array,
+  planting: Pick<GardenPlanting, 'coefficient' | 'establishing'>,
+  days: CoefficientDays,
+): void {
   const { coefficient, establishing } = planting;
   const { firstDay, first, end } = days;
   if (coefficient.kind === 'crop') fillCropCoefficients(coefficients, coefficient, days);
@@ -33,15 +38,21 @@ export function fillCoefficients(coefficients: Float64Array, planting: GardenPla
 
 type CropGrowth = Extract<PlantCoefficient, { kind: 'crop' }>;
 
+/** One round of growth after another. */
 function fillCropCoefficients(
   coefficients: Float64Array,
-  { plantedOn, stageDays, kcInitial: kcIni, kcMid, kcEnd }: CropGrowth,
+  crop: CropGrowth,
   { firstDay, first, end }: CoefficientDays,
 ): void {
-  const [iniDays, devDays, midDays, lateDays] = stageDays;
+  const { kcInitial: kcIni, kcMid, kcEnd } = crop;
+  const [iniDays, devDays, midDays, lateDays] = crop.stageDays;
   const stages = { iniDays, devDays, midDays, lateDays };
   const kc = { kcIni, kcMid, kcEnd };
-  for (let place = first; place < end; place++) {
-    coefficients[place] = cropCoefficient(firstDay + place - plantedOn + 1, stages, kc);
+  let place = first;
+  while (place < end) {
+    const cycle = growthCycle(crop, firstDay + place);
+    for (const until = Math.min(end, cycle.next - firstDay); place < until; place++) {
+      coefficients[place] = cropCoefficient(dayOfGrowth(crop, cycle, firstDay + place), stages, kc);
+    }
   }
 }

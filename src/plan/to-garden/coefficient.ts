@@ -1,5 +1,5 @@
 /** What a planting uses as a share of reference ET: by class, by type, or by crop. */
-import { civilDate, type DayNumber, dayNumber, dayNumberOf, daysInMonth } from '../../engine/calendar.ts';
+import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { PlantCoefficient } from '../../engine/garden.ts';
 import { cropStagesOf, findCrop } from '../../engine/plants/find-crop.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
@@ -46,33 +46,21 @@ export function stageDaysOf(need: CropNeed): readonly [number, number, number, n
   return [row.iniDays, row.devDays, row.midDays, row.lateDays];
 }
 
-/**
- * Day on which growth starts: of an annual the planting day. A crop that stays starts anew every year, so it is the latest
- * yearly return of that day whose growth still runs when the season begins, else the next one.
- */
-export function growthStart(need: CropNeed, seasonFirstDay: DayNumber): DayNumber {
-  const planted = dayNumber(need.plantedOn);
-  if (!findCrop(need.crop).perennial || planted >= seasonFirstDay) return planted;
-  const latest = lastReturn(planted, seasonFirstDay);
-  return latest + growthDays(need) > seasonFirstDay ? latest : yearsLater(latest, 1);
-}
-
 export function growthDays(need: CropNeed): number {
   return stageDaysOf(need).reduce((sum, days) => sum + days, 0);
 }
 
 /** `pulledOn`: its last day in the ground, where the plan names one. */
-export function cropCoefficientOf(
-  need: CropNeed,
-  { plantedOn, pulledOn }: { readonly plantedOn: DayNumber; readonly pulledOn: DayNumber | undefined },
-): PlantCoefficient {
+export function cropCoefficientOf(need: CropNeed, pulledOn: DayNumber | undefined): PlantCoefficient {
   const crop = findCrop(need.crop);
+  const plantedOn = dayNumber(need.plantedOn);
   const typed = need.coefficients;
   const row = need.stages ? undefined : cropStagesOf(need.crop)[0];
   return {
     kind: 'crop',
     label: crop.name,
     plantedOn,
+    ...(crop.perennial ? { perennial: true } : {}),
     stageDays:
       pulledOn === undefined || crop.perennial
         ? stageDaysOf(need)
@@ -90,16 +78,4 @@ function stagesUntilPulled(
   standsDays: number,
 ): readonly [number, number, number, number] {
   return [initial, development, mid, Math.max(late, standsDays - initial - development - mid)];
-}
-
-function lastReturn(day: DayNumber, until: DayNumber): DayNumber {
-  const years = civilDate(until).year - civilDate(day).year;
-  const thisYear = yearsLater(day, years);
-  return thisYear <= until ? thisYear : yearsLater(day, years - 1);
-}
-
-function yearsLater(day: DayNumber, years: number): DayNumber {
-  const { year, month, dayOfMonth } = civilDate(day);
-  const later = year + years;
-  return dayNumberOf({ year: later, month, dayOfMonth: Math.min(dayOfMonth, daysInMonth(later, month)) });
 }

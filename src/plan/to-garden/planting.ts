@@ -4,7 +4,7 @@ import type { GardenPlanting } from '../../engine/garden.ts';
 import { toSi, type UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanPlanting } from '../schema/plan-schema.ts';
-import { cropCoefficientOf, growthStart, landscapeCoefficientOf } from './coefficient.ts';
+import { cropCoefficientOf, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
 import { inSi } from './in-si.ts';
 import { kept } from './kept.ts';
@@ -26,7 +26,7 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
   return {
     id: planting.id,
     name: planting.name,
-    coefficient: coefficientOf(planting, seasonFirst),
+    coefficient: coefficientOf(planting),
     establishing: establishing && { until: dayNumber(establishing.until), factor: establishing.factor },
     areaM2: extent.areaM2,
     plants: extent.plants,
@@ -44,10 +44,9 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
   };
 });
 
-function coefficientOf({ need, inGround }: PlanPlanting, seasonFirst: DayNumber): GardenPlanting['coefficient'] {
+function coefficientOf({ need, inGround }: PlanPlanting): GardenPlanting['coefficient'] {
   if (need.kind !== 'crop') return landscapeCoefficientOf(need);
-  const pulledOn = inGround?.to === undefined ? undefined : dayNumber(inGround.to);
-  return cropCoefficientOf(need, { plantedOn: growthStart(need, seasonFirst), pulledOn });
+  return cropCoefficientOf(need, inGround?.to === undefined ? undefined : dayNumber(inGround.to));
 }
 
 /** Vegetables keep; shrubs and the like behind a shut-off are refilled (design of this kit, after common practice). */

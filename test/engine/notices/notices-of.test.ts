@@ -244,6 +244,12 @@ describe('noticesOf', () => {
       },
     ]);
     expect(planted({ coefficient, to: FIRST_DAY + 39 })).toEqual([]);
+
+    // One that stays started 345 days ago: it rests for the season's first 20 days, grows for 40, and then stands on.
+    const stays = { ...coefficient, plantedOn: FIRST_DAY - 345, perennial: true };
+    expect(planted({ coefficient: stays }).filter(({ kind }) => kind === 'crop-past')).toMatchObject([
+      { firstWeek: 8, lastWeek: 9, weeks: [8, 9], figures: { daysPast: 10 } },
+    ]);
   });
 
   it.each([

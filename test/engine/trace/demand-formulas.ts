@@ -15,10 +15,18 @@ function kcOn(given: StepInputs, day: number): number {
   return day <= mid ? given.num('Kc mid') : along(mid, late, given.num('Kc mid'), given.num('Kc end'));
 }
 
+/** Stages of 365 days last through a leap year where growth starts anew every year. */
+function lasting(given: StepInputs, day: number): number {
+  const all = total(['Initial stage', 'Development', 'Mid-season', 'Late season'].map((stage) => given.num(stage)));
+  return given.step.says.includes('every year') && all >= 365 ? Math.min(day, all) : day;
+}
+
 const crop: Formula = (given) => {
   const count = given.num('Days in the ground');
   const first = given.num('Day of growth, first day of the week in the ground');
-  return total(Array.from({ length: count }, (_, offset) => kcOn(given, first + offset))) / count;
+  const anew = given.numOr('Days until growth starts anew', count);
+  const dayOn = (offset: number) => (offset < anew ? lasting(given, first + offset) : offset - anew + 1);
+  return total(Array.from({ length: count }, (_, offset) => kcOn(given, dayOn(offset)))) / count;
 };
 
 const establishing: Formula = (given) => {

@@ -114,18 +114,12 @@ describe('what a planting uses', () => {
     expect(coefficient(need, { to: '2027-08-01' })).toMatchObject({ stageDays: [35, 40, 50, 30] });
   });
 
-  it('a crop that stays starts anew each year', () => {
-    const start = (crop: 'apple-cherry-pear' | 'citrus' | 'asparagus', plantedOn: string) => {
-      const need = coefficient({ kind: 'crop', crop, plantedOn });
-      return need.kind === 'crop' ? isoDate(need.plantedOn) : '';
-    };
-    expect(start('apple-cherry-pear', '2020-03-15')).toBe('2027-03-15');
-    // 210 days from 1 May 2026 are over by 5 April 2027: the next start counts.
-    expect(start('apple-cherry-pear', '2020-05-01')).toBe('2027-05-01');
-    // 365 days from 1 May 2026 are not.
-    expect(start('citrus', '2020-05-01')).toBe('2026-05-01');
-    expect(start('apple-cherry-pear', '2027-06-01')).toBe('2027-06-01');
-    expect(start('asparagus', '2024-02-29')).toBe('2027-02-28');
+  it('a crop that stays grows anew each year from the day that is written, in whichever year', () => {
+    expect(coefficient({ kind: 'crop', crop: 'apple-cherry-pear', plantedOn: '2020-03-15' })).toMatchObject({
+      plantedOn: dayNumber('2020-03-15'),
+      perennial: true,
+    });
+    expect(coefficient({ kind: 'crop', crop: 'tomato', plantedOn: '2027-05-10' })).not.toHaveProperty('perennial');
   });
 
   it('new plants use another share until they are settled', () => {

@@ -1,39 +1,39 @@
 import type { DayNumber } from '../../calendar.ts';
-import type { GardenPlanting } from '../../garden.ts';
 import { dayOfGrowth, growthCycle } from '../../plants/growth-cycle.ts';
-import type { Season } from '../../season/season.ts';
-import { placesIn } from '../../trace/day-span.ts';
+import type { PlantingSeason, Season } from '../../season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
 import type { Notice } from '../notice.ts';
-import { weeksWhere } from '../runs.ts';
+import { oneRunOf } from '../runs.ts';
 
-/** Crops that stand after the end of their last stage, when they are reckoned to use nothing: one notice each. */
+/**
+ * Crops that stand after the end of their last stage, when they are reckoned to use nothing: one notice each. Of one that
+ * stays, not for the rest that its season begins with.
+ */
 export function cropPast(season: Season): readonly Notice[] {
-  const { firstDay } = season.garden.span;
   return eachPlanting(season, (zone, own) => {
-    const { planting, demand, weeks } = own;
-    const past = placesIn(demand).filter((place) => isPastGrowth(planting, firstDay + place));
-    const pastWeeks = new Set(past.map((place) => Math.floor(place / 7)));
-    const [firstWeek] = pastWeeks;
-    if (firstWeek === undefined) return [];
-    return [
-      {
-        kind: 'crop-past',
-        severity: 'warning',
-        remedy: 'check-days',
-        ...placeOf(zone, own),
-        firstWeek,
-        lastWeek: Math.max(...pastWeeks),
-        weeks: weeksWhere(weeks, (week) => pastWeeks.has(week)),
-        figures: { daysPast: past.length },
-      },
-    ];
+    const past = daysPast(own, season.garden.span.firstDay);
+    const weeks = [...new Set(past.map((place) => Math.floor(place / 7)))];
+    return oneRunOf(weeks).map((run) => ({
+      kind: 'crop-past',
+      severity: 'warning',
+      remedy: 'check-days',
+      ...placeOf(zone, own),
+      ...run,
+      figures: { daysPast: past.length },
+    }));
   });
 }
 
-/** Beyond the last stage, and not yet in growth anew. */
-function isPastGrowth({ coefficient }: GardenPlanting, day: DayNumber): boolean {
-  if (coefficient.kind === 'landscape') return false;
+/** Days in the ground beyond the last stage and not yet in growth anew, counted from the season's first. */
+function daysPast({ planting, demand }: PlantingSeason, firstDay: DayNumber): readonly number[] {
+  const { coefficient } = planting;
+  if (coefficient.kind === 'landscape') return [];
   const length = coefficient.stageDays.reduce((sum, days) => sum + days, 0);
-  return dayOfGrowth(coefficient, growthCycle(coefficient, day), day) > length;
+  const past: number[] = [];
+  for (let place = demand.first; place < demand.end; place++) {
+    const cycle = growthCycle(coefficient, firstDay + place);
+    const isFirstRest = coefficient.perennial === true && cycle.start < firstDay + demand.first;
+    if (!isFirstRest && dayOfGrowth(coefficient, cycle, firstDay + place) > length) past.push(place);
+  }
+  return past;
 }

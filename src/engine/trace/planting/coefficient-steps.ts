@@ -1,9 +1,11 @@
 /** What share of reference ET a planting uses in its week, and what that makes. */
+import { isoDate } from '../../calendar.ts';
 import type { PlantCoefficient } from '../../garden.ts';
+import { dayOfGrowth, growthCycle } from '../../plants/growth-cycle.ts';
 import { plantCoefficientOn } from '../../season/plant-coefficients.ts';
 import { placesIn, sumAt } from '../day-span.ts';
 import type { TraceStep } from '../trace-step.ts';
-import { count, days, depth, factor } from '../trace-value.ts';
+import { count, days, depth, factor, words } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
 
 export function coefficientSteps(cell: PlantingCell): readonly TraceStep[] {
@@ -32,25 +34,29 @@ function landscapeStep(coefficient: Extract<PlantCoefficient, { kind: 'landscape
   };
 }
 
+const CROP_SAYS = 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.';
+
 function cropStep(cell: PlantingCell, coefficient: Extract<PlantCoefficient, { kind: 'crop' }>): TraceStep {
   const { ground, season } = cell;
-  const { label, plantedOn, stageDays, kcInitial, kcMid, kcEnd, source } = coefficient;
+  const { label, stageDays, kcInitial, kcMid, kcEnd, source } = coefficient;
   const settled = dailyCoefficients(cell, false);
   const [initial, development, mid, late] = stageDays;
+  const firstDay = season.garden.span.firstDay + ground.first;
+  const cycle = growthCycle(coefficient, firstDay);
+  const daysToNext = cycle.next - firstDay;
   return {
     id: 'crop-coefficient',
     title: `Crop coefficient, ${label}`,
-    says: 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.',
+    says: coefficient.perennial ? `${CROP_SAYS} One that stays starts anew every year.` : CROP_SAYS,
     formula:
       'Kc = Kc ini in the first stage; rising in a straight line to Kc mid; Kc mid; in a straight line to Kc end; ' +
-      '0 outside the stages; result = mean of the days in the ground',
+      '0 outside the stages, which begin again with day 1 where growth starts anew; result = mean of the days in the ground',
     source: `FAO-56 eq. 66; ${source}`,
     inputs: [
-      count(
-        'Day of growth, first day of the week in the ground',
-        season.garden.span.firstDay + ground.first - plantedOn + 1,
-      ),
+      words('Growth starts', isoDate(cycle.start)),
+      count('Day of growth, first day of the week in the ground', dayOfGrowth(coefficient, cycle, firstDay)),
       days('Days in the ground', ground.end - ground.first),
+      ...(daysToNext < ground.end - ground.first ? [days('Days until growth starts anew', daysToNext)] : []),
       days('Initial stage', initial),
       days('Development', development),
       days('Mid-season', mid),
