@@ -1,23 +1,34 @@
 /** What a season may take over from an earlier one. */
-import type { Garden, GardenZone } from '../garden.ts';
+import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
 import { changedDays } from '../rain/changed-days.ts';
 import type { Weather } from '../weather.ts';
-import type { Season, ZoneSeason } from './season.ts';
+import { isSameDemand } from './same-demand.ts';
+import type { PlantingSeason, Season, ZoneSeason } from './season.ts';
 import type { WeekSpan } from './week-span.ts';
+import type { KnownPlanting } from './zone-season.ts';
 
 export interface EarlierSeason {
   /** Earlier weeks of a zone of which nothing but the choices may have changed, under the same days and the same ETo. */
   zoneLike(zone: GardenZone, place: number): ZoneSeason | undefined;
+  /** What is known of a zone's plantings, in order, under the same ETo, wherever they stood. */
+  plantingsOf(zone: GardenZone, place: number): readonly (KnownPlanting | undefined)[];
   /** The weeks whose rain moved; 'other' where the way it is credited changed too. */
   readonly rain: WeekSpan | undefined | 'other';
 }
 
-const NOTHING: EarlierSeason = { zoneLike: () => undefined, rain: 'other' };
+const NOTHING: EarlierSeason = { zoneLike: () => undefined, plantingsOf: () => [], rain: 'other' };
 
 export function earlierSeason(garden: Garden, weather: Weather, previous: Season | undefined): EarlierSeason {
   const sameDays = previous?.weather.months === weather.months && previous.weather.eto === weather.eto;
   if (previous === undefined || !sameDays) return NOTHING;
-  return { zoneLike: zoneFinder(previous.zones), rain: rainSince(garden, weather, previous) };
+  return {
+    zoneLike: zoneFinder(previous.zones),
+    plantingsOf: plantingFinder(previous, {
+      site: garden.site === previous.garden.site,
+      rain: weather.rain === previous.weather.rain,
+    }),
+    rain: rainSince(garden, weather, previous),
+  };
 }
 
 /** Most often a zone lies where it lay. */
@@ -29,6 +40,53 @@ function zoneFinder(zones: readonly ZoneSeason[]): EarlierSeason['zoneLike'] {
     byZone ??= new Map(zones.map((season) => [season.zone, season]));
     return byZone.get(zone);
   };
+}
+
+/** Most often a planting is in the zone that lies where its own lay. */
+function plantingFinder({ zones }: Season, same: SameWeather): EarlierSeason['plantingsOf'] {
+  let byId: ReadonlyMap<string, Standing> | undefined;
+  const find = (id: string, place: number) => {
+    const there = zones[place];
+    const season = there?.plantings.find(({ planting }) => planting.id === id);
+    if (there !== undefined && season !== undefined) return { season, there };
+    byId ??= new Map(
+      zones.flatMap((each) => each.plantings.map((season) => [season.planting.id, { season, there: each }])),
+    );
+    return byId.get(id);
+  };
+  return (zone, place) =>
+    zone.plantings.map((planting) => {
+      const found = find(planting.id, place);
+      return found === undefined ? undefined : knownOf(planting, zone, found, same);
+    });
+}
+
+interface Standing {
+  readonly season: PlantingSeason;
+  readonly there: ZoneSeason;
+}
+
+interface SameWeather {
+  readonly site: boolean;
+  readonly rain: boolean;
+}
+
+function knownOf(
+  planting: GardenPlanting,
+  zone: GardenZone,
+  { season, there }: Standing,
+  same: SameWeather,
+): KnownPlanting | undefined {
+  const { demand, rainShares, figures } = season;
+  if (there.zone.soil.availableWater !== zone.soil.availableWater) return undefined;
+  if (!isSameDemand(season.planting, planting)) return undefined;
+  if (!same.site) return { demand };
+  const isAlike =
+    same.rain &&
+    season.planting === planting &&
+    there.zone.efficiency === zone.efficiency &&
+    there.zone.wateringDays === zone.wateringDays;
+  return isAlike ? { demand, rainShares, before: { figures, zoneFigures: there.figures } } : { demand, rainShares };
 }
 
 /** Whether two zones are the same but for their names and choices. */

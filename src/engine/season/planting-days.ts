@@ -1,8 +1,8 @@
 /** A planting's season by day: its demand, its effective rain, and what a minute of its line brings. */
 import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
-import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
-import { type DaySpan, fillRain, monthShares } from './planting-rain.ts';
+import type { PlantingDemand } from './planting-demand.ts';
+import { type DaySpan, fillRain } from './planting-rain.ts';
 import type { PlantingSeason } from './season.ts';
 
 export interface PlantingDays {
@@ -17,7 +17,12 @@ export interface PlantingDays {
 export interface DayRoom {
   readonly soakedMm: Float64Array;
   readonly netMmPerMinute: Float64Array;
+  /** What each was filled from, all through the season: from the same it need not be filled again. */
+  soakedFrom?: FilledFrom;
+  netFrom?: FilledFrom;
 }
+
+type FilledFrom = readonly unknown[] | undefined;
 
 export interface ZoneContext {
   readonly zone: GardenZone;
@@ -25,36 +30,55 @@ export interface ZoneContext {
   readonly weather: Weather;
 }
 
-/** `demand` is taken over where it is known already: it does not change with the rain. */
-export function plantingDays(
-  planting: GardenPlanting,
-  context: ZoneContext,
-  demand: PlantingDemand = plantingDemand(planting, context.zone.soil, context.weather),
-): PlantingDays {
-  const { site, weather } = context;
-  const rainShares = monthShares(demand, site, weather);
-  return fillDays({ planting, demand, rainShares }, context, dayRoom(weather.days), { first: 0, end: weather.days });
+/** A planting as far as its days hang on it. */
+type Ground = Pick<PlantingSeason, 'planting' | 'demand' | 'rainShares'>;
+
+/** All days of the season, in arrays of their own. */
+export function plantingDays(ground: Ground, context: ZoneContext): PlantingDays {
+  const { days } = context.weather;
+  return fillDays(ground, context, dayRoom(days), { first: 0, end: days });
 }
 
 /** Fills in some days of the season, `end` not included; the others are left as they are. */
-export function fillDays(
-  { planting, demand, rainShares }: Pick<PlantingSeason, 'planting' | 'demand' | 'rainShares'>,
-  { zone, weather }: ZoneContext,
-  { soakedMm, netMmPerMinute }: DayRoom,
-  days: DaySpan,
-): PlantingDays {
-  const ground = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
-  soakedMm.fill(0, days.first, days.end);
-  fillRain(soakedMm, ground, rainShares, weather);
-  netMmPerMinute.fill(0, days.first, days.end);
-  for (let place = 0; place < planting.lines.length; place++) {
-    const line = planting.lines[place] as GardenLine;
-    const until = planting.lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
-    const first = Math.max(ground.first, line.from - weather.firstDay);
-    const end = Math.min(ground.end, until - weather.firstDay);
-    if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * zone.efficiency, first, end);
+export function fillDays(ground: Ground, { zone, weather }: ZoneContext, room: DayRoom, days: DaySpan): PlantingDays {
+  const { planting, demand, rainShares } = ground;
+  const { soakedMm, netMmPerMinute } = room;
+  const inGround = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
+  const isWhole = days.first === 0 && days.end === weather.days;
+  const soakedFrom = isWhole ? [demand, rainShares, weather.rain] : undefined;
+  if (!isSame(room.soakedFrom, soakedFrom)) {
+    room.soakedFrom = soakedFrom;
+    soakedMm.fill(0, days.first, days.end);
+    fillRain(soakedMm, inGround, rainShares, weather);
+  }
+  const netFrom = isWhole ? [demand, planting.lines, planting.areaM2, zone.efficiency] : undefined;
+  if (!isSame(room.netFrom, netFrom)) {
+    room.netFrom = netFrom;
+    netMmPerMinute.fill(0, days.first, days.end);
+    fillNet(netMmPerMinute, inGround, planting, { efficiency: zone.efficiency, firstDay: weather.firstDay });
   }
   return { demand, soakedMm, netMmPerMinute };
+}
+
+function fillNet(
+  netMmPerMinute: Float64Array,
+  inGround: DaySpan,
+  planting: GardenPlanting,
+  { efficiency, firstDay }: { readonly efficiency: number; readonly firstDay: number },
+): void {
+  const { lines } = planting;
+  for (let place = 0; place < lines.length; place++) {
+    const line = lines[place] as GardenLine;
+    const until = lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
+    const first = Math.max(inGround.first, line.from - firstDay);
+    const end = Math.min(inGround.end, until - firstDay);
+    if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * efficiency, first, end);
+  }
+}
+
+function isSame(before: FilledFrom, now: FilledFrom): boolean {
+  if (before === undefined || now === undefined) return false;
+  return now.every((part, place) => part === before[place]);
 }
 
 export function dayRoom(days: number): DayRoom {

@@ -25,6 +25,20 @@ export interface PlantingDemand {
   readonly startMm: number;
 }
 
+/** All of a planting that its demand hangs on. */
+export type DemandPlanting = Pick<
+  GardenPlanting,
+  | 'coefficient'
+  | 'establishing'
+  | 'rootDepthM'
+  | 'allowedDepletion'
+  | 'adjustsDepletion'
+  | 'target'
+  | 'startDepletion'
+  | 'from'
+  | 'to'
+>;
+
 /** Two arrays of one number a day: of ETc and of readily available water, mm. */
 export type DemandRoom = readonly [Float64Array, Float64Array];
 
@@ -39,8 +53,8 @@ export function demandRoom(days: number, plantings: number): readonly DemandRoom
 
 /** `room`: zeros, which the demand fills and keeps. */
 export function plantingDemand(
-  planting: GardenPlanting,
-  soil: ZoneSoil,
+  planting: DemandPlanting,
+  soil: Pick<ZoneSoil, 'availableWater'>,
   weather: Weather,
   [etcMm, rawMm]: DemandRoom = [new Float64Array(weather.days), new Float64Array(weather.days)],
 ): PlantingDemand {

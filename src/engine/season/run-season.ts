@@ -11,18 +11,19 @@ import { type ZoneRoom, zoneSeason, zoneSeasonAfter } from './zone-season.ts';
 /**
  * Computes the season. From `previous` (any earlier result) what cannot have changed is handed on: a zone whose object,
  * weather and rain rule are the same keeps its weeks by identity; where only some weeks' rain or choices moved, a zone
- * takes over the weeks that they do not reach; where more of the rain moved, its demands.
+ * takes over the weeks that they do not reach; of any other zone, the demands of plantings that use what they used.
+ * `room` is for whoever computes many seasons in a row: what one left in it, the next need not fill in again.
  */
-export function runSeason(garden: Garden, previous?: Season): Season {
+export function runSeason(garden: Garden, previous?: Season, room: ZoneRoom = []): Season {
   const { site } = garden;
   const weather = seasonWeather(garden, previous);
   const earlier = earlierSeason(garden, weather, previous);
-  const room: ZoneRoom = [];
   const zones = garden.zones.map((zone, place) => {
     const context = { zone, site, weather };
     const before = earlier.zoneLike(zone, place);
-    if (before === undefined) return zoneSeason(context, room);
-    if (earlier.rain === 'other') return zoneSeason(context, room, before.plantings);
+    if (before === undefined || earlier.rain === 'other') {
+      return zoneSeason(context, room, earlier.plantingsOf(zone, place));
+    }
     const changed = spanning(earlier.rain, changedChoices(before.zone.choices, zone.choices));
     if (changed !== undefined) return zoneSeasonAfter(context, room, before, changed);
     return before.zone === zone ? before : { ...before, zone };

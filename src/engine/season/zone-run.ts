@@ -1,5 +1,7 @@
 /** A zone on its way through the season, week by week: needs to minutes to balance to sums. */
 import type { WeekChoice } from '../garden.ts';
+import { daysMask } from './days-mask.ts';
+import { type EarlierWeeks, wasRunAlike } from './earlier-weeks.ts';
 import { fewestOpenDays, openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { plantingStateOf } from './planting-state.ts';
@@ -25,48 +27,40 @@ interface Member {
   readonly week: WeekCourse;
   readonly need: WeekNeed;
   readonly voice: PlantingVoice;
+  /** Its figures are there already, and hold for every week that is run as it was. */
+  readonly before: EarlierWeeks | undefined;
   /** Depletion that the week should end with, mm; Infinity where nothing is asked of it. */
   goalMm: number;
 }
 
-/** Ready for week `from`; the weeks before it are in the season's figures. `days` are those of its plantings, in order. */
-export function zoneRun(
-  season: ZoneSeason,
-  days: readonly PlantingDays[],
-  rainMm: Float64Array,
-  from: number,
-): ZoneRun {
-  const { zone } = season;
-  const members = season.plantings.map((planting, place) =>
-    memberOf(planting, { days: days[place] as PlantingDays, rainMm, efficiency: zone.efficiency, from }),
-  );
-  return {
-    season,
-    members,
-    voices: members.map(({ voice }) => voice),
-    masks: openMasks(zone.wateringDays),
-  };
-}
-
-interface MemberStart {
-  readonly days: PlantingDays;
+export interface ZoneStart {
+  /** Those of its plantings, in order. */
+  readonly days: readonly PlantingDays[];
   readonly rainMm: Float64Array;
-  readonly efficiency: number;
+  /** First week to run; the weeks before it are in the season's figures. */
   readonly from: number;
+  /** Of each planting, in order, where its figures hold them. */
+  readonly before?: readonly (EarlierWeeks | undefined)[];
 }
 
-function memberOf(season: PlantingSeason, { days, rainMm, efficiency, from }: MemberStart): Member {
-  const { planting, weeks, figures, demand } = season;
-  const isThere = demand.first < from * 7;
-  const depletionMm = isThere ? (figures[P.depletionEndMm * weeks + from - 1] as number) : demand.startMm;
-  return {
-    season,
-    course: { days, rainMm, efficiency, weeks, figures, depletionMm },
-    week: weekCourse(days),
-    need: noNeed(),
-    voice: plantingVoice(planting),
-    goalMm: Number.POSITIVE_INFINITY,
-  };
+export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }: ZoneStart): ZoneRun {
+  const { zone } = season;
+  const members = season.plantings.map((planting, place): Member => {
+    const { weeks, figures, demand } = planting;
+    const ofDay = days[place] as PlantingDays;
+    const isThere = demand.first < from * 7;
+    const depletionMm = isThere ? (figures[P.depletionEndMm * weeks + from - 1] as number) : demand.startMm;
+    return {
+      season: planting,
+      course: { days: ofDay, rainMm, efficiency: zone.efficiency, weeks, figures, depletionMm },
+      week: weekCourse(ofDay),
+      need: noNeed(),
+      voice: plantingVoice(planting.planting),
+      before: before[place],
+      goalMm: Number.POSITIVE_INFINITY,
+    };
+  });
+  return { season, members, voices: members.map(({ voice }) => voice), masks: openMasks(zone.wateringDays) };
 }
 
 /** Fills in the week's figures of the zone and its plantings. */
@@ -77,10 +71,27 @@ export function runZoneWeek({ season, members, voices, masks }: ZoneRun, week: n
   const minutes = decideMinutes(zone, choice, zoneMinutes(zone.rule, voices), masks.length - 1);
   for (const each of members) {
     const openDays = openDaysOf(each, masks, choice, minutes.minutesPerDay);
-    runWeek(each.course, week, minutes.minutesPerDay, masks[openDays] as number);
+    runMember(each, week, minutes.minutesPerDay, masks[openDays] as number);
     keepOutcome(each, week, minutes.roundingMinutes);
   }
   sumZoneWeek(season, week, minutes);
+}
+
+function runMember(
+  { course, before, week: { start, first, end } }: Member,
+  week: number,
+  minutesPerDay: number,
+  mask: number,
+): void {
+  if (before !== undefined && first < end) {
+    const openMask = mask & daysMask(first - start, end - start);
+    const { weeks, figures, depletionMm } = course;
+    if (wasRunAlike(before, weeks, week, { depletionMm, minutesPerDay, openMask })) {
+      course.depletionMm = figures[P.depletionEndMm * weeks + week] as number;
+      return;
+    }
+  }
+  runWeek(course, week, minutesPerDay, mask);
 }
 
 function assessNeed(member: Member, start: number, mask: number): void {

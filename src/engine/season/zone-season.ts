@@ -1,7 +1,8 @@
 /** One zone through its season: as a whole, or from the week on in which something moved. */
 import type { GardenZone } from '../garden.ts';
+import type { EarlierWeeks } from './earlier-weeks.ts';
 import { type DayRoom, dayRoom, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
-import { demandRoom, plantingDemand } from './planting-demand.ts';
+import { demandRoom, type PlantingDemand, plantingDemand } from './planting-demand.ts';
 import { monthShares } from './planting-rain.ts';
 import {
   PLANTING_FIELDS as P,
@@ -16,22 +17,36 @@ import { runZoneWeek, zoneRun } from './zone-run.ts';
 /** Daily arrays lent to one zone after another: place p to its p-th planting. */
 export type ZoneRoom = DayRoom[];
 
-/** `known` holds the plantings, in order, as they are known from a run with the same ETo. */
+/** `known` holds of each planting, in order, what is known of it from a run with the same ETo. */
 export function zoneSeason(
   context: ZoneContext,
   room: ZoneRoom,
-  known?: readonly Pick<PlantingSeason, 'demand'>[],
+  known: readonly (KnownPlanting | undefined)[] = [],
 ): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const demandMm = known === undefined ? demandRoom(weather.days, zone.plantings.length) : [];
+  const unknown = zone.plantings.filter((_, place) => known[place] === undefined).length;
+  const demandMm = demandRoom(weather.days, unknown).values();
   const season = inBlocks(zone, weeks, new Float64Array(figureCount(zone) * weeks), (planting, place) => {
-    const demand = known?.[place]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm[place]);
-    return { demand, rainShares: monthShares(demand, site, weather) };
+    const demand = known[place]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm.next().value);
+    return { demand, rainShares: known[place]?.rainShares ?? monthShares(demand, site, weather) };
   });
-  const run = zoneRun(season, fillRoom(season, context, room, { first: 0, last: weeks - 1 }), weather.rain.mm, 0);
+  season.plantings.forEach(({ figures }, place) => {
+    const before = known[place]?.before;
+    if (before !== undefined) figures.set(before.figures);
+  });
+  const days = fillRoom(season, context, room, { first: 0, last: weeks - 1 });
+  const run = zoneRun(season, { days, rainMm: weather.rain.mm, from: 0, before: known.map((each) => each?.before) });
   for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
   return season;
+}
+
+export interface KnownPlanting {
+  readonly demand: PlantingDemand;
+  /** Only where the normals' rain is credited in the same way. */
+  readonly rainShares?: readonly number[];
+  /** Only where nothing that it hangs on has changed but the minutes. */
+  readonly before?: EarlierWeeks;
 }
 
 /** Weeks whose days are filled in at a time, where it is not known how many will be wanted. */
@@ -53,7 +68,7 @@ export function zoneSeasonAfter(
   // A planting that is filled deep and seldom looks a week ahead.
   const from = Math.max(0, changed.first - 1);
   const fill = (first: number) => fillRoom(season, context, room, { first, last: first + STRETCH_WEEKS });
-  const run = zoneRun(season, fill(from), context.weather.rain.mm, from);
+  const run = zoneRun(season, { days: fill(from), rainMm: context.weather.rain.mm, from });
   for (let week = from; week < weeks; week++) {
     if (week > from && (week - from) % STRETCH_WEEKS === 0) fill(week);
     runZoneWeek(run, week);
@@ -71,8 +86,8 @@ function fillRoom(
 ): readonly PlantingDays[] {
   const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
   return plantings.map((planting, place) => {
-    room[place] ??= dayRoom(weeks * 7);
-    return fillDays(planting, context, room[place], days);
+    if (room[place]?.soakedMm.length !== weeks * 7) room[place] = dayRoom(weeks * 7);
+    return fillDays(planting, context, room[place] as DayRoom, days);
   });
 }
 

@@ -1,19 +1,32 @@
 /** What a change has broken: as `planFindings`, but of a plan whose earlier state is known to be valid. */
-import { MOST_ZONES, PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
+import * as v from 'valibot';
+import { MOST_ZONES, PLAN_SCHEMAS, type Plan, type PlanZone } from '../schema/plan-schema.ts';
+import { MOST_PLANTINGS } from '../schema/zone.ts';
 import { planFindings } from './check-plan.ts';
 import type { Finding } from './finding.ts';
+import { fieldsIn } from './loose.ts';
 import { relations } from './relations/relations.ts';
 import { schemaFindings } from './schema-findings.ts';
+import { isStillValid } from './still-valid.ts';
 
 /** Only parts that are other objects than before are looked at, so a cell's edit stays quick in a large plan. */
 export function changeFindings(next: Plan, valid: Plan): readonly Finding[] {
   if (next === valid) return [];
   if (next.units !== valid.units) return planFindings(next);
-  return [
-    ...schemaFindings(PLAN_SCHEMAS[next.units], withoutUnchanged(next, valid), []),
-    ...zoneFindings(next, valid),
-    ...relations(next, valid),
-  ];
+  return [...headFindings(next, valid), ...zoneFindings(next, valid), ...relations(next, valid)];
+}
+
+function headFindings(next: Plan, valid: Plan): readonly Finding[] {
+  if (isSameBut('zones', next, valid)) return [];
+  return schemaFindings(PLAN_SCHEMAS[next.units], withoutUnchanged(next, valid), []);
+}
+
+/** Whether two objects have the same parts, one apart. */
+function isSameBut<Whole extends object>(but: keyof Whole, one: Whole, other: Whole): boolean {
+  const keys = Object.keys(one) as (keyof Whole)[];
+  return (
+    keys.length === Object.keys(other).length && keys.every((key) => key === but || Object.is(one[key], other[key]))
+  );
 }
 
 /** The plan without its zones, and with those records alone that have changed. */
@@ -52,9 +65,36 @@ function zoneFindings(next: Plan, valid: Plan): readonly Finding[] {
   if (next.zones === valid.zones) return [];
   const { item } = PLAN_SCHEMAS[next.units].entries.zones;
   const known = new Set(valid.zones);
+  const isValid = validZones(next, valid);
   const changed = next.zones.flatMap((zone, place) =>
-    known.has(zone) ? [] : schemaFindings(item, zone, ['zones', place]),
+    known.has(zone) || isValid(zone) ? [] : schemaFindings(item, zone, ['zones', place]),
   );
   if (next.zones.length <= MOST_ZONES) return changed;
   return [{ path: ['zones'], value: next.zones, expected: `at most ${MOST_ZONES} zones` }, ...changed];
+}
+
+/** Tells quickly of most zones that they are without fault: by those of their parts that no zone had before. */
+function validZones({ units, zones }: Plan, valid: Plan): (zone: PlanZone) => boolean {
+  const { item } = PLAN_SCHEMAS[units].entries.zones;
+  const former = changedZones(valid, zones);
+  const schema = item.entries.plantings.item;
+  const known = new Map<unknown, unknown>(
+    former.flatMap(({ plantings }) => plantings.map((planting) => [planting.id, planting])),
+  );
+  return (zone) => {
+    const { plantings } = fieldsIn(zone);
+    if (!Array.isArray(plantings) || plantings.length > MOST_PLANTINGS) return false;
+    const areValid = plantings.every((planting) => {
+      const before = known.get(fieldsIn(planting)['id']);
+      return before === undefined ? v.is(schema, planting) : isStillValid(schema, planting, before);
+    });
+    if (!areValid) return false;
+    return former.some((other) => isSameBut('plantings', zone, other)) || v.is(item, { ...zone, plantings: [] });
+  };
+}
+
+/** The zones of a plan that are not in a list. */
+function changedZones({ zones }: Plan, list: readonly PlanZone[]): readonly PlanZone[] {
+  const kept = new Set(list);
+  return zones.filter((zone) => !kept.has(zone));
 }

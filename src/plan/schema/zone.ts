@@ -8,7 +8,7 @@ import { soilTexture } from './site.ts';
 import { weekdays } from './supply.ts';
 import { id, name, note } from './text.ts';
 
-const MOST_PLANTINGS = 1000;
+export const MOST_PLANTINGS = 1000;
 
 const ruleSchema = v.variant(
   'kind',

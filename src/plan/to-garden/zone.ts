@@ -14,7 +14,7 @@ import { seasonDays } from '../season-weeks.ts';
 import { choicesOf } from './choices.ts';
 import { efficiencyOf } from './efficiency.ts';
 import { kept, sameFields } from './kept.ts';
-import { plantingOf } from './planting.ts';
+import { type PlantingContext, plantingOf } from './planting.ts';
 import { wateringMask } from './weekday-masks.ts';
 
 /** All that a zone hangs on besides itself. */
@@ -46,11 +46,10 @@ export const zoneOf = kept(
 );
 
 const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone, 'choices'> => {
-  const { first, last } = seasonDays(context);
   const { texture, slopePercent } = groundOf(zone, context);
-  const plantings = zone.plantings.map((planting) =>
-    plantingOf(planting, { units: context.units, seasonFirst: first, seasonLast: last }),
-  );
+  const inSeason = plantingContext(context, NOTHING_ELSE);
+  const { seasonFirst: first, seasonLast: last } = inSeason;
+  const plantings = zone.plantings.map((planting) => plantingOf(planting, inSeason));
   return {
     id: zone.id,
     name: zone.name,
@@ -65,6 +64,14 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone,
     plantings,
   };
 });
+
+/** One object for all plantings, which is quick to tell. */
+const plantingContext = kept((context: ZoneContext, _: typeof NOTHING_ELSE): PlantingContext => {
+  const { first, last } = seasonDays(context);
+  return { units: context.units, seasonFirst: first, seasonLast: last };
+});
+
+const NOTHING_ELSE = {};
 
 function groundOf(zone: PlanZone, { siteSoil, siteSlopePercent }: ZoneContext) {
   return { texture: zone.soil ?? siteSoil, slopePercent: zone.slopePercent ?? siteSlopePercent };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { changeFindings } from '../../../src/plan/reading/change-findings.ts';
 import { planFindings } from '../../../src/plan/reading/check-plan.ts';
-import type { Plan, PlanZone } from '../../../src/plan/schema/plan-schema.ts';
+import type { Plan, PlanPlanting, PlanZone } from '../../../src/plan/schema/plan-schema.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
 import { mixedGarden, zone } from '../../support/small-plans.ts';
 
@@ -21,6 +21,13 @@ const zoneAt = (plan: Plan, at: number, change: (zone: PlanZone) => object) =>
           change(plan.zones[at % plan.zones.length] as PlanZone) as PlanZone,
         ),
       };
+const plantingAt = (plan: Plan, at: number, change: (planting: PlanPlanting) => object) =>
+  zoneAt(plan, at, (before) => ({
+    ...before,
+    plantings: before.plantings.map((planting, place) => (place === at % 2 ? change(planting) : planting)),
+  }));
+const lineAt = (plan: Plan, at: number, change: object) =>
+  plantingAt(plan, at, (before) => ({ ...before, lines: before.lines.map((line) => ({ ...line, ...change })) }));
 const cell = (plan: Plan, at: number) => plan.zones[at % (plan.zones.length + 1)]?.id ?? 'nowhere';
 
 const SPOILS: readonly Spoil[] = [
@@ -39,6 +46,28 @@ const SPOILS: readonly Spoil[] = [
   (plan, _value, at) => zoneAt(plan, at, (before) => ({ ...before, plantings: [] })),
   (plan, value, at) => zoneAt(plan, at, (before) => ({ ...before, rule: { kind: 'planting', planting: value } })),
   (plan, _value, at) => ({ ...plan, zones: plan.zones.toSpliced(at, 1) }),
+  (plan, value, at) => zoneAt(plan, at, (before) => ({ ...before, plantings: value })),
+  (plan, value, at) => zoneAt(plan, at, (before) => ({ ...before, plantings: [...before.plantings, value] })),
+  (plan, value, at) => zoneAt(plan, at, (before) => ({ ...before, pets: value })),
+  (plan, value, at) => plantingAt(plan, at, (before) => ({ ...before, rootDepth: value })),
+  (plan, value, at) => plantingAt(plan, at, (before) => ({ ...before, need: value })),
+  (plan, value, at) => plantingAt(plan, at, ({ need, ...rest }) => ({ ...rest, need: { ...need, kind: value } })),
+  (plan, _value, at) => plantingAt(plan, at, ({ extent: _extent, ...rest }) => rest),
+  (plan, value, at) => plantingAt(plan, at, (before) => ({ ...before, lines: value })),
+  (plan, value, at) => plantingAt(plan, at, (before) => ({ ...before, height: value })),
+  (plan, value, at) => plantingAt(plan, at, (before) => ({ ...before, inGround: { from: '2027-07-01', to: value } })),
+  (plan, value, at) => lineAt(plan, at, { flow: value }),
+  (plan, value, at) => lineAt(plan, at, { from: value }),
+  (plan, value, at) => lineAt(plan, at, { colour: value }),
+  (plan, _value, at) => lineAt(plan, at, { kind: ['dripline', 'point', 'spray', 'solid'][at % 4] }),
+  (plan, value, at) => lineAt(plan, at, { kind: 'spray', count: value }),
+  // As a cut makes it: a new zone of plantings that stood in another.
+  (plan, value, at) => {
+    const moving = plan.zones[0]?.plantings.slice(at % 2) ?? [];
+    const taken = zoneAt(plan, 0, (before) => ({ ...before, plantings: before.plantings.slice(0, at % 2) }));
+    const added = { id: 'cut', name: 'Cut', wateringDays: at < 3 ? 2 : value, plantings: moving } as PlanZone;
+    return { ...taken, zones: [...taken.zones, added] };
+  },
   (plan, value, at) => ({ ...plan, choices: { ...plan.choices, [cell(plan, at)]: { [plan.season.firstDay]: value } } }),
   (plan, value, at) => ({
     ...plan,
@@ -62,6 +91,16 @@ const SPOILS: readonly Spoil[] = [
   }),
 ];
 
+/** A second spoil may meet a plan that the first has broken beyond reach: it is left as it is then. */
+function spoilt(plan: Plan, spoil: Spoil, value: unknown, at: number): Plan {
+  try {
+    return spoil(plan, value, at) as Plan;
+  } catch (error) {
+    if (error instanceof TypeError) return plan;
+    throw error;
+  }
+}
+
 const placesIn = (findings: readonly { readonly path: readonly unknown[] }[]) =>
   [...new Set(findings.map(({ path }) => path.join('.')))].sort();
 
@@ -72,13 +111,11 @@ describe('changeFindings', () => {
         arbitraryPlan({ mostZones: 3, mostPlantings: 2, mostWeeks: 10 }),
         fc.array(fc.tuple(fc.constantFrom(...SPOILS), junk, fc.nat(5)), { minLength: 1, maxLength: 3 }),
         (valid, spoils) => {
-          const next = spoils.reduce<Plan>((plan, [spoil, value, at]) => spoil(plan, value, at) as Plan, valid);
-          // A second spoil may meet a plan that the first has broken beyond reach.
-          fc.pre(Array.isArray(next.zones));
+          const next = spoils.reduce<Plan>((plan, [spoil, value, at]) => spoilt(plan, spoil, value, at), valid);
           expect(placesIn(changeFindings(next, valid))).toEqual(placesIn(planFindings(next)));
         },
       ),
-      { numRuns: 200 },
+      { numRuns: 400 },
     );
   });
 
@@ -102,6 +139,6 @@ describe('changeFindings', () => {
     const next: Plan = { ...valid, zones: [zone({ ...beds, wateringDays: 2 }), watched] };
     expect(changeFindings(next, valid)).toEqual([]);
     // Its ids alone, to tell them from the changed zone's.
-    expect([...new Set(read)].sort()).toEqual(['id', 'name', 'plantings']);
+    expect([...new Set(read)].sort()).toEqual(['id', 'plantings']);
   });
 });

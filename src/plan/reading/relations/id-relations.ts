@@ -4,16 +4,18 @@ import type { Finding, Path } from '../finding.ts';
 import { fieldsIn, listIn, textIn } from '../loose.ts';
 
 export function idRelations(zones: unknown): readonly Finding[] {
-  const zoneIds = new Map<string, string>();
-  const plantingIds = new Map<string, string>();
+  const zoneIds = new Map<string, unknown>();
+  const plantingIds = new Map<string, unknown>();
   const findings: Finding[] = [];
-  const see = (ids: Map<string, string>, part: unknown, path: Path) => {
-    const { id, name } = fieldsIn(part);
+  const see = (ids: Map<string, unknown>, part: unknown, path: Path) => {
+    const { id } = fieldsIn(part);
     if (typeof id !== 'string') return;
-    const other = ids.get(id);
-    if (other !== undefined)
-      findings.push({ path: [...path, 'id'], value: id, expected: `an id of its own: ${other} has it too` });
-    else ids.set(id, `“${shortText(textIn(name) ?? id)}”`);
+    if (!ids.has(id)) {
+      ids.set(id, part);
+      return;
+    }
+    const other = `“${shortText(textIn(fieldsIn(ids.get(id))['name']) ?? id)}”`;
+    findings.push({ path: [...path, 'id'], value: id, expected: `an id of its own: ${other} has it too` });
   };
   listIn(zones).forEach((zone, place) => {
     see(zoneIds, zone, ['zones', place]);

@@ -33,8 +33,11 @@ function placeRelations({ site, supply }: Loose, valid: Loose): readonly Finding
 function zonesRelations({ zones }: Loose, valid: Loose): readonly Finding[] {
   if (zones === valid['zones']) return [];
   const known = new Set(listIn(valid['zones']));
+  const kept = new Set(listIn(zones));
+  const former = [...known].filter((zone) => !kept.has(zone));
+  const knownPlantings = new Set(former.flatMap((zone) => listIn(fieldsIn(zone)['plantings'])));
   const changed = listIn(zones).flatMap((zone, place) =>
-    known.has(zone) ? [] : zoneRelations(zone, ['zones', place]),
+    known.has(zone) ? [] : zoneRelations(zone, ['zones', place], knownPlantings),
   );
   return [...changed, ...idRelations(zones)];
 }

@@ -6,15 +6,17 @@ import { dateInWords } from '../../words/day-words.ts';
 import type { Finding, Path } from '../finding.ts';
 import { dayIn, fieldsIn, type Loose, listIn, textIn } from '../loose.ts';
 
-export function zoneRelations(zone: unknown, at: Path): readonly Finding[] {
+/** `valid`: plantings known to be without fault. */
+export function zoneRelations(zone: unknown, at: Path, valid: ReadonlySet<unknown>): readonly Finding[] {
   const { rule, plantings } = fieldsIn(zone);
   const parts = listIn(plantings).map(fieldsIn);
   return [
     ...ruleFindings(fieldsIn(rule), parts, at),
-    ...parts.flatMap((planting, place) => [
-      ...groundFindings(planting, [...at, 'plantings', place]),
-      ...lineFindings(planting, [...at, 'plantings', place]),
-    ]),
+    ...parts.flatMap((planting, place) => {
+      if (valid.has(planting)) return [];
+      const there = [...at, 'plantings', place];
+      return [...groundFindings(planting, there), ...lineFindings(planting, there)];
+    }),
   ];
 }
 

@@ -1,6 +1,7 @@
 /** What comes of a candidate: the season after its edit. */
 import { shutOffCalendar } from '../../../engine/mix/shut-off-calendar.ts';
 import type { Season } from '../../../engine/season/season.ts';
+import type { ZoneRoom } from '../../../engine/season/zone-season.ts';
 import { computeSeason } from '../../compute-season.ts';
 import { tryEdit } from '../../edits/apply-edit.ts';
 import type { Edit } from '../../edits/edit.ts';
@@ -20,6 +21,8 @@ export interface BeforeRemedy {
   readonly season: Season;
   readonly zoneId: string;
   readonly figures: MixFigures;
+  /** Lent from candidate to candidate. */
+  readonly room: ZoneRoom;
 }
 
 /** Nothing where the plan refuses the edit: a size out of its bounds, one zone too many. */
@@ -28,7 +31,7 @@ export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated 
   const edit: Edit = { type: 'together', label, edits: candidate.edits };
   const result = tryEdit(before.plan, edit);
   if (!result.ok) return undefined;
-  const season = computeSeason(result.plan, before.season);
+  const season = computeSeason(result.plan, before.season, before.room);
   const zoneIds = [before.zoneId, ...changes.flatMap((change) => (change.kind === 'cut' ? [change.newZoneId] : []))];
   const after = mixFigures(season, zoneIds);
   const { figures } = before;

@@ -56,7 +56,7 @@ export function* searchMixRemedies(input: MixSearchInput): Generator<number, Mix
   const { plan, season, zoneId, catalogue = CATALOGUE } = input;
   const context = mixContext(plan, season, zoneId, catalogue);
   const { zone, wateringDays } = zoneOf(context);
-  const before: BeforeRemedy = { plan, season, zoneId, figures: mixFigures(season, [zoneId]) };
+  const before: BeforeRemedy = { plan, season, zoneId, figures: mixFigures(season, [zoneId]), room: [] };
   const nothing = { before: before.figures, remedies: [], rules: [], tried: 0 };
   if (areAlike(context.needs, zone.timerStepMinutes * wateringDays)) return { ...nothing, areAlike: true };
 
