@@ -56,14 +56,15 @@ function stepsOfACycle({ longestCycleMinutes, timerStepMinutes }: GardenZone): n
 
 function wantedMinutes(zone: GardenZone, week: number, asking: readonly Asking[]): number {
   const mask = zone.wateringDays;
-  const watered = asking.filter(({ facts }) => wateredDays(facts, week, mask).length > 0);
+  // One without a line can be given nothing, whatever the zone runs.
+  const watered = asking.filter((voice) => litresPerMinute(voice, week, mask) > 0);
   const rule = zone.rule;
   if (rule.kind === 'planting') {
     const named = watered.find(({ facts }) => facts.planting.id === rule.plantingId);
-    if (named !== undefined && named.need.minutes < Number.POSITIVE_INFINITY) return named.need.minutes;
+    if (named !== undefined) return named.need.minutes;
   }
   const open = watered.filter(({ facts }) => !facts.planting.hasShutOff);
-  const heard = (open.length > 0 ? open : watered).filter((voice) => litresPerMinute(voice, week, mask) > 0);
+  const heard = open.length > 0 ? open : watered;
   if (heard.length === 0) return 0;
   if (rule.kind !== 'area-weighted') return Math.max(...heard.map(({ need }) => need.minutes));
   const weights = heard.map((voice) => litresPerMinute(voice, week, mask));

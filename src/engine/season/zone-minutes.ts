@@ -22,12 +22,13 @@ export function plantingVoice({ id, hasShutOff }: GardenPlanting): PlantingVoice
  *
  * Plantings without a shut-off decide; those behind one only where there is no other, since theirs can be closed.
  * thirstiest: nobody goes short. area-weighted: the volume that all need over the flow they share. planting: the named
- * one alone, or the thirstiest while it is not in the ground. A planting without a line cannot be helped by minutes.
+ * one alone, or the thirstiest while it is not watered. A planting without a line cannot be helped by minutes: it neither
+ * asks for any nor keeps those behind a shut-off from deciding.
  */
 export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): number {
   if (rule.kind === 'planting') {
     const named = voices.find(({ plantingId }) => plantingId === rule.plantingId);
-    if (named?.isPresent && named.minutesPerDay < Number.POSITIVE_INFINITY) return named.minutesPerDay;
+    if (named !== undefined && isWatered(named)) return named.minutesPerDay;
   }
   const anyOpen = isAnyOpen(voices);
   let thirstiest = 0;
@@ -43,12 +44,17 @@ export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): n
   return litresPerMinute === 0 ? 0 : litres / litresPerMinute;
 }
 
-/** Whether there is a planting that no shut-off can close, on at least one watering day. */
+/** Whether a line brings it water on at least one watering day. */
+export function isWatered(voice: PlantingVoice): boolean {
+  return voice.isPresent && voice.litresPerMinute > 0;
+}
+
+/** Whether there is a planting with a line that no shut-off can close, on at least one watering day. */
 export function isAnyOpen(voices: readonly PlantingVoice[]): boolean {
-  return voices.some((voice) => voice.isPresent && !voice.hasShutOff);
+  return voices.some((voice) => isWatered(voice) && !voice.hasShutOff);
 }
 
 /** Whether a planting has a say in its zone's minutes. */
 export function decides(voice: PlantingVoice, anyOpen: boolean): boolean {
-  return voice.isPresent && voice.litresPerMinute > 0 && !(anyOpen && voice.hasShutOff);
+  return isWatered(voice) && !(anyOpen && voice.hasShutOff);
 }

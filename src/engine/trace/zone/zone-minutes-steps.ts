@@ -1,7 +1,7 @@
 /** From what the plantings ask for to the minutes that the zone runs. */
 import type { ZoneRule } from '../../garden.ts';
 import { MINUTES_ORIGINS, type MinutesOrigin } from '../../season/season.ts';
-import { decides, isAnyOpen, type PlantingVoice } from '../../season/zone-minutes.ts';
+import { decides, isAnyOpen, isWatered, type PlantingVoice } from '../../season/zone-minutes.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { minutes, volume, words } from '../trace-value.ts';
 import { voiceOf, type ZoneCell, type ZoneMember } from './zone-cell.ts';
@@ -45,10 +45,8 @@ export function zoneMinutesStep(cell: ZoneCell): TraceStep {
   };
 }
 
-function isNamed(rule: ZoneRule, { plantingId, isPresent, minutesPerDay }: PlantingVoice): boolean {
-  return (
-    rule.kind === 'planting' && plantingId === rule.plantingId && isPresent && minutesPerDay < Number.POSITIVE_INFINITY
-  );
+function isNamed(rule: ZoneRule, voice: PlantingVoice): boolean {
+  return rule.kind === 'planting' && voice.plantingId === rule.plantingId && isWatered(voice);
 }
 
 function asked({ label }: ZoneMember, { minutesPerDay }: PlantingVoice): TraceValue {
