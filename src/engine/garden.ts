@@ -5,6 +5,7 @@
  * Objects are compared by identity: an unchanged zone must be the same object as before, then its season is kept.
  */
 import type { DayNumber } from './calendar.ts';
+import type { WeatherSite } from './climate/weather-readings.ts';
 import type { GardenZone } from './garden-zone.ts';
 import type { RainMethod } from './rain/effective-rain.ts';
 
@@ -24,9 +25,7 @@ export interface SeasonSpan {
   readonly weeks: number;
 }
 
-export interface GardenSite {
-  readonly latitudeDeg: number;
-  readonly elevationM: number;
+export interface GardenSite extends WeatherSite {
   readonly climate: MonthlyClimate;
   readonly rain: RainRule;
 }
@@ -66,7 +65,7 @@ export interface ObservedDay {
   readonly dewPointC?: number | undefined;
   readonly maxHumidityPercent?: number | undefined;
   readonly minHumidityPercent?: number | undefined;
-  /** At 2 m. */
+  /** At the site's `windHeightM`. */
   readonly windMs?: number | undefined;
   readonly radiationMj?: number | undefined;
   readonly sunshineHours?: number | undefined;

@@ -37,6 +37,8 @@ const UNITS = {
   /** Length of a line or a bed. */
   length: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
   elevation: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
+  /** Of a gauge above the ground. */
+  height: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
   /** Between emitters, rows or plants. */
   spacing: { us: unit('in', 'm', M_PER_INCH), metric: unit('cm', 'm', 0.01) },
   /** Across a plant's canopy. */

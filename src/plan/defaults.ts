@@ -9,7 +9,6 @@ export const DEFAULTS = {
   /** A mixed planting takes the factor of its thirstiest plants: Kjelgren, Beeson, Pittenger and Montague (2016); from memory. */
   rule: { kind: 'thirstiest' },
 
-  elevationM: 0,
   slopePercent: 0,
   /** USDA SCS TR-21 (1970): the only one of the methods that looks at the soil's storage. */
   rainMethod: 'tr21',

@@ -11,6 +11,7 @@ describe('units of both systems', () => {
     ['availableWater', 'in/ft', 'mm/m', 'mm/m'],
     ['length', 'ft', 'm', 'm'],
     ['elevation', 'ft', 'm', 'm'],
+    ['height', 'ft', 'm', 'm'],
     ['spacing', 'in', 'cm', 'm'],
     ['diameter', 'in', 'cm', 'm'],
     ['rootDepth', 'in', 'cm', 'm'],
@@ -29,8 +30,8 @@ describe('units of both systems', () => {
   });
 
   it('every kind of quantity is listed once', () => {
-    expect(QUANTITIES).toHaveLength(16);
-    expect(new Set(QUANTITIES).size).toBe(16);
+    expect(QUANTITIES).toHaveLength(17);
+    expect(new Set(QUANTITIES).size).toBe(17);
   });
 
   it('a unit cannot be changed by a caller', () => {

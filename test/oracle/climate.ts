@@ -4,7 +4,8 @@
  */
 export interface Place {
   readonly latitudeDeg: number;
-  readonly elevationM: number;
+  readonly elevationM?: number | undefined;
+  readonly setting?: 'interior' | 'coastal' | undefined;
 }
 
 export interface FullWeather {
@@ -12,7 +13,7 @@ export interface FullWeather {
   readonly maxC: number;
   readonly actualVapourKpa: number;
   readonly windMs: number;
-  /** Measured radiation, or else the hours of sunshine. */
+  /** Measured radiation, or else the hours of sunshine, or else none: by the range of temperature. */
   readonly radiationMj?: number | undefined;
   readonly sunshineHours?: number | undefined;
   readonly soilHeatMj: number;
@@ -49,7 +50,7 @@ export function hargreaves(place: Place, dayOfYear: number, minC: number, maxC: 
 export function penmanMonteith(place: Place, dayOfYear: number, weather: FullWeather): number {
   const { minC, maxC, actualVapourKpa } = weather;
   const meanC = (minC + maxC) / 2;
-  const pressureKpa = 101.3 * ((293 - 0.0065 * place.elevationM) / 293) ** 5.26;
+  const pressureKpa = 101.3 * ((293 - 0.0065 * elevationOf(place)) / 293) ** 5.26;
   const gamma = 0.000665 * pressureKpa;
   const slope = (4098 * saturationKpa(meanC)) / (meanC + 237.3) ** 2;
   const saturation = (saturationKpa(minC) + saturationKpa(maxC)) / 2;
@@ -61,14 +62,39 @@ export function penmanMonteith(place: Place, dayOfYear: number, weather: FullWea
 
 function netRadiation(place: Place, dayOfYear: number, weather: FullWeather): number {
   const { raMj, daylightHours } = sky(place.latitudeDeg, dayOfYear);
-  const solar = weather.radiationMj ?? solarFromSunshine(raMj, daylightHours, weather.sunshineHours ?? 0);
-  const clearSky = (0.75 + 2e-5 * place.elevationM) * raMj;
+  const clearSky = (0.75 + 2e-5 * elevationOf(place)) * raMj;
+  const solar = solarOf(place, weather, { raMj, daylightHours, clearSky });
   const kelvin4 = ((weather.minC + 273.16) ** 4 + (weather.maxC + 273.16) ** 4) / 2;
   const humidity = 0.34 - 0.14 * Math.sqrt(weather.actualVapourKpa);
   // In the polar night no daylight tells the cloud: the middle of what p. 75 takes for nights in humid climates.
   const clearness = clearSky > 0 ? Math.min(1, solar / clearSky) : 0.5;
   const longwave = 4.903e-9 * kelvin4 * humidity * (1.35 * clearness - 0.35);
   return 0.77 * solar - longwave;
+}
+
+/** Where it is not known the season takes sea level: our assumption. */
+function elevationOf({ elevationM }: Place): number {
+  return elevationM ?? 0;
+}
+
+interface Sky {
+  readonly raMj: number;
+  readonly daylightHours: number;
+  readonly clearSky: number;
+}
+
+/** As measured, by eq. 35, or by eq. 50 and never above a clear sky's (p. 61). */
+function solarOf(place: Place, weather: FullWeather, { raMj, daylightHours, clearSky }: Sky): number {
+  if (weather.radiationMj !== undefined) return weather.radiationMj;
+  if (weather.sunshineHours !== undefined) return solarFromSunshine(raMj, daylightHours, weather.sunshineHours);
+  const kRs = place.setting === 'coastal' ? 0.19 : 0.16;
+  return Math.min(clearSky, kRs * Math.sqrt(weather.maxC - weather.minC) * raMj);
+}
+
+/** Eq. 47; at 2 m the reading itself, as Table 2.9 prints it. Where wind was not measured 2 m/s, the mean of the world (p. 63). */
+export function windAtTwoMetres(windMs: number | undefined, heightM: number): number {
+  if (windMs === undefined) return 2;
+  return heightM === 2 ? windMs : (windMs * 4.87) / Math.log(67.8 * heightM - 5.42);
 }
 
 function solarFromSunshine(raMj: number, daylightHours: number, sunshineHours: number): number {

@@ -1,7 +1,7 @@
 /** Monthly normals: their totals, and the curve that turns them into days. */
 import type { GardenSite, MonthlyClimate } from '../../src/engine/garden.ts';
 import { dayOf, daysIn, monthsLater, type YearMonth, yearMonthOf } from './calendar.ts';
-import { actualVapour, hargreaves, penmanMonteith } from './climate.ts';
+import { actualVapour, hargreaves, penmanMonteith, windAtTwoMetres } from './climate.ts';
 
 /** Normals belong to no year: their months have the lengths of a common one. */
 const COMMON_YEAR = 2001;
@@ -22,13 +22,14 @@ function dailyEtoOfMonth(site: GardenSite, month: number): number {
   const dewPointC = climate.dewPointC?.[month];
   const windMs = climate.windMs?.[month];
   const sunshineHours = climate.sunshineHours?.[month];
-  if (dewPointC === undefined || windMs === undefined || sunshineHours === undefined) {
-    return hargreaves(site, middle, minC, maxC);
-  }
-  const actualVapourKpa = actualVapour({ minC, maxC, dewPointC }) ?? 0;
+  const isComplete = dewPointC !== undefined && windMs !== undefined && sunshineHours !== undefined;
+  if (!isComplete && site.whenIncomplete !== 'penman-monteith') return hargreaves(site, middle, minC, maxC);
+  // Eq. 48: without a dew point, the lowest temperature.
+  const actualVapourKpa = actualVapour({ minC, maxC, dewPointC: dewPointC ?? minC }) ?? Number.NaN;
+  const wind = windAtTwoMetres(windMs, site.windHeightM ?? 2);
   // FAO-56 eq. 43: both neighbouring months are known.
   const soilHeatMj = 0.07 * (meanOfMonth(climate, month + 1) - meanOfMonth(climate, month + 11));
-  return penmanMonteith(site, middle, { minC, maxC, actualVapourKpa, windMs, sunshineHours, soilHeatMj });
+  return penmanMonteith(site, middle, { minC, maxC, actualVapourKpa, windMs: wind, sunshineHours, soilHeatMj });
 }
 
 function meanOfMonth(climate: MonthlyClimate, month: number): number {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenPlanting } from '../../src/engine/garden.ts';
 import { dayOf, dayOfYear } from './calendar.ts';
-import { actualVapour, hargreaves, penmanMonteith, sky } from './climate.ts';
+import { actualVapour, hargreaves, penmanMonteith, saturationKpa, sky, windAtTwoMetres } from './climate.ts';
 import { coefficientOn, depletionShare, totalAvailableMm } from './crop.ts';
 import { realDay } from './day.ts';
 import { dayOfNormals } from './normals.ts';
@@ -34,6 +34,16 @@ describe('climate', () => {
 
   it('Example 20: Lyon in July by temperatures alone', () => {
     expect(Math.abs(hargreaves(LYON, 196, 14.8, 26.6) - 5)).toBeLessThan(0.05);
+  });
+
+  it('Example 20: Lyon in July by Penman-Monteith, all but its temperatures estimated', () => {
+    const weather = { minC: 14.8, maxC: 26.6, actualVapourKpa: saturationKpa(14.8), soilHeatMj: 0 };
+    const etoMm = penmanMonteith(LYON, 196, { ...weather, windMs: windAtTwoMetres(undefined, 2) });
+    expect(Math.abs(etoMm - 4.56)).toBeLessThan(0.01);
+  });
+
+  it('Example 14: 3.2 m/s at 10 m are 2.4 at 2 m', () => {
+    expect(Math.abs(windAtTwoMetres(3.2, 10) - 2.4)).toBeLessThan(0.05);
   });
 
   it('keeps the totals of the government table for Vacaville, in inches', () => {

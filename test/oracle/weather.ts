@@ -1,7 +1,7 @@
 /** The season's weather by day: observed days win over observed weeks, weeks over the normals. */
 import type { Garden, GardenSite, ObservedDay, ObservedWeek } from '../../src/engine/garden.ts';
 import { dayOfYear } from './calendar.ts';
-import { actualVapour, hargreaves, penmanMonteith } from './climate.ts';
+import { actualVapour, hargreaves, penmanMonteith, saturationKpa, windAtTwoMetres } from './climate.ts';
 import { dayOfNormals, monthlyEto } from './normals.ts';
 
 export interface WeatherDay {
@@ -66,12 +66,19 @@ function observedEto(site: GardenSite, day: number, seen: ObservedDay): number |
   const minC = seen.minTemperatureC;
   const maxC = seen.maxTemperatureC;
   if (minC === undefined || maxC === undefined) return undefined;
-  const actualVapourKpa = actualVapour({ ...seen, minC, maxC });
+  const humidity = actualVapour({ ...seen, minC, maxC });
   const { windMs, radiationMj, sunshineHours } = seen;
   const sunSeen = radiationMj !== undefined || sunshineHours !== undefined;
-  if (actualVapourKpa === undefined || windMs === undefined || !sunSeen) {
-    return hargreaves(site, dayOfYear(day), minC, maxC);
-  }
-  const weather = { minC, maxC, actualVapourKpa, windMs, radiationMj, sunshineHours, soilHeatMj: 0 };
-  return penmanMonteith(site, dayOfYear(day), weather);
+  const isComplete = humidity !== undefined && windMs !== undefined && sunSeen;
+  if (!isComplete && site.whenIncomplete !== 'penman-monteith') return hargreaves(site, dayOfYear(day), minC, maxC);
+  return penmanMonteith(site, dayOfYear(day), {
+    minC,
+    maxC,
+    // Eq. 48: the lowest temperature is near the dew point.
+    actualVapourKpa: humidity ?? saturationKpa(minC),
+    windMs: windAtTwoMetres(windMs, site.windHeightM ?? 2),
+    radiationMj,
+    sunshineHours,
+    soilHeatMj: 0,
+  });
 }

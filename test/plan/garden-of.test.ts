@@ -141,7 +141,6 @@ describe('the parts of a garden', () => {
     expect(site.climate.etoMm?.[0]).toBeCloseTo(1.5 * 25.4, 12);
     expect(site).toMatchObject({
       latitudeDeg: 37.77,
-      elevationM: 0,
       rain: { method: 'tr21', fraction: 0.25, runoffFraction: 0 },
     });
     // A bucket of 5 gal in 60 s is 5 gpm; 1 gal is 3.785411784 L exactly.
@@ -154,6 +153,25 @@ describe('the parts of a garden', () => {
     expect(supply.windowWeekdays).toBe(0b1010101);
     expect(observed.days.get(20_913 + 16)).toEqual({ rainMm: 0.05 * 25.4, etoMm: 0.11 * 25.4 });
     expect(observed.weeks.get(20_913 + 28)?.rainMm).toBeCloseTo(0.3 * 25.4, 12);
+  });
+
+  it('what is known of the place and its gauges, and nothing of what is not', () => {
+    const plan = mixedGarden();
+    expect(Object.keys(gardenOf(plan).site).sort()).toEqual(['climate', 'latitudeDeg', 'rain']);
+    const gauged = {
+      ...plan.site,
+      elevation: 100,
+      windHeight: 30,
+      setting: 'coastal',
+      missingWeather: 'penman-monteith',
+    } as const;
+    // A foot is 0.3048 m exactly.
+    expect(gardenOf({ ...plan, site: gauged }).site).toMatchObject({
+      elevationM: expect.closeTo(30.48, 12),
+      windHeightM: expect.closeTo(9.144, 12),
+      setting: 'coastal',
+      whenIncomplete: 'penman-monteith',
+    });
   });
 
   it('temperatures of a metric plan as they are', () => {

@@ -1,5 +1,7 @@
 /** Random sites: every texture and rain method, climates of ETo or of temperatures, both halves of the earth. */
 import fc from 'fast-check';
+import { SETTINGS } from '../../src/engine/climate/solar-radiation-from-temperature.ts';
+import { MISSING_WEATHER_RULES } from '../../src/engine/climate/weather-readings.ts';
 import { RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../src/engine/soil/textures.data.ts';
 import type { PlanClimate, PlanSite } from '../../src/plan/schema/plan-schema.ts';
@@ -12,6 +14,9 @@ export function arbitrarySite(frame: Frame): fc.Arbitrary<PlanSite> {
       soil: fc.constantFrom(...TEXTURE_IDS),
       climate: arbitraryClimate(frame),
       elevation: amount('elevation', frame, 0, 2000),
+      windHeight: amount('height', frame, 1, 12),
+      setting: fc.constantFrom(...SETTINGS),
+      missingWeather: fc.constantFrom(...MISSING_WEATHER_RULES),
       slopePercent: fc.integer({ min: 0, max: 30 }),
       exposure: wordy,
       rain: fc.record(

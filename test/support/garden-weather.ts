@@ -50,7 +50,10 @@ export const arbitrarySite: fc.Arbitrary<GardenSite> = fc.record({
     { weight: 6, arbitrary: between(-60, 60) },
     { weight: 1, arbitrary: fc.constantFrom(-90, -66.5, 0, 70, 90) },
   ),
-  elevationM: between(-50, 3000),
+  elevationM: fc.option(between(-50, 3000), { nil: undefined, freq: 8 }),
+  windHeightM: fc.constantFrom(undefined, undefined, 2, 0.5, 10),
+  setting: fc.constantFrom(undefined, 'interior', 'coastal'),
+  whenIncomplete: fc.constantFrom(undefined, 'hargreaves-samani', 'penman-monteith'),
   climate: arbitraryClimate,
   rain: fc.record({
     method: fc.constantFrom('tr21', 'tr21', 'fao', 'scs-simplified', 'fraction', 'balance'),

@@ -6,6 +6,8 @@ const ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const;
 /** Where a place lies, for the estimate of radiation from temperatures. */
 export type Setting = keyof typeof ADJUSTMENT;
 
+export const SETTINGS = ['interior', 'coastal'] as const satisfies readonly Setting[];
+
 /**
  * Solar radiation Rs from the day's range of temperature, MJ m-2 d-1 (FAO-56 eq. 50): clear days are wide, cloudy ones narrow.
  * Never above the clear sky's (p. 61). Over a few days' mean it is fair, for a single day rough.

@@ -1,3 +1,4 @@
+import type { Setting } from './solar-radiation-from-temperature.ts';
 import { STANDARD_WIND_HEIGHT_M } from './wind-at-two-metres.ts';
 
 /**
@@ -31,13 +32,17 @@ export interface WeatherSite {
   /** Height of the wind gauge; 2 m where not given. */
   readonly windHeightM?: number | undefined;
   /** On the coast of a large water, or not (where not given). */
-  readonly setting?: 'interior' | 'coastal' | undefined;
+  readonly setting?: Setting | undefined;
   /**
    * What to use where temperatures are known but humidity, wind or radiation is not: Hargreaves-Samani from the temperatures
    * alone (where not given), or Penman-Monteith with the paper's estimates for what is missing.
    */
-  readonly whenIncomplete?: 'hargreaves-samani' | 'penman-monteith' | undefined;
+  readonly whenIncomplete?: MissingWeatherRule | undefined;
 }
+
+export const MISSING_WEATHER_RULES = ['hargreaves-samani', 'penman-monteith'] as const;
+
+export type MissingWeatherRule = (typeof MISSING_WEATHER_RULES)[number];
 
 /** Whether a reading is there. */
 export function isRead(reading: number | undefined): reading is number {
@@ -53,7 +58,16 @@ export function hasTemperatures(
 
 /** Whether humidity, wind and radiation (or sunshine) are there, so that Penman-Monteith needs no guess beside them. */
 export function isComplete(readings: WeatherReadings): boolean {
-  return hasHumidity(readings) && isRead(readings.windMs) && hasRadiation(readings);
+  return missingReadings(readings).length === 0;
+}
+
+/** What Penman-Monteith would have to guess, in words. */
+export function missingReadings(readings: WeatherReadings): readonly string[] {
+  return [
+    ...(hasHumidity(readings) ? [] : ['humidity']),
+    ...(isRead(readings.windMs) ? [] : ['wind']),
+    ...(hasRadiation(readings) ? [] : ['radiation or sunshine']),
+  ];
 }
 
 /** The site's wind height, or the standard 2 m. */

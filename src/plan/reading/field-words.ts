@@ -19,6 +19,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   insideDiameter: 'inside diameter',
   leastPressure: 'least pressure',
   longestCycleMinutes: 'longest cycle',
+  missingWeather: 'way with missing weather',
   maxHumidityPercent: 'highest humidity',
   maxTemperature: 'highest temperature',
   microclimate: 'microclimate factor',
@@ -50,6 +51,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   timerStepMinutes: 'timer step',
   units: 'unit system',
   wateringDays: 'watering days',
+  windHeight: 'height of the wind gauge',
 };
 
 /** Groups that say nothing of their own once a field inside them is named. */

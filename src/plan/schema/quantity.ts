@@ -14,6 +14,7 @@ const BOUNDS = {
   rootDepth: [0.05, 4],
   bore: [2, 110],
   elevation: [-450, 6_000],
+  height: [1, 200],
   emitterFlow: [0.05, 500],
   supplyFlow: [0.05, 2_000],
   volume: [0, 10_000_000],

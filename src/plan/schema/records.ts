@@ -17,7 +17,7 @@ export function observedDaySchema(system: UnitSystem) {
     dewPoint: maybe(quantity('temperature', system), 'Dew point.'),
     minHumidityPercent: maybe(range(0, 100, '%'), 'Lowest relative humidity.'),
     maxHumidityPercent: maybe(range(0, 100, '%'), 'Highest relative humidity.'),
-    wind: maybe(quantity('windSpeed', system), 'Mean wind speed at 2 m.'),
+    wind: maybe(quantity('windSpeed', system), 'Mean wind speed, at the site’s wind height.'),
     radiationMj: maybe(range(0, 50, 'MJ/m²'), 'Solar radiation.'),
     sunshineHours: maybe(range(0, 24, 'hours'), 'Hours of bright sunshine.'),
   });

@@ -1,5 +1,7 @@
 /** The season's span and the place: latitude, soil, monthly climate, how rain is credited. */
 import * as v from 'valibot';
+import { SETTINGS } from '../../engine/climate/solar-radiation-from-temperature.ts';
+import { MISSING_WEATHER_RULES } from '../../engine/climate/weather-readings.ts';
 import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../engine/soil/textures.data.ts';
 import type { UnitSystem } from '../../engine/units.ts';
@@ -20,6 +22,16 @@ export function siteSchema(system: UnitSystem) {
   return fields('a site', {
     latitude: field(range(-90, 90, 'degrees'), 'North of the equator; negative lies south.'),
     elevation: maybe(quantity('elevation', system), 'Above sea level. Left out: 0.'),
+    windHeight: maybe(quantity('height', system), 'Height above the ground at which wind was measured. Left out: 2 m.'),
+    setting: maybe(
+      v.picklist(SETTINGS, `where the place lies: ${SETTINGS.join(' or ')}`),
+      'On the coast of a large water, or not: for radiation from temperatures (FAO-56 eq. 50). Left out: interior.',
+    ),
+    missingWeather: maybe(
+      v.picklist(MISSING_WEATHER_RULES, `a way with missing weather: ${MISSING_WEATHER_RULES.join(' or ')}`),
+      'Reference ET where temperatures are known, and humidity, wind or sun is not: hargreaves-samani from the ' +
+        'temperatures alone, or penman-monteith with estimates for what is missing. Left out: hargreaves-samani.',
+    ),
     soil: field(soilTexture, 'Texture of the soil.'),
     slopePercent: maybe(range(0, 100, '%'), 'Slope of the ground. Left out: 0.'),
     exposure: maybe(note, 'Sun, shade and wind in words.'),
@@ -44,7 +56,7 @@ function climateSchema(system: UnitSystem) {
       minTemperature: maybe(year('temperature'), 'Mean of the daily lowest temperatures.'),
       maxTemperature: maybe(year('temperature'), 'Mean of the daily highest temperatures.'),
       dewPoint: maybe(year('temperature'), 'Mean dew point.'),
-      wind: maybe(year('windSpeed'), 'Mean wind speed at 2 m.'),
+      wind: maybe(year('windSpeed'), 'Mean wind speed, at the site’s wind height.'),
       sunshineHours: maybe(twelve(range(0, 24, 'hours a day')), 'Mean hours of bright sunshine a day.'),
       rain: field(year('depth'), 'Rain of each whole month.'),
     }),

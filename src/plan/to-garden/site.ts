@@ -1,4 +1,5 @@
 /** The site as the engine sees it. Soil and slope are not in it: they belong to the zones. */
+import type { WeatherSite } from '../../engine/climate/weather-readings.ts';
 import type { GardenSite, MonthlyClimate } from '../../engine/garden.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
@@ -6,27 +7,31 @@ import type { PlanClimate, PlanSite } from '../schema/plan-schema.ts';
 import { inSi, listInSi, present } from './in-si.ts';
 import { kept } from './kept.ts';
 
-export function siteOf({ latitude, elevation, climate, rain }: PlanSite, units: UnitSystem): GardenSite {
+export function siteOf(site: PlanSite, units: UnitSystem): GardenSite {
+  const { latitude, elevation, windHeight, setting, missingWeather, climate, rain } = site;
   return gardenSite(climate, {
     units,
     latitudeDeg: latitude,
-    elevationM: inSi(elevation, 'elevation', units) ?? DEFAULTS.elevationM,
+    elevationM: inSi(elevation, 'elevation', units),
+    windHeightM: inSi(windHeight, 'height', units),
+    setting,
+    whenIncomplete: missingWeather,
     method: rain?.method ?? DEFAULTS.rainMethod,
     fraction: rain?.fraction ?? DEFAULTS.rainFraction,
     runoffFraction: rain?.runoff ?? DEFAULTS.runoffFraction,
   });
 }
 
-type SiteContext = Omit<GardenSite, 'climate' | 'rain'> & GardenSite['rain'] & { readonly units: UnitSystem };
+type SiteContext = WeatherSite & GardenSite['rain'] & { readonly units: UnitSystem };
 
-const gardenSite = kept(
-  (climate: PlanClimate, { units, latitudeDeg, elevationM, ...rain }: SiteContext): GardenSite => ({
-    latitudeDeg,
-    elevationM,
+const gardenSite = kept((climate: PlanClimate, { units, ...site }: SiteContext): GardenSite => {
+  const { method, fraction, runoffFraction, ...place } = site;
+  return present({
+    ...place,
     climate: monthlyClimate(climate, { units }),
-    rain,
-  }),
-);
+    rain: { method, fraction, runoffFraction },
+  });
+});
 
 const monthlyClimate = kept(
   (climate: PlanClimate, { units }: { readonly units: UnitSystem }): MonthlyClimate =>

@@ -17,9 +17,10 @@
  *     lost             22 - 17.6                                         4.4 mm
  */
 import { describe, expect, it } from 'vitest';
+import type { GardenSite, ObservedDay } from '../../../src/engine/garden.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { type CellPlace, traceCell } from '../../../src/engine/trace/trace-cell.ts';
-import { plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
+import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 const season = runSeason(plainGarden());
 const stepsOf = (place: CellPlace) => new Map(traceCell(season, place).map((step) => [step.id, step]));
@@ -119,5 +120,58 @@ describe('the trace of the garden', () => {
     expect(steps.get('litres')?.result.value).toBeCloseTo(440, 9);
     expect(steps.get('minutes')?.result.value).toBe(440);
     expect(steps.get('litres')?.inputs.map(({ label }) => label)).toEqual(['Zone', 'Other']);
+  });
+});
+
+describe('the trace of reference ET says of each day what it rests on', () => {
+  const full = { minTemperatureC: 10, maxTemperatureC: 25, dewPointC: 8, windMs: 3, radiationMj: 22 };
+  const days = new Map<number, ObservedDay>([
+    [FIRST_DAY, { etoMm: 6 }],
+    [FIRST_DAY + 1, full],
+    [FIRST_DAY + 2, { minTemperatureC: 10, maxTemperatureC: 25 }],
+  ]);
+  const { site } = plainGarden();
+  const stepsAt = (place: Partial<GardenSite>) => {
+    const garden = plainGarden(undefined, { observed: { days, weeks: new Map() }, site: { ...site, ...place } });
+    return new Map(
+      traceCell(runSeason(garden), { zoneId: 'zone', plantingId: 'bed', week: 0 }).map((one) => [one.id, one]),
+    );
+  };
+
+  it('with little but temperatures: Hargreaves-Samani, and what it lacked', () => {
+    const steps = stepsAt({});
+    expect(steps.get('reference-et')?.inputs.map(({ label }) => label)).toEqual([
+      '4 days from the normals',
+      '1 day as observed',
+      '1 day by Penman-Monteith',
+      '1 day by Hargreaves-Samani',
+    ]);
+    expect(steps.get('eto-day:tuesday')?.source).toBe('FAO-56 eq. 6, 7, 8, 11, 12 and 13');
+    expect(steps.get('eto-day:wednesday')?.source).toContain('eq. 52');
+    expect(steps.get('eto-day:wednesday')?.inputs).toContainEqual({
+      label: 'Not known',
+      value: 'humidity, wind, radiation or sunshine',
+    });
+  });
+
+  it('where the site asks for Penman-Monteith with less: each estimate, by its place in FAO-56', () => {
+    const steps = stepsAt({
+      elevationM: undefined,
+      whenIncomplete: 'penman-monteith',
+      windHeightM: 10,
+      setting: 'coastal',
+    });
+    expect(steps.get('eto-day:tuesday')?.source.split('; ').slice(1)).toEqual([
+      'elevation not known, taken as sea level (our assumption)',
+      'wind taken down to 2 m from the height of the gauge (FAO-56 eq. 47)',
+    ]);
+    expect(steps.get('eto-day:wednesday')?.source.split('; ').slice(2)).toEqual([
+      'humidity from the lowest temperature, taken as the dew point (FAO-56 eq. 48)',
+      'wind not known, taken as 2 m/s (FAO-56 p. 63)',
+      'radiation from the range of temperature, at most a clear sky (FAO-56 eq. 50)',
+    ]);
+    // FAO-56 eq. 47: 3 x 4.87 / ln(67.8 x 10 - 5.42) = 2.24.
+    const wind = steps.get('eto-day:tuesday')?.inputs.find(({ label }) => label === 'Wind at 2 m u2');
+    expect(wind?.value).toBeCloseTo(2.24, 2);
   });
 });

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../src/engine/units.ts';
 import { boundsOf, type PlanQuantity, quantity } from '../../../src/plan/schema/quantity.ts';
 
 const KINDS: readonly PlanQuantity[] = [
-  ...(['area', 'length', 'spacing', 'diameter', 'rootDepth', 'bore', 'elevation'] as const),
+  ...(['area', 'length', 'spacing', 'diameter', 'rootDepth', 'bore', 'elevation', 'height'] as const),
   ...(['emitterFlow', 'supplyFlow', 'volume', 'pressure', 'depth', 'temperature', 'windSpeed'] as const),
 ];
 const CASES = KINDS.flatMap((kind) =>

@@ -24,6 +24,7 @@ const DECIMALS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Decimals>>
   availableWater: { us: decimals(2), metric: decimals(0) },
   length: { us: decimals(1), metric: decimals(1) },
   elevation: { us: decimals(0), metric: decimals(0) },
+  height: { us: decimals(1), metric: decimals(1) },
   spacing: { us: decimals(1), metric: decimals(0) },
   diameter: { us: decimals(1), metric: decimals(0) },
   rootDepth: { us: decimals(1), metric: decimals(0) },

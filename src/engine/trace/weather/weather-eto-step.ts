@@ -4,10 +4,10 @@ import { evaporationEquivalent } from '../../climate/evaporation-equivalent.ts';
 import { extraterrestrialRadiation } from '../../climate/extraterrestrial-radiation.ts';
 import { penmanMonteithFromWeather } from '../../climate/penman-monteith-from-weather.ts';
 import { WEATHER_ESTIMATES } from '../../climate/weather-estimates.ts';
-import type { WeatherReadings } from '../../climate/weather-readings.ts';
+import { missingReadings, type WeatherReadings } from '../../climate/weather-readings.ts';
 import type { GardenSite } from '../../garden.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
-import { days, depth, temperature } from '../trace-value.ts';
+import { days, depth, temperature, words } from '../trace-value.ts';
 
 export interface WeatherEto {
   /** `eto-month:june`; `eto-day:tuesday`. */
@@ -51,7 +51,7 @@ function penmanMonteithStep(given: WeatherEto): TraceStep {
       { label: 'Wind at 2 m u2', value: steps.windMs, quantity: 'windSpeed' },
       { label: 'Net radiation Rn', value: steps.netRadiationMj, unit: MJ, digits: 2 },
       { label: 'Heat into the soil G', value: soilHeatFluxMj, unit: MJ, digits: 2 },
-      { label: 'Elevation z', value: site.elevationM, quantity: 'elevation' },
+      { label: 'Elevation z', value: steps.elevationM, quantity: 'elevation' },
       days('Days', given.dayCount),
     ],
     result: etoResult(given),
@@ -64,11 +64,12 @@ function hargreavesStep(given: WeatherEto): TraceStep {
   return {
     id,
     title: `Reference ET of ${name} from temperatures`,
-    says: 'With only temperatures known, warm days with cool nights are taken to be clear and to use the most water.',
+    says: 'With little but temperatures known, warm days with cool nights are taken to be clear and to use the most water.',
     formula: 'ETo = 0.0023 (T + 17.8) √(Tmax − Tmin) Ra, not below 0, × days; °C, T = mean of Tmin and Tmax',
     source: 'Hargreaves and Samani (1985), FAO-56 eq. 52; Ra by eq. 21, as water by eq. 20',
     inputs: [
       ...temperatures(weather),
+      words('Not known', missingReadings(weather).join(', ')),
       depth('Sunlight above the air Ra, as water in a day', evaporationEquivalent(extraterrestrialMj)),
       days('Days', given.dayCount),
     ],
