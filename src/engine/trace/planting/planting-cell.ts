@@ -38,8 +38,8 @@ export interface PlantingCell {
 
 export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: PlantingSeason, week: number): PlantingCell {
   const { zone } = zoneSeason;
-  const { planting, demand } = own;
-  const days = plantingDays(planting, { zone, site: season.garden.site, weather: season.weather }, demand);
+  const { planting } = own;
+  const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
   const at = (field: PlantingField) => plantingFigure(own, field, week);
   const course = weekCourse(days);
   setOut(course, 7 * week, zone.wateringDays, at('depletionStartMm'));
