@@ -1,0 +1,97 @@
+/** A plan there and back through an address; DEFLATE and base64url are checked against Node's own zlib and Buffer. */
+import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fromBase64Url, toBase64Url } from '../../../src/exchange/link/base64url.ts';
+import { linkTo } from '../../../src/exchange/link/link-to.ts';
+import { LinkError, planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
+import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
+import { mixedGarden, oneBed } from '../../support/small-plans.ts';
+
+const PAGE = 'https://garden.example/plan.html?year=2027';
+const packed = (text: string | Uint8Array) => `#runnel=${deflateRawSync(text).toString('base64url')}`;
+const refusal = (fragment: string): Promise<string> =>
+  planTextFromLink(fragment).then(
+    (text) => `taken: ${text?.slice(0, 40)}`,
+    (error: unknown) => (error instanceof LinkError ? error.message : `another error: ${String(error)}`),
+  );
+
+describe('base64url', () => {
+  it('writes and reads bytes as Buffer does (RFC 4648, section 5)', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 20_000 }), (bytes) => {
+        const text = toBase64Url(bytes);
+        expect(text).toBe(Buffer.from(bytes).toString('base64url'));
+        expect(fromBase64Url(text)).toEqual(bytes);
+      }),
+    );
+  });
+
+  it.each(['a', 'ab+/', 'ab==', 'ab c', 'é'])('refuses “%s”', (text) => {
+    expect(fromBase64Url(text)).toBeUndefined();
+  });
+});
+
+describe('a link', () => {
+  it('carries the plan behind the # alone, deflated', async () => {
+    const link = await linkTo(mixedGarden(), `${PAGE}#beds`);
+    const [page, fragment = ''] = link.split('#');
+    expect(page).toBe(PAGE);
+    const bytes = Buffer.from(fragment.replace('runnel=', ''), 'base64url');
+    expect(JSON.parse(inflateRawSync(bytes).toString())).toEqual(mixedGarden());
+    expect(link.length).toBeLessThan(JSON.stringify(mixedGarden()).length);
+  });
+
+  it('brings any plan back as it was', async () => {
+    await fc.assert(
+      fc.asyncProperty(arbitraryPlan(), async (plan) => {
+        const text = await planTextFromLink(new URL(await linkTo(plan, PAGE)).hash);
+        const [back, was] = [readPlan(text ?? ''), readPlan(JSON.stringify(plan))];
+        expect(back).toEqual(was);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('is read from a whole address, and from among other parts of a fragment', async () => {
+    const link = await linkTo(oneBed(), PAGE);
+    const fragment = link.split('#')[1];
+    expect(JSON.parse((await planTextFromLink(link)) ?? '')).toEqual(oneBed());
+    expect(JSON.parse((await planTextFromLink(`#week=3&${fragment}&print`)) ?? '')).toEqual(oneBed());
+  });
+
+  it.each(['', '#', '#beds', PAGE, '#xrunnel=abc'])('is none: “%s”', async (fragment) => {
+    expect(await planTextFromLink(fragment)).toBeUndefined();
+  });
+
+  it('is refused in words wherever it is cut short', async () => {
+    const fragment = new URL(await linkTo(oneBed(), PAGE)).hash;
+    for (let length = '#runnel='.length; length < fragment.length; length += 37) {
+      expect(await refusal(fragment.slice(0, length))).toMatch(/^The link is cut short or damaged: copy the whole/);
+    }
+    expect(await refusal(fragment.slice(0, -1))).toMatch(/^The link is cut short or damaged/);
+  });
+
+  it('is refused or comes back as some other text where a character is another, and never throws anything else', async () => {
+    const fragment = new URL(await linkTo(oneBed(), PAGE)).hash;
+    for (let place = '#runnel='.length; place < fragment.length; place += 29) {
+      const other = fragment[place] === 'A' ? 'B' : 'A';
+      const answer = await refusal(`${fragment.slice(0, place)}${other}${fragment.slice(place + 1)}`);
+      expect(answer).toMatch(/^(?:taken: |The link (?:is cut short|holds more))/);
+    }
+  });
+
+  it('is refused where it is no text (UTF-8)', async () => {
+    expect(await refusal(packed(Uint8Array.of(0xff, 0xfe, 0xfd)))).toMatch(/damaged/);
+  });
+
+  it('is refused beyond 5 MB, without inflating the rest', async () => {
+    expect(await planTextFromLink(packed('0'.repeat(5_000_000)))).toHaveLength(5_000_000);
+    expect(await refusal(packed('0'.repeat(5_000_001)))).toMatch(/^The link holds more than 5 MB/);
+    const bomb = packed(Buffer.alloc(300_000_000, 48));
+    const before = process.memoryUsage().rss;
+    expect(await refusal(bomb)).toMatch(/^The link holds more than 5 MB/);
+    expect(process.memoryUsage().rss - before).toBeLessThan(150_000_000);
+  });
+});
