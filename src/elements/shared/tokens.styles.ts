@@ -66,6 +66,16 @@ export const tokens = css`
     box-sizing: inherit;
   }
 
+  /* The kit's words run left to right within a page that does not: "30 min" stays so, at the page's own edge. */
+  :host(:dir(rtl)) {
+    text-align: right;
+  }
+
+  :host(:dir(rtl))
+    :is(a, button, dd, dt, h2, h3, h4, label, legend, li, option, output, p, span, strong, summary, td, th) {
+    unicode-bidi: plaintext;
+  }
+
   /* Paper is white, whatever the screen was. */
   @media print {
     :host {
