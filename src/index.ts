@@ -1,5 +1,6 @@
 /** Everything: defines each element of the kit, and gives out their classes, their events, the engine and the plan. */
 import './elements/chart/define.ts';
+import './elements/files/define.ts';
 import './elements/garden/define.ts';
 import './elements/grid/define.ts';
 import './elements/mix/define.ts';
@@ -10,6 +11,7 @@ import './elements/trace/define.ts';
 import './elements/week/define.ts';
 
 export { RunnelChart } from './elements/chart/runnel-chart.ts';
+export { RunnelFiles } from './elements/files/runnel-files.ts';
 export { RunnelGarden } from './elements/garden/runnel-garden.ts';
 export { RunnelGrid } from './elements/grid/runnel-grid.ts';
 export { RunnelMix } from './elements/mix/runnel-mix.ts';
@@ -22,6 +24,7 @@ export { RunnelHistoryEvent } from './elements/shared/events/history-event.ts';
 export { RunnelHoverEvent } from './elements/shared/events/hover-event.ts';
 export { RunnelOpenEvent } from './elements/shared/events/open-event.ts';
 export { RunnelSelectEvent } from './elements/shared/events/select-event.ts';
+export { RunnelViewEvent } from './elements/shared/events/view-event.ts';
 export { RunnelWhyEvent } from './elements/shared/events/why-event.ts';
 export { type PlanView, planContext, type Selection } from './elements/shared/plan-context.ts';
 export { RunnelTrace } from './elements/trace/runnel-trace.ts';

@@ -1,6 +1,7 @@
 /** What defines each tag, fetched when the first one of that name is on the page. */
 export const ELEMENT_LOADERS: ReadonlyMap<string, () => Promise<unknown>> = new Map<string, () => Promise<unknown>>([
   ['runnel-chart', () => import('../elements/chart/define.ts')],
+  ['runnel-files', () => import('../elements/files/define.ts')],
   ['runnel-garden', () => import('../elements/garden/define.ts')],
   ['runnel-grid', () => import('../elements/grid/define.ts')],
   ['runnel-mix', () => import('../elements/mix/define.ts')],

@@ -15,6 +15,7 @@ import { licenceTemplate } from './licence-template.ts';
 import { printTemplate } from './print-template.ts';
 import { gridStyles } from './runnel-grid.styles.ts';
 import { toolsTemplate } from './tools-template.ts';
+import { ViewTeller } from './view-teller.ts';
 
 /**
  * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain credited in every cell.
@@ -29,6 +30,7 @@ import { toolsTemplate } from './tools-template.ts';
  * @fires {RunnelHistoryEvent} runnel-history - The keys for undo or redo were pressed.
  * @fires {RunnelHoverEvent} runnel-hover - Another week is under the pointer, or none.
  * @fires {RunnelWhyEvent} runnel-why - It was asked why a figure is so; `selection` is where.
+ * @fires {RunnelViewEvent} runnel-view - The sheet shows other figures, rows or weeks; `view` is which.
  *
  * @cssprop [--runnel-grid-height=75vh] - Greatest height of the sheet, where the element itself is given none.
  * @cssprop --runnel-paper - Ground.
@@ -46,6 +48,11 @@ export class RunnelGrid extends LitElement {
   readonly #plan = new PlanConsumer(this);
   readonly #grid = new GridController(this, () => this.#parts());
   #sheet: SeasonSheet | undefined;
+
+  constructor() {
+    super();
+    new ViewTeller(this, () => (this.#parts() === undefined ? undefined : this.#sheet?.view));
+  }
 
   @state() private isPrinted = false;
   @query('.runnel-grid__box') private readonly box!: HTMLElement | null;

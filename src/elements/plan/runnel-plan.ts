@@ -11,10 +11,12 @@ import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
+import { RunnelViewEvent } from '../shared/events/view-event.ts';
 import { planContext, type Selection } from '../shared/plan-context.ts';
 import { PlanStore } from '../shared/plan-store.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
+import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { historyKey, isTyping } from './history-key.ts';
 
@@ -45,6 +47,7 @@ export class RunnelPlan extends LitElement {
 
   readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
   readonly #pointedWeek = new ContextProvider<typeof pointedWeekContext>(this, { context: pointedWeekContext });
+  readonly #sheetView = new ContextProvider<typeof sheetViewContext>(this, { context: sheetViewContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
 
@@ -82,6 +85,7 @@ export class RunnelPlan extends LitElement {
     this.#hear(RunnelSelectEvent.type, (event) => this.select(event.selection));
     this.#hear(RunnelHistoryEvent.type, (event) => this.store.step(event.step));
     this.#hear(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
+    this.#hear(RunnelViewEvent.type, (event) => this.#keepView(event));
     this.#hear(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
     this.addEventListener('keydown', this.#onKeydown);
   }
@@ -153,6 +157,13 @@ export class RunnelPlan extends LitElement {
     this.#reading = new AbortController();
     this.store.beginReading();
     return this.#reading;
+  }
+
+  #keepView({ view, ended }: RunnelViewEvent): void {
+    this.#sheetView.setValue(view);
+    ended.addEventListener('abort', () => {
+      if (this.#sheetView.value === view) this.#sheetView.setValue(undefined);
+    });
   }
 
   #applySettings(): void {

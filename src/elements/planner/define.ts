@@ -1,4 +1,5 @@
 import '../chart/define.ts';
+import '../files/define.ts';
 import '../garden/define.ts';
 import '../grid/define.ts';
 import '../mix/define.ts';

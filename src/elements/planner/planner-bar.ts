@@ -1,15 +1,15 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { query } from 'lit/decorators.js';
 import { controls } from '../shared/controls.styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { fileButton } from '../shared/file-button.ts';
 import { formatCount } from '../shared/format/count.ts';
 import { formatDay } from '../shared/format/dates.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import type { PlanView } from '../shared/plan-context.ts';
+import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
-import { savePlan } from './save-plan.ts';
 import { ShowPartEvent } from './show-part-event.ts';
 
 /**
@@ -64,10 +64,6 @@ export class PlannerBar extends LitElement {
         border-inline-start: 4px solid var(--_short);
       }
 
-      input[type='file'] {
-        display: none;
-      }
-
       @media print {
         .actions,
         .refused {
@@ -78,15 +74,6 @@ export class PlannerBar extends LitElement {
   ];
 
   readonly #plan = new PlanConsumer(this);
-
-  @query('input') private readonly input!: HTMLInputElement;
-
-  #onFile(): void {
-    const file = this.input.files?.[0];
-    // The same file may be chosen again, once it is put right.
-    this.input.value = '';
-    if (file !== undefined) this.dispatchEvent(new RunnelOpenEvent(file));
-  }
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
@@ -110,8 +97,11 @@ export class PlannerBar extends LitElement {
         @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
       <button ?disabled=${!canRedo} title=${redoLabel ?? nothing}
         @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
-      <button @click=${() => this.input.click()}>${plannerWords.open}</button>
-      <input type="file" accept=".json,application/json" tabindex="-1" aria-label=${plannerWords.open} @change=${this.#onFile} />`;
+      ${fileButton({
+        words: plannerWords.open,
+        accept: PLAN_FILES,
+        onFile: (file) => this.dispatchEvent(new RunnelOpenEvent(file)),
+      })}`;
   }
 
   #refused({ faults }: PlanView): TemplateResult {

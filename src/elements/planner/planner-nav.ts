@@ -4,7 +4,7 @@ import { tokens } from '../shared/tokens.styles.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
-const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices', 'week', 'mix', 'garden'];
+const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices', 'week', 'mix', 'garden', 'files'];
 
 /**
  * The way from one part of the planner to another. Internal to `runnel-planner`.

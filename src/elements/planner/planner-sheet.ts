@@ -58,6 +58,7 @@ export class PlannerSheet extends LitElement {
       <div class="runnel-planner__below">
         ${isSeason ? this.#below() : nothing}
         <runnel-garden class="runnel-planner__garden" tabindex="-1" .today=${this.today}></runnel-garden>
+        ${isSeason ? html`<runnel-files class="runnel-planner__files" tabindex="-1"></runnel-files>` : nothing}
       </div>`;
   }
 

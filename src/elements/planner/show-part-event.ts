@@ -1,4 +1,4 @@
-export type PlannerPart = 'grid' | 'chart' | 'trace' | 'notices' | 'week' | 'mix' | 'garden';
+export type PlannerPart = 'grid' | 'chart' | 'trace' | 'notices' | 'week' | 'mix' | 'garden' | 'files';
 
 /** Asks the planner around to bring one of its parts into sight. */
 export class ShowPartEvent extends Event {

@@ -18,8 +18,8 @@ export interface TablePreview extends ImportPreview {
   readonly outside: number;
   /** Units that the weather was read in; undefined for minutes. */
   readonly units: WeatherUnits | undefined;
-  /** Whether a heading names no unit, so that it is for a person to say which. */
-  readonly asksUnits: boolean;
+  /** Units of the columns whose heading names none, for a person to say otherwise; undefined where all do. */
+  readonly unnamed: UnitSystem | undefined;
 }
 
 /** No table of a known kind: the headings that were found. */
@@ -40,12 +40,12 @@ export function tableFromCsv(text: string, { plan, season, units = plan.units }:
   const rows = table.rows.length;
   if (table.header.some((heading) => heading.toLowerCase() === 'zone')) {
     const preview = minutesInTable(table, plan, season);
-    return { ...preview, kind: 'minutes', rows, outside: 0, units: undefined, asksUnits: false };
+    return { ...preview, kind: 'minutes', rows, outside: 0, units: undefined, unnamed: undefined };
   }
   const columns = weatherColumns(table.header);
   if (columns.date === undefined || !hasReading(columns)) return { kind: undefined, headings: table.header };
   const { rain, min, max } = columns;
   const kind = min === undefined && max === undefined ? 'rain' : 'weather';
-  const asksUnits = [rain, min, max].some((column) => column !== undefined && column.units === undefined);
-  return { ...weatherInTable(table, plan, units), kind, rows, asksUnits };
+  const isUnnamed = [rain, min, max].some((column) => column !== undefined && column.units === undefined);
+  return { ...weatherInTable(table, plan, units), kind, rows, unnamed: isUnnamed ? units : undefined };
 }

@@ -73,7 +73,7 @@ function inPlanUnits(day: FileDay, from: WeatherUnits, to: UnitSystem): Readings
 }
 
 /** As typed where the units are the same; else as a person would write it: four digits, hundredths of a degree. */
-function kept(si: number, quantity: Quantity, from: UnitSystem, to: UnitSystem): number {
+function kept(si: number, quantity: Quantity, from: UnitSystem | undefined, to: UnitSystem): number {
   const value = fromSi(si, quantity, to);
   if (quantity === 'temperature') return roundForPerson(value, from === to ? 1e-9 : 0.005);
   return roundByShare(value, from === to ? 1e-12 : 4e-5);

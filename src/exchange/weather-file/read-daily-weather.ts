@@ -19,10 +19,11 @@ export interface FileDay extends DailyWeather {
   readonly line: number;
 }
 
+/** Undefined for a column that is not there. */
 export interface WeatherUnits {
-  readonly rain: UnitSystem;
-  readonly min: UnitSystem;
-  readonly max: UnitSystem;
+  readonly rain: UnitSystem | undefined;
+  readonly min: UnitSystem | undefined;
+  readonly max: UnitSystem | undefined;
 }
 
 /** Words that head a column, in lower case, letters only, without their unit. */
@@ -58,7 +59,7 @@ export function readDailyWeather(text: string, units: UnitSystem): DailyWeatherF
 /** The same from a table that is read already. */
 export function dailyWeatherIn({ header, rows }: Table, units: UnitSystem): DailyWeatherFile {
   const columns = weatherColumns(header);
-  const unitsOf = (reading: Reading) => columns[reading]?.units ?? units;
+  const unitsOf = (reading: Reading) => columns[reading] && (columns[reading].units ?? units);
   const read: WeatherUnits = { rain: unitsOf('rain'), min: unitsOf('min'), max: unitsOf('max') };
   if (columns.date === undefined || !hasReading(columns)) {
     const expected = 'a heading for the date and one at least of rain, lowest and highest temperature';
@@ -106,12 +107,13 @@ function readRow(row: readonly string[], columns: WeatherColumns, units: Weather
   const date = cell('date').slice(0, 10);
   if (!isIsoDate(date)) return { value: cell('date'), expected: 'a day as year-month-day, such as 2027-04-05' };
   for (const reading of ['rain', 'min', 'max'] as const) {
-    const refused = refusal(cell(reading), reading, units[reading]);
+    const system = units[reading];
+    const refused = system && refusal(cell(reading), reading, system);
     if (refused !== undefined) return refused;
   }
   const inSi = (reading: Reading) => {
-    const value = numberIn(cell(reading));
-    return value === undefined ? undefined : toSi(value, QUANTITIES[reading], units[reading]);
+    const [value, system] = [numberIn(cell(reading)), units[reading]];
+    return value === undefined || system === undefined ? undefined : toSi(value, QUANTITIES[reading], system);
   };
   const [min, max] = [inSi('min'), inSi('max')];
   if (min !== undefined && max !== undefined && max < min) {

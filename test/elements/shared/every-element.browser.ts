@@ -7,6 +7,7 @@ import { clearPage, html, onPage, quiet } from './on-page.ts';
 /** Views, whose definitions come before their plan's: what is on the page already must not mind. */
 const define: Readonly<Record<string, () => Promise<unknown>>> = {
   'runnel-chart': () => import('../../../src/elements/chart/define.ts'),
+  'runnel-files': () => import('../../../src/elements/files/define.ts'),
   'runnel-garden': () => import('../../../src/elements/garden/define.ts'),
   'runnel-grid': () => import('../../../src/elements/grid/define.ts'),
   'runnel-mix': () => import('../../../src/elements/mix/define.ts'),

@@ -7,13 +7,13 @@ const against = { plan, season };
 
 describe('tableFromCsv', () => {
   it.each([
-    ['minutes', 'Zone,2027-04-12\nBeds,45\n', false],
-    ['rain', 'Date,Rain\n2027-05-01,0.5\n', true],
-    ['rain', 'Date,Rain (mm)\n2027-05-01,12\n', false],
-    ['weather', 'day,tmin,tmax\n2027-05-01,50,70\n', true],
-    ['weather', 'day,Low °F,High °F\n2027-05-01,50,70\n', false],
-  ] as const)('tells a table of %s by its headings', (kind, text, asksUnits) => {
-    expect(tableFromCsv(text, against)).toMatchObject({ kind, asksUnits, rows: 1, faults: [] });
+    ['minutes', 'Zone,2027-04-12\nBeds,45\n', undefined],
+    ['rain', 'Date,Rain\n2027-05-01,0.5\n', 'us'],
+    ['rain', 'Date,Rain (mm)\n2027-05-01,12\n', undefined],
+    ['weather', 'day,tmin,tmax\n2027-05-01,50,70\n', 'us'],
+    ['weather', 'day,Low °F,High °F\n2027-05-01,50,70\n', undefined],
+  ] as const)('tells a table of %s by its headings', (kind, text, unnamed) => {
+    expect(tableFromCsv(text, against)).toMatchObject({ kind, unnamed, rows: 1, faults: [] });
   });
 
   it.each([

@@ -4,6 +4,7 @@ import type { RunnelHistoryEvent } from './history-event.ts';
 import type { RunnelHoverEvent } from './hover-event.ts';
 import type { RunnelOpenEvent } from './open-event.ts';
 import type { RunnelSelectEvent } from './select-event.ts';
+import type { RunnelViewEvent } from './view-event.ts';
 import type { RunnelWhyEvent } from './why-event.ts';
 
 /**
@@ -17,6 +18,7 @@ export interface RunnelEventMap {
   'runnel-hover': RunnelHoverEvent;
   'runnel-open': RunnelOpenEvent;
   'runnel-select': RunnelSelectEvent;
+  'runnel-view': RunnelViewEvent;
   'runnel-why': RunnelWhyEvent;
 }
 

@@ -7,7 +7,6 @@ export const plannerWords = {
   redo: 'Redo',
   open: 'Open…',
   save: 'Save',
-  fileName: (name: string) => `${name}.runnel.json`,
   season: (weeks: string, from: string, zones: string, plantings: string) =>
     `${weeks} from ${from}, ${zones}, ${plantings}`,
   weeks: { one: 'week', other: 'weeks' },
@@ -22,6 +21,7 @@ export const plannerWords = {
     week: 'This week',
     mix: 'Mixed zone',
     garden: 'Garden',
+    files: 'Files',
   },
   mix: 'Compare the plantings of one zone, and what would help',
   refused: (faults: readonly Fault[]) =>

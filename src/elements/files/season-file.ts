@@ -1,0 +1,33 @@
+/** Which part of a season a person wants as a table. */
+import type { CsvChoice, Measure } from '../../exchange/csv/season-to-csv.ts';
+import { seasonRows } from '../../sheet/sheet-row.ts';
+import type { SheetView } from '../../sheet/sheet-view.ts';
+import type { ReadyView } from '../shared/plan-state.ts';
+
+/** `shown`: what the grid of the plan shows; `all`: every figure of every zone and planting; else one figure by zone. */
+export const EXTENTS = ['shown', 'all', 'volume', 'minutes', 'rain'] as const;
+export type Extent = (typeof EXTENTS)[number];
+
+const MEASURES: Readonly<Record<SheetView['measure'], readonly Measure[]>> = {
+  all: ['gallons', 'minutes', 'rain'],
+  volume: ['gallons'],
+  minutes: ['minutes'],
+  rain: ['rain'],
+};
+
+/** `shown` without a grid is everything. */
+export function csvChoice(extent: Extent, { plan, season }: ReadyView, view: SheetView | undefined): CsvChoice {
+  const { units } = plan;
+  if (extent === 'shown' && view !== undefined) {
+    const rows = seasonRows(season, view).filter((row) => row.kind === 'zone');
+    return {
+      units,
+      measures: MEASURES[view.measure],
+      zones: rows.map(({ zone }) => zone.zone.id),
+      withPlantings: view.open,
+      withoutWeeks: view.hiddenWeeks,
+    };
+  }
+  const isAll = extent === 'all' || extent === 'shown';
+  return { units, measures: MEASURES[isAll ? 'all' : extent], withPlantings: isAll };
+}

@@ -1,0 +1,32 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { SheetView } from '../../sheet/sheet-view.ts';
+import { RunnelViewEvent } from '../shared/events/view-event.ts';
+
+/** Tells the plan around a grid what its sheet shows, whenever that is something else, and that it is gone. */
+export class ViewTeller implements ReactiveController {
+  readonly #host: ReactiveControllerHost & HTMLElement;
+  readonly #view: () => SheetView | undefined;
+  #told: SheetView | undefined;
+  #ended = new AbortController();
+
+  constructor(host: ReactiveControllerHost & HTMLElement, view: () => SheetView | undefined) {
+    this.#host = host;
+    this.#view = view;
+    host.addController(this);
+  }
+
+  hostUpdated(): void {
+    const view = this.#host.isConnected ? this.#view() : undefined;
+    if (view === this.#told) return;
+    const before = this.#ended;
+    this.#ended = new AbortController();
+    this.#told = view;
+    if (view !== undefined) this.#host.dispatchEvent(new RunnelViewEvent(view, this.#ended.signal));
+    before.abort();
+  }
+
+  hostDisconnected(): void {
+    this.#told = undefined;
+    this.#ended.abort();
+  }
+}

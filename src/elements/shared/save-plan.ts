@@ -1,0 +1,11 @@
+import { writePlan } from '../../plan/reading/write-plan.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { fileNameOf, saveFile } from './save-file.ts';
+
+/** What a plan file is told by, for the field that asks for one. */
+export const PLAN_FILES = '.json,application/json';
+
+/** Hands the plan to the reader as a file of its name. */
+export function savePlan(plan: Plan): void {
+  saveFile(`${fileNameOf(plan.name)}.runnel.json`, writePlan(plan), 'application/json');
+}

@@ -1,0 +1,127 @@
+import { expect } from 'chai';
+import Papa from 'papaparse';
+import { writePlan } from '../../../src/plan/reading/write-plan.ts';
+import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, quiet, until } from '../shared/on-page.ts';
+import { all, button, buttonsOf, choose, filesPage, plain, saved } from './files-page.ts';
+
+/** The table as a spreadsheet reads it. */
+const cellsOf = (text: string) => Papa.parse<string[]>(text.replace('\uFEFF', ''), { skipEmptyLines: true }).data;
+
+describe('runnel-files, out', () => {
+  afterEach(clearPage);
+
+  it('opens a plan that is chosen, and lists what is wrong with one that is bad', async () => {
+    const page = await filesPage();
+    choose(page, 'Open a plan…', new File(['{"format": "runnel-plan", "version": 1, "units": "us"}'], 'bad.json'));
+    await until(() => page.plan.faults.length > 0, 'the file is refused');
+    await quiet(page.plan);
+    expect(page.plan.plan?.name).to.equal('Mixed garden');
+    const faults = all(page, '.faults li').map(({ textContent }) => plain(textContent));
+    expect(faults.length).to.equal(page.plan.faults.length);
+    expect(faults.join()).to.contain('Expected: a name');
+    choose(page, 'Open a plan…', new File([writePlan(oneBed())], 'one-bed.runnel.json'));
+    await until(() => page.plan.plan?.name === 'One bed', 'the file is open');
+    await quiet(page.plan);
+    expect(all(page, '.faults')).to.deep.equal([]);
+  });
+
+  it('does not repeat what was refused elsewhere', async () => {
+    const page = await filesPage();
+    page.plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: -1 });
+    await quiet(page.plan);
+    expect(page.plan.faults.length).to.equal(1);
+    expect(all(page, '.faults')).to.deep.equal([]);
+  });
+
+  it('saves the plan as a file of its name', async () => {
+    const page = await filesPage(mixedGarden({ name: 'Große Beete / 2027' }));
+    const { name, text } = await saved(() => button(page, 'Save the plan').click());
+    expect(name).to.equal('große-beete-2027.runnel.json');
+    expect(page.plan.plan && text === writePlan(page.plan.plan)).to.equal(true);
+  });
+
+  it('writes the whole season: every figure of every zone and planting, by week', async () => {
+    const page = await filesPage();
+    expect(all<HTMLOptionElement>(page, 'option').map(({ text }) => text)).to.deep.equal([
+      'Everything, plantings too',
+      'Gallons by zone',
+      'Minutes by zone',
+      'Rain by zone',
+    ]);
+    const { name, text } = await saved(() => button(page, 'Save as CSV').click());
+    expect(name).to.equal('mixed-garden-season.csv');
+    expect(text.slice(0, 5)).to.equal('\uFEFFZone');
+    const [header = [], ...rows] = cellsOf(text);
+    expect(header.slice(0, 5)).to.deep.equal(['Zone', 'Planting', 'Measure', 'Unit', '2027-04-05']);
+    expect(header.length).to.equal(4 + 30 + 1);
+    expect(rows.map(([of, planting]) => `${of}/${planting}`)).to.deep.equal(
+      ['Beds/', 'Beds/Tomatoes', 'Beds/Shrubs', 'Containers/', 'Containers/Pots by the door'].flatMap((row) => [
+        row,
+        row,
+        row,
+      ]),
+    );
+    // Set by hand in the plan: 120 minutes in the week of 5 July.
+    expect(rows[1]?.[header.indexOf('2027-07-05')]).to.equal('120');
+  });
+
+  it('writes one figure by zone where that is chosen', async () => {
+    const page = await filesPage();
+    const [choice] = all<HTMLSelectElement>(page, 'select');
+    if (choice === undefined) throw new Error('there is no choice');
+    choice.value = 'minutes';
+    choice.dispatchEvent(new Event('change'));
+    await quiet(page.plan);
+    const { text } = await saved(() => button(page, 'Save as CSV').click());
+    expect(
+      cellsOf(text)
+        .slice(1)
+        .map(([of, planting, measure]) => [of, planting, measure]),
+    ).to.deep.equal([
+      ['Beds', '', 'Minutes to run'],
+      ['Containers', '', 'Minutes to run'],
+    ]);
+  });
+
+  it('writes names that a spreadsheet would run, or a page would show, as names', async () => {
+    const names = ['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '=1\n+1', '<img src=x onerror=alert(1)>'];
+    const zones = names.map((name, at) =>
+      zone({ id: `zone-${at}`, name, plantings: [tomatoes({ id: `tomatoes-${at}`, name })] }),
+    );
+    const page = await filesPage(mixedGarden({ zones, choices: {}, log: {} }));
+    const { text } = await saved(() => button(page, 'Save as CSV').click());
+    const written = cellsOf(text)
+      .slice(1)
+      .flatMap(([name = '', planting = '']) => (planting === '' ? [name] : [name, planting]));
+    expect(written.length).to.equal(names.length * 3 * 3);
+    expect(new Set(written.map((name) => name.replace(/^'/, '')))).to.deep.equal(new Set(names));
+    for (const name of written) expect(name).not.to.match(/^[=+\-@\t\r\n]/);
+  });
+
+  it('prints the page', async () => {
+    const page = await filesPage();
+    const { print } = globalThis;
+    let printed = 0;
+    globalThis.print = () => {
+      printed++;
+    };
+    button(page, 'Print…').click();
+    globalThis.print = print;
+    expect(printed).to.equal(1);
+  });
+
+  it('gives out and prints a plan that can only be looked at, and takes nothing in', async () => {
+    const page = await filesPage(mixedGarden(), true);
+    expect(buttonsOf(page)).to.deep.equal(['Save the plan', 'Save as CSV', 'Print…']);
+    expect(all(page, 'input, textarea, .drop')).to.deep.equal([]);
+    expect(await accessibilityFaults(page.files)).to.deep.equal([]);
+  });
+
+  it('offers a plan without zones as a file all the same', async () => {
+    const page = await filesPage(mixedGarden({ zones: [], choices: {}, log: {} }));
+    expect(buttonsOf(page)).to.deep.equal(['Open a plan…', 'Save the plan']);
+    expect(plain(page.files.shadowRoot?.textContent)).to.contain('This plan has no zones yet');
+  });
+});

@@ -1,0 +1,215 @@
+import { sendKeys } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import { mixedGarden, zone } from '../../support/small-plans.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, quiet } from '../shared/on-page.ts';
+import {
+  all,
+  button,
+  buttonsOf,
+  faultLines,
+  filesPage,
+  plain,
+  preview,
+  read,
+  refusal,
+  status,
+  takeUp,
+} from './files-page.ts';
+
+const MINUTES = 'Zone,2027-04-12,2027-07-05\nBeds,45,30\ncontainers,,20.5\n';
+
+describe('runnel-files, in', () => {
+  afterEach(clearPage);
+
+  it('shows what minutes would change, and changes nothing before that is asked for', async () => {
+    const page = await filesPage();
+    const before = page.plan.plan;
+    await takeUp(page, MINUTES, 'minutes.csv');
+    expect(status(page)).to.equal('Minutes set by hand, “minutes.csv”: 2 rows, 3 changes. Nothing is changed yet.');
+    const rows = preview(page);
+    expect(rows.map(([of, week, , then]) => [of, week, then])).to.deep.equal([
+      ['Beds', '12 April 2027', '45 min'],
+      ['Beds', '5 July 2027', '30 min'],
+      ['Containers', '5 July 2027', '20.5 min'],
+    ]);
+    expect(rows[0]?.[2]).to.match(/^[\d.]+ min, computed$/);
+    expect(rows[1]?.[2]).to.equal('120 min, by hand');
+    expect(page.plan.plan).to.equal(before);
+    expect(await accessibilityFaults(page.files)).to.deep.equal([]);
+  });
+
+  it('takes them in as one step, by the keyboard, and says so', async () => {
+    const page = await filesPage();
+    const before = page.plan.plan;
+    await takeUp(page, MINUTES, 'minutes.csv');
+    button(page, 'Take these in').focus();
+    await sendKeys({ press: 'Enter' });
+    await quiet(page.plan);
+    expect(page.plan.plan?.choices).to.deep.include({
+      beds: {
+        '2027-04-12': { minutes: 45 },
+        '2027-07-05': { minutes: 30 },
+        '2027-07-12': { openDays: { shrubs: 1 }, note: 'Heat is coming.' },
+      },
+    });
+    expect(status(page)).to.equal('Taken in: 3 changes from “minutes.csv”.');
+    expect(preview(page)).to.deep.equal([]);
+    // The keyboard is where the next table would be chosen.
+    expect(plain(page.files.shadowRoot?.activeElement?.textContent)).to.equal('Choose a file…');
+    button(page, 'Undo').click();
+    await quiet(page.plan);
+    expect(page.plan.plan).to.equal(before);
+    expect(page.plan.store.view.canUndo).to.equal(false);
+    expect(status(page)).to.equal('Taken back: 3 changes.');
+  });
+
+  it('converts rain that is in another unit, by its heading or by a choice', async () => {
+    const page = await filesPage();
+    await takeUp(page, 'Date,Rain (mm)\n2027-04-20,12.7\n2027-05-01,25.4\n', 'gauge.csv');
+    expect(preview(page)).to.deep.equal([
+      ['20 April 2027', '0.4 in', '0.5 in'],
+      ['1 May 2027', 'not observed', '1 in'],
+    ]);
+    expect(all(page, '.units')).to.deep.equal([]);
+    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain('are in mm, and are converted to the plan’s in');
+
+    await takeUp(page, 'Date,Rain\n2027-05-01,25.4\n', 'gauge.csv');
+    expect(preview(page)).to.deep.equal([['1 May 2027', 'not observed', '25.4 in']]);
+    const [units] = all<HTMLSelectElement>(page, '.units select');
+    if (units === undefined) throw new Error('the units are not asked for');
+    units.value = 'metric';
+    units.dispatchEvent(new Event('change'));
+    await quiet(page.plan);
+    expect(preview(page)).to.deep.equal([['1 May 2027', 'not observed', '1 in']]);
+    button(page, 'Take these in').click();
+    await quiet(page.plan);
+    expect(page.plan.plan?.log?.days?.['2027-05-01']).to.deep.equal({ rain: 1 });
+  });
+
+  it('takes daily weather in, reading by reading', async () => {
+    const page = await filesPage();
+    await takeUp(page, 'day;low;high;rain\n2027-05-01;50;71;\n2026-05-01;50;71;1\n');
+    expect(status(page)).to.contain('Daily weather, “table.csv”: 2 rows, 2 changes.');
+    expect(status(page)).to.contain('1 day outside the season');
+    expect(preview(page)).to.deep.equal([
+      ['Low', '1 May 2027', 'not observed', '50 °F'],
+      ['High', '1 May 2027', 'not observed', '71 °F'],
+    ]);
+  });
+
+  it('names each row that cannot be read, and takes the rest only after a yes', async () => {
+    const page = await filesPage();
+    await takeUp(page, 'Date,Rain\n2027-05-01,0.5\n2027-05-02,lots\n2027-02-30,1\n2027-05-03,0.2\n');
+    expect(faultLines(page)).to.deep.equal([
+      'Line 3: found “lots”, expected rain from 0 to 78 in, with a point as decimal mark.',
+      'Line 4: found “2027-02-30”, expected a day as year-month-day, such as 2027-04-05.',
+    ]);
+    expect(page.plan.plan?.log?.days?.['2027-05-01']).to.equal(undefined);
+    expect(await accessibilityFaults(page.files)).to.deep.equal([]);
+    button(page, 'Take these in without what cannot be read').click();
+    await quiet(page.plan);
+    const { '2027-05-01': first, '2027-05-03': third, '2027-05-02': bad } = page.plan.plan?.log?.days ?? {};
+    expect([first, third, bad]).to.deep.equal([{ rain: 0.5 }, { rain: 0.2 }, undefined]);
+  });
+
+  it('keeps nothing when it is cancelled', async () => {
+    const page = await filesPage();
+    const before = page.plan.plan;
+    await takeUp(page, MINUTES);
+    button(page, 'Cancel').click();
+    await quiet(page.plan);
+    expect(page.plan.plan).to.equal(before);
+    expect(preview(page)).to.deep.equal([]);
+    expect(status(page)).to.equal('');
+    expect(buttonsOf(page)).not.to.include('Take these in');
+  });
+
+  it('says always what would change in the plan as it stands', async () => {
+    const page = await filesPage();
+    await takeUp(page, MINUTES);
+    page.plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-04-12', minutes: 45 });
+    await quiet(page.plan);
+    expect(preview(page).map(([of, week]) => [of, week])).to.deep.equal([
+      ['Beds', '5 July 2027'],
+      ['Containers', '5 July 2027'],
+    ]);
+  });
+
+  it('offers nothing to take in where nothing would change', async () => {
+    const page = await filesPage();
+    await takeUp(page, 'Zone,2027-07-05\nBeds,120\n');
+    expect(status(page)).to.contain('Nothing would change');
+    expect(buttonsOf(page)).to.include('Close').and.not.to.include('Take these in');
+  });
+
+  it('takes a table that is dropped, and one that is pasted', async () => {
+    const page = await filesPage();
+    const [drop] = all(page, '.drop');
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([MINUTES], 'dropped.csv'));
+    const over = new DragEvent('dragover', { dataTransfer, cancelable: true });
+    drop?.dispatchEvent(over);
+    expect(over.defaultPrevented).to.equal(true);
+    drop?.dispatchEvent(new DragEvent('drop', { dataTransfer, cancelable: true }));
+    await read(page);
+    expect(status(page)).to.contain('“dropped.csv”: 2 rows, 3 changes');
+    expect(drop?.className).to.equal('drop');
+
+    const [field] = all<HTMLTextAreaElement>(page, 'textarea');
+    if (field === undefined) throw new Error('there is no field to paste into');
+    field.value = 'Date\tRain\n2027-05-01\t0.5\n';
+    button(page, 'Read it').click();
+    await read(page);
+    expect(status(page)).to.contain('A rain log, what was pasted: 1 row, 1 change.');
+  });
+
+  const bytes = (...values: number[]) => new Uint8Array(values);
+  const others: readonly (readonly [string, string | Uint8Array<ArrayBuffer>, string])[] = [
+    ['an empty file', '', 'is empty. Expected: a table with headings'],
+    ['a plan', '{"format": "runnel-plan"}', 'is no table; it looks like a plan'],
+    ['a workbook', bytes(0x50, 0x4b, 0x03, 0x04, 0), 'is a workbook. Save its sheet as CSV'],
+    ['a picture', bytes(0x89, 0x50, 0x4e, 0x47, 0, 0), 'is no table. Expected: a CSV file'],
+    ['a web page', '<!doctype html><p>Zone', 'is no table. Expected: a CSV file'],
+    ['another table', 'Plant,Price\nTomato,3\n', 'has the headings “Plant”, “Price”. Expected: Zone and days'],
+  ];
+  for (const [what, content, words] of others) {
+    it(`refuses ${what} and says what was expected`, async () => {
+      const page = await filesPage();
+      const before = page.plan.plan;
+      await takeUp(page, content, 'other.file');
+      expect(refusal(page)).to.contain(`“other.file” ${words}`);
+      expect(refusal(page)).to.contain('The plan is as it was.');
+      expect(all(page, '.preview')).to.deep.equal([]);
+      expect(page.plan.plan).to.equal(before);
+    });
+  }
+
+  it('finds a zone by its name in the letters of an older spreadsheet', async () => {
+    const page = await filesPage(mixedGarden({ zones: [zone({ name: 'Große Beete' })], choices: {}, log: {} }));
+    const latin = [...'Zone;2027-04-12\nGro\u00dfe Beete;45\n'].map((letter) => letter.charCodeAt(0));
+    await takeUp(page, bytes(...latin));
+    expect(preview(page)[0]?.[0]).to.equal('Große Beete');
+    const utf16 = new Uint8Array(new Uint16Array([0xfeff, ...latin]).buffer);
+    await takeUp(page, utf16);
+    expect(preview(page)[0]?.[0]).to.equal('Große Beete');
+  });
+
+  it('shows markup in a file and in a zone as text', async () => {
+    const name = '<img src=x onerror="document.title=\'run\'">';
+    const page = await filesPage(mixedGarden({ zones: [zone({ name })], choices: {}, log: {} }));
+    await takeUp(page, `Zone,2027-04-12,2027-04-19\n"${name.replaceAll('"', '""')}",45,<b>x</b>\n`, '<i>x</i>.csv');
+    expect(preview(page)[0]?.[0]).to.equal(name);
+    expect(faultLines(page)[0]).to.contain('“<b>x</b>”');
+    expect(status(page)).to.contain('“<i>x</i>.csv”');
+    expect(all(page, 'img, b, i')).to.deep.equal([]);
+  });
+
+  it('lets go of what it shows when the plan can only be looked at from then on', async () => {
+    const page = await filesPage();
+    await takeUp(page, MINUTES);
+    page.plan.readOnly = true;
+    await quiet(page.plan);
+    expect(all(page, '.preview, .drop')).to.deep.equal([]);
+  });
+});
