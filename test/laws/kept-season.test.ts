@@ -103,11 +103,14 @@ const addedZone = arbitraryGarden().chain((garden) =>
   })),
 );
 
+/** Where few zones of many change, only the weeks that moved are added up anew. */
+const MANY_ZONES = arbitraryGarden({ mostWeeks: 6, mostZones: 9, mostPlantings: 2 });
+
 const edited = fc.oneof(
   {
     weight: 8,
     arbitrary: fc.record({
-      garden: arbitraryGarden(),
+      garden: fc.oneof(arbitraryGarden({ mostWeeks: 30 }), MANY_ZONES),
       changes: fc.array(arbitraryChange, { minLength: 1, maxLength: 5 }),
     }),
   },

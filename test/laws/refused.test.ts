@@ -26,6 +26,10 @@ const impossible: readonly Impossible[] = [
     into: (garden) => onFirstDay(garden, { minTemperatureC: 20, maxTemperatureC: 10 }),
     says: 'exchange or correct them',
   },
+  {
+    into: (garden) => onFirstDay(atHeight(garden, 0.2), { minTemperatureC: 10, maxTemperatureC: 20, windMs: 3 }),
+    says: 'wind must be measured at least 0.5 m above the ground',
+  },
   { into: (garden) => withPlainZone(inRain(garden, 1.5)), says: 'The fraction of rain that counts is 1.5' },
   { into: (garden) => withPlainZone(garden, { timerStepMinutes: 0 }), says: 'The timer step is 0 min' },
 ];
@@ -55,6 +59,10 @@ function byTemperatures(
 
 function onFirstDay(garden: Garden, seen: ObservedDay): Garden {
   return { ...garden, observed: { ...garden.observed, days: new Map([[garden.span.firstDay, seen]]) } };
+}
+
+function atHeight({ site, ...rest }: Garden, windHeightM: number): Garden {
+  return { ...rest, site: { ...site, windHeightM, whenIncomplete: 'penman-monteith' } };
 }
 
 /** Of 50 mm of normal rain in every month, by the method that takes a plain share; without an observation. */

@@ -1,9 +1,9 @@
-// `npm test`: the checks, the tests in Node and the tests in each browser, and the sum of them in the last line.
+// `npm test`: the checks, the tests in Node, what random gardens reach, and the tests in each browser, and the sum of them in the last line.
 import { runChecks } from './checks.ts';
 import { type BrowserKind, chromium, firefox } from './find-browser.ts';
 import { ensureBrowsers, thisMachine } from './install-browsers.ts';
 import { reportAndExit } from './report.ts';
-import { runBrowserTests, runUnitTests } from './runners.ts';
+import { runBrowserTests, runReach, runUnitTests } from './runners.ts';
 import { failure, type Tally } from './tally.ts';
 
 const browserRuns = [
@@ -21,4 +21,9 @@ function runIn(kind: BrowserKind, config: string): Tally {
   return advice === undefined ? runBrowserTests(kind.label, config) : failure(advice);
 }
 
-reportAndExit([...runChecks(), runUnitTests(), ...browserRuns.map(({ kind, config }) => runIn(kind, config))]);
+reportAndExit([
+  ...runChecks(),
+  runUnitTests(),
+  runReach(),
+  ...browserRuns.map(({ kind, config }) => runIn(kind, config)),
+]);

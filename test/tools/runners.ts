@@ -31,6 +31,16 @@ export function runUnitTests(...filters: readonly string[]): Tally {
   return judgeRun('Vitest', exitCode, report && tallyUnit(report));
 }
 
+/** Whether random gardens still reach the calculation, by the thresholds of the configuration: one check. */
+export function runReach(): Tally {
+  console.log('\nWhat random gardens reach of the calculation');
+  const config = 'test/oracle/coverage.config.ts';
+  const exitCode = runScript('node_modules/vitest/vitest.mjs', ['run', `--config=${config}`, '--reporter=dot']);
+  return exitCode === 0
+    ? { passed: 1, failed: 0, remarks: [] }
+    : failure(`random gardens reach less of the calculation than ${config} asks for, or a law broke on the way`);
+}
+
 export function runBrowserTests(label: string, config: string): Tally {
   console.log(`\nTests in ${label}`);
   const { exitCode, report } = withReport<BrowserReport>((path) =>
