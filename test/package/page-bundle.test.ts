@@ -80,6 +80,15 @@ describe('a page with the one script', () => {
     expect(packagesOf(mayLoad(definition('chart')))).not.toContain('handsontable');
   });
 
+  it('loads what reads and writes tables when it is wanted, and for nothing but the files', () => {
+    expect(packagesOf(needs(definition('files')))).not.toContain('papaparse');
+    expect(packagesOf(mayLoad(definition('files')))).toContain('papaparse');
+    expect(packagesOf(needs(definition('planner')))).not.toContain('papaparse');
+    for (const name of ['chart', 'garden', 'grid', 'mix', 'notices', 'plan', 'trace', 'week']) {
+      expect(packagesOf(mayLoad(definition(name))), name).not.toContain('papaparse');
+    }
+  });
+
   it('has files of no other origin', () => {
     const addresses = Object.values(outputs).flatMap(({ imports }) => imports.map(({ path }) => path));
     expect(addresses.filter((path) => !path.startsWith(`${PAGE_FOLDER}/`))).toEqual([]);
