@@ -39,7 +39,8 @@ function remedyItem(remedy: Remedy, shown: RemediesShown): TemplateResult {
   const what = changeInWords({ remedy, notice, reading });
   return html`<li>
     <p><strong>${what}</strong></p>
-    <p>${effectInWords({ remedy, notice, reading }).join(' ')} ${broughtWords(remedy, shown)}</p>
+    <p>${effectInWords({ remedy, notice, reading }).join(' ')}</p>
+    ${remedy.brings.length === 0 ? nothing : html`<p>${broughtWords(remedy, shown)}</p>`}
     ${
       apply === undefined
         ? nothing
@@ -49,7 +50,6 @@ function remedyItem(remedy: Remedy, shown: RemediesShown): TemplateResult {
 }
 
 function broughtWords({ brings, seasonWith }: Remedy, { gardenName, reading }: RemediesShown): string {
-  if (brings.length === 0) return '';
   const troubles = brings.slice(0, MOST_TROUBLES).map((notice) => {
     const { name } = noticePlace(notice, seasonWith, gardenName, reading.locale);
     return words.trouble(name, noticeSentence(notice, seasonWith, reading));

@@ -9,6 +9,9 @@ import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.
 import { daysInWords } from './days-in-words.ts';
 import { longMinutes } from './long-minutes.ts';
 
+/** More zones than these are counted. */
+const MOST_NAMED = 3;
+
 export interface RemedyAsked {
   readonly remedy: Remedy;
   readonly notice: Notice;
@@ -47,7 +50,7 @@ export function changeInWords({ remedy, notice, reading }: RemedyAsked): string 
       return change[kind](daysInWords(editsIn(edit), zone, reading.locale));
     case 'fewer-minutes':
       return change[kind](
-        list(zonesSetIn(edit), zone),
+        zonesInWords(zonesSetIn(edit), (ids) => list(ids, zone), reading.locale),
         longMinutes(at('minutesLess'), reading.locale),
         formatCount(at('weeks'), words.weeks, reading.locale),
       );
@@ -99,6 +102,11 @@ function cutIn(edit: Edit): string | undefined {
 
 function movedIn(edit: Edit): readonly string[] {
   return editsIn(edit).flatMap((each) => (each.type === 'move-planting' ? [each.planting] : []));
+}
+
+/** A few by name, many by number. */
+function zonesInWords(ids: readonly string[], named: (ids: readonly string[]) => string, locale: string): string {
+  return ids.length > MOST_NAMED ? formatCount(ids.length, words.zones, locale) : named(ids);
 }
 
 function zonesSetIn(edit: Edit): readonly string[] {

@@ -107,8 +107,8 @@ const TROUBLED: readonly Plan[] = [
             need: {
               kind: 'crop',
               crop: 'strawberries',
-              plantedOn: '2027-05-01',
-              stages: { initial: 10, development: 10, mid: 10, late: 10 },
+              plantedOn: '2027-06-07',
+              stages: { initial: 5, development: 5, mid: 5, late: 5 },
             },
             lines: [{ kind: 'dripline', flow: 0.3, spacing: 12, layout: { kind: 'length', length: 2500 } }],
           }),

@@ -28,6 +28,7 @@ export const noticeRemedyWords = {
   },
   runs: { one: 'run', other: 'runs' },
   weeks: { one: 'week', other: 'weeks' },
+  zones: { one: 'zone', other: 'zones' },
   /** What a change comes to, each a sentence. */
   mends: 'Does away with this.',
   leaves: (share: string) => `Leaves ${share} of it, so this stays.`,
