@@ -47,6 +47,7 @@ export const chartStyles = css`
   }
 
   canvas {
+    direction: ltr;
     max-inline-size: 100%;
   }
 

@@ -186,6 +186,11 @@ export const gridStyles = css`
     border: 1px solid var(--_line);
   }
 
+  .runnel-grid__tools option,
+  .runnel-key span {
+    unicode-bidi: plaintext;
+  }
+
   .runnel-grid__print {
     display: none;
   }

@@ -3,7 +3,8 @@ export const nameStyles = `
 .runnel-sheet .handsontable td.runnel-name {
   position: relative;
   overflow: hidden;
-  padding: 0.15em 0.5em 0.15em 1.9em;
+  padding: 0.15em 0.5em;
+  padding-inline-start: 1.9em;
   background: var(--_paper);
   color: var(--_ink);
   line-height: 1.15;
@@ -12,9 +13,18 @@ export const nameStyles = `
   white-space: normal;
 }
 
+.runnel-sheet .handsontable[dir='rtl'] td.runnel-name {
+  text-align: right;
+}
+
+.runnel-sheet .handsontable thead th:not(:first-child) .colHeader {
+  direction: ltr;
+}
+
 .runnel-sheet .runnel-name-text {
   display: -webkit-box;
   overflow: hidden;
+  unicode-bidi: plaintext;
   font-weight: 600;
   overflow-wrap: anywhere;
   -webkit-box-orient: vertical;
@@ -26,6 +36,7 @@ export const nameStyles = `
   overflow: hidden;
   color: var(--_quiet);
   font-size: 0.8em;
+  unicode-bidi: plaintext;
   text-overflow: ellipsis;
   white-space: nowrap;
 }

@@ -46,6 +46,8 @@ ${toneRegistrations}
   font-size: calc(var(--_size) * 0.78);
   line-height: 1.25;
   text-align: end;
+  /* Figures and their signs run left to right in any page. */
+  direction: ltr;
   white-space: pre;
 }
 
