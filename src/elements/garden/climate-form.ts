@@ -1,7 +1,8 @@
 /** The climate by month: typed, pasted, or taken from a published table. */
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
+import { noClimate } from '../../engine/notices/kinds/no-climate.ts';
 import { unitOf } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
@@ -24,7 +25,10 @@ export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
   const { climate } = plan.site;
   const byEto = climate.eto !== undefined;
   const columns: readonly Column[] = byEto ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
-  return html`<div class="fields">
+  const { season } = keeper.plan.view;
+  const isMissing = season !== undefined && noClimate(season).length > 0;
+  return html`${isMissing ? html`<p class="too-long">${words.noClimate}</p>` : nothing}
+    <div class="fields">
       ${choiceField({
         ...{ keeper, key: 'take-table', label: words.takeTable, help: help.climate, value: '' },
         options: [
@@ -46,6 +50,7 @@ export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
         edit: (source) => set({ ...climate, source: source ?? '' }),
       })}
     </div>
+    ${isMissing || climate.rain.some((depth) => depth > 0) ? nothing : html`<p class="too-long">${words.noRain}</p>`}
     ${monthTable(plan, columns, keeper)}
     <p class="help">${words.pasteHelp}</p>`;
 }

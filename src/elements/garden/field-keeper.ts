@@ -45,6 +45,13 @@ export class FieldKeeper implements ReactiveController {
     this.#host.requestUpdate();
   }
 
+  /** What an edit's place asks for, in words; empty where the edit is none to refuse. */
+  expected(edit: Edit): string {
+    const { plan } = this.plan.view;
+    const result = plan && tryEdit(plan, edit);
+    return result?.ok === false ? gardenWords.asks(result.faults.map(({ expected }) => expected).join('; ')) : '';
+  }
+
   /** Tries an edit before it is sent, so that a fault stands at its own field and nowhere else. */
   commit(key: string, text: string, edit: Edit): void {
     const { plan } = this.plan.view;

@@ -40,6 +40,10 @@ export function numberField(
     else keeper.refuse(key, text, gardenWords.unread(parsed.why));
   };
   const shown = value === undefined ? '' : formatNumber(value, keeper.locale, MOST_DIGITS);
+  // What no number is, is refused with the range.
+  const says = ({ target }: Event) => {
+    (target as HTMLInputElement).title = keeper.expected(edit(Number.NaN));
+  };
   const input = html`<input
     inputmode="decimal"
     autocomplete="off"
@@ -48,6 +52,8 @@ export function numberField(
     ?readonly=${keeper.readOnly}
     aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
     aria-describedby=${`${field.key}-says`}
+    @focus=${says}
+    @pointerenter=${says}
     @change=${changed}
   />`;
   return labelled(

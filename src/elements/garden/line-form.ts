@@ -11,6 +11,7 @@ import { choiceField, numberField, textField } from './fields.ts';
 import { layoutFields } from './layout-fields.ts';
 import { newLine } from './new-parts.ts';
 import type { PlantingEditing } from './planting-form.ts';
+import { pressureFields } from './pressure-fields.ts';
 import { withField } from './with-field.ts';
 
 export interface LinePlace {
@@ -44,6 +45,7 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
       })}
       ${line.kind === 'solid' ? nothing : emitterFields(line, { ...editing, key, edit })}
     </div>
+    ${line.kind === 'solid' ? nothing : pressureFields(line, { ...editing, key, edit })}
     ${says === undefined ? nothing : html`<p class="derived">${says.flow} <span class=${says.isTooLong ? 'too-long' : ''}>${says.run}</span></p>`}
     ${keeper.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
   </fieldset>`;
@@ -51,7 +53,7 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
 
 const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
 
-type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
+export type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
 
 export interface LineEditing extends Pick<PlantingEditing, 'plan' | 'keeper'> {
   readonly key: (name: string) => string;

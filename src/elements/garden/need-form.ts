@@ -7,6 +7,7 @@ import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { cropFigures } from './crop-figures.ts';
 import { choiceField, numberField, textField } from './fields.ts';
 import type { PlantingEditing } from './planting-form.ts';
 import { withField } from './with-field.ts';
@@ -61,10 +62,8 @@ function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { keeper, key, cha
   });
 }
 
-function cropFields(
-  need: Extract<PlanNeed, { kind: 'crop' }>,
-  { keeper, key, change }: PlantingEditing,
-): TemplateResult {
+function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, editing: PlantingEditing): TemplateResult {
+  const { keeper, key, change } = editing;
   return html`${choiceField({
     ...{ keeper, key: key('crop'), label: words.crop, value: need.crop },
     options: CROPS.map(({ id, name }) => ({ value: id, label: name })),
@@ -73,5 +72,6 @@ function cropFields(
   ${textField({
     ...{ keeper, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
     edit: (plantedOn) => change({ need: { ...need, plantedOn: plantedOn ?? '' } }),
-  })}`;
+  })}
+  ${cropFigures(need, editing)}`;
 }

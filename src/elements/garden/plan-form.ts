@@ -29,5 +29,9 @@ export function planForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
       ],
       edit: (chosen) => ({ type: 'convert-units', units: chosen as UnitSystem }),
     })}
+    ${textField({
+      ...{ keeper, key: 'plan-notes', label: words.note, value: plan.notes, optional: true },
+      edit: (notes) => ({ type: 'set-plan-notes', notes }),
+    })}
   </div>`;
 }

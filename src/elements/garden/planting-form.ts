@@ -47,6 +47,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
               ${nameField(editing)} ${needFields(editing)} ${extentFields(editing)} ${waterFields(editing)}
               ${dayFields(editing)} ${zoneField(zone, editing)}
             </div>
+            ${drynessFields(editing)}
             ${partActions({
               ...{ name, place, count: zone.plantings.length, keeper },
               copy: () =>
@@ -156,6 +157,25 @@ function dayFields({ planting, keeper, key, change }: PlantingEditing): Template
           edit: (factor) => change({ establishing: { ...establishing, factor: factor ?? Number.NaN } }),
         })
   }`;
+}
+
+function drynessFields({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+  const share = (name: 'allowedDepletion' | 'target' | 'startDepletion', helpText: string, otherwise: string) =>
+    numberField({
+      ...{ keeper, key: key(name), label: words[name], help: helpText, value: planting[name], otherwise },
+      edit: (value) => change({ [name]: value }),
+    });
+  return html`<details>
+    <summary>${words.more}</summary>
+    <div class="part-body"><div class="fields">
+      ${share('allowedDepletion', help.allowedDepletion, words.usual)} ${share('target', help.dryness, '0')}
+      ${share('startDepletion', help.dryness, '0')}
+      ${textField({
+        ...{ keeper, key: key('note'), label: words.note, value: planting.note, optional: true },
+        edit: (note) => change({ note }),
+      })}
+    </div></div>
+  </details>`;
 }
 
 function zoneField(zone: PlanZone, { plan, planting, keeper, key }: PlantingEditing): TemplateResult | typeof nothing {

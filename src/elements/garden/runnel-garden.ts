@@ -33,6 +33,7 @@ const SEASON_WEEKS = 30;
  * reason; everything else is kept at once and can be undone.
  *
  * @fires {RunnelEditEvent} runnel-edit - Something was changed.
+ * @fires {RunnelHistoryEvent} runnel-history - The last change was undone.
  * @fires {RunnelOpenEvent} runnel-open - A new plan was started.
  * @fires {RunnelSelectEvent} runnel-select - The section that was asked for is in sight: no longer selected.
  */
@@ -87,8 +88,15 @@ export class RunnelGarden extends LitElement {
       <h3>${words.zones}</h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
       ${plan.zones.map((zone, place) => zonePart(zone, place, editing))}
-      ${view.readOnly ? nothing : html`<button class="add" @click=${this.#addZone}>${words.addZone}</button>`}
+      ${view.readOnly ? nothing : this.#foot(view)}
       ${cautionsTemplate(plan.supply?.tank !== undefined)}`;
+  }
+
+  #foot({ canUndo, undoLabel = '' }: PlanView): TemplateResult {
+    return html`<div class="actions">
+      <button class="add" @click=${this.#addZone}>${words.addZone}</button>
+      ${canUndo ? html`<button @click=${() => this.#plan.step('undo')}>${words.of(words.undo, undoLabel)}</button>` : nothing}
+    </div>`;
   }
 
   #section(id: string, title: string, form: () => TemplateResult, says = ''): TemplateResult {

@@ -2,16 +2,19 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
-import type { PlanZone } from '../../plan/schema/plan-schema.ts';
+import { spread } from '../../plan/remedies/notices/weekdays.ts';
+import type { PlanZone, Weekday } from '../../plan/schema/plan-schema.ts';
+import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { zoneSays } from './derived.ts';
 import type { Editing } from './editing.ts';
-import { choiceField, numberField, textField } from './fields.ts';
+import { checkField, choiceField, numberField, textField } from './fields.ts';
 import { copyOfZone, newPlanting } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
+import { weekdaysField } from './weekdays-field.ts';
 
 export function zonePart(zone: PlanZone, place: number, editing: Editing): TemplateResult {
   const { plan, keeper, isOpen, toggle } = editing;
@@ -41,24 +44,19 @@ export function zonePart(zone: PlanZone, place: number, editing: Editing): Templ
   </details>`;
 }
 
-function zoneFields(zone: PlanZone, { keeper }: Editing): TemplateResult {
+function zoneFields(zone: PlanZone, { plan, keeper }: Editing): TemplateResult {
   const key = (name: string) => `${zone.id}-${name}`;
   const change = (part: Change<Omit<PlanZone, 'id' | 'plantings'>>): Edit => ({
     type: 'change-zone',
     zone: zone.id,
     change: part,
   });
-  const days = typeof zone.wateringDays === 'number' ? zone.wateringDays : zone.wateringDays.length;
   return html`<div class="fields">
     ${textField({
       ...{ keeper, key: key('name'), label: words.zoneName, help: help.zone, value: zone.name },
       edit: (name) => change({ name: name ?? '' }),
     })}
-    ${numberField({
-      ...{ keeper, key: key('days'), label: words.wateringDays, value: days },
-      edit: (wateringDays) => change({ wateringDays: wateringDays ?? Number.NaN }),
-    })}
-    ${ruleField(zone, { keeper, key, change })}
+    ${daysFields(zone, plan.supply?.window?.weekdays ?? WEEKDAYS, { keeper, key, change })} ${ruleField(zone, { keeper, key, change })}
     ${numberField({
       ...{ keeper, key: key('step'), label: words.timerStep, help: help.timerStep, unit: words.minutes },
       ...{ value: zone.timerStepMinutes, otherwise: String(DEFAULTS.timerStepMinutes) },
@@ -74,8 +72,40 @@ function zoneFields(zone: PlanZone, { keeper }: Editing): TemplateResult {
       options: [{ value: '', label: words.siteSoil }, ...textureOptions],
       edit: (soil) => change({ soil: soil === '' ? undefined : (soil as PlanZone['soil']) }),
     })}
+    ${numberField({
+      ...{ keeper, key: key('slope'), label: words.zoneSlope, unit: '%' },
+      ...{ value: zone.slopePercent, otherwise: words.siteSoil },
+      edit: (slopePercent) => change({ slopePercent }),
+    })}
     ${applicationFields(zone, { keeper, key, change })}
+    ${textField({
+      ...{ keeper, key: key('note'), label: words.note, value: zone.note, optional: true },
+      edit: (note) => change({ note }),
+    })}
   </div>`;
+}
+
+/** So many days a week, or weekdays named one by one. */
+function daysFields(
+  { wateringDays }: PlanZone,
+  allowed: readonly Weekday[],
+  { keeper, key, change }: ZoneEditing,
+): TemplateResult {
+  const isFixed = typeof wateringDays !== 'number';
+  const days = isFixed ? wateringDays.length : wateringDays;
+  const fixed = (isOn: boolean) => change({ wateringDays: isOn ? [...spread(allowed, days)] : days });
+  return html`${
+    isFixed
+      ? weekdaysField({
+          ...{ keeper, key: key('weekdays'), label: words.waterOn, value: wateringDays },
+          edit: (weekdays) => change({ wateringDays: [...(weekdays ?? WEEKDAYS)] }),
+        })
+      : numberField({
+          ...{ keeper, key: key('days'), label: words.wateringDays, value: days },
+          edit: (count) => change({ wateringDays: count ?? Number.NaN }),
+        })
+  }
+  ${checkField({ ...{ keeper, key: key('fixed'), label: words.fixedDays, value: isFixed }, edit: fixed })}`;
 }
 
 interface ZoneEditing {
@@ -124,7 +154,7 @@ function applicationFields({ application }: PlanZone, { keeper, key, change }: Z
     application === undefined || application.kind === 'computed'
       ? nothing
       : numberField({
-          ...{ keeper, key: key('share'), label: words.share, value: application.value },
+          ...{ keeper, key: key('share'), label: words.share, unit: '0–1', value: application.value },
           edit: (value) => change({ application: { ...application, value: value ?? Number.NaN } }),
         })
   }`;

@@ -80,11 +80,15 @@ describe('runnel-garden', () => {
     await quiet(page.garden);
     expect(page.plan.plan?.season.firstDay).to.equal('2027-04-05');
 
+    expect(named(page, 'details', 'Take a published table').textContent).to.contain('Not filled in yet');
     await tabTo(page, control(page, 'Take a published table'));
     await sendKeys({ type: 'Fresno' });
     await sendKeys({ press: 'Tab' });
     await until(() => page.plan.plan?.site.climate.eto?.[6] === 8.4, 'the climate of Fresno is taken');
 
+    const climate = () => named(page, 'details', 'Take a published table').textContent;
+    expect(climate()).not.to.contain('Not filled in yet');
+    expect(climate()).to.contain('No rain is given');
     await press('Add a zone');
     await until(
       () => all(page, 'button').some((each) => each.textContent?.includes('Add a planting')),
@@ -153,6 +157,77 @@ describe('runnel-garden', () => {
     expect(named(page, '.too-long', 'too long')).not.to.equal(undefined);
   });
 
+  it('asks what decides the pressure along a line, and says at once what comes of it', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const line = () => page.plan.plan?.zones[0]?.plantings[0]?.lines[0];
+    const longest = () =>
+      Number(/may be ([\d.]+)/.exec(named(page, '.derived', 'One run of it').textContent ?? '')?.[1]);
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    const level = longest();
+    // Up a slope of 20 in 100 the pressure is used up sooner, and in a wider tube later.
+    await type(page, 'Rise along it', '20');
+    expect(line()).to.include({ risePercent: 20 });
+    const uphill = longest();
+    expect(uphill).to.be.lessThan(level);
+    await type(page, 'Inside diameter of its tube', '0.8');
+    expect(longest()).to.be.greaterThan(uphill);
+    await type(page, 'Pressure from which they give their flow', '15');
+    expect(line()).to.deep.include({ emitter: { kind: 'compensating', leastPressure: 15 } });
+    await type(page, 'Its emitters', 'plain');
+    await type(page, 'Exponent x', '7');
+    expect(named(page, '.refused', 'from 0.1 to 1')).not.to.equal(undefined);
+    await type(page, 'Exponent x', '0.6');
+    expect(line()).to.deep.include({ emitter: { kind: 'plain', exponent: 0.6 }, risePercent: 20 });
+  });
+
+  it('names watering days one by one, and takes so many a week again', async () => {
+    const page = await shown(mixedGarden());
+    const days = () => page.plan.plan?.zones[0]?.wateringDays;
+    await open(page, page.plan.plan?.zones[0]?.name ?? '');
+    control(page, 'On fixed weekdays').click();
+    await quiet(page.garden);
+    // Three of Monday, Wednesday, Friday and Sunday, on which water may run.
+    expect(days()).to.deep.equal(['wed', 'fri', 'sun']);
+    const zone = named<HTMLElement>(page, 'details', 'It waters on');
+    const box = [...zone.querySelectorAll('label')].find((label) => label.textContent?.trim() === 'Wed');
+    box?.querySelector('input')?.click();
+    await quiet(page.garden);
+    expect(days()).to.deep.equal(['fri', 'sun']);
+    control(page, 'On fixed weekdays').click();
+    await quiet(page.garden);
+    expect(days()).to.equal(2);
+  });
+
+  it('takes growth stages and coefficients that a gardener knows, from the published ones on', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const need = () => page.plan.plan?.zones[0]?.plantings[0]?.need;
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    control(page, 'Its growth stages are known').click();
+    await quiet(page.garden);
+    // Tomato, the row of FAO-56 Table 11 that the kit takes: 35, 40, 50, 30 days.
+    expect(need()).to.deep.include({ stages: { initial: 35, development: 40, mid: 50, late: 30 } });
+    await type(page, 'Late season', '40');
+    expect(need()).to.deep.include({ stages: { initial: 35, development: 40, mid: 50, late: 40 } });
+    control(page, 'Its crop coefficients are known').click();
+    await quiet(page.garden);
+    await type(page, 'Kc, mid-season', '3');
+    expect(named(page, '.refused', 'from 0 to 2')).not.to.equal(undefined);
+    page.plan.undo();
+    page.plan.undo();
+    page.plan.undo();
+    expect(page.plan.plan).to.deep.equal(mixedGarden());
+  });
+
+  it('says the range of a field before anything is typed', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, page.plan.plan?.zones[0]?.name ?? '');
+    const days = control(page, 'Watering days a week');
+    days.focus();
+    expect(days.title).to.equal('It takes a whole number from 1 to 7, or a list of weekdays.');
+  });
+
   it('copies, moves and removes a zone, and undo brings it back', async () => {
     const page = await shown(mixedGarden());
     const names = () => page.plan.plan?.zones.map(({ name }) => name);
@@ -169,7 +244,9 @@ describe('runnel-garden', () => {
     named(page, 'button', 'Remove').click();
     await quiet(page.garden);
     expect(names()).not.to.contain(before[0]);
-    page.plan.undo();
+    named(page, 'button', 'Undo: ').click();
+    await quiet(page.garden);
+    expect(names()).to.contain(before[0]);
     page.plan.undo();
     expect(names()).to.deep.equal(before);
   });

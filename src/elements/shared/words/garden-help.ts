@@ -4,7 +4,8 @@ export const gardenHelp = {
     'Degrees north of the equator; south is negative. It sets the sun’s height where ET comes from temperatures.',
   soil: 'Squeeze a moist handful. Falls apart: sandy. Holds a ball but makes no ribbon: loam. Rolls into a long ribbon: clay.',
   slope: 'Rise over 100 of length. On steep or heavy ground water runs off sooner, so runs are split.',
-  rainMethod: 'Used for months from normals. Days from a rain gauge are followed one by one.',
+  rainMethod:
+    'Used for months from normals; TR-21 looks at soil and demand. Days from a rain gauge are followed one by one.',
   climate: 'Reference ET is the water that a well-watered grass would use: the measure for everything else.',
   bucket: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
   pressure:
@@ -24,5 +25,14 @@ export const gardenHelp = {
   shutOff: 'A hand valve that is opened only on some of the zone’s watering days.',
   spacing: 'About 6 in (15 cm) where plants stand densely, about 18 in (45 cm) round shrubs.',
   topology: 'A line that returns into the main is fed from both ends and carries about twice as far.',
+  emitter:
+    'The package says so. Plain ones give less where the pressure is less; these, down to a least pressure, do not.',
+  exponent: 'From the data sheet: flow = k × pressure to the power of x. About 0.5 for most plain emitters.',
+  bore: 'From the data sheet. Left empty, that of usual dripline.',
+  rise: 'Rise over 100 of length; negative where the line runs downhill. Each foot of rise takes 0.433 psi (9.8 kPa a metre).',
+  allowedDepletion: '0 to 1. Left empty, as published for its crop or type.',
+  dryness: 'As a share of that: 0 is full, 1 is where it begins to go short.',
+  stages: 'Days of each, from the seed packet or your own notes. Else the first published row is taken.',
+  coefficients: 'From a local table. Else the published ones are taken.',
   slopeSide: 'Lay it uphill of the plant: water from a line below it is largely lost.',
 } as const;
