@@ -6,8 +6,8 @@ import { gardenOf } from './garden-of.ts';
 import type { Plan } from './schema/plan-schema.ts';
 
 /**
- * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `room`: an empty
- * list, the same one for many seasons in a row, which is quicker too.
+ * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `room`: one for
+ * many seasons in a row, which is quicker too; see `runSeason`.
  */
 export function computeSeason(plan: Plan, previous?: Season, room?: ZoneRoom): Season {
   return runSeason(gardenOf(plan), previous, room);

@@ -1,14 +1,20 @@
 /** Whether two pieces of plain data say the same; a field that is undefined counts as left out. */
 export function sameData(left: unknown, right: unknown): boolean {
   if (Object.is(left, right)) return true;
-  if (typeof left !== 'object' || typeof right !== 'object' || left === null || right === null) return false;
-  if (Array.isArray(left) !== Array.isArray(right)) return false;
-  const [ours, theirs] = [stated(left), stated(right)];
+  if (!isWhole(left) || !isWhole(right) || Array.isArray(left) !== Array.isArray(right)) return false;
+  const ours = stated(left);
   return (
-    ours.size === theirs.size && [...ours].every(([key, value]) => theirs.has(key) && sameData(value, theirs.get(key)))
+    ours.length === stated(right).length &&
+    ours.every((key) => Object.hasOwn(right, key) && right[key] !== undefined && sameData(left[key], right[key]))
   );
 }
 
-function stated(whole: object): ReadonlyMap<string, unknown> {
-  return new Map(Object.entries(whole).filter(([, value]) => value !== undefined));
+type Whole = Readonly<Record<string, unknown>>;
+
+function isWhole(value: unknown): value is Whole {
+  return typeof value === 'object' && value !== null;
+}
+
+function stated(whole: Whole): readonly string[] {
+  return Object.keys(whole).filter((key) => whole[key] !== undefined);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect } from 'vitest';
 import type { Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import type { ZoneRoom } from '../../src/engine/season/zone-season.ts';
+import { passingRoom } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 import { allFigures } from './weeks-of.ts';
@@ -124,7 +124,7 @@ describe('a season with an earlier one at hand', () => {
     holds: ({ garden, changes }) => {
       let now = garden;
       let season = runSeason(now);
-      const room: ZoneRoom = [];
+      const room = passingRoom();
       for (const change of changes) {
         now = change(now);
         const before = { season, figures: allFigures(season) };

@@ -2,6 +2,7 @@
 
 import type { Goods, MixChange, MixRemedy } from '../../plan/remedies/mix/remedy.ts';
 import { formatCount } from '../shared/format/count.ts';
+import { formatList } from '../shared/format/list.ts';
 import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
 import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
 
@@ -38,7 +39,7 @@ function changeInWords(change: MixChange, nameOf: NameOf, reading: Reading): str
     case 'shut-off':
       return words['shut-off'](nameOf(change.plantingId));
     case 'cut': {
-      const names = listOf(change.moved.map(nameOf), reading.locale);
+      const names = formatList(change.moved.map(nameOf), reading.locale);
       return change.moved.length === 1 ? words.cutOne(names, change.newZoneName) : words.cut(names, change.newZoneName);
     }
     case 'rule':
@@ -68,9 +69,5 @@ export function goodsInWords(goods: Goods, reading: Reading): string {
   for (const kind of ['emitters', 'sprays', 'shutOffs', 'valves'] as const) {
     if (pieces[kind] > 0) things.push(formatCount(pieces[kind], remedyWords[kind], reading.locale));
   }
-  return things.length === 0 ? remedyWords.getNothing : listOf(things, reading.locale);
-}
-
-function listOf(items: readonly string[], locale: string): string {
-  return new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+  return things.length === 0 ? remedyWords.getNothing : formatList(things, reading.locale);
 }

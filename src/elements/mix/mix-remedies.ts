@@ -21,6 +21,8 @@ export interface RemedyList {
   readonly nameOf: NameOf;
   readonly span: SeasonSpan;
   readonly reading: Reading;
+  /** Whether the best alone are drawn yet. */
+  readonly isBegun: boolean;
   /** Left out where the plan can only be looked at. */
   readonly apply: ((remedy: MixRemedy) => void) | undefined;
 }
@@ -29,21 +31,27 @@ export function remedyList(list: RemedyList): TemplateResult {
   const { found, reading } = list;
   if (found.areAlike) return html`<p>${remedyWords.alike}</p>`;
   const tried = formatCount(found.tried, remedyWords.changes, reading.locale);
-  const { remedies, before } = found;
-  const rest = remedies.length - MOST_IN_SIGHT;
-  const items = remedies.map((remedy) => remedyItem(remedy, list));
+  const { remedies } = found;
+  const items = (some: readonly MixRemedy[]) => some.map((remedy) => remedyItem(remedy, list));
   return html`<p class="quiet">
       ${remedies.length === 0 ? remedyWords.none(tried) : remedyWords.found(formatCount(remedies.length, remedyWords.changes, reading.locale), tried)}
     </p>
-    <ol class="remedies">${items.slice(0, MOST_IN_SIGHT)}</ol>
-    ${
-      rest > 0
-        ? html`<details class="more">
-            <summary>${remedyWords.more(rest)}</summary>
-            <ol class="remedies" start=${MOST_IN_SIGHT + 1}>${items.slice(MOST_IN_SIGHT)}</ol>
+    <ol class="remedies">${items(remedies.slice(0, MOST_IN_SIGHT))}</ol>
+    ${list.isBegun ? nothing : restOfList(list, items(remedies.slice(MOST_IN_SIGHT)))}`;
+}
+
+function restOfList(
+  { found: { remedies, before }, reading }: RemedyList,
+  rest: readonly TemplateResult[],
+): TemplateResult {
+  return html`${
+    rest.length > 0
+      ? html`<details class="more">
+            <summary>${remedyWords.more(rest.length)}</summary>
+            <ol class="remedies" start=${MOST_IN_SIGHT + 1}>${rest}</ol>
           </details>`
-        : nothing
-    }
+      : nothing
+  }
     <div class="leave">
       <h4>${remedyWords.leave}</h4>
       <p>

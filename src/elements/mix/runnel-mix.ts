@@ -8,6 +8,8 @@ import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import type { MixRemedy } from '../../plan/remedies/mix/remedy.ts';
 import { controls } from '../shared/controls.styles.ts';
+import { readyFormats } from '../shared/format/ready-formats.ts';
+import { afterOthers } from '../shared/in-slices.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
@@ -21,7 +23,11 @@ import { trialBanner, trialForm } from './mix-trial.ts';
 import { RemedySearch } from './remedy-search.ts';
 import { isSameRule, nameOfRule } from './rule-choice.ts';
 import { mixStyles } from './runnel-mix.styles.ts';
+import { Stages } from './stages.ts';
 import { type PlantingMove, type Trial, tryMove } from './trial.ts';
+
+/** In which its parts are first drawn. */
+const STAGES = { comparison: 1, header: 2, picture: 3, figures: 4, remedies: 5, rest: 6 } as const;
 
 /** What is shown: the plan as it is, or with what is being tried. */
 interface Shown {
@@ -66,17 +72,39 @@ export class RunnelMix extends LitElement {
 
   readonly #plan = new PlanConsumer(this);
   readonly #search = new RemedySearch(this);
+  readonly #stages = new Stages(this);
   #compared:
     | { readonly zone: ZoneSeason; readonly rule: ZoneRule | undefined; readonly comparison: ZoneComparison }
     | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    afterOthers(() => readyFormats(this.#plan.view.locale));
+  }
 
   protected override willUpdate(_changed: PropertyValues<this>): void {
     const { view } = this.#plan;
     if (this.trial !== undefined && this.trial.from !== view.plan) this.trial = undefined;
     if (this.taken !== view.undoLabel) this.taken = undefined;
-    const zone = isReady(view) ? zoneShown(view) : undefined;
-    if (!isReady(view) || zone === undefined || this.trial !== undefined) this.#search.stop();
-    else this.#search.for({ plan: view.plan, season: view.season, zoneId: zone.zone.id, catalogue: this.catalogue });
+    if (!isReady(view)) {
+      this.#search.stop();
+      return;
+    }
+    if (this.trial !== undefined) this.#search.stop();
+    else if (this.#stages.has(STAGES.figures)) this.#look(view);
+    this.#stages.until = this.#search.found === undefined ? STAGES.figures : STAGES.rest;
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    return (await this.#stages.isDrawn()) && isComplete;
+  }
+
+  #look({ plan, season, ...view }: ReadyView): void {
+    const { zone } = zoneShown({ ...view, plan, season });
+    const compared = this.#compared;
+    const comparison = compared?.zone.zone === zone && compared.rule === undefined ? compared.comparison : undefined;
+    this.#search.for({ plan, season, zoneId: zone.id, catalogue: this.catalogue, comparison });
   }
 
   protected override render(): unknown {
@@ -86,10 +114,11 @@ export class RunnelMix extends LitElement {
     const zoneId = zoneShown(view).zone.id;
     const season = trial?.season ?? view.season;
     const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
-    if (zone === undefined) return waitingTemplate(view);
+    if (zone === undefined || !this.#stages.has(STAGES.comparison)) return waitingTemplate(view);
     const shown = { view, zone, comparison: this.#compare(season, zone), trial };
+    if (!this.#stages.has(STAGES.header)) return nothing;
     return html`${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
-    ${this.#trialPart(shown)}`;
+    ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
   }
 
   #compare(season: ReadyView['season'], zone: ZoneSeason): ZoneComparison {
@@ -115,14 +144,17 @@ export class RunnelMix extends LitElement {
     });
   }
 
-  #body({ view, zone, comparison, trial }: Shown): TemplateResult {
+  #body({ view, zone, comparison, trial }: Shown): TemplateResult | typeof nothing {
+    if (!this.#stages.has(STAGES.picture)) return nothing;
     const reading = readingOf(view);
     const { span } = view.season.garden;
     const toggled = (event: Event) => {
       this.showsWeeks = (event.target as HTMLDetailsElement).open;
     };
     const valves = zone.zone.plantings.filter(({ hasShutOff }) => hasShutOff);
-    return html`${mixPicture({ comparison, plantings: zone.zone.plantings, span, reading })}
+    const picture = mixPicture({ comparison, plantings: zone.zone.plantings, span, reading });
+    if (!this.#stages.has(STAGES.figures)) return html`${picture}`;
+    return html`${picture}
       ${valves.map(({ id, name }) => calendarTemplate({ stretches: shutOffCalendar(zone, id) }, name, span, reading.locale))}
       ${trial === undefined ? this.#remedies(view) : html`<p class="quiet">${trialWords.remediesLater}</p>`}
       <section>
@@ -157,10 +189,11 @@ export class RunnelMix extends LitElement {
         }
       </div>
       ${
-        found === undefined
+        found === undefined || !this.#stages.has(STAGES.remedies)
           ? nothing
           : remedyList({
               found,
+              isBegun: !this.#stages.has(STAGES.rest),
               nameOf: nameIn(view),
               span: view.season.garden.span,
               reading,
@@ -172,7 +205,7 @@ export class RunnelMix extends LitElement {
 
   #rules(view: ReadyView, zone: ZoneSeason): TemplateResult | typeof nothing {
     const { found } = this.#search;
-    if (found === undefined || found.rules.length === 0) return nothing;
+    if (found === undefined || found.rules.length === 0 || !this.#stages.has(STAGES.rest)) return nothing;
     const { rule: now } = zone.zone;
     const rows = rulesOf(zone).flatMap((rule): readonly RuleRow[] => {
       if (isSameRule(rule, now)) return [{ rule, figures: found.before, isNow: true }];

@@ -30,8 +30,8 @@ function slice<Step, Result>(work: SlicedWork<Step, Result>): void {
   inSlices(work);
 }
 
-/** Unlike a timer, without a pause. */
-function afterOthers(callback: () => void): void {
+/** Once whatever else waits for the page's attention has had it; unlike a timer, without a pause. */
+export function afterOthers(callback: () => void): void {
   const { port1, port2 } = new MessageChannel();
   port1.onmessage = () => {
     port1.close();

@@ -3,7 +3,7 @@ import type { ZoneRule } from '../garden.ts';
 import { lineOn } from '../season/planting-days.ts';
 import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
-import { type ZoneRoom, zoneSeason } from '../season/zone-season.ts';
+import { passingRoom, zoneRoom, zoneSeason } from '../season/zone-season.ts';
 import { ownNeedMm } from './own-need.ts';
 
 export interface ZoneComparison {
@@ -47,8 +47,8 @@ export function compareZone(season: Season, zoneId: string, rule?: ZoneRule): Zo
   if (found === undefined) throw new RangeError(`no zone "${zoneId}" in the season`);
   const context = { zone: found.zone, site: season.garden.site, weather: season.weather };
   const run =
-    rule === undefined ? found : zoneSeason({ ...context, zone: { ...found.zone, rule } }, [], found.plantings);
-  const room: ZoneRoom = [];
+    rule === undefined ? found : zoneSeason({ ...context, zone: { ...found.zone, rule } }, zoneRoom(), found.plantings);
+  const room = passingRoom();
   const plantings = run.plantings.map((planting) =>
     comparePlanting(planting, ownNeedMm(context, planting, room), season.weather.firstDay),
   );

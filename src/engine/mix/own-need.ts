@@ -2,7 +2,7 @@
 import type { ZoneContext } from '../season/planting-days.ts';
 import { plantingFigure } from '../season/planting-week.ts';
 import type { PlantingSeason } from '../season/season.ts';
-import { type ZoneRoom, zoneSeason } from '../season/zone-season.ts';
+import { type ZoneRoom, zoneRoom, zoneSeason } from '../season/zone-season.ts';
 
 /** So fine a timer that rounding up gives nothing away, minutes. */
 const FINE_STEP_MINUTES = 1e-3;
@@ -16,7 +16,7 @@ const FINE_STEP_MINUTES = 1e-3;
 export function ownNeedMm(
   { zone, site, weather }: ZoneContext,
   known: PlantingSeason,
-  room: ZoneRoom = [],
+  room: ZoneRoom = zoneRoom(),
 ): Float64Array {
   const plantings = [{ ...known.planting, hasShutOff: false }];
   const alone = {

@@ -15,8 +15,9 @@ export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previo
 function sumOfAllWeeks(zones: readonly ZoneSeason[], weeks: number): SeasonTotals {
   const figures = new Float64Array(SUPPLY_FIELD_COUNT * weeks);
   for (const zone of zones) {
+    const { figures: own } = zone;
     for (let place = 0; place < figures.length; place++) {
-      figures[place] = (figures[place] as number) + (zone.figures[place] as number);
+      figures[place] = (figures[place] as number) + (own[place] as number);
     }
   }
   return { weeks, figures };

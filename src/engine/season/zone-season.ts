@@ -14,25 +14,44 @@ import {
 import type { WeekSpan } from './week-span.ts';
 import { runZoneWeek, zoneRun } from './zone-run.ts';
 
-/** Daily arrays lent to one zone after another: place p to its p-th planting. */
-export type ZoneRoom = DayRoom[];
+/** Arrays lent to one zone after another. */
+export interface ZoneRoom {
+  /** Place p to a zone's p-th planting. */
+  readonly days: DayRoom[];
+  /** Place z to the figures of a season's z-th zone: they hold until the next season is run in this room. */
+  readonly figures?: Float64Array[];
+}
 
-/** `known` holds of each planting, in order, what is known of it from a run with the same ETo. */
+/** Room for seasons that are kept. */
+export function zoneRoom(): ZoneRoom {
+  return { days: [] };
+}
+
+/** Room for seasons that are looked at one by one, each gone with the next: memory taken anew is what costs most. */
+export function passingRoom(): ZoneRoom {
+  return { days: [], figures: [] };
+}
+
+/**
+ * `known` holds of each planting, in order, what is known of it from a run with the same ETo; `place` is the zone's in its
+ * season.
+ */
 export function zoneSeason(
   context: ZoneContext,
   room: ZoneRoom,
   known: readonly (KnownPlanting | undefined)[] = [],
+  place = 0,
 ): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const unknown = zone.plantings.filter((_, place) => known[place] === undefined).length;
+  const unknown = zone.plantings.filter((_, at) => known[at] === undefined).length;
   const demandMm = demandRoom(weather.days, unknown).values();
-  const season = inBlocks(zone, weeks, new Float64Array(figureCount(zone) * weeks), (planting, place) => {
-    const demand = known[place]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm.next().value);
-    return { demand, rainShares: known[place]?.rainShares ?? monthShares(demand, site, weather) };
+  const season = inBlocks(zone, weeks, emptyFigures(room, place, figureCount(zone) * weeks), (planting, at) => {
+    const demand = known[at]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm.next().value);
+    return { demand, rainShares: known[at]?.rainShares ?? monthShares(demand, site, weather) };
   });
-  season.plantings.forEach(({ figures }, place) => {
-    const before = known[place]?.before;
+  season.plantings.forEach(({ figures }, at) => {
+    const before = known[at]?.before;
     if (before !== undefined) figures.set(before.figures);
   });
   const days = fillRoom(season, context, room, { first: 0, last: weeks - 1 });
@@ -86,9 +105,19 @@ function fillRoom(
 ): readonly PlantingDays[] {
   const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
   return plantings.map((planting, place) => {
-    if (room[place]?.soakedMm.length !== weeks * 7) room[place] = dayRoom(weeks * 7);
-    return fillDays(planting, context, room[place] as DayRoom, days);
+    const lent = room.days[place]?.soakedMm.length === weeks * 7 ? room.days[place] : undefined;
+    const own = lent ?? dayRoom(weeks * 7);
+    room.days[place] = own;
+    return fillDays(planting, context, own, days);
   });
+}
+
+function emptyFigures({ figures: lent }: ZoneRoom, place: number, length: number): Float64Array {
+  const before = lent?.[place];
+  if (before?.length === length) return before.fill(0);
+  const figures = new Float64Array(length);
+  if (lent !== undefined) lent[place] = figures;
+  return figures;
 }
 
 function figureCount({ plantings }: GardenZone): number {

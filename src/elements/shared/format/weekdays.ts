@@ -1,15 +1,18 @@
 /** Weekdays of a week in the reader's locale: `Wed, Fri and Sun`. */
 import type { DayNumber } from '../../../engine/calendar.ts';
+import { formatList } from './list.ts';
 
 const MS_PER_DAY = 86_400_000;
 
 const formats = new Map<string, Intl.DateTimeFormat>();
-const lists = new Map<string, Intl.ListFormat>();
 
 /** The days of a seven-bit mask, bit 0 = the week's first day, as a list of weekday names. */
 export function formatWeekdays(weekStart: DayNumber, mask: number, locale: string): string {
   const days = [0, 1, 2, 3, 4, 5, 6].filter((offset) => (mask >> offset) & 1);
-  return listFormat(locale).format(days.map((offset) => weekday(weekStart + offset, locale)));
+  return formatList(
+    days.map((offset) => weekday(weekStart + offset, locale)),
+    locale,
+  );
 }
 
 function weekday(day: DayNumber, locale: string): string {
@@ -19,13 +22,4 @@ function weekday(day: DayNumber, locale: string): string {
     formats.set(locale, format);
   }
   return format.format(new Date(day * MS_PER_DAY));
-}
-
-function listFormat(locale: string): Intl.ListFormat {
-  let format = lists.get(locale);
-  if (format === undefined) {
-    format = new Intl.ListFormat(locale, { type: 'conjunction' });
-    lists.set(locale, format);
-  }
-  return format;
 }

@@ -12,6 +12,7 @@ import type { Candidate, MixRemedy, ShutOffCalendar } from './remedy.ts';
 
 export interface Evaluated {
   readonly remedy: MixRemedy;
+  /** Holds until the next candidate is evaluated. */
   readonly season: Season;
 }
 

@@ -1,6 +1,7 @@
 /** What every family of candidates is made from: a zone in its plan and in its season. */
 import { isoDate } from '../../../engine/calendar.ts';
 import type { Catalogue } from '../../../engine/line/catalogue.ts';
+import type { ZoneComparison } from '../../../engine/mix/compare-zone.ts';
 import type { Season, ZoneSeason } from '../../../engine/season/season.ts';
 import { zoneIn } from '../../edits/find.ts';
 import type { Plan, PlanPlanting, PlanZone } from '../../schema/plan-schema.ts';
@@ -24,8 +25,14 @@ export interface LaidPlanting extends LineInSeason {
   readonly planting: PlanPlanting;
 }
 
-/** `season` is the plan's own. Throws a RangeError where the zone is not in it. */
-export function mixContext(plan: Plan, season: Season, zoneId: string, catalogue: Catalogue): MixContext {
+/** `season` is the plan's own, `comparison` the zone's in it. Throws a RangeError where the zone is not in it. */
+export function mixContext(
+  plan: Plan,
+  season: Season,
+  zoneId: string,
+  catalogue: Catalogue,
+  comparison?: ZoneComparison,
+): MixContext {
   const zoneSeason = season.zones.find(({ zone }) => zone.id === zoneId);
   if (zoneSeason === undefined) throw new RangeError(`no zone "${zoneId}" in the season`);
   const zone = zoneIn(plan, zoneId);
@@ -34,5 +41,5 @@ export function mixContext(plan: Plan, season: Season, zoneId: string, catalogue
     const found = lineInSeason(planting, lastDay);
     return found === undefined ? [] : [{ planting, ...found }];
   });
-  return { plan, season, catalogue, zone, zoneSeason, needs: ownMinutes(season, zoneId), laid };
+  return { plan, season, catalogue, zone, zoneSeason, needs: ownMinutes(season, zoneId, comparison), laid };
 }

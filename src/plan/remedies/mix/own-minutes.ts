@@ -1,5 +1,5 @@
 /** How long each planting of a zone would run if it were alone. */
-import { compareZone } from '../../../engine/mix/compare-zone.ts';
+import { compareZone, type ZoneComparison } from '../../../engine/mix/compare-zone.ts';
 import type { Season } from '../../../engine/season/season.ts';
 
 export interface OwnMinutes {
@@ -10,10 +10,14 @@ export interface OwnMinutes {
   readonly total: number;
 }
 
-/** Of every planting of a zone, in its order. Throws a RangeError for a zone that is not in the season. */
-export function ownMinutes(season: Season, zoneId: string): readonly OwnMinutes[] {
+/** Of every planting of a zone, in its order. `comparison`: of that zone as it is, where it is known. Throws a RangeError for a zone that is not in the season. */
+export function ownMinutes(
+  season: Season,
+  zoneId: string,
+  comparison: ZoneComparison = compareZone(season, zoneId),
+): readonly OwnMinutes[] {
   const efficiency = season.zones.find(({ zone }) => zone.id === zoneId)?.zone.efficiency ?? 1;
-  return compareZone(season, zoneId).plantings.map(({ plantingId, neededMm, rateMmPerHour }) => {
+  return comparison.plantings.map(({ plantingId, neededMm, rateMmPerHour }) => {
     const netMmPerMinute = (rateMmPerHour * efficiency) / 60;
     const minutes = neededMm.map((needed) => (netMmPerMinute === 0 ? 0 : needed / netMmPerMinute));
     return { plantingId, minutes, total: minutes.reduce((sum, week) => sum + week, 0) };

@@ -5,7 +5,9 @@
 
 import { CATALOGUE } from '../../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../../engine/line/catalogue.ts';
+import type { ZoneComparison } from '../../../engine/mix/compare-zone.ts';
 import type { Season } from '../../../engine/season/season.ts';
+import { passingRoom } from '../../../engine/season/zone-season.ts';
 import type { Plan } from '../../schema/plan-schema.ts';
 import { canCarry } from './can-carry.ts';
 import { type BeforeRemedy, type Evaluated, evaluate } from './evaluate.ts';
@@ -29,6 +31,8 @@ export interface MixSearchInput {
   readonly zoneId: string;
   /** Left out: the kit's own. */
   readonly catalogue?: Catalogue | undefined;
+  /** Of the zone as it is, where it is known already. */
+  readonly comparison?: ZoneComparison | undefined;
 }
 
 export interface MixRemedies {
@@ -54,9 +58,9 @@ const MOST_PAIRS = 3;
 /** Yields the number of candidates worked out so far. Throws a RangeError for a zone that is not in the season. */
 export function* searchMixRemedies(input: MixSearchInput): Generator<number, MixRemedies> {
   const { plan, season, zoneId, catalogue = CATALOGUE } = input;
-  const context = mixContext(plan, season, zoneId, catalogue);
+  const context = mixContext(plan, season, zoneId, catalogue, input.comparison);
   const { zone, wateringDays } = zoneOf(context);
-  const before: BeforeRemedy = { plan, season, zoneId, figures: mixFigures(season, [zoneId]), room: [] };
+  const before: BeforeRemedy = { plan, season, zoneId, figures: mixFigures(season, [zoneId]), room: passingRoom() };
   const nothing = { before: before.figures, remedies: [], rules: [], tried: 0 };
   if (areAlike(context.needs, zone.timerStepMinutes * wateringDays)) return { ...nothing, areAlike: true };
 
