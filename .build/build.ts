@@ -3,11 +3,15 @@ import { rmSync } from 'node:fs';
 import { compileModules } from './steps/compile-modules.ts';
 import { writeEditorFiles } from './steps/editor-data.ts';
 import { writePageBundle } from './steps/page-bundle.ts';
+import { writeLinesToPaste } from './steps/readme-paste.ts';
 
 const steps: readonly { readonly name: string; readonly run: () => void | Promise<void> }[] = [
   { name: 'ES modules and declarations', run: () => compileModules() },
-  { name: 'editor data and the elements of README.md', run: writeEditorFiles },
-  { name: 'the page bundle', run: writePageBundle },
+  { name: 'editor data, reference pages and the elements of README.md', run: writeEditorFiles },
+  {
+    name: 'the page bundle and the lines to paste of README.md',
+    run: async () => writeLinesToPaste(await writePageBundle()),
+  },
 ];
 
 rmSync('dist', { recursive: true, force: true });

@@ -1,27 +1,38 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type ElementDeclaration, elementsManifest, elementsOf } from './elements-manifest.ts';
+import { elementPage } from './element-pages.ts';
+import { type ElementDeclaration, elementsManifest, elementsOf, eventDeclarations } from './elements-manifest.ts';
+import { jsxTypes } from './jsx-types.ts';
 import { withElementsSection } from './readme-elements.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Where the elements' reference pages lie. */
+const PAGES = 'web-types/elements';
 
 /** The files that are read off the class comments, by path from the root, as they should be. */
 export async function editorFiles(): Promise<ReadonlyMap<string, string>> {
   const manifest = await elementsManifest();
   const elements = elementsOf(manifest);
+  const events = await eventDeclarations();
   return new Map([
     ['web-types/custom-elements.json', asJson(manifest)],
     ['web-types/web-types.json', asJson(webTypes(elements))],
     ['web-types/vscode.html-custom-data.json', asJson(vscodeData(elements))],
+    ['web-types/jsx.d.ts', jsxTypes(elements)],
+    ...elements.map((each) => [`${PAGES}/${each.tagName}.md`, elementPage(each, events)] as const),
     ['README.md', withElementsSection(readFileSync(join(root, 'README.md'), 'utf8'), elements)],
   ]);
 }
 
 /** Writes them. */
 export async function writeEditorFiles(): Promise<void> {
-  mkdirSync(join(root, 'web-types'), { recursive: true });
-  for (const [path, text] of await editorFiles()) writeFileSync(join(root, path), text);
+  const files = await editorFiles();
+  // An element that is no more leaves no page behind.
+  rmSync(join(root, PAGES), { recursive: true, force: true });
+  mkdirSync(join(root, PAGES), { recursive: true });
+  for (const [path, text] of files) writeFileSync(join(root, path), text);
 }
 
 const asJson = (value: object): string => `${JSON.stringify(value, undefined, 2)}\n`;

@@ -15,10 +15,19 @@ interface Typed extends Named {
   readonly type?: { readonly text: string };
 }
 
-interface Member extends Typed {
+interface Attribute extends Typed {
+  /** The property that it sets. */
+  readonly fieldName?: string;
+}
+
+export interface Member extends Typed {
   readonly kind: 'field' | 'method';
   readonly privacy?: 'private' | 'protected' | 'public';
   readonly readonly?: boolean;
+  readonly static?: boolean;
+  readonly attribute?: string;
+  readonly parameters?: readonly Typed[];
+  readonly return?: { readonly type?: { readonly text: string } };
 }
 
 /** An element as the manifest's schema 1.0.0 describes it; what this kit uses of that. */
@@ -28,13 +37,16 @@ export interface ElementDeclaration {
   readonly tagName: string;
   readonly summary: string;
   readonly description: string;
-  readonly attributes?: readonly Typed[];
+  readonly attributes?: readonly Attribute[];
   readonly members?: readonly Member[];
   readonly events?: readonly Typed[];
   readonly slots?: readonly Named[];
   readonly cssParts?: readonly Named[];
   readonly cssProperties?: readonly Named[];
 }
+
+/** The class of an event, with what it carries. */
+export type EventDeclaration = Pick<ElementDeclaration, 'kind' | 'name' | 'members'>;
 
 interface Module {
   readonly kind: 'javascript-module';
@@ -60,6 +72,8 @@ interface Analyzer {
 const analyzerModule: string = '@custom-elements-manifest/analyzer/index.js';
 const litModule: string = '@custom-elements-manifest/analyzer/src/features/framework-plugins/lit/lit.js';
 
+const EVENTS = 'src/elements/shared/events';
+
 /** Names of the elements, which are those of their folders. */
 export function elementNames(): readonly string[] {
   return readdirSync(join(root, 'src/elements'))
@@ -67,16 +81,28 @@ export function elementNames(): readonly string[] {
     .sort();
 }
 
-/** Reads the manifest off the class comments. Paths in it are those of the compiled modules. */
-export async function elementsManifest(): Promise<ElementsManifest> {
+/** What the analyzer finds in modules of src. */
+async function analyzed(paths: readonly string[]): Promise<readonly Module[]> {
   const { create, ts }: Analyzer = await import(analyzerModule);
   const { litPlugin }: { litPlugin: () => readonly object[] } = await import(litModule);
-  const sources = elementNames().map((name) => {
-    const path = `src/elements/${name}/runnel-${name}.ts`;
-    return ts.createSourceFile(path, readFileSync(join(root, path), 'utf8'), ts.ScriptTarget.ES2022, true);
-  });
-  const { modules } = create({ modules: sources, plugins: litPlugin() });
+  const sources = paths.map((path) =>
+    ts.createSourceFile(path, readFileSync(join(root, path), 'utf8'), ts.ScriptTarget.ES2022, true),
+  );
+  return create({ modules: sources, plugins: litPlugin() }).modules;
+}
+
+/** Reads the manifest off the class comments. Paths in it are those of the compiled modules. */
+export async function elementsManifest(): Promise<ElementsManifest> {
+  const modules = await analyzed(elementNames().map((name) => `src/elements/${name}/runnel-${name}.ts`));
   return { schemaVersion: '1.0.0', modules: modules.flatMap(elementModules) };
+}
+
+/** The classes of the events, by name. */
+export async function eventDeclarations(): Promise<ReadonlyMap<string, EventDeclaration>> {
+  const files = readdirSync(join(root, EVENTS)).filter((file) => file.endsWith('-event.ts'));
+  const modules = await analyzed(files.map((file) => `${EVENTS}/${file}`));
+  const classes = modules.flatMap(({ declarations }) => declarations).filter(({ kind }) => kind === 'class');
+  return new Map(classes.map((each) => [each.name, each]));
 }
 
 /** The elements of a manifest, by tag. */

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
-import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildResult, build } from 'esbuild';
+import { linesToPaste } from './readme-paste.ts';
 import { packagesIn, thirdPartyNotices } from './third-party-notices.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -12,10 +12,15 @@ export const PAGE_FOLDER = 'dist/page';
 
 type Bundle = BuildResult<{ metafile: true; write: false }>;
 
-/** Bundles the one script of a page and what it loads late. In memory: who asks decides where it goes. */
-export function bundlePage(): Promise<Bundle> {
+/**
+ * Bundles the one script of a page and what it loads late. In memory: who asks decides where it goes. `place` is where the
+ * sources lie; the same sources make the same bytes wherever that is.
+ */
+export function bundlePage(place = root): Promise<Bundle> {
   return build({
-    absWorkingDir: root,
+    absWorkingDir: place,
+    // Names of files are made of paths too, so a node_modules that is only linked to must not show.
+    preserveSymlinks: true,
     entryPoints: { runnel: 'src/page/runnel.ts' },
     outdir: PAGE_FOLDER,
     chunkNames: 'part-[hash]',
@@ -49,27 +54,20 @@ export async function pageFile(address: string): Promise<PageFile | undefined> {
   return file && { type: 'text/javascript', text: file.text };
 }
 
-/** Writes the bundle to dist/page, with its licences beside it and the lines to paste. */
-export async function writePageBundle(): Promise<void> {
+/** Writes the bundle to a folder, with its licences beside it and the lines to paste, which it gives back too. */
+export async function writePageBundle(folder = join(root, PAGE_FOLDER)): Promise<string> {
   const { outputFiles, metafile } = await bundlePage();
-  const folder = join(root, PAGE_FOLDER);
   // Its modules one by one lie there too, and are of no use to anybody.
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
-  for (const { path, contents } of outputFiles) writeFileSync(path, contents);
+  for (const { path, contents } of outputFiles) writeFileSync(join(folder, basename(path)), contents);
+  // It gives nothing out: who imports it does so for what it does.
+  writeFileSync(join(folder, 'runnel.d.ts'), 'export {};\n');
   copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'));
   writeFileSync(join(folder, 'LICENSES.txt'), thirdPartyNotices(packagesIn(Object.keys(metafile.inputs))));
-  const entry = outputFiles.find(({ path }) => path.endsWith('/runnel.js'));
+  const entry = outputFiles.find(({ path }) => basename(path) === 'runnel.js');
   if (entry === undefined) throw new Error('The page bundle has no runnel.js.');
-  writeFileSync(join(folder, 'paste.html'), linesToPaste(entry.contents));
-}
-
-/** What a page's author pastes: the version in a comment, and the script tied to its content. */
-function linesToPaste(script: Uint8Array): string {
-  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-  const integrity = `sha384-${createHash('sha384').update(script).digest('base64')}`;
-  return `<!-- Runnel ${version} -->
-<script type="module" src="runnel/runnel.js" integrity="${integrity}"></script>
-<div data-runnel="planner" data-src="our-garden.runnel.json" data-license-key="non-commercial-and-evaluation"></div>
-`;
+  const lines = linesToPaste(entry.contents);
+  writeFileSync(join(folder, 'paste.html'), lines);
+  return lines;
 }

@@ -17,7 +17,7 @@ function elementsSection(elements: readonly ElementDeclaration[]): string {
     '| --- | --- | --- | --- |',
     ...elements.map(
       ({ tagName, summary, attributes = [], events = [] }) =>
-        `| \`${tagName}\` | ${summary} | ${codes(attributes)} | ${codes(events)} |`,
+        `| [\`${tagName}\`](web-types/elements/${tagName}.md) | ${summary} | ${codes(attributes)} | ${codes(events)} |`,
     ),
     '',
     'What they mean:',

@@ -38,6 +38,13 @@ describe('what is read off the class comments', () => {
     expect(elements.map(({ tagName }) => tagName)).toEqual(elementNames().map((name) => `runnel-${name}`));
   });
 
+  it('leaves no reference page of an element that is no more, and links every one from README.md', () => {
+    const pages = elements.map(({ tagName }) => `web-types/elements/${tagName}.md`);
+    expect(filesUnder('web-types/elements', '')).toEqual(pages);
+    const readme = read('README.md');
+    expect(pages.filter((path) => !readme.includes(`(${path})`))).toEqual([]);
+  });
+
   it('does not touch package.json', () => {
     expect([...files.keys()]).not.toContain('package.json');
   });
@@ -72,6 +79,17 @@ it('an event that is documented is one of the global map', () => {
     .filter(({ name, type }) => !map.includes(`'${name}': ${type?.text};`));
   expect(elements.flatMap(({ events = [] }) => events).length).toBeGreaterThan(10);
   expect(faulty).toEqual([]);
+});
+
+it.each(elements)('the reference page of $tagName has all that its comment tells', (element) => {
+  const page = files.get(`web-types/elements/${element.tagName}.md`) ?? '';
+  const { attributes = [], members = [], events = [], slots = [], cssParts = [], cssProperties = [] } = element;
+  const names = [...attributes, ...events, ...cssParts, ...cssProperties].map(({ name }) => `| \`${name}\` |`);
+  const own = members.map(({ name, kind }) => (kind === 'method' ? `| \`${name}(` : `\`${name}\` |`));
+  expect([...names, ...own].filter((text) => !page.includes(text))).toEqual([]);
+  expect(page).toContain(element.summary);
+  expect(page).toMatch(new RegExp(`\`\`\`html\n[^\`]*<${element.tagName}[ >]`));
+  expect(page.includes('## Slots')).toBe(slots.length > 0);
 });
 
 it('the README is refused without its markers', () => {

@@ -1,30 +1,18 @@
-/** The package as somebody who installed it finds it: compiled afresh, and addressed by its own name. */
+/** The package as somebody who installed it finds it: packed afresh, and addressed by its own name. */
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { compileModules } from '../../.build/steps/compile-modules.ts';
+import { elementNames } from '../../.build/steps/elements-manifest.ts';
+import { exportPaths, readPackageManifest } from '../tools/package-exports.ts';
+import { type PackedPackage, packedPackage } from '../tools/packed-package.ts';
 import { filesUnder, projectRoot } from '../tools/source-files.ts';
 
-interface Manifest {
-  readonly name: string;
-  readonly exports: Readonly<Record<string, string | { readonly types: string; readonly default: string }>>;
-  readonly sideEffects: readonly string[];
-  readonly files: readonly string[];
-}
+const manifest = readPackageManifest();
+const elements = elementNames();
 
-const manifest: Manifest = JSON.parse(readFileSync(join(projectRoot, 'package.json'), 'utf8'));
-// Below node_modules, so that the libraries that it stands on are found from there.
-const place = join(projectRoot, `node_modules/.cache/package-under-test-${process.pid}`);
-
-const elements = readdirSync(join(projectRoot, 'src/elements')).filter((name) => name !== 'shared');
-
-/** Every path of the package as a user would write it, stars filled in; the page bundle has a test of its own. */
-const paths = Object.keys(manifest.exports)
-  .filter((path) => !path.startsWith('./page'))
-  .flatMap((path) => (path.includes('*') ? elements.map((name) => path.replace('*', name)) : [path]))
-  .map((path) => path.replace(/^\./, manifest.name));
-const modules = paths.filter((path) => !path.endsWith('.json'));
+let packed: PackedPackage;
+let place: string;
 
 /** Runs a program inside the package, in a Node of its own. */
 function run(program: string): { readonly status: number | null; readonly said: string } {
@@ -33,49 +21,69 @@ function run(program: string): { readonly status: number | null; readonly said: 
   return { status, said: stdout + stderr };
 }
 
-beforeAll(() => {
-  mkdirSync(join(place, 'web-types'), { recursive: true });
-  copyFileSync(join(projectRoot, 'package.json'), join(place, 'package.json'));
-  for (const file of readdirSync(join(projectRoot, 'web-types'))) {
-    copyFileSync(join(projectRoot, 'web-types', file), join(place, 'web-types', file));
-  }
-  compileModules(join(place, 'dist'));
+beforeAll(async () => {
+  packed = await packedPackage();
+  place = join(packed.folder, `program-of-${process.pid}`);
+  mkdirSync(place);
 }, 300_000);
 
 afterAll(() => rmSync(place, { recursive: true, force: true }));
 
 describe('the package', () => {
-  it('has an entry for everything, each element, the engine, the plan and the sheet', () => {
+  it('has an entry for everything, each element, the engine, the plan, the exchange, the sheet and the page', () => {
+    const modules = exportPaths(packed.files).map(({ name }) => name);
     for (const name of elements) {
       expect(modules).toContain(`${manifest.name}/elements/${name}`);
       expect(modules).toContain(`${manifest.name}/elements/${name}/define`);
     }
-    for (const entry of ['', '/engine', '/plan', '/sheet']) expect(modules).toContain(manifest.name + entry);
+    for (const entry of ['', '/engine', '/plan', '/exchange', '/sheet', '/page', '/jsx', '/custom-elements.json']) {
+      expect(modules).toContain(manifest.name + entry);
+    }
   });
 
-  it('has a file behind every path', () => {
+  it('has a packed file behind every path, and behind every path’s types', () => {
+    const targets = exportPaths(packed.files).flatMap(({ module, types }) => [module, types]);
+    const missing = targets.filter((file) => file !== undefined && !packed.files.includes(file));
+    expect(targets.length).toBeGreaterThan(4 * elements.length);
+    expect(missing).toEqual([]);
+  });
+
+  it('has every path found by Node', () => {
+    const names = exportPaths(packed.files).flatMap(({ name, module }) => (module === undefined ? [] : [name]));
     const { said } = run(
-      `for (const path of ${JSON.stringify(paths)}) console.log(new URL(import.meta.resolve(path)).pathname);`,
+      `for (const name of ${JSON.stringify(names)}) console.log(new URL(import.meta.resolve(name)).pathname);`,
     );
     const found = said.trim().split('\n');
-    expect(found).toHaveLength(paths.length);
+    expect(found).toHaveLength(names.length);
     expect(found.filter((file) => !existsSync(file))).toEqual([]);
   });
 
   it('has declarations beside every module', () => {
-    const missing = Object.values(manifest.exports)
-      .filter((target) => typeof target === 'object')
-      .flatMap(({ types }) => (types.includes('*') ? elements.map((name) => types.replaceAll('*', name)) : [types]))
-      .filter((file) => !existsSync(join(place, file)));
-    expect(missing).toEqual([]);
+    const untyped = exportPaths(packed.files).filter(
+      ({ module, types }) => module?.endsWith('.js') && !module.startsWith('dist/page/part-') && types === undefined,
+    );
+    expect(untyped.map(({ name }) => name)).toEqual([`${manifest.name}/page/runnel.js`]);
+    const modules = packed.files.filter((file) => /^dist\/(?!page\/).*\.js$/.test(file));
+    expect(modules.filter((file) => !packed.files.includes(file.replace(/\.js$/, '.d.ts')))).toEqual([]);
+  });
+
+  it('holds a module for each of the sources', () => {
+    const sources = filesUnder('src', '.ts').filter((path) => !path.startsWith('src/page/'));
+    const modules = sources.map((path) => path.replace(/^src\//, 'dist/').replace(/\.ts$/, '.js'));
+    expect(modules.filter((file) => !packed.files.includes(file))).toEqual([]);
   });
 
   it('imports by each path and module by module in plain Node, without a window', () => {
-    const all = filesUnder('src', '.ts').map((path) => path.replace(/^src\//, './dist/').replace(/\.ts$/, '.js'));
+    // What the page's script loads late is made for a page and for nothing else.
+    const names = exportPaths(packed.files).flatMap(({ name, module }) =>
+      module?.endsWith('.js') && !name.includes('/page/part-') ? [name] : [],
+    );
+    const every = packed.files.filter((file) => /^dist\/(?!page\/).*\.js$/.test(file));
+    expect(every.length).toBeGreaterThan(300);
     const { status, said } = run(`
       if (globalThis.window !== undefined) throw new Error('this is a page');
       const failed = [];
-      for (const path of ${JSON.stringify([...modules, ...all])}) {
+      for (const path of ${JSON.stringify([...names, ...every.map((file) => `../${file}`)])}) {
         try { await import(path); } catch (error) { failed.push(path + ': ' + error.message); }
       }
       console.log(JSON.stringify(failed));

@@ -1,0 +1,13 @@
+/** Minutes, rain and weather from other programs' files, shown before they are kept, and a season as a file for them. */
+export type { ImportChange, ImportPreview, ImportReading, RowFault } from './csv/imported.ts';
+export { minutesFromCsv } from './csv/minutes-from-csv.ts';
+export { type CsvChoice, type Measure, seasonToCsv } from './csv/season-to-csv.ts';
+export {
+  type Against,
+  type TableKind,
+  type TablePreview,
+  tableFromCsv,
+  type UnknownTable,
+} from './csv/table-from-csv.ts';
+export { type WeatherPreview, weatherFromCsv } from './csv/weather-from-csv.ts';
+export { type DailyWeatherFile, readDailyWeather } from './weather-file/read-daily-weather.ts';

@@ -1,0 +1,41 @@
+/** What two checkers of packages say of the tarball. */
+import { readFileSync } from 'node:fs';
+import { checkPackage, createPackageFromTarballData, type Problem } from '@arethetypeswrong/core';
+import { publint } from 'publint';
+import { formatMessage } from 'publint/utils';
+import { beforeAll, expect, it } from 'vitest';
+import { exportPaths, readPackageManifest } from '../tools/package-exports.ts';
+import { type PackedPackage, packedPackage } from '../tools/packed-package.ts';
+
+let packed: PackedPackage;
+
+beforeAll(async () => {
+  packed = await packedPackage();
+}, 300_000);
+
+it('publint has nothing to say, not even as advice', async () => {
+  const { buffer } = Uint8Array.from(readFileSync(packed.tarball));
+  const { messages, pkg } = await publint({ strict: true, level: 'suggestion', pack: { tarball: buffer } });
+  expect(pkg['name']).toBe(readPackageManifest().name);
+  expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
+});
+
+/** Ways to resolve a path that a package of ES modules alone does not serve: from CommonJS, and by a Node before exports. */
+const NOT_SERVED = ['node10', 'node16-cjs'];
+
+const isServed = (problem: Problem): boolean =>
+  !('resolutionKind' in problem && NOT_SERVED.includes(problem.resolutionKind));
+
+it('the types of every path are as its module is, for whoever imports', async () => {
+  const { name } = readPackageManifest();
+  const paths = exportPaths(packed.files).filter(
+    ({ module, types }) => types !== undefined || module?.endsWith('.json'),
+  );
+  const entrypoints = paths.map((path) => path.name.replace(name, '.'));
+  const result = await checkPackage(createPackageFromTarballData(readFileSync(packed.tarball)), { entrypoints });
+  if (result.types === false) throw new Error('the package has no types');
+  expect(Object.keys(result.entrypoints)).toEqual(entrypoints);
+  expect(result.problems.filter(isServed)).toEqual([]);
+  // Those who are not served are told so, which shows that the checker was at work.
+  expect(result.problems.length).toBeGreaterThan(entrypoints.length);
+}, 120_000);
