@@ -202,6 +202,12 @@ export const chartStyles = css`
   }
 
   @media print {
+    :host {
+      break-inside: avoid;
+    }
+
+    details:not([open]),
+    summary,
     .choices {
       display: none;
     }

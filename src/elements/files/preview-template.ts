@@ -25,32 +25,45 @@ const QUANTITIES: Readonly<Record<ImportReading, Quantity | undefined>> = {
   maxTemperature: 'temperature',
 };
 
+/** Minutes are listed zone by zone, which keeps the table narrow. */
 export function changesTemplate({ kind, changes }: TablePreview, view: ReadyView): TemplateResult | typeof nothing {
   if (changes.length === 0) return nothing;
-  const first = { minutes: filesWords.zone, rain: undefined, weather: filesWords.what }[kind];
   const rest = changes.length - MOST_CHANGES;
   return html`<div class="scroll" role="region" tabindex="0" aria-label=${filesWords.changesTitle}>
       <table>
         <thead>
           <tr>
-            ${first === undefined ? nothing : html`<th scope="col">${first}</th>`}
             <th scope="col">${kind === 'minutes' ? filesWords.week : filesWords.day}</th>
+            ${kind === 'weather' ? html`<th scope="col">${filesWords.what}</th>` : nothing}
             <th scope="col">${filesWords.now}</th>
             <th scope="col">${filesWords.after}</th>
           </tr>
         </thead>
-        <tbody>${changes.slice(0, MOST_CHANGES).map((change) => changeTemplate(change, kind, view))}</tbody>
+        ${byZone(changes.slice(0, MOST_CHANGES)).map(
+          (group) => html`<tbody>
+            ${kind === 'minutes' ? html`<tr><th colspan="3" scope="rowgroup">${group[0]?.zone}</th></tr>` : nothing}
+            ${group.map((change) => changeTemplate(change, kind, view))}
+          </tbody>`,
+        )}
       </table>
     </div>
     ${rest > 0 ? html`<p class="quiet">${filesWords.more(formatNumber(rest, view.locale))}</p>` : nothing}`;
 }
 
+function byZone(changes: readonly ImportChange[]): readonly (readonly ImportChange[])[] {
+  const zones = new Map<string | undefined, ImportChange[]>();
+  for (const change of changes) {
+    const group = zones.get(change.zone);
+    if (group === undefined) zones.set(change.zone, [change]);
+    else group.push(change);
+  }
+  return [...zones.values()];
+}
+
 function changeTemplate(change: ImportChange, kind: TablePreview['kind'], view: ReadyView): TemplateResult {
-  const { locale } = view;
-  const head = { minutes: change.zone, rain: undefined, weather: filesWords.readings[change.reading] }[kind];
   return html`<tr>
-    ${head === undefined ? nothing : html`<th scope="row">${head}</th>`}
-    <td class="day">${formatDay(dayNumber(change.day), locale, 'full')}</td>
+    <td>${formatDay(dayNumber(change.day), view.locale, 'full')}</td>
+    ${kind === 'weather' ? html`<td>${filesWords.readings[change.reading]}</td>` : nothing}
     <td class="quiet">${nowWords(change, view)}</td>
     <td><strong>${figure(change.to, change.reading, view)}</strong></td>
   </tr>`;

@@ -23,12 +23,12 @@ export const filesStyles = css`
     overflow-wrap: anywhere;
   }
 
-  .in,
   .waiting {
     grid-column: 1 / -1;
   }
 
   .in {
+    margin-block-start: 1.25rem;
     padding-block-start: 1rem;
     border-block-start: 1px solid var(--_line);
   }
@@ -97,6 +97,7 @@ export const filesStyles = css`
   }
 
   textarea {
+    box-sizing: border-box;
     inline-size: 100%;
     border: 1px solid var(--_quiet);
     border-radius: 0.4rem;
@@ -149,14 +150,11 @@ export const filesStyles = css`
   }
 
   tbody th {
+    padding-block-start: 0.6rem;
     overflow-wrap: anywhere;
     white-space: normal;
-    font-weight: 400;
-    text-align: start;
   }
 
-  .day,
-  th:first-child,
   td:first-child {
     text-align: start;
   }

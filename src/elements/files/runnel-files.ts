@@ -108,8 +108,9 @@ export class RunnelFiles extends LitElement {
     return html`<h2 part="title">${filesWords.title}</h2>
       <div class="parts">
         ${this.#planPart(view)}
-        ${isReady(view) ? this.#seasonParts(view) : waitingTemplate(view)}
-      </div>`;
+        ${isReady(view) ? html`${this.#outPart(view)} ${this.#paperPart()}` : waitingTemplate(view)}
+      </div>
+      ${isReady(view) && !view.readOnly ? this.#inPart(view) : nothing}`;
   }
 
   #planPart({ plan, readOnly, faults }: PlanView): TemplateResult {
@@ -123,10 +124,6 @@ export class RunnelFiles extends LitElement {
       </div>
       <div role="alert">${this.hasOpened ? faultsTemplate(faults, plan !== undefined) : nothing}</div>
     </section>`;
-  }
-
-  #seasonParts(view: ReadyView): TemplateResult {
-    return html`${this.#outPart(view)} ${this.#paperPart()} ${view.readOnly ? nothing : this.#inPart(view)}`;
   }
 
   #outPart({ plan }: ReadyView): TemplateResult {

@@ -119,6 +119,13 @@ export const noticesStyles = css`
   }
 
   @media print {
+    /* Paper unfolds nothing: all of them stand there. */
+    .more::details-content {
+      content-visibility: visible;
+      block-size: auto;
+    }
+
+    .more > summary,
     .actions,
     .remedies,
     .taken {

@@ -47,14 +47,14 @@ export class PlannerSheet extends LitElement {
     const isSeason = isReady(view);
     return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
       ${isSeason ? this.#season() : nothing}
-      <div class="runnel-planner__side">
+      <div class="runnel-planner__right"><div class="runnel-planner__side">
         ${isSeason ? html`<runnel-trace class="runnel-planner__trace" tabindex="-1"></runnel-trace>` : nothing}
         ${
           isSeason || view.faults.length > 0
             ? html`<runnel-notices class="runnel-planner__notices" tabindex="-1"></runnel-notices>`
             : nothing
         }
-      </div>
+      </div></div>
       <div class="runnel-planner__below">
         ${isSeason ? this.#below() : nothing}
         <runnel-garden class="runnel-planner__garden" tabindex="-1" .today=${this.today}></runnel-garden>

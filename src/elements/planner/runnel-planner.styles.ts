@@ -25,6 +25,11 @@ export const plannerStyles = css`
     padding: 0.75rem clamp(0.25rem, 1vw, 1rem);
   }
 
+  /* What stays in sight does so beside the season, and not over what is below it. */
+  .runnel-planner__right {
+    min-inline-size: 0;
+  }
+
   .runnel-planner__season,
   .runnel-planner__side,
   .runnel-planner__below {
@@ -114,6 +119,23 @@ export const plannerStyles = css`
     runnel-planner {
       color-scheme: light;
       background: none;
+    }
+
+    /* Grids break badly over pages, and what is to be filled in or unfolded has nothing to say on paper. */
+    runnel-planner-sheet,
+    .runnel-planner__season,
+    .runnel-planner__side,
+    .runnel-planner__below {
+      display: block;
+    }
+
+    .runnel-planner__garden,
+    .runnel-planner__more:not([open]) {
+      display: none;
+    }
+
+    :is(.runnel-planner__season, .runnel-planner__side, .runnel-planner__below) > * {
+      margin-block-end: 1.25rem;
     }
 
     .runnel-planner__side {

@@ -100,4 +100,10 @@ export const traceStyles = css`
       text-underline-offset: 0.2em;
     }
   }
+
+  @media print {
+    .empty {
+      display: none;
+    }
+  }
 `;

@@ -96,8 +96,10 @@ function cellOf({ season, selection }: ReadyView): Cell | undefined {
 }
 
 function emptyTemplate(): TemplateResult {
-  return html`<h2 part="title">${traceWords.title}</h2>
-    <p class="waiting">${traceWords.choose}</p>`;
+  return html`<div class="empty">
+    <h2 part="title">${traceWords.title}</h2>
+    <p class="waiting">${traceWords.choose}</p>
+  </div>`;
 }
 
 function titleOf({ totals }: Season, { week, zone, planting }: Cell, reading: Reading): string {

@@ -71,11 +71,13 @@ export const status = (page: FilesPage): string => plain(all(page, '[role=status
 export const refusal = (page: FilesPage): string => plain(all(page, '.refused')[0]?.textContent);
 export const faultLines = (page: FilesPage): readonly string[] =>
   all(page, '.faults li').map(({ textContent }) => plain(textContent));
-/** What would change, cell by cell. */
+/** What would change, cell by cell; a row begins with the zone that it stands beneath, where there is one. */
 export const preview = (page: FilesPage): readonly (readonly string[])[] =>
-  all<HTMLTableRowElement>(page, 'tbody tr').map(({ cells }) =>
-    [...cells].map(({ textContent }) => plain(textContent)),
-  );
+  all<HTMLTableSectionElement>(page, 'tbody').flatMap((body) => {
+    const zone = body.querySelector('th');
+    const rows = [...body.rows].filter((row) => !row.contains(zone));
+    return rows.map(({ cells }) => [...(zone === null ? [] : [zone]), ...cells].map((cell) => plain(cell.textContent)));
+  });
 
 export interface Saved {
   readonly name: string;

@@ -93,8 +93,8 @@ describe('runnel-files, in', () => {
     expect(status(page)).to.contain('Daily weather, “table.csv”: 2 rows, 2 changes.');
     expect(status(page)).to.contain('1 day outside the season');
     expect(preview(page)).to.deep.equal([
-      ['Low', '1 May 2027', 'not observed', '50 °F'],
-      ['High', '1 May 2027', 'not observed', '71 °F'],
+      ['1 May 2027', 'Low', 'not observed', '50 °F'],
+      ['1 May 2027', 'High', 'not observed', '71 °F'],
     ]);
   });
 

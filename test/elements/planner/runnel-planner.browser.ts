@@ -90,6 +90,7 @@ describe('runnel-planner', () => {
       ['Attention', 'notices'],
       ['Chart', 'chart'],
       ['Why', 'trace'],
+      ['Files', 'files'],
       ['Weeks', 'grid'],
     ]) {
       button(nav?.shadowRoot, words ?? '').click();
@@ -119,6 +120,19 @@ describe('runnel-planner', () => {
     await chord('Control', 'z');
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
+  });
+
+  it('keeps what explains the season beside it, and off what is below', async () => {
+    await setViewport({ width: 1440, height: 900 });
+    const { planner } = await shown();
+    button(planner.querySelector('runnel-planner-nav')?.shadowRoot, 'Files').click();
+    await quiet(planner);
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+    expect(bottomOf(planner.querySelector('.runnel-planner__side'))).to.be.at.most(
+      topOf(planner.querySelector('.runnel-planner__below')),
+    );
+    expect(scrollY).to.be.greaterThan(900);
+    scrollTo(0, 0);
   });
 
   it('shows why a figure is so when a view is asked', async () => {

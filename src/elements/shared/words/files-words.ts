@@ -57,7 +57,6 @@ export const filesWords = {
     `Line ${line}: found ${value === '' ? 'nothing' : `“${value}”`}, expected ${expected}.`,
   more: (count: string) => `And ${count} more.`,
   changesTitle: 'What would change',
-  zone: 'Zone',
   what: 'What',
   week: 'Week from',
   day: 'Day',
