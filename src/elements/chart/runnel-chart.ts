@@ -2,6 +2,7 @@ import { consume } from '@lit/context';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
+import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
@@ -125,7 +126,7 @@ export class RunnelChart extends LitElement {
     const { span } = view.season.garden;
     const totals = this.#totals(view);
     const zone = this.#zone(view);
-    const finding = findingOf(totals);
+    const finding = findingOf(totals, weeksWithoutClimate(view.season).length < span.weeks);
     const words = findingWords(finding, span, reading);
     const week = this.pointedWeek ?? view.selection.week;
     const reserve = this.#reserve(view);

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
-import { noClimate } from '../../engine/notices/kinds/no-climate.ts';
+import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import { unitOf } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
@@ -26,7 +26,7 @@ export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
   const byEto = climate.eto !== undefined;
   const columns: readonly Column[] = byEto ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
   const { season } = keeper.plan.view;
-  const isMissing = season !== undefined && noClimate(season).length > 0;
+  const isMissing = season !== undefined && weeksWithoutClimate(season).length > 0;
   return html`${isMissing ? html`<p class="too-long">${words.noClimate}</p>` : nothing}
     <div class="fields">
       ${choiceField({

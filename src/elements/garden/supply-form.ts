@@ -1,9 +1,11 @@
 /** The water supply: sources, window, allowance, tank. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { unitOf } from '../../engine/units.ts';
+import { bucketTestFlowLpm } from '../../engine/supply/bucket-test.ts';
+import { toSi, unitOf } from '../../engine/units.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanSupply } from '../../plan/schema/plan-schema.ts';
+import { formatQuantity } from '../shared/format/quantity.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FieldKeeper } from './field-keeper.ts';
@@ -98,9 +100,19 @@ function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEdi
         ${numberField({
           ...{ keeper, key: key('seconds'), label: words.bucketSeconds, unit: words.seconds, value: flow.seconds },
           edit: (seconds) => edit({ ...source, flow: { ...flow, seconds: seconds ?? Number.NaN } }),
-        })}`
+        })}
+        <p class="derived wide">${words.bucketGives(flowInWords(flow, plan, keeper))}</p>`
       : nothing
   }`;
+}
+
+function flowInWords(
+  { volume, seconds }: Extract<NonNullable<Source['flow']>, { kind: 'bucket' }>,
+  { units }: Plan,
+  { locale }: FieldKeeper,
+): string {
+  const flowLpm = bucketTestFlowLpm({ volumeL: toSi(volume, 'volume', units), seconds });
+  return formatQuantity(flowLpm, 'supplyFlow', { units, locale });
 }
 
 function windowFields({ window }: PlanSupply, keeper: FieldKeeper): TemplateResult {

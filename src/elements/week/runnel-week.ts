@@ -1,6 +1,7 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calendar.ts';
+import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
@@ -89,6 +90,7 @@ export class RunnelWeek extends LitElement {
       firstDay,
       reading: { units: plan.units, locale: view.locale },
       note: zone.zone.choices.get(week)?.note,
+      hasClimate: !weeksWithoutClimate(season).includes(week),
       check: readOnly ? undefined : check,
     });
   }

@@ -19,20 +19,31 @@ export interface ZoneInstructions {
   readonly firstDay: number;
   readonly reading: Reading;
   readonly note: string | undefined;
+  /** Whether reference ET is known of the week. */
+  readonly hasClimate: boolean;
   /** Checks the zone off or takes that back; left out where the plan can only be looked at. */
   readonly check: ((done: boolean) => void) | undefined;
 }
 
-export function weekZone({ season, week, firstDay, reading, note, check }: ZoneInstructions): TemplateResult {
+export function weekZone({
+  season,
+  week,
+  firstDay,
+  reading,
+  note,
+  hasClimate,
+  check,
+}: ZoneInstructions): TemplateResult {
   const cell = zoneWeek(season, week);
   const { zone } = season;
+  const isUnknown = !hasClimate && cell.minutes === 0 && cell.state !== 'off' && cell.state !== 'closed';
   const daily = zone.wateringDays === EVERY_DAY;
   const days = daily
     ? weekWords.everyDay
     : weekWords.onDays(formatWeekdays(firstDay, zone.wateringDays, reading.locale));
   return html`<article class=${cell.minutes > 0 ? 'runs' : 'rests'}>
     <h3>${zone.name}</h3>
-    <p class="task">${taskTemplate(cell, days, reading)}</p>
+    <p class="task">${isUnknown ? weekWords.unknown : taskTemplate(cell, days, reading)}</p>
     ${shutOffsTemplate(season, cell, firstDay, reading)}
     <p class="quiet small">${rainWords(cell, reading)}</p>
     ${stateTemplate(cell)} ${note === undefined ? nothing : html`<p class="note">${note}</p>`}

@@ -8,6 +8,11 @@ it('finds nothing growing where nothing is demanded', () => {
   expect(findingOf(cumulative(block))).toEqual({ kind: 'nothing-grows' });
 });
 
+it('finds that nothing is known where no climate is given, whatever was logged', () => {
+  const block = supplyBlock({ demandLitres: [0, 0, 0], rainStayedLitres: [5, 0, 0] });
+  expect(findingOf(cumulative(block), false)).toEqual({ kind: 'no-climate' });
+});
+
 it('finds demand met, with the rain and irrigation that met it', () => {
   const block = supplyBlock({
     demandLitres: [100, 100],

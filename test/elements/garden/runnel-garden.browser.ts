@@ -228,6 +228,19 @@ describe('runnel-garden', () => {
     expect(days.title).to.equal('It takes a whole number from 1 to 7, or a list of weekdays.');
   });
 
+  it('says at once what flow a bucket test comes to, and keeps it where a number is refused', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Water supply');
+    const says = () => named(page, '.derived', 'That is').textContent?.replaceAll('\u00a0', ' ');
+    expect(says()).to.equal('That is 5 gpm.');
+    await type(page, 'It filled in', '40');
+    expect(says()).to.equal('That is 7.5 gpm.');
+    await type(page, 'The bucket holds', '0');
+    expect(named(page, '.refused', 'Not kept')).not.to.equal(undefined);
+    expect(control(page, 'The bucket holds').value).to.equal('0');
+    expect(says()).to.equal('That is 7.5 gpm.');
+  });
+
   it('copies, moves and removes a zone, and undo brings it back', async () => {
     const page = await shown(mixedGarden());
     const names = () => page.plan.plan?.zones.map(({ name }) => name);

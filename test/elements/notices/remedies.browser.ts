@@ -1,10 +1,12 @@
 /** What a notice's "What to do" offers, taken and taken back with real keys and clicks. */
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import { expect } from 'chai';
+import '../../../src/elements/chart/define.ts';
 import '../../../src/elements/garden/define.ts';
 import '../../../src/elements/grid/define.ts';
 import '../../../src/elements/notices/define.ts';
 import '../../../src/elements/plan/define.ts';
+import '../../../src/elements/week/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { SLICE_MS } from '../../../src/elements/shared/in-slices.ts';
@@ -249,8 +251,13 @@ describe('a climate that is not filled in', () => {
     const { climate } = emptyPlan({ units: 'us', firstDay: '2027-06-07', weeks: 4 }).site;
     const page = await shown(
       { ...bed, site: { ...bed.site, climate } },
-      html`<runnel-garden today="2027-06-01"></runnel-garden>`,
+      html`<runnel-garden today="2027-06-01"></runnel-garden><runnel-chart></runnel-chart><runnel-week></runnel-week>`,
     );
+    const says = (name: 'runnel-chart' | 'runnel-week') => page.place.querySelector(name)?.shadowRoot?.textContent;
+    await settled(page.place, 'runnel-chart');
+    await settled(page.place, 'runnel-week');
+    expect(says('runnel-chart')).to.contain('Not known yet: the climate is not filled in');
+    expect(says('runnel-week')).to.contain('Not known: the climate of this week is not filled in.');
     const garden = await settled(page.place, 'runnel-garden');
     const section = () => garden.shadowRoot?.querySelector<HTMLDetailsElement>('#climate');
     const [first] = all(page, '.notice');
@@ -273,5 +280,9 @@ describe('a climate that is not filled in', () => {
     table.dispatchEvent(new Event('change', { bubbles: true }));
     await quiet(page.notices);
     expect(kinds(page)).not.to.contain('no-climate');
+    await settled(page.place, 'runnel-chart');
+    await settled(page.place, 'runnel-week');
+    expect(says('runnel-chart')).not.to.contain('Not known');
+    expect(says('runnel-week')).not.to.contain('Not known');
   });
 });

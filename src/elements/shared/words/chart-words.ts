@@ -32,6 +32,8 @@ export const chartWords = {
 export function findingWords(finding: Finding, span: SeasonSpan, reading: Reading): string {
   const gallons = (litres: number) => formatQuantity(litres, 'volume', reading);
   switch (finding.kind) {
+    case 'no-climate':
+      return 'Not known yet: the climate is not filled in';
     case 'nothing-grows':
       return 'Nothing needs water this season';
     case 'met': {

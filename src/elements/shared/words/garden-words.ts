@@ -50,6 +50,7 @@ export const gardenWords = {
   bucketVolume: 'The bucket holds',
   bucketSeconds: 'It filled in',
   seconds: 'seconds',
+  bucketGives: (flow: string) => `That is ${flow}.`,
   pressure: 'Pressure while water runs',
   addSource: 'Add a source',
   hours: 'Hours a day in which water may run',

@@ -11,6 +11,7 @@ export const weekWords = {
   everyDay: 'every day',
   cycles: (cycles: string, minutes: string) => `In ${cycles} cycles of ${minutes}, with a pause to soak in`,
   nothing: 'No watering: rain and the soil’s store carry it.',
+  unknown: 'Not known: the climate of this week is not filled in.',
   closed: 'Closed this week by hand: do not water.',
   off: 'Nothing in the ground.',
   byHand: 'set by hand',

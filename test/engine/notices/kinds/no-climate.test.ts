@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { noClimate } from '../../../../src/engine/notices/kinds/no-climate.ts';
+import { noClimate, weeksWithoutClimate } from '../../../../src/engine/notices/kinds/no-climate.ts';
 import { noticesOf } from '../../../../src/engine/notices/notices-of.ts';
 import { computeSeason } from '../../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../../src/plan/empty-plan.ts';
@@ -41,6 +41,7 @@ it('warns of a month that was forgotten, in the weeks that lie in it whole', () 
   expect(noClimate(from5April({ ...SAN_FRANCISCO, eto }))).toMatchObject([
     { severity: 'warning', weeks: [9, 10, 11], figures: { days: 21, otherDays: 119 } },
   ]);
+  expect(weeksWithoutClimate(from5April({ ...SAN_FRANCISCO, eto }))).toEqual([9, 10, 11]);
 });
 
 it('lets what was observed count, though it was 0', () => {
