@@ -28,6 +28,7 @@ const US_UNITS: Readonly<Record<string, number>> = {
   diameter: 2.54,
   spacing: 2.54,
   rootDepth: 2.54,
+  windHeight: FOOT,
   insideDiameter: 25.4,
   flow: GALLON,
   leastPressure: PSI,
