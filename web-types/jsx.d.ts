@@ -14,8 +14,8 @@
  * }
  * ```
  *
- * The same with `declare module 'preact'` and Preact's `JSX.HTMLAttributes<HTMLElement>`. An event is heard by its name
- * after `on`, `onrunnel-change={(event) => …}`, as React does it from version 19 on and Preact in all of them.
+ * The same with Preact: `HTMLAttributes<HTMLElement>` from `preact`, and `declare module 'preact'`. An event is heard by its
+ * name after `on`, `onrunnel-change={(event) => …}`, as React does it from version 19 on, and Preact.
  */
 import type { RunnelChart } from '../dist/elements/chart/runnel-chart.js';
 import type { RunnelFiles } from '../dist/elements/files/runnel-files.js';
