@@ -1,7 +1,7 @@
 /** The table that is on its way in, as far as it has come. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { type UnitSystem, unitOf } from '../../engine/units.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
 import { faultsTemplate } from '../notices/faults-template.ts';
 import { formatCount } from '../shared/format/count.ts';
@@ -81,11 +81,11 @@ function unitsTemplate(
 ): TemplateResult | typeof nothing {
   if (units === undefined) return nothing;
   const other: UnitSystem = plan.units === 'us' ? 'metric' : 'us';
-  const converted: Quantity[] = [
+  const converted: WeatherQuantity[] = [
     ...(units.rain === other ? (['depth'] as const) : []),
     ...(units.min === other || units.max === other ? (['temperature'] as const) : []),
   ];
-  const names = (system: UnitSystem) => converted.map((quantity) => unitOf(quantity, system).name).join(', ');
+  const names = (system: UnitSystem) => converted.map((quantity) => unitName(quantity, system)).join(', ');
   const chosen = (event: Event) => readIn((event.target as HTMLSelectElement).value as UnitSystem);
   return html`${
     unnamed === undefined
@@ -98,10 +98,16 @@ function unitsTemplate(
   ${converted.length === 0 ? nothing : html`<p>${filesWords.converted(names(other), names(plan.units))}</p>`}`;
 }
 
+type WeatherQuantity = 'depth' | 'temperature';
+
 const SYSTEMS: readonly UnitSystem[] = ['us', 'metric'];
 
-/** `in`, or `in, °F`: the units of the weather that a table has. */
+/** `inches`, or `inches, °F`: the units of the weather that a table has. */
 function unitNames(kind: TablePreview['kind'], system: UnitSystem): string {
-  const depth = unitOf('depth', system).name;
-  return kind === 'rain' ? depth : `${depth}, ${unitOf('temperature', system).name}`;
+  const depth = unitName('depth', system);
+  return kind === 'rain' ? depth : `${depth}, ${unitName('temperature', system)}`;
+}
+
+function unitName(quantity: WeatherQuantity, system: UnitSystem): string {
+  return quantity === 'depth' ? filesWords.depthUnits[system] : unitOf(quantity, system).name;
 }

@@ -119,6 +119,10 @@ export const noticesStyles = css`
   }
 
   @media print {
+    .notice {
+      break-inside: avoid;
+    }
+
     /* Paper unfolds nothing: all of them stand there. */
     .more::details-content {
       content-visibility: visible;

@@ -129,6 +129,11 @@ export const plannerStyles = css`
       display: block;
     }
 
+    /* The week's list goes to the shed door. */
+    .runnel-planner__week {
+      break-before: page;
+    }
+
     .runnel-planner__garden,
     .runnel-planner__more:not([open]) {
       display: none;

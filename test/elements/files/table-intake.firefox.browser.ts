@@ -72,7 +72,9 @@ describe('runnel-files, in', () => {
       ['1 May 2027', 'not observed', '1 in'],
     ]);
     expect(all(page, '.units')).to.deep.equal([]);
-    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain('are in mm, and are converted to the plan’s in');
+    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain(
+      'are in mm, and are converted to the plan’s inches.',
+    );
 
     await takeUp(page, 'Date,Rain\n2027-05-01,25.4\n', 'gauge.csv');
     expect(preview(page)).to.deep.equal([['1 May 2027', 'not observed', '25.4 in']]);

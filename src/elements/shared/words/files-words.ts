@@ -50,9 +50,11 @@ export const filesWords = {
   nothing: 'Nothing would change: the plan has these figures already, or the table has none for it.',
   outside: (days: string) => `${days} outside the season are left out.`,
   days: { one: 'day', other: 'days' },
+  /** Written out, since “in” reads as another word. */
+  depthUnits: { us: 'inches', metric: 'mm' },
   unitsAsked: 'Its figures are in',
   converted: (from: string, to: string) => `Its figures are in ${from}, and are converted to the plan’s ${to}.`,
-  faultsTitle: (count: number) => (count === 1 ? 'One figure cannot be read' : `${count} figures cannot be read`),
+  faultsTitle: (count: number) => (count === 1 ? 'One entry cannot be read' : `${count} entries cannot be read`),
   fault: (line: number, value: string, expected: string) =>
     `Line ${line}: found ${value === '' ? 'nothing' : `“${value}”`}, expected ${expected}.`,
   more: (count: string) => `And ${count} more.`,
