@@ -2,7 +2,15 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { runScript } from './checks.ts';
-import { type BrowserReport, judgeRun, type Tally, tallyBrowser, tallyUnit, type UnitReport } from './tally.ts';
+import {
+  type BrowserReport,
+  failure,
+  judgeRun,
+  type Tally,
+  tallyBrowser,
+  tallyUnit,
+  type UnitReport,
+} from './tally.ts';
 
 /** Runs with the path of a report still to be written, reads what was written there, and leaves nothing behind. */
 function withReport<R>(run: (path: string) => number | null): { exitCode: number | null; report: R | undefined } {

@@ -1,0 +1,104 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+import { emptyPlan } from '../../plan/empty-plan.ts';
+import { writePlan } from '../../plan/reading/write-plan.ts';
+import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import type { PlanView } from '../shared/plan-context.ts';
+import { todayHere } from '../shared/today-here.ts';
+import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { planWords } from '../shared/words/plan-words.ts';
+import { climateForm } from './climate-form.ts';
+import type { Editing } from './editing.ts';
+import { FieldKeeper } from './field-keeper.ts';
+import { newZone } from './new-parts.ts';
+import { planForm } from './plan-form.ts';
+import type { RunnelGarden } from './runnel-garden.ts';
+import { siteForm } from './site-form.ts';
+import { supplyForm } from './supply-form.ts';
+import { zonePart } from './zone-form.ts';
+
+/** Weeks of a plan to begin with: from spring to autumn. */
+const SEASON_WEEKS = 30;
+
+/** What the garden's editor shows: its forms, or how to start where there is no plan. */
+export class GardenBody {
+  readonly #host: RunnelGarden;
+  readonly #plan: PlanConsumer;
+  readonly #keeper: FieldKeeper;
+
+  constructor(host: RunnelGarden, plan: PlanConsumer) {
+    this.#host = host;
+    this.#plan = plan;
+    this.#keeper = new FieldKeeper(host, plan);
+  }
+
+  render(): TemplateResult {
+    const { view } = this.#plan;
+    if (view.plan === undefined || view.season === undefined) return this.#start(view);
+    const { plan, season, locale } = view;
+    const editing: Editing = {
+      ...{ plan, season, keeper: this.#keeper, reading: { units: plan.units, locale } },
+      isOpen: (id) => this.#host.isOpen(id),
+      toggle: (id, open) => this.#host.open(id, open),
+    };
+    return html`<h2 part="title">${words.title}</h2>
+      ${this.#section('plan', words.plan, () => planForm(plan, this.#keeper))}
+      ${this.#section('site', words.site, () => siteForm(plan, this.#keeper))}
+      ${this.#section('climate', words.climate, () => climateForm(plan, this.#keeper), plan.site.climate.source)}
+      ${this.#section('supply', words.supply, () => supplyForm(plan, this.#keeper))}
+      <h3>${words.zones}</h3>
+      ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
+      ${plan.zones.map((zone, place) => zonePart(zone, place, editing))}
+      ${view.readOnly ? nothing : this.#foot(view)}
+      ${cautionsTemplate(plan.supply?.tank !== undefined)}`;
+  }
+
+  #foot({ canUndo, undoLabel = '' }: PlanView): TemplateResult {
+    return html`<div class="actions">
+      <button class="add" @click=${this.#addZone}>${words.addZone}</button>
+      ${canUndo ? html`<button @click=${() => this.#plan.step('undo')}>${words.of(words.undo, undoLabel)}</button>` : nothing}
+    </div>`;
+  }
+
+  #section(id: string, title: string, form: () => TemplateResult, says = ''): TemplateResult {
+    const toggled = (event: ToggleEvent) => this.#host.open(id, event.newState === 'open');
+    return html`<details id=${id} class="section" ?open=${this.#host.isOpen(id)} @toggle=${toggled}>
+      <summary>${title} <span class="quiet">${says}</span></summary>
+      ${this.#host.isOpen(id) ? html`<div class="part-body">${form()}</div>` : nothing}
+    </details>`;
+  }
+
+  readonly #addZone = (): void => {
+    const { plan } = this.#plan.view;
+    if (plan === undefined) return;
+    const zone = newZone(plan);
+    this.#keeper.commit('add-zone', '', { type: 'add-zone', zone });
+    this.#host.open(zone.id, true);
+  };
+
+  #start({ status }: PlanView): TemplateResult {
+    if (status === 'loading') return html`<p class="waiting" role="status">${planWords.loading}</p>`;
+    return html`<h2 part="title">${words.title}</h2>
+      <p class="waiting">${words.startSays}</p>
+      <div class="actions">
+        <button @click=${() => this.#begin('us')}>${words.start}: ${words.us}</button>
+        <button @click=${() => this.#begin('metric')}>${words.start}: ${words.metric}</button>
+      </div>`;
+  }
+
+  #begin(units: UnitSystem): void {
+    const plan = emptyPlan({ units, firstDay: nextMonday(this.#host.today), weeks: SEASON_WEEKS });
+    this.#host.open('site', true);
+    this.#host.open('climate', true);
+    this.#host.dispatchEvent(new RunnelOpenEvent(new Blob([writePlan(plan)], { type: 'application/json' })));
+  }
+}
+
+/** The Monday that comes next, or today where it is one. */
+function nextMonday(today: IsoDate = todayHere()): IsoDate {
+  const day = dayNumber(isIsoDate(today) ? today : todayHere());
+  return isoDate(day + ((7 - weekdayOf(day)) % 7));
+}
