@@ -30,6 +30,7 @@ export { type PlanView, planContext, type Selection } from './elements/shared/pl
 export { RunnelTrace } from './elements/trace/runnel-trace.ts';
 export { RunnelWeek } from './elements/week/runnel-week.ts';
 export * from './engine/index.ts';
+export * from './engine/line/index.ts';
 export * from './engine/mix/index.ts';
 export * from './engine/notices/index.ts';
 export * from './engine/trace/index.ts';

@@ -7,8 +7,9 @@
  * ```
  *
  * `gardenOf` of the plan entry makes a garden from a plan document. What is published as a formula, each with its source,
- * can be called by itself. Why a number is so, what needs attention, and how a mixed zone fares are entries of their
- * own, `engine/trace`, `engine/notices` and `engine/mix`: a program that only computes need not load them.
+ * can be called by itself. Why a number is so, what needs attention, how a mixed zone fares, and what a line carries
+ * are entries of their own, `engine/trace`, `engine/notices`, `engine/mix` and `engine/line`: a program that only computes
+ * a season need not load them.
  */
 export { applicationRateMmPerHour, driplineRateMmPerHour } from './application/application-rate.ts';
 export { lowestQuarterUniformity } from './application/distribution-uniformity.ts';
@@ -20,10 +21,6 @@ export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.
 export { hargreavesSamani } from './climate/hargreaves-samani.ts';
 export { type PenmanMonteithInputs, penmanMonteith } from './climate/penman-monteith.ts';
 export type * from './garden.ts';
-export { type Emitter, emitterFlowLph } from './line/emitter.ts';
-export { frictionLossKpa, type Pipe } from './line/friction.ts';
-export { type Lateral, type LateralProfile, lateral } from './line/lateral.ts';
-export { type ZoneLine, zoneLines } from './line/zone-lines.ts';
 export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficient.ts';
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';

@@ -1,0 +1,5 @@
+/** What a line carries: pressure and flow along it, whether it waters evenly, and how long it may be. */
+export { type Emitter, emitterFlowLph } from './emitter.ts';
+export { frictionLossKpa, type Pipe } from './friction.ts';
+export { type Lateral, type LateralProfile, lateral } from './lateral.ts';
+export { type ZoneLine, zoneLines } from './zone-lines.ts';
