@@ -75,7 +75,7 @@ function timeOnce(bench: Bench): number {
   return result.latency.p50;
 }
 
-function medianOf(samples: readonly number[]): number {
+export function medianOf(samples: readonly number[]): number {
   const sorted = samples.toSorted((one, other) => one - other);
   const middle = Math.floor(sorted.length / 2);
   const upper = sorted[middle] ?? Number.NaN;

@@ -7,6 +7,8 @@ export interface Outcome {
   /** The peer's time over ours; without a peer, ours over the limit's. */
   readonly ratio: number | null;
   readonly asked?: Asked | undefined;
+  /** Where it is no time that was measured, the figures are in this instead of milliseconds. */
+  readonly unit?: 'MiB';
 }
 
 /** What ought to hold. */
@@ -43,4 +45,19 @@ export function isMet({ ours_ms: ours, peer_ms: peer, limit_ms: limit, asked }: 
   const beatsPeer = peerOverOurs === undefined || (peer !== null && peer >= peerOverOurs * ours);
   const nearLimit = oursOverLimit === undefined || (limit !== null && ours <= oursOverLimit * limit);
   return beatsPeer && nearLimit;
+}
+
+/** An outcome as a line of latest.json. What is no time stands in fields of its own. */
+export function lineOf({ name, ours_ms: ours, peer_ms: peer, limit_ms: limit, ratio, unit }: Outcome): object {
+  if (unit === undefined) return { name, ours_ms: ours, peer_ms: peer, limit_ms: limit, ratio };
+  return {
+    name,
+    ours_ms: null,
+    peer_ms: null,
+    limit_ms: null,
+    ratio,
+    ours_mib: ours,
+    peer_mib: peer,
+    limit_mib: limit,
+  };
 }

@@ -10,9 +10,9 @@ export function tableOf(outcomes: readonly Outcome[]): string {
 }
 
 export function cellsOf(outcome: Outcome): readonly string[] {
-  const { name, ours_ms: ours, peer_ms: peer, limit_ms: limit } = outcome;
+  const { name, ours_ms: ours, peer_ms: peer, limit_ms: limit, unit } = outcome;
   return [
-    name,
+    unit === undefined ? name : `${name}, ${unit}`,
     figure(ours),
     figure(peer),
     figure(limit),

@@ -6,19 +6,9 @@ import * as puppeteer from 'puppeteer-core';
 import { pageFile } from '../../.build/steps/page-bundle.ts';
 import { browserReport } from './browser-report.ts';
 import { bundleDependencies } from './bundle-dependencies.ts';
+import { chromiumFlags } from './chromium-flags.ts';
 import { type BrowserKind, chromium, findBrowser } from './find-browser.ts';
 import { projectRoot } from './source-files.ts';
-
-// Without a sandbox because a container's root has none; the rest keeps the browser from going out on its own errands.
-const chromiumFlags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 function executableOf(kind: BrowserKind): string {
   const path = findBrowser(kind, process.env);

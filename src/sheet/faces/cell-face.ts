@@ -32,6 +32,17 @@ export function figureClass(measure: Measure, ...names: readonly (string | false
   return classNames('cell', measure !== 'all' && 'one', ...names);
 }
 
+/** Letters that a cell has room for, in its main figure and in a line beneath. */
+const MAIN_ROOM = 6;
+const LINE_ROOM = 10;
+
+/** A figure of many digits is written smaller: what is cut off would be read as another figure. */
+export function fitted(face: CellFace): CellFace {
+  if (face.kind === 'name') return face;
+  const isLong = face.main.length > MAIN_ROOM || face.lines.some(({ length }) => length > LINE_ROOM);
+  return isLong ? { ...face, className: `${face.className} ${classNames('long')}` } : face;
+}
+
 /** Classes of the sheet's style, with their prefix. */
 export function classNames(...names: readonly (string | false | undefined)[]): string {
   return names

@@ -3,7 +3,7 @@ import type { Season } from '../../engine/season/season.ts';
 import type { SheetColumn } from '../sheet-column.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { weeklyEto, weeklyRain } from '../week-weather.ts';
-import type { CellFace } from './cell-face.ts';
+import { type CellFace, fitted } from './cell-face.ts';
 import { nameFace } from './name-face.ts';
 import { plantingFace, plantingSeasonFace } from './planting-face.ts';
 import type { Reading } from './reading.ts';
@@ -33,7 +33,7 @@ export class SheetFaces {
     }
     let face = faces[place];
     if (face === undefined) {
-      face = this.#make(season, row, column);
+      face = fitted(this.#make(season, row, column));
       faces[place] = face;
     }
     return face;

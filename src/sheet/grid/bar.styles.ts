@@ -7,19 +7,18 @@ const notch = 'linear-gradient(225deg, var(--_ink) 7px, transparent 7.5px)';
 
 const heights = Array.from(
   { length: BAR_STEPS + 1 },
-  (_, step) =>
-    `.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-bar-${step} { background-size: 100% ${(100 * step) / BAR_STEPS}%, 12px 12px; }`,
+  (_, step) => `.runnel-sheet td.runnel-bar-${step} { --_bar: ${(100 * step) / BAR_STEPS}%; }`,
 ).join('\n');
 
 export const barStyles = `
 .runnel-sheet .handsontable td.runnel-weather.runnel-cell:not(.runnel-season) {
-  background-position: 0 100%, 100% 0;
+  background-position: 0 100%;
 }
 
 .runnel-sheet .handsontable td.runnel-weather.runnel-cell {
   padding-block-start: 0.4em;
   background-image: ${bar('--_rain', 34)};
-  background-size: 0 0;
+  background-size: 100% var(--_bar, 0);
   font-size: var(--_size);
   font-weight: 400;
 }
@@ -28,12 +27,14 @@ export const barStyles = `
   background-image: ${bar('--_growth', 26)};
 }
 
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand {
-  background-image: ${bar('--_rain', 34)}, ${notch};
+.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand:not(.runnel-season) {
+  background-image: ${notch}, ${bar('--_rain', 34)};
+  background-position: 100% 0, 0 100%;
+  background-size: 12px 12px, 100% var(--_bar, 0);
 }
 
 .runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand.runnel-eto {
-  background-image: ${bar('--_growth', 26)}, ${notch};
+  background-image: ${notch}, ${bar('--_growth', 26)};
 }
 
 ${heights}

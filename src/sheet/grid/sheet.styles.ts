@@ -38,6 +38,8 @@ ${toneRegistrations}
 }
 
 .runnel-sheet .handsontable td.runnel-cell {
+  /* A clip around every cell is what makes the sheet slow to scroll; figures are made to fit. */
+  overflow: visible;
   padding: 0.2em 0.45em 0;
   background-color: var(--_paper);
   background-repeat: no-repeat;
@@ -61,6 +63,15 @@ ${toneRegistrations}
   padding: 0.5em 0.35em 0;
   font-size: calc(var(--_size) * 1.1);
   font-weight: 650;
+}
+
+.runnel-sheet .handsontable td.runnel-cell.runnel-long {
+  padding-inline: 0.2em;
+  font-size: calc(var(--_size) * 0.67);
+}
+
+.runnel-sheet .handsontable td.runnel-cell.runnel-one.runnel-long {
+  font-size: calc(var(--_size) * 0.87);
 }
 
 ${toneRules}

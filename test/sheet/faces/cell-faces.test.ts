@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
-import type { FigureFace, NameFace } from '../../../src/sheet/faces/cell-face.ts';
+import { type FigureFace, fitted, type NameFace } from '../../../src/sheet/faces/cell-face.ts';
 import { seasonTotal } from '../../../src/sheet/faces/total-face.ts';
 import { MEASURES } from '../../../src/sheet/sheet-view.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../../support/small-plans.ts';
@@ -53,6 +53,20 @@ describe('a zone’s week', () => {
     expect(off).toMatchObject({ main: '', lines: [] });
     expect(off.label).toBe('Beds, week of April 5: nothing in the ground.');
     expect(classesOf(off)).not.toContain('runnel-tone-0');
+  });
+
+  it('is written smaller where a figure has many digits', () => {
+    expect(classesOf(face)).not.toContain('runnel-long');
+    const short = {
+      kind: 'figure',
+      main: '99,999',
+      lines: ['99,999 min'],
+      className: 'runnel-cell',
+      label: '',
+    } as const;
+    expect(fitted(short)).toBe(short);
+    expect(fitted({ ...short, main: '123,456' }).className).toBe('runnel-cell runnel-long');
+    expect(fitted({ ...short, lines: ['123,456 min'] }).className).toBe('runnel-cell runnel-long');
   });
 
   it('shows one figure where one is asked for', () => {

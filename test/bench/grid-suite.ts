@@ -1,0 +1,83 @@
+/**
+ * The grid of 200 zones and 53 weeks in Chromium: an entry and scrolling, and the memory it lives in. The limit is a bare
+ * Handsontable of the same size, with plain numbers. An entry of ours is the plan's: the season is computed again.
+ */
+import type { Browser } from 'playwright-core';
+import { launchChromium, pageScript } from '../tools/browser-page.ts';
+import { medianOf } from './contest.ts';
+import { type Live, Tab } from './grid/tab.ts';
+import { scroll, selectCell, type Took, typeNumber } from './grid/turns.ts';
+import { type Asked, type Outcome, outcome, type Suite } from './outcome.ts';
+
+const TIME: Asked = { oursOverLimit: 1.3 };
+const MEMORY: Asked = { oursOverLimit: 1.5 };
+const WARM_UPS = 4;
+const ROUNDS = 21;
+const OPENINGS = 3;
+
+export const gridSuite: Suite = { name: 'grid', outcomes };
+
+async function* outcomes(): AsyncGenerator<Outcome> {
+  const scripts = {
+    ours: await pageScript('test/bench/grid/our-page.ts'),
+    limit: await pageScript('test/bench/grid/bare-page.ts'),
+  };
+  const browser = await launchChromium();
+  try {
+    yield* memory(browser, scripts);
+    const tabs = { ours: await Tab.open(browser, scripts.ours), limit: await Tab.open(browser, scripts.limit) };
+    for (const tab of Object.values(tabs)) await selectCell(tab);
+    // Another number each time, and never the one that stands there.
+    yield* timed('grid, number typed to frame painted', tabs, (tab, round) => typeNumber(tab, 30 + 7 * round));
+    yield* timed('grid, frame of scrolling', tabs, scroll);
+  } finally {
+    await browser.close();
+  }
+}
+
+interface Sides<T> {
+  readonly ours: T;
+  readonly limit: T;
+}
+
+/** Turn by turn, so that whatever else the machine does falls on both. */
+async function* timed(
+  name: string,
+  tabs: Sides<Tab>,
+  turn: (tab: Tab, round: number) => Promise<Took>,
+): AsyncGenerator<Outcome> {
+  const took: Sides<Took[]> = { ours: [], limit: [] };
+  for (let round = 0; round < WARM_UPS + ROUNDS; round++) {
+    for (const side of ['ours', 'limit'] as const) {
+      const measured = await turn(tabs[side], round);
+      if (round >= WARM_UPS) took[side].push(measured);
+    }
+  }
+  for (const [clock, words] of [
+    ['taskMs', 'processor'],
+    ['wallMs', 'on the wall'],
+  ] as const) {
+    const median = (side: keyof typeof took) => medianOf(took[side].map((each) => each[clock]));
+    yield outcome(`${name}, ${words}`, { ours: median('ours'), peer: null, limit: median('limit') }, TIME);
+  }
+}
+
+/** Each time in a tab of its own, with nothing in it but the grid. */
+async function* memory(browser: Browser, scripts: Sides<string>): AsyncGenerator<Outcome> {
+  const live: Sides<Live[]> = { ours: [], limit: [] };
+  for (let opening = 0; opening < OPENINGS; opening++) {
+    for (const side of ['ours', 'limit'] as const) {
+      const tab = await Tab.open(browser, scripts[side]);
+      live[side].push(await tab.liveMib());
+      await tab.close();
+    }
+  }
+  for (const [part, words, asked] of [
+    ['heap', 'JS heap after opening', MEMORY],
+    ['all', 'all memory after opening, a season’s arrays included', undefined],
+  ] as const) {
+    const median = (side: keyof typeof live) => medianOf(live[side].map((each) => each[part]));
+    const figures = { ours: median('ours'), peer: null, limit: median('limit') };
+    yield { ...outcome(`grid, ${words}`, figures, asked), unit: 'MiB' };
+  }
+}

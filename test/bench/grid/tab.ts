@@ -1,0 +1,67 @@
+/** A tab of the bench's browser with one of its pages in it, and what its main thread has used. */
+import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
+import { BLANK_PAGE } from '../../tools/browser-page.ts';
+
+const MIB = 2 ** 20;
+const WINDOW = { width: 1440, height: 900 };
+
+export class Tab {
+  readonly page: Page;
+  readonly #context: BrowserContext;
+  readonly #devtools: CDPSession;
+
+  private constructor(context: BrowserContext, page: Page, devtools: CDPSession) {
+    this.#context = context;
+    this.page = page;
+    this.#devtools = devtools;
+  }
+
+  /** A tab of its own process, with the page of that name open and drawn. */
+  static async open(browser: Browser, script: string): Promise<Tab> {
+    const context = await browser.newContext({ viewport: WINDOW });
+    const page = await context.newPage();
+    const devtools = await context.newCDPSession(page);
+    // The thread's own clock: whoever else is busy on the machine counts little.
+    await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
+    await page.setContent(BLANK_PAGE);
+    await page.addScriptTag({ content: script, type: 'module' });
+    await page.waitForFunction(() => 'benchPage' in globalThis);
+    await page.evaluate(() => benchPage.open());
+    return new Tab(context, page, devtools);
+  }
+
+  /** Processor time of all tasks of the page's main thread so far, ms: script, style, layout, paint. */
+  async taskMs(): Promise<number> {
+    const { metrics } = await this.#devtools.send('Performance.getMetrics');
+    const found = metrics.find(({ name }) => name === 'TaskDuration');
+    if (found === undefined) throw new Error('the browser gives no TaskDuration');
+    return found.value * 1000;
+  }
+
+  /** What lives in memory once all that can go is gone. */
+  async liveMib(): Promise<Live> {
+    await this.#devtools.send('HeapProfiler.enable');
+    for (let round = 0; round < 3; round++) await this.#devtools.send('HeapProfiler.collectGarbage');
+    const heap: HeapUsage = await this.#devtools.send('Runtime.getHeapUsage');
+    const { usedSize, embedderHeapUsedSize = 0, backingStorageSize = 0 } = heap;
+    return { heap: usedSize / MIB, all: (usedSize + embedderHeapUsedSize + backingStorageSize) / MIB };
+  }
+
+  close(): Promise<void> {
+    return this.#context.close();
+  }
+}
+
+export interface Live {
+  /** Objects and code of JavaScript, MiB. */
+  readonly heap: number;
+  /** With them the page's own objects, and what typed arrays hold, MiB. */
+  readonly all: number;
+}
+
+/** The protocol's newer fields are missing from the driver's types. */
+interface HeapUsage {
+  readonly usedSize: number;
+  readonly embedderHeapUsedSize?: number;
+  readonly backingStorageSize?: number;
+}
