@@ -1,41 +1,15 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
-import type { ZoneRule } from '../../engine/garden.ts';
+import { html, LitElement } from 'lit';
+import { property } from 'lit/decorators.js';
 import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
-import { compareZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
-import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
-import type { ZoneSeason } from '../../engine/season/season.ts';
-import type { MixRemedy } from '../../plan/remedies/mix/remedy.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { readyFormats } from '../shared/format/ready-formats.ts';
 import { afterOthers } from '../shared/in-slices.ts';
+import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { mixWords, remedyWords, trialWords } from '../shared/words/mix-words.ts';
-import { mixHeader } from './mix-header.ts';
 import { mixPictureStyles } from './mix-picture.styles.ts';
-import { mixPicture } from './mix-picture.ts';
-import { calendarTemplate, remedyList } from './mix-remedies.ts';
-import { plantingTable, type RuleRow, ruleTable, weekTable } from './mix-tables.ts';
-import { trialBanner, trialForm } from './mix-trial.ts';
-import { RemedySearch } from './remedy-search.ts';
-import { isSameRule, nameOfRule } from './rule-choice.ts';
 import { mixStyles } from './runnel-mix.styles.ts';
-import { Stages } from './stages.ts';
-import { type PlantingMove, type Trial, tryMove } from './trial.ts';
-
-/** In which its parts are first drawn. */
-const STAGES = { comparison: 1, header: 2, picture: 3, figures: 4, remedies: 5, rest: 6 } as const;
-
-/** What is shown: the plan as it is, or with what is being tried. */
-interface Shown {
-  readonly view: ReadyView;
-  readonly zone: ZoneSeason;
-  readonly comparison: ZoneComparison;
-  readonly trial: Trial | undefined;
-}
 
 /**
  * @summary The plantings of one zone side by side: who is drowned, who goes short, in which weeks, at what cost, and what
@@ -60,196 +34,29 @@ export class RunnelMix extends LitElement {
   /** Goods that a remedy may propose; the kit's usual trade sizes unless set. */
   @property({ attribute: false }) catalogue: Catalogue = CATALOGUE;
 
-  /** Shown instead of the zone's own rule; goes with the zone. */
-  @state() private asIf: { readonly zoneId: string; readonly rule: ZoneRule } | undefined;
-
-  @state() private trial: Trial | undefined;
-
-  /** What undo calls the remedy that was taken last. */
-  @state() private taken: string | undefined;
-
-  @state() private showsWeeks = false;
-
   readonly #plan = new PlanConsumer(this);
-  readonly #search = new RemedySearch(this);
-  readonly #stages = new Stages(this);
-  #compared:
-    | { readonly zone: ZoneSeason; readonly rule: ZoneRule | undefined; readonly comparison: ZoneComparison }
-    | undefined;
+  readonly #body = new LatePart(this, async () => {
+    const { MixBody } = await import('./mix-body.ts');
+    return new MixBody(this, this.#plan);
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
     afterOthers(() => readyFormats(this.#plan.view.locale));
   }
 
-  protected override willUpdate(_changed: PropertyValues<this>): void {
-    const { view } = this.#plan;
-    if (this.trial !== undefined && this.trial.from !== view.plan) this.trial = undefined;
-    if (this.taken !== view.undoLabel) this.taken = undefined;
-    if (!isReady(view)) {
-      this.#search.stop();
-      return;
-    }
-    if (this.trial !== undefined) this.#search.stop();
-    else if (this.#stages.has(STAGES.figures)) this.#look(view);
-    this.#stages.until = this.#search.found === undefined ? STAGES.figures : STAGES.rest;
+  protected override willUpdate(): void {
+    this.#body.part?.follow();
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const isComplete = await super.getUpdateComplete();
-    return (await this.#stages.isDrawn()) && isComplete;
-  }
-
-  #look({ plan, season, ...view }: ReadyView): void {
-    const { zone } = zoneShown({ ...view, plan, season });
-    const compared = this.#compared;
-    const comparison = compared?.zone.zone === zone && compared.rule === undefined ? compared.comparison : undefined;
-    this.#search.for({ plan, season, zoneId: zone.id, catalogue: this.catalogue, comparison });
+    return (await this.#body.isSettled()) && (await (this.#body.part?.isDrawn() ?? true)) && isComplete;
   }
 
   protected override render(): unknown {
-    const { view } = this.#plan;
-    if (!isReady(view)) return waitingTemplate(view);
-    const { trial } = this;
-    const zoneId = zoneShown(view).zone.id;
-    const season = trial?.season ?? view.season;
-    const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
-    if (zone === undefined || !this.#stages.has(STAGES.comparison)) return waitingTemplate(view);
-    const shown = { view, zone, comparison: this.#compare(season, zone), trial };
-    if (!this.#stages.has(STAGES.header)) return nothing;
-    return html`${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
-    ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
+    return this.#body.part?.render() ?? html`<p class="waiting" role="status">${this.#body.waitingWords}</p>`;
   }
-
-  #compare(season: ReadyView['season'], zone: ZoneSeason): ZoneComparison {
-    const rule = this.asIf?.zoneId === zone.zone.id ? this.asIf.rule : undefined;
-    if (this.#compared?.zone !== zone || this.#compared.rule !== rule) {
-      this.#compared = { zone, rule, comparison: compareZone(season, zone.zone.id, rule) };
-    }
-    return this.#compared.comparison;
-  }
-
-  #header({ view, zone, comparison }: Shown): TemplateResult {
-    const zoneId = zone.zone.id;
-    return mixHeader({
-      zones: view.season.zones.map((each) => each.zone),
-      zone,
-      comparison,
-      rule: this.asIf?.zoneId === zoneId ? this.asIf.rule : undefined,
-      reading: readingOf(view),
-      chooseZone: (id) => this.#plan.select({ ...view.selection, zone: id, planting: undefined }),
-      chooseRule: (rule) => {
-        this.asIf = rule === undefined ? undefined : { zoneId, rule };
-      },
-    });
-  }
-
-  #body({ view, zone, comparison, trial }: Shown): TemplateResult | typeof nothing {
-    if (!this.#stages.has(STAGES.picture)) return nothing;
-    const reading = readingOf(view);
-    const { span } = view.season.garden;
-    const toggled = (event: Event) => {
-      this.showsWeeks = (event.target as HTMLDetailsElement).open;
-    };
-    const valves = zone.zone.plantings.filter(({ hasShutOff }) => hasShutOff);
-    const picture = mixPicture({ comparison, plantings: zone.zone.plantings, span, reading });
-    if (!this.#stages.has(STAGES.figures)) return html`${picture}`;
-    return html`${picture}
-      ${valves.map(({ id, name }) => calendarTemplate({ stretches: shutOffCalendar(zone, id) }, name, span, reading.locale))}
-      ${trial === undefined ? this.#remedies(view) : html`<p class="quiet">${trialWords.remediesLater}</p>`}
-      <section>
-        <h3>${mixWords.table.title}</h3>
-        ${plantingTable(comparison, reading)}
-        <details @toggle=${toggled}>
-          <summary>${mixWords.table.weekly}</summary>
-          ${this.showsWeeks ? weekTable(comparison, span.firstDay, reading) : nothing}
-        </details>
-        ${trial === undefined ? this.#rules(view, zone) : nothing}
-      </section>`;
-  }
-
-  #remedies(view: ReadyView): TemplateResult {
-    const { found, tried } = this.#search;
-    const reading = readingOf(view);
-    const apply = (remedy: MixRemedy) => {
-      this.#plan.edit(remedy.edit);
-      this.taken = remedy.label;
-    };
-    return html`<section part="remedies">
-      <h3>${remedyWords.title}</h3>
-      <div role="status">
-        ${found === undefined ? html`<p class="quiet">${remedyWords.searching(String(tried))}</p>` : nothing}
-        ${
-          this.taken === undefined || !view.canUndo
-            ? nothing
-            : html`<p class="taken">
-                ${remedyWords.done(this.taken)}
-                <button @click=${() => this.#plan.step('undo')}>${remedyWords.undo}</button>
-              </p>`
-        }
-      </div>
-      ${
-        found === undefined || !this.#stages.has(STAGES.remedies)
-          ? nothing
-          : remedyList({
-              found,
-              isBegun: !this.#stages.has(STAGES.rest),
-              nameOf: nameIn(view),
-              span: view.season.garden.span,
-              reading,
-              apply: view.readOnly ? undefined : apply,
-            })
-      }
-    </section>`;
-  }
-
-  #rules(view: ReadyView, zone: ZoneSeason): TemplateResult | typeof nothing {
-    const { found } = this.#search;
-    if (found === undefined || found.rules.length === 0 || !this.#stages.has(STAGES.rest)) return nothing;
-    const { rule: now } = zone.zone;
-    const rows = rulesOf(zone).flatMap((rule): readonly RuleRow[] => {
-      if (isSameRule(rule, now)) return [{ rule, figures: found.before, isNow: true }];
-      const outcome = found.rules.find(
-        ({ changes: [change] }) => change?.kind === 'rule' && isSameRule(change.rule, rule),
-      );
-      return outcome === undefined ? [] : [{ rule, figures: outcome.after, isNow: false }];
-    });
-    return html`<details>
-      <summary>${mixWords.table.rules}</summary>
-      ${ruleTable(rows, (rule) => nameOfRule(rule, zone.zone), readingOf(view))}
-    </details>`;
-  }
-
-  #trialPart({ view, zone, trial }: Shown): TemplateResult | typeof nothing {
-    const { season, plan, readOnly } = view;
-    if (trial === undefined) {
-      const move = (wanted: PlantingMove) => {
-        this.trial = tryMove(plan, season, wanted);
-      };
-      return trialForm({ season, zoneId: zone.zone.id, tryMove: move });
-    }
-    const end = () => {
-      this.trial = undefined;
-    };
-    const keep = () => {
-      this.#plan.edit(trial.edit);
-      this.taken = trial.label;
-      end();
-    };
-    return trialBanner({ trial, season, reading: readingOf(view), keep: readOnly ? undefined : keep, drop: end });
-  }
-}
-
-/** The selected zone, else the first with more than one planting, else the first. */
-function zoneShown({ season: { zones }, selection }: ReadyView): ZoneSeason {
-  const shown =
-    zones.find(({ zone }) => zone.id === selection.zone) ?? zones.find(({ plantings }) => plantings.length > 1);
-  return shown ?? (zones[0] as ZoneSeason);
-}
-
-function nameIn({ season }: ReadyView): (plantingId: string) => string {
-  const plantings = season.zones.flatMap((zone) => zone.zone.plantings);
-  return (plantingId) => plantings.find(({ id }) => id === plantingId)?.name ?? plantingId;
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
