@@ -4,25 +4,23 @@ import { repeat } from 'lit/directives/repeat.js';
 import { cautionsOf } from '../../engine/notices/cautions.ts';
 import type { Notice, NoticeKind, NoticeSeverity } from '../../engine/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { hasRemedies } from '../../plan/remedies/notices/remedies-of.ts';
+import { hasRemedies } from '../../plan/remedies/notices/remedied-kinds.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatCount } from '../shared/format/count.ts';
+import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { cautions } from '../shared/words/cautions.ts';
-import { noticeRemedyWords as remedyWords } from '../shared/words/notice-remedy-words.ts';
 import { noticeWords, REMEDY_WORDS } from '../shared/words/notice-words.ts';
 import { faultsTemplate } from './faults-template.ts';
 import { noticeKeys } from './notice-keys.ts';
 import { noticePlace } from './notice-place.ts';
 import { noticeSentence } from './notice-sentence.ts';
 import { noticesIn } from './notices-in.ts';
-import { remediesTemplate } from './remedies-template.ts';
 import { remedyEdit } from './remedy-edit.ts';
-import { RemedyWork } from './remedy-work.ts';
 import { noticesStyles } from './runnel-notices.styles.ts';
 import { severitySign } from './severity-sign.ts';
 
@@ -73,7 +71,10 @@ export class RunnelNotices extends LitElement {
   @state() private taken: Taken | undefined;
 
   readonly #plan = new PlanConsumer(this);
-  readonly #work = new RemedyWork(this);
+  readonly #desk = new LatePart(this, async () => {
+    const { RemedyDesk } = await import('./remedy-desk.ts');
+    return new RemedyDesk(this);
+  });
   #list: readonly Listed[] = [];
 
   protected override willUpdate(): void {
@@ -83,7 +84,13 @@ export class RunnelNotices extends LitElement {
     const keys = noticeKeys(notices);
     this.#list = notices.map((notice, place) => ({ notice, place, key: keys.get(notice) ?? '' }));
     const open = this.#list.filter(({ notice, key }) => this.opened.has(key) && hasRemedies(notice.kind));
-    this.#work.for(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
+    const desk = open.length === 0 ? this.#desk.fetched : this.#desk.part;
+    desk?.for(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    return (await this.#desk.isSettled()) && isComplete;
   }
 
   protected override render(): TemplateResult {
@@ -97,7 +104,7 @@ export class RunnelNotices extends LitElement {
   #said(): string {
     if (this.taken === undefined) return '';
     const { what, isTakenBack } = this.taken;
-    return isTakenBack ? remedyWords.undone(what) : remedyWords.done(what);
+    return isTakenBack ? noticeWords.undone(what) : noticeWords.done(what);
   }
 
   #notices(view: ReadyView): TemplateResult {
@@ -140,8 +147,8 @@ export class RunnelNotices extends LitElement {
 
   #taken(taken: Taken): TemplateResult {
     return html`<li class="taken">
-      <p tabindex="-1">${remedyWords.done(taken.what)}</p>
-      <button @click=${() => void this.#takeBack(taken)}>${remedyWords.undo}</button>
+      <p tabindex="-1">${noticeWords.done(taken.what)}</p>
+      <button @click=${() => void this.#takeBack(taken)}>${noticeWords.undo}</button>
     </li>`;
   }
 
@@ -183,19 +190,16 @@ export class RunnelNotices extends LitElement {
       this.opened = opened;
     };
     return html`<details class="remedies" ?open=${isOpen} @toggle=${toggled}>
-      <summary>${remedyWords.open}<span class="visually-hidden">: ${name}</span></summary>
-      ${
-        isOpen
-          ? html`<div part="remedies">${remediesTemplate({
-              notice,
-              remedies: this.#work.found({ ...view, notice }),
-              gardenName: view.plan.name,
-              reading: readingOf(view),
-              apply: view.readOnly ? undefined : ({ edit }, what) => void this.#take(edit, { what, place, key }),
-            })}</div>`
-          : nothing
-      }
+      <summary>${noticeWords.whatToDo}<span class="visually-hidden">: ${name}</span></summary>
+      ${isOpen ? html`<div part="remedies">${this.#remediesIn({ notice, place, key }, view)}</div>` : nothing}
     </details>`;
+  }
+
+  #remediesIn({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
+    const desk = this.#desk.part;
+    if (desk === undefined) return html`<p class="quiet" role="status">${this.#desk.waitingWords}</p>`;
+    const apply = ({ edit }: { readonly edit: Edit }, what: string) => void this.#take(edit, { what, place, key });
+    return desk.template({ ...view, notice }, { reading: readingOf(view), apply: view.readOnly ? undefined : apply });
   }
 
   async #take(edit: Edit, of: Pick<Taken, 'what' | 'place' | 'key'>): Promise<void> {

@@ -21,6 +21,11 @@ export class LatePart<Part> implements ReactiveController {
     return this.#part;
   }
 
+  /** The same, but fetches nothing. */
+  get fetched(): Part | undefined {
+    return this.#part;
+  }
+
   /** What stands in its place until then. */
   get waitingWords(): string {
     return this.#hasFailed ? planWords.partFailed : planWords.partLoading;

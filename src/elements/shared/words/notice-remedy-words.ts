@@ -1,13 +1,9 @@
 /** What is said of the changes that mend a notice. Names of zones and plantings are data: any name fits. */
 export const noticeRemedyWords = {
-  open: 'What to do',
   searching: 'Working out what would help…',
   none: 'No change of the plan that was tried makes it less.',
   apply: 'Do this',
   applyLabel: (what: string) => `Do this: ${what}`,
-  done: (what: string) => `Done: ${what}.`,
-  undo: 'Undo',
-  undone: (what: string) => `Taken back: ${what}.`,
   change: {
     'close-loop': (planting: string) =>
       `Close the line of ${planting} into a loop: lead its end back to where its water comes from`,

@@ -19,6 +19,10 @@ export const noticeWords = {
   show: (where: string) => `Show it: ${where}`,
   fillClimate: 'Fill in the climate',
   more: (count: number) => `${count} more`,
+  whatToDo: 'What to do',
+  done: (what: string) => `Done: ${what}.`,
+  undo: 'Undo',
+  undone: (what: string) => `Taken back: ${what}.`,
   faultsTitle: (count: number) =>
     count === 1
       ? 'Not taken over: one thing is to be put right'

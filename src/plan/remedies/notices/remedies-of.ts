@@ -1,4 +1,4 @@
-import type { Notice, NoticeKind } from '../../../engine/notices/notice.ts';
+import type { Notice } from '../../../engine/notices/notice.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import type { Plan } from '../../schema/plan-schema.ts';
 import { brought } from './brought.ts';
@@ -11,9 +11,10 @@ import { lineTooLongCandidates } from './kinds/line-too-long.ts';
 import { tankDryCandidates } from './kinds/tank-dry.ts';
 import { windowTooShortCandidates } from './kinds/window-too-short.ts';
 import { type Proven, prove } from './prove.ts';
+import { hasRemedies, type RemediedKind } from './remedied-kinds.ts';
 import type { Candidates, Noticed, Remedy, RemedyKind } from './remedy.ts';
 
-const CANDIDATES: Readonly<Partial<Record<NoticeKind, (of: Noticed) => Candidates>>> = {
+const CANDIDATES: Readonly<Record<RemediedKind, (of: Noticed) => Candidates>> = {
   'line-too-long': lineTooLongCandidates,
   'flow-too-great': flowTooGreatCandidates,
   'flow-together': flowTogetherCandidates,
@@ -23,11 +24,6 @@ const CANDIDATES: Readonly<Partial<Record<NoticeKind, (of: Noticed) => Candidate
   'emitters-far-apart': emittersFarApartCandidates,
   'line-downhill': lineDownhillCandidates,
 };
-
-/** Whether changes of the plan are known that may mend notices of a kind; some troubles are mended in the garden alone. */
-export function hasRemedies(kind: NoticeKind): boolean {
-  return kind in CANDIDATES;
-}
 
 /**
  * What mends a notice or makes it less, each worked out by computing the season with it. Those that make nothing dry out
@@ -51,7 +47,8 @@ export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly
 export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[]> {
   const best = new Map<RemedyKind, Proven>();
   let steps = 0;
-  for (const candidate of CANDIDATES[of.notice.kind]?.(of) ?? []) {
+  const { kind } = of.notice;
+  for (const candidate of hasRemedies(kind) ? CANDIDATES[kind](of) : []) {
     const proven = candidate === undefined ? undefined : prove(of, candidate, steps);
     const rival = proven && best.get(proven.kind);
     if (proven && (rival === undefined || proven.remaining < rival.remaining)) best.set(proven.kind, proven);

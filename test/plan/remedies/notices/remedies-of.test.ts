@@ -7,7 +7,8 @@ import type { Season } from '../../../../src/engine/season/season.ts';
 import { SUPPLY_FIELDS, ZONE_FIELDS } from '../../../../src/engine/season/season.ts';
 import { computeSeason } from '../../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../../src/plan/edits/apply-edit.ts';
-import { hasRemedies, remediesOf, searchRemedies } from '../../../../src/plan/remedies/notices/remedies-of.ts';
+import { hasRemedies } from '../../../../src/plan/remedies/notices/remedied-kinds.ts';
+import { remediesOf, searchRemedies } from '../../../../src/plan/remedies/notices/remedies-of.ts';
 import { arbitraryPlan } from '../../../support/arbitrary-plan.ts';
 import { deepFrozen } from '../../../support/deep-frozen.ts';
 
