@@ -1,3 +1,4 @@
+import { consume } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { SeasonSheet } from '../../sheet/season-sheet.ts';
@@ -7,6 +8,7 @@ import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
+import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { todayHere } from '../shared/today-here.ts';
 import { gridWords } from '../shared/words/grid-words.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
@@ -66,8 +68,10 @@ export class RunnelGrid extends LitElement {
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: string | undefined;
 
-  /** Week of the season that another view points at; its header is marked. */
-  @property({ attribute: false }) pointedWeek: number | undefined;
+  /** Week of the season that any view of the plan points at; its header is marked. */
+  @consume({ context: pointedWeekContext, subscribe: true })
+  @property({ attribute: false })
+  pointedWeek: number | undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;

@@ -19,6 +19,12 @@ export const traceStyles = css`
     white-space: nowrap;
   }
 
+  /* The same ground as the week's header has in the sheet. */
+  .pointed {
+    background: color-mix(in oklab, var(--_water) 18%, var(--_paper));
+    box-shadow: 0 2px 0 var(--_water);
+  }
+
   ol {
     display: grid;
     gap: 0.75rem;

@@ -1,15 +1,19 @@
+import { consume } from '@lit/context';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { controls } from '../shared/controls.styles.ts';
+import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { formatWeek } from '../shared/format/dates.ts';
 import { formatMinutes } from '../shared/format/minutes.ts';
 import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
@@ -28,6 +32,7 @@ interface Cell {
  * garden.
  *
  * @fires {RunnelSelectEvent} runnel-select - Another planting of the zone, or its total, was chosen.
+ * @fires {RunnelHoverEvent} runnel-hover - The pointer came to the trace, whose week it then points at, or left it.
  *
  * @csspart title - The number that is asked about.
  */
@@ -36,6 +41,19 @@ export class RunnelTrace extends LitElement {
 
   readonly #plan = new PlanConsumer(this);
   readonly #steps = new LatePart(this, () => import('./trace-steps.ts'));
+
+  /** Pointed at in this view or another. */
+  @consume({ context: pointedWeekContext, subscribe: true }) @state() private pointedWeek: number | undefined;
+
+  constructor() {
+    super();
+    this.addEventListener('pointerenter', () => this.#point(this.#plan.view.selection.week));
+    this.addEventListener('pointerleave', () => this.#point(undefined));
+  }
+
+  #point(week: number | undefined): void {
+    if (week !== this.pointedWeek) this.dispatchEvent(new RunnelHoverEvent(week));
+  }
 
   #choosePlanting(event: Event): void {
     const { value } = event.target as HTMLSelectElement;
@@ -56,7 +74,7 @@ export class RunnelTrace extends LitElement {
     const weekWords = formatWeek(season.garden.span.firstDay + 7 * week, reading.locale);
     return html`<header>
         <h2 part="title">${titleOf(season, cell, reading)}</h2>
-        <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class="week">${weekWords}</span></p>
+        <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class=${`week ${week === this.pointedWeek ? 'pointed' : ''}`}>${weekWords}</span></p>
         ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting)}
       </header>
       ${this.#stepsOf(season, cell, reading)}`;
