@@ -43,6 +43,8 @@ async function clipboardText(): Promise<string> {
   return area.value;
 }
 
+const menuText = () => [...document.querySelectorAll('.htContextMenu')].map(({ textContent }) => textContent).join();
+
 const minutesOf = (grid: Element, week: string) => linesOf(cell(grid, `Beds, week of ${week}`))[1];
 
 describe('a spreadsheet', () => {
@@ -141,6 +143,49 @@ describe('a spreadsheet', () => {
     await press('Control+y');
     await afterwards(page);
     expect(minutesOf(page.grid, 'June 7')).to.equal('77 min');
+  });
+
+  it('takes back by its keys what another view changed', async () => {
+    const page = await gridPage();
+    page.plan.edit({ type: 'close-week', zone: 'beds', week: '2027-07-19', closed: true });
+    await afterwards(page);
+    expect(cell(page.grid, 'Beds, week of July 19').className).to.contain('runnel-state-closed');
+    await click(cell(page.grid, 'Containers, week of June 7'));
+    await press('Control+z');
+    await afterwards(page);
+    expect(cell(page.grid, 'Beds, week of July 19').className).not.to.contain('runnel-state-closed');
+    await press('Control+Shift+z');
+    await afterwards(page);
+    expect(cell(page.grid, 'Beds, week of July 19').className).to.contain('runnel-state-closed');
+  });
+
+  it('shuts a planting off by the menu and by pasting, and gives its days back', async () => {
+    const page = await gridPage();
+    await click(nameCell(page.grid, 'Beds'));
+    await press('Enter');
+    await afterwards(page);
+    const shrubs = (week: string) => cell(page.grid, `Shrubs in Beds, week of ${week}`);
+    await click(shrubs('June 14'), 'right');
+    await sendMouse({ type: 'move', position: centre(menuItem('Shut-off open on…')) });
+    await until(() => menuText().includes('2 days'), 'the days are listed');
+    await click(menuItem('2 days'));
+    await afterwards(page);
+    await copyOutside('0\t1');
+    await click(shrubs('June 21'));
+    await press('Control+v');
+    await afterwards(page);
+    const days = ['June 14', 'June 21', 'June 28'].map((week) => linesOf(shrubs(week)).at(-1));
+    expect(days).to.deep.equal(['2 of 3', '0 of 3', '1 of 3']);
+    await click(shrubs('June 14'));
+    await press('Delete');
+    await afterwards(page);
+    expect(page.edits.at(-1)).to.deep.equal({
+      type: 'set-open-days',
+      zone: 'beds',
+      planting: 'shrubs',
+      week: '2027-06-14',
+      days: undefined,
+    });
   });
 
   it('says politely what an entry came to', async () => {
