@@ -1,0 +1,141 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
+import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
+import type { Cumulative } from '../../engine/season/cumulative.ts';
+import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
+import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
+import { chartWords, findingWords } from '../shared/words/chart-words.ts';
+import { monthsOf, volumeWriter } from './axis-writing.ts';
+import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts';
+import { chartTable } from './chart-table.ts';
+import { DrawingController, type Scene } from './drawing-controller.ts';
+import { findingOf } from './finding.ts';
+import type { Reserve } from './reserve.ts';
+import type { ChartScope, RunnelChart } from './runnel-chart.ts';
+import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
+import { weekAfterKey } from './week-keys.ts';
+
+/** The finding, the drawing and its key, and the same figures as a table. */
+export class ChartBody {
+  readonly #host: RunnelChart;
+  readonly #plan: PlanConsumer;
+  readonly #drawing: DrawingController;
+
+  constructor(host: RunnelChart, plan: PlanConsumer) {
+    this.#host = host;
+    this.#plan = plan;
+    this.#drawing = new DrawingController(host, () => this.#scene());
+  }
+
+  /** Marks the weeks that are pointed at and selected; after each drawing. */
+  mark(): void {
+    this.#drawing.mark(this.#host.pointedWeek, this.#plan.view.selection.week);
+  }
+
+  /** What is drawn, from the view as it stands; undefined while there is nothing to draw. */
+  #scene(): Scene | undefined {
+    const { view } = this.#plan;
+    const canvas = this.#host.renderRoot.querySelector<HTMLCanvasElement>('.plot canvas');
+    if (!isReady(view) || canvas === null) return undefined;
+    const { units, locale } = readingOf(view);
+    return {
+      canvas,
+      lines: linesOf(this.#totals(view), units),
+      months: monthsOf(view.season.garden.span, locale),
+      volume: volumeWriter(units, locale),
+      reserve: reserveLineOf(this.#reserve(view), units),
+    };
+  }
+
+  #zone(view: ReadyView) {
+    return this.#host.scope === 'zone' ? selectedZone(view.season, view.selection) : undefined;
+  }
+
+  #totals(view: ReadyView): Cumulative {
+    return totalsOf(this.#zone(view) ?? view.season.totals);
+  }
+
+  /** The supply serves the whole garden: beside one zone's water it would say nothing. */
+  #reserve(view: ReadyView): Reserve | undefined {
+    return this.#zone(view) === undefined ? reserveIn(view.season) : undefined;
+  }
+
+  #select(week: number): void {
+    this.#plan.select({ ...this.#plan.view.selection, week });
+  }
+
+  readonly #onPointer = ({ type, clientX }: PointerEvent): void => {
+    const week = type === 'pointerleave' ? undefined : this.#drawing.weekAt(clientX);
+    if (week !== this.#host.pointedWeek) this.#host.dispatchEvent(new RunnelHoverEvent(week));
+  };
+
+  readonly #onClick = (event: MouseEvent): void => {
+    const week = this.#drawing.weekAt(event.clientX);
+    if (week !== undefined) this.#select(week);
+  };
+
+  readonly #onKeydown = (event: KeyboardEvent): void => {
+    const { season, selection } = this.#plan.view;
+    const week = season && weekAfterKey(event.key, selection.week, season.garden.span.weeks);
+    if (week === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    this.#select(week);
+  };
+
+  render(view: ReadyView): TemplateResult {
+    const reading = readingOf(view);
+    const { span } = view.season.garden;
+    const totals = this.#totals(view);
+    const zone = this.#zone(view);
+    const finding = findingOf(totals, weeksWithoutClimate(view.season).length < span.weeks);
+    const words = findingWords(finding, span, reading);
+    const week = this.#host.pointedWeek ?? view.selection.week;
+    const reserve = this.#reserve(view);
+    const figures = keyFigures(totals, week ?? span.weeks - 1, reserve);
+    const moment = keyMoment(span, week, reading.locale);
+    return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
+      <header>
+        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
+        ${this.#scopeSwitch(view)}
+      </header>
+      <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${chartWords.readWeeks} aria-valuemin="1"
+        aria-valuemax=${span.weeks} aria-valuenow=${(view.selection.week ?? span.weeks - 1) + 1}
+        aria-valuetext=${keySentence(figures, moment, reading)}
+        @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
+        @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
+      <div class="reading" part="key">${keyTemplate(figures, moment, reading)}</div>
+      <details>
+        <summary>${chartWords.table}</summary>
+        <p class="quiet small">${chartWords.about}</p>
+        <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
+          ${guard([totals, reserve, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
+            chartTable({
+              totals,
+              reserve,
+              span,
+              reading,
+              selectedWeek: view.selection.week,
+              select: (chosen) => this.#select(chosen),
+            }),
+          )}
+        </div>
+      </details>
+    </div>`;
+  }
+
+  #scopeSwitch(view: ReadyView): TemplateResult {
+    const selected = selectedZone(view.season, view.selection);
+    const choice = (scope: ChartScope, label: string, isShown: boolean) => html`<label>
+      <input type="radio" name="scope" .checked=${isShown} ?disabled=${scope === 'zone' && selected === undefined}
+        @change=${() => {
+          this.#host.scope = scope;
+        }} /><span>${label}</span>
+    </label>`;
+    const isZone = this.#zone(view) !== undefined;
+    return html`<div class="choices" role="radiogroup" aria-label=${chartWords.whose}>
+      ${choice('garden', chartWords.wholeGarden, !isZone)}
+      ${choice('zone', selected?.zone.name ?? chartWords.noZone, isZone)}
+    </div>`;
+  }
+}
