@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
@@ -12,6 +13,7 @@ import { chartTable } from './chart-table.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
 import { findingOf } from './finding.ts';
 import type { Reserve } from './reserve.ts';
+import { chartStyles } from './runnel-chart.styles.ts';
 import type { ChartScope, RunnelChart } from './runnel-chart.ts';
 import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
 import { weekAfterKey } from './week-keys.ts';
@@ -25,6 +27,7 @@ export class ChartBody {
   constructor(host: RunnelChart, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
+    adoptStyles(host.renderRoot, chartStyles);
     this.#drawing = new DrawingController(host, () => this.#scene());
   }
 

@@ -7,7 +7,6 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { chartStyles } from './runnel-chart.styles.ts';
 
 export type ChartScope = 'garden' | 'zone';
 
@@ -38,7 +37,7 @@ export type ChartScope = 'garden' | 'zone';
  * @cssprop [--runnel-font-size=0.9375rem] - Size of the text.
  */
 export class RunnelChart extends LitElement {
-  static override readonly styles = [tokens, controls, chartStyles];
+  static override readonly styles = [tokens, controls];
 
   readonly #plan = new PlanConsumer(this);
   readonly #body = new LatePart(this, async () => {

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { faultsTemplate } from '../notices/faults-template.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { fileButton } from '../shared/file-button.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -11,6 +12,7 @@ import { filesWords } from '../shared/words/files-words.ts';
 import { gridWords } from '../shared/words/grid-words.ts';
 import { intakeStatus, previewTemplate, refusedTemplate } from './intake-template.ts';
 import { loadCsvWork } from './load-csv-work.ts';
+import { filesStyles } from './runnel-files.styles.ts';
 import type { RunnelFiles } from './runnel-files.ts';
 import { csvChoice, EXTENTS, type Extent } from './season-file.ts';
 import { TableIntake } from './table-intake.ts';
@@ -32,6 +34,7 @@ export class FilesBody {
   constructor(host: RunnelFiles, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
+    adoptStyles(host.renderRoot, filesStyles);
     this.#intake = new TableIntake(host, plan);
   }
 

@@ -7,7 +7,6 @@ import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { filesStyles } from './runnel-files.styles.ts';
 
 /**
  * @summary The plan as a file, the season as a table, tables taken in after a look at what they would change, and paper.
@@ -31,7 +30,7 @@ import { filesStyles } from './runnel-files.styles.ts';
  * @cssprop --runnel-short - What was refused.
  */
 export class RunnelFiles extends LitElement {
-  static override readonly styles = [tokens, controls, filesStyles];
+  static override readonly styles = [tokens, controls];
 
   readonly #plan = new PlanConsumer(this);
   readonly #body = new LatePart(this, async () => {

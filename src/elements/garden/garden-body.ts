@@ -3,6 +3,7 @@ import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../en
 import type { UnitSystem } from '../../engine/units.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -15,6 +16,7 @@ import type { Editing } from './editing.ts';
 import { FieldKeeper } from './field-keeper.ts';
 import { newZone } from './new-parts.ts';
 import { planForm } from './plan-form.ts';
+import { gardenStyles } from './runnel-garden.styles.ts';
 import type { RunnelGarden } from './runnel-garden.ts';
 import { siteForm } from './site-form.ts';
 import { supplyForm } from './supply-form.ts';
@@ -32,6 +34,7 @@ export class GardenBody {
   constructor(host: RunnelGarden, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
+    adoptStyles(host.renderRoot, gardenStyles);
     this.#keeper = new FieldKeeper(host, plan);
   }
 

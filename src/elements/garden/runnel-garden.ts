@@ -5,7 +5,6 @@ import { controls } from '../shared/controls.styles.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { gardenStyles } from './runnel-garden.styles.ts';
 
 /**
  * @summary Edits the garden itself: place, climate, supply, zones, plantings and lines.
@@ -19,7 +18,7 @@ import { gardenStyles } from './runnel-garden.styles.ts';
  * @fires {RunnelSelectEvent} runnel-select - The section that was asked for is in sight: no longer selected.
  */
 export class RunnelGarden extends LitElement {
-  static override readonly styles = [tokens, controls, gardenStyles];
+  static override readonly styles = [tokens, controls];
 
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: IsoDate | undefined;

@@ -4,16 +4,19 @@ import { compareZone, rulesOf, type ZoneComparison } from '../../engine/mix/comp
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import type { MixRemedy } from '../../plan/remedies/mix/remedy.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { mixWords, remedyWords, trialWords } from '../shared/words/mix-words.ts';
 import { mixHeader } from './mix-header.ts';
+import { mixPictureStyles } from './mix-picture.styles.ts';
 import { mixPicture } from './mix-picture.ts';
 import { calendarTemplate, remedyList } from './mix-remedies.ts';
 import { plantingTable, type RuleRow, ruleTable, weekTable } from './mix-tables.ts';
 import { trialBanner, trialForm } from './mix-trial.ts';
 import { RemedySearch } from './remedy-search.ts';
 import { isSameRule, nameOfRule } from './rule-choice.ts';
+import { mixStyles } from './runnel-mix.styles.ts';
 import type { RunnelMix } from './runnel-mix.ts';
 import { Stages } from './stages.ts';
 import { type PlantingMove, type Trial, tryMove } from './trial.ts';
@@ -49,6 +52,8 @@ export class MixBody {
   constructor(host: RunnelMix, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
+    adoptStyles(host.renderRoot, mixPictureStyles);
+    adoptStyles(host.renderRoot, mixStyles);
     this.#search = new RemedySearch(host);
     this.#stages = new Stages(host);
   }

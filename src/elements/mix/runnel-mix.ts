@@ -8,8 +8,6 @@ import { afterOthers } from '../shared/in-slices.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { tokens } from '../shared/tokens.styles.ts';
-import { mixPictureStyles } from './mix-picture.styles.ts';
-import { mixStyles } from './runnel-mix.styles.ts';
 
 /**
  * @summary The plantings of one zone side by side: who is drowned, who goes short, in which weeks, at what cost, and what
@@ -29,7 +27,7 @@ import { mixStyles } from './runnel-mix.styles.ts';
  * @csspart cautions - The cautions beside the remedies.
  */
 export class RunnelMix extends LitElement {
-  static override readonly styles = [tokens, controls, mixPictureStyles, mixStyles];
+  static override readonly styles = [tokens, controls];
 
   /** Goods that a remedy may propose; the kit's usual trade sizes unless set. */
   @property({ attribute: false }) catalogue: Catalogue = CATALOGUE;
