@@ -33,6 +33,7 @@ import type { RunnelHistoryEvent } from '../dist/elements/shared/events/history-
 import type { RunnelWhyEvent } from '../dist/elements/shared/events/why-event.js';
 import type { RunnelViewEvent } from '../dist/elements/shared/events/view-event.js';
 import type { RunnelChangeEvent } from '../dist/elements/shared/events/change-event.js';
+import type { RunnelKeepEvent } from '../dist/elements/shared/events/keep-event.js';
 
 /** What any element takes, where no type of the framework's own is given for it. */
 export interface RunnelCommonAttributes {
@@ -54,6 +55,8 @@ export interface RunnelCommonAttributes {
 export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
   /** Cumulative supply against cumulative demand over the season, with any shortfall named in its title. */
   'runnel-chart': Common & {
+    /** Week of the season that any view of the plan points at. */
+    pointedWeek?: RunnelChart['pointedWeek'] | undefined;
     /** Whose water is shown. The zone is the selected one; without one it is the whole garden all the same. */
     scope?: RunnelChart['scope'] | undefined;
     /** A week was chosen; `selection` keeps the zone that was selected. */
@@ -93,7 +96,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     measure?: RunnelGrid['measure'] | undefined;
     /** The day that counts as today, year-month-day; the reader's own unless set. */
     today?: RunnelGrid['today'] | undefined;
-    /** Week of the season that another view points at; its header is marked. */
+    /** Week of the season that any view of the plan points at; its header is marked. */
     pointedWeek?: RunnelGrid['pointedWeek'] | undefined;
     /** Key of the spreadsheet component Handsontable; `non-commercial-and-evaluation` where its terms of that use are met. */
     'license-key'?: string | undefined;
@@ -138,12 +141,22 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     locale?: RunnelPlan['locale'] | undefined;
     /** Whether the plan can only be looked at. */
     readOnly?: RunnelPlan['readOnly'] | undefined;
+    /** Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before `src`. A read-only plan is neither read from there nor written. */
+    storageKey?: RunnelPlan['storageKey'] | undefined;
+    /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
+    fromLink?: RunnelPlan['fromLink'] | undefined;
     /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. */
     plan?: RunnelPlan['plan'] | undefined;
     /** Whether the plan can only be looked at. */
     'read-only'?: true | '' | undefined;
+    /** Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before `src`. A read-only plan is neither read from there nor written. */
+    'storage-key'?: string | undefined;
+    /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
+    'from-link'?: true | '' | undefined;
     /** Another plan stands there: loaded, edited, undone or redone. Carries `plan`, `season`, `cause` and, for an edit, `edit`. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
+    /** The plan is kept in another way than before, or there is something to say about it. Carries `keeping`: `status`, `notes` with their choices, and what was `putAside`. */
+    'onrunnel-keep'?: ((event: RunnelKeepEvent) => void) | undefined;
   };
   /** The season's grid, chart, notices and the trace of a number, laid out as one tool. */
   'runnel-planner': Common & {
@@ -153,6 +166,10 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     locale?: RunnelPlanner['locale'] | undefined;
     /** Whether the planner's own plan can only be looked at. */
     readOnly?: RunnelPlanner['readOnly'] | undefined;
+    /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+    storageKey?: RunnelPlanner['storageKey'] | undefined;
+    /** Whether the planner's own plan opens from the page's address, where that carries one. */
+    fromLink?: RunnelPlanner['fromLink'] | undefined;
     /** The grid's licence key; see `runnel-grid`. */
     licenseKey?: RunnelPlanner['licenseKey'] | undefined;
     /** The day that counts as today, year-month-day; the reader's own unless set. */
@@ -161,15 +178,23 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     plan?: RunnelPlanner['plan'] | undefined;
     /** Whether the planner's own plan can only be looked at. */
     'read-only'?: true | '' | undefined;
+    /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+    'storage-key'?: string | undefined;
+    /** Whether the planner's own plan opens from the page's address, where that carries one. */
+    'from-link'?: true | '' | undefined;
     /** The grid's licence key; see `runnel-grid`. */
     'license-key'?: string | undefined;
     /** From its own plan: another plan stands on the page. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
+    /** From its own plan: it is kept in another way than before. */
+    'onrunnel-keep'?: ((event: RunnelKeepEvent) => void) | undefined;
   };
   /** Why the selected number is so: every step with its inputs, units, formula and source. */
   'runnel-trace': Common & {
     /** Another planting of the zone, or its total, was chosen. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
+    /** The pointer came to the trace, whose week it then points at, or left it. */
+    'onrunnel-hover'?: ((event: RunnelHoverEvent) => void) | undefined;
   };
   /** One week's instructions by zone, for a phone or the shed door: what to open, how long, on which days. */
   'runnel-week': Common & {

@@ -1,4 +1,4 @@
-/** Minutes, rain and weather from other programs' files, shown before they are kept, and a season as a file for them. */
+/** Minutes, rain and weather from other programs' files, shown before they are kept, a season as a file for them, and a plan in a link. */
 export type { ImportChange, ImportPreview, ImportReading, RowFault } from './csv/imported.ts';
 export { minutesFromCsv } from './csv/minutes-from-csv.ts';
 export { type CsvChoice, type Measure, seasonToCsv } from './csv/season-to-csv.ts';
@@ -10,4 +10,6 @@ export {
   type UnknownTable,
 } from './csv/table-from-csv.ts';
 export { type WeatherPreview, weatherFromCsv } from './csv/weather-from-csv.ts';
+export { linkTo } from './link/link-to.ts';
+export { LinkError, planTextFromLink } from './link/plan-text-from-link.ts';
 export { type DailyWeatherFile, readDailyWeather } from './weather-file/read-daily-weather.ts';

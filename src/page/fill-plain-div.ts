@@ -4,7 +4,7 @@ import { ELEMENT_LOADERS } from './element-loaders.ts';
  * Attributes that a plain `<div>` may set, as `data-` and the name. A list and not all of them: an author who may not
  * write scripts may write `data-onclick`.
  */
-const SETTINGS = ['license-key', 'locale', 'measure', 'read-only', 'scope', 'src', 'today'];
+const SETTINGS = ['from-link', 'license-key', 'locale', 'measure', 'read-only', 'scope', 'src', 'storage-key', 'today'];
 
 /** What a plain `<div>` asks for, or nothing: `data-runnel="week"` asks for a `runnel-week`. */
 function tagOf(div: HTMLElement): string | undefined {

@@ -9,9 +9,11 @@ import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
 import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
+import { RunnelKeepEvent } from '../shared/events/keep-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelViewEvent } from '../shared/events/view-event.ts';
+import type { Keeping, KeepingChoice } from '../shared/keeping.ts';
 import { planContext, type Selection } from '../shared/plan-context.ts';
 import { PlanStore } from '../shared/plan-store.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
@@ -19,17 +21,23 @@ import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { historyKey, isTyping } from './history-key.ts';
+import { LateKeeping } from './late-keeping.ts';
 
 /**
  * @summary Holds one plan and its season for every runnel element inside it.
  *
- * Shows nothing itself. A file that cannot be read leaves the plan on screen as it was. Ctrl+Z takes the last change back,
+ * Shows nothing itself, except what there is to say about keeping: a few words and buttons above all else. A file that cannot
+ * be read leaves the plan on screen as it was. Ctrl+Z takes the last change back,
  * Ctrl+Shift+Z or Ctrl+Y makes it again, wherever in the plan the keyboard is except in a text field.
  *
  * @slot - The elements that show and edit the plan, in any order and depth.
  *
  * @fires {RunnelChangeEvent} runnel-change - Another plan stands there: loaded, edited, undone or redone. Carries `plan`,
  * `season`, `cause` and, for an edit, `edit`.
+ * @fires {RunnelKeepEvent} runnel-keep - The plan is kept in another way than before, or there is something to say about it.
+ * Carries `keeping`: `status`, `notes` with their choices, and what was `putAside`.
+ *
+ * @csspart keeping - What is said about keeping. A page that says it in its own way hides it, and calls `keep`.
  */
 export class RunnelPlan extends LitElement {
   static override readonly styles = css`
@@ -50,6 +58,16 @@ export class RunnelPlan extends LitElement {
   readonly #sheetView = new ContextProvider<typeof sheetViewContext>(this, { context: sheetViewContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
+  /** What the page set for its plan. */
+  #ownPlan: Plan | undefined;
+  #ownShown: Plan | undefined;
+  readonly #keeping = new LateKeeping(this, {
+    store: this.store,
+    base: () => this.src,
+    hasOwnPlan: () => this.src !== undefined || this.#ownPlan !== undefined,
+    openOwnPlan: () => this.#openOwnPlan(),
+    told: (keeping) => this.dispatchEvent(new RunnelKeepEvent(keeping)),
+  });
 
   /** Address of a plan file (`*.runnel.json`). */
   @property() src: string | undefined;
@@ -60,6 +78,15 @@ export class RunnelPlan extends LitElement {
   /** Whether the plan can only be looked at. */
   @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
 
+  /**
+   * Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before
+   * `src`. A read-only plan is neither read from there nor written.
+   */
+  @property({ attribute: 'storage-key' }) storageKey: string | undefined;
+
+  /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
+  @property({ type: Boolean, attribute: 'from-link' }) fromLink = false;
+
   /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. */
   @property({ attribute: false, noAccessor: true })
   get plan(): Plan | undefined {
@@ -68,8 +95,9 @@ export class RunnelPlan extends LitElement {
 
   set plan(plan: Plan | undefined) {
     if (plan === undefined || plan === this.store.view.plan) return;
+    this.#ownPlan = plan;
     this.#reading.abort();
-    this.store.openPlan(plan);
+    this.#openSet(plan);
   }
 
   constructor() {
@@ -96,8 +124,12 @@ export class RunnelPlan extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('locale') || changed.has('readOnly')) this.#applySettings();
-    if (changed.has('src') && this.src !== undefined) void this.#openAddress(this.src);
+    if (changed.has('locale') || changed.has('readOnly') || changed.has('fromLink')) this.#applySettings();
+    const isWaiting = this.#keeping.settle(this);
+    if (changed.has('src') && this.src !== undefined) {
+      if (isWaiting) this.#beginReading();
+      else void this.#openAddress(this.src);
+    }
   }
 
   /** The computed season of the plan on screen. */
@@ -108,6 +140,16 @@ export class RunnelPlan extends LitElement {
   /** Why the last file or edit was refused; empty when it was taken over. */
   get faults(): readonly Fault[] {
     return this.store.view.faults;
+  }
+
+  /** How the plan is kept between visits. */
+  get keeping(): Keeping {
+    return this.#keeping.keeping;
+  }
+
+  /** Does what a note in `keeping` offers; `of` is the note's kind, or the id of a plan that was put aside. */
+  keep(choice: KeepingChoice, of?: string): void {
+    this.#keeping.choose(choice, of);
   }
 
   /** Makes one change; false, with `faults` saying why, where it is refused. */
@@ -143,11 +185,20 @@ export class RunnelPlan extends LitElement {
     return !signal.aborted && this.store.openText(text);
   }
 
+  #openOwnPlan(): void {
+    if (this.src !== undefined) void this.#openAddress(this.src);
+    else if (this.#ownPlan !== undefined && this.plan !== this.#ownShown) this.#openSet(this.#ownPlan);
+  }
+
+  #openSet(plan: Plan): void {
+    if (this.store.openPlan(plan, 'page')) this.#ownShown = this.plan;
+  }
+
   async #openAddress(address: string): Promise<void> {
     const { signal } = this.#beginReading();
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
-    if (typeof answer === 'string') this.store.openText(answer);
+    if (typeof answer === 'string') this.store.openText(answer, 'page');
     else this.store.refuse([answer]);
   }
 
@@ -167,7 +218,8 @@ export class RunnelPlan extends LitElement {
   }
 
   #applySettings(): void {
-    this.store.show({ locale: resolveLocale(this, this.locale), readOnly: this.readOnly });
+    const { readOnly, fromLink } = this;
+    this.store.show({ locale: resolveLocale(this, this.locale), readOnly, fromLink });
   }
 
   /** A wish is granted here and goes no further: a plan may stand inside another plan's page. */
@@ -190,7 +242,7 @@ export class RunnelPlan extends LitElement {
   };
 
   protected override render(): TemplateResult {
-    return html`<slot></slot>`;
+    return html`${this.#keeping.render()}<slot></slot>`;
   }
 }
 

@@ -87,6 +87,7 @@ export class PlannerBar extends LitElement {
         <div class="actions">
           ${readOnly ? nothing : this.#editing(view)}
           ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${plannerWords.save}</button>`}
+          ${view.fromLink === true ? html`<runnel-planner-link></runnel-planner-link>` : nothing}
         </div>
       </header>
       <div role="alert">${faults.length === 0 ? nothing : this.#refused(view)}</div>`;

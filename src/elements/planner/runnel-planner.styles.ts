@@ -25,6 +25,10 @@ export const plannerStyles = css`
     padding: 0.75rem clamp(0.25rem, 1vw, 1rem);
   }
 
+  runnel-planner > runnel-plan::part(keeping) {
+    padding-inline: clamp(0.25rem, 1vw, 1rem);
+  }
+
   /* What stays in sight does so beside the season, and not over what is below it. */
   .runnel-planner__right {
     min-inline-size: 0;

@@ -11,6 +11,7 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  * either it waits for a file to be opened. It renders in light DOM, as the grid must, and so must everything around it.
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
+ * @fires {RunnelKeepEvent} runnel-keep - From its own plan: it is kept in another way than before.
  *
  * @cssprop [--runnel-planner-grid-height=clamp(14rem, 41vh, 40rem)] - Greatest height of the grid's sheet.
  */
@@ -23,6 +24,12 @@ export class RunnelPlanner extends LitElement {
 
   /** Whether the planner's own plan can only be looked at. */
   @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
+
+  /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+  @property({ attribute: 'storage-key' }) storageKey: string | undefined;
+
+  /** Whether the planner's own plan opens from the page's address, where that carries one. */
+  @property({ type: Boolean, attribute: 'from-link' }) fromLink = false;
 
   /** The grid's licence key; see `runnel-grid`. */
   @property({ attribute: 'license-key' }) licenseKey = '';
@@ -48,7 +55,8 @@ export class RunnelPlanner extends LitElement {
   protected override render(): TemplateResult {
     const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey} .today=${this.today}></runnel-planner-sheet>`;
     if (this.isInsidePlan) return sheet;
-    return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}>${sheet}</runnel-plan>`;
+    return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}
+      .storageKey=${this.storageKey} .fromLink=${this.fromLink}>${sheet}</runnel-plan>`;
   }
 }
 

@@ -17,6 +17,8 @@ export interface PlanView {
   readonly undoLabel?: string | undefined;
   readonly redoLabel?: string | undefined;
   readonly readOnly: boolean;
+  /** Whether the page opens plans from links to it. */
+  readonly fromLink?: boolean;
   /** BCP 47 tag for numbers and dates. */
   readonly locale: string;
 }

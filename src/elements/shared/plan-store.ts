@@ -26,9 +26,14 @@ import { heldSelection, isSameSelection } from './held-selection.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-context.ts';
 
+/** Who opened a plan: a person, the page that shows it, or what keeps plans between visits. */
+export type Opener = 'person' | 'page' | 'keeper';
+
 /** Why another plan stands there. */
 export interface PlanChange {
   readonly cause: ChangeCause;
+  /** Given where the cause is a load. */
+  readonly by?: Opener;
   /** Given where the cause is an edit. */
   readonly edit: Edit | undefined;
 }
@@ -52,8 +57,8 @@ export class PlanStore {
     return () => this.#listeners.delete(listener);
   }
 
-  /** How the plan is shown: the reader's locale, and whether it can be edited. */
-  show(how: { readonly locale: string; readonly readOnly: boolean }): void {
+  /** How the plan is shown: the reader's locale, whether it can be edited, and whether its page opens plans from links. */
+  show(how: { readonly locale: string; readonly readOnly: boolean; readonly fromLink?: boolean }): void {
     this.#set(how);
   }
 
@@ -63,13 +68,13 @@ export class PlanStore {
   }
 
   /** Opens the text of a plan file. False where it is refused: `view.faults` says why and the plan on screen stays. */
-  openText(text: string): boolean {
-    return this.#open(readPlan(text));
+  openText(text: string, by: Opener = 'person'): boolean {
+    return this.#open(readPlan(text), by);
   }
 
   /** The same for a plan that is an object already. */
-  openPlan(plan: unknown): boolean {
-    return this.#open(checkPlan(plan));
+  openPlan(plan: unknown, by: Opener = 'person'): boolean {
+    return this.#open(checkPlan(plan), by);
   }
 
   /** Something was refused, here or before it reached the store. The plan on screen stays. */
@@ -106,12 +111,12 @@ export class PlanStore {
     if (!isSameSelection(held, this.#view.selection)) this.#set({ selection: held });
   }
 
-  #open(result: ReadResult): boolean {
+  #open(result: ReadResult, by: Opener): boolean {
     if (!result.ok) {
       this.refuse(result.faults);
       return false;
     }
-    this.#stand(startHistory(result.plan), { cause: 'load', edit: undefined });
+    this.#stand(startHistory(result.plan), { cause: 'load', by, edit: undefined });
     return true;
   }
 

@@ -30,7 +30,7 @@ it('opens the text of a file and computes its season', () => {
   expect(store.openText(writePlan(oneBed()))).toBe(true);
   expect(store.view).toMatchObject({ status: 'ready', plan: oneBed(), faults: [] });
   expect(store.view.season?.zones).toHaveLength(1);
-  expect(calls.map(({ change }) => change)).toEqual([{ cause: 'load', edit: undefined }]);
+  expect(calls.map(({ change }) => change)).toEqual([{ cause: 'load', by: 'person', edit: undefined }]);
 });
 
 it('refuses a bad file whole: each fault is listed and the plan on screen stays', () => {

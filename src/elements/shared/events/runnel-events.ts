@@ -2,6 +2,7 @@ import type { RunnelChangeEvent } from './change-event.ts';
 import type { RunnelEditEvent } from './edit-event.ts';
 import type { RunnelHistoryEvent } from './history-event.ts';
 import type { RunnelHoverEvent } from './hover-event.ts';
+import type { RunnelKeepEvent } from './keep-event.ts';
 import type { RunnelOpenEvent } from './open-event.ts';
 import type { RunnelSelectEvent } from './select-event.ts';
 import type { RunnelViewEvent } from './view-event.ts';
@@ -16,6 +17,7 @@ export interface RunnelEventMap {
   'runnel-edit': RunnelEditEvent;
   'runnel-history': RunnelHistoryEvent;
   'runnel-hover': RunnelHoverEvent;
+  'runnel-keep': RunnelKeepEvent;
   'runnel-open': RunnelOpenEvent;
   'runnel-select': RunnelSelectEvent;
   'runnel-view': RunnelViewEvent;

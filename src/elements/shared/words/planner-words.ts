@@ -7,6 +7,12 @@ export const plannerWords = {
   redo: 'Redo',
   open: 'Open…',
   save: 'Save',
+  copyLink: 'Copy link',
+  link: 'Link with the plan',
+  linkCopied: 'Copied: a link with the whole plan as it is now. No server sees the plan.',
+  linkToCopy: 'The browser does not let the page copy. Copy the link from the field.',
+  longLink: (characters: string) =>
+    `It is ${characters} characters long, and some mail and chat programs cut such a link: a file is safer.`,
   season: (weeks: string, from: string, zones: string, plantings: string) =>
     `${weeks} from ${from}, ${zones}, ${plantings}`,
   weeks: { one: 'week', other: 'weeks' },

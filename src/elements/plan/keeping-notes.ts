@@ -1,0 +1,70 @@
+import type { KeptPlan } from '../../exchange/kept/kept-plan.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import { formatInstant } from '../shared/format/instant.ts';
+import type {
+  Keeping,
+  KeepingChoice,
+  KeepingNote,
+  KeepingNoteKind,
+  KeepingStatus,
+  PutAside,
+} from '../shared/keeping.ts';
+import { keepingWords } from '../shared/words/keeping-words.ts';
+import type { StorageFault } from './kept-storage.ts';
+import type { Begun } from './kept-writer.ts';
+
+/** What there is to say about keeping, each kind once and the newest last, as views get it. */
+export class KeepingNotes {
+  readonly #notes = new Map<KeepingNoteKind, KeepingNote>();
+
+  say(kind: KeepingNoteKind, text: string, ...choices: readonly KeepingChoice[]): void {
+    this.#notes.set(kind, { kind, text, choices });
+  }
+
+  drop(...kinds: readonly KeepingNoteKind[]): void {
+    for (const kind of kinds) this.#notes.delete(kind);
+  }
+
+  /** Another plan is on screen: how the one before came there is of no interest any more. */
+  dropOrigin(): void {
+    this.drop('returned', 'page-plan', 'replaced', 'other-tab');
+  }
+
+  returned({ saved, base }: KeptPlan, ownBase: string | undefined, hasOwnPlan: boolean, locale: string): void {
+    const words = base === ownBase ? keepingWords.returned : keepingWords.returnedFromOther;
+    this.say('returned', words(formatInstant(saved, locale)), ...(hasOwnPlan ? (['page-plan'] as const) : []), 'close');
+  }
+
+  damaged(faults: readonly Fault[]): void {
+    this.say('damaged', keepingWords.damaged(faults), 'close');
+  }
+
+  notKept(fault: StorageFault): void {
+    this.say('not-kept', keepingWords[fault], 'save', 'retry');
+  }
+
+  /** What went wrong at the beginning of a visit. */
+  faults(begun: Begun | undefined): void {
+    if (begun?.damaged !== undefined) this.damaged(begun.damaged);
+    if (begun?.fault !== undefined) this.notKept(begun.fault);
+  }
+
+  twoTabs(): void {
+    this.say('two-tabs', keepingWords.twoTabs, 'other-tab', 'this-plan', 'save');
+  }
+
+  /** `back`: what can be opened in place of the link's plan. */
+  link(canKeep: boolean, ...back: readonly KeepingChoice[]): void {
+    if (canKeep) this.say('link', keepingWords.link, 'this-plan', ...back, 'save');
+    else this.say('link', keepingWords.linkOnly, 'save', ...back, 'close');
+  }
+
+  keeping(isKept: boolean, putAside: readonly PutAside[]): Keeping {
+    return { status: isKept ? this.#status() : 'off', notes: [...this.#notes.values()], putAside };
+  }
+
+  #status(): KeepingStatus {
+    if (this.#notes.has('not-kept')) return 'not-kept';
+    return this.#notes.has('two-tabs') || this.#notes.has('link') ? 'asking' : 'kept';
+  }
+}

@@ -1,0 +1,137 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { controls } from '../shared/controls.styles.ts';
+import { formatInstant } from '../shared/format/instant.ts';
+import { type KeepingChoice, type KeepingNote, NOT_KEPT, type PutAside } from '../shared/keeping.ts';
+import { tokens } from '../shared/tokens.styles.ts';
+import { keepingWords } from '../shared/words/keeping-words.ts';
+
+/** What a reader has to know, or to decide, about how the plan is kept. Internal to `runnel-plan`. */
+export class KeepingStrip extends LitElement {
+  static override readonly styles = [
+    tokens,
+    controls,
+    css`
+      section {
+        display: grid;
+        gap: 0.5rem;
+        outline: none;
+      }
+
+      .said > *,
+      li {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.4rem 0.75rem;
+        align-items: baseline;
+        margin-block: 0.4rem;
+      }
+
+      .said > * {
+        padding-inline-start: 0.75rem;
+        border-inline-start: 4px solid var(--_water);
+      }
+
+      .said > .urgent {
+        border-color: var(--_short);
+      }
+
+      .said p {
+        flex: 0 1 auto;
+        max-inline-size: 60rem;
+      }
+
+      @media print {
+        section {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) keeping = NOT_KEPT;
+
+  @property({ attribute: false }) locale = 'en';
+
+  @property({ attribute: false }) choose: (choice: KeepingChoice, of: string) => void = () => undefined;
+
+  /** What is thrown away at the next press. */
+  @state() private doomed: string | undefined;
+
+  #hadFocus = false;
+
+  @query('section') private readonly section!: HTMLElement;
+
+  #choose(choice: KeepingChoice, of: string): void {
+    const isFirst = choice === 'throw-away' && this.doomed !== of;
+    this.doomed = isFirst ? of : undefined;
+    if (!isFirst) this.choose(choice, of);
+  }
+
+  protected override willUpdate(): void {
+    this.#hadFocus = this.#hasFocus();
+  }
+
+  protected override updated(): void {
+    // The button that had the keyboard is gone.
+    if (this.#hadFocus && !this.#hasFocus()) this.section.focus();
+  }
+
+  #hasFocus(): boolean {
+    return (this.shadowRoot?.activeElement ?? null) !== null;
+  }
+
+  protected override render(): TemplateResult {
+    const { notes, putAside } = this.keeping;
+    return html`<section aria-label=${keepingWords.title} tabindex="-1">
+      <div class="said" role="status" aria-atomic="false">
+        ${repeat(
+          notes,
+          ({ kind }) => kind,
+          (note) => this.#note(note),
+        )}
+      </div>
+      ${
+        putAside.length === 0
+          ? nothing
+          : html`<details>
+            <summary>${keepingWords.putAside(putAside.length)}</summary>
+            <ul>
+              ${repeat(
+                putAside,
+                ({ id }) => id,
+                (plan) => this.#aside(plan),
+              )}
+            </ul>
+          </details>`
+      }
+    </section>`;
+  }
+
+  #note({ kind, text, choices }: KeepingNote): TemplateResult {
+    const isUrgent = kind === 'not-kept' || kind === 'two-tabs' || kind === 'damaged';
+    return html`<div class=${isUrgent ? 'urgent' : ''}>
+      <p>${text}</p>
+      ${choices.map((choice) => this.#button(choice, kind, keepingWords.choices[choice]))}
+    </div>`;
+  }
+
+  #aside({ id, name, saved }: PutAside): TemplateResult {
+    const what =
+      name === undefined || saved === undefined
+        ? keepingWords.asideDamaged
+        : keepingWords.aside(name, formatInstant(saved, this.locale));
+    const words = keepingWords.choices;
+    return html`<li>
+      <span id=${id}>${what}</span>
+      ${name === undefined ? nothing : this.#button('bring-back', id, words['bring-back'], id)}
+      ${this.#button('save-aside', id, words['save-aside'], id)}
+      ${this.#button('throw-away', id, this.doomed === id ? keepingWords.surely : words['throw-away'], id)}
+    </li>`;
+  }
+
+  #button(choice: KeepingChoice, of: string, words: string, about?: string): TemplateResult {
+    return html`<button aria-describedby=${about ?? nothing} @click=${() => this.#choose(choice, of)}>${words}</button>`;
+  }
+}

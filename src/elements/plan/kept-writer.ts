@@ -1,0 +1,145 @@
+/** One tab's hand on what a browser keeps of a plan: it knows what it wrote or read last, and overwrites nothing else. */
+import {
+  contains,
+  type KeptPlan,
+  type KeptReading,
+  readKept,
+  seenIn,
+  writeKept,
+} from '../../exchange/kept/kept-plan.ts';
+import { newerKept } from '../../exchange/kept/newer-kept.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { PutAside } from '../shared/keeping.ts';
+import { type KeptStorage, newId, type StorageFault } from './kept-storage.ts';
+
+/** `other`: nothing was written, since another tab has; `replaced`: what lay there before was put aside. */
+export type Written = StorageFault | 'other' | 'replaced' | undefined;
+
+/** What a visit finds. */
+export interface Begun {
+  readonly kept: KeptPlan | undefined;
+  /** Why what lay there could not be read; it is put aside. */
+  readonly damaged: readonly Fault[] | undefined;
+  readonly fault: StorageFault | undefined;
+}
+
+export class KeptWriter {
+  readonly storage: KeptStorage;
+  readonly #base: () => string | undefined;
+  readonly #writer = newId();
+  /** What lies under the key, as far as this tab knows. */
+  #text: string | undefined;
+  #known: KeptPlan | undefined;
+  #isAnother = true;
+  #draft: string | undefined;
+  /** Texts are read once: they are looked through at every writing. */
+  readonly #headings = new Map<string, { readonly text: string | undefined; readonly heading: PutAside }>();
+
+  constructor(storage: KeptStorage, base: () => string | undefined) {
+    this.storage = storage;
+    this.#base = base;
+  }
+
+  /** From now on this tab shows another plan than the one under the key, which the next writing puts aside. */
+  turnAway(): void {
+    this.#isAnother = true;
+  }
+
+  /** What a visit begins with. A copy that knows more than what lies under the key takes its place. */
+  begin(copy?: string): Begun {
+    const { text, fault: forbidden } = this.storage.read();
+    const main = text === undefined ? undefined : readKept(text);
+    const second = copy === undefined ? undefined : readKept(copy);
+    const newer = newerKept(main, second);
+    const damaged = main?.ok === false ? main.faults : undefined;
+    let fault = forbidden ?? (damaged && this.storage.moveAside());
+    if (copy !== undefined && newer === 'both') fault ??= this.storage.putAside(newId(), copy);
+    if (copy !== undefined && newer === 'copy') fault ??= this.storage.write(copy);
+    const reading = newer === 'copy' ? second : main;
+    return { kept: reading?.ok === true ? reading.kept : undefined, damaged, fault };
+  }
+
+  /** Takes what was read for what this tab shows; undefined where nothing lies under the key. */
+  take(kept: KeptPlan | undefined): void {
+    this.#text = this.storage.read().text;
+    this.#known = kept;
+    this.#isAnother = false;
+  }
+
+  /** What another tab has written since; undefined where there is nothing, or it is not of the plan on screen. */
+  news(): KeptReading | undefined {
+    const { text } = this.storage.read();
+    return text === undefined || text === this.#text || this.#isAnother ? undefined : readKept(text);
+  }
+
+  /** Whether a kept plan has all that this tab has written. */
+  isIn(kept: KeptPlan): boolean {
+    return this.#known === undefined || contains(kept, this.#known);
+  }
+
+  write(plan: Plan): Written {
+    const { text, fault } = this.storage.read();
+    if (fault !== undefined) return fault;
+    const isOther = text !== undefined && (this.#isAnother || text !== this.#text);
+    if (isOther && !this.#isAnother) return 'other';
+    const before = isOther ? keptIn(text) : undefined;
+    const stuck = isOther ? this.storage.moveAside() : undefined;
+    if (stuck !== undefined) return stuck;
+    const kept = this.#envelope(plan, before);
+    const written = writeKept(kept);
+    const refused = this.storage.write(written);
+    if (refused !== undefined) return refused;
+    this.#text = written;
+    this.#known = kept;
+    this.#isAnother = false;
+    return isOther ? 'replaced' : undefined;
+  }
+
+  /** Keeps a plan aside, in a place that stays this tab's until `leaveDraft`. */
+  writeDraft(plan: Plan): StorageFault | undefined {
+    this.#draft ??= newId();
+    return this.storage.putAside(this.#draft, writeKept(this.#envelope(plan, undefined)));
+  }
+
+  /** What was kept aside stays there, or goes where it is kept elsewhere by now. */
+  leaveDraft(isKeptElsewhere: boolean): void {
+    if (isKeptElsewhere && this.#draft !== undefined) this.storage.removeAside(this.#draft);
+    this.#draft = undefined;
+  }
+
+  /** All that was put aside, without what this tab is keeping there. */
+  listAside(): readonly PutAside[] {
+    const ids = this.storage.listAside().filter((id) => id !== this.#draft);
+    return ids
+      .map((id) => this.#heading(id, this.storage.readAside(id).text))
+      .sort((left, right) => (left.saved ?? '').localeCompare(right.saved ?? ''));
+  }
+
+  #heading(id: string, text: string | undefined): PutAside {
+    const before = this.#headings.get(id);
+    if (before !== undefined && before.text === text) return before.heading;
+    const kept = keptIn(text);
+    const heading = { id, name: kept?.plan.name, saved: kept?.saved };
+    this.#headings.set(id, { text, heading });
+    return heading;
+  }
+
+  #envelope(plan: Plan, before: KeptPlan | undefined): KeptPlan {
+    const base = this.#base();
+    const seen = seenIn(this.#known, before);
+    return {
+      writer: this.#writer,
+      revision: Math.max(0, ...Object.values(seen)) + 1,
+      seen,
+      saved: new Date().toISOString(),
+      plan,
+      ...(base !== undefined && { base }),
+    };
+  }
+}
+
+export function keptIn(text: string | undefined): KeptPlan | undefined {
+  const reading = text === undefined ? undefined : readKept(text);
+  return reading?.ok === true ? reading.kept : undefined;
+}

@@ -1,0 +1,127 @@
+/** Keeping as a page has it: the browser's storage, what happens to the tab, the address, files. */
+import { planTextFromLink } from '../../exchange/link/plan-text-from-link.ts';
+import { define } from '../shared/define.ts';
+import { saveFile } from '../shared/save-file.ts';
+import { savePlan } from '../shared/save-plan.ts';
+import { keepingWords } from '../shared/words/keeping-words.ts';
+import { isTyping } from './history-key.ts';
+import type { KeeperPage } from './keeper-page.ts';
+import { KeepingStrip } from './keeping-strip.ts';
+import { openKeptCopy } from './kept-copy.ts';
+import { KeptStorage } from './kept-storage.ts';
+import { KeptWriter, keptIn } from './kept-writer.ts';
+import { PlanKeeper } from './plan-keeper.ts';
+
+/** What a plan's element gives: its store, its own plan, and an ear for news. */
+export interface PageKeepingHost extends Pick<KeeperPage, 'store' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'told'> {
+  readonly element: HTMLElement;
+  readonly storageKey: string | undefined;
+  readonly fromLink: boolean;
+  /** Whether a person has changed or opened a plan before this came. */
+  readonly isTouched: boolean;
+}
+
+export class PageKeeping {
+  readonly keeper: PlanKeeper;
+  readonly #host: PageKeepingHost;
+  readonly #storage: KeptStorage | undefined;
+
+  constructor(host: PageKeepingHost) {
+    define('runnel-plan-keeping', KeepingStrip);
+    const { storageKey } = host;
+    this.#host = host;
+    this.#storage =
+      storageKey === undefined ? undefined : new KeptStorage(storageKey, () => localStorage, openKeptCopy());
+    this.keeper = new PlanKeeper({
+      ...host,
+      writer: this.#storage && new KeptWriter(this.#storage, host.base),
+      savePlan,
+      saveKept,
+      leaveLink,
+    });
+    void this.keeper.start(this.#link(), host.isTouched);
+  }
+
+  /** The element stands in a page. */
+  connect(): void {
+    const { element } = this.#host;
+    addEventListener('storage', this.#onStorage);
+    addEventListener('pagehide', this.#onPagehide);
+    addEventListener('pageshow', this.#onReturn);
+    addEventListener('hashchange', this.#onHashchange);
+    document.addEventListener('visibilitychange', this.#onReturn);
+    element.addEventListener('input', this.#onInput);
+    element.addEventListener('focusout', this.#onFocusout);
+    element.addEventListener('keydown', this.#onKeydown);
+  }
+
+  disconnect(): void {
+    const { element } = this.#host;
+    this.keeper.write();
+    removeEventListener('storage', this.#onStorage);
+    removeEventListener('pagehide', this.#onPagehide);
+    removeEventListener('pageshow', this.#onReturn);
+    removeEventListener('hashchange', this.#onHashchange);
+    document.removeEventListener('visibilitychange', this.#onReturn);
+    element.removeEventListener('input', this.#onInput);
+    element.removeEventListener('focusout', this.#onFocusout);
+    element.removeEventListener('keydown', this.#onKeydown);
+  }
+
+  #link(): Promise<string | undefined> {
+    return this.#host.fromLink ? planTextFromLink(location.hash) : Promise.resolve(undefined);
+  }
+
+  readonly #onStorage = ({ key }: StorageEvent): void => {
+    if (this.#storage?.isMine(key) === true) this.keeper.look();
+  };
+
+  /** The tab goes: what stands in a field counts as typed, and all is written. */
+  readonly #onPagehide = (): void => {
+    const field = focusedWithin(this.#host.element);
+    field?.blur();
+    this.keeper.write();
+  };
+
+  /** The tab is hidden, or comes back from where it heard nothing. */
+  readonly #onReturn = (): void => {
+    this.keeper.write();
+    this.keeper.look();
+  };
+
+  readonly #onHashchange = (): void => {
+    if (this.#host.fromLink) void this.keeper.openLink(this.#link());
+  };
+
+  readonly #onInput = (event: Event): void => {
+    if (isTyping(event.composedPath()[0])) this.keeper.isTyping = true;
+  };
+
+  /** A field is left, unless it is the whole window that is left, with what stands in it. */
+  readonly #onFocusout = (): void => {
+    if (document.hasFocus()) this.keeper.isTyping = false;
+  };
+
+  readonly #onKeydown = ({ key }: KeyboardEvent): void => {
+    if (key === 'Escape') this.keeper.isTyping = false;
+  };
+}
+
+/** The field with the keyboard inside an element, through shadow roots; a field that is left says what was typed in it. */
+function focusedWithin(element: HTMLElement): HTMLElement | undefined {
+  let focused = document.activeElement;
+  if (focused === null || !element.contains(focused)) return undefined;
+  while (focused.shadowRoot?.activeElement) focused = focused.shadowRoot.activeElement;
+  return focused instanceof HTMLElement ? focused : undefined;
+}
+
+function saveKept(text: string | undefined): void {
+  const kept = keptIn(text);
+  if (kept !== undefined) savePlan(kept.plan);
+  else if (text !== undefined) saveFile(keepingWords.damagedFile, text, 'text/plain');
+}
+
+function leaveLink(): void {
+  // The fragment may be the page's own by now.
+  if (location.hash.includes('runnel=')) history.replaceState(history.state, '', location.pathname + location.search);
+}

@@ -1,0 +1,99 @@
+import { expect } from 'chai';
+import '../../../src/elements/planner/define.ts';
+import { planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
+import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
+import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { oneBed } from '../../support/small-plans.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, html, onPage, quiet, until } from '../shared/on-page.ts';
+
+const textOf = (root: ParentNode | null | undefined, selector: string) =>
+  root?.querySelector(selector)?.textContent?.replaceAll(/\s+/g, ' ').trim() ?? '';
+
+async function shown(plan: Plan, opensLinks = true) {
+  const place = onPage(html`<runnel-plan .plan=${plan} ?from-link=${opensLinks}>
+    <runnel-planner-bar></runnel-planner-bar>
+  </runnel-plan>`);
+  const element = place.querySelector('runnel-plan');
+  if (element === null) throw new Error('there is no plan');
+  await quiet(element);
+  const bar = place.querySelector('runnel-planner-bar')?.shadowRoot;
+  return { place, link: bar?.querySelector('runnel-planner-link')?.shadowRoot };
+}
+
+/** The clipboard, as a browser has it that lets a page write there or does not. */
+function clipboard(write: (text: string) => Promise<void>): void {
+  Object.defineProperty(navigator, 'clipboard', { configurable: true, value: { writeText: write } });
+}
+
+/** A plan whose names do not compress. */
+function longPlan(): Plan {
+  const [bed] = oneBed().zones;
+  if (bed === undefined) throw new Error('there is no bed');
+  let seed = 1;
+  const letters = () => {
+    seed = (seed * 48_271) % 2_147_483_647;
+    return seed.toString(36);
+  };
+  const notes = () => Array.from({ length: 25 }, letters).join('');
+  return {
+    ...oneBed(),
+    zones: Array.from({ length: 150 }, (_, place) => ({
+      ...bed,
+      id: `bed${place}`,
+      name: notes().slice(0, 60),
+      plantings: bed.plantings.map((planting) => ({ ...planting, id: `${planting.id}${place}` })),
+    })),
+  };
+}
+
+describe('the planner’s link', () => {
+  afterEach(() => {
+    clearPage();
+    Reflect.deleteProperty(navigator, 'clipboard');
+  });
+
+  it('is copied with the whole plan behind the # of this page, and says so', async () => {
+    let copied = '';
+    clipboard(async (text) => {
+      copied = text;
+    });
+    const { place, link } = await shown(oneBed());
+    link?.querySelector('button')?.click();
+    await until(() => textOf(link, '[role=status]') !== '', 'something is said');
+    expect(textOf(link, '[role=status]')).to.equal(
+      'Copied: a link with the whole plan as it is now. No server sees the plan.',
+    );
+    expect(copied.split('#')[0]).to.equal(location.href.split('#')[0]);
+    const result = readPlan((await planTextFromLink(copied)) ?? '');
+    expect(result.ok && result.plan).to.deep.equal(oneBed());
+    expect(await accessibilityFaults(place)).to.deep.equal([]);
+  });
+
+  it('stands in a field, chosen whole, where the browser does not let the page copy', async () => {
+    clipboard(() => Promise.reject(new DOMException('Not allowed.', 'NotAllowedError')));
+    const { place, link } = await shown(oneBed());
+    link?.querySelector('button')?.click();
+    await until(() => (link?.querySelector('input')?.selectionEnd ?? 0) > 0, 'the link is chosen');
+    const field = link?.querySelector('input');
+    expect(field?.value.slice(field.selectionStart ?? 0, field.selectionEnd ?? 0)).to.match(/#runnel=[\w-]+$/);
+    expect(textOf(link, '[role=status]')).to.match(/^The browser does not let the page copy/);
+    expect(await accessibilityFaults(place)).to.deep.equal([]);
+  });
+
+  it('warns of its length where mail and chat may cut it', async () => {
+    clipboard(async () => undefined);
+    const plan = longPlan();
+    expect(checkPlan(plan).ok).to.equal(true);
+    const { link } = await shown(plan);
+    link?.querySelector('button')?.click();
+    await until(() => textOf(link, '[role=status]') !== '', 'something is said');
+    expect(textOf(link, '[role=status]')).to.match(/It is \d+,\d+ characters long, and some .+ a file is safer\.$/);
+  });
+
+  it('is not offered where the page opens no links', async () => {
+    const { link } = await shown(oneBed(), false);
+    expect(link).to.equal(undefined);
+  });
+});

@@ -1,0 +1,158 @@
+/** Tabs and browsers that are killed in the middle of editing, and what the next visit finds. */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, launch, type Page } from 'puppeteer-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { pageFile } from '../../.build/steps/page-bundle.ts';
+import { chromiumFlags } from '../tools/chromium-flags.ts';
+import { chromium, findBrowser } from '../tools/find-browser.ts';
+import { projectRoot } from '../tools/source-files.ts';
+
+const PAGE = `<!doctype html><html lang="en"><title>Killed</title>
+<script type="module" src="/dist/page/runnel.js"></script>
+<runnel-plan src="/garden.runnel.json" storage-key="garden"></runnel-plan>`;
+
+const LONG = 120_000;
+const WEEK = '2027-04-26';
+
+const folders: string[] = [];
+const browsers: Browser[] = [];
+let server: Server;
+let address: string;
+
+beforeAll(async () => {
+  const plan = readFileSync(join(projectRoot, 'demo/club/garden.runnel.json'), 'utf8');
+  server = createServer(async ({ url = '/' }, response) => {
+    const file = await pageFile(url);
+    const type = file?.type ?? (url.endsWith('.json') ? 'application/json' : 'text/html');
+    response.setHeader('content-type', type);
+    response.end(file?.text ?? (url.endsWith('.json') ? plan : PAGE));
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+  await fetch(`${address}dist/page/runnel.js`);
+}, LONG);
+
+afterAll(async () => {
+  await Promise.all(browsers.map((browser) => browser.close().catch(() => undefined)));
+  server.closeAllConnections();
+  server.close();
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+}, LONG);
+
+async function open(folder: string): Promise<Browser> {
+  const executablePath = findBrowser(chromium, process.env);
+  if (executablePath === undefined) throw new Error('Chromium was not found.');
+  const browser = await launch({ executablePath, args: [...chromiumFlags], userDataDir: folder });
+  browsers.push(browser);
+  return browser;
+}
+
+function newFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'runnel-killed-'));
+  folders.push(folder);
+  return folder;
+}
+
+/** A tab that shows the plan, and the minutes that it found. */
+async function visit(place: Browser | BrowserContext): Promise<{ page: Page; found: number }> {
+  const page = await place.newPage();
+  await page.goto(address);
+  await page.waitForFunction(() => document.querySelector('runnel-plan')?.plan !== undefined);
+  const found = await page.evaluate(
+    (week) => document.querySelector('runnel-plan')?.plan?.choices?.['hedge']?.[week]?.minutes ?? 0,
+    WEEK,
+  );
+  return { page, found };
+}
+
+interface Made {
+  readonly minutes: number;
+  readonly at: number;
+}
+
+/** Sets the minutes up by one, again and again. */
+async function edit(page: Page, from: number): Promise<readonly Made[]> {
+  const made: Made[] = [];
+  await page.exposeFunction('made', (minutes: number, at: number) => made.push({ minutes, at }));
+  await page.evaluate(
+    (week, first) => {
+      let minutes = first;
+      const { made } = window as unknown as { made: (minutes: number, at: number) => unknown };
+      setInterval(() => {
+        minutes++;
+        const isMade = document
+          .querySelector('runnel-plan')
+          ?.edit({ type: 'set-minutes', zone: 'hedge', week, minutes });
+        if (isMade === true) made(minutes, Date.now());
+      }, 40);
+    },
+    WEEK,
+    from,
+  );
+  return made;
+}
+
+const wait = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+/** How old the oldest edit was at the kill that the next visit lacks; 0 where it lacks none. */
+function ageLost(made: readonly Made[], found: number, killed: number): number {
+  const lost = made.find(({ minutes }) => minutes > found);
+  return lost === undefined ? 0 : Math.max(0, killed - lost.at);
+}
+
+it('twenty tabs killed while edits follow one another lose nothing that is older than a second', {
+  timeout: LONG,
+}, async () => {
+  const browser = await open(newFolder());
+  /** A window of its own, so that its tab has a process of its own. */
+  const lane = async (number: number): Promise<readonly number[]> => {
+    const context = await browser.createBrowserContext();
+    const ages: number[] = [];
+    let { page, found } = await visit(context);
+    for (let round = 0; round < 4; round++) {
+      const made = await edit(page, found);
+      await wait(1050 + 110 * ((3 * round + number) % 5) + 31 * number);
+      const session = await page.createCDPSession();
+      const killed = Date.now();
+      session.send('Page.crash').catch(() => undefined);
+      await wait(100);
+      const next = await visit(context);
+      expect(made.length).toBeGreaterThan(5);
+      expect(next.found).toBeGreaterThan(found);
+      ages.push(ageLost(made, next.found, killed));
+      void page.close().catch(() => undefined);
+      ({ page, found } = next);
+    }
+    return ages;
+  };
+  const ages = (await Promise.all([0, 1, 2, 3, 4].map(lane))).flat();
+  expect(ages).toHaveLength(20);
+  expect(Math.max(...ages)).toBeLessThan(1000);
+});
+
+it('so does a browser that is killed whole, twice', { timeout: LONG }, async () => {
+  const folder = newFolder();
+  let browser = await open(folder);
+  let { page, found } = await visit(browser);
+  for (let round = 0; round < 2; round++) {
+    const made = await edit(page, found);
+    await wait(1200);
+    const killed = Date.now();
+    const process = browser.process();
+    const ended = new Promise((resolve) => process?.once('exit', resolve));
+    process?.kill('SIGKILL');
+    await ended;
+    await wait(300);
+    rmSync(join(folder, 'SingletonLock'), { force: true });
+    browser = await open(folder);
+    const next = await visit(browser);
+    expect(made.length).toBeGreaterThan(5);
+    expect(next.found).toBeGreaterThan(found);
+    expect(ageLost(made, next.found, killed)).toBeLessThan(1000);
+    ({ page, found } = next);
+  }
+});
