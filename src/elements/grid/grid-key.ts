@@ -11,7 +11,7 @@ export function keyTemplate({ format }: SeasonSheet): TemplateResult {
   const sign = (name: string, words: string) =>
     html`<li><i class=${`runnel-key__sign runnel-key__${name}`}></i>${words}</li>`;
   return html`<ul class="runnel-grid__key runnel-key" aria-label=${title}>
-    <li>${ground} <span>0</span><span class="runnel-key__tones">${grounds}</span><span>${format.depth(deepest)}\u00a0${format.depthUnit} or more</span></li>
+    <li class="runnel-key__ground">${ground} <span>0</span><span class="runnel-key__tones">${grounds}</span><span>${format.depth(deepest)}\u00a0${format.depthUnit} or more</span></li>
     ${sign('dry', states.dry)}${sign('short', states.short)}${sign('over', states.over)}
     ${sign('closed', states.closed)}${sign('by-hand', byHand)}${sign('noted', note)}
   </ul>`;

@@ -255,8 +255,12 @@ export const gridStyles = css`
       ${forcedTokenDeclarations}
     }
 
+    /* Cells have no grounds there. */
+    .runnel-grid__key .runnel-key__ground {
+      display: none;
+    }
+
     .runnel-key__sign,
-    .runnel-key__tones i,
     .runnel-grid__measures :checked + span {
       forced-color-adjust: none;
     }

@@ -16,11 +16,12 @@ export const barStyles = `
 }
 
 .runnel-sheet .handsontable td.runnel-weather.runnel-cell {
-  padding-block-start: 0.4em;
+  padding-block: 0;
   background-image: ${bar('--_rain', 34)};
   background-size: 100% var(--_bar, 0);
   font-size: var(--_size);
   font-weight: 400;
+  vertical-align: middle;
 }
 
 .runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-eto {

@@ -4,6 +4,8 @@ import type { SeasonBinding } from './season-binding.ts';
 
 const THIS_WEEK = 'runnel-this-week';
 const POINTED = 'runnel-pointed';
+/** Over names and totals, which stand before the weeks. */
+const LEAD = 'runnel-lead';
 
 export class WeekHeaders {
   readonly #binding: SeasonBinding;
@@ -42,6 +44,7 @@ export class WeekHeaders {
   #dress(visualColumn: number, th: HTMLTableCellElement, level: number): void {
     th.classList.remove(THIS_WEEK, POINTED);
     const column = visualColumn < 0 ? undefined : this.#binding.column(visualColumn);
+    th.classList.toggle(LEAD, column !== undefined && column.kind !== 'week');
     const isLowest = level === this.#binding.hot.view.getColumnHeadersCount() - 1;
     if (column?.kind !== 'week' || !isLowest) {
       th.removeAttribute('title');

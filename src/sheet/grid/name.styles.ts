@@ -105,11 +105,24 @@ export const nameStyles = `
   display: none;
 }
 
+.runnel-narrow .handsontable td.runnel-zone.runnel-low .runnel-name-text {
+  display: -webkit-box;
+  white-space: normal;
+}
+
 .runnel-narrow .runnel-fold {
   inline-size: 1.5em;
 }
 
 /* Headers */
+.runnel-sheet .handsontable thead th.runnel-lead {
+  text-align: start;
+}
+
+.runnel-sheet .handsontable thead th.runnel-lead .relative {
+  padding-inline: 5px;
+}
+
 .runnel-sheet .handsontable th.runnel-this-week {
   box-shadow: inset 0 -3px 0 var(--_growth);
   font-weight: 700;

@@ -60,9 +60,10 @@ ${toneRegistrations}
 }
 
 .runnel-sheet .handsontable td.runnel-cell.runnel-one {
-  padding: 0.5em 0.35em 0;
+  padding: 0 0.35em;
   font-size: calc(var(--_size) * 1.1);
   font-weight: 650;
+  vertical-align: middle;
 }
 
 .runnel-sheet .handsontable td.runnel-cell.runnel-long {
@@ -89,7 +90,6 @@ ${signStyles}
 }
 
 .runnel-sheet .handsontable td.runnel-planting.runnel-cell.runnel-one {
-  padding-block-start: 0.4em;
   font-size: var(--_size);
   font-weight: 500;
 }
@@ -130,6 +130,12 @@ ${saidStyles}
     --_rain: CanvasText;
     --_growth: CanvasText;
     --_short: CanvasText;
+  }
+
+  /* Signs and bars are images, which such a mode would take away; grounds would leave too little contrast. */
+  .runnel-sheet .handsontable td.runnel-cell {
+    background-color: Canvas;
+    forced-color-adjust: none;
   }
 }
 `;

@@ -113,6 +113,17 @@ export const themeStyles = `
   mask: url('${ARROW}') center / contain no-repeat;
 }
 
+@media (forced-colors: active) {
+  .${THEME_CLASS} {
+    --ht-disabled-color: GrayText;
+  }
+
+  .${THEME_CLASS} .htContextMenu .htSubmenu .htItemWrapper::after {
+    background: CanvasText;
+    forced-color-adjust: none;
+  }
+}
+
 .${THEME_CLASS} .handsontable thead th {
   font-size: 0.87em;
 }
