@@ -88,7 +88,7 @@ async function edit(page: Page, from: number): Promise<readonly Made[]> {
           .querySelector('runnel-plan')
           ?.edit({ type: 'set-minutes', zone: 'hedge', week, minutes });
         if (isMade === true) made(minutes, Date.now());
-      }, 40);
+      }, 90);
     },
     WEEK,
     from,
