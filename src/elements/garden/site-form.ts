@@ -1,5 +1,7 @@
 /** The place: latitude, soil, slope, and how rain is counted. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { SETTINGS } from '../../engine/climate/solar-radiation-from-temperature.ts';
+import { MISSING_WEATHER_RULES } from '../../engine/climate/weather-readings.ts';
 import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
 import { SOIL_TEXTURES } from '../../engine/soil/textures.data.ts';
 import { unitOf } from '../../engine/units.ts';
@@ -20,7 +22,9 @@ export function siteForm({ site, units }: Plan, keeper: FieldKeeper): TemplateRe
   const method = site.rain?.method ?? DEFAULTS.rainMethod;
   return html`<div class="fields">
     ${numberField({
-      ...{ keeper, key: 'latitude', label: words.latitude, help: help.latitude, unit: '°', value: site.latitude },
+      ...{ keeper, key: 'latitude', label: words.latitude, unit: '°', value: site.latitude },
+      // A new plan begins there, and hardly a garden lies on it.
+      help: site.latitude === 0 ? `${help.onEquator} ${help.latitude}` : help.latitude,
       edit: (latitude) => change({ latitude }),
     })}
     ${numberField({
@@ -52,5 +56,33 @@ export function siteForm({ site, units }: Plan, keeper: FieldKeeper): TemplateRe
           })
         : nothing
     }
-  </div>`;
+  </div>
+  <details class="more">
+    <summary>${words.station}</summary>
+    <div class="fields">${stationFields({ site, units }, keeper)}</div>
+  </details>`;
+}
+
+/** For gardens with a weather station; what is left out has its usual value. */
+function stationFields({ site, units }: Pick<Plan, 'site' | 'units'>, keeper: FieldKeeper): TemplateResult {
+  const missing = site.missingWeather ?? 'hargreaves-samani';
+  return html`${numberField({
+    ...{ keeper, key: 'wind-height', label: words.windHeight, help: help.windHeight },
+    ...{ unit: unitOf('height', units).name, value: site.windHeight, otherwise: units === 'us' ? '6.6' : '2' },
+    edit: (windHeight) => change({ windHeight }),
+  })}
+  ${choiceField({
+    ...{ keeper, key: 'missing-weather', label: words.missingWeather, help: help.missingWeather, value: missing },
+    options: MISSING_WEATHER_RULES.map((value) => ({ value, label: words.missingWeathers[value] })),
+    edit: (chosen) => change({ missingWeather: chosen as typeof missing }),
+  })}
+  ${
+    missing === 'penman-monteith'
+      ? choiceField({
+          ...{ keeper, key: 'setting', label: words.setting, help: help.setting, value: site.setting ?? 'interior' },
+          options: SETTINGS.map((value) => ({ value, label: words.settings[value] })),
+          edit: (chosen) => change({ setting: chosen as NonNullable<PlanSite['setting']> }),
+        })
+      : nothing
+  }`;
 }

@@ -137,6 +137,30 @@ describe('runnel-garden', () => {
     expect(page.plan.plan?.site.latitude).to.equal(mixedGarden().site.latitude);
   });
 
+  it('says where no garden lies, and asks what only a weather station needs', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Place and soil');
+    const warning = () => page.garden.shadowRoot?.textContent?.includes('This is the equator');
+    expect(warning()).to.equal(false);
+    await type(page, 'Latitude', '0');
+    expect(warning()).to.equal(true);
+
+    named<HTMLElement>(page, 'summary', 'Weather station').click();
+    await type(page, 'Height of the wind gauge', '33');
+    expect(page.plan.plan?.site.windHeight).to.equal(33);
+    await type(page, 'Height of the wind gauge', '1');
+    expect(page.plan.plan?.site.windHeight).to.equal(33);
+    const missing = control(page, 'Where only temperatures are known');
+    missing.value = 'penman-monteith';
+    missing.dispatchEvent(new Event('change', { bubbles: true }));
+    await quiet(page.garden);
+    const setting = control(page, 'Where the garden lies');
+    setting.value = 'coastal';
+    setting.dispatchEvent(new Event('change', { bubbles: true }));
+    await quiet(page.garden);
+    expect(page.plan.plan?.site).to.include({ missingWeather: 'penman-monteith', setting: 'coastal' });
+  });
+
   it('takes a column of twelve pasted numbers from its first field', async () => {
     const page = await shown(mixedGarden());
     await open(page, 'Climate');

@@ -2,6 +2,10 @@
 export const gardenHelp = {
   latitude:
     'Degrees north of the equator; south is negative. It sets the sun’s height where ET comes from temperatures.',
+  onEquator: 'This is the equator: fill in your own.',
+  windHeight: 'Above the ground. Wind is taken down to 6.6 ft (2 m), the height that reference ET is defined for.',
+  missingWeather: 'How reference ET comes about on days without humidity, wind or sunshine (FAO-56 chapter 3).',
+  setting: 'Beside a large water the same swing of temperature means more sun (FAO-56 eq. 50).',
   soil: 'Squeeze a moist handful. Falls apart: sandy. Holds a ball but makes no ribbon: loam. Rolls into a long ribbon: clay.',
   slope: 'Rise over 100 of length. On steep or heavy ground water runs off sooner, so runs are split.',
   rainMethod:
