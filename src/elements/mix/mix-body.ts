@@ -1,10 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { ZoneRule } from '../../engine/garden.ts';
-import { compareZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
+import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import type { MixRemedy } from '../../plan/remedies/mix/remedy.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { inSlices } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { mixWords, remedyWords, trialWords } from '../shared/words/mix-words.ts';
@@ -45,6 +47,9 @@ export class MixBody {
   readonly #plan: PlanConsumer;
   readonly #search: RemedySearch;
   readonly #stages: Stages;
+  /** The zone whose first comparison is being worked out. */
+  #under: ZoneSeason | undefined;
+  #comparing: Promise<void> | undefined;
   #compared:
     | { readonly zone: ZoneSeason; readonly rule: ZoneRule | undefined; readonly comparison: ZoneComparison }
     | undefined;
@@ -59,8 +64,10 @@ export class MixBody {
   }
 
   /** Waits for the next stage of the first drawing; false where there was one. */
-  isDrawn(): Promise<boolean> {
-    return this.#stages.isDrawn();
+  async isDrawn(): Promise<boolean> {
+    if (this.#comparing === undefined) return this.#stages.isDrawn();
+    await this.#comparing;
+    return false;
   }
 
   /** Before each drawing: lets go of what is over, and looks for remedies. */
@@ -74,7 +81,8 @@ export class MixBody {
     }
     if (this.#trial !== undefined) this.#search.stop();
     else if (this.#stages.has(STAGES.figures)) this.#look(view);
-    this.#stages.until = this.#search.found === undefined ? STAGES.figures : STAGES.rest;
+    const last = this.#search.found === undefined ? STAGES.figures : STAGES.rest;
+    this.#stages.until = this.#compared === undefined ? STAGES.comparison : last;
   }
 
   render(): TemplateResult | typeof nothing {
@@ -85,8 +93,10 @@ export class MixBody {
     const season = trial?.season ?? view.season;
     const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
     if (zone === undefined || !this.#stages.has(STAGES.comparison)) return waitingTemplate(view);
-    const shown = { view, zone, comparison: this.#compare(season, zone), trial };
+    const comparison = this.#compare(season, zone);
+    if (comparison === undefined) return waitingTemplate(view);
     if (!this.#stages.has(STAGES.header)) return nothing;
+    const shown = { view, zone, comparison, trial };
     return html`${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
     ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
   }
@@ -98,12 +108,38 @@ export class MixBody {
     this.#search.for({ plan, season, zoneId: zone.id, catalogue: this.#host.catalogue, comparison });
   }
 
-  #compare(season: ReadyView['season'], zone: ZoneSeason): ZoneComparison {
+  /** Undefined while the first one is being worked out. */
+  #compare(season: ReadyView['season'], zone: ZoneSeason): ZoneComparison | undefined {
     const rule = this.#asIf?.zoneId === zone.zone.id ? this.#asIf.rule : undefined;
-    if (this.#compared?.zone !== zone || this.#compared.rule !== rule) {
+    if (this.#compared === undefined) {
+      this.#beginToCompare(season, zone);
+      return undefined;
+    }
+    if (this.#compared.zone !== zone || this.#compared.rule !== rule) {
       this.#compared = { zone, rule, comparison: compareZone(season, zone.zone.id, rule) };
     }
     return this.#compared.comparison;
+  }
+
+  /** The first time it is slow: a little at a time. */
+  #beginToCompare(season: ReadyView['season'], zone: ZoneSeason): void {
+    if (this.#under === zone) return;
+    this.#under = zone;
+    this.#comparing = new Promise((resolve) => {
+      inSlices({
+        steps: comparingZone(season, zone.zone.id),
+        isWanted: () => {
+          if (this.#under !== zone) resolve();
+          return this.#under === zone;
+        },
+        onEnd: (comparison) => {
+          this.#compared = { zone, rule: undefined, comparison };
+          this.#comparing = undefined;
+          this.#host.requestUpdate();
+          resolve();
+        },
+      });
+    });
   }
 
   #header({ view, zone, comparison }: Shown): TemplateResult {
@@ -131,7 +167,9 @@ export class MixBody {
       this.#host.requestUpdate();
     };
     const valves = zone.zone.plantings.filter(({ hasShutOff }) => hasShutOff);
-    const picture = mixPicture({ comparison, plantings: zone.zone.plantings, span, reading });
+    const picture = guard([comparison, zone, reading.units, reading.locale], () =>
+      mixPicture({ comparison, plantings: zone.zone.plantings, span, reading }),
+    );
     if (!this.#stages.has(STAGES.figures)) return html`${picture}`;
     return html`${picture}
       ${valves.map(({ id, name }) => calendarTemplate({ stretches: shutOffCalendar(zone, id) }, name, span, reading.locale))}

@@ -43,15 +43,25 @@ export interface PlantingComparison {
  * included). Throws a RangeError for a zone that is not in the season.
  */
 export function compareZone(season: Season, zoneId: string, rule?: ZoneRule): ZoneComparison {
+  const steps = comparingZone(season, zoneId, rule);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** The same in steps of one planting each, so that a page can pause between any two. Yields the plantings done. */
+export function* comparingZone(season: Season, zoneId: string, rule?: ZoneRule): Generator<number, ZoneComparison> {
   const found = season.zones.find(({ zone }) => zone.id === zoneId);
   if (found === undefined) throw new RangeError(`no zone "${zoneId}" in the season`);
   const context = { zone: found.zone, site: season.garden.site, weather: season.weather };
   const run =
     rule === undefined ? found : zoneSeason({ ...context, zone: { ...found.zone, rule } }, zoneRoom(), found.plantings);
   const room = passingRoom();
-  const plantings = run.plantings.map((planting) =>
-    comparePlanting(planting, ownNeedMm(context, planting, room), season.weather.firstDay),
-  );
+  const plantings: PlantingComparison[] = [];
+  for (const planting of run.plantings) {
+    plantings.push(comparePlanting(planting, ownNeedMm(context, planting, room), season.weather.firstDay));
+    yield plantings.length;
+  }
   return {
     zoneId,
     plantings,
