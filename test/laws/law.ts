@@ -11,6 +11,11 @@ export interface Law<Input> {
   readonly holds: (input: Input) => void;
 }
 
+/** Inputs that several laws look at, where to make them costs more than to look. */
+export function sampled<Input>(on: fc.Arbitrary<Input>, runs: number): readonly Input[] {
+  return fc.sample(on, { numRuns: runs, seed: SEED });
+}
+
 export function law<Input>(words: string, { on, runs, holds }: Law<Input>): void {
   it(words, { timeout: 120_000 }, () => {
     fc.assert(fc.property(on, holds), { numRuns: runs, seed: SEED });

@@ -9,7 +9,7 @@ export function arbitraryGardenSupply(span: SeasonSpan): fc.Arbitrary<GardenSupp
     from: fc.oneof(fc.constant(span.firstDay), dayAround(span, 10)),
     name: fc.constant('Source'),
     flowLpm: some(between(0.05, 60)),
-    pressureKpa: some(between(0, 500)),
+    pressureKpa: some(fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 9, arbitrary: between(0, 500) })),
   });
   const tank = fc.record({
     capacityLitres: fc.oneof(fc.constant(0), between(50, 6000)),
