@@ -1,0 +1,133 @@
+/** What a random garden asks of its supply, by the minute of a day and over the season. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import { type Season, ZONE_FIELDS as Z } from '../../src/engine/season/season.ts';
+import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import type { DayTiming } from '../../src/engine/supply/day-timing.ts';
+import { seasonDayTiming, seasonSupply } from '../../src/engine/supply/season-supply.ts';
+import type { ZoneRun } from '../../src/engine/supply/watering-window.ts';
+import { zoneRun } from '../../src/engine/supply/zone-run.ts';
+import { arbitraryLaidGarden } from '../support/laid-garden.ts';
+import { law, sampled } from './law.ts';
+
+const ROUNDING = 1e-6;
+
+interface TimedDay {
+  readonly season: Season;
+  readonly day: number;
+  readonly timing: DayTiming;
+}
+
+const gardens = arbitraryLaidGarden({ mostWeeks: 3, mostZones: 6, mostPlantings: 2 });
+
+/** Of each garden some day, and the day on which most zones run. */
+const days: readonly TimedDay[] = sampled(fc.tuple(gardens, fc.nat(20)), 300).flatMap(([garden, some]) => {
+  const season = runSeason(garden);
+  const { flows, drawL } = seasonSupply(season);
+  const running = [...drawL.keys()].map((day) => flows.filter((flow) => (flow[day] as number) > 0).length);
+  const busiest = running.indexOf(Math.max(...running));
+  return [some % drawL.length, busiest].map((day) => ({ season, day, timing: seasonDayTiming(season, day) }));
+});
+
+describe('the timetable of two days of 300 random gardens', () => {
+  it('runs each zone that has a line open its own minutes, in its own cycles, with its soil’s pauses', () => {
+    for (const { season, day, timing } of days) {
+      const { flows } = seasonSupply(season);
+      const week = Math.floor(day / 7);
+      for (const [place, zone] of season.zones.entries()) {
+        const isOpen = (flows[place]?.[day] as number) > 0;
+        const cycles = timing.timeline.filter(({ ids }) => ids.includes(zone.zone.id));
+        const { minutesPerCycle, soakMinutes } = zoneRun(zone, week);
+        expect(cycles).toHaveLength(isOpen ? zoneFigure(zone, 'cycles', week) : 0);
+        expectNear(cycles.length * minutesPerCycle, isOpen ? zoneFigure(zone, 'minutesPerDay', week) : 0);
+        expectApart(cycles, { minutesPerCycle, soakMinutes });
+      }
+    }
+  });
+
+  it('runs one group at a time, and together no more than the source gives', () => {
+    for (const { season, day, timing } of days) {
+      const { flows, sources } = seasonSupply(season);
+      const sourceLpm = sources.flowLpm[day] as number;
+      const flowOf = (id: string) => flows[season.zones.findIndex(({ zone }) => zone.id === id)]?.[day] as number;
+      for (const [place, { ids, endMinute }] of timing.timeline.entries()) {
+        const next = timing.timeline[place + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
+        expect(next).toBeGreaterThanOrEqual(endMinute - ROUNDING);
+        const flowLpm = sum(ids.map(flowOf));
+        if (ids.length > 1) expect(flowLpm).toBeLessThanOrEqual(sourceLpm * (1 + ROUNDING));
+        expect(timing.tooGreat.includes(ids[0] ?? '')).toBe(flowLpm > sourceLpm * (1 + 1e-9));
+      }
+    }
+  });
+
+  it('says how much of the day it takes, how much of that it waits, and by how much it passes its window', () => {
+    for (const { timing } of days) {
+      const { minutesNeeded, minutesWaiting, minutesOver, windowMinutes, fits, timeline } = timing;
+      const running = sum(timeline.map(({ startMinute, endMinute }) => endMinute - startMinute));
+      expectNear(running + minutesWaiting, minutesNeeded);
+      expectNear(minutesNeeded, Math.max(0, ...timeline.map(({ endMinute }) => endMinute)));
+      expect(fits).toBe(minutesNeeded <= windowMinutes + ROUNDING);
+      expectNear(minutesOver, fits ? 0 : minutesNeeded - windowMinutes);
+    }
+  });
+
+  it('is of every kind: groups and zones too great, pauses filled and waited out, days that fit and not', () => {
+    const kinds = {
+      groups: ({ timing }: TimedDay) => timing.groups.some((group) => group.length > 1),
+      alone: ({ timing }: TimedDay) => timing.tooGreat.length > 0,
+      waits: ({ timing }: TimedDay) => timing.minutesWaiting > 1,
+      fills: ({ timing }: TimedDay) => timing.timeline.length > timing.groups.length && timing.groups.length > 1,
+      fits: ({ timing }: TimedDay) => timing.fits && timing.timeline.length > 0,
+      over: ({ timing }: TimedDay) => !timing.fits,
+      idle: ({ timing }: TimedDay) => timing.timeline.length === 0,
+    };
+    for (const [kind, is] of Object.entries(kinds)) expect([kind, days.filter(is).length > 3]).toEqual([kind, true]);
+  });
+});
+
+describe('over a season', () => {
+  law('water closes at the meter and in the tank: what came in is what was drawn, ran over, or is there', {
+    on: arbitraryLaidGarden({ mostWeeks: 8, mostPlantings: 2 }),
+    runs: 200,
+    holds: (garden) => {
+      const season = runSeason(garden);
+      const { drawL, meteredL, tank, allowance } = seasonSupply(season);
+      const { tank: asGiven, allowanceLitresPerWeek, allowanceLitresPerSeason } = garden.supply;
+      const litres = sum(season.zones.flatMap(({ figures, weeks }) => [...figures.subarray(Z.litres, weeks)]));
+      expectNear(sum(drawL), litres);
+      if (tank === undefined || asGiven === undefined) {
+        expect([asGiven, tank]).toEqual([undefined, undefined]);
+        expectNear(sum(meteredL), litres);
+      } else {
+        const roofL = sum(season.weather.rain.mm) * asGiven.roofAreaM2 * asGiven.runoffCoefficient;
+        expectNear(sum(meteredL), sum(tank.besidesL));
+        const cameL = asGiven.startLitres + roofL + sum(tank.besidesL);
+        expectNear(cameL, litres + sum(tank.overflowL) + (tank.levelL.at(-1) as number));
+      }
+      const isAllowed = allowanceLitresPerWeek !== undefined || allowanceLitresPerSeason !== undefined;
+      expect(allowance !== undefined).toBe(isAllowed);
+      expectNear(allowance?.cumulativeL.at(-1) ?? sum(meteredL), sum(meteredL));
+    },
+  });
+});
+
+/** Each cycle is as long as it must be, at least, and so is each pause to the next. */
+function expectApart(
+  cycles: DayTiming['timeline'],
+  { minutesPerCycle, soakMinutes }: Pick<ZoneRun, 'minutesPerCycle' | 'soakMinutes'>,
+): void {
+  for (const [place, { startMinute, endMinute }] of cycles.entries()) {
+    expect(endMinute - startMinute).toBeGreaterThanOrEqual(minutesPerCycle - ROUNDING);
+    const next = cycles[place + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
+    expect(next - endMinute).toBeGreaterThanOrEqual(soakMinutes - ROUNDING);
+  }
+}
+
+function sum(values: ArrayLike<number>): number {
+  return Array.from(values).reduce((total, value) => total + value, 0);
+}
+
+function expectNear(one: number, other: number): void {
+  if (!(Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(other)))) expect.fail(`${one} is not ${other}`);
+}
