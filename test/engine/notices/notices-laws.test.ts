@@ -7,9 +7,16 @@ import { plantingFigure, plantingState } from '../../../src/engine/season/planti
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { Season } from '../../../src/engine/season/season.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
+import { arbitraryLaidGarden } from '../../support/laid-garden.ts';
+import { FIGURES, told } from './notice-figures.ts';
 
 const LACKS = ['no-line', 'dry', 'short', 'never-enough', 'closed'];
-const seasons = fc.sample(arbitraryGarden(), { numRuns: 300, seed: 11 }).map((garden) => runSeason(garden));
+const LINES = ['line-too-long', 'pressure-low', 'emitters-far-apart', 'line-downhill'];
+const SUPPLY = ['flow-too-great', 'flow-together', 'window-too-short', 'allowance-exceeded', 'tank-dry'];
+const seasons = [
+  ...fc.sample(arbitraryGarden(), { numRuns: 300, seed: 11 }),
+  ...fc.sample(arbitraryLaidGarden({ mostZones: 6, mostPlantings: 3 }), { numRuns: 200, seed: 12 }),
+].map((garden) => runSeason(garden));
 const noticed = seasons.map((season) => ({ season, notices: noticesOf(season) }));
 
 /** How often a planting's week is told as a lack of water. */
@@ -29,11 +36,11 @@ function plantingWeeks({ zones }: Season) {
   );
 }
 
-describe('the notices of 300 random gardens', () => {
-  it('are of every kind that a season alone can have', () => {
+describe('the notices of 500 random gardens, 200 of them with laid lines and a supply', () => {
+  it('are of every kind', () => {
     const kinds = new Set<string>(noticed.flatMap(({ notices }) => notices.map(({ kind }) => kind)));
-    const others = ['over', 'hand-set', 'too-long', 'refill-weekly', 'crop-past', 'out-of-season'];
-    expect([...LACKS, ...others].filter((kind) => !kinds.has(kind))).toEqual([]);
+    const others = ['over', 'hand-set', 'too-long', 'refill-weekly', 'crop-past', 'out-of-season', 'no-climate'];
+    expect([...kinds].sort()).toEqual([...LACKS, ...others, ...LINES, ...SUPPLY].sort());
   });
 
   it('tell every week in which a planting dries out or goes short, each once', () => {
@@ -72,6 +79,24 @@ describe('the notices of 300 random gardens', () => {
     }
   });
 
+  it('name zones, plantings, lines and groups that are there', () => {
+    for (const { season, notices } of noticed) {
+      const ids = season.zones.map(({ zone }) => zone.id);
+      for (const notice of notices) {
+        const { zone, own } = told(season, notice);
+        expect([notice.kind, zone === undefined]).toEqual([notice.kind, notice.zoneId === undefined]);
+        expect([notice.kind, own === undefined]).toEqual([notice.kind, notice.plantingId === undefined]);
+        expect(LINES.includes(notice.kind)).toBe(notice.lineIndex !== undefined);
+        expect(notice.groups?.flat().filter((id) => !ids.includes(id)) ?? []).toEqual([]);
+      }
+    }
+  });
+
+  it('have figures that follow from the season', () => {
+    const wrong = noticed.flatMap(({ season, notices }) => notices.flatMap((notice) => wrongFigures(season, notice)));
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
   it('come worst first', () => {
     const severities = ['danger', 'warning', 'note'];
     for (const { notices } of noticed) {
@@ -80,3 +105,15 @@ describe('the notices of 300 random gardens', () => {
     }
   });
 });
+
+function wrongFigures(season: Season, notice: Notice): readonly string[] {
+  const expected = Object.entries(FIGURES[notice.kind](told(season, notice)));
+  if (expected.length === 0) return [`${notice.kind} has no figure to look at`];
+  return expected
+    .filter(([name, figure]) => !isNear(notice.figures[name] ?? Number.NaN, figure))
+    .map(([name, figure]) => `${notice.kind}: ${name} is ${notice.figures[name]}, not ${figure}`);
+}
+
+function isNear(one: number, other: number): boolean {
+  return Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(one), Math.abs(other));
+}
