@@ -1,0 +1,146 @@
+/** Formulas that a program may call by themselves say what the season says. */
+import fc from 'fast-check';
+import { describe, expect } from 'vitest';
+import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../src/engine/application/application-rate.ts';
+import { lowestQuarterUniformity } from '../../src/engine/application/distribution-uniformity.ts';
+import { applicationEfficiency, schedulingMultiplier } from '../../src/engine/application/efficiency.ts';
+import { grossDepthMm, runMinutes } from '../../src/engine/application/run-time.ts';
+import { addDays, dayNumber, dayOfYear, daysInYear, isIsoDate, isoDate, yearOf } from '../../src/engine/calendar.ts';
+import { type DailyWeather, monthlyNormals, yearsOf } from '../../src/engine/climate/monthly-normals.ts';
+import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
+import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
+import { plantingWeek } from '../../src/engine/season/planting-week.ts';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { between, some } from '../support/garden-numbers.ts';
+import { law } from './law.ts';
+
+describe('formulas by themselves', () => {
+  law('turn net depths into gross ones, and these at a line’s rate into the minutes of the week', {
+    on: arbitraryGarden({ mostWeeks: 6 }),
+    runs: 150,
+    holds: (garden) => {
+      for (const zone of runSeason(garden).zones) {
+        const efficiency = applicationEfficiency({ efficiency: zone.zone.efficiency });
+        for (const own of zone.plantings) {
+          const { planting } = own;
+          for (let week = 0; week < zone.weeks; week += 1) {
+            const { irrigationNetMm, irrigationGrossMm, openDays } = plantingWeek(own, week);
+            expectNear(grossDepthMm(irrigationNetMm, efficiency), irrigationGrossMm);
+            const rateMmPerHour = steadyRate(garden, planting);
+            if (rateMmPerHour === undefined) continue;
+            const minutes = zoneFigure(zone, 'minutesPerDay', week) * openDays;
+            expectNear(runMinutes(irrigationGrossMm, rateMmPerHour), minutes);
+          }
+        }
+      }
+    },
+  });
+
+  law('make a landscape’s demand of reference ET, day by day', {
+    on: arbitraryGarden({ mostWeeks: 6 }),
+    runs: 150,
+    holds: (garden) => {
+      const { zones, weather } = runSeason(garden);
+      for (const { planting, demand } of zones.flatMap(({ plantings }) => plantings)) {
+        const { coefficient, establishing } = planting;
+        if (coefficient.kind === 'crop') continue;
+        const { factor: speciesFactor, density: densityFactor, microclimate: microclimateFactor } = coefficient;
+        const kl = landscapeCoefficient({ speciesFactor, densityFactor, microclimateFactor });
+        for (let day = demand.first; day < demand.end; day += 1) {
+          const isYoung = establishing !== undefined && garden.span.firstDay + day <= establishing.until;
+          const etcMm = kl * (isYoung ? establishing.factor : 1) * (weather.eto.mm[day] as number);
+          expectNear(demand.etcMm[day] as number, etcMm);
+        }
+      }
+    },
+  });
+
+  law('reckon a uniformity alike by catches and by the multiplier of its efficiency', {
+    on: fc.array(between(0.1, 9), { minLength: 4, maxLength: 40 }),
+    runs: 150,
+    holds: (catches) => {
+      const uniformity = lowestQuarterUniformity(catches);
+      const mean = catches.reduce((sum, caught) => sum + caught, 0) / catches.length;
+      expect(uniformity).toBeGreaterThanOrEqual((Math.min(...catches) / mean) * (1 - 1e-12));
+      expect(uniformity).toBeLessThanOrEqual(1);
+      expectNear(lowestQuarterUniformity([...catches, ...catches, ...catches, ...catches]), uniformity);
+      const efficiency = applicationEfficiency({ distributionUniformity: uniformity });
+      expectNear(efficiency * schedulingMultiplier(uniformity), 1);
+      expect(efficiency).toBeGreaterThanOrEqual(uniformity);
+    },
+  });
+
+  law('lay down by rows what they lay down by flow and ground', {
+    on: fc.record({ emitterFlowLph: between(0.5, 9), emitterSpacingM: between(0.1, 1), rowSpacingM: between(0.1, 1) }),
+    runs: 150,
+    holds: (layout) => {
+      const flowLph = 12 * 30 * layout.emitterFlowLph;
+      const areaM2 = 12 * layout.rowSpacingM * 30 * layout.emitterSpacingM;
+      expectNear(driplineRateMmPerHour(layout), applicationRateMmPerHour(flowLph, areaM2));
+    },
+  });
+
+  law('make normals of daily readings: each month’s mean, and of its rain for all its days', {
+    on: fc.record({
+      first: fc.integer({ min: -20_000, max: 40_000 }),
+      readings: fc.array(arbitraryReading(), { minLength: 400, maxLength: 800 }),
+    }),
+    runs: 60,
+    holds: ({ first, readings }) => {
+      const days = readings.map((reading, place): DailyWeather => ({ day: first + place, ...reading }));
+      const normals = monthlyNormals(days);
+      for (const [month, rainMm] of normals.rainMm.entries()) {
+        const ofMonth = days.filter(({ day }) => Number(isoDate(day).slice(5, 7)) === month + 1);
+        const daily = rainMm / (MONTH_DAYS[month] as number);
+        expectNear(daily, meanOf(ofMonth.map((day) => day.rainMm)));
+        expectNear(normals.minTemperatureC[month] as number, meanOf(ofMonth.map((day) => day.minTemperatureC)));
+        expectNear(normals.maxTemperatureC[month] as number, meanOf(ofMonth.map((day) => day.maxTemperatureC)));
+      }
+      expect(yearsOf(days)).toEqual([...new Set(days.map(({ day }) => Number(isoDate(day).slice(0, 4))))]);
+    },
+  });
+
+  law('count days as the calendar does', {
+    on: fc.integer({ min: -670_000, max: 2_900_000 }),
+    runs: 300,
+    holds: (day) => {
+      const asDate = new Date(day * 86_400_000);
+      expect(isoDate(day)).toBe(asDate.toISOString().slice(0, 10));
+      expect(dayNumber(isoDate(day))).toBe(day);
+      expect(addDays(isoDate(day), 1)).toBe(isoDate(day + 1));
+      const next = Date.UTC(asDate.getUTCFullYear() + 1, 0, 1) / 86_400_000;
+      expect(daysInYear(yearOf(day)) - dayOfYear(day)).toBe(next - day - 1);
+      expect(isIsoDate(isoDate(day).replace(/..$/, '32'))).toBe(false);
+      expect(isIsoDate(isoDate(day).replace(/-..-/, '-13-'))).toBe(false);
+    },
+  });
+});
+
+/** Rate of a line that lies alone and all season under a planting that stands there all season. */
+function steadyRate({ span }: Garden, { lines, from, to, areaM2 }: GardenPlanting): number | undefined {
+  const [line] = lines;
+  const isSteady = from <= span.firstDay && to >= span.firstDay + 7 * span.weeks - 1;
+  if (!isSteady || line === undefined || lines.length > 1 || line.from > span.firstDay) return undefined;
+  return line.flowLph > 0 ? applicationRateMmPerHour(line.flowLph, areaM2) : undefined;
+}
+
+const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+function arbitraryReading(): fc.Arbitrary<Omit<DailyWeather, 'day'>> {
+  return fc.record({
+    rainMm: fc.oneof(fc.constant(Number.NaN), fc.constant(0), between(0, 40), between(0, 10)),
+    minTemperatureC: some(between(-20, 20)),
+    maxTemperatureC: some(between(0, 40)),
+  });
+}
+
+function meanOf(readings: readonly (number | undefined)[]): number {
+  const known = readings.filter((reading) => reading !== undefined && Number.isFinite(reading)) as number[];
+  return known.reduce((sum, reading) => sum + reading, 0) / known.length;
+}
+
+function expectNear(one: number, other: number): void {
+  if (!(Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(other)))) expect.fail(`${one} is not ${other}`);
+}
