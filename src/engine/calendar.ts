@@ -96,7 +96,7 @@ export function addDays(from: IsoDate, count: number): IsoDate {
 /** Day of the year, 1 to 366: J of FAO-56 Table 2.5, which counts the leap day. */
 export function dayOfYear(day: DayNumber): number {
   const { year, month, dayOfMonth } = civilDate(day);
-  const before = DAYS_BEFORE_MONTH[month] ?? Number.NaN;
+  const before = DAYS_BEFORE_MONTH[month] as number;
   return before + dayOfMonth + (month > 1 && isLeapYear(year) ? 1 : 0);
 }
 

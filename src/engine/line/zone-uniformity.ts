@@ -2,6 +2,7 @@ import type { DayNumber } from '../calendar.ts';
 import type { GardenPlanting, GardenSupply } from '../garden.ts';
 import { inletPressureOn } from '../supply/source-on.ts';
 import { asMadeUniformity, USUAL_MANUFACTURING_CV } from './emission-uniformity.ts';
+import type { LateralProfile } from './lateral.ts';
 import { isSurelyFull, lineProfile } from './line-profile.ts';
 import { lineRun } from './line-run.ts';
 import { lineDays } from './zone-lines.ts';
@@ -48,7 +49,7 @@ function alike({ supply, firstDay, lastDay }: UniformityInput, planting: GardenP
   const { kpa } = inletPressureOn(supply, days.first);
   const dayCount = days.last - days.first + 1;
   if (isSurelyFull(line, planting, kpa)) return [{ share: 1, weight: line.emitters * dayCount }];
-  const flowsLph = lineProfile(line, planting, kpa)?.flowsLph ?? new Float64Array();
+  const flowsLph = (lineProfile(line, planting, kpa) as LateralProfile).flowsLph;
   const perOutlet = line.emitters / runs / flowsLph.length;
   const weight = perOutlet * runs * dayCount;
   return Array.from(flowsLph, (flowLph) => ({ share: flowLph / (perOutlet * line.emitterFlowLph), weight }));

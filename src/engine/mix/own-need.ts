@@ -27,9 +27,7 @@ export function ownNeedMm(
     longestCycleMinutes: Number.POSITIVE_INFINITY,
     choices: new Map(),
   };
-  const [season] = zoneSeason({ zone: alone, site, weather }, room, [known]).plantings;
+  const season = zoneSeason({ zone: alone, site, weather }, room, [known]).plantings[0] as PlantingSeason;
   const weeks = weather.days / 7;
-  return Float64Array.from({ length: weeks }, (_, week) =>
-    season === undefined ? 0 : plantingFigure(season, 'irrigationNetMm', week),
-  );
+  return Float64Array.from({ length: weeks }, (_, week) => plantingFigure(season, 'irrigationNetMm', week));
 }

@@ -39,13 +39,12 @@ export function lineSpans({ garden, zones }: Season): readonly (readonly LineSpa
   );
 }
 
-/** Where a notice of some spans of one line belongs, and when it holds. */
+/** Where a notice of some spans of one line, at least one, belongs, and when it holds. */
 export function placeOfLine(
   spans: readonly LineSpan[],
 ): Pick<Notice, 'zoneId' | 'plantingId' | 'lineIndex' | 'firstWeek' | 'lastWeek' | 'weeks'> {
   const weeks = [...new Set(spans.flatMap(weeksOf))].sort((left, right) => left - right);
-  const [span] = spans;
-  if (span === undefined) throw new RangeError('A notice of a line needs the days on which it lies.');
+  const span = spans[0] as LineSpan;
   return {
     zoneId: span.zone.zone.id,
     plantingId: span.planting.id,

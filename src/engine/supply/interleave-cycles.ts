@@ -63,8 +63,9 @@ function runningMinutes(jobs: Jobs): number {
   return jobs.reduce((sum, job) => job.reduce((total, { minutes }) => total + minutes, sum), 0);
 }
 
+/** Of at least one cycle. */
 function endOf(started: readonly StartedCycle[]): number {
-  return started.at(-1)?.endMinute ?? 0;
+  return (started.at(-1) as StartedCycle).endMinute;
 }
 
 function scheduled(jobs: Jobs, behind: Progress['behind'], choose: Choose): StartedCycle[] {

@@ -64,7 +64,7 @@ function timed({ season, sources, flows }: SeasonFlows, watering: readonly WeekR
 
 /** A zone none of whose lines is open on a day need not run. */
 function wateringOn({ flows }: SeasonFlows, runs: readonly WeekRun[], day: number): readonly WeekRun[] {
-  return runs.filter(({ place }) => (flows[place]?.[day] ?? 0) > 0);
+  return runs.filter(({ place }) => ((flows[place] as Float64Array)[day] as number) > 0);
 }
 
 /** An earlier day of the same week on which the same zones run with the same flows on the same source. */

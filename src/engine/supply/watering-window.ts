@@ -62,7 +62,7 @@ export function wateringDay({ groups, windowHours, interleaves }: WateringDay): 
   for (const zone of groups.flat()) requireRun(zone);
   const starts = interleave(groups.map(groupCycles), interleaves);
   const timeline = starts.map(({ job, cycle, startMinute, endMinute }) => ({
-    ids: (groups[job] ?? []).filter((zone) => runsInCycle(zone, cycle)).map(({ id }) => id),
+    ids: (groups[job] as readonly ZoneRun[]).filter((zone) => runsInCycle(zone, cycle)).map(({ id }) => id),
     startMinute,
     endMinute,
   }));

@@ -28,7 +28,7 @@ function ofSeason(season: Season): readonly Notice[] {
   const { allowance } = seasonSupply(season);
   const seasonAllowanceLitres = season.garden.supply.allowanceLitresPerSeason;
   if (allowance === undefined || seasonAllowanceLitres === undefined || allowance.firstWeekOverSeason < 0) return [];
-  const usedLitres = allowance.cumulativeL.at(-1) ?? 0;
+  const usedLitres = allowance.cumulativeL.at(-1) as number;
   const weeks = weeksWhere(season.garden.span.weeks, (week) => week >= allowance.firstWeekOverSeason);
   return oneRunOf(weeks).map(
     (run): Notice => ({

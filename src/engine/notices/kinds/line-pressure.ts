@@ -25,7 +25,7 @@ function isHopeless({ line, planting, inlet }: LineSpan): boolean {
 }
 
 function noticeOf(spans: readonly LineSpan[]): readonly Notice[] {
-  const lines = spans.flatMap(({ planting, index, inlet }) => plantingLine(planting, index, inlet) ?? []);
+  const lines = spans.map(({ planting, index, inlet }) => plantingLine(planting, index, inlet) as ZoneLine);
   const worst = lines.toSorted((left, right) => beyondBounds(right) - beyondBounds(left))[0];
   if (worst === undefined || (!worst.inlet.isKnown && worst.run.spacing === 'estimated')) return [];
   const isLow = worst.longest.outlets === 0;

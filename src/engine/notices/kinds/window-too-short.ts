@@ -45,7 +45,7 @@ export function windowTooShort(season: Season): readonly Notice[] {
 function longestRun(season: Season, day: number): number {
   const { flows } = seasonSupply(season);
   return season.zones.reduce((most, { figures, weeks }, place) => {
-    const runs = (flows[place]?.[day] ?? 0) > 0;
+    const runs = ((flows[place] as Float64Array)[day] as number) > 0;
     return runs ? Math.max(most, figures[Z.minutesPerDay * weeks + Math.floor(day / 7)] as number) : most;
   }, 0);
 }

@@ -1,7 +1,7 @@
 /** Why a planting's week has its sign. */
 import { openMasks } from '../../season/open-days.ts';
 import { LEAST_SHOWN_MM } from '../../season/planting-state.ts';
-import { STATES } from '../../season/season.ts';
+import { STATES, type State } from '../../season/season.ts';
 import { decideMinutes } from '../../season/week-minutes.ts';
 import { zoneFigure } from '../../season/zone-week.ts';
 import { STATE_SAYS } from '../state-says.ts';
@@ -11,7 +11,7 @@ import type { PlantingCell } from './planting-cell.ts';
 
 export function plantingStateStep(cell: PlantingCell): TraceStep {
   const { at, course, ground, days, planting, dayName } = cell;
-  const state = STATES[at('state')] ?? 'off';
+  const state = STATES[at('state')] as State;
   const last = ground.end - 1;
   const keeps = planting.watering === 'keep' && course.endGoalMm < Number.POSITIVE_INFINITY;
   return {

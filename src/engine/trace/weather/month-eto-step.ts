@@ -1,11 +1,11 @@
 /** A month's normal reference ET where the climate has its weather and not its ETo. */
 import { daysInMonth } from '../../calendar.ts';
-import { meanTemperature } from '../../climate/air-temperature.ts';
+import { meanTemperature, type TemperatureExtremes } from '../../climate/air-temperature.ts';
 import { midMonthDayOfYear } from '../../climate/mid-month-day-of-year.ts';
 import { monthlyReadings } from '../../climate/monthly-readings.ts';
-import { monthlyReferenceEt } from '../../climate/monthly-reference-et.ts';
+import { type MonthlyReferenceEt, monthlyReferenceEt } from '../../climate/monthly-reference-et.ts';
 import { monthlySoilHeatFlux } from '../../climate/soil-heat-flux.ts';
-import { hasTemperatures, type WeatherReadings } from '../../climate/weather-readings.ts';
+import type { WeatherReadings } from '../../climate/weather-readings.ts';
 import type { GardenSite } from '../../garden.ts';
 import { inId, monthName } from '../names.ts';
 import type { TraceStep } from '../trace-step.ts';
@@ -16,20 +16,20 @@ export function monthEtoSteps(site: GardenSite, months: readonly number[]): read
   if (site.climate.etoMm !== undefined) return [];
   const readings = monthlyReadings(site.climate);
   const computed = monthlyReferenceEt(readings, site);
-  return months.flatMap((month) => {
-    const weather = readings[month];
-    const of = computed[month];
-    if (weather === undefined || of === undefined || !hasTemperatures(weather)) return [];
+  // Months without temperatures were refused.
+  const ofMonth = (month: number) => readings[month % 12] as WeatherReadings & TemperatureExtremes;
+  return months.map((month) => {
+    const of = computed[month] as MonthlyReferenceEt;
     return weatherEtoStep({
       id: `eto-month:${inId(monthName(month))}`,
       name: monthName(month),
       method: of.method,
-      weather,
+      weather: ofMonth(month),
       site,
       dayOfYear: midMonthDayOfYear(month),
       soilHeatFluxMj: monthlySoilHeatFlux({
-        previousMeanC: meanOf(readings[(month + 11) % 12]),
-        nextMeanC: meanOf(readings[(month + 1) % 12]),
+        previousMeanC: meanTemperature(ofMonth(month + 11)),
+        nextMeanC: meanTemperature(ofMonth(month + 1)),
       }),
       dayCount: daysInMonth(COMMON_YEAR, month),
       etoMm: of.etoMm,
@@ -39,7 +39,3 @@ export function monthEtoSteps(site: GardenSite, months: readonly number[]): read
 
 /** Normals belong to no year. */
 const COMMON_YEAR = 2001;
-
-function meanOf(weather: WeatherReadings | undefined): number {
-  return weather !== undefined && hasTemperatures(weather) ? meanTemperature(weather) : Number.NaN;
-}

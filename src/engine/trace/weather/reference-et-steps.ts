@@ -1,8 +1,9 @@
 /** Reference ET of a week's days, from whatever told it. */
 import { dayOfYear } from '../../calendar.ts';
+import type { TemperatureExtremes } from '../../climate/air-temperature.ts';
 import { ETO_METHODS, monthlyEtoMm } from '../../climate/daily-eto.ts';
 import { DAILY_SOIL_HEAT_FLUX_MJ } from '../../climate/soil-heat-flux.ts';
-import { hasTemperatures } from '../../climate/weather-readings.ts';
+import type { WeatherReadings } from '../../climate/weather-readings.ts';
 import type { Season } from '../../season/season.ts';
 import { type DaySpan, placesIn, sumAt } from '../day-span.ts';
 import { inId, weekdayName } from '../names.ts';
@@ -75,7 +76,7 @@ function detailOf(season: Season, method: Method, places: readonly number[]): re
         }),
       ];
     default:
-      return places.flatMap((place) => fromWeather(season, method, place));
+      return places.map((place) => fromWeather(season, method, place));
   }
 }
 
@@ -93,24 +94,21 @@ function fromNormals(season: Season, places: readonly number[]): readonly TraceS
   ];
 }
 
-function fromWeather(season: Season, method: 'penman-monteith' | 'hargreaves-samani', place: number): TraceStep[] {
+function fromWeather(season: Season, method: 'penman-monteith' | 'hargreaves-samani', place: number): TraceStep {
   const day = season.garden.span.firstDay + place;
-  const weather = season.garden.observed.days.get(day);
-  if (weather === undefined || !hasTemperatures(weather)) return [];
+  const weather = season.garden.observed.days.get(day) as WeatherReadings & TemperatureExtremes;
   const name = weekdayName(day);
-  return [
-    weatherEtoStep({
-      id: `eto-day:${inId(name)}`,
-      name,
-      method,
-      weather,
-      site: season.garden.site,
-      dayOfYear: dayOfYear(day),
-      soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ,
-      dayCount: 1,
-      etoMm: season.weather.eto.mm[place] as number,
-    }),
-  ];
+  return weatherEtoStep({
+    id: `eto-day:${inId(name)}`,
+    name,
+    method,
+    weather,
+    site: season.garden.site,
+    dayOfYear: dayOfYear(day),
+    soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ,
+    dayCount: 1,
+    etoMm: season.weather.eto.mm[place] as number,
+  });
 }
 
 function dayWords(count: number): string {

@@ -22,7 +22,7 @@ export function weekTotalStep({ garden }: Season, part: WeekTotalPart): TraceSte
   const start = garden.span.firstDay + 7 * week;
   const entries = [...garden.observed.weeks].filter(([day]) => day >= start && day < start + 7).sort(byDay);
   // Of two totals of one week the later counts.
-  const total = entries.map(([, entry]) => totalOf(entry)).findLast((mm) => mm !== undefined) ?? 0;
+  const total = entries.map(([, entry]) => totalOf(entry)).findLast((mm) => mm !== undefined) as number;
   const shared = placesIn(weekSpan(week), isShared);
   const own = placesIn(weekSpan(week), (place) => !isShared(place));
   return {
