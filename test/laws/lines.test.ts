@@ -7,6 +7,7 @@ import { KPA_PER_METRE } from '../../src/engine/line/elevation.ts';
 import { emissionUniformity } from '../../src/engine/line/emission-uniformity.ts';
 import { frictionLossKpa } from '../../src/engine/line/friction.ts';
 import { hazenWilliamsC } from '../../src/engine/line/hazen-williams-c.ts';
+import { lateral } from '../../src/engine/line/lateral.ts';
 import { type ZoneLine, zoneLines } from '../../src/engine/line/zone-lines.ts';
 import { zoneUniformity } from '../../src/engine/line/zone-uniformity.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
@@ -70,6 +71,19 @@ describe('the lines of a week of 400 random gardens', () => {
       const bore = (Math.PI / 4) * (line.insideDiameterMm / 1000) ** 2;
       expectNear(velocityMs, Math.max(...reachFlowsLph.map(Math.abs)) / 3.6e6 / bore);
     }
+  });
+
+  it('that are loops carry what their outlets give from two feeds at the ends of a slope too', () => {
+    const loops = everyLine.filter(({ run }) => run.lateral.topology === 'loop' && run.lateral.outlets <= 200);
+    for (const { run, inlet } of loops) {
+      const through = lateral({ ...run.lateral, course: 'through', inletPressureKpa: inlet.kpa });
+      const { reachFlowsLph, flowsLph, pressuresKpa, meetingM, lengthM } = through;
+      expectNear((reachFlowsLph[0] as number) - (reachFlowsLph.at(-1) as number), sum(flowsLph));
+      expect(Math.min(...pressuresKpa)).toBeGreaterThanOrEqual(0);
+      expect(meetingM).toBeGreaterThanOrEqual(0);
+      expect(meetingM).toBeLessThanOrEqual(lengthM);
+    }
+    expect(loops.length).toBeGreaterThan(20);
   });
 
   it('that are level, full and closed at their end lose Christiansen’s share of the friction of their whole flow', () => {

@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import { type Season, ZONE_FIELDS as Z } from '../../src/engine/season/season.ts';
+import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import type { DayTiming } from '../../src/engine/supply/day-timing.ts';
 import { seasonDayTiming, seasonSupply } from '../../src/engine/supply/season-supply.ts';
-import type { ZoneRun } from '../../src/engine/supply/watering-window.ts';
+import { wateringDay, type ZoneRun } from '../../src/engine/supply/watering-window.ts';
 import { zoneRun } from '../../src/engine/supply/zone-run.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
 import { law, sampled } from './law.ts';
@@ -69,6 +69,20 @@ describe('the timetable of two days of 300 random gardens', () => {
       expectNear(minutesNeeded, Math.max(0, ...timeline.map(({ endMinute }) => endMinute)));
       expect(fits).toBe(minutesNeeded <= windowMinutes + ROUNDING);
       expectNear(minutesOver, fits ? 0 : minutesNeeded - windowMinutes);
+    }
+  });
+
+  it('is no longer than that of a timer which waits out every pause', () => {
+    for (const { season, day, timing } of days) {
+      const runOf = (id: string) => {
+        const zone = season.zones.find((candidate) => candidate.zone.id === id) as ZoneSeason;
+        return zoneRun(zone, Math.floor(day / 7));
+      };
+      const groups = timing.groups.map((ids) => ids.map(runOf));
+      const waiting = wateringDay({ groups, windowHours: 24, interleaves: false });
+      expect(timing.minutesNeeded).toBeLessThanOrEqual(waiting.minutesNeeded + ROUNDING);
+      const running = sum(timing.timeline.map(({ startMinute, endMinute }) => endMinute - startMinute));
+      expectNear(waiting.minutesNeeded - waiting.minutesWaiting, running);
     }
   });
 
