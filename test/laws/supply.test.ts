@@ -19,7 +19,13 @@ interface TimedDay {
   readonly timing: DayTiming;
 }
 
-const gardens = arbitraryLaidGarden({ mostWeeks: 3, mostZones: 6, mostPlantings: 2 });
+/** Zones that meet on the same days. */
+const gardens = fc
+  .noBias(arbitraryLaidGarden({ mostWeeks: 3, mostZones: 6, mostPlantings: 3 }))
+  .map(({ zones, ...rest }) => ({
+    ...rest,
+    zones: zones.map((zone) => ({ ...zone, wateringDays: zone.wateringDays | 0b10010 })),
+  }));
 
 /** Of each garden some day, and the day on which most zones run. */
 const days: readonly TimedDay[] = sampled(fc.tuple(gardens, fc.nat(20)), 300).flatMap(([garden, some]) => {
@@ -89,6 +95,8 @@ describe('the timetable of two days of 300 random gardens', () => {
   it('is of every kind: groups and zones too great, pauses filled and waited out, days that fit and not', () => {
     const kinds = {
       groups: ({ timing }: TimedDay) => timing.groups.some((group) => group.length > 1),
+      apart: ({ timing }: TimedDay) =>
+        timing.groups.length > 1 + timing.tooGreat.length && timing.tooGreat.length === 0,
       alone: ({ timing }: TimedDay) => timing.tooGreat.length > 0,
       waits: ({ timing }: TimedDay) => timing.minutesWaiting > 1,
       fills: ({ timing }: TimedDay) => timing.timeline.length > timing.groups.length && timing.groups.length > 1,

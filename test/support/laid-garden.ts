@@ -1,12 +1,19 @@
 /**
  * Random gardens whose lines are laid: rows, loops and single emitters, plain and compensating, on level ground and on
- * slopes, on every soil, fed by a supply of their own. Each line keeps its flow, and so the season its figures.
+ * slopes, on every soil, fed by a supply of their own, plenty or scarce. Each line keeps its flow, and so the season its figures.
  */
 import fc from 'fast-check';
-import type { Garden, GardenLine, GardenPlanting, GardenZone, ZoneSoil } from '../../src/engine/garden.ts';
+import type {
+  Garden,
+  GardenLine,
+  GardenPlanting,
+  GardenSupply,
+  GardenZone,
+  ZoneSoil,
+} from '../../src/engine/garden.ts';
 import { TEXTURE_IDS } from '../../src/engine/soil/textures.data.ts';
 import type { GardenOptions } from './arbitrary-garden.ts';
-import { between } from './garden-numbers.ts';
+import { between, some } from './garden-numbers.ts';
 import { arbitrarySuppliedGarden } from './garden-supply.ts';
 
 /** How a line is laid, whatever its flow. */
@@ -51,8 +58,9 @@ export function arbitraryLaidGarden(options: GardenOptions = {}): fc.Arbitrary<G
       garden: arbitrarySuppliedGarden(options),
       layings: fc.array(arbitraryLaying, { minLength: LAYINGS, maxLength: LAYINGS }),
       ground: arbitraryGround,
+      sourceShare: some(between(0.1, 1)),
     })
-    .map(({ garden, layings, ground }) => {
+    .map(({ garden, layings, ground, sourceShare }) => {
       let laid = 0;
       const lay = (line: GardenLine, planting: GardenPlanting) => {
         laid += 1;
@@ -68,8 +76,15 @@ export function arbitraryLaidGarden(options: GardenOptions = {}): fc.Arbitrary<G
           })),
         }),
       );
-      return { ...garden, zones };
+      return { ...garden, zones, supply: sourceShare === undefined ? garden.supply : scarce(garden, sourceShare) };
     });
+}
+
+/** A supply whose sources, where they tell their flow, give that share of what all first lines take together. */
+function scarce({ supply, zones }: Garden, share: number): GardenSupply {
+  const flowsLph = zones.flatMap(({ plantings }) => plantings.map(({ lines }) => lines[0]?.flowLph ?? 0));
+  const flowLpm = (share * flowsLph.reduce((sum, flow) => sum + flow, 0)) / 60;
+  return { ...supply, sources: supply.sources.map((source) => (source.flowLpm ? { ...source, flowLpm } : source)) };
 }
 
 function laidLine(line: GardenLine, { plants = 1 }: GardenPlanting, laying: Laying): GardenLine {
