@@ -95,7 +95,7 @@ const LATE = 30_000;
 describe('more rain never asks for more irrigation', () => {
   law('in a week, from the same state', {
     on: twoWeathers({ mostWeeks: 3 }, (planting) => planting),
-    runs: 300,
+    runs: 1_000,
     holds: ({ less, more }) => {
       const dry = runSeason(less);
       const wet = runSeason(more);
@@ -124,7 +124,7 @@ describe('more rain never asks for more irrigation', () => {
       { mostZones: 2 },
       alwaysWatered(EARLY, () => 0),
     ).map(byThirst),
-    runs: 250,
+    runs: 1_000,
     holds: ({ less, more }) => {
       const dry = zoneRows(runSeason(less));
       zoneRows(runSeason(more)).forEach(({ zone, week }, place) => {
@@ -138,7 +138,7 @@ describe('more rain never asks for more irrigation', () => {
       { mostZones: 2, mostPlantings: 1 },
       alwaysWatered(EARLY, ({ target }) => target),
     ).map(byThirst),
-    runs: 250,
+    runs: 1_000,
     holds: ({ less, more }) => {
       const dry = runSeason(less);
       runSeason(more).zones.forEach((wetZone, place) => {

@@ -10,7 +10,7 @@ describe('order does not matter', () => {
     on: arbitraryGarden({ mostZones: 5, mostPlantings: 2 }).chain((garden) =>
       fc.shuffledSubarray([...garden.zones], { minLength: garden.zones.length }).map((zones) => ({ garden, zones })),
     ),
-    runs: 200,
+    runs: 1_000,
     holds: ({ garden, zones }) => {
       const asWritten = runSeason(garden);
       const shuffled = runSeason({ ...garden, zones });
@@ -24,7 +24,7 @@ describe('order does not matter', () => {
 
   law('of the plantings in a zone', {
     on: arbitraryGarden({ mostZones: 1, mostPlantings: 5 }),
-    runs: 200,
+    runs: 1_000,
     holds: (garden) => {
       const backwards = {
         ...garden,
@@ -37,7 +37,7 @@ describe('order does not matter', () => {
   // Of two totals for one week the later counts: their order is a meaning.
   law('of the observed days', {
     on: arbitraryGarden({ mostZones: 2, mostPlantings: 2 }),
-    runs: 200,
+    runs: 1_000,
     holds: (garden) => {
       const { days, weeks } = garden.observed;
       const observed = { days: new Map([...days].reverse()), weeks };

@@ -18,19 +18,19 @@ const ROUNDING = 1e-9;
 describe('every figure is a plain number', () => {
   law('in a random garden', {
     on: arbitraryGarden(),
-    runs: 200,
+    runs: 1_000,
     holds: expectPlain,
   });
 
   law('in a random plan', {
     on: arbitraryPlan({ mostZones: 3, mostWeeks: 20 }).map(gardenOf),
-    runs: 100,
+    runs: 300,
     holds: expectPlain,
   });
 
   law('in what a random garden asks of its supply', {
     on: arbitrarySuppliedGarden(),
-    runs: 200,
+    runs: 1_000,
     holds: (garden) => {
       const { flows, drawL, times, tank, meteredL, allowance } = seasonSupply(runSeason(garden));
       const rows = [...flows, drawL, times.minutesNeeded, times.windowMinutes, meteredL];

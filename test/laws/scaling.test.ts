@@ -14,7 +14,7 @@ const DEPTHS = Object.keys(PLANTING_FIELDS).filter((field) => field !== 'flowLpm
 describe('size', () => {
   law('twice the area with twice the flow takes twice the water, in the same minutes, to the last bit', {
     on: arbitraryGarden(),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => {
       const once = runSeason(garden);
       const twice = runSeason(mapPlantings(garden, (planting) => sized(planting, 2)));
@@ -27,7 +27,7 @@ describe('size', () => {
 
   law('a zone cut into two equal halves takes the same water in all', {
     on: arbitraryGarden({ mostZones: 2 }),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => {
       const half = (zone: GardenZone, suffix: string): GardenZone => ({
         ...zone,
@@ -44,7 +44,7 @@ describe('size', () => {
 
   law('a planting cut into two equal halves of the same zone takes the same water in all', {
     on: arbitraryGarden({ mostZones: 1 }),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => {
       const halves = {
         ...garden,

@@ -16,7 +16,7 @@ const withClosedShutOffs = arbitraryGarden({ mostZones: 2 }).chain((garden) =>
 describe('a shut-off that is closed by hand', () => {
   law('lets nothing through, whatever the zone runs', {
     on: withClosedShutOffs,
-    runs: 250,
+    runs: 1_000,
     holds: ({ garden, closed }) => {
       for (const { planting, week } of plantingRows(runSeason(garden))) {
         if (!closed.has(week.week)) continue;
@@ -28,7 +28,7 @@ describe('a shut-off that is closed by hand', () => {
 
   law('does not change what its neighbours get that week', {
     on: arbitraryGarden({ mostZones: 1, mostPlantings: 3 }),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => {
       const [zone] = garden.zones;
       const behind = zone?.plantings.find(({ hasShutOff }) => hasShutOff);
@@ -49,7 +49,7 @@ describe('a shut-off that is closed by hand', () => {
 describe('a week that is closed by hand', () => {
   law('takes no water, unless minutes were really run', {
     on: arbitraryGarden(),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => {
       for (const { zone, week } of zoneRows(runSeason(garden))) {
         const choice = zone.choices.get(week.week);

@@ -45,7 +45,7 @@ const TEMPERATURES = new Set(['minTemperature', 'maxTemperature', 'dewPoint']);
 describe('units', () => {
   law('a metric plan and the same plan in US units take the same litres', {
     on: arbitraryPlan({ units: 'metric', mostZones: 3, mostWeeks: 20 }),
-    runs: 120,
+    runs: 500,
     holds: (plan) => {
       const inUs = { ...(inUsUnits(plan) as Plan), units: 'us' as const };
       expect(checkPlan(inUs)).toMatchObject({ ok: true });

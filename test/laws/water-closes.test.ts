@@ -18,7 +18,7 @@ function expectEqual(one: number, other: number, what: string): void {
 describe('water closes', () => {
   law('for each planting and week: what came and was there is what went and is there', {
     on: arbitraryGarden(),
-    runs: 250,
+    runs: 1_000,
     holds: (garden) => {
       for (const { planting, week } of plantingRows(runSeason(garden))) {
         // Depletion is missing water: it stands on the other side than water would.
@@ -36,7 +36,7 @@ describe('water closes', () => {
 
   law('from week to week: a planting starts with what it ended with', {
     on: arbitraryGarden({ mostZones: 1 }),
-    runs: 200,
+    runs: 1_000,
     holds: (garden) => {
       const rows = plantingRows(runSeason(garden)).filter(({ week }) => week.groundDays > 0);
       rows.forEach(({ planting, week }, place) => {
@@ -53,7 +53,7 @@ describe('water closes', () => {
 
   law('in the sums: a zone is its plantings, the garden its zones', {
     on: arbitraryGarden(),
-    runs: 150,
+    runs: 1_000,
     holds: (garden) => expectSums(runSeason(garden)),
   });
 });
