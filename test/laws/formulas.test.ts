@@ -8,7 +8,10 @@ import { grossDepthMm, runMinutes } from '../../src/engine/application/run-time.
 import { addDays, dayNumber, dayOfYear, daysInYear, isIsoDate, isoDate, yearOf } from '../../src/engine/calendar.ts';
 import { type DailyWeather, monthlyNormals, yearsOf } from '../../src/engine/climate/monthly-normals.ts';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
+import { adjustedKcEnd, adjustedKcMid } from '../../src/engine/plants/climate-adjustment.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
+import { landscapeFactorRange, speciesFactorRange } from '../../src/engine/plants/landscape-factor-range.ts';
+import { WATER_USE_CLASSES } from '../../src/engine/plants/water-use-classes.data.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
@@ -54,6 +57,33 @@ describe('formulas by themselves', () => {
           expectNear(demand.etcMm[day] as number, etcMm);
         }
       }
+    },
+  });
+
+  law('leave crops as the table has them in its own climate, and let wind and dry air tell on all but drying ones', {
+    on: fc.record({
+      kc: between(0.2, 1.3),
+      windMs: between(2, 9),
+      rhMinPercent: between(5, 45),
+      heightM: between(0, 12),
+    }),
+    runs: 150,
+    holds: ({ kc, ...climate }) => {
+      const table = { windMs: 2, rhMinPercent: 45, heightM: climate.heightM };
+      expectNear(adjustedKcMid(kc, table), kc);
+      expectNear(adjustedKcEnd(kc, table), kc);
+      expect(adjustedKcMid(kc, climate)).toBeGreaterThanOrEqual(kc);
+      expectNear(adjustedKcEnd(kc, climate), kc < 0.45 ? kc : adjustedKcMid(kc, climate));
+    },
+  });
+
+  law('keep each class of water use within the published factors', {
+    on: fc.constantFrom(...WATER_USE_CLASSES),
+    runs: 20,
+    holds: ({ id }) => {
+      const all = landscapeFactorRange('species');
+      const { min, max } = speciesFactorRange(id);
+      expect([min >= all.min, min < max, max <= all.max]).toEqual([true, true, true]);
     },
   });
 

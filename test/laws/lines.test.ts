@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
-import { christiansenSum } from '../../src/engine/line/christiansen.ts';
+import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../src/engine/line/christiansen.ts';
 import { KPA_PER_METRE } from '../../src/engine/line/elevation.ts';
 import { emissionUniformity } from '../../src/engine/line/emission-uniformity.ts';
 import { frictionLossKpa } from '../../src/engine/line/friction.ts';
 import { hazenWilliamsC } from '../../src/engine/line/hazen-williams-c.ts';
 import { lateral } from '../../src/engine/line/lateral.ts';
-import { type ZoneLine, zoneLines } from '../../src/engine/line/zone-lines.ts';
+import { lineDays, plantingLine, type ZoneLine, zoneLines } from '../../src/engine/line/zone-lines.ts';
 import { zoneUniformity } from '../../src/engine/line/zone-uniformity.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
 import { sampled } from './law.ts';
@@ -73,6 +73,19 @@ describe('the lines of a week of 400 random gardens', () => {
     }
   });
 
+  it('have days on which they lie, and one more than there are has neither days nor water', () => {
+    for (const { garden, week, lines } of weeks) {
+      const first = garden.span.firstDay + 7 * week;
+      for (const { planting, index, inlet } of lines) {
+        const days = lineDays(planting, index, { first, last: first + 6 });
+        expect(days?.last).toBe(Math.min(first + 6, planting.to));
+        expect(days?.first).toBe(Math.max(first, planting.from, planting.lines[index]?.from ?? Number.NaN));
+        expect(lineDays(planting, planting.lines.length, { first, last: first + 6 })).toBeUndefined();
+        expect(plantingLine(planting, planting.lines.length, inlet)).toBeUndefined();
+      }
+    }
+  });
+
   it('that are loops carry what their outlets give from two feeds at the ends of a slope too', () => {
     const loops = everyLine.filter(({ run }) => run.lateral.topology === 'loop' && run.lateral.outlets <= 200);
     for (const { run, inlet } of loops) {
@@ -98,6 +111,9 @@ describe('the lines of a week of 400 random gardens', () => {
       const pipe = { insideDiameterMm, lengthM, hazenWilliamsC: hazenWilliamsC(insideDiameterMm) };
       const lossKpa = frictionLossKpa({ ...pipe, flowLph: line.flowLph / run.runs }) * christiansenSum(outlets);
       expectNear(inlet.kpa - profile.endPressureKpa, lossKpa, 1e-6 * inlet.kpa);
+      const f = christiansenF(outlets);
+      expectNear(f, christiansenSum(outlets), 0.005);
+      expectNear(christiansenHalfSpacingF(outlets), (outlets * f - 0.5) / (outlets - 0.5));
       seen += 1;
     }
     expect(seen).toBeGreaterThan(10);
