@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { html, LitElement } from 'lit';
+import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import { controls } from '../shared/controls.styles.ts';
 import { LatePart } from '../shared/late-part.ts';
@@ -66,7 +66,7 @@ export class RunnelChart extends LitElement {
     const { part } = this.#body;
     const { view } = this.#plan;
     if (!isReady(view)) return waitingTemplate(view);
-    return part?.render(view) ?? html`<p class="waiting" role="status">${this.#body.waitingWords}</p>`;
+    return part?.render(view) ?? this.#body.waiting;
   }
 }
 

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { html, LitElement } from 'lit';
+import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import { controls } from '../shared/controls.styles.ts';
@@ -49,7 +49,7 @@ export class RunnelFiles extends LitElement {
   }
 
   protected override render(): unknown {
-    return this.#body.part?.render() ?? html`<p class="waiting" role="status">${this.#body.waitingWords}</p>`;
+    return this.#body.part?.render() ?? this.#body.waiting;
   }
 }
 

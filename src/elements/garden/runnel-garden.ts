@@ -1,4 +1,4 @@
-import { html, LitElement } from 'lit';
+import { LitElement } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
 import { controls } from '../shared/controls.styles.ts';
@@ -74,7 +74,7 @@ export class RunnelGarden extends LitElement {
   }
 
   protected override render(): unknown {
-    return this.#body.part?.render() ?? html`<p class="waiting" role="status">${this.#body.waitingWords}</p>`;
+    return this.#body.part?.render() ?? this.#body.waiting;
   }
 }
 

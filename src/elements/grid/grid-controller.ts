@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { OwnGrid } from '../../sheet/grid/own-grid.ts';
 import type { SeasonSetting } from '../../sheet/grid/season-setting.ts';
 import type { SheetPlace } from '../../sheet/sheet-place.ts';
+import { fetchPart } from '../shared/fetch-part.ts';
 
 /** All that a grid is made from. */
 export interface GridParts {
@@ -54,18 +55,18 @@ export class GridController implements ReactiveController {
 
   async #make(): Promise<void> {
     try {
-      const { OwnGrid } = await import('../../sheet/grid/own-grid.ts');
+      const part = await fetchPart(() => import('../../sheet/grid/own-grid.ts'));
+      this.hasFailed = part === undefined;
       // The element may have left the page, or have another plan, by now.
       const parts = this.#parts();
-      if (parts === undefined) return;
+      if (part === undefined || parts === undefined) return;
       this.#made = parts;
-      this.grid = new OwnGrid(parts.box, parts.setting, parts.licenseKey);
+      this.grid = new part.OwnGrid(parts.box, parts.setting, parts.licenseKey);
       this.grid.select(parts.place);
       this.#sizes.observe(parts.box);
     } catch (error) {
       this.hasFailed = true;
-      // A fault of the page's own, not of the network, must not hide.
-      if (!(error instanceof TypeError)) throw error;
+      throw error;
     } finally {
       this.#loading = undefined;
       this.#host.requestUpdate();

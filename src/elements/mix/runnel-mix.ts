@@ -1,4 +1,4 @@
-import { html, LitElement } from 'lit';
+import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
@@ -53,7 +53,7 @@ export class RunnelMix extends LitElement {
   }
 
   protected override render(): unknown {
-    return this.#body.part?.render() ?? html`<p class="waiting" role="status">${this.#body.waitingWords}</p>`;
+    return this.#body.part?.render() ?? this.#body.waiting;
   }
 }
 

@@ -1,4 +1,5 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { fetchPart } from './fetch-part.ts';
 import { planWords } from './words/plan-words.ts';
 
 /** A part of an element's code that is fetched when it is first shown, so that a page does not wait for it. */
@@ -27,6 +28,11 @@ export class LatePart<Part> implements ReactiveController {
   }
 
   /** What stands in its place until then. */
+  get waiting(): TemplateResult {
+    return html`<p class="waiting" role="status">${this.waitingWords}</p>`;
+  }
+
+  /** The words of it. */
   get waitingWords(): string {
     return this.#hasFailed ? planWords.partFailed : planWords.partLoading;
   }
@@ -45,12 +51,9 @@ export class LatePart<Part> implements ReactiveController {
 
   async #begin(): Promise<void> {
     try {
-      this.#part = await this.#fetch();
-    } catch (error) {
-      this.#hasFailed = true;
-      // A fault of the page's own, not of the network, must not hide.
-      if (!(error instanceof TypeError)) throw error;
+      this.#part = await fetchPart(this.#fetch);
     } finally {
+      this.#hasFailed = this.#part === undefined;
       this.#fetching = undefined;
       this.#host.requestUpdate();
     }

@@ -82,7 +82,7 @@ export class RunnelTrace extends LitElement {
 
   #stepsOf(season: Season, { week, zone, planting }: Cell, reading: Reading): unknown {
     const { part } = this.#steps;
-    if (part === undefined) return html`<p class="waiting" role="status">${this.#steps.waitingWords}</p>`;
+    if (part === undefined) return this.#steps.waiting;
     const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id };
     return guard([season, week, zone, planting, reading.units, reading.locale], () =>
       part.traceSteps(season, traced, reading),
