@@ -3,6 +3,7 @@ import type { Notice } from '../../engine/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Remedy } from '../../plan/remedies/notices/remedy.ts';
 import { formatCount } from '../shared/format/count.ts';
+import { formatList } from '../shared/format/list.ts';
 import { formatPercent } from '../shared/format/number.ts';
 import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
@@ -26,8 +27,7 @@ export function changeInWords({ remedy, notice, reading }: RemedyAsked): string 
   const zone = (id: string | undefined) => seasonWith.zones.find((each) => each.zone.id === id)?.zone.name ?? id ?? '';
   const plantings = seasonWith.garden.zones.flatMap((each) => each.plantings);
   const planting = (id: string | undefined) => plantings.find((each) => each.id === id)?.name ?? id ?? '';
-  const list = (ids: readonly string[], name: (id: string) => string) =>
-    new Intl.ListFormat(reading.locale, { type: 'conjunction' }).format(ids.map(name));
+  const list = (ids: readonly string[], name: (id: string) => string) => formatList(ids.map(name), reading.locale);
   switch (kind) {
     case 'close-loop':
     case 'uphill':

@@ -9,6 +9,7 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatCount } from '../shared/format/count.ts';
+import { formatList } from '../shared/format/list.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
@@ -229,7 +230,12 @@ export class RunnelNotices extends LitElement {
 function mindWords(kind: NoticeKind, locale: string): string {
   const which = cautionsOf(kind).filter((caution) => caution !== 'promise');
   if (which.length === 0) return '';
-  return cautions.mind(new Intl.ListFormat(locale).format(which.map((caution) => cautions.short[caution])));
+  return cautions.mind(
+    formatList(
+      which.map((caution) => cautions.short[caution]),
+      locale,
+    ),
+  );
 }
 
 function titleOf(notices: readonly Notice[], locale: string): string {

@@ -1,6 +1,7 @@
 import type { Notice } from '../../../engine/notices/notice.ts';
 import type { Quantity } from '../../../engine/units.ts';
 import { formatCount } from './count.ts';
+import { formatList } from './list.ts';
 import { formatMinutes } from './minutes.ts';
 import { formatPercent } from './number.ts';
 import { formatQuantity, type Reading } from './quantity.ts';
@@ -60,9 +61,6 @@ export function noticeFigures(
     days: (figure) => formatCount(at(figure), words.day, locale),
     percent: (figure) => formatPercent(at(figure), locale),
     isAbove0: (figure) => at(figure) > 0,
-    groups: () => {
-      const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-      return groups.map((ids) => list.format(ids.map(zoneName))).join('; ');
-    },
+    groups: () => groups.map((ids) => formatList(ids.map(zoneName), locale)).join('; '),
   };
 }
