@@ -2,9 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
-import { spread } from '../../plan/remedies/notices/weekdays.ts';
 import type { PlanZone, Weekday } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
+import { spread } from '../../plan/spread.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { zoneSays } from './derived.ts';

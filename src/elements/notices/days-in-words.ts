@@ -1,8 +1,8 @@
 /** Watering days that an edit gives to zones: `Beds and Pots on Mon and Thu; Hedge on Tue`. */
 import { dayNumber } from '../../engine/calendar.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import type { Weekday } from '../../plan/schema/plan-schema.ts';
-import { WEEKDAYS } from '../../plan/schema/supply.ts';
+import { weekdayMask } from '../../plan/to-garden/weekday-masks.ts';
+import { formatList } from '../shared/format/list.ts';
 import { formatWeekdays } from '../shared/format/weekdays.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
 
@@ -13,13 +13,8 @@ export function daysInWords(edits: readonly Edit[], zoneName: (id: string) => st
   const zones = new Map<string, string[]>();
   for (const edit of edits) {
     if (edit.type !== 'change-zone' || !Array.isArray(edit.change.wateringDays)) continue;
-    const days = formatWeekdays(A_MONDAY, maskOf(edit.change.wateringDays), locale);
+    const days = formatWeekdays(A_MONDAY, weekdayMask(edit.change.wateringDays), locale);
     zones.set(days, [...(zones.get(days) ?? []), zoneName(edit.zone)]);
   }
-  const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-  return [...zones].map(([days, names]) => words.change.onDays(list.format(names), days)).join('; ');
-}
-
-function maskOf(weekdays: readonly Weekday[]): number {
-  return weekdays.reduce((mask, weekday) => mask | (1 << WEEKDAYS.indexOf(weekday)), 0);
+  return [...zones].map(([days, names]) => words.change.onDays(formatList(names, locale), days)).join('; ');
 }

@@ -2,6 +2,7 @@
 import { type DayNumber, weekdayOf } from '../../engine/calendar.ts';
 import type { PlanZone, Weekday } from '../schema/plan-schema.ts';
 import { WEEKDAYS } from '../schema/supply.ts';
+import { spread } from '../spread.ts';
 
 const OFFSETS = [0, 1, 2, 3, 4, 5, 6] as const;
 
@@ -25,11 +26,7 @@ export function wateringMask(
     const named = weekdayMask(wateringDays);
     return maskOf(inWeek(named & windowWeekdays || named));
   }
-  const allowed = inWeek(windowWeekdays);
-  const days = Math.min(wateringDays, allowed.length);
-  return maskOf(
-    Array.from({ length: days }, (_, part) => allowed[Math.ceil(((part + 1) * allowed.length) / days) - 1] as number),
-  );
+  return maskOf(spread(inWeek(windowWeekdays), wateringDays));
 }
 
 function maskOf(offsets: readonly number[]): number {

@@ -15,12 +15,3 @@ export function weekdaysOfMask({ garden }: Season, mask: number): readonly Weekd
     [0, 1, 2, 3, 4, 5, 6].some((offset) => (mask >> offset) & 1 && weekdayOf(garden.span.firstDay + offset) === place),
   );
 }
-
-/** At most `count` of some weekdays, those at the ends of equal parts. */
-export function spread(weekdays: readonly Weekday[], count: number): readonly Weekday[] {
-  const days = Math.min(count, weekdays.length);
-  return Array.from(
-    { length: days },
-    (_, part) => weekdays[Math.ceil(((part + 1) * weekdays.length) / days) - 1] as Weekday,
-  );
-}

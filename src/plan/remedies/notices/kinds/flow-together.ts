@@ -1,7 +1,8 @@
 /** Zones that cannot run at once water on weekdays of their own, group by group. */
 import type { Edit } from '../../../edits/edit.ts';
+import { spread } from '../../../spread.ts';
 import type { Candidate, Noticed } from '../remedy.ts';
-import { allowedWeekdays, spread, weekdaysOfMask } from '../weekdays.ts';
+import { allowedWeekdays, weekdaysOfMask } from '../weekdays.ts';
 import { daysLabel } from '../words.ts';
 
 export function flowTogetherCandidates({ season, notice }: Noticed): readonly Candidate[] {
