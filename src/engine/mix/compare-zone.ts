@@ -1,5 +1,6 @@
 /** One zone's plantings side by side: what each needed and what it got. */
 import type { ZoneRule } from '../garden.ts';
+import { runThrough } from '../run-through.ts';
 import { lineOn } from '../season/planting-days.ts';
 import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
@@ -43,10 +44,7 @@ export interface PlantingComparison {
  * included). Throws a RangeError for a zone that is not in the season.
  */
 export function compareZone(season: Season, zoneId: string, rule?: ZoneRule): ZoneComparison {
-  const steps = comparingZone(season, zoneId, rule);
-  let step = steps.next();
-  while (step.done !== true) step = steps.next();
-  return step.value;
+  return runThrough(comparingZone(season, zoneId, rule));
 }
 
 /** The same in steps of one planting each, so that a page can pause between any two. Yields the plantings done. */

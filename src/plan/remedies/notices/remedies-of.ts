@@ -1,4 +1,5 @@
 import type { Notice } from '../../../engine/notices/notice.ts';
+import { runThrough } from '../../../engine/run-through.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import type { Plan } from '../../schema/plan-schema.ts';
 import { brought } from './brought.ts';
@@ -34,10 +35,7 @@ const CANDIDATES: Readonly<Record<RemediedKind, (of: Noticed) => Candidates>> = 
  * second: ask for one notice at a time, and where somebody waits use `searchRemedies`. Never throws.
  */
 export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly Remedy[] {
-  const search = searchRemedies({ plan, season, notice });
-  let step = search.next();
-  while (step.done !== true) step = search.next();
-  return step.value;
+  return runThrough(searchRemedies({ plan, season, notice }));
 }
 
 /**
