@@ -66,8 +66,10 @@ export class FilesBody {
   readonly #onDrag = (event: DragEvent): void => {
     if (!event.dataTransfer?.types.includes('Files')) return;
     event.preventDefault();
-    this.#isDraggedOver = event.type === 'dragover';
-    this.#host.requestUpdate();
+    const isOver = event.type === 'dragover';
+    // It is told many times a second while a file hangs there.
+    if (isOver !== this.#isDraggedOver) this.#host.requestUpdate();
+    this.#isDraggedOver = isOver;
     const file = event.type === 'drop' ? event.dataTransfer.files[0] : undefined;
     if (file !== undefined) void this.#intake.openFile(file);
   };

@@ -25,6 +25,8 @@ export class PageKeeping {
   readonly keeper: PlanKeeper;
   readonly #host: PageKeepingHost;
   readonly #storage: KeptStorage | undefined;
+  /** Ends the listening of the last time that the element stood in a page. */
+  #ended = new AbortController();
 
   constructor(host: PageKeepingHost) {
     define('runnel-plan-keeping', KeepingStrip);
@@ -45,27 +47,21 @@ export class PageKeeping {
   /** The element stands in a page. */
   connect(): void {
     const { element } = this.#host;
-    addEventListener('storage', this.#onStorage);
-    addEventListener('pagehide', this.#onPagehide);
-    addEventListener('pageshow', this.#onReturn);
-    addEventListener('hashchange', this.#onHashchange);
-    document.addEventListener('visibilitychange', this.#onReturn);
-    element.addEventListener('input', this.#onInput);
-    element.addEventListener('focusout', this.#onFocusout);
-    element.addEventListener('keydown', this.#onKeydown);
+    this.#ended = new AbortController();
+    const { signal } = this.#ended;
+    addEventListener('storage', this.#onStorage, { signal });
+    addEventListener('pagehide', this.#onPagehide, { signal });
+    addEventListener('pageshow', this.#onReturn, { signal });
+    addEventListener('hashchange', this.#onHashchange, { signal });
+    document.addEventListener('visibilitychange', this.#onReturn, { signal });
+    element.addEventListener('input', this.#onInput, { signal });
+    element.addEventListener('focusout', this.#onFocusout, { signal });
+    element.addEventListener('keydown', this.#onKeydown, { signal });
   }
 
   disconnect(): void {
-    const { element } = this.#host;
     this.keeper.write();
-    removeEventListener('storage', this.#onStorage);
-    removeEventListener('pagehide', this.#onPagehide);
-    removeEventListener('pageshow', this.#onReturn);
-    removeEventListener('hashchange', this.#onHashchange);
-    document.removeEventListener('visibilitychange', this.#onReturn);
-    element.removeEventListener('input', this.#onInput);
-    element.removeEventListener('focusout', this.#onFocusout);
-    element.removeEventListener('keydown', this.#onKeydown);
+    this.#ended.abort();
   }
 
   #link(): Promise<string | undefined> {

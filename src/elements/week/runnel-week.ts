@@ -52,13 +52,14 @@ export class RunnelWeek extends LitElement {
     const start = firstDay + 7 * week;
     const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
     const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
+    const hasClimate = !weeksWithoutClimate(season).includes(week);
     return html`<header>
         <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
         <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
         <p>${weekWords.total(formatMinutes(minutes, reading.locale), formatQuantity(total, 'volume', reading))}</p>
         ${this.#steps(view, week)}
       </header>
-      <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week))}</div>
+      <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>
       ${cautionsTemplate(season.garden.supply.tank !== undefined)}`;
   }
 
@@ -73,7 +74,7 @@ export class RunnelWeek extends LitElement {
     </nav>`;
   }
 
-  #zone(view: ReadyView, zone: ZoneSeason, week: number): TemplateResult {
+  #zone(view: ReadyView, zone: ZoneSeason, week: number, hasClimate: boolean): TemplateResult {
     const { plan, season, readOnly } = view;
     const firstDay = season.garden.span.firstDay + 7 * week;
     const planned = zoneFigure(zone, 'minutes', week);
@@ -90,7 +91,7 @@ export class RunnelWeek extends LitElement {
       firstDay,
       reading: { units: plan.units, locale: view.locale },
       note: zone.zone.choices.get(week)?.note,
-      hasClimate: !weeksWithoutClimate(season).includes(week),
+      hasClimate,
       check: readOnly ? undefined : check,
     });
   }
