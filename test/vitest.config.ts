@@ -10,6 +10,8 @@ export default defineConfig({
     allowOnly: false,
     passWithNoTests: false,
     testTimeout: 20_000,
+    // Many of the tests wait for a browser or a compiler of their own: left to itself, the runner keeps one core free.
+    maxWorkers: '100%',
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],
