@@ -39,26 +39,14 @@ export type DemandPlanting = Pick<
   | 'to'
 >;
 
-/** Two arrays of one number a day: of ETc and of readily available water, mm. */
-export type DemandRoom = readonly [Float64Array, Float64Array];
-
-/** Room for the demands of several plantings, in one block. */
-export function demandRoom(days: number, plantings: number): readonly DemandRoom[] {
-  const block = new Float64Array(2 * days * plantings);
-  return Array.from({ length: plantings }, (_, place) => {
-    const start = 2 * days * place;
-    return [block.subarray(start, start + days), block.subarray(start + days, start + 2 * days)];
-  });
-}
-
-/** `room`: zeros, which the demand fills and keeps. */
 export function plantingDemand(
   planting: DemandPlanting,
   soil: Pick<ZoneSoil, 'availableWater'>,
   weather: Weather,
-  [etcMm, rawMm]: DemandRoom = [new Float64Array(weather.days), new Float64Array(weather.days)],
 ): PlantingDemand {
   const { firstDay, days } = weather;
+  const etcMm = new Float64Array(days);
+  const rawMm = new Float64Array(days);
   const first = Math.min(days, Math.max(0, planting.from - firstDay));
   const end = Math.max(first, Math.min(days, planting.to + 1 - firstDay));
   const tawMm = totalAvailableWaterMm(soil.availableWater, planting.rootDepthM);

@@ -10,13 +10,14 @@ const OVER = STATES.indexOf('over');
 const MET = STATES.indexOf('met');
 const OFF = STATES.indexOf('off');
 
+/** Filled anew each week, so that a long season makes no litter. */
 export interface WeekLimits {
   /** Readily available water on the last day in the ground, mm. */
-  readonly rawMm: number;
+  rawMm: number;
   /** Depletion that it should have come back to, mm; Infinity where it was left alone. */
-  readonly goalMm: number;
+  goalMm: number;
   /** Net depth that rounding to the timer's step can bring beyond the need, mm. */
-  readonly roundingMm: number;
+  roundingMm: number;
 }
 
 /** Place in STATES for a planting's week, whose other figures are already there. */

@@ -20,7 +20,11 @@ const DEMAND_FIELDS = Object.keys({
 
 function isSame(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
-  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
-  const [left, right] = [Object.entries(one), Object.entries(other)];
-  return left.length === right.length && left.every(([key, value]) => isSame(value, other[key as keyof typeof other]));
+  if (!isRecord(one) || !isRecord(other)) return false;
+  const keys = Object.keys(one);
+  return keys.length === Object.keys(other).length && keys.every((key) => isSame(one[key], other[key]));
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
 }

@@ -34,7 +34,8 @@ export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): n
   let thirstiest = 0;
   let litres = 0;
   let litresPerMinute = 0;
-  for (const voice of voices) {
+  for (let at = 0; at < voices.length; at++) {
+    const voice = voices[at] as PlantingVoice;
     if (!decides(voice, anyOpen)) continue;
     if (voice.minutesPerDay > thirstiest) thirstiest = voice.minutesPerDay;
     litres += voice.minutesPerDay * voice.litresPerMinute;

@@ -4,7 +4,7 @@ import { daysMask } from './days-mask.ts';
 import { type EarlierWeeks, wasRunAlike } from './earlier-weeks.ts';
 import { fewestOpenDays, openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
-import { plantingStateOf } from './planting-state.ts';
+import { plantingStateOf, type WeekLimits } from './planting-state.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from './season.ts';
 import { type PlantingCourse, runWeek } from './week-balance.ts';
 import { setOut, type WeekCourse, weekCourse } from './week-course.ts';
@@ -29,8 +29,7 @@ interface Member {
   readonly voice: PlantingVoice;
   /** Its figures are there already, and hold for every week that is run as it was. */
   readonly before: EarlierWeeks | undefined;
-  /** Depletion that the week should end with, mm; Infinity where nothing is asked of it. */
-  goalMm: number;
+  readonly limits: WeekLimits;
 }
 
 export interface ZoneStart {
@@ -57,7 +56,7 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
       need: noNeed(),
       voice: plantingVoice(planting.planting),
       before: before[place],
-      goalMm: Number.POSITIVE_INFINITY,
+      limits: { rawMm: 0, goalMm: Number.POSITIVE_INFINITY, roundingMm: 0 },
     };
   });
   return { season, members, voices: members.map(({ voice }) => voice), masks: openMasks(zone.wateringDays) };
@@ -67,9 +66,12 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
 export function runZoneWeek({ season, members, voices, masks }: ZoneRun, week: number): void {
   const { zone } = season;
   const choice = zone.choices.get(week);
-  for (const each of members) assessNeed(each, week * 7, zone.wateringDays);
+  // By place: over a season, an iterator for each week takes longer than what is done with it.
+  const { length } = members;
+  for (let at = 0; at < length; at++) assessNeed(members[at] as Member, week * 7, zone.wateringDays);
   const minutes = decideMinutes(zone, choice, zoneMinutes(zone.rule, voices), masks.length - 1);
-  for (const each of members) {
+  for (let at = 0; at < length; at++) {
+    const each = members[at] as Member;
     const openDays = openDaysOf(each, masks, choice, minutes.minutesPerDay);
     runMember(each, week, minutes.minutesPerDay, masks[openDays] as number);
     keepOutcome(each, week, minutes.roundingMinutes);
@@ -103,7 +105,7 @@ function assessNeed(member: Member, start: number, mask: number): void {
     need.neededMm = 0;
     need.minutesPerDay = 0;
   }
-  member.goalMm = planting.watering === 'keep' ? week.endGoalMm : Number.POSITIVE_INFINITY;
+  member.limits.goalMm = planting.watering === 'keep' ? week.endGoalMm : Number.POSITIVE_INFINITY;
   voice.isPresent = week.last >= 0;
   voice.minutesPerDay = need.minutesPerDay;
   voice.litresPerMinute = need.netMmPerMinute * planting.areaM2;
@@ -124,7 +126,7 @@ function openDaysOf(
 }
 
 /** `roundingMinutes`: those a watering day by which rounding up may exceed the need. */
-function keepOutcome({ season, course, goalMm, need }: Member, week: number, roundingMinutes: number): void {
+function keepOutcome({ season, course, limits, need }: Member, week: number, roundingMinutes: number): void {
   const { figures, weeks, days } = course;
   const isInGround = (figures[P.groundDays * weeks + week] as number) > 0;
   const lastDay = Math.min(week * 7 + 7, days.demand.end) - 1;
@@ -132,9 +134,7 @@ function keepOutcome({ season, course, goalMm, need }: Member, week: number, rou
   figures[P.neededMm * weeks + week] = need.neededMm;
   figures[P.minutesWanted * weeks + week] = need.minutesPerDay < Number.POSITIVE_INFINITY ? need.minutesPerDay : 0;
   figures[P.flowLpm * weeks + week] = (netMmPerMinute / course.efficiency) * season.planting.areaM2;
-  figures[P.state * weeks + week] = plantingStateOf(figures, weeks, week, {
-    rawMm: days.demand.rawMm[lastDay] ?? 0,
-    goalMm,
-    roundingMm: roundingMinutes * (figures[P.openDays * weeks + week] as number) * netMmPerMinute,
-  });
+  limits.rawMm = days.demand.rawMm[lastDay] ?? 0;
+  limits.roundingMm = roundingMinutes * (figures[P.openDays * weeks + week] as number) * netMmPerMinute;
+  figures[P.state * weeks + week] = plantingStateOf(figures, weeks, week, limits);
 }

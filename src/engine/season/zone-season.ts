@@ -1,9 +1,9 @@
 /** One zone through its season: as a whole, or from the week on in which something moved. */
 import type { GardenZone } from '../garden.ts';
+import { AlikeDemands } from './alike-demands.ts';
 import type { EarlierWeeks } from './earlier-weeks.ts';
 import { type DayRoom, dayRoom, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
-import { demandRoom, type PlantingDemand, plantingDemand } from './planting-demand.ts';
-import { monthShares } from './planting-rain.ts';
+import type { PlantingDemand } from './planting-demand.ts';
 import {
   PLANTING_FIELDS as P,
   PLANTING_FIELD_COUNT,
@@ -18,18 +18,19 @@ import { runZoneWeek, zoneRun } from './zone-run.ts';
 export interface ZoneRoom {
   /** Place p to a zone's p-th planting. */
   readonly days: DayRoom[];
+  readonly alike: AlikeDemands;
   /** Place z to the figures of a season's z-th zone: they hold until the next season is run in this room. */
   readonly figures?: Float64Array[];
 }
 
 /** Room for seasons that are kept. */
 export function zoneRoom(): ZoneRoom {
-  return { days: [] };
+  return { days: [], alike: new AlikeDemands() };
 }
 
 /** Room for seasons that are looked at one by one, each gone with the next: memory taken anew is what costs most. */
 export function passingRoom(): ZoneRoom {
-  return { days: [], figures: [] };
+  return { days: [], alike: new AlikeDemands(), figures: [] };
 }
 
 /**
@@ -44,11 +45,9 @@ export function zoneSeason(
 ): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const unknown = zone.plantings.filter((_, at) => known[at] === undefined).length;
-  const demandMm = demandRoom(weather.days, unknown).values();
   const season = inBlocks(zone, weeks, emptyFigures(room, place, figureCount(zone) * weeks), (planting, at) => {
-    const demand = known[at]?.demand ?? plantingDemand(planting, zone.soil, weather, demandMm.next().value);
-    return { demand, rainShares: known[at]?.rainShares ?? monthShares(demand, site, weather) };
+    const demand = known[at]?.demand ?? room.alike.demandOf(planting, zone.soil, weather);
+    return { demand, rainShares: known[at]?.rainShares ?? room.alike.sharesOf(demand, site, weather) };
   });
   season.plantings.forEach(({ figures }, at) => {
     const before = known[at]?.before;
@@ -85,7 +84,8 @@ export function zoneSeasonAfter(
   const figures = new Float64Array(new Float64Array(before.figures.buffer));
   const season = inBlocks(context.zone, weeks, figures, (_, place) => plantings[place] as PlantingSeason);
   // A planting that is filled deep and seldom looks a week ahead.
-  const from = Math.max(0, changed.first - 1);
+  const isAhead = context.zone.plantings.some(({ watering }) => watering === 'refill');
+  const from = Math.max(0, isAhead ? changed.first - 1 : changed.first);
   const fill = (first: number) => fillRoom(season, context, room, { first, last: first + STRETCH_WEEKS });
   const run = zoneRun(season, { days: fill(from), rainMm: context.weather.rain.mm, from });
   for (let week = from; week < weeks; week++) {

@@ -22,7 +22,8 @@ export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes):
   let flowLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
-  for (const planting of plantings) {
+  for (let at = 0; at < plantings.length; at++) {
+    const planting = plantings[at] as PlantingSeason;
     const own = planting.figures;
     if (own[P.groundDays * weeks + week] === 0) continue;
     addVolumes(figures, planting, week);

@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import type { GardenPlanting, ZoneSoil } from '../../../src/engine/garden.ts';
+import { AlikeDemands } from '../../../src/engine/season/alike-demands.ts';
+import { plantingDemand } from '../../../src/engine/season/planting-demand.ts';
+import { monthShares } from '../../../src/engine/season/planting-rain.ts';
+import { seasonWeather } from '../../../src/engine/weather.ts';
+import { plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
+
+const garden = plainGarden([plainZone()]);
+const soil = plainZone().soil;
+const weather = seasonWeather(garden);
+const planting = plainPlanting();
+const { coefficient } = planting;
+if (coefficient.kind !== 'landscape') throw new Error('the plain planting is a landscape one');
+
+describe('plantings that ask alike', () => {
+  it('share their days, whatever their name, ground and line', () => {
+    const alike = new AlikeDemands();
+    const demand = alike.demandOf(planting, soil, weather);
+    expect(demand).toEqual(plantingDemand(planting, soil, weather));
+    const other = structuredClone({ ...planting, id: 'other', name: 'Other', areaM2: 3, lines: [], hasShutOff: true });
+    expect(alike.demandOf(other, structuredClone(soil), weather)).toBe(demand);
+    const shares = alike.sharesOf(demand, garden.site, weather);
+    expect(shares).toEqual(monthShares(demand, garden.site, weather));
+    expect(alike.sharesOf(demand, garden.site, weather)).toBe(shares);
+  });
+
+  it.each<[string, Partial<GardenPlanting>, Partial<ZoneSoil>]>([
+    ['factor', { coefficient: { ...coefficient, factor: coefficient.factor / 2 } }, {}],
+    // The same product: the fingerprint cannot tell them apart, the comparison must.
+    [
+      'density',
+      { coefficient: { ...coefficient, factor: coefficient.factor / 2, density: 2 * coefficient.density } },
+      {},
+    ],
+    ['establishing', { establishing: { until: planting.from + 7, factor: 1.5 } }, {}],
+    ['roots', { rootDepthM: 2 * planting.rootDepthM }, {}],
+    ['allowed depletion', { allowedDepletion: planting.allowedDepletion / 2 }, {}],
+    ['adjustment', { adjustsDepletion: !planting.adjustsDepletion }, {}],
+    ['target', { target: planting.target + 0.1 }, {}],
+    ['start', { startDepletion: planting.startDepletion + 0.1 }, {}],
+    ['first day', { from: weather.firstDay + 3 }, {}],
+    ['last day', { to: weather.firstDay + 3 }, {}],
+    ['soil', {}, { availableWater: 2 * soil.availableWater }],
+  ])('do not with another %s', (_, change, ofSoil) => {
+    const alike = new AlikeDemands();
+    const demand = alike.demandOf(planting, soil, weather);
+    const [other, otherSoil] = [
+      { ...planting, ...change },
+      { ...soil, ...ofSoil },
+    ];
+    const found = alike.demandOf(other, otherSoil, weather);
+    expect(found).not.toBe(demand);
+    expect(found).toEqual(plantingDemand(other, otherSoil, weather));
+  });
+
+  it('are reckoned anew under another weather and another rule for rain', () => {
+    const alike = new AlikeDemands();
+    const demand = alike.demandOf(planting, soil, weather);
+    const shares = alike.sharesOf(demand, garden.site, weather);
+    const site = { ...garden.site, rain: { ...garden.site.rain } };
+    expect(alike.sharesOf(demand, site, weather)).not.toBe(shares);
+    const later = { ...weather, eto: { ...weather.eto, mm: weather.eto.mm.map((mm) => 2 * mm) } };
+    expect(alike.demandOf(planting, soil, later)).toEqual(plantingDemand(planting, soil, later));
+  });
+});
