@@ -1,5 +1,4 @@
 /** Whether a value is a plan: every fault at once, and never a throw. */
-import * as v from 'valibot';
 import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
 import { type Migration, migrated } from '../versions/migrated.ts';
 import { MIGRATIONS } from '../versions/migrations.ts';
@@ -7,7 +6,7 @@ import type { Fault } from './fault.ts';
 import { type Finding, faultsOf } from './finding.ts';
 import { type Loose, recordIn } from './loose.ts';
 import { relations } from './relations/relations.ts';
-import { schemaFindings } from './schema-findings.ts';
+import { readBySchema, schemaFindings } from './schema-findings.ts';
 import { structureFindings } from './structure-findings.ts';
 
 export type ReadResult =
@@ -33,10 +32,12 @@ export function checkPlan(value: unknown, migrations: readonly Migration[] = MIG
 }
 
 function checked(document: Loose): ReadResult {
-  const findings = planFindings(document);
-  if (findings.length > 0) return refused(document, findings);
+  const { units } = document;
+  if (units !== 'us' && units !== 'metric') return refused(document, planFindings(document));
+  const { findings, output } = readBySchema(PLAN_SCHEMAS[units], document, []);
+  const all = [...findings, ...relations(document)];
   // The copy has its fields in the schema's order, and nothing that the schema does not know.
-  return { ok: true, plan: v.parse(PLAN_SCHEMAS[document['units'] === 'us' ? 'us' : 'metric'], document) };
+  return output !== undefined && all.length === 0 ? { ok: true, plan: output } : refused(document, all);
 }
 
 /** Every fault of a document of this version. */

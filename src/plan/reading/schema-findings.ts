@@ -3,11 +3,27 @@ import * as v from 'valibot';
 import { childSchema, resolveSchema, type SchemaNode } from '../schema/walk.ts';
 import type { Finding, Path } from './finding.ts';
 
+export interface SchemaReading<Output> {
+  readonly findings: readonly Finding[];
+  /** A copy with its fields in the schema's order; undefined where something was found. */
+  readonly output: Output | undefined;
+}
+
+/** A value that stands at a path of the document, and every fault of it. */
+export function readBySchema<Schema extends v.GenericSchema>(
+  schema: Schema,
+  value: unknown,
+  at: Path,
+): SchemaReading<v.InferOutput<Schema>> {
+  const { issues = [], output } = v.safeParse(schema, value);
+  const found = issues.filter((issue) => !isUnknownField(issue)).map((issue) => findingOf(issue, at));
+  const findings = [...found, ...unknownFields(schema as unknown as SchemaNode, value, at)];
+  return { findings, output: findings.length === 0 && issues.length === 0 ? output : undefined };
+}
+
 /** Every fault of a value that stands at a path of the document. */
 export function schemaFindings(schema: v.GenericSchema, value: unknown, at: Path): readonly Finding[] {
-  const issues = v.safeParse(schema, value).issues ?? [];
-  const found = issues.filter((issue) => !isUnknownField(issue)).map((issue) => findingOf(issue, at));
-  return [...found, ...unknownFields(schema as unknown as SchemaNode, value, at)];
+  return readBySchema(schema, value, at).findings;
 }
 
 function findingOf(issue: v.BaseIssue<unknown>, at: Path): Finding {
