@@ -52,6 +52,15 @@ describe('a page with the one script', () => {
     }
   });
 
+  it('holds its own text in single bytes, for one wider character doubles what a browser keeps of a file', () => {
+    const wide = outputFiles.filter(({ path, text }) => path.endsWith('.js') && /[^\0-\xff]/.test(text));
+    const own = wide.filter(({ path }) => {
+      const file = Object.keys(outputs).find((name) => path.endsWith(name)) ?? '';
+      return Object.keys(outputs[file]?.inputs ?? {}).every((input) => input.startsWith('src/'));
+    });
+    expect(own.map(({ path, text }) => [path, text.match(/.{0,30}[^\0-\xff].{0,30}/)?.[0]])).toEqual([]);
+  });
+
   it('can have every element', () => {
     expect([...ELEMENT_LOADERS.keys()].sort()).toEqual(elementNames().map((name) => `runnel-${name}`));
   });

@@ -46,12 +46,12 @@ export const gardenStyles = css`
   }
 
   summary::before {
-    content: '▸' / '';
+    content: '\\25b8' / '';
     color: var(--_water);
   }
 
   [open] > summary::before {
-    content: '▾' / '';
+    content: '\\25be' / '';
   }
 
   summary .quiet {

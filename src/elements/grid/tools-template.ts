@@ -40,7 +40,7 @@ function goToTemplate({ calendar, thisWeek }: SeasonSheet, grid: OwnGrid | undef
     choice.value = '';
   };
   return html`<select aria-label=${gridWords.goTo} @change=${onChange}>
-    <option value="" selected hidden>${gridWords.goTo}…</option>
+    <option value="" selected hidden>${gridWords.goToWhere}</option>
     ${thisWeek === undefined ? nothing : html`<option value=${thisWeek}>${gridWords.thisWeek}</option>`}
     ${calendar.months.map(({ label, week }) => html`<option value=${week}>${label}</option>`)}
   </select>`;

@@ -47,12 +47,12 @@ export const traceStyles = css`
   }
 
   summary::before {
-    content: '▸' / '';
+    content: '\\25b8' / '';
     color: var(--_water);
   }
 
   [open] > summary::before {
-    content: '▾' / '';
+    content: '\\25be' / '';
   }
 
   .result {

@@ -29,13 +29,13 @@ export const weekStyles = css`
   }
 
   .runs h3::before {
-    content: '●' / '';
+    content: '\\25cf' / '';
     margin-inline-end: 0.4rem;
     color: var(--_water);
   }
 
   .rests h3::before {
-    content: '○' / '';
+    content: '\\25cb' / '';
     margin-inline-end: 0.4rem;
     color: var(--_quiet);
   }

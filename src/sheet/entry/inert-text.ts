@@ -3,5 +3,5 @@
  * tab or line break before one): an apostrophe in front keeps it text (OWASP, "CSV Injection").
  */
 export function inertText(text: string): string {
-  return /^\s*[=+\-@＝＋－＠]/u.test(text) || /^[\t\r\n]/.test(text) ? `'${text}` : text;
+  return /^\s*[=+\-@\uff1d\uff0b\uff0d\uff20]/u.test(text) || /^[\t\r\n]/.test(text) ? `'${text}` : text;
 }

@@ -26,7 +26,7 @@ const UNITS = new Map(
 const CLOCK = /^(\d{1,3}):([0-5]\d)$/u;
 const HOURS = /^([^\p{L}]+?)\s*(?:hours?|hrs?|h)\.?(?:\s*([^\p{L}]+?)\s*(?:minutes?|mins?|m)?\.?)?$/iu;
 const DAYS_OF = /^(\S+)\s*(?:of|\/)\s*\d\s*(?:d|days?)?$/iu;
-const WITH_UNIT = /^([^\p{L}″′"]+?)\s*([\p{L}″′"]+)\.?$/u;
+const WITH_UNIT = /^([^\p{L}\u2033\u2032"]+?)\s*([\p{L}\u2033\u2032"]+)\.?$/u;
 
 export function parseAmount(text: string, locale: string): Amount {
   const typed = text.trim();

@@ -21,11 +21,11 @@ const known = new Map<string, Separators>();
 export function parseNumber(text: string, locale: string): ParsedNumber {
   const { decimal, letters } = separatorsOf(locale);
   const latin = Array.from(text, (letter) => letters.get(letter) ?? letter).join('');
-  const plain = latin.replaceAll(/[\s\u00a0\u202f’']/gu, '');
-  if (!/^[+\-−]?[\d.,]*\d[\d.,]*$/.test(plain)) return unread(`“${text.trim()}” is not a number`);
-  const value = readParts(plain.replace(/^[+\-−]/, ''), decimal, text.trim());
+  const plain = latin.replaceAll(/[\s\u00a0\u202f\u2019']/gu, '');
+  if (!/^[+\-\u2212]?[\d.,]*\d[\d.,]*$/.test(plain)) return unread(`“${text.trim()}” is not a number`);
+  const value = readParts(plain.replace(/^[+\-\u2212]/, ''), decimal, text.trim());
   if (typeof value === 'string') return unread(value);
-  return { kind: 'number', value: /^[-−]/.test(plain) ? -value : value };
+  return { kind: 'number', value: /^[-\u2212]/.test(plain) ? -value : value };
 }
 
 /** The value, or why there is none. */

@@ -36,7 +36,7 @@ const dateOf = (day: DayNumber): Date => new Date(day * MS_PER_DAY);
 /** A date reads as one thing: it is not broken over two lines, and no space stands inside `5–11`, thin or not. */
 const unbroken = (text: string): string =>
   text
-    .replace(/(\d)\s–\s(\d)/, '$1–$2')
+    .replace(/(\d)\s\u2013\s(\d)/, '$1–$2')
     .replaceAll(/[ \u2009]/g, '\u00a0')
     .replaceAll('–', '–\u2060');
 

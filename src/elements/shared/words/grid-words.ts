@@ -9,6 +9,7 @@ export const gridWords = {
   unfoldAll: 'Unfold all',
   foldAll: 'Fold all',
   goTo: 'Go to',
+  goToWhere: 'Go to…',
   thisWeek: 'This week',
   find: 'Find a zone or planting',
   state: 'Weeks that are',
