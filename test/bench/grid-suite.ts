@@ -73,10 +73,12 @@ async function* memory(browser: Browser, scripts: Sides<string>): AsyncGenerator
     }
   }
   for (const [part, words, asked] of [
-    ['heap', 'JS heap after opening', MEMORY],
-    ['all', 'all memory after opening, a season’s arrays included', undefined],
+    ['tab', 'memory of the tab after opening', MEMORY],
+    ['heap', 'of it JS heap', undefined],
+    ['all', 'of it JS heap, page’s objects and typed arrays', undefined],
   ] as const) {
-    const median = (side: keyof typeof live) => medianOf(live[side].map((each) => each[part]));
+    const median = (side: keyof typeof live) => medianOf(live[side].flatMap((each) => each[part] ?? []));
+    if (live.ours.some((each) => each[part] === undefined)) continue;
     const figures = { ours: median('ours'), peer: null, limit: median('limit') };
     yield { ...outcome(`grid, ${words}`, figures, asked), unit: 'MiB' };
   }

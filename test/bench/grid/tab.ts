@@ -1,16 +1,19 @@
 /** A tab of the bench's browser with one of its pages in it, and what its main thread has used. */
 import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
 import { BLANK_PAGE } from '../../tools/browser-page.ts';
+import { busiestRenderer, processMib } from './process-memory.ts';
 
 const MIB = 2 ** 20;
 const WINDOW = { width: 1440, height: 900 };
 
 export class Tab {
   readonly page: Page;
+  readonly #browser: Browser;
   readonly #context: BrowserContext;
   readonly #devtools: CDPSession;
 
-  private constructor(context: BrowserContext, page: Page, devtools: CDPSession) {
+  private constructor(browser: Browser, context: BrowserContext, page: Page, devtools: CDPSession) {
+    this.#browser = browser;
     this.#context = context;
     this.page = page;
     this.#devtools = devtools;
@@ -27,7 +30,7 @@ export class Tab {
     await page.addScriptTag({ content: script, type: 'module' });
     await page.waitForFunction(() => 'benchPage' in globalThis);
     await page.evaluate(() => benchPage.open());
-    return new Tab(context, page, devtools);
+    return new Tab(browser, context, page, devtools);
   }
 
   /** Processor time of all tasks of the page's main thread so far, ms: script, style, layout, paint. */
@@ -44,7 +47,9 @@ export class Tab {
     for (let round = 0; round < 3; round++) await this.#devtools.send('HeapProfiler.collectGarbage');
     const heap: HeapUsage = await this.#devtools.send('Runtime.getHeapUsage');
     const { usedSize, embedderHeapUsedSize = 0, backingStorageSize = 0 } = heap;
-    return { heap: usedSize / MIB, all: (usedSize + embedderHeapUsedSize + backingStorageSize) / MIB };
+    const all = usedSize + embedderHeapUsedSize + backingStorageSize;
+    const renderer = await busiestRenderer(this.#browser, () => this.page.evaluate(beBusy));
+    return { heap: usedSize / MIB, all: all / MIB, tab: processMib(renderer) };
   }
 
   close(): Promise<void> {
@@ -57,6 +62,14 @@ export interface Live {
   readonly heap: number;
   /** With them the page's own objects, and what typed arrays hold, MiB. */
   readonly all: number;
+  /** What the system counts of the whole tab, MiB: undefined where it does not tell. */
+  readonly tab: number | undefined;
+}
+
+/** Runs in the page. */
+function beBusy(): void {
+  const until = performance.now() + 300;
+  while (performance.now() < until);
 }
 
 /** The protocol's newer fields are missing from the driver's types. */
