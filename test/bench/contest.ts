@@ -1,11 +1,14 @@
-/** One thing measured two or three ways, turn by turn: ours, the peer's, and the limit. */
+/** One thing measured two or three ways: ours and the limit turn by turn, the peer before them. */
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { Bench } from 'tinybench';
 import { type Asked, type Outcome, outcome } from './outcome.ts';
 
 export interface Contest {
   readonly name: string;
   readonly ours: Runner;
-  readonly peer?: Runner | undefined;
+  /** Made when its time has come and let go after it: the collector would walk through all that it holds in our time. */
+  readonly peer?: (() => Runner) | undefined;
   readonly limit?: Runner | undefined;
   readonly asked?: Asked | undefined;
 }
@@ -30,20 +33,31 @@ function processorMs(): number {
 }
 
 export function hold({ name, ours, peer, limit, asked }: Contest): Outcome {
-  const turns = { ours: turnOf(ours), peer: peer && turnOf(peer), limit: limit && turnOf(limit) };
-  const all = Object.values(turns).filter((turn) => turn !== undefined);
-  for (const { warmUp } of all) warmUp();
-  const rounds = Math.max(...all.map((turn) => turn.rounds));
-  for (let round = 0; round < rounds; round++) {
-    for (const turn of all) if (round < turn.rounds) turn.take();
-  }
-  const times = {
-    ours: turns.ours.median(),
-    peer: turns.peer?.median() ?? null,
-    limit: turns.limit?.median() ?? null,
-  };
-  return outcome(name, times, asked);
+  const peerMs = peer === undefined ? null : medianAlone(peer);
+  collectGarbage();
+  const [oursMs = Number.NaN, limitMs = null] = mediansOf(limit === undefined ? [ours] : [ours, limit]);
+  return outcome(name, { ours: oursMs, peer: peerMs, limit: limitMs }, asked);
 }
+
+/** In a frame of its own, so that nothing of it is held once it is done. */
+function medianAlone(make: () => Runner): number {
+  const [ms = Number.NaN] = mediansOf([make()]);
+  return ms;
+}
+
+/** Of each, ms: all of them turn by turn. */
+function mediansOf(runners: readonly Runner[]): readonly number[] {
+  const turns = runners.map(turnOf);
+  for (const { warmUp } of turns) warmUp();
+  const rounds = Math.max(...turns.map((turn) => turn.rounds));
+  for (let round = 0; round < rounds; round++) {
+    for (const turn of turns) if (round < turn.rounds) turn.take();
+  }
+  return turns.map((turn) => turn.median());
+}
+
+setFlagsFromString('--expose-gc');
+const collectGarbage: () => void = runInNewContext('gc');
 
 function turnOf({ run, prepare, rounds, warmUps }: Runner) {
   const samples: number[] = [];
