@@ -6,7 +6,7 @@
 import { defineConfig } from 'vitest/config';
 import base from '../vitest.config.ts';
 
-const LAWS = 'cells,formulas,kept-season,lines,mix,plain-numbers,refused,refused-formulas,supply';
+const LAWS = 'alike,cells,formulas,kept-season,lines,mix,plain-numbers,refused,refused-formulas,supply';
 
 export default defineConfig({
   ...base,
