@@ -78,7 +78,7 @@ function showRota(first: Plan): void {
       { data: 'remark', width: 200 },
     ],
     nestedHeaders: [
-      ['Rota', '', '', ...monthHeaders(sheet), ''],
+      [{ label: 'Rota', colspan: 3 }, ...monthHeaders(sheet), 'Notes'],
       ['Task', 'Crew', 'Valve', ...weekHeaders(sheet), 'Remark'],
     ],
     rowHeights: 56,

@@ -67,11 +67,11 @@ export class RunnelWeek extends LitElement {
     const { weeks } = view.season.garden.span;
     const now = weekOf(view.season, this.today);
     const go = (to: number) => () => this.#plan.select({ ...view.selection, week: to });
-    return html`<nav class="steps" aria-label=${weekWords.title}>
+    return html`<div class="steps" role="group" aria-label=${weekWords.title}>
       <button ?disabled=${week === 0} @click=${go(week - 1)}>${weekWords.previous}</button>
       <button ?disabled=${now === undefined || now === week} @click=${go(now ?? week)}>${weekWords.thisWeek}</button>
       <button ?disabled=${week === weeks - 1} @click=${go(week + 1)}>${weekWords.next}</button>
-    </nav>`;
+    </div>`;
   }
 
   #zone(view: ReadyView, zone: ZoneSeason, week: number, hasClimate: boolean): TemplateResult {
