@@ -1,15 +1,12 @@
 /** Plantings that ask alike share their days: what one uses, the next need not reckon again nor keep twice. */
-import type { GardenPlanting, GardenSite, ZoneSoil } from '../garden.ts';
+import type { GardenSite } from '../garden.ts';
 import type { Weather } from '../weather.ts';
-import { type DemandPlanting, type PlantingDemand, plantingDemand } from './planting-demand.ts';
+import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
 import { monthShares } from './planting-rain.ts';
-import { isSameDemand } from './same-demand.ts';
-
-type Soil = Pick<ZoneSoil, 'availableWater'>;
+import { isSameDemand, type Planted } from './same-demand.ts';
 
 interface Alike {
-  readonly planting: DemandPlanting;
-  readonly soil: Soil;
+  readonly planted: Planted;
   readonly demand: PlantingDemand;
 }
 
@@ -20,17 +17,15 @@ export class AlikeDemands {
   readonly #found = new Map<number, Alike[]>();
   readonly #shares = new Map<PlantingDemand, readonly number[]>();
 
-  demandOf(planting: GardenPlanting, soil: Soil, weather: Weather): PlantingDemand {
+  demandOf(planted: Planted, weather: Weather): PlantingDemand {
     this.#standUnder(weather);
-    const print = fingerprint(planting, soil);
+    const print = fingerprint(planted);
     const there = this.#found.get(print);
-    const same = there?.find(
-      (each) => each.soil.availableWater === soil.availableWater && isSameDemand(each.planting, planting),
-    );
+    const same = there?.find((each) => isSameDemand(each.planted, planted));
     if (same !== undefined) return same.demand;
-    const demand = plantingDemand(planting, soil, weather);
-    if (there === undefined) this.#found.set(print, [{ planting, soil, demand }]);
-    else there.push({ planting, soil, demand });
+    const demand = plantingDemand(planted.planting, planted.soil, weather);
+    if (there === undefined) this.#found.set(print, [{ planted, demand }]);
+    else there.push({ planted, demand });
     return demand;
   }
 
@@ -55,7 +50,7 @@ export class AlikeDemands {
 }
 
 /** The same for plantings that ask alike, and seldom for two that do not. */
-function fingerprint(planting: DemandPlanting, soil: Soil): number {
+function fingerprint({ planting, soil }: Planted): number {
   const { coefficient, rootDepthM, allowedDepletion, startDepletion, from, to } = planting;
   const ofPlant =
     coefficient.kind === 'crop'

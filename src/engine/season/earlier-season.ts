@@ -78,8 +78,8 @@ function knownOf(
   same: SameWeather,
 ): KnownPlanting | undefined {
   const { demand, rainShares, figures } = season;
-  if (there.zone.soil.availableWater !== zone.soil.availableWater) return undefined;
-  if (!isSameDemand(season.planting, planting)) return undefined;
+  const stood = { planting: season.planting, soil: there.zone.soil };
+  if (!isSameDemand(stood, { planting, soil: zone.soil })) return undefined;
   if (!same.site) return { demand };
   const isAlike =
     same.rain &&

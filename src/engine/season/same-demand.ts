@@ -1,9 +1,17 @@
 /** Whether two plantings would use the same water on the same days. */
+import type { ZoneSoil } from '../garden.ts';
 import type { DemandPlanting } from './planting-demand.ts';
 
-/** By value: another line, valve or name leaves the demand as it was. Both stand in the same soil and weather. */
-export function isSameDemand(one: DemandPlanting, other: DemandPlanting): boolean {
-  return one === other || DEMAND_FIELDS.every((field) => isSame(one[field], other[field]));
+export interface Planted {
+  readonly planting: DemandPlanting;
+  readonly soil: Pick<ZoneSoil, 'availableWater'>;
+}
+
+/** By value: another line, valve or name leaves the demand as it was. Both stand under the same weather. */
+export function isSameDemand(one: Planted, other: Planted): boolean {
+  if (one.soil.availableWater !== other.soil.availableWater) return false;
+  const [left, right] = [one.planting, other.planting];
+  return left === right || DEMAND_FIELDS.every((field) => isSame(left[field], right[field]));
 }
 
 const DEMAND_FIELDS = Object.keys({

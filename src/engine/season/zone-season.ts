@@ -46,7 +46,7 @@ export function zoneSeason(
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const season = inBlocks(zone, weeks, emptyFigures(room, place, figureCount(zone) * weeks), (planting, at) => {
-    const demand = known[at]?.demand ?? room.alike.demandOf(planting, zone.soil, weather);
+    const demand = known[at]?.demand ?? room.alike.demandOf({ planting, soil: zone.soil }, weather);
     return { demand, rainShares: known[at]?.rainShares ?? room.alike.sharesOf(demand, site, weather) };
   });
   season.plantings.forEach(({ figures }, at) => {

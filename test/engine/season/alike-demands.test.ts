@@ -16,10 +16,10 @@ if (coefficient.kind !== 'landscape') throw new Error('the plain planting is a l
 describe('plantings that ask alike', () => {
   it('share their days, whatever their name, ground and line', () => {
     const alike = new AlikeDemands();
-    const demand = alike.demandOf(planting, soil, weather);
+    const demand = alike.demandOf({ planting, soil }, weather);
     expect(demand).toEqual(plantingDemand(planting, soil, weather));
     const other = structuredClone({ ...planting, id: 'other', name: 'Other', areaM2: 3, lines: [], hasShutOff: true });
-    expect(alike.demandOf(other, structuredClone(soil), weather)).toBe(demand);
+    expect(alike.demandOf({ planting: other, soil: structuredClone(soil) }, weather)).toBe(demand);
     const shares = alike.sharesOf(demand, garden.site, weather);
     expect(shares).toEqual(monthShares(demand, garden.site, weather));
     expect(alike.sharesOf(demand, garden.site, weather)).toBe(shares);
@@ -44,23 +44,23 @@ describe('plantings that ask alike', () => {
     ['soil', {}, { availableWater: 2 * soil.availableWater }],
   ])('do not with another %s', (_, change, ofSoil) => {
     const alike = new AlikeDemands();
-    const demand = alike.demandOf(planting, soil, weather);
+    const demand = alike.demandOf({ planting, soil }, weather);
     const [other, otherSoil] = [
       { ...planting, ...change },
       { ...soil, ...ofSoil },
     ];
-    const found = alike.demandOf(other, otherSoil, weather);
+    const found = alike.demandOf({ planting: other, soil: otherSoil }, weather);
     expect(found).not.toBe(demand);
     expect(found).toEqual(plantingDemand(other, otherSoil, weather));
   });
 
   it('are reckoned anew under another weather and another rule for rain', () => {
     const alike = new AlikeDemands();
-    const demand = alike.demandOf(planting, soil, weather);
+    const demand = alike.demandOf({ planting, soil }, weather);
     const shares = alike.sharesOf(demand, garden.site, weather);
     const site = { ...garden.site, rain: { ...garden.site.rain } };
     expect(alike.sharesOf(demand, site, weather)).not.toBe(shares);
     const later = { ...weather, eto: { ...weather.eto, mm: weather.eto.mm.map((mm) => 2 * mm) } };
-    expect(alike.demandOf(planting, soil, later)).toEqual(plantingDemand(planting, soil, later));
+    expect(alike.demandOf({ planting, soil }, later)).toEqual(plantingDemand(planting, soil, later));
   });
 });
