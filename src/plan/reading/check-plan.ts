@@ -34,19 +34,23 @@ export function checkPlan(value: unknown, migrations: readonly Migration[] = MIG
 function checked(document: Loose): ReadResult {
   const { units } = document;
   if (units !== 'us' && units !== 'metric') return refused(document, planFindings(document));
-  const { findings, output } = readBySchema(PLAN_SCHEMAS[units], document, []);
-  const all = [...findings, ...relations(document)];
+  const { findings, output } = readIn(units, document);
   // The copy has its fields in the schema's order, and nothing that the schema does not know.
-  return output !== undefined && all.length === 0 ? { ok: true, plan: output } : refused(document, all);
+  return output !== undefined && findings.length === 0 ? { ok: true, plan: output } : refused(document, findings);
+}
+
+/** By the schema of a unit system, and by what its parts have to do with each other. */
+function readIn(units: Plan['units'], document: Loose) {
+  const { findings, output } = readBySchema(PLAN_SCHEMAS[units], document, []);
+  return { findings: [...findings, ...relations(document)], output };
 }
 
 /** Every fault of a document of this version. */
 export function planFindings(document: Loose): readonly Finding[] {
   const { units } = document;
-  const known = units === 'us' || units === 'metric' ? units : undefined;
-  const metric = schemaFindings(PLAN_SCHEMAS[known ?? 'metric'], document, []);
-  if (known !== undefined) return [...metric, ...relations(document)];
+  if (units === 'us' || units === 'metric') return readIn(units, document).findings;
   // Without a unit system, a fault is what neither would take; the first is the unit system itself.
+  const metric = schemaFindings(PLAN_SCHEMAS.metric, document, []);
   const us = new Set(schemaFindings(PLAN_SCHEMAS.us, document, []).map(placeOf));
   return [...metric.filter((finding) => us.has(placeOf(finding))), ...relations(document)];
 }
