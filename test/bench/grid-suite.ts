@@ -73,12 +73,13 @@ async function* memory(browser: Browser, scripts: Sides<string>): AsyncGenerator
     }
   }
   for (const [part, words, asked] of [
-    ['tab', 'memory of the tab after opening', MEMORY],
-    ['heap', 'of it JS heap', undefined],
-    ['all', 'of it JS heap, page’s objects and typed arrays', undefined],
+    ['heap', 'JS heap after opening', MEMORY],
+    ['all', 'all memory after opening, a season’s arrays included', undefined],
+    ['tab', 'the tab’s process after opening, as the system counts it', undefined],
   ] as const) {
-    const median = (side: keyof typeof live) => medianOf(live[side].flatMap((each) => each[part] ?? []));
+    // Not every system counts the process.
     if (live.ours.some((each) => each[part] === undefined)) continue;
+    const median = (side: keyof typeof live) => medianOf(live[side].map((each) => each[part] ?? Number.NaN));
     const figures = { ours: median('ours'), peer: null, limit: median('limit') };
     yield { ...outcome(`grid, ${words}`, figures, asked), unit: 'MiB' };
   }
