@@ -5,7 +5,8 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { PLAN_SCHEMAS, planSchema } from '../src/plan/schema/plan-schema.ts';
+import { planSchema } from '../src/plan/schema/either-units.ts';
+import { PLAN_SCHEMAS } from '../src/plan/schema/plan-schema.ts';
 
 export const JSON_SCHEMA_PATH = 'web-types/runnel-plan.schema.json';
 

@@ -36,6 +36,7 @@ export { readPlan } from './reading/read-plan.ts';
 export { writePlan } from './reading/write-plan.ts';
 export { remediesOf, searchRemedies } from './remedies/notices/remedies-of.ts';
 export type { Noticed, Remedy, RemedyKind } from './remedies/notices/remedy.ts';
+export { planSchema } from './schema/either-units.ts';
 export {
   PLAN_FORMAT,
   PLAN_VERSION,
@@ -54,7 +55,6 @@ export {
   type PlanSupply,
   type PlanWeek,
   type PlanZone,
-  planSchema,
   type Weekday,
 } from './schema/plan-schema.ts';
 export { boundsOf, type PlanQuantity } from './schema/quantity.ts';

@@ -58,9 +58,8 @@ export class RunnelPlan extends LitElement {
   readonly #sheetView = new ContextProvider<typeof sheetViewContext>(this, { context: sheetViewContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
-  /** What the page set for its plan. */
+  /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
-  #ownShown: Plan | undefined;
   readonly #keeping = new LateKeeping(this, {
     store: this.store,
     base: () => this.src,
@@ -95,7 +94,6 @@ export class RunnelPlan extends LitElement {
 
   set plan(plan: Plan | undefined) {
     if (plan === undefined || plan === this.store.view.plan) return;
-    this.#ownPlan = plan;
     this.#reading.abort();
     this.#openSet(plan);
   }
@@ -187,11 +185,12 @@ export class RunnelPlan extends LitElement {
 
   #openOwnPlan(): void {
     if (this.src !== undefined) void this.#openAddress(this.src);
-    else if (this.#ownPlan !== undefined && this.plan !== this.#ownShown) this.#openSet(this.#ownPlan);
+    else if (this.#ownPlan !== undefined && this.plan !== this.#ownPlan) this.#openSet(this.#ownPlan);
   }
 
   #openSet(plan: Plan): void {
-    if (this.store.openPlan(plan, 'page')) this.#ownShown = this.plan;
+    this.#ownPlan = plan;
+    if (this.store.openPlan(plan, 'page')) this.#ownPlan = this.plan;
   }
 
   async #openAddress(address: string): Promise<void> {

@@ -7,6 +7,7 @@ import { type Finding, faultsOf } from './finding.ts';
 import { type Loose, recordIn } from './loose.ts';
 import { relations } from './relations/relations.ts';
 import { readBySchema, schemaFindings } from './schema-findings.ts';
+import { shareAlike } from './share-alike.ts';
 import { structureFindings } from './structure-findings.ts';
 
 export type ReadResult =
@@ -36,7 +37,7 @@ function checked(document: Loose): ReadResult {
   if (units !== 'us' && units !== 'metric') return refused(document, planFindings(document));
   const { findings, output } = readIn(units, document);
   // The copy has its fields in the schema's order, and nothing that the schema does not know.
-  return output !== undefined && findings.length === 0 ? { ok: true, plan: output } : refused(document, findings);
+  return output !== undefined && findings.length === 0 ? { ok: true, plan: shareAlike(output) } : refused(document, findings);
 }
 
 /** By the schema of a unit system, and by what its parts have to do with each other. */

@@ -37,10 +37,23 @@ function planSchemaIn<const System extends UnitSystem>(system: System) {
   });
 }
 
-/** The schema in each unit system: alike but for the units' names and the bounds. */
-export const PLAN_SCHEMAS = { us: planSchemaIn('us'), metric: planSchemaIn('metric') };
+let us: ReturnType<typeof planSchemaIn<'us'>> | undefined;
+let metric: ReturnType<typeof planSchemaIn<'metric'>> | undefined;
 
-export const planSchema = v.variant('units', [PLAN_SCHEMAS.us, PLAN_SCHEMAS.metric], 'us or metric');
+/**
+ * The schema in each unit system: alike but for the units' names and the bounds. Made when first asked for, since most pages have
+ * plans of one system.
+ */
+export const PLAN_SCHEMAS = {
+  get us() {
+    us ??= planSchemaIn('us');
+    return us;
+  },
+  get metric() {
+    metric ??= planSchemaIn('metric');
+    return metric;
+  },
+};
 
 type Deep<T> = T extends (infer E)[]
   ? readonly Deep<E>[]

@@ -17,6 +17,23 @@ export function kept<Part extends object, Context extends object, Result>(
   };
 }
 
+/** The same for a part that stands at several places of the document at once: the last few results are held. */
+export function keptAtPlaces<Part extends object, Context extends object, Result>(
+  convert: (part: Part, context: Context) => Result,
+): (part: Part, context: Context) => Result {
+  const found = new WeakMap<Part, readonly { readonly context: Context; readonly result: Result }[]>();
+  return (part, context) => {
+    const before = found.get(part) ?? [];
+    const same = before.find((each) => sameFields(each.context, context));
+    if (same !== undefined) return same.result;
+    const result = convert(part, context);
+    found.set(part, [{ context, result }, ...before].slice(0, MOST_PLACES));
+    return result;
+  };
+}
+
+const MOST_PLACES = 16;
+
 /** Whether two objects have the same fields with the same values. */
 export function sameFields<Context extends object>(left: Context, right: Context): boolean {
   if (left === right) return true;

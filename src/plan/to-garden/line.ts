@@ -5,6 +5,7 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanLine } from '../schema/plan-schema.ts';
 import { inSi } from './in-si.ts';
+import { keptAtPlaces } from './kept.ts';
 
 export interface LineContext {
   readonly units: UnitSystem;
@@ -21,7 +22,25 @@ type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
 /** A length that holds the last emitter but for rounding holds it. */
 const SPACING_TOLERANCE = 1e-9;
 
+/** The same object for one line of the document wherever it lies under the same circumstances. */
 export function lineOf(line: PlanLine, context: LineContext): GardenLine {
+  return laidLine(line, whatMatters(line, context));
+}
+
+/** Stands in for what a line does not hang on. */
+const NO_MATTER = 0;
+
+function whatMatters(line: PlanLine, { units, firstDay, plants, canopyDiameterM }: LineContext): LineContext {
+  const loops = line.kind === 'dripline' && line.layout.kind === 'loops' ? line.layout : undefined;
+  return {
+    units,
+    firstDay: line.from === undefined ? firstDay : NO_MATTER,
+    plants: line.kind === 'point' || loops ? plants : undefined,
+    canopyDiameterM: loops && loops.diameter === undefined ? canopyDiameterM : NO_MATTER,
+  };
+}
+
+const laidLine = keptAtPlaces((line: PlanLine, context: LineContext): GardenLine => {
   const from = line.from === undefined ? context.firstDay : dayNumber(line.from);
   if (line.kind === 'solid') return { from, kind: 'solid', ...NO_EMITTERS, ...hydraulicsOf({}, context.units) };
   const emitterFlowLph = inSi(line.flow, 'emitterFlow', context.units);
@@ -34,7 +53,7 @@ export function lineOf(line: PlanLine, context: LineContext): GardenLine {
     flowLph: emitting.emitters * emitterFlowLph,
     ...hydraulicsOf(line, context.units),
   };
-}
+});
 
 const NO_EMITTERS = { emitters: 0, emitterFlowLph: 0, flowLph: 0 };
 

@@ -7,7 +7,7 @@ import type { PlanPlanting } from '../schema/plan-schema.ts';
 import { cropCoefficientOf, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
 import { inSi } from './in-si.ts';
-import { kept } from './kept.ts';
+import { kept, keptAtPlaces } from './kept.ts';
 import { lineOf } from './line.ts';
 import { rootsOf } from './roots.ts';
 
@@ -45,9 +45,16 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
 });
 
 function coefficientOf({ need, inGround }: PlanPlanting): GardenPlanting['coefficient'] {
-  if (need.kind !== 'crop') return landscapeCoefficientOf(need);
-  return cropCoefficientOf(need, inGround?.to === undefined ? undefined : dayNumber(inGround.to));
+  if (need.kind !== 'crop') return landscapeCoefficient(need, NOTHING_ELSE);
+  return cropCoefficient(need, { pulledOn: inGround?.to === undefined ? undefined : dayNumber(inGround.to) });
 }
+
+const NOTHING_ELSE = {};
+const landscapeCoefficient = keptAtPlaces(landscapeCoefficientOf);
+const cropCoefficient = keptAtPlaces(
+  (need: Parameters<typeof cropCoefficientOf>[0], { pulledOn }: { readonly pulledOn: DayNumber | undefined }) =>
+    cropCoefficientOf(need, pulledOn),
+);
 
 /** Vegetables keep; shrubs and the like behind a shut-off are refilled (design of this kit, after common practice). */
 function usualWatering({ need, shutOff }: PlanPlanting): 'keep' | 'refill' {

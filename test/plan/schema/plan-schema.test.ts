@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { planSchema } from '../../../src/plan/schema/plan-schema.ts';
+import { planSchema } from '../../../src/plan/schema/either-units.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
 import { metricGarden, mixedGarden, oneBed } from '../../support/small-plans.ts';
 
