@@ -37,7 +37,9 @@ function checked(document: Loose): ReadResult {
   if (units !== 'us' && units !== 'metric') return refused(document, planFindings(document));
   const { findings, output } = readIn(units, document);
   // The copy has its fields in the schema's order, and nothing that the schema does not know.
-  return output !== undefined && findings.length === 0 ? { ok: true, plan: shareAlike(output) } : refused(document, findings);
+  return output !== undefined && findings.length === 0
+    ? { ok: true, plan: shareAlike(output) }
+    : refused(document, findings);
 }
 
 /** By the schema of a unit system, and by what its parts have to do with each other. */

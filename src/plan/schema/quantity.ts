@@ -4,6 +4,7 @@
  */
 import * as v from 'valibot';
 import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { withMore } from './fields.ts';
 
 /** Least and greatest value that a garden can have, in the quantity's SI unit. */
 const BOUNDS = {
@@ -36,7 +37,7 @@ export function boundsOf(kind: PlanQuantity, system: UnitSystem): readonly [numb
 export function quantity(kind: PlanQuantity, system: UnitSystem) {
   const [low, high] = boundsOf(kind, system);
   const unit = unitOf(kind, system).name;
-  return v.pipe(range(low, high, unit), v.metadata({ quantity: kind, unit }));
+  return withMore(range(low, high, unit), v.metadata({ quantity: kind, unit }));
 }
 
 /** A number from `low` to `high`; the fault names both and the unit. */
