@@ -169,7 +169,7 @@ export class FilesBody {
     return html`<details>
       <summary>${filesWords.pasteInstead}</summary>
       <label>${filesWords.pasted}
-        <textarea rows="5" spellcheck="false" autocomplete="off"></textarea></label>
+        <textarea rows="5" data-runnel-waits spellcheck="false" autocomplete="off"></textarea></label>
       <button @click=${() => void this.#intake.openText(this.#pasted())}>${filesWords.read}</button>
     </details>`;
   }

@@ -1,16 +1,9 @@
 import type { KeptPlan } from '../../exchange/kept/kept-plan.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import { formatInstant } from '../shared/format/instant.ts';
-import type {
-  Keeping,
-  KeepingChoice,
-  KeepingNote,
-  KeepingNoteKind,
-  KeepingStatus,
-  PutAside,
-} from '../shared/keeping.ts';
+import type { Keeping, KeepingChoice, KeepingNote, KeepingNoteKind, KeepingStatus } from '../shared/keeping.ts';
 import { keepingWords } from '../shared/words/keeping-words.ts';
-import type { StorageFault } from './kept-storage.ts';
+import type { StorageFault } from './browser-texts.ts';
 import type { Begun } from './kept-writer.ts';
 
 /** What there is to say about keeping, each kind once and the newest last, as views get it. */
@@ -59,8 +52,9 @@ export class KeepingNotes {
     else this.say('link', keepingWords.linkOnly, 'save', ...back, 'close');
   }
 
-  keeping(isKept: boolean, putAside: readonly PutAside[]): Keeping {
-    return { status: isKept ? this.#status() : 'off', notes: [...this.#notes.values()], putAside };
+  /** `beside`: what else lies in the browser. */
+  keeping(isKept: boolean, beside: Pick<Keeping, 'putAside' | 'typed'>): Keeping {
+    return { status: isKept ? this.#status() : 'off', notes: [...this.#notes.values()], ...beside };
   }
 
   #status(): KeepingStatus {

@@ -3,7 +3,7 @@ import { property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { controls } from '../shared/controls.styles.ts';
 import { formatInstant } from '../shared/format/instant.ts';
-import { type KeepingChoice, type KeepingNote, NOT_KEPT, type PutAside } from '../shared/keeping.ts';
+import { type KeepingChoice, type KeepingNote, type LostText, NOT_KEPT, type PutAside } from '../shared/keeping.ts';
 import { tokens } from '../shared/tokens.styles.ts';
 import { keepingWords } from '../shared/words/keeping-words.ts';
 
@@ -42,6 +42,26 @@ export class KeepingStrip extends LitElement {
         max-inline-size: 60rem;
       }
 
+      .said .typed {
+        display: grid;
+        gap: 0.4rem;
+        border-color: var(--_short);
+      }
+
+      textarea {
+        inline-size: 100%;
+        max-inline-size: 40rem;
+        box-sizing: border-box;
+        font: inherit;
+        field-sizing: content;
+        max-block-size: 12rem;
+      }
+
+      .typed div {
+        display: flex;
+        gap: 0.75rem;
+      }
+
       @media print {
         section {
           display: none;
@@ -59,6 +79,9 @@ export class KeepingStrip extends LitElement {
   /** What is thrown away at the next press. */
   @state() private doomed: string | undefined;
 
+  /** What was copied last. */
+  @state() private copied: string | undefined;
+
   #hadFocus = false;
 
   @query('section') private readonly section!: HTMLElement;
@@ -66,6 +89,7 @@ export class KeepingStrip extends LitElement {
   #choose(choice: KeepingChoice, of: string): void {
     const isFirst = choice === 'throw-away' && this.doomed !== of;
     this.doomed = isFirst ? of : undefined;
+    this.copied = choice === 'copy-text' ? of : undefined;
     if (!isFirst) this.choose(choice, of);
   }
 
@@ -83,13 +107,18 @@ export class KeepingStrip extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { notes, putAside } = this.keeping;
+    const { notes, putAside, typed } = this.keeping;
     return html`<section aria-label=${keepingWords.title} tabindex="-1">
       <div class="said" role="status" aria-atomic="false">
         ${repeat(
           notes,
           ({ kind }) => kind,
           (note) => this.#note(note),
+        )}
+        ${repeat(
+          typed,
+          ({ id }) => id,
+          (text) => this.#typed(text),
         )}
       </div>
       ${
@@ -114,6 +143,18 @@ export class KeepingStrip extends LitElement {
     return html`<div class=${isUrgent ? 'urgent' : ''}>
       <p>${text}</p>
       ${choices.map((choice) => this.#button(choice, kind, keepingWords.choices[choice]))}
+    </div>`;
+  }
+
+  #typed({ id, of, text }: LostText): TemplateResult {
+    const words = keepingWords.choices;
+    return html`<div class="typed">
+      <p id=${id}>${keepingWords.typed(of)}</p>
+      <textarea readonly rows="1" aria-label=${keepingWords.typedText} .value=${text}></textarea>
+      <div>
+        ${this.#button('copy-text', id, this.copied === id ? keepingWords.copied : words['copy-text'], id)}
+        ${this.#button('forget-text', id, words['forget-text'], id)}
+      </div>
     </div>`;
   }
 

@@ -11,7 +11,9 @@ import { newerKept } from '../../exchange/kept/newer-kept.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PutAside } from '../shared/keeping.ts';
-import { type KeptStorage, newId, type StorageFault } from './kept-storage.ts';
+import type { StorageFault } from './browser-texts.ts';
+import type { KeptStorage } from './kept-storage.ts';
+import { newId } from './storage-shelf.ts';
 
 /** `other`: nothing was written, since another tab has; `replaced`: what lay there before was put aside. */
 export type Written = StorageFault | 'other' | 'replaced' | undefined;
@@ -54,7 +56,7 @@ export class KeptWriter {
     const newer = newerKept(main, second);
     const damaged = main?.ok === false ? main.faults : undefined;
     let fault = forbidden ?? (damaged && this.storage.moveAside());
-    if (copy !== undefined && newer === 'both') fault ??= this.storage.putAside(newId(), copy);
+    if (copy !== undefined && newer === 'both') fault ??= this.storage.aside.put(newId(), copy);
     if (copy !== undefined && newer === 'copy') fault ??= this.storage.write(copy);
     const reading = newer === 'copy' ? second : main;
     return { kept: reading?.ok === true ? reading.kept : undefined, damaged, fault };
@@ -99,20 +101,20 @@ export class KeptWriter {
   /** Keeps a plan aside, in a place that stays this tab's until `leaveDraft`. */
   writeDraft(plan: Plan): StorageFault | undefined {
     this.#draft ??= newId();
-    return this.storage.putAside(this.#draft, writeKept(this.#envelope(plan, undefined)));
+    return this.storage.aside.put(this.#draft, writeKept(this.#envelope(plan, undefined)));
   }
 
   /** What was kept aside stays there, or goes where it is kept elsewhere by now. */
   leaveDraft(isKeptElsewhere: boolean): void {
-    if (isKeptElsewhere && this.#draft !== undefined) this.storage.removeAside(this.#draft);
+    if (isKeptElsewhere && this.#draft !== undefined) this.storage.aside.remove(this.#draft);
     this.#draft = undefined;
   }
 
   /** All that was put aside, without what this tab is keeping there. */
   listAside(): readonly PutAside[] {
-    const ids = this.storage.listAside().filter((id) => id !== this.#draft);
+    const ids = this.storage.aside.list().filter((id) => id !== this.#draft);
     return ids
-      .map((id) => this.#heading(id, this.storage.readAside(id).text))
+      .map((id) => this.#heading(id, this.storage.aside.read(id).text))
       .sort((left, right) => (left.saved ?? '').localeCompare(right.saved ?? ''));
   }
 

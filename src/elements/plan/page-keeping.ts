@@ -4,13 +4,15 @@ import { define } from '../shared/define.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { savePlan } from '../shared/save-plan.ts';
 import { keepingWords } from '../shared/words/keeping-words.ts';
-import { isTyping } from './history-key.ts';
 import type { KeeperPage } from './keeper-page.ts';
 import { KeepingStrip } from './keeping-strip.ts';
 import { openKeptCopy } from './kept-copy.ts';
 import { KeptStorage } from './kept-storage.ts';
 import { KeptWriter, keptIn } from './kept-writer.ts';
 import { PlanKeeper } from './plan-keeper.ts';
+import { PageTabs } from './typed/page-tabs.ts';
+import { TypedFields } from './typed/typed-fields.ts';
+import { TypedTexts } from './typed/typed-texts.ts';
 
 /** What a plan's element gives: its store, its own plan, and an ear for news. */
 export interface PageKeepingHost extends Pick<KeeperPage, 'store' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'told'> {
@@ -25,6 +27,9 @@ export class PageKeeping {
   readonly keeper: PlanKeeper;
   readonly #host: PageKeepingHost;
   readonly #storage: KeptStorage | undefined;
+  readonly #tabs: PageTabs | undefined;
+  readonly #typed: TypedTexts | undefined;
+  readonly #fields: TypedFields | undefined;
   /** Ends the listening of the last time that the element stood in a page. */
   #ended = new AbortController();
 
@@ -34,11 +39,16 @@ export class PageKeeping {
     this.#host = host;
     this.#storage =
       storageKey === undefined ? undefined : new KeptStorage(storageKey, () => localStorage, openKeptCopy());
+    this.#tabs = storageKey === undefined ? undefined : new PageTabs(storageKey);
+    this.#typed = this.#storage && this.#tabs && new TypedTexts(this.#storage.typed, this.#tabs);
+    this.#fields = this.#typed && new TypedFields(host.element, this.#typed);
     this.keeper = new PlanKeeper({
       ...host,
+      typed: this.#typed,
       writer: this.#storage && new KeptWriter(this.#storage, host.base),
       savePlan,
       saveKept,
+      copyText: (text) => void navigator.clipboard?.writeText(text).catch(() => undefined),
       leaveLink,
     });
     void this.keeper.start(this.#link(), host.isTouched);
@@ -46,7 +56,6 @@ export class PageKeeping {
 
   /** The element stands in a page. */
   connect(): void {
-    const { element } = this.#host;
     this.#ended = new AbortController();
     const { signal } = this.#ended;
     addEventListener('storage', this.#onStorage, { signal });
@@ -54,13 +63,17 @@ export class PageKeeping {
     addEventListener('pageshow', this.#onReturn, { signal });
     addEventListener('hashchange', this.#onHashchange, { signal });
     document.addEventListener('visibilitychange', this.#onReturn, { signal });
-    element.addEventListener('input', this.#onInput, { signal });
-    element.addEventListener('focusout', this.#onFocusout, { signal });
-    element.addEventListener('keydown', this.#onKeydown, { signal });
+    this.#fields?.listen(signal);
+    const unsubscribe = this.#host.store.subscribe((_, change) => {
+      if (change?.cause === 'edit') this.#fields?.onEdit();
+    });
+    signal.addEventListener('abort', unsubscribe);
+    if (this.#typed !== undefined) this.#tabs?.open(this.#typed.tab);
   }
 
   disconnect(): void {
     this.keeper.write();
+    this.#tabs?.close();
     this.#ended.abort();
   }
 
@@ -87,19 +100,6 @@ export class PageKeeping {
 
   readonly #onHashchange = (): void => {
     if (this.#host.fromLink) void this.keeper.openLink(this.#link());
-  };
-
-  readonly #onInput = (event: Event): void => {
-    if (isTyping(event.composedPath()[0])) this.keeper.isTyping = true;
-  };
-
-  /** A field is left, unless it is the whole window that is left, with what stands in it. */
-  readonly #onFocusout = (): void => {
-    if (document.hasFocus()) this.keeper.isTyping = false;
-  };
-
-  readonly #onKeydown = ({ key }: KeyboardEvent): void => {
-    if (key === 'Escape') this.keeper.isTyping = false;
   };
 }
 

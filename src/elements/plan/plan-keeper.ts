@@ -22,8 +22,6 @@ export class PlanKeeper {
   readonly #page: KeeperPage;
   readonly #notes = new KeepingNotes();
   #keeping = NOT_KEPT;
-  /** A person has begun to type what is no edit yet. */
-  isTyping = false;
   /** Why what is kept is left alone; until that is over, changes are put aside. */
   #held: 'two-tabs' | 'link' | undefined;
   readonly #pending = new PendingWrite((plan) => this.#write(plan));
@@ -31,6 +29,10 @@ export class PlanKeeper {
 
   constructor(page: KeeperPage) {
     this.#page = page;
+    page.typed?.onFault((fault) => {
+      this.#notes.notKept(fault);
+      this.#tell();
+    });
     this.#unsubscribe = page.store.subscribe((view, change) => {
       if (change !== undefined && change.by !== 'keeper') this.#onChange(view, change);
     });
@@ -49,6 +51,8 @@ export class PlanKeeper {
     }
     this.#tell();
     this.write();
+    await this.#page.typed?.begin();
+    this.#tell();
   }
 
   stop(): void {
@@ -67,10 +71,10 @@ export class PlanKeeper {
 
   /** Looks at what is kept: another tab may have written. */
   look(): void {
-    const { writer, store } = this.#page;
+    const { writer, store, typed } = this.#page;
     const news = this.#held === undefined && !store.view.readOnly ? writer?.news() : undefined;
     if (writer !== undefined && news?.ok === true) {
-      if (!this.#pending.isDone || this.isTyping || !writer.isIn(news.kept)) this.#hold();
+      if (!this.#pending.isDone || typed?.isAny === true || !writer.isIn(news.kept)) this.#hold();
       else this.#take(news.kept, () => this.#notes.say('other-tab', keepingWords.otherTab, 'close'));
     }
     this.#tell();
@@ -79,11 +83,12 @@ export class PlanKeeper {
   /** Writes what is not written yet. */
   write(): void {
     this.#pending.now();
+    this.#page.typed?.write();
   }
 
   /** Does what a person chose in the note of kind `of`, or for the plan put aside under that id. */
   choose(choice: KeepingChoice, of = ''): void {
-    const { writer, store, savePlan, saveKept } = this.#page;
+    const { writer, store, savePlan, saveKept, typed, copyText } = this.#page;
     const { plan } = store.view;
     const acts: Readonly<Record<KeepingChoice, () => unknown>> = {
       'page-plan': () => this.#openOwnInstead(),
@@ -94,15 +99,16 @@ export class PlanKeeper {
       retry: () => this.#retry(),
       close: () => this.#notes.drop(of as KeepingNoteKind),
       'bring-back': () => this.#bringBack(of),
-      'save-aside': () => saveKept(writer?.storage.readAside(of).text),
-      'throw-away': () => writer?.storage.removeAside(of),
+      'save-aside': () => saveKept(writer?.storage.aside.read(of).text),
+      'throw-away': () => writer?.storage.aside.remove(of),
+      'copy-text': () => copyText(typed?.lost.find(({ id }) => id === of)?.text ?? ''),
+      'forget-text': () => typed?.forget(of),
     };
     acts[choice]();
     this.#tell();
   }
 
   #onChange(view: PlanView, { cause, by }: PlanChange): void {
-    this.isTyping = false;
     const isLoad = cause === 'load';
     if (isLoad) {
       this.write();
@@ -193,7 +199,6 @@ export class PlanKeeper {
   #take(kept: KeptPlan, say: () => void): void {
     this.#page.writer?.take(kept);
     this.#page.store.openPlan(kept.plan, 'keeper');
-    this.isTyping = false;
     this.#notes.dropOrigin();
     say();
   }
@@ -276,20 +281,23 @@ export class PlanKeeper {
 
   #bringBack(id: string): void {
     const { writer, store } = this.#page;
-    const kept = keptIn(writer?.storage.readAside(id).text);
+    const kept = keptIn(writer?.storage.aside.read(id).text);
     if (writer === undefined || kept === undefined) return;
     if (this.#held === 'two-tabs' ? !this.#putThis() : !this.#pending.now()) return;
     this.#leaveHeld();
     store.openPlan(kept.plan, 'keeper');
     writer.turnAway();
-    if (this.#putThis()) writer.storage.removeAside(id);
+    if (this.#putThis()) writer.storage.aside.remove(id);
     this.#notes.drop('returned', 'page-plan', 'other-tab');
   }
 
   #tell(): void {
-    const { writer, store, told } = this.#page;
+    const { writer, typed, store, told } = this.#page;
     const isKept = writer !== undefined && !store.view.readOnly;
-    const keeping = this.#notes.keeping(isKept, isKept ? writer.listAside() : []);
+    const keeping = this.#notes.keeping(isKept, {
+      putAside: isKept ? writer.listAside() : [],
+      typed: (isKept && typed?.lost) || [],
+    });
     if (sameData(keeping, this.#keeping)) return;
     this.#keeping = keeping;
     told(keeping);

@@ -26,7 +26,10 @@ export type KeepingChoice =
   // Of a plan that was put aside.
   | 'bring-back'
   | 'save-aside'
-  | 'throw-away';
+  | 'throw-away'
+  // Of a text that was typed and not entered.
+  | 'copy-text'
+  | 'forget-text';
 
 export interface KeepingNote {
   readonly kind: KeepingNoteKind;
@@ -44,10 +47,19 @@ export interface PutAside {
   readonly saved: string | undefined;
 }
 
+/** What was being typed in a tab when it went, and is no part of any plan. */
+export interface LostText {
+  readonly id: string;
+  /** The field in words; empty where it is not known. */
+  readonly of: string;
+  readonly text: string;
+}
+
 export interface Keeping {
   readonly status: KeepingStatus;
   readonly notes: readonly KeepingNote[];
   readonly putAside: readonly PutAside[];
+  readonly typed: readonly LostText[];
 }
 
-export const NOT_KEPT: Keeping = Object.freeze({ status: 'off', notes: [], putAside: [] });
+export const NOT_KEPT: Keeping = Object.freeze({ status: 'off', notes: [], putAside: [], typed: [] });

@@ -33,6 +33,12 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
       this.TEXTAREA.inputMode = cell.row.kind === 'zone' ? 'text' : 'decimal';
     }
 
+    /** What was typed is entered or given up: whoever keeps unfinished texts hears of it. */
+    override close(): void {
+      super.close();
+      this.TEXTAREA.dispatchEvent(new Event('change', { bubbles: true }));
+    }
+
     override finishEditing(
       restoreOriginalValue?: boolean,
       ctrlDown?: boolean,

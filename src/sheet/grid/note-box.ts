@@ -1,5 +1,6 @@
 /** A small form beside a cell for its week's note. */
 import { noteWeek } from '../entry/cell-actions.ts';
+import { TypedEvent, WAITING_FIELD } from '../typed-event.ts';
 import { NOTE_WORDS } from '../words.ts';
 import { placeBeside } from './place-beside.ts';
 import type { SeasonBinding } from './season-binding.ts';
@@ -16,6 +17,7 @@ export function editNote(binding: SeasonBinding): void {
   const { textarea } = form;
   const close = (note: string | undefined) => {
     form.root.remove();
+    hot.rootElement.dispatchEvent(new TypedEvent(textarea));
     if (note !== undefined)
       binding.edit(
         noteWeek(cell, note, (week) => sheet.weekDay(week)),
@@ -24,6 +26,7 @@ export function editNote(binding: SeasonBinding): void {
     hot.listen();
     hot.getFocusManager().focusOnHighlightedCell();
   };
+  textarea.addEventListener('input', () => hot.rootElement.dispatchEvent(new TypedEvent(textarea)));
   form.save.addEventListener('click', () => close(textarea.value));
   form.cancel.addEventListener('click', () => close(undefined));
   form.root.addEventListener('keydown', (event) => {
@@ -50,6 +53,7 @@ function noteForm(page: Document, title: string, note: string) {
   textarea.rows = 3;
   textarea.maxLength = 10_000;
   textarea.value = note;
+  textarea.toggleAttribute(WAITING_FIELD, true);
   label.append(textarea);
   const button = (text: string) => {
     const made = page.createElement('button');

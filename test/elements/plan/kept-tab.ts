@@ -2,6 +2,7 @@ import type { KeptCopy } from '../../../src/elements/plan/kept-copy.ts';
 import { KeptStorage } from '../../../src/elements/plan/kept-storage.ts';
 import { KeptWriter, keptIn } from '../../../src/elements/plan/kept-writer.ts';
 import { PlanKeeper } from '../../../src/elements/plan/plan-keeper.ts';
+import { TypedTexts } from '../../../src/elements/plan/typed/typed-texts.ts';
 import { type Keeping, NOT_KEPT } from '../../../src/elements/shared/keeping.ts';
 import { PlanStore } from '../../../src/elements/shared/plan-store.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
@@ -17,6 +18,8 @@ export interface TabOptions {
   readonly ownPlan?: Plan | undefined;
   readonly readOnly?: boolean;
   readonly isKept?: boolean;
+  /** Names of the other tabs that are there. */
+  readonly living?: ReadonlySet<string>;
 }
 
 /** One tab with the page that keeps its plan under `beds`, without a browser. */
@@ -24,6 +27,8 @@ export class Tab {
   readonly store = new PlanStore();
   readonly saved: Plan[] = [];
   readonly files: (string | undefined)[] = [];
+  readonly copied: string[] = [];
+  readonly typed: TypedTexts | undefined;
   keeping: Keeping = NOT_KEPT;
   leftLink = 0;
   readonly keeper: PlanKeeper;
@@ -33,12 +38,16 @@ export class Tab {
     const { copy, base = 'garden.runnel.json', readOnly = false, isKept = true } = options;
     const ownPlan = 'ownPlan' in options ? options.ownPlan : oneBed();
     this.store.show({ locale: 'en-GB', readOnly });
+    const kept = isKept ? new KeptStorage('beds', storage.access, copy) : undefined;
+    this.typed = kept && new TypedTexts(kept.typed, { living: () => Promise.resolve(options.living ?? new Set()) });
     this.keeper = new PlanKeeper({
       store: this.store,
-      writer: isKept ? new KeptWriter(new KeptStorage('beds', storage.access, copy), () => base) : undefined,
+      writer: kept && new KeptWriter(kept, () => base),
       base: () => base,
       hasOwnPlan: () => ownPlan !== undefined,
       openOwnPlan: () => ownPlan && this.store.openPlan(ownPlan, 'page'),
+      typed: this.typed,
+      copyText: (text) => this.copied.push(text),
       leaveLink: () => this.leftLink++,
       savePlan: (plan) => this.saved.push(plan),
       saveKept: (text) => this.files.push(text),

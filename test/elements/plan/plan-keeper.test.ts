@@ -39,7 +39,7 @@ describe('a plan that is kept', () => {
     tab.edit(80);
     tab.keeper.write();
     expect(minutesIn(storage)).toEqual([80]);
-    expect(tab.keeping).toEqual({ status: 'kept', notes: [], putAside: [] });
+    expect(tab.keeping).toEqual({ status: 'kept', notes: [], putAside: [], typed: [] });
   });
 
   it('is written every 300 ms while edits follow one another without a pause', async () => {
@@ -326,7 +326,7 @@ describe('two tabs on one plan', () => {
 
   it('counts what is being typed as a change', async () => {
     const [one, two] = [await Tab.open(storage), await Tab.open(storage)];
-    two.keeper.isTyping = true;
+    two.typed?.put({}, 'Note', 'half a sentence');
     one.edit(70);
     wait();
     two.keeper.look();

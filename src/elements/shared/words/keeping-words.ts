@@ -32,6 +32,10 @@ export const keepingWords = {
   asideDamaged: 'A text that cannot be read',
   damagedFile: 'damaged-plan.txt',
   surely: 'Throw away for good',
+  typed: (of: string) =>
+    `This was being typed when the page closed, and was not entered${of === '' ? '' : ` (${of})`}:`,
+  typedText: 'What was being typed',
+  copied: 'Copied',
   choices: {
     'page-plan': 'Open the page’s own plan',
     'kept-plan': 'Open the one that is kept',
@@ -43,5 +47,7 @@ export const keepingWords = {
     'bring-back': 'Bring it back',
     'save-aside': 'Save as a file',
     'throw-away': 'Throw away',
+    'copy-text': 'Copy it',
+    'forget-text': 'Throw away',
   } satisfies Record<KeepingChoice, string>,
 } as const;
