@@ -13,7 +13,9 @@ import { projectRoot } from '../tools/source-files.ts';
 
 const PAGE = `<!doctype html><html lang="en"><title>Killed</title>
 <script type="module" src="/dist/page/runnel.js"></script>
-<runnel-plan src="/garden.runnel.json" storage-key="garden"></runnel-plan>`;
+<runnel-plan src="/garden.runnel.json" storage-key="garden"><runnel-garden></runnel-garden></runnel-plan>`;
+
+const SENTENCE = 'Quince Court garden after the frost';
 
 const LONG = 120_000;
 const WEEK = '2027-04-26';
@@ -98,6 +100,22 @@ async function edit(page: Page, from: number): Promise<readonly Made[]> {
 
 const wait = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
+/** Unfolds the plan's own fields and puts the keyboard into its name. Runs in the page, until it gives true. */
+function selectPlanName(): boolean {
+  const section = document.querySelector('runnel-garden')?.shadowRoot?.querySelector<HTMLDetailsElement>('#plan');
+  const name = section?.querySelector('input');
+  if (section?.open === false) section.querySelector('summary')?.click();
+  name?.focus();
+  name?.select();
+  return name instanceof HTMLInputElement;
+}
+
+/** What the page shows of a text that was not entered. */
+function shownText(): string | undefined {
+  const strip = document.querySelector('runnel-plan')?.shadowRoot?.querySelector('runnel-plan-keeping');
+  return strip?.shadowRoot?.querySelector('textarea')?.value;
+}
+
 /** How old the oldest edit was at the kill that the next visit lacks; 0 where it lacks none. */
 function ageLost(made: readonly Made[], found: number, killed: number): number {
   const lost = made.find(({ minutes }) => minutes > found);
@@ -132,6 +150,39 @@ it('twenty tabs killed while edits follow one another lose nothing that is older
   const ages = (await Promise.all([0, 1, 2, 3, 4].map(lane))).flat();
   expect(ages).toHaveLength(20);
   expect(Math.max(...ages)).toBeLessThan(1000);
+});
+
+it('five tabs killed while somebody types in a field lose nothing of it that is older than a second', {
+  timeout: LONG,
+}, async () => {
+  const browser = await open(newFolder());
+  const context = await browser.createBrowserContext();
+  let { page } = await visit(context);
+  for (let round = 0; round < 5; round++) {
+    await page.bringToFront();
+    await page.waitForFunction(selectPlanName);
+    const typed: { readonly length: number; readonly at: number }[] = [];
+    for (let length = 1; length <= SENTENCE.length && length < 14 + 5 * round; length++) {
+      await page.keyboard.type(SENTENCE.charAt(length - 1));
+      typed.push({ length, at: Date.now() });
+      await wait(60);
+    }
+    const session = await page.createCDPSession();
+    const killed = Date.now();
+    session.send('Page.crash').catch(() => undefined);
+    await wait(100);
+    const next = await visit(context);
+    await next.page.bringToFront();
+    const found = String(await (await next.page.waitForFunction(shownText)).jsonValue());
+    expect(SENTENCE.startsWith(found)).toBe(true);
+    const lost = typed.find(({ length }) => length > found.length);
+    expect(lost === undefined ? 0 : killed - lost.at).toBeLessThan(1000);
+    const said = await next.page.evaluate(() => document.querySelector('runnel-plan')?.keeping.typed);
+    expect(said).toMatchObject([{ of: 'Name' }]);
+    await next.page.evaluate((id) => document.querySelector('runnel-plan')?.keep('forget-text', id), said?.[0]?.id);
+    void page.close().catch(() => undefined);
+    ({ page } = next);
+  }
 });
 
 it('so does a browser that is killed whole, twice', { timeout: LONG }, async () => {
