@@ -149,7 +149,6 @@ export class RunnelGrid extends LitElement {
 
   protected override updated(): void {
     this.#grid.grid?.season.point(this.pointedWeek);
-    this.box?.style.setProperty('--_full', `${this.#grid.grid?.fullHeightPx ?? 0}px`);
   }
 
   protected override render(): unknown {

@@ -16,9 +16,11 @@ export function readBySchema<Schema extends v.GenericSchema>(
   at: Path,
 ): SchemaReading<v.InferOutput<Schema>> {
   const { issues = [], output } = v.safeParse(schema, value);
+  // Every object is strict: an unknown field is at least one issue.
+  if (issues.length === 0) return { findings: [], output };
   const found = issues.filter((issue) => !isUnknownField(issue)).map((issue) => findingOf(issue, at));
   const findings = [...found, ...unknownFields(schema as unknown as SchemaNode, value, at)];
-  return { findings, output: findings.length === 0 && issues.length === 0 ? output : undefined };
+  return { findings, output: undefined };
 }
 
 /** Every fault of a value that stands at a path of the document. */

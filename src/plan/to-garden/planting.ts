@@ -36,7 +36,8 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
     watering: planting.watering ?? usualWatering(planting),
     target: planting.target ?? DEFAULTS.target,
     startDepletion: planting.startDepletion ?? DEFAULTS.startDepletion,
-    ...ground,
+    from: ground.from,
+    to: ground.to,
     hasShutOff: planting.shutOff ?? false,
     lines: planting.lines
       .map((line) => lineOf(line, { units, firstDay: ground.from, ...extent }))

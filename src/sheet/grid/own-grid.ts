@@ -20,6 +20,8 @@ export class OwnGrid {
   readonly #box: HTMLElement;
   #room: GridRoom;
   #shape: string;
+  /** Width and height of the box when the grid was last fitted to it, px. */
+  #fitted: string;
   readonly #unsubscribe: () => void;
 
   constructor(box: HTMLElement, setting: SeasonSetting, licenseKey: string) {
@@ -28,6 +30,9 @@ export class OwnGrid {
     this.#setting = setting;
     this.#room = roomOf(box);
     this.#shape = this.#shapeNow();
+    // Before the first drawing: a second one costs as much again.
+    this.#announceHeight();
+    this.#fitted = sizeOf(box);
     const { sheet } = setting;
     this.hot = new Handsontable(box, {
       ...this.#layout(),
@@ -58,7 +63,10 @@ export class OwnGrid {
       sanitizer: (content: string, context: string) =>
         context.startsWith('CopyPaste') ? content : content.replaceAll('&', '&amp;').replaceAll('<', '&lt;'),
     });
-    this.#unsubscribe = sheet.subscribe(() => this.#reshape());
+    this.#unsubscribe = sheet.subscribe(() => {
+      this.#announceHeight();
+      this.#reshape();
+    });
     this.#markRoom();
     // A narrow screen holds few weeks: it begins with the one that matters now.
     if (isNarrow(this.#room) && sheet.thisWeek !== undefined) this.showWeek(sheet.thisWeek);
@@ -68,18 +76,14 @@ export class OwnGrid {
     return this.hot.getPlugin(SEASON_KEY) as unknown as SeasonPlugin;
   }
 
-  /** Height of all rows together, headers and scrollbar included: more is never needed. */
-  get fullHeightPx(): number {
-    const { sheet } = this.#setting;
-    const rows = sheet.rows.reduce((sum, row) => sum + rowHeight(row, sheet.view.measure, this.#room), 0);
-    return rows + 2 * this.#headerHeightPx() + 20;
-  }
-
   /** To be called when the element got another width or text size. */
   resize(): void {
     this.#room = roomOf(this.#box);
+    this.#announceHeight();
     this.#reshape();
-    this.hot.refreshDimensions();
+    const size = sizeOf(this.#box);
+    if (size !== this.#fitted) this.hot.refreshDimensions();
+    this.#fitted = size;
   }
 
   select(place: SheetPlace): void {
@@ -104,6 +108,13 @@ export class OwnGrid {
     this.#shape = shape;
     this.#markRoom();
     this.hot.updateSettings(this.#layout());
+  }
+
+  /** Height of all rows together, headers and scrollbar included, for the box's style: more is never needed. */
+  #announceHeight(): void {
+    const { sheet } = this.#setting;
+    const rows = sheet.rows.reduce((sum, row) => sum + rowHeight(row, sheet.view.measure, this.#room), 0);
+    this.#box.style.setProperty('--_full', `${rows + 2 * this.#headerHeightPx() + 20}px`);
   }
 
   #markRoom(): void {
@@ -159,6 +170,10 @@ function roomOf(box: HTMLElement): GridRoom {
     textPx: Number.parseFloat(getComputedStyle(box).fontSize),
     isTouched: matchMedia('(pointer: coarse)').matches,
   };
+}
+
+function sizeOf({ clientWidth, clientHeight }: HTMLElement): string {
+  return `${clientWidth} x ${clientHeight}`;
 }
 
 /** The library's style goes first, so that it is there when the first cell is measured. */
