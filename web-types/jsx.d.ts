@@ -155,7 +155,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'from-link'?: true | '' | undefined;
     /** Another plan stands there: loaded, edited, undone or redone. Carries `plan`, `season`, `cause` and, for an edit, `edit`. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
-    /** The plan is kept in another way than before, or there is something to say about it. Carries `keeping`: `status`, `notes` with their choices, and what was `putAside`. */
+    /** The plan is kept in another way than before, or there is something to say about it. Carries `keeping`: `status`, `notes` with their choices, what was `putAside`, and what was `typed` and not entered. */
     'onrunnel-keep'?: ((event: RunnelKeepEvent) => void) | undefined;
   };
   /** The season's grid, chart, notices and the trace of a number, laid out as one tool. */

@@ -21,6 +21,7 @@ export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.
 export { hargreavesSamani } from './climate/hargreaves-samani.ts';
 export { type PenmanMonteithInputs, penmanMonteith } from './climate/penman-monteith.ts';
 export type * from './garden.ts';
+export { adjustedKcEnd, adjustedKcMid, type CropClimate } from './plants/climate-adjustment.ts';
 export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficient.ts';
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';

@@ -52,7 +52,13 @@ export class KeepingStrip extends LitElement {
         inline-size: 100%;
         max-inline-size: 40rem;
         box-sizing: border-box;
+        padding: 0.3rem 0.5rem;
+        border: 1px solid var(--_quiet);
+        border-radius: 0.4rem;
+        background: var(--_paper);
+        color: var(--_ink);
         font: inherit;
+        resize: none;
         field-sizing: content;
         max-block-size: 12rem;
       }

@@ -98,6 +98,17 @@ export class KeptWriter {
     return isOther ? 'replaced' : undefined;
   }
 
+  /** As `write`; what cannot be read is put aside instead of taken for another tab's plan, and `told` why. */
+  writePastDamage(plan: Plan, told: (faults: readonly Fault[]) => void): Written {
+    const written = this.write(plan);
+    const damaged = written === 'other' ? this.news() : undefined;
+    if (damaged?.ok !== false) return written;
+    told(damaged.faults);
+    this.turnAway();
+    const again = this.write(plan);
+    return again === 'replaced' ? undefined : again;
+  }
+
   /** Keeps a plan aside, in a place that stays this tab's until `leaveDraft`. */
   writeDraft(plan: Plan): StorageFault | undefined {
     this.#draft ??= newId();

@@ -11,7 +11,7 @@ import type { PlanChange } from '../shared/plan-store.ts';
 import { keepingWords } from '../shared/words/keeping-words.ts';
 import type { KeeperPage } from './keeper-page.ts';
 import { KeepingNotes } from './keeping-notes.ts';
-import { type Begun, type KeptWriter, keptIn, type Written } from './kept-writer.ts';
+import { type Begun, keptIn } from './kept-writer.ts';
 import { PendingWrite } from './pending-write.ts';
 import { planOfLink } from './plan-of-link.ts';
 
@@ -146,7 +146,10 @@ export class PlanKeeper {
   #keepOrPutAside(plan: Plan): boolean {
     const { writer, store } = this.#page;
     if (writer === undefined || store.view.readOnly) return true;
-    const written = this.#held === undefined ? this.#writeKept(writer, plan) : writer.writeDraft(plan);
+    const written =
+      this.#held === undefined
+        ? writer.writePastDamage(plan, (faults) => this.#notes.damaged(faults))
+        : writer.writeDraft(plan);
     if (written === 'other') return this.#hold();
     if (written === 'full' || written === 'forbidden') {
       this.#notes.notKept(written);
@@ -158,16 +161,6 @@ export class PlanKeeper {
     }
     this.#notes.drop('not-kept');
     return true;
-  }
-
-  #writeKept(writer: KeptWriter, plan: Plan): Written {
-    const written = writer.write(plan);
-    const damaged = written === 'other' ? writer.news() : undefined;
-    if (damaged?.ok !== false) return written;
-    this.#notes.damaged(damaged.faults);
-    writer.turnAway();
-    const again = writer.write(plan);
-    return again === 'replaced' ? undefined : again;
   }
 
   #retry(): void {

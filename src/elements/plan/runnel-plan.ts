@@ -35,7 +35,7 @@ import { LateKeeping } from './late-keeping.ts';
  * @fires {RunnelChangeEvent} runnel-change - Another plan stands there: loaded, edited, undone or redone. Carries `plan`,
  * `season`, `cause` and, for an edit, `edit`.
  * @fires {RunnelKeepEvent} runnel-keep - The plan is kept in another way than before, or there is something to say about it.
- * Carries `keeping`: `status`, `notes` with their choices, and what was `putAside`.
+ * Carries `keeping`: `status`, `notes` with their choices, what was `putAside`, and what was `typed` and not entered.
  *
  * @csspart keeping - What is said about keeping. A page that says it in its own way hides it, and calls `keep`.
  */
