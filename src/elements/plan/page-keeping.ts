@@ -10,6 +10,7 @@ import { openKeptCopy } from './kept-copy.ts';
 import { KeptStorage } from './kept-storage.ts';
 import { KeptWriter, keptIn } from './kept-writer.ts';
 import { PlanKeeper } from './plan-keeper.ts';
+import { newId } from './storage-shelf.ts';
 import { PageTabs } from './typed/page-tabs.ts';
 import { TypedFields } from './typed/typed-fields.ts';
 import { TypedTexts } from './typed/typed-texts.ts';
@@ -39,8 +40,9 @@ export class PageKeeping {
     this.#host = host;
     this.#storage =
       storageKey === undefined ? undefined : new KeptStorage(storageKey, () => localStorage, openKeptCopy());
-    this.#tabs = storageKey === undefined ? undefined : new PageTabs(storageKey);
-    this.#typed = this.#storage && this.#tabs && new TypedTexts(this.#storage.typed, this.#tabs);
+    const tab = newId();
+    this.#tabs = storageKey === undefined ? undefined : new PageTabs(storageKey, tab);
+    this.#typed = this.#storage && this.#tabs && new TypedTexts(this.#storage.typed, this.#tabs, tab);
     this.#fields = this.#typed && new TypedFields(host.element, this.#typed);
     this.keeper = new PlanKeeper({
       ...host,
@@ -68,7 +70,7 @@ export class PageKeeping {
       if (change?.cause === 'edit') this.#fields?.onEdit();
     });
     signal.addEventListener('abort', unsubscribe);
-    if (this.#typed !== undefined) this.#tabs?.open(this.#typed.tab);
+    this.#tabs?.open();
   }
 
   disconnect(): void {
@@ -90,10 +92,13 @@ export class PageKeeping {
     const field = focusedWithin(this.#host.element);
     field?.blur();
     this.keeper.write();
+    // A page with an open channel may not be kept for the way back.
+    this.#tabs?.close();
   };
 
   /** The tab is hidden, or comes back from where it heard nothing. */
   readonly #onReturn = (): void => {
+    if (document.visibilityState === 'visible') this.#tabs?.open();
     this.keeper.write();
     this.keeper.look();
   };

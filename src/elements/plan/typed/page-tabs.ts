@@ -8,21 +8,23 @@ type Message = { readonly ask: true } | { readonly here: string };
 /** The tabs of one plan, which answer each other for as long as they are there. */
 export class PageTabs implements LivingTabs {
   readonly #name: string;
+  readonly #tab: string;
   #channel: BroadcastChannel | undefined;
   readonly #heard = new Set<string>();
 
-  constructor(storageKey: string) {
+  /** `tab` is the name that this one answers with. */
+  constructor(storageKey: string, tab: string) {
     this.#name = `runnel-tabs:${storageKey}`;
+    this.#tab = tab;
   }
 
-  /** From now on this tab answers with its name. */
-  open(tab: string): void {
-    this.close();
-    if (typeof BroadcastChannel === 'undefined') return;
+  /** From now on this tab answers. */
+  open(): void {
+    if (this.#channel !== undefined || typeof BroadcastChannel === 'undefined') return;
     const channel = new BroadcastChannel(this.#name);
     channel.onmessage = ({ data }: MessageEvent<Message>) => {
       if ('here' in data) this.#heard.add(data.here);
-      else channel.postMessage({ here: tab } satisfies Message);
+      else channel.postMessage({ here: this.#tab } satisfies Message);
     };
     this.#channel = channel;
   }
