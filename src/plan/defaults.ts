@@ -1,7 +1,7 @@
 /** What is taken where a plan leaves a value out: every default of the kit, each with its reason, in SI. */
-import { LEAST_PRESSURE_KPA } from '../engine/line/catalogue.data.ts';
 import { EMITTER_EXPONENTS } from '../engine/line/emitter.ts';
 import { DRIPLINE_DIAMETER_MM } from '../engine/line/tubing.data.ts';
+import { LEAST_PRESSURE_KPA } from '../engine/line/usual-pressures.data.ts';
 
 export const DEFAULTS = {
   /** Common practice, no source. */

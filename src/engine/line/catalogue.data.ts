@@ -2,17 +2,7 @@ import { toSi } from '../units.ts';
 import type { Catalogue, Dripline, SingleEmitter } from './catalogue.ts';
 import { EMITTER_EXPONENTS, type Emitter } from './emitter.ts';
 import { TUBING } from './tubing.data.ts';
-
-/**
- * Least pressure of a compensating emitter about which nothing is known, kPa: 10 psi (7-15 psi by type, from memory).
- */
-export const LEAST_PRESSURE_KPA = toSi(10, 'pressure', 'us');
-
-/**
- * Pressure at which a plain emitter or spray gives the flow on its label, kPa: 20 psi (usual regulators hold 20-30 psi,
- * from memory).
- */
-export const NOMINAL_PRESSURE_KPA = toSi(20, 'pressure', 'us');
+import { LEAST_PRESSURE_KPA, NOMINAL_PRESSURE_KPA } from './usual-pressures.data.ts';
 
 const ORIGIN = 'common practice, no source';
 

@@ -1,7 +1,7 @@
 import type { GardenLine, GardenPlanting } from '../garden.ts';
-import { NOMINAL_PRESSURE_KPA } from './catalogue.data.ts';
 import type { Emitter } from './emitter.ts';
 import type { Lateral } from './lateral.ts';
+import { NOMINAL_PRESSURE_KPA } from './usual-pressures.data.ts';
 
 /** One of the equal runs in which a planting's line is laid: all that its hydraulics need but the pressure. */
 export interface LineRun {

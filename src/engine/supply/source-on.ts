@@ -1,6 +1,6 @@
 import type { DayNumber } from '../calendar.ts';
 import type { GardenSupply, SupplySource } from '../garden.ts';
-import { NOMINAL_PRESSURE_KPA } from '../line/catalogue.data.ts';
+import { NOMINAL_PRESSURE_KPA } from '../line/usual-pressures.data.ts';
 
 /** The source that serves on a day: the last that has begun by then; undefined where none has. */
 export function sourceOn({ sources }: Pick<GardenSupply, 'sources'>, day: DayNumber): SupplySource | undefined {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/catalogue.data.ts';
 import { emitterFlowLph } from '../../../src/engine/line/emitter.ts';
 import { lateral } from '../../../src/engine/line/lateral.ts';
 import { emitterOf, lineRun } from '../../../src/engine/line/line-run.ts';
+import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/usual-pressures.data.ts';
 import { laidLine, plantingWith, pointLine } from '../../support/laid-line.ts';
 
 const GROUND = plantingWith([]);

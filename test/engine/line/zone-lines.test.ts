@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Garden, GardenZone } from '../../../src/engine/garden.ts';
-import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/catalogue.data.ts';
 import { lateral } from '../../../src/engine/line/lateral.ts';
+import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/usual-pressures.data.ts';
 import { lineDays, plantingLine, zoneLines } from '../../../src/engine/line/zone-lines.ts';
 import { laidLine, plantingWith, pointLine } from '../../support/laid-line.ts';
 

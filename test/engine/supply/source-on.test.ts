@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/catalogue.data.ts';
+import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/usual-pressures.data.ts';
 import { inletPressureOn, sourceOn } from '../../../src/engine/supply/source-on.ts';
 
 const supply = {
