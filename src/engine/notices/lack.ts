@@ -18,11 +18,11 @@ export interface Lack {
 
 const DRY = STATES.indexOf('dry');
 
-export function lackOf({ planting, figures, weeks: count }: PlantingSeason, weeks: readonly number[]): Lack {
-  const { areaM2 } = planting;
+export function lackOf(own: PlantingSeason, weeks: readonly number[]): Lack {
+  const { areaM2 } = own.planting;
   const lack = { unmetLitres: 0, neededLitres: 0, netLitres: 0, shortDays: 0, dryWeeks: 0 };
   for (const week of weeks) {
-    const at = (field: number) => figures[field * count + week] as number;
+    const at = (field: number) => own.at(field, week);
     lack.unmetLitres += areaM2 * (at(P.demandMm) - at(P.usedMm));
     lack.neededLitres += areaM2 * at(P.neededMm);
     lack.netLitres += areaM2 * at(P.irrigationNetMm);

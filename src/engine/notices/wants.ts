@@ -35,11 +35,10 @@ export function wantsOf(zone: ZoneSeason, own: PlantingSeason): Wants {
 
 function findWants(zone: ZoneSeason, own: PlantingSeason): Wants {
   const wants: Record<Want, number[]> = { 'no-line': [], closed: [], 'never-enough': [], 'going-short': [] };
-  const { figures, weeks } = own;
   let asking = 0;
-  for (let week = 0; week < weeks; week++) {
-    if (figures[P.groundDays * weeks + week] === 0) continue;
-    if ((figures[P.minutesWanted * weeks + week] as number) > 0) asking++;
+  for (let week = 0; week < own.weeks; week++) {
+    if (own.at(P.groundDays, week) === 0) continue;
+    if (own.at(P.minutesWanted, week) > 0) asking++;
     const want = wantOf(zone, own, week);
     if (want !== undefined) wants[want].push(week);
   }
@@ -49,14 +48,15 @@ function findWants(zone: ZoneSeason, own: PlantingSeason): Wants {
   return { ...wants, 'never-enough': [], 'going-short': goingShort };
 }
 
-function wantOf(zone: ZoneSeason, { planting, figures, weeks }: PlantingSeason, week: number): Want | undefined {
-  const minutesWanted = figures[P.minutesWanted * weeks + week] as number;
-  if (minutesWanted === 0 && (figures[P.neededMm * weeks + week] as number) > LEAST_SHOWN_MM) return 'no-line';
-  if ((figures[P.state * weeks + week] as number) > SHORT) return undefined;
+function wantOf(zone: ZoneSeason, own: PlantingSeason, week: number): Want | undefined {
+  const { weeks } = zone;
+  const minutesWanted = own.at(P.minutesWanted, week);
+  if (minutesWanted === 0 && own.at(P.neededMm, week) > LEAST_SHOWN_MM) return 'no-line';
+  if (own.at(P.state, week) > SHORT) return undefined;
   const origin = zone.figures[Z.origin * weeks + week];
   if (origin === CLOSED) return 'closed';
   const minutesPerDay = zone.figures[Z.minutesPerDay * weeks + week] as number;
   if (origin !== COMPUTED || minutesWanted <= minutesPerDay) return 'going-short';
-  const isSetByHand = zone.zone.choices.get(week)?.openDays?.has(planting.id) === true;
+  const isSetByHand = zone.zone.choices.get(week)?.openDays?.has(own.planting.id) === true;
   return isSetByHand ? 'going-short' : 'never-enough';
 }

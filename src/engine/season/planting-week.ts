@@ -22,7 +22,7 @@ export function plantingWeek(season: PlantingSeason, week: number): PlantingWeek
 
 /** One figure without making an object. */
 export function plantingFigure(season: PlantingSeason, field: keyof typeof P | PlantingVolume, week: number): number {
-  if (field in P) return season.figures[P[field as keyof typeof P] * season.weeks + week] as number;
+  if (field in P) return season.at(P[field as keyof typeof P], week);
   return plantingVolume(season, field as PlantingVolume, week);
 }
 
@@ -32,12 +32,12 @@ export function plantingState(season: PlantingSeason, week: number): State {
 
 /** Litres of a planting's week: its depths over its ground. */
 export function plantingVolume(season: PlantingSeason, field: PlantingVolume, week: number): number {
-  return season.planting.areaM2 * volumeDepthMm(season.figures, season.weeks, field, week);
+  return season.planting.areaM2 * volumeDepthMm(season, field, week);
 }
 
 /** mm that make each volume; the same relations for every reader. */
-function volumeDepthMm(figures: Float64Array, weeks: number, field: PlantingVolume, week: number): number {
-  const at = (place: number) => figures[place * weeks + week] as number;
+function volumeDepthMm(season: PlantingSeason, field: PlantingVolume, week: number): number {
+  const at = (place: number) => season.at(place, week);
   switch (field) {
     case 'litres':
       return at(P.irrigationGrossMm);

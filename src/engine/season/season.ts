@@ -2,9 +2,9 @@
  * What a season came to. Weekly figures lie in flat typed arrays, one block a zone and a planting, so that a thousand
  * zones stay quick and an unchanged zone keeps its block; `zone-week.ts` and `planting-week.ts` read them as objects.
  */
-import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
+import type { Garden, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
-import type { PlantingDemand } from './planting-demand.ts';
+import type { PlantingSeason } from './planting-season.ts';
 
 export interface Season {
   readonly garden: Garden;
@@ -14,23 +14,13 @@ export interface Season {
   readonly totals: SeasonTotals;
 }
 
-/** One zone's weeks: field f of week w is `figures[f * weeks + w]`. */
+/** One zone's weeks: field f of week w is `figures[f * weeks + w]`; after its own fields come those of its plantings. */
 export interface ZoneSeason {
   readonly zone: GardenZone;
   readonly weeks: number;
   readonly figures: Float64Array;
   /** In the zone's order. */
   readonly plantings: readonly PlantingSeason[];
-}
-
-/** One planting's weeks, laid out like its zone's. */
-export interface PlantingSeason {
-  readonly planting: GardenPlanting;
-  readonly demand: PlantingDemand;
-  /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
-  readonly rainShares: readonly number[];
-  readonly weeks: number;
-  readonly figures: Float64Array;
 }
 
 /** The whole garden's weeks in litres: the `SUPPLY_FIELDS` of all zones added up, laid out like a zone's. */
@@ -116,6 +106,8 @@ export const PLANTING_FIELDS = {
   /** Index into STATES. */
   state: 17,
 } as const;
+
+export type { PlantingSeason } from './planting-season.ts';
 
 export const ZONE_FIELD_COUNT = Object.keys(ZONE_FIELDS).length;
 export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;

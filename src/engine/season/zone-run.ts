@@ -18,6 +18,8 @@ export interface ZoneRun {
   readonly members: readonly Member[];
   readonly voices: readonly PlantingVoice[];
   readonly masks: readonly number[];
+  /** Of its plantings, in order. */
+  readonly figures: readonly Float64Array[];
 }
 
 /** A planting with what is carried from week to week. */
@@ -59,11 +61,17 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
       limits: { rawMm: 0, goalMm: Number.POSITIVE_INFINITY, roundingMm: 0 },
     };
   });
-  return { season, members, voices: members.map(({ voice }) => voice), masks: openMasks(zone.wateringDays) };
+  return {
+    season,
+    members,
+    voices: members.map(({ voice }) => voice),
+    masks: openMasks(zone.wateringDays),
+    figures: members.map(({ course }) => course.figures),
+  };
 }
 
 /** Fills in the week's figures of the zone and its plantings. */
-export function runZoneWeek({ season, members, voices, masks }: ZoneRun, week: number): void {
+export function runZoneWeek({ season, members, voices, masks, figures }: ZoneRun, week: number): void {
   const { zone } = season;
   const choice = zone.choices.get(week);
   // By place: over a season, an iterator for each week takes longer than what is done with it.
@@ -76,7 +84,7 @@ export function runZoneWeek({ season, members, voices, masks }: ZoneRun, week: n
     runMember(each, week, minutes.minutesPerDay, masks[openDays] as number);
     keepOutcome(each, week, minutes.roundingMinutes);
   }
-  sumZoneWeek(season, week, minutes);
+  sumZoneWeek(season, figures, week, minutes);
 }
 
 function runMember(

@@ -4,13 +4,8 @@ import { AlikeDemands } from './alike-demands.ts';
 import type { EarlierWeeks } from './earlier-weeks.ts';
 import { type DayRoom, dayRoom, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
 import type { PlantingDemand } from './planting-demand.ts';
-import {
-  PLANTING_FIELDS as P,
-  PLANTING_FIELD_COUNT,
-  type PlantingSeason,
-  ZONE_FIELD_COUNT,
-  type ZoneSeason,
-} from './season.ts';
+import { PlantingSeason } from './planting-season.ts';
+import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
 import type { WeekSpan } from './week-span.ts';
 import { runZoneWeek, zoneRun } from './zone-run.ts';
 
@@ -81,7 +76,7 @@ export function zoneSeasonAfter(
   changed: WeekSpan,
 ): ZoneSeason {
   const { weeks, plantings } = before;
-  const figures = new Float64Array(new Float64Array(before.figures.buffer));
+  const figures = new Float64Array(before.figures);
   const season = inBlocks(context.zone, weeks, figures, (_, place) => plantings[place] as PlantingSeason);
   // A planting that is filled deep and seldom looks a week ahead.
   const isAhead = context.zone.plantings.some(({ watering }) => watering === 'refill');
@@ -136,17 +131,22 @@ function inBlocks(
   return {
     zone,
     weeks,
-    figures: figures.subarray(0, start),
+    figures,
     plantings: zone.plantings.map((planting, place) => {
-      const { demand, rainShares } = fixed(planting, place);
-      const own = figures.subarray(start + place * size, start + (place + 1) * size);
-      return { planting, demand, rainShares, weeks, figures: own };
+      const from = start + place * size;
+      return new PlantingSeason(planting, fixed(planting, place), {
+        weeks,
+        block: figures,
+        start: from,
+        end: from + size,
+      });
     }),
   };
 }
 
 /** Whether every planting ends the week with the depletion it had before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
-  const place = P.depletionEndMm * season.weeks + week;
-  return season.plantings.every(({ figures }, at) => figures[place] === before.plantings[at]?.figures[place]);
+  return season.plantings.every(
+    (planting, place) => planting.at(P.depletionEndMm, week) === before.plantings[place]?.at(P.depletionEndMm, week),
+  );
 }

@@ -14,8 +14,8 @@ const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
 const CLOSED = STATES.indexOf('closed');
 const OFF = STATES.indexOf('off');
 
-/** Fills the zone's figures of a week; its plantings' are already there. */
-export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes): void {
+/** Fills the zone's figures of a week; its plantings', `own` of each in order, are already there. */
+export function sumZoneWeek(season: ZoneSeason, own: readonly Float64Array[], week: number, run: WeekMinutes): void {
   const { zone, figures, weeks, plantings } = season;
   for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[field * weeks + week] = 0;
   let areaM2 = 0;
@@ -23,15 +23,15 @@ export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes):
   let openFlowLpm = 0;
   let state = OFF;
   for (let at = 0; at < plantings.length; at++) {
-    const planting = plantings[at] as PlantingSeason;
-    const own = planting.figures;
-    if (own[P.groundDays * weeks + week] === 0) continue;
-    addVolumes(figures, planting, week);
-    const lineLpm = own[P.flowLpm * weeks + week] as number;
-    areaM2 += planting.planting.areaM2;
+    const { planting } = plantings[at] as PlantingSeason;
+    const its = own[at] as Float64Array;
+    if (its[P.groundDays * weeks + week] === 0) continue;
+    addVolumes(figures, its, { weeks, week, areaM2: planting.areaM2 });
+    const lineLpm = its[P.flowLpm * weeks + week] as number;
+    areaM2 += planting.areaM2;
     flowLpm += lineLpm;
-    if (own[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
-    state = Math.min(state, own[P.state * weeks + week] as number);
+    if (its[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
+    state = Math.min(state, its[P.state * weeks + week] as number);
   }
   const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
   const creditLitres = stayedLitres / zone.efficiency;
@@ -48,8 +48,11 @@ export function sumZoneWeek(season: ZoneSeason, week: number, run: WeekMinutes):
 }
 
 /** The same relations as `plantingVolume`, all at once. */
-function addVolumes(figures: Float64Array, { planting, figures: own, weeks }: PlantingSeason, week: number): void {
-  const { areaM2 } = planting;
+function addVolumes(
+  figures: Float64Array,
+  own: Float64Array,
+  { weeks, week, areaM2 }: { readonly weeks: number; readonly week: number; readonly areaM2: number },
+): void {
   const rain = own[P.rainMm * weeks + week] as number;
   const soaked = own[P.rainSoakedMm * weeks + week] as number;
   const rainDrained = own[P.rainDrainedMm * weeks + week] as number;

@@ -40,8 +40,8 @@ export function readWeek(
   if (!(Number.isInteger(week) && week >= 0 && week < block.weeks)) {
     throw new RangeError(`week ${week} is outside the season of ${block.weeks} weeks`);
   }
-  const figures: Record<string, number> = {};
-  for (const [field, place] of Object.entries(fields))
-    figures[field] = block.figures[place * block.weeks + week] as number;
-  return figures;
+  const { figures, weeks } = block;
+  const found: Record<string, number> = {};
+  for (const [field, place] of Object.entries(fields)) found[field] = figures[place * weeks + week] as number;
+  return found;
 }

@@ -20,8 +20,9 @@ interface FlowWeek {
   readonly flowLpm: Float64Array;
 }
 
-function addFlow({ planting, figures, weeks }: PlantingSeason, { firstDay, week, flowLpm }: FlowWeek): void {
-  const openMask = figures[P.openMask * weeks + week] as number;
+function addFlow(own: PlantingSeason, { firstDay, week, flowLpm }: FlowWeek): void {
+  const { planting } = own;
+  const openMask = own.at(P.openMask, week);
   if (openMask === 0) return;
   const start = 7 * week;
   const only = planting.lines.length === 1 && (planting.lines[0]?.from as number) <= firstDay + start;

@@ -5,7 +5,7 @@ import type { PlanChoice, PlanChoices, PlanRuns, PlanSeason } from '../schema/pl
 import { seasonDays } from '../season-weeks.ts';
 import { present } from './in-si.ts';
 
-const NO_CHOICES: ReadonlyMap<number, WeekChoice> = new Map();
+export const NO_CHOICES: ReadonlyMap<number, WeekChoice> = new Map();
 
 /** A key of any day stands for the week that holds it. */
 export function choicesOf(

@@ -22,25 +22,7 @@ type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
 /** A length that holds the last emitter but for rounding holds it. */
 const SPACING_TOLERANCE = 1e-9;
 
-/** The same object for one line of the document wherever it lies under the same circumstances. */
 export function lineOf(line: PlanLine, context: LineContext): GardenLine {
-  return laidLine(line, whatMatters(line, context));
-}
-
-/** Stands in for what a line does not hang on. */
-const NO_MATTER = 0;
-
-function whatMatters(line: PlanLine, { units, firstDay, plants, canopyDiameterM }: LineContext): LineContext {
-  const loops = line.kind === 'dripline' && line.layout.kind === 'loops' ? line.layout : undefined;
-  return {
-    units,
-    firstDay: line.from === undefined ? firstDay : NO_MATTER,
-    plants: line.kind === 'point' || loops ? plants : undefined,
-    canopyDiameterM: loops && loops.diameter === undefined ? canopyDiameterM : NO_MATTER,
-  };
-}
-
-const laidLine = keptAtPlaces((line: PlanLine, context: LineContext): GardenLine => {
   const from = line.from === undefined ? context.firstDay : dayNumber(line.from);
   if (line.kind === 'solid') return { from, kind: 'solid', ...NO_EMITTERS, ...hydraulicsOf({}, context.units) };
   const emitterFlowLph = inSi(line.flow, 'emitterFlow', context.units);
@@ -53,7 +35,33 @@ const laidLine = keptAtPlaces((line: PlanLine, context: LineContext): GardenLine
     flowLph: emitting.emitters * emitterFlowLph,
     ...hydraulicsOf(line, context.units),
   };
-});
+}
+
+/** In order of their days. The same list wherever the same lines lie under the same circumstances. */
+export function linesOf(lines: readonly PlanLine[], context: LineContext): readonly GardenLine[] {
+  return laidLines(lines, whatMatters(lines, context));
+}
+
+const laidLines = keptAtPlaces((lines: readonly PlanLine[], context: LineContext) =>
+  lines.map((line) => lineOf(line, context)).sort((left, right) => left.from - right.from),
+);
+
+/** Stands in for what lines do not hang on. */
+const NO_MATTER = 0;
+
+function whatMatters(
+  lines: readonly PlanLine[],
+  { units, firstDay, plants, canopyDiameterM }: LineContext,
+): LineContext {
+  const isLoop = (line: PlanLine) => line.kind === 'dripline' && line.layout.kind === 'loops';
+  const areLoops = lines.some(isLoop);
+  return {
+    units,
+    firstDay: lines.some(({ from }) => from === undefined) ? firstDay : NO_MATTER,
+    plants: areLoops || lines.some(({ kind }) => kind === 'point') ? plants : undefined,
+    canopyDiameterM: areLoops ? canopyDiameterM : NO_MATTER,
+  };
+}
 
 const NO_EMITTERS = { emitters: 0, emitterFlowLph: 0, flowLph: 0 };
 

@@ -8,7 +8,7 @@ import { cropCoefficientOf, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
 import { inSi } from './in-si.ts';
 import { kept, keptAtPlaces } from './kept.ts';
-import { lineOf } from './line.ts';
+import { linesOf } from './line.ts';
 import { rootsOf } from './roots.ts';
 
 export interface PlantingContext {
@@ -39,9 +39,7 @@ export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext
     from: ground.from,
     to: ground.to,
     hasShutOff: planting.shutOff ?? false,
-    lines: planting.lines
-      .map((line) => lineOf(line, { units, firstDay: ground.from, ...extent }))
-      .sort((left, right) => left.from - right.from),
+    lines: linesOf(planting.lines, { units, firstDay: ground.from, ...extent }),
   };
 });
 

@@ -11,7 +11,7 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanChoices, PlanRuns, PlanSite, PlanZone } from '../schema/plan-schema.ts';
 import { seasonDays } from '../season-weeks.ts';
-import { choicesOf } from './choices.ts';
+import { choicesOf, NO_CHOICES } from './choices.ts';
 import { efficiencyOf } from './efficiency.ts';
 import { kept, sameFields } from './kept.ts';
 import { type PlantingContext, plantingOf } from './planting.ts';
@@ -37,15 +37,16 @@ export interface ZoneInPlan {
 
 /** The same object as before where the zone, its context, its choices and its runs are the same. */
 export const zoneOf = kept(
-  (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => ({
-    ...zoneGround(zone, context),
-    choices: choicesOf(choices, runs, context),
-  }),
+  (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => {
+    const ground = zoneGround(zone, context);
+    return choices || runs ? { ...ground, choices: choicesOf(choices, runs, context) } : ground;
+  },
   (left, right) =>
     left.choices === right.choices && left.runs === right.runs && sameFields(left.context, right.context),
 );
 
-const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone, 'choices'> => {
+/** A zone for which nothing was chosen. */
+const zoneGround = kept((zone: PlanZone, context: ZoneContext): GardenZone => {
   const { texture, slopePercent } = groundOf(zone, context);
   const inSeason = plantingContext(context, NOTHING_ELSE);
   const { seasonFirst: first, seasonLast: last } = inSeason;
@@ -53,7 +54,7 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone,
   return {
     id: zone.id,
     name: zone.name,
-    soil: soilOf(texture, slopePercent),
+    soil: soilUnder(texture, slopePercent, context),
     wateringDays: wateringMask(zone.wateringDays, { firstDay: first, windowWeekdays: context.windowWeekdays }),
     rule: ruleOf(zone.rule),
     timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
@@ -62,8 +63,20 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): Omit<GardenZone,
       zoneUniformity({ plantings, supply: { sources: context.sources ?? [] }, firstDay: first, lastDay: last }),
     ),
     plantings,
+    choices: NO_CHOICES,
   };
 });
+
+/** Zones of one ground have one soil. */
+function soilUnder(texture: PlanSite['soil'], slopePercent: number, context: ZoneContext): ZoneSoil {
+  const soils = soilsOf(context, NOTHING_ELSE);
+  const ground = `${texture} ${slopePercent}`;
+  const soil = soils.get(ground) ?? soilOf(texture, slopePercent);
+  soils.set(ground, soil);
+  return soil;
+}
+
+const soilsOf = kept((_: ZoneContext, __: typeof NOTHING_ELSE) => new Map<string, ZoneSoil>());
 
 /** One object for all plantings, which is quick to tell. */
 const plantingContext = kept((context: ZoneContext, _: typeof NOTHING_ELSE): PlantingContext => {

@@ -40,13 +40,27 @@ const LINE_ROOM = 10;
 export function fitted(face: CellFace): CellFace {
   if (face.kind === 'name') return face;
   const isLong = face.main.length > MAIN_ROOM || face.lines.some(({ length }) => length > LINE_ROOM);
-  return isLong ? { ...face, className: `${face.className} ${classNames('long')}` } : face;
+  return isLong ? { ...face, className: moreClasses(face.className, 'long') } : face;
 }
 
+type Name = string | false | undefined;
+
 /** Classes of the sheet's style, with their prefix. */
-export function classNames(...names: readonly (string | false | undefined)[]): string {
-  return names
-    .filter((name) => name !== false && name !== undefined)
-    .map((name) => `runnel-${name}`)
-    .join(' ');
+export function classNames(...names: readonly Name[]): string {
+  const given = names.filter((name) => name !== false && name !== undefined);
+  return theOne(given.map((name) => `runnel-${name}`).join(' '));
 }
+
+/** Classes to which others are added. */
+export function moreClasses(classes: string, ...names: readonly Name[]): string {
+  return theOne(`${classes} ${classNames(...names)}`);
+}
+
+/** A few dozen texts stand in thousands of cells: each is one string. */
+function theOne(text: string): string {
+  const known = texts.get(text) ?? text;
+  texts.set(known, known);
+  return known;
+}
+
+const texts = new Map<string, string>();

@@ -5,7 +5,7 @@ import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { toneOf } from '../tone.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { STATE_WORDS, sentence } from '../words.ts';
-import { classNames, type FigureFace, figureClass } from './cell-face.ts';
+import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 /** Needs below this round to nothing in any unit; a ratio to them would say nothing. */
@@ -35,7 +35,7 @@ export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: num
     kind: 'figure',
     main: measure === 'all' ? one.volume : one[measure],
     lines: measure === 'all' ? [ratio, open] : [],
-    className: `${marks} ${classNames(`tone-${toneOf(at('irrigationGrossMm'))}`, byHand && 'by-hand')}`,
+    className: moreClasses(marks, `tone-${toneOf(at('irrigationGrossMm'))}`, byHand && 'by-hand'),
     label: `${place}: ${sentence(
       `received ${format.volumeWords(litres)}`,
       ratio === '' ? 'needed none' : `${ratio} of the ${format.volumeWords(at('neededLitres'))} needed at its roots`,

@@ -5,7 +5,7 @@ import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week
 import type { SheetFormat } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
 import { ORIGIN_WORDS, STATE_WORDS, sentence } from '../words.ts';
-import { classNames, type FigureFace, figureClass } from './cell-face.ts';
+import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 export function zoneFace(zone: ZoneSeason, week: number, { measure, format, calendar }: Reading): FigureFace {
@@ -24,12 +24,13 @@ export function zoneFace(zone: ZoneSeason, week: number, { measure, format, cale
   return {
     kind: 'figure',
     ...figuresOf({ litres, minutes, rainMm, isClosed: state === 'closed' }, measure, format),
-    className: `${marks} ${classNames(
+    className: moreClasses(
+      marks,
       `tone-${toneOf(litres / groundM2(zone, week))}`,
       isByHand && 'by-hand',
       origin === 'run' && 'run',
       minutes === 0 && 'idle',
-    )}`,
+    ),
     label: said(
       place,
       sentence(

@@ -32,7 +32,7 @@ export function neverEnough(season: Season): readonly Notice[] {
 function widestGap(zone: ZoneSeason, own: PlantingSeason, weeks: readonly number[]) {
   let gap = { minutesAsked: 0, minutesPerDay: 0 };
   for (const week of weeks) {
-    const minutesAsked = own.figures[P.minutesWanted * own.weeks + week] as number;
+    const minutesAsked = own.at(P.minutesWanted, week);
     const minutesPerDay = zone.figures[Z.minutesPerDay * zone.weeks + week] as number;
     if (minutesAsked - minutesPerDay > gap.minutesAsked - gap.minutesPerDay) gap = { minutesAsked, minutesPerDay };
   }

@@ -22,8 +22,7 @@ const GREAT_SHARE = 0.25;
  */
 export function over(season: Season): readonly Notice[] {
   return eachPlanting(season, (zone, own) => {
-    const { figures, weeks } = own;
-    return oneRunOf(weeksWhere(weeks, (week) => figures[P.state * weeks + week] === OVER)).map((run): Notice => {
+    return oneRunOf(weeksWhere(own.weeks, (week) => own.at(P.state, week) === OVER)).map((run): Notice => {
       const drainedLitres = litresOf(own, P.irrigationDrainedMm, run.weeks);
       const appliedLitres = litresOf(own, P.irrigationGrossMm, run.weeks);
       const drainedShare = drainedLitres / appliedLitres;
@@ -39,12 +38,8 @@ export function over(season: Season): readonly Notice[] {
   });
 }
 
-function litresOf(
-  { planting, figures, weeks: count }: PlantingSeason,
-  field: number,
-  weeks: readonly number[],
-): number {
-  return planting.areaM2 * weeks.reduce((sum, week) => sum + (figures[field * count + week] as number), 0);
+function litresOf(own: PlantingSeason, field: number, weeks: readonly number[]): number {
+  return own.planting.areaM2 * weeks.reduce((sum, week) => sum + own.at(field, week), 0);
 }
 
 function remedyOf(

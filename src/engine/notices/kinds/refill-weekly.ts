@@ -12,12 +12,12 @@ const LEAST_WEEKS = 4;
  */
 export function refillWeekly(season: Season): readonly Notice[] {
   return eachPlanting(season, (zone, own) => {
-    const { planting, demand, figures, weeks } = own;
+    const { planting, demand, weeks } = own;
     if (planting.watering !== 'refill') return [];
-    const runs = runsOf(weeksWhere(weeks, (week) => (figures[P.minutesWanted * weeks + week] as number) > 0));
+    const runs = runsOf(weeksWhere(weeks, (week) => own.at(P.minutesWanted, week) > 0));
     const [longest] = [...runs].sort((left, right) => right.weeks.length - left.weeks.length);
     if (longest === undefined || longest.weeks.length < LEAST_WEEKS) return [];
-    const demandMm = longest.weeks.reduce((sum, week) => sum + (figures[P.demandMm * weeks + week] as number), 0);
+    const demandMm = longest.weeks.reduce((sum, week) => sum + own.at(P.demandMm, week), 0);
     return [
       {
         kind: 'refill-weekly',
