@@ -2,10 +2,11 @@
 import type { Garden } from '../engine/garden.ts';
 import type { UnitSystem } from '../engine/units.ts';
 import { DEFAULTS } from './defaults.ts';
-import type { Plan, PlanSite, PlanZone } from './schema/plan-schema.ts';
+import type { Plan, PlanSeason, PlanSite, PlanZone } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
 import { kept } from './to-garden/kept.ts';
 import { observedOf } from './to-garden/observed.ts';
+import type { PlantingContext } from './to-garden/planting.ts';
 import { siteOf } from './to-garden/site.ts';
 import { supplyOf } from './to-garden/supply.ts';
 import { type ZoneContext, zoneOf } from './to-garden/zone.ts';
@@ -19,7 +20,9 @@ export function gardenOf(plan: Plan): Garden {
   const { firstDay: firstIsoDay, weeks } = plan.season;
   const firstDay = seasonDays(plan.season).first;
   const supply = supplyOf(plan.supply, { units, firstDay });
-  const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, windowWeekdays: supply.windowWeekdays });
+  const inSeason = plantingContext(plan.season, { units });
+  const { windowWeekdays } = supply;
+  const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, inSeason, windowWeekdays });
   const withSources = { ...context, sources: supply.sources };
   const contextOf = ({ application }: PlanZone) => (application?.kind === 'computed' ? withSources : context);
   return {
@@ -37,8 +40,14 @@ interface OutsideSite {
   readonly units: UnitSystem;
   readonly firstDay: string;
   readonly weeks: number;
+  readonly inSeason: PlantingContext;
   readonly windowWeekdays: number;
 }
+
+const plantingContext = kept((season: PlanSeason, { units }: { readonly units: UnitSystem }): PlantingContext => {
+  const { first, last } = seasonDays(season);
+  return { units, seasonFirst: first, seasonLast: last };
+});
 
 /** One object for all zones: mostly the same as before, which is quick to tell. */
 const zoneContext = kept(

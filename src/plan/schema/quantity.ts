@@ -37,19 +37,32 @@ export function boundsOf(kind: PlanQuantity, system: UnitSystem): readonly [numb
 export function quantity(kind: PlanQuantity, system: UnitSystem) {
   const [low, high] = boundsOf(kind, system);
   const unit = unitOf(kind, system).name;
-  return withMore(range(low, high, unit), v.metadata({ quantity: kind, unit }));
+  return once(`${kind} ${unit}`, () => withMore(range(low, high, unit), v.metadata({ quantity: kind, unit })));
 }
 
 /** A number from `low` to `high`; the fault names both and the unit. */
 export function range(low: number, high: number, unit = '') {
   const expected = `a number from ${tidy(low, Math.ceil)} to ${tidy(high, Math.floor)}${unit === '' ? '' : ` ${unit}`}`;
-  return v.pipe(v.number(expected), v.finite(expected), v.minValue(low, expected), v.maxValue(high, expected));
+  return once(`${expected}, ${low}, ${high}`, () =>
+    v.pipe(v.number(expected), v.finite(expected), v.minValue(low, expected), v.maxValue(high, expected)),
+  );
 }
 
 /** A whole number from `low` to `high`. */
 export function whole(low: number, high: number, unit = '') {
   const expected = `a whole number from ${low} to ${high}${unit === '' ? '' : ` ${unit}`}`;
-  return v.pipe(v.number(expected), v.integer(expected), v.minValue(low, expected), v.maxValue(high, expected));
+  return once(`${expected}, ${low}, ${high}`, () =>
+    v.pipe(v.number(expected), v.integer(expected), v.minValue(low, expected), v.maxValue(high, expected)),
+  );
+}
+
+const made = new Map<string, unknown>();
+
+/** What is described by the same words is the same schema: it is never changed. */
+function once<Schema>(words: string, make: () => Schema): Schema {
+  const schema = (made.get(words) as Schema | undefined) ?? make();
+  made.set(words, schema);
+  return schema;
 }
 
 /** A whole number as it is, any other to three digits, rounded to the inner side: what the words offer is accepted. */

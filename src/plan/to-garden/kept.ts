@@ -17,6 +17,20 @@ export function kept<Part extends object, Context extends object, Result>(
   };
 }
 
+/** The same where the context is one object for as long as it says the same: it is not held with each result. */
+export function keptUnder<Part extends object, Context extends object, Result>(
+  convert: (part: Part, context: Context) => Result,
+): (part: Part, context: Context) => Result {
+  const found = new WeakMap<Context, WeakMap<Part, Result>>();
+  return (part, context) => {
+    const results = found.get(context) ?? new WeakMap<Part, Result>();
+    found.set(context, results);
+    const result = results.get(part) ?? convert(part, context);
+    results.set(part, result);
+    return result;
+  };
+}
+
 /** The same for a part that stands at several places of the document at once: the last few results are held. */
 export function keptAtPlaces<Part extends object, Context extends object, Result>(
   convert: (part: Part, context: Context) => Result,

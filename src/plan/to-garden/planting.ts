@@ -7,7 +7,7 @@ import type { PlanPlanting } from '../schema/plan-schema.ts';
 import { cropCoefficientOf, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
 import { inSi } from './in-si.ts';
-import { kept, keptAtPlaces } from './kept.ts';
+import { keptAtPlaces, keptUnder } from './kept.ts';
 import { linesOf } from './line.ts';
 import { rootsOf } from './roots.ts';
 
@@ -17,7 +17,7 @@ export interface PlantingContext {
   readonly seasonLast: DayNumber;
 }
 
-export const plantingOf = kept((planting: PlanPlanting, context: PlantingContext): GardenPlanting => {
+export const plantingOf = keptUnder((planting: PlanPlanting, context: PlantingContext): GardenPlanting => {
   const { need, establishing } = planting;
   const { units, seasonFirst, seasonLast } = context;
   const ground = groundDays(planting, { first: seasonFirst, last: seasonLast });

@@ -10,7 +10,6 @@ import { surfaceStorage } from '../../engine/soil/surface-storage.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanChoices, PlanRuns, PlanSite, PlanZone } from '../schema/plan-schema.ts';
-import { seasonDays } from '../season-weeks.ts';
 import { choicesOf, NO_CHOICES } from './choices.ts';
 import { efficiencyOf } from './efficiency.ts';
 import { kept, sameFields } from './kept.ts';
@@ -22,6 +21,8 @@ export interface ZoneContext {
   readonly units: UnitSystem;
   readonly firstDay: string;
   readonly weeks: number;
+  /** One object for all plantings, for as long as the season and the units are the same. */
+  readonly inSeason: PlantingContext;
   readonly siteSoil: PlanSite['soil'];
   readonly siteSlopePercent: number;
   readonly windowWeekdays: number;
@@ -36,11 +37,15 @@ export interface ZoneInPlan {
 }
 
 /** The same object as before where the zone, its context, its choices and its runs are the same. */
-export const zoneOf = kept(
-  (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => {
-    const ground = zoneGround(zone, context);
-    return choices || runs ? { ...ground, choices: choicesOf(choices, runs, context) } : ground;
-  },
+export function zoneOf(zone: PlanZone, inPlan: ZoneInPlan): GardenZone {
+  return inPlan.choices || inPlan.runs ? chosenZone(zone, inPlan) : zoneGround(zone, inPlan.context);
+}
+
+const chosenZone = kept(
+  (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => ({
+    ...zoneGround(zone, context),
+    choices: choicesOf(choices, runs, context),
+  }),
   (left, right) =>
     left.choices === right.choices && left.runs === right.runs && sameFields(left.context, right.context),
 );
@@ -48,9 +53,12 @@ export const zoneOf = kept(
 /** A zone for which nothing was chosen. */
 const zoneGround = kept((zone: PlanZone, context: ZoneContext): GardenZone => {
   const { texture, slopePercent } = groundOf(zone, context);
-  const inSeason = plantingContext(context, NOTHING_ELSE);
+  const { inSeason } = context;
   const { seasonFirst: first, seasonLast: last } = inSeason;
   const plantings = zone.plantings.map((planting) => plantingOf(planting, inSeason));
+  const { efficiency, efficiencyBasis } = efficiencyOf(zone, () =>
+    zoneUniformity({ plantings, supply: { sources: context.sources ?? [] }, firstDay: first, lastDay: last }),
+  );
   return {
     id: zone.id,
     name: zone.name,
@@ -59,9 +67,8 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): GardenZone => {
     rule: ruleOf(zone.rule),
     timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
     longestCycleMinutes: zone.longestCycleMinutes ?? longestCycle(plantings, texture, slopePercent),
-    ...efficiencyOf(zone, () =>
-      zoneUniformity({ plantings, supply: { sources: context.sources ?? [] }, firstDay: first, lastDay: last }),
-    ),
+    efficiency,
+    efficiencyBasis,
     plantings,
     choices: NO_CHOICES,
   };
@@ -77,12 +84,6 @@ function soilUnder(texture: PlanSite['soil'], slopePercent: number, context: Zon
 }
 
 const soilsOf = kept((_: ZoneContext, __: typeof NOTHING_ELSE) => new Map<string, ZoneSoil>());
-
-/** One object for all plantings, which is quick to tell. */
-const plantingContext = kept((context: ZoneContext, _: typeof NOTHING_ELSE): PlantingContext => {
-  const { first, last } = seasonDays(context);
-  return { units: context.units, seasonFirst: first, seasonLast: last };
-});
 
 const NOTHING_ELSE = {};
 

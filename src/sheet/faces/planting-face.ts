@@ -4,7 +4,7 @@ import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { toneOf } from '../tone.ts';
 import { wateringDayCount } from '../watering-days.ts';
-import { STATE_WORDS, sentence } from '../words.ts';
+import { STATE_WORDS, saidOf, sentence } from '../words.ts';
 import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
@@ -18,7 +18,7 @@ export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: num
   const place = `${planting.name} in ${zone.zone.name}, ${calendar.words(week)}`;
   const marks = figureClass(measure, 'planting', `state-${state}`);
   if (state === 'off') {
-    return { kind: 'figure', main: '', lines: [], className: marks, label: `${place}: ${STATE_WORDS.off}.` };
+    return { kind: 'figure', main: '', lines: [], className: marks, label: saidOf(place, `${STATE_WORDS.off}.`) };
   }
   const at = (field: Parameters<typeof plantingFigure>[1]) => plantingFigure(member, field, week);
   const litres = at('litres');
@@ -36,12 +36,15 @@ export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: num
     main: measure === 'all' ? one.volume : one[measure],
     lines: measure === 'all' ? [ratio, open] : [],
     className: moreClasses(marks, `tone-${toneOf(at('irrigationGrossMm'))}`, byHand && 'by-hand'),
-    label: `${place}: ${sentence(
-      `received ${format.volumeWords(litres)}`,
-      ratio === '' ? 'needed none' : `${ratio} of the ${format.volumeWords(at('neededLitres'))} needed at its roots`,
-      planting.hasShutOff && `shut-off open ${openDays} of ${dayCount} watering days${byHand ? ', set by hand' : ''}`,
-      STATE_WORDS[state],
-    )}`,
+    label: saidOf(
+      place,
+      sentence(
+        `received ${format.volumeWords(litres)}`,
+        ratio === '' ? 'needed none' : `${ratio} of the ${format.volumeWords(at('neededLitres'))} needed at its roots`,
+        planting.hasShutOff && `shut-off open ${openDays} of ${dayCount} watering days${byHand ? ', set by hand' : ''}`,
+        STATE_WORDS[state],
+      ),
+    ),
   };
 }
 
@@ -68,9 +71,9 @@ export function plantingSeasonFace(zone: ZoneSeason, member: PlantingSeason, rea
     main: measure === 'all' ? one.volume : one[measure],
     lines: measure === 'all' ? [ratio] : [],
     className: figureClass(measure, 'planting', 'season'),
-    label: `${member.planting.name} in ${zone.zone.name}, whole season: ${sentence(
-      `received ${format.volumeWords(total.litres)}`,
-      ratio !== '' && `${ratio} of its need`,
-    )}`,
+    label: saidOf(
+      `${member.planting.name} in ${zone.zone.name}, whole season`,
+      sentence(`received ${format.volumeWords(total.litres)}`, ratio !== '' && `${ratio} of its need`),
+    ),
   };
 }

@@ -1,7 +1,7 @@
 /** The whole garden's week: gallons and minutes of all zones together. */
 import type { Season } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { sentence, TOTAL_NAME } from '../words.ts';
+import { saidOf, sentence, TOTAL_NAME } from '../words.ts';
 import { type FigureFace, figureClass } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
@@ -56,10 +56,13 @@ export function totalFace(total: GardenTotal, when: string, { measure, format }:
     main: measure === 'all' ? one.volume : one[measure],
     lines: measure === 'all' ? [`${one.minutes} min`] : [],
     className: figureClass(measure, 'total'),
-    label: `${TOTAL_NAME}, ${when}: ${sentence(
-      format.volumeWords(total.litres),
-      `${format.minutesWords(total.minutes)} of run time, zone after zone`,
-      `rain stood in for ${format.volumeWords(total.savedLitres)}`,
-    )}`,
+    label: saidOf(
+      `${TOTAL_NAME}, ${when}`,
+      sentence(
+        format.volumeWords(total.litres),
+        `${format.minutesWords(total.minutes)} of run time, zone after zone`,
+        `rain stood in for ${format.volumeWords(total.savedLitres)}`,
+      ),
+    ),
   };
 }

@@ -1,6 +1,6 @@
 /** A week of rain or reference ET, with a bar behind its figure. */
 import type { SeasonWeather, WeekWeather } from '../week-weather.ts';
-import { ETO_NAME, RAIN_NAME, sentence } from '../words.ts';
+import { ETO_NAME, RAIN_NAME, saidOf, sentence } from '../words.ts';
 import { BAR_STEPS, classNames, type FigureFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
@@ -23,7 +23,7 @@ export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: num
       barOf(here.mm, weather.greatestMm),
       here.observedDays > 0 && 'by-hand',
     ),
-    label: `${NAMES[kind]}, ${calendar.words(week)}: ${sentence(format.depthWords(here.mm), origin(here))}`,
+    label: saidOf(`${NAMES[kind]}, ${calendar.words(week)}`, sentence(format.depthWords(here.mm), origin(here))),
   };
 }
 
@@ -33,7 +33,7 @@ export function weatherSeasonFace(kind: WeatherKind, weather: SeasonWeather, { f
     main: format.depth(weather.totalMm),
     lines: [],
     className: classNames('cell', 'weather', kind, 'season'),
-    label: `${NAMES[kind]}, whole season: ${format.depthWords(weather.totalMm)}.`,
+    label: saidOf(`${NAMES[kind]}, whole season`, `${format.depthWords(weather.totalMm)}.`),
   };
 }
 

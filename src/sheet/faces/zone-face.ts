@@ -4,7 +4,7 @@ import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import type { SheetFormat } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
-import { ORIGIN_WORDS, STATE_WORDS, sentence } from '../words.ts';
+import { ORIGIN_WORDS, STATE_WORDS, saidOf, sentence } from '../words.ts';
 import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
@@ -51,10 +51,13 @@ export function zoneSeasonFace(zone: ZoneSeason, { measure, format }: Reading): 
     kind: 'figure',
     ...figuresOf(total, measure, format),
     className: figureClass(measure, 'zone', 'season'),
-    label: `${zone.zone.name}, whole season: ${sentence(
-      `${format.volumeWords(total.litres)}, ${format.minutesWords(total.minutes)}`,
-      `${format.depthWords(total.rainMm)} of rain credited`,
-    )}`,
+    label: saidOf(
+      `${zone.zone.name}, whole season`,
+      sentence(
+        `${format.volumeWords(total.litres)}, ${format.minutesWords(total.minutes)}`,
+        `${format.depthWords(total.rainMm)} of rain credited`,
+      ),
+    ),
   };
 }
 
@@ -81,7 +84,7 @@ function figuresOf(
 
 function said(place: string, words: string, note: string | undefined): string {
   const end = words.endsWith('.') ? words : `${words}.`;
-  return note === undefined ? `${place}: ${end}` : `${place}: ${end} Note: ${note}`;
+  return note === undefined ? saidOf(place, end) : saidOf(place, end, `Note: ${note}`);
 }
 
 function groundM2(zone: ZoneSeason, week: number): number {

@@ -1,15 +1,11 @@
 /** Paints a face into a table cell. Handsontable empties a cell's class and aria attributes before it asks for one. */
 import type { CellFace, FigureFace, NameFace } from '../faces/cell-face.ts';
 
-/** What a cell was last painted with: child nodes are kept for as long as their kind fits. */
-interface Painted {
-  face: CellFace;
-  /** A figure alone is one text; with lines beneath it stands in an element before theirs. */
-  readonly shape: 'one' | 'lines' | 'name';
-  readonly nodes: readonly Node[];
-}
+/** What a cell was last painted with. Its nodes are found in it when they are wanted: held here, they would weigh more. */
+const painted = new WeakMap<HTMLElement, CellFace>();
 
-const painted = new WeakMap<HTMLElement, Painted>();
+/** A figure alone is one text; with lines beneath it stands in an element before theirs. */
+type Shape = 'one' | 'lines' | 'name';
 
 /** Class of a cell whose main figure has just changed. */
 const CHANGED_CLASS = 'runnel-changed';
@@ -19,12 +15,12 @@ export const FOLD_CLASS = 'runnel-fold';
 export function renderFace(td: HTMLTableCellElement, face: CellFace): void {
   td.className = face.className;
   if (face.kind === 'name') td.setAttribute('role', 'rowheader');
-  if (keptIn(td, face)?.face !== face) paint(td, face);
+  if (!isKept(td, face) || painted.get(td) !== face) paint(td, face);
 }
 
 /** Between two drawings, in a cell that stays where it is. A changed figure glows once. */
 export function renderChange(td: HTMLTableCellElement, face: CellFace): void {
-  const before = painted.get(td)?.face;
+  const before = painted.get(td);
   if (before === undefined || before === face) return;
   td.classList.remove(CHANGED_CLASS, ...before.className.split(' '));
   td.classList.add(...face.className.split(' '));
@@ -33,21 +29,24 @@ export function renderChange(td: HTMLTableCellElement, face: CellFace): void {
 }
 
 function paint(td: HTMLTableCellElement, face: CellFace): void {
-  const here = keptIn(td, face) ?? start(td, face);
-  if (face.kind === 'figure') writeFigure(here.nodes, face);
-  else writeName(here.nodes, face);
+  if (!isKept(td, face)) td.replaceChildren(...emptyNodes(td, shapeOf(face)));
+  if (face.kind === 'figure') writeFigure(td, face);
+  else writeName(td, face);
   // Its figures are the cell's name; all of it in words, which the pointer shows as well, its description.
   td.title = face.kind === 'figure' ? face.label : face.name;
-  here.face = face;
+  painted.set(td, face);
 }
 
-/** What was painted before, where its nodes are still there and fit. */
-function keptIn(td: HTMLTableCellElement, face: CellFace): Painted | undefined {
+const NODES: Readonly<Record<Shape, number>> = { one: 1, lines: 2, name: 3 };
+
+/** Whether the nodes of what was painted before are still there and fit. */
+function isKept(td: HTMLTableCellElement, face: CellFace): boolean {
   const before = painted.get(td);
-  return before?.shape === shapeOf(face) && before.nodes[0]?.parentNode === td ? before : undefined;
+  const shape = shapeOf(face);
+  return before !== undefined && shapeOf(before) === shape && td.childNodes.length === NODES[shape];
 }
 
-function shapeOf(face: CellFace): Painted['shape'] {
+function shapeOf(face: CellFace): Shape {
   if (face.kind === 'name') return 'name';
   return face.lines.length === 0 ? 'one' : 'lines';
 }
@@ -59,17 +58,12 @@ export function renderNothing(td: HTMLTableCellElement): void {
   td.removeAttribute('title');
 }
 
-function start(td: HTMLTableCellElement, face: CellFace): Painted {
-  const shape = shapeOf(face);
-  const nodes = shape === 'name' ? nameNodes(td) : figureNodes(td, shape);
-  td.replaceChildren(...nodes);
-  const fresh: Painted = { face, shape, nodes };
-  painted.set(td, fresh);
-  return fresh;
+function emptyNodes(td: HTMLTableCellElement, shape: Shape): readonly Node[] {
+  return shape === 'name' ? nameNodes(td) : figureNodes(td, shape);
 }
 
 /** As few nodes as can be, all in one line box: hundreds of these cells are laid out at every turn of the wheel. */
-function figureNodes({ ownerDocument: page }: HTMLElement, shape: Painted['shape']): readonly Node[] {
+function figureNodes({ ownerDocument: page }: HTMLElement, shape: Shape): readonly Node[] {
   const text = page.createTextNode('');
   if (shape === 'one') return [text];
   const main = element(page, 'b', 'runnel-main');
@@ -77,13 +71,14 @@ function figureNodes({ ownerDocument: page }: HTMLElement, shape: Painted['shape
   return [main, text];
 }
 
-function writeFigure([first, text]: readonly Node[], { main, lines }: FigureFace): void {
-  if (text === undefined) {
-    write(first, main);
+function writeFigure(td: HTMLTableCellElement, { main, lines }: FigureFace): void {
+  const { firstChild, lastChild } = td;
+  if (lines.length === 0) {
+    write(firstChild, main);
     return;
   }
-  write(first?.firstChild, main);
-  write(text, lines.map((line) => (line === '' ? '' : `\n${line}`)).join(''));
+  write(firstChild?.firstChild, main);
+  write(lastChild, lines.map((line) => (line === '' ? '' : `\n${line}`)).join(''));
 }
 
 function nameNodes({ ownerDocument: page }: HTMLElement): readonly HTMLElement[] {
@@ -94,8 +89,8 @@ function nameNodes({ ownerDocument: page }: HTMLElement): readonly HTMLElement[]
   return [fold, element(page, 'span', 'runnel-name-text'), element(page, 'span', 'runnel-detail')];
 }
 
-function writeName(nodes: readonly Node[], face: NameFace): void {
-  const [fold, name, detail] = nodes as readonly HTMLElement[];
+function writeName(td: HTMLTableCellElement, face: NameFace): void {
+  const [fold, name, detail] = td.children as unknown as readonly HTMLElement[];
   if (name !== undefined) name.textContent = face.name;
   if (detail !== undefined) detail.textContent = face.detail;
   if (fold === undefined) return;
