@@ -3,8 +3,9 @@
  * Handsontable of the same size, with plain numbers. An entry of ours is the plan's: the season is computed again.
  */
 import type { Browser } from 'playwright-core';
-import { launchChromium, pageScript } from '../tools/browser-page.ts';
+import { launchChromium } from '../tools/browser-page.ts';
 import { medianOf } from './contest.ts';
+import { type PageParts, pageParts } from './grid/page-parts.ts';
 import { type Live, Tab } from './grid/tab.ts';
 import { scroll, selectCell, type Took, typeNumber } from './grid/turns.ts';
 import { type Asked, type Outcome, outcome, type Suite } from './outcome.ts';
@@ -18,14 +19,14 @@ const OPENINGS = 3;
 export const gridSuite: Suite = { name: 'grid', outcomes };
 
 async function* outcomes(): AsyncGenerator<Outcome> {
-  const scripts = {
-    ours: await pageScript('test/bench/grid/our-page.ts'),
-    limit: await pageScript('test/bench/grid/bare-page.ts'),
+  const pages = {
+    ours: await pageParts('test/bench/grid/our-page.ts'),
+    limit: await pageParts('test/bench/grid/bare-page.ts'),
   };
   const browser = await launchChromium();
   try {
-    yield* memory(browser, scripts);
-    const tabs = { ours: await Tab.open(browser, scripts.ours), limit: await Tab.open(browser, scripts.limit) };
+    yield* memory(browser, pages);
+    const tabs = { ours: await Tab.open(browser, pages.ours), limit: await Tab.open(browser, pages.limit) };
     for (const tab of Object.values(tabs)) await selectCell(tab);
     // Another number each time, and never the one that stands there.
     yield* timed('grid, number typed to frame painted', tabs, (tab, round) => typeNumber(tab, 30 + 7 * round));
@@ -63,11 +64,11 @@ async function* timed(
 }
 
 /** Each time in a tab of its own, with nothing in it but the grid. */
-async function* memory(browser: Browser, scripts: Sides<string>): AsyncGenerator<Outcome> {
+async function* memory(browser: Browser, pages: Sides<PageParts>): AsyncGenerator<Outcome> {
   const live: Sides<Live[]> = { ours: [], limit: [] };
   for (let opening = 0; opening < OPENINGS; opening++) {
     for (const side of ['ours', 'limit'] as const) {
-      const tab = await Tab.open(browser, scripts[side]);
+      const tab = await Tab.open(browser, pages[side]);
       live[side].push(await tab.liveMib());
       await tab.close();
     }

@@ -1,6 +1,37 @@
 import type { GardenPlanting } from '../garden.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 
+/** Depths are mm over the planting's ground; `planting-week.ts` makes the litres of SUPPLY_FIELDS of them. */
+export const PLANTING_FIELDS = {
+  demandMm: 0,
+  usedMm: 1,
+  rainMm: 2,
+  rainSoakedMm: 3,
+  rainDrainedMm: 4,
+  irrigationNetMm: 5,
+  irrigationGrossMm: 6,
+  irrigationDrainedMm: 7,
+  depletionStartMm: 8,
+  depletionEndMm: 9,
+  neededMm: 10,
+  /** Minutes a watering day that this planting alone would ask for, with every watering day open. */
+  minutesWanted: 11,
+  /** Watering days on which its line is open. */
+  openDays: 12,
+  /** Seven-bit mask of those days, bit 0 = the week's first day. */
+  openMask: 13,
+  /** Days on which it was short of water (Ks below 1). */
+  shortDays: 14,
+  /** Days in the ground. */
+  groundDays: 15,
+  /** Flow of its line, open, on its last day in the ground, L/min. */
+  flowLpm: 16,
+  /** Index into STATES. */
+  state: 17,
+} as const;
+
+export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;
+
 /** One planting's weeks, which lie behind its zone's in the same array: hundreds of arrays of their own would weigh more. */
 export class PlantingSeason {
   readonly planting: GardenPlanting;
@@ -10,14 +41,13 @@ export class PlantingSeason {
   readonly weeks: number;
   /** Its zone's. */
   private readonly block: Float64Array;
-  /** Where its own begin there, and where they end. */
+  /** Where its own begin there. */
   private readonly start: number;
-  private readonly end: number;
 
   constructor(
     planting: GardenPlanting,
     { demand, rainShares }: Pick<PlantingSeason, 'demand' | 'rainShares'>,
-    { weeks, block, start, end }: { weeks: number; block: Float64Array; start: number; end: number },
+    { weeks, block, start }: { weeks: number; block: Float64Array; start: number },
   ) {
     this.planting = planting;
     this.demand = demand;
@@ -25,12 +55,11 @@ export class PlantingSeason {
     this.weeks = weeks;
     this.block = block;
     this.start = start;
-    this.end = end;
   }
 
   /** Laid out like the zone's: field f of week w is `figures[f * weeks + w]`. Another object each time, of the same numbers. */
   get figures(): Float64Array {
-    return this.block.subarray(this.start, this.end);
+    return this.block.subarray(this.start, this.start + PLANTING_FIELD_COUNT * this.weeks);
   }
 
   /** One of them, by its place in `PLANTING_FIELDS`. */

@@ -78,39 +78,9 @@ export const ZONE_FIELDS = {
   origin: 19,
 } as const;
 
-/** Depths are mm over the planting's ground; `planting-week.ts` makes the litres of SUPPLY_FIELDS of them. */
-export const PLANTING_FIELDS = {
-  demandMm: 0,
-  usedMm: 1,
-  rainMm: 2,
-  rainSoakedMm: 3,
-  rainDrainedMm: 4,
-  irrigationNetMm: 5,
-  irrigationGrossMm: 6,
-  irrigationDrainedMm: 7,
-  depletionStartMm: 8,
-  depletionEndMm: 9,
-  neededMm: 10,
-  /** Minutes a watering day that this planting alone would ask for, with every watering day open. */
-  minutesWanted: 11,
-  /** Watering days on which its line is open. */
-  openDays: 12,
-  /** Seven-bit mask of those days, bit 0 = the week's first day. */
-  openMask: 13,
-  /** Days on which it was short of water (Ks below 1). */
-  shortDays: 14,
-  /** Days in the ground. */
-  groundDays: 15,
-  /** Flow of its line, open, on its last day in the ground, L/min. */
-  flowLpm: 16,
-  /** Index into STATES. */
-  state: 17,
-} as const;
-
-export type { PlantingSeason } from './planting-season.ts';
+export { PLANTING_FIELD_COUNT, PLANTING_FIELDS, type PlantingSeason } from './planting-season.ts';
 
 export const ZONE_FIELD_COUNT = Object.keys(ZONE_FIELDS).length;
-export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;
 export const SUPPLY_FIELD_COUNT = Object.keys(SUPPLY_FIELDS).length;
 
 /**

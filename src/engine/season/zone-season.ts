@@ -132,15 +132,10 @@ function inBlocks(
     zone,
     weeks,
     figures,
-    plantings: zone.plantings.map((planting, place) => {
-      const from = start + place * size;
-      return new PlantingSeason(planting, fixed(planting, place), {
-        weeks,
-        block: figures,
-        start: from,
-        end: from + size,
-      });
-    }),
+    plantings: zone.plantings.map(
+      (planting, place) =>
+        new PlantingSeason(planting, fixed(planting, place), { weeks, block: figures, start: start + place * size }),
+    ),
   };
 }
 

@@ -21,9 +21,11 @@ export function zoneFace(zone: ZoneSeason, week: number, { measure, format, cale
   const minutes = zoneFigure(zone, 'minutes', week);
   const rainMm = zoneFigure(zone, 'rainCreditMm', week);
   const isByHand = origin === 'hand-set' || origin === 'run';
+  const { main, lines } = figuresOf({ litres, minutes, rainMm, isClosed: state === 'closed' }, measure, format);
   return {
     kind: 'figure',
-    ...figuresOf({ litres, minutes, rainMm, isClosed: state === 'closed' }, measure, format),
+    main,
+    lines,
     className: moreClasses(
       marks,
       `tone-${toneOf(litres / groundM2(zone, week))}`,
@@ -47,9 +49,11 @@ export function zoneFace(zone: ZoneSeason, week: number, { measure, format, cale
 export function zoneSeasonFace(zone: ZoneSeason, { measure, format }: Reading): FigureFace {
   const sum = (field: 'litres' | 'minutes' | 'rainCreditMm') => seasonSum(zone, field);
   const total = { litres: sum('litres'), minutes: sum('minutes'), rainMm: sum('rainCreditMm'), isClosed: false };
+  const { main, lines } = figuresOf(total, measure, format);
   return {
     kind: 'figure',
-    ...figuresOf(total, measure, format),
+    main,
+    lines,
     className: figureClass(measure, 'zone', 'season'),
     label: saidOf(
       `${zone.zone.name}, whole season`,

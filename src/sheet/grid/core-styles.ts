@@ -11,9 +11,10 @@ type GridClass = { readonly Core: new (root: HTMLElement, settings: Handsontable
 export function coreStyles(library: GridClass): CSSStyleSheet | undefined {
   const inert = document.implementation.createHTMLDocument();
   let text = '';
+  // Nothing more is wanted of that grid: it is given up half made, before anything outside could know of it.
   const catchStyle = (style: HTMLElement) => {
     text = style.textContent ?? '';
-    return style;
+    throw new Error('the style has been taken');
   };
   Object.defineProperty(inert, 'head', { value: { appendChild: catchStyle } });
   const root = inert.createElement('div');
@@ -22,7 +23,7 @@ export function coreStyles(library: GridClass): CSSStyleSheet | undefined {
     // A direction of its own keeps it from asking for a computed style, which there is none of in this document.
     new library.Core(root, { layoutDirection: 'ltr', injectCoreCss: true, theme: 'none' }).destroy();
   } catch {
-    // The style is handed over before anything else is needed of the document.
+    // Taken, or not to be had.
   }
   if (text === '') return undefined;
   const sheet = new CSSStyleSheet();

@@ -1,6 +1,6 @@
 /** A tab of the bench's browser with one of its pages in it, and what its main thread has used. */
 import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
-import { BLANK_PAGE } from '../../tools/browser-page.ts';
+import { type PageParts, serveParts } from './page-parts.ts';
 import { busiestRenderer, processMib } from './process-memory.ts';
 
 const MIB = 2 ** 20;
@@ -20,14 +20,13 @@ export class Tab {
   }
 
   /** A tab of its own process, with the page of that name open and drawn. */
-  static async open(browser: Browser, script: string): Promise<Tab> {
+  static async open(browser: Browser, parts: PageParts): Promise<Tab> {
     const context = await browser.newContext({ viewport: WINDOW });
     const page = await context.newPage();
     const devtools = await context.newCDPSession(page);
     // The thread's own clock: whoever else is busy on the machine counts little.
     await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
-    await page.setContent(BLANK_PAGE);
-    await page.addScriptTag({ content: script, type: 'module' });
+    await page.goto(await serveParts(context, parts));
     await page.waitForFunction(() => 'benchPage' in globalThis);
     await page.evaluate(() => benchPage.open());
     return new Tab(browser, context, page, devtools);
