@@ -64,16 +64,28 @@ function runOf({ facts, week, depletionMm, mask }: NeedQuestion): Run | undefine
   // Without a line on any of them nothing helps, and the last watering day tells what is missing.
   const last = lastReached >= 0 ? lastReached : days.findLastIndex(({ offset }) => isWatered(mask, offset));
   if (last < 0) return undefined;
-  const tailMm = days.slice(last + 1).reduce((sum, { day }) => sum + fullDemandChange(day, 0), 0);
+  const after = days.slice(last + 1).map(({ day }) => day);
   const upToLast = days.slice(0, last + 1);
   return {
     facts,
     days: upToLast.map(({ day }) => day),
     rates: upToLast.map(({ day, offset }) => (isWatered(mask, offset) ? day.netMmPerMinute : 0)),
     depletionMm,
-    goalMm: Math.max(0, facts.targetMm - tailMm),
-    endGoalMm: Math.max(facts.targetMm, tailMm),
+    goalMm: goalBefore(after, facts.targetMm),
+    endGoalMm: Math.max(facts.targetMm, drawnDown(after, 0)),
   };
+}
+
+/** Depletion after days without irrigation, at full demand (FAO-56 eq. 85, with what is beyond field capacity drained). */
+function drawnDown(days: readonly PlantingDay[], depletionMm: number): number {
+  return days.reduce((now, day) => Math.max(0, now + fullDemandChange(day, 0)), depletionMm);
+}
+
+/** The greatest depletion from which the days end at their target, and none of them starts beyond what is readily available. */
+function goalBefore(days: readonly PlantingDay[], targetMm: number): number {
+  const change = (count: number) => days.slice(0, count).reduce((sum, day) => sum + fullDemandChange(day, 0), 0);
+  const bounds = days.map((day, place) => day.rawMm - change(place));
+  return Math.max(0, Math.min(targetMm - change(days.length), ...bounds));
 }
 
 /** Whether the minutes bring the depletion to the goal if the plants are never short and the soil holds any amount. */

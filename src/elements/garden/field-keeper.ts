@@ -2,6 +2,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 
@@ -16,6 +17,7 @@ export class FieldKeeper implements ReactiveController {
   readonly plan: PlanConsumer;
   readonly #host: ReactiveControllerHost;
   readonly #refused = new Map<string, Refused>();
+  #seen: Plan | undefined;
 
   constructor(host: ReactiveControllerHost & HTMLElement, plan: PlanConsumer) {
     this.#host = host;
@@ -23,8 +25,17 @@ export class FieldKeeper implements ReactiveController {
     host.addController(this);
   }
 
-  hostDisconnected(): void {
-    this.#refused.clear();
+  /** What was refused belongs to the plan in which it was typed, wherever the form is moved: another plan has no use for it. */
+  hostUpdate(): void {
+    const { plan, canUndo, canRedo } = this.plan.view;
+    const isOpened = plan !== this.#seen && !canUndo && !canRedo;
+    if (isOpened && this.#seen !== undefined) this.#refused.clear();
+    this.#seen = plan;
+  }
+
+  /** Lets go of what was refused in fields whose keys begin so: what they stood for is gone, or has another place. */
+  forget(start: string): void {
+    for (const key of this.#refused.keys()) if (key.startsWith(start)) this.#refused.delete(key);
   }
 
   get locale(): string {

@@ -71,10 +71,26 @@ export function textField(
   },
 ): TemplateResult {
   const { keeper, key, value, optional, edit } = field;
-  const changed = (event: Event) => {
-    const text = (event.target as HTMLInputElement).value.trim();
+  const enter = (input: HTMLInputElement) => {
+    typedDates.delete(input);
+    const text = input.value.trim();
     if (text === '' && !optional) keeper.refuse(key, text, gardenWords.needed);
     else keeper.commit(key, text, edit(text === '' ? undefined : text));
+  };
+  const changed = ({ currentTarget }: Event) => {
+    const input = currentTarget as HTMLInputElement;
+    if (!typedDates.has(input)) enter(input);
+  };
+  const keyed = ({ currentTarget, key: pressed }: KeyboardEvent) => {
+    const input = currentTarget as HTMLInputElement;
+    if (pressed !== 'Enter' && pressed !== 'Tab') typedDates.add(input);
+    else if (pressed === 'Enter' && typedDates.has(input)) enter(input);
+  };
+  const left = ({ currentTarget }: Event) => {
+    const input = currentTarget as HTMLInputElement;
+    const isEntered = input.value === (keeper.refused(key)?.text ?? value ?? '');
+    if (typedDates.has(input) && !isEntered) enter(input);
+    typedDates.delete(input);
   };
   return labelled(
     field,
@@ -86,9 +102,17 @@ export function textField(
       aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
       aria-describedby=${`${key}-says`}
       @change=${changed}
+      @keydown=${field.type === 'date' ? keyed : nothing}
+      @blur=${field.type === 'date' ? left : nothing}
     />`,
   );
 }
+
+/**
+ * Dates that are being typed: a browser calls every key a change that makes another date, and the first digit of the month is
+ * not yet the month. They are entered when the field is left; what is picked with the pointer is entered at once.
+ */
+const typedDates = new WeakSet<HTMLInputElement>();
 
 export interface Option {
   readonly value: string;

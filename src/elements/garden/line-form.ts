@@ -27,7 +27,10 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
   const key = (name: string) => `${planting.id}-line-${index}-${name}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
   const says = lineSays(planting, index, editing);
-  const remove = () => keeper.commit(key('remove'), '', { type: 'remove-line', ...at });
+  const remove = () => {
+    keeper.forget(`${planting.id}-line-`);
+    keeper.commit(key('remove'), '', { type: 'remove-line', ...at });
+  };
   return html`<fieldset>
     <legend>${words.line(index + 1)}</legend>
     <div class="fields">

@@ -34,7 +34,10 @@ function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, keeper: 
   const source = sources[place] as Source;
   const key = (name: string) => `source-${place}-${name}`;
   const edit = (next: Source): Edit => change({ sources: sources.with(place, next) });
-  const remove = () => keeper.commit(key('remove'), '', change({ sources: sources.toSpliced(place, 1) }));
+  const remove = () => {
+    keeper.forget('source-');
+    keeper.commit(key('remove'), '', change({ sources: sources.toSpliced(place, 1) }));
+  };
   return html`<fieldset>
     <legend>${source.name}</legend>
     <div class="fields">

@@ -26,6 +26,7 @@ export class PlanKeeper {
   #held: 'two-tabs' | 'link' | undefined;
   readonly #pending = new PendingWrite((plan) => this.#write(plan));
   readonly #unsubscribe: () => void;
+  #isOver = false;
 
   constructor(page: KeeperPage) {
     this.#page = page;
@@ -43,6 +44,7 @@ export class PlanKeeper {
     const { writer, store } = this.#page;
     if (isTouched) this.#pending.put(store.view.plan, WRITE_AFTER_MS);
     const [copy, linked] = await Promise.all([writer?.storage.restore(), this.#planOf(link)]);
+    if (this.#isOver) return;
     // A person who was quicker has another plan on screen by now.
     if (this.#pending.isDone) {
       const begun = store.view.readOnly ? undefined : writer?.begin(copy);
@@ -52,11 +54,12 @@ export class PlanKeeper {
     this.#tell();
     this.write();
     await this.#page.typed?.begin();
-    this.#tell();
+    if (!this.#isOver) this.#tell();
   }
 
   stop(): void {
     this.write();
+    this.#isOver = true;
     this.#pending.drop();
     this.#unsubscribe();
   }
@@ -64,6 +67,7 @@ export class PlanKeeper {
   /** Opens the plan of a link that was followed within the page. */
   async openLink(link: Promise<string | undefined>): Promise<void> {
     const plan = await this.#planOf(link);
+    if (this.#isOver) return;
     this.write();
     if (plan !== undefined) this.#openLinked(plan, this.#page.store.view.plan);
     this.#tell();

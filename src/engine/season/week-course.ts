@@ -35,9 +35,30 @@ export function setOut(course: WeekCourse, start: number, mask: number, depletio
   course.end = Math.min(start + 7, end);
   course.last = lastWateringDay(course);
   course.depletionMm = depletionMm;
-  const tailMm = course.last < 0 ? 0 : useLessRain(course.days, course.last + 1, course.end);
-  course.goalMm = Math.max(0, targetMm - tailMm);
-  course.endGoalMm = course.last < 0 ? Number.POSITIVE_INFINITY : Math.max(targetMm, tailMm);
+  if (course.last < 0) {
+    course.goalMm = targetMm;
+    course.endGoalMm = Number.POSITIVE_INFINITY;
+  } else setGoals(course, targetMm);
+}
+
+/**
+ * For the days after the last watering: by their end the depletion is to be back at the target, and none of them is to start
+ * beyond its allowed depletion. Rain that drains on one of them is not there for the next.
+ */
+function setGoals(course: WeekCourse, targetMm: number): void {
+  const { demand, soakedMm } = course.days;
+  const { etcMm, rawMm } = demand;
+  let sum = 0;
+  let fromFull = 0;
+  let allowedMm = Number.POSITIVE_INFINITY;
+  for (let day = course.last + 1; day < course.end; day++) {
+    allowedMm = Math.min(allowedMm, (rawMm[day] as number) - sum);
+    const change = (etcMm[day] as number) - (soakedMm[day] as number);
+    sum += change;
+    fromFull = Math.max(0, fromFull + change);
+  }
+  course.goalMm = Math.max(0, Math.min(targetMm - sum, allowedMm));
+  course.endGoalMm = Math.max(targetMm, fromFull);
 }
 
 /** Depletion at the end of the last watering day by the daily balance, as `rootZoneDay` has it, mm. */
@@ -85,10 +106,4 @@ function lastWateringDay({ days, start, first, end, mask }: WeekCourse): number 
 /** The last day of a mask, as a mask. */
 function highestDay(mask: number): number {
   return 1 << (31 - Math.clz32(mask));
-}
-
-function useLessRain({ demand, soakedMm }: PlantingDays, from: number, until: number): number {
-  let sum = 0;
-  for (let day = from; day < until; day++) sum += (demand.etcMm[day] as number) - (soakedMm[day] as number);
-  return sum;
 }

@@ -38,9 +38,13 @@ export function decideMinutes(
   return { origin: COMPUTED, minutesPerDay: minutes, cycles, wanted, roundingMinutes, dayCount };
 }
 
+/** Minutes that are a whole number of cycles but for rounding are that number. */
+const CYCLE_TOLERANCE = 1e-9;
+
 /** Minutes of the whole week that a person gave: used as they are, in equal parts. */
 function given(zone: GardenZone, weekMinutes: number, origin: number, wanted: number, dayCount: number): WeekMinutes {
   const minutesPerDay = weekMinutes / dayCount;
-  const cycles = minutesPerDay === 0 ? 0 : Math.max(1, Math.ceil(minutesPerDay / zone.longestCycleMinutes));
+  const cycles =
+    minutesPerDay === 0 ? 0 : Math.max(1, Math.ceil(minutesPerDay / zone.longestCycleMinutes - CYCLE_TOLERANCE));
   return { origin, minutesPerDay, cycles, wanted, roundingMinutes: zone.timerStepMinutes, dayCount };
 }

@@ -94,7 +94,9 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
       continue;
     }
     const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
-    if (from === undefined ? !isComputed(to, computed, week) : from !== to) {
+    // What goes out is what the season has run: taken in again unchanged, it changes nothing.
+    const isSame = isComputed(to, computed, week) || (from !== undefined && Math.abs(from - to) < SAME_MINUTES);
+    if (!isSame) {
       changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
     }
   }

@@ -1,5 +1,5 @@
 /** Records by week, each under a day of it: the week's first, whenever this kit writes one. */
-import { isIsoDate } from '../../engine/calendar.ts';
+import { addDays, isIsoDate } from '../../engine/calendar.ts';
 import type { PlanSeason } from '../schema/plan-schema.ts';
 import { weekFirstDay, weekOf } from '../season-weeks.ts';
 import { fromEntries } from './change.ts';
@@ -22,7 +22,7 @@ export function writeWeek<Value>(
   return fromEntries(value === undefined ? others : [...others, [weekKey(at.season, at.day), value]]);
 }
 
-/** The same records in the weeks of another season, each where the first day of its week lies. */
+/** The same records in the weeks of another season, each where most days of its week lie. */
 export function movedWeeks<Value>(
   weeks: Weeks<Value> | undefined,
   from: PlanSeason,
@@ -31,7 +31,7 @@ export function movedWeeks<Value>(
   if (weeks === undefined || from.firstDay === to.firstDay) return weeks;
   return fromEntries(
     Object.entries(weeks).map(([day, value]) => [
-      weekFirstDay(to, weekOf(to, weekFirstDay(from, weekOf(from, day)))),
+      weekFirstDay(to, weekOf(to, addDays(weekFirstDay(from, weekOf(from, day)), 3))),
       value,
     ]),
   );

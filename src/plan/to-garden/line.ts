@@ -19,8 +19,11 @@ export interface LineContext {
 type EmittingLine = Exclude<PlanLine, { kind: 'solid' }>;
 type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
 
-/** A length that holds the last emitter but for rounding holds it. */
-const SPACING_TOLERANCE = 1e-9;
+/**
+ * A length that holds the last emitter but for rounding holds it. As a share: what was converted from the other unit system is
+ * rounded to four digits, length and spacing each.
+ */
+const SPACING_TOLERANCE = 1e-4;
 
 export function lineOf(line: PlanLine, context: LineContext): GardenLine {
   const from = line.from === undefined ? context.firstDay : dayNumber(line.from);
@@ -76,7 +79,7 @@ function emittersOf(line: EmittingLine, context: LineContext): Emitting {
     case 'dripline': {
       const { runs, runLengthM } = runsOf(line.layout, context);
       const spacingM = inSi(line.spacing, 'spacing', context.units);
-      const perRun = Math.floor(runLengthM / spacingM + SPACING_TOLERANCE);
+      const perRun = Math.floor((runLengthM / spacingM) * (1 + SPACING_TOLERANCE));
       return { emitters: runs * perRun, spacingM, lengthM: runs * runLengthM, runs };
     }
   }

@@ -22,7 +22,7 @@ export function setOutBare(
   week: number,
   mask: number,
   dayCount: number,
-  { etc, soaked }: BareDays,
+  { etc, raw, soaked }: BareDays,
 ): void {
   const base = planting * dayCount;
   const begin = base + week * 7;
@@ -31,14 +31,18 @@ export function setOutBare(
   let latest = -1;
   for (let place = from; place < until; place++) if ((mask >> (place - begin)) & 1) latest = place;
   let tail = 0;
+  let allowed = Number.POSITIVE_INFINITY;
   if (latest >= 0) {
-    for (let place = latest + 1; place < until; place++) tail += (etc[place] as number) - (soaked[place] as number);
+    for (let place = latest + 1; place < until; place++) {
+      allowed = Math.min(allowed, (raw[place] as number) - tail);
+      tail += (etc[place] as number) - (soaked[place] as number);
+    }
   }
   start[slot] = begin;
   first[slot] = from;
   end[slot] = until;
   last[slot] = latest;
-  goal[slot] = Math.max(0, (plantings.target[planting] as number) - tail);
+  goal[slot] = Math.max(0, Math.min((plantings.target[planting] as number) - tail, allowed));
 }
 
 /** Fills in what it wants and gains. */

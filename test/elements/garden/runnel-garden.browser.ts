@@ -127,6 +127,49 @@ describe('runnel-garden', () => {
     expect(control(page, 'Watering days a week').value).to.equal('3');
   });
 
+  it('takes a date that is typed when its field is left, so that no key moves the season', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Plan and season');
+    const input = control(page, 'First day');
+    const { choices } = page.plan.plan ?? {};
+    input.focus();
+    for (const press of ['0', '4', '0', '6', '2', '0', '2', '7']) {
+      await sendKeys({ press });
+      expect(page.plan.plan?.choices).to.equal(choices);
+      expect(page.plan.plan?.season.firstDay).to.equal('2027-04-05');
+    }
+    await sendKeys({ press: 'Enter' });
+    expect(page.plan.plan?.season.firstDay).to.equal('2027-04-06');
+    input.focus();
+    await sendKeys({ press: 'ArrowUp' });
+    const typed = input.value;
+    expect(typed).not.to.equal('2027-04-06');
+    expect(page.plan.plan?.season.firstDay).to.equal('2027-04-06');
+    input.blur();
+    expect(page.plan.plan?.season.firstDay).to.equal(typed);
+  });
+
+  it('takes a date that is picked at once', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Plan and season');
+    await type(page, 'First day', '2027-04-12');
+    expect(page.plan.plan?.season.firstDay).to.equal('2027-04-12');
+  });
+
+  it('shows what was refused in its own plan and its own line alone, and keeps it when it is moved', async () => {
+    const page = await shown(mixedGarden());
+    await open(page, 'Plan and season');
+    await type(page, 'Weeks', '500');
+    const main = page.plan.parentElement as HTMLElement;
+    main.append(page.plan);
+    await quiet(page.garden);
+    expect(control(page, 'Weeks').value).to.equal('500');
+    page.plan.plan = { ...mixedGarden(), name: 'Another' };
+    await quiet(page.garden);
+    expect(control(page, 'Weeks').value).to.equal('30');
+    expect(all<HTMLElement>(page, '.refused').filter((each) => !each.hidden)).to.have.length(0);
+  });
+
   it('refuses a word and an empty field that must have a number', async () => {
     const page = await shown(mixedGarden());
     await open(page, 'Place and soil');

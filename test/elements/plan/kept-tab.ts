@@ -32,7 +32,7 @@ export class Tab {
   keeping: Keeping = NOT_KEPT;
   leftLink = 0;
   readonly keeper: PlanKeeper;
-  readonly #started: Promise<void>;
+  readonly started: Promise<void>;
 
   constructor(storage: FakeStorage, options: TabOptions = {}) {
     const { copy, base = 'garden.runnel.json', readOnly = false, isKept = true } = options;
@@ -55,12 +55,12 @@ export class Tab {
         this.keeping = keeping;
       },
     });
-    this.#started = this.keeper.start(options.link ?? Promise.resolve(undefined));
+    this.started = this.keeper.start(options.link ?? Promise.resolve(undefined));
   }
 
   static async open(storage: FakeStorage, options: TabOptions = {}): Promise<Tab> {
     const tab = new Tab(storage, options);
-    await tab.#started;
+    await tab.started;
     return tab;
   }
 

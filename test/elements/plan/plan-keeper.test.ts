@@ -472,3 +472,23 @@ describe('a copy that reached the disk sooner', () => {
     expect(next.keeping.putAside.map(({ name }) => name).sort()).toEqual(['One bed', undefined]);
   });
 });
+
+describe('a keeper that is stopped while it still waits', () => {
+  it('opens nothing and says nothing any more', async () => {
+    await visit(70);
+    let release = () => {};
+    const slow: KeptCopy = {
+      all: () => new Promise((resolve) => (release = () => resolve(new Map()))),
+      set: () => undefined,
+      remove: () => undefined,
+    };
+    const tab = new Tab(storage, { copy: slow });
+    tab.store.openPlan(mixedGarden(), 'keeper');
+    tab.keeper.stop();
+    const { keeping } = tab;
+    release();
+    await tab.started;
+    expect(tab.store.view.plan?.name).toBe('Mixed garden');
+    expect(tab.keeping).toBe(keeping);
+  });
+});

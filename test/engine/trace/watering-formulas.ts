@@ -8,8 +8,12 @@ const ROUNDING_MM = 1e-9;
 const goal: Formula = (given) =>
   Math.max(
     0,
-    given.num('Depletion to come back to T') -
-      (given.num('Demand of the days after') - given.num('Rain of the days after')),
+    Math.min(
+      given.num('Depletion to come back to T') -
+        (given.num('Demand of the days after') - given.num('Rain of the days after')),
+      // None where no day comes after.
+      ...given.starting('Greatest from which none of the days after').values(),
+    ),
   );
 
 const need: Formula = (given) => {

@@ -35,6 +35,21 @@ describe('minutesFromCsv', () => {
     });
   });
 
+  it('changes nothing where what went out comes back, run, closed or set by hand', () => {
+    const choices = {
+      [zoneId]: {
+        '2027-04-12': { minutes: 50 },
+        '2027-04-19': { minutes: 40, closed: true },
+        '2027-04-26': { minutes: 33.33333 },
+      },
+    };
+    const lived = { ...plan, choices, log: { ...plan.log, runs: { [zoneId]: { '2027-04-12': 45 } } } };
+    const run = computeSeason(lived);
+    const text = seasonToCsv(run, { units: 'us', measures: ['minutes'], withPlantings: false });
+    expect(text).toContain('33.333');
+    expect(minutesFromCsv(text, lived, run).changes).toEqual([]);
+  });
+
   it('finds what was set by hand under another day of the week', () => {
     const before = { ...plan, choices: { [zoneId]: { '2027-04-14': { minutes: 45 } } } };
     expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},45\n`, before).changes).toEqual([]);

@@ -52,6 +52,30 @@ describe('a plan in the other units', () => {
     for (const plan of [mixedGarden(), metricGarden(), oneBed()]) expect(there(there(plan))).toEqual(plan);
   });
 
+  it('has as many emitters on every line, whatever was rounded', () => {
+    const emitters = (plan: Plan) => gardenOf(plan).zones[0]?.plantings[0]?.lines[0]?.emitters;
+    const rows = (length: number, spacing: number, units: UnitSystem) =>
+      oneBed({
+        ...(units === 'metric' && metricGarden()),
+        units,
+        zones: [
+          zone({
+            plantings: [
+              tomatoes({ lines: [{ kind: 'dripline', flow: 1, spacing, layout: { kind: 'rows', rows: 3, length } }] }),
+            ],
+          }),
+        ],
+      });
+    for (let length = 1; length <= 60; length++) {
+      for (const inches of [6, 9, 12, 18, 24]) {
+        expect(emitters(there(rows(length, inches, 'us')))).toBe(3 * Math.floor((12 * length) / inches));
+      }
+      for (const cm of [20, 25, 30, 40, 50]) {
+        expect(emitters(there(rows(length / 2, cm, 'metric')))).toBe(3 * Math.floor((50 * length) / cm));
+      }
+    }
+  });
+
   it('and back is any plan whose values have three digits', () => {
     fc.assert(
       fc.property(arbitraryPlan({ mostWeeks: 20 }), (plan) => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { addDays } from '../../../src/engine/calendar.ts';
 import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { mixedGarden, oneBed } from '../../support/small-plans.ts';
 
@@ -44,16 +45,28 @@ describe('another season', () => {
     expect(applyEdit(plan, { type: 'set-season', season })).toEqual({ ...plan, season });
   });
 
-  it('that begins on another weekday takes records into the week that holds the first day of theirs', () => {
+  it('that begins on another weekday takes records into the week that holds most days of theirs', () => {
     const moved = applyEdit(plan, { type: 'set-season', season: { firstDay: '2027-04-01', weeks: 31 } });
-    // Weeks now begin on Thursdays: 5 July lies in the week of 1 July.
+    // Weeks now begin on Thursdays: of 5 to 11 July four days lie in the week of 8 July.
     expect(moved.choices).toEqual({
-      beds: { '2027-07-01': { minutes: 120 }, '2027-07-08': { openDays: { shrubs: 1 }, note: 'Heat is coming.' } },
-      containers: { '2027-07-29': { closed: true } },
+      beds: { '2027-07-08': { minutes: 120 }, '2027-07-15': { openDays: { shrubs: 1 }, note: 'Heat is coming.' } },
+      containers: { '2027-08-05': { closed: true } },
     });
-    expect(moved.log?.runs).toEqual({ beds: { '2027-05-13': 90 } });
-    expect(moved.log?.weeks).toEqual({ '2027-04-29': { rain: 0.3 } });
+    expect(moved.log?.runs).toEqual({ beds: { '2027-05-20': 90 } });
+    expect(moved.log?.weeks).toEqual({ '2027-05-06': { rain: 0.3 } });
     expect(moved.log?.days).toBe(plan.log?.days);
+  });
+
+  it.each([-3, -2, -1, 1, 2, 3])('moved by %i days and back has every record where it was', (days) => {
+    const edges = { beds: { '2027-04-05': { minutes: 1 }, '2027-10-25': { minutes: 2 } } };
+    const full = { ...plan, choices: { ...plan.choices, ...edges } };
+    const there = applyEdit(full, {
+      type: 'set-season',
+      season: { ...plan.season, firstDay: addDays(plan.season.firstDay, days) },
+    });
+    const back = applyEdit(there, { type: 'set-season', season: plan.season });
+    expect(back.choices).toEqual(full.choices);
+    expect(back.log).toEqual(full.log);
   });
 
   it('that is shorter takes out choices and runs outside it, and keeps what was observed', () => {

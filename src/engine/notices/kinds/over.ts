@@ -43,10 +43,11 @@ function litresOf(own: PlantingSeason, field: number, weeks: readonly number[]):
 }
 
 function remedyOf(
-  { figures, weeks: count }: ZoneSeason,
+  { zone, figures, weeks: count }: ZoneSeason,
   { planting }: PlantingSeason,
   weeks: readonly number[],
 ): NoticeRemedy {
   if (weeks.some((week) => figures[Z.origin * count + week] !== COMPUTED)) return 'give-back';
-  return planting.hasShutOff ? 'change-line' : 'shut-off';
+  // A planting that is alone in its zone gets the minutes that it asks for: a valve before it holds nothing back.
+  return planting.hasShutOff || zone.plantings.length === 1 ? 'change-line' : 'shut-off';
 }

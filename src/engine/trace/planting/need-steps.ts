@@ -21,8 +21,11 @@ function goalStep(cell: PlantingCell): TraceStep {
   return {
     id: 'goal',
     title: 'Depletion to reach',
-    says: 'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more.',
-    formula: 'depletion to reach = max(0, T − (demand − rain) of the days after)',
+    says:
+      'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more; ' +
+      'rain to come lets it fill less, as long as no day starts beyond the allowed depletion.',
+    formula:
+      'depletion to reach = max(0, the lesser of T − (demand − rain) of the days after, and the greatest that they allow)',
     source: 'A choice of this kit: the week ends at the target',
     inputs: [
       depth('Depletion to come back to T', days.demand.targetMm),
@@ -34,9 +37,23 @@ function goalStep(cell: PlantingCell): TraceStep {
         'Rain of the days after',
         tail.reduce((sum, { soakedMm }) => sum + soakedMm, 0),
       ),
+      ...(tail.length > 0 ? [depth(MOST_BEFORE, mostBefore(cell, tail))] : []),
     ],
     result: depth(goalLabel(cell), course.goalMm),
   };
+}
+
+const MOST_BEFORE = 'Greatest from which none of the days after starts beyond its RAW';
+
+/** The least, over those days, of what is readily available less the demand, without rain, of the days before it. */
+function mostBefore({ days }: PlantingCell, tail: PlantingCell['daily']): number {
+  let sum = 0;
+  let most = Number.POSITIVE_INFINITY;
+  for (const { place, etcMm, soakedMm } of tail) {
+    most = Math.min(most, (days.demand.rawMm[place] as number) - sum);
+    sum += etcMm - soakedMm;
+  }
+  return most;
 }
 
 export function goalLabel({ course, dayName }: PlantingCell): string {

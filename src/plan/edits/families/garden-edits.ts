@@ -32,7 +32,7 @@ export function editGarden(plan: Plan, edit: GardenEdit): Plan {
 }
 
 /**
- * Records by week go with the first day of their week into the new season's weeks. Choices and runs of weeks that are no longer in it
+ * Records by week go into that week of the new season which holds most of their days. Choices and runs of weeks that are no longer in it
  * are taken out (undo brings them back); observed weather stays, wherever it lies.
  */
 function withSeason(plan: Plan, season: PlanSeason): Plan {
