@@ -13,8 +13,6 @@ export interface Step {
   readonly plan: Plan;
   /** What was done, in words: for the menu and for announcements. */
   readonly label: string;
-  /** Edits in a row with the same cell are one step: the digits of one number. */
-  readonly cell?: string | undefined;
 }
 
 /** The oldest steps are forgotten beyond it. Plans share what they have in common, so a step is small. */
@@ -28,11 +26,8 @@ export function startHistory(present: Plan): History {
 export function record(history: History, step: Step): History {
   const { past, present } = history;
   if (step.plan === present) return history;
-  const last = past.at(-1);
-  const goesOn = step.cell !== undefined && last?.cell === step.cell && history.future.length === 0;
-  const before: Step = { plan: goesOn ? last.plan : present, label: step.label, cell: step.cell };
-  const steps = [...(goesOn ? past.slice(0, -1) : past), before];
-  return { past: steps.slice(-MOST_STEPS), present: step.plan, future: [] };
+  const before: Step = { plan: present, label: step.label };
+  return { past: [...past, before].slice(-MOST_STEPS), present: step.plan, future: [] };
 }
 
 /** The same history where there is nothing to undo. */

@@ -15,8 +15,7 @@ import {
 import { oneBed } from '../../support/small-plans.ts';
 
 const named = (name: string) => oneBed({ name });
-const recorded = (history: History, name: string, cell?: string) =>
-  record(history, { plan: named(name), label: `called ${name}`, cell });
+const recorded = (history: History, name: string) => record(history, { plan: named(name), label: `called ${name}` });
 const name = ({ present }: History) => present.name;
 
 describe('history', () => {
@@ -51,20 +50,6 @@ describe('history', () => {
 
   it('does not record a plan that did not change', () => {
     expect(record(three, { plan: three.present, label: 'nothing' })).toBe(three);
-  });
-
-  it('takes edits of one cell in a row as one step', () => {
-    const typed = recorded(recorded(recorded(start, 'x', 'minutes'), 'xy', 'minutes'), 'xyz', 'minutes');
-    expect([name(typed), typed.past.length, undoLabel(typed)]).toEqual(['xyz', 1, 'called xyz']);
-    expect(name(undo(typed))).toBe('a');
-    expect(name(redo(undo(typed)))).toBe('xyz');
-  });
-
-  it('but not those of another cell, nor after an undo', () => {
-    const apart = recorded(recorded(recorded(start, 'x', 'minutes'), 'y', 'rain'), 'z', 'minutes');
-    expect(apart.past).toHaveLength(3);
-    const again = recorded(undo(recorded(recorded(start, 'x', 'minutes'), 'y')), 'z', 'minutes');
-    expect(again.past).toHaveLength(2);
   });
 
   it(`keeps the last ${MOST_STEPS} steps`, () => {
