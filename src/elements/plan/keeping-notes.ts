@@ -1,7 +1,14 @@
 import type { KeptPlan } from '../../exchange/kept/kept-plan.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import { formatInstant } from '../shared/format/instant.ts';
-import type { Keeping, KeepingChoice, KeepingNote, KeepingNoteKind, KeepingStatus } from '../shared/keeping.ts';
+import {
+  type Keeping,
+  type KeepingChoice,
+  type KeepingNote,
+  type KeepingNoteKind,
+  type KeepingStatus,
+  NOT_KEPT,
+} from '../shared/keeping.ts';
 import { keepingWords } from '../shared/words/keeping-words.ts';
 import type { StorageFault } from './browser-texts.ts';
 import type { Begun } from './kept-writer.ts';
@@ -19,8 +26,8 @@ export class KeepingNotes {
   }
 
   /** Another plan is on screen: how the one before came there is of no interest any more. */
-  dropOrigin(): void {
-    this.drop('returned', 'page-plan', 'replaced', 'other-tab');
+  dropOrigin(...others: readonly KeepingNoteKind[]): void {
+    this.drop('returned', 'page-plan', 'replaced', 'other-tab', ...others);
   }
 
   returned({ saved, base }: KeptPlan, ownBase: string | undefined, hasOwnPlan: boolean, locale: string): void {
@@ -52,9 +59,10 @@ export class KeepingNotes {
     else this.say('link', keepingWords.linkOnly, 'save', ...back, 'close');
   }
 
-  /** `beside`: what else lies in the browser. */
-  keeping(isKept: boolean, beside: Pick<Keeping, 'putAside' | 'typed'>): Keeping {
-    return { status: isKept ? this.#status() : 'off', notes: [...this.#notes.values()], ...beside };
+  /** `beside`: what else lies in the browser; left out where nothing is kept there. */
+  keeping(beside?: Pick<Keeping, 'putAside' | 'typed'>): Keeping {
+    const notes = [...this.#notes.values()];
+    return beside === undefined ? { ...NOT_KEPT, notes } : { status: this.#status(), notes, ...beside };
   }
 
   #status(): KeepingStatus {

@@ -227,8 +227,7 @@ export class PlanKeeper {
       return false;
     }
     writer?.leaveDraft(false);
-    this.#notes.drop('two-tabs', 'bad-link');
-    this.#notes.dropOrigin();
+    this.#notes.dropOrigin('two-tabs', 'bad-link');
     store.openPlan(plan, 'keeper');
     this.#held = 'link';
     const isKept = writer?.storage.read().text !== undefined;
@@ -291,10 +290,9 @@ export class PlanKeeper {
   #tell(): void {
     const { writer, typed, store, told } = this.#page;
     const isKept = writer !== undefined && !store.view.readOnly;
-    const keeping = this.#notes.keeping(isKept, {
-      putAside: isKept ? writer.listAside() : [],
-      typed: (isKept && typed?.lost) || [],
-    });
+    const keeping = this.#notes.keeping(
+      isKept ? { putAside: writer.listAside(), typed: typed?.lost ?? [] } : undefined,
+    );
     if (sameData(keeping, this.#keeping)) return;
     this.#keeping = keeping;
     told(keeping);
