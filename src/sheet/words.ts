@@ -78,6 +78,8 @@ export const NOTE_WORDS = { title: 'Note', save: 'Keep the note', cancel: 'Cance
 
 export const SPOKEN = {
   changed: (count: number) => `${count} cells changed.`,
+  beyond: (count: number) =>
+    `${count === 1 ? '1 cell lies' : `${count} cells lie`} beyond the end of the sheet and ${count === 1 ? 'was' : 'were'} not pasted.`,
   undo: 'Undone.',
   redo: 'Redone.',
   copied: (count: number, figure: string) => `${count === 1 ? '1 cell' : `${count} cells`} copied as ${figure}.`,

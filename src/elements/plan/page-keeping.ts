@@ -90,6 +90,7 @@ export class PageKeeping {
   /** The tab goes: what stands in a field counts as typed, and all is written. */
   readonly #onPagehide = (): void => {
     const field = focusedWithin(this.#host.element);
+    if (this.#fields !== undefined) this.#fields.isGoing = true;
     field?.blur();
     this.keeper.write();
     // A page with an open channel may not be kept for the way back.
@@ -98,6 +99,7 @@ export class PageKeeping {
 
   /** The tab is hidden, or comes back from where it heard nothing. */
   readonly #onReturn = (): void => {
+    if (this.#fields !== undefined) this.#fields.isGoing = false;
     if (document.visibilityState === 'visible') this.#tabs?.open();
     this.keeper.write();
     this.keeper.look();

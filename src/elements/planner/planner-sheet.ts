@@ -39,7 +39,7 @@ export class PlannerSheet extends LitElement {
     await this.updateComplete;
     const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
     element?.scrollIntoView({ block: 'start' });
-    element?.focus({ preventScroll: true });
+    if (element) focusOnce(element);
   }
 
   protected override render(): TemplateResult {
@@ -48,17 +48,17 @@ export class PlannerSheet extends LitElement {
     return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
       ${isSeason ? this.#season() : nothing}
       <div class="runnel-planner__right"><div class="runnel-planner__side">
-        ${isSeason ? html`<runnel-trace class="runnel-planner__trace" tabindex="-1"></runnel-trace>` : nothing}
+        ${isSeason ? html`<runnel-trace class="runnel-planner__trace"></runnel-trace>` : nothing}
         ${
           isSeason || view.faults.length > 0
-            ? html`<runnel-notices class="runnel-planner__notices" tabindex="-1"></runnel-notices>`
+            ? html`<runnel-notices class="runnel-planner__notices"></runnel-notices>`
             : nothing
         }
       </div></div>
       <div class="runnel-planner__below">
         ${isSeason ? this.#below() : nothing}
-        <runnel-garden class="runnel-planner__garden" tabindex="-1" .today=${this.today}></runnel-garden>
-        ${isSeason ? html`<runnel-files class="runnel-planner__files" tabindex="-1"></runnel-files>` : nothing}
+        <runnel-garden class="runnel-planner__garden" .today=${this.today}></runnel-garden>
+        ${isSeason ? html`<runnel-files class="runnel-planner__files"></runnel-files>` : nothing}
       </div>`;
   }
 
@@ -66,10 +66,10 @@ export class PlannerSheet extends LitElement {
     const toggled = (event: ToggleEvent) => {
       this.isMixOpen = event.newState === 'open';
     };
-    return html`<runnel-week class="runnel-planner__week" tabindex="-1" .today=${this.today}></runnel-week>
+    return html`<runnel-week class="runnel-planner__week" .today=${this.today}></runnel-week>
       <details class="runnel-planner__more" ?open=${this.isMixOpen} @toggle=${toggled}>
         <summary>${plannerWords.mix}</summary>
-        ${this.isMixOpen ? html`<runnel-mix class="runnel-planner__mix" tabindex="-1"></runnel-mix>` : nothing}
+        ${this.isMixOpen ? html`<runnel-mix class="runnel-planner__mix"></runnel-mix>` : nothing}
       </details>`;
   }
 
@@ -80,4 +80,11 @@ export class PlannerSheet extends LitElement {
         <runnel-chart class="runnel-planner__chart"></runnel-chart>
       </div>`;
   }
+}
+
+/** Not for longer: a host that Tab passes by takes all that stands in it along. */
+function focusOnce(element: HTMLElement): void {
+  element.tabIndex = -1;
+  element.focus({ preventScroll: true });
+  element.addEventListener('blur', () => element.removeAttribute('tabindex'), { once: true });
 }

@@ -38,11 +38,25 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
       if (count > 0) binding.callout.say(SPOKEN.copied(count, FIGURE_NAMES[measure]));
       return undefined;
     },
-    beforePaste(data) {
-      if (copied === undefined || blockOf(data) !== copied.block) return;
-      for (const [line, texts] of copied.entries.entries()) data[line]?.splice(0, texts.length, ...texts);
+    beforePaste(data, ranges) {
+      if (copied !== undefined && blockOf(data) === copied.block) {
+        for (const [line, texts] of copied.entries.entries()) data[line]?.splice(0, texts.length, ...texts);
+      }
+      const beyond = cutToSheet(binding, data, ranges);
+      const [{ startRow = 0, startCol = 0 } = {}] = ranges;
+      if (beyond > 0) binding.callout.showSoon(Math.max(0, startRow), Math.max(0, startCol), [SPOKEN.beyond(beyond)]);
     },
   };
+}
+
+/** Takes out what would lie beyond the last row or column, which the library does not bear; gives how many cells that is. */
+function cutToSheet({ hot }: SeasonBinding, data: unknown[][], ranges: Ranges): number {
+  const [{ startRow = 0, startCol = 0 } = {}] = ranges;
+  const cells = () => data.reduce((sum, line) => sum + line.length, 0);
+  const before = cells();
+  data.splice(Math.max(0, hot.countRows() - Math.max(0, startRow)));
+  for (const line of data) line.splice(Math.max(0, hot.countCols() - Math.max(0, startCol)));
+  return before - cells();
 }
 
 const blockOf = (data: readonly (readonly unknown[])[]): string =>

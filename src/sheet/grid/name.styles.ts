@@ -51,6 +51,11 @@ export const nameStyles = `
   display: inline;
 }
 
+.runnel-sheet .handsontable td:is(.runnel-eto, .runnel-rain).runnel-name {
+  text-overflow: ellipsis;
+  white-space: nowrap;
+}
+
 .runnel-sheet td:is(.runnel-eto, .runnel-rain) .runnel-detail {
   margin-inline-start: 0.5em;
 }

@@ -2,7 +2,8 @@
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { rowAt } from '../row-place.ts';
+import { sameData } from '../../plan/same-data.ts';
+import { placeOfRow, rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
 import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
@@ -138,12 +139,28 @@ export class SeasonBinding {
   #draw(): void {
     const { sheet, rowOf } = this.setting;
     if (rowOf === undefined && this.#rows !== sheet.rows) {
+      const selected = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
+      // Another row in its place is not what was selected, and none at all is more than the library bears.
+      if (selected >= 0 && !isSameRow(this.#rows[selected], sheet.rows[selected])) this.hot.deselectCell();
       this.#rows = sheet.rows;
       this.callout.hide();
-      this.hot.updateData(sheet.rows as SheetRow[]);
+      this.#keepingFocus(() => this.hot.updateData(sheet.rows as SheetRow[]));
       return;
     }
     this.#repaint();
+  }
+
+  /** Handsontable draws the keyboard to its selected cell; somebody may be typing in a field beside the grid. */
+  #keepingFocus(act: () => void): void {
+    const { rootDocument, rootWindow } = this.hot;
+    const { activeElement } = rootDocument;
+    const isBeside =
+      activeElement instanceof rootWindow.HTMLElement &&
+      activeElement !== rootDocument.body &&
+      !this.#roots().some((root) => root.contains(activeElement));
+    if (isBeside) this.hot.unlisten();
+    act();
+    if (isBeside && rootDocument.activeElement !== activeElement) activeElement.focus({ preventScroll: true });
   }
 
   /**
@@ -190,4 +207,8 @@ export function placeOf(cell: SheetCell): SheetPlace {
 
 function columnOf(meta: Record<string, unknown>): SheetColumn | undefined {
   return meta['type'] === SEASON_CELL ? (meta['runnelColumn'] as SheetColumn | undefined) : undefined;
+}
+
+function isSameRow(one: SheetRow | undefined, other: SheetRow | undefined): boolean {
+  return one !== undefined && other !== undefined && sameData(placeOfRow(one), placeOfRow(other));
 }

@@ -213,6 +213,33 @@ describe('a spreadsheet', () => {
     expect(page.edits.map(({ type: kind }) => kind)).to.deep.equal(['set-minutes', 'close-week', 'close-week']);
   });
 
+  it('leaves the keyboard in the find box, whatever cell is selected', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Containers, week of July 12'));
+    await until(() => page.grid.querySelector('.runnel-cell.current') !== null, 'a cell is selected');
+    const find = page.grid.querySelector<HTMLInputElement>('input[type=search]');
+    if (find === null) throw new Error('there is no find box');
+    find.closest('details')?.setAttribute('open', '');
+    find.focus();
+    for (const letter of 'beds') {
+      await press(letter);
+      await new Promise((resolve) => setTimeout(resolve, 120));
+    }
+    expect(find.value).to.equal('beds');
+    expect(document.activeElement).to.equal(find);
+    expect(nameCell(page.grid, 'Beds')).not.to.equal(undefined);
+  });
+
+  it('pastes what fits in the last weeks, and says what lies beyond', async () => {
+    const page = await gridPage();
+    const hot = gridOf(page.grid);
+    hot.selectCell(2, hot.countCols() - 1);
+    (hot.getPlugin('copyPaste') as unknown as { paste(text: string): void }).paste('30\t40\t50');
+    await afterwards(page);
+    expect(page.plan.plan?.choices?.['beds']?.['2027-10-25']?.minutes).to.equal(30);
+    await until(() => document.body.textContent.includes('2 cells lie beyond the end of the sheet'), 'it is said');
+  });
+
   it('keeps a note, shows its mark and says it', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of June 7'), 'right');

@@ -10,6 +10,8 @@ export class TypedFields {
   readonly #host: HTMLElement;
   readonly #texts: TypedTexts;
   readonly #open = new Set<Field>();
+  /** The page goes: a field that is left now is not given up. */
+  #isGoing = false;
 
   constructor(host: HTMLElement, texts: TypedTexts) {
     this.#host = host;
@@ -29,8 +31,14 @@ export class TypedFields {
 
   /** The plan was edited: with what stands in the field that has the keyboard, unless that waits for a button. */
   onEdit(): void {
-    for (const field of this.#open) if (isFocused(field) && !field.hasAttribute(WAITING_FIELD)) this.#leave(field);
+    const isLeft = (field: Field) => (this.#isGoing || isFocused(field)) && !field.hasAttribute(WAITING_FIELD);
+    for (const field of this.#open) if (isLeft(field)) this.#leave(field);
     this.#onMaybeLeft();
+  }
+
+  /** Whether the page goes. What is entered on the way still counts as entered. */
+  set isGoing(isGoing: boolean) {
+    this.#isGoing = isGoing;
   }
 
   readonly #onInput = (event: Event): void => {
@@ -47,7 +55,7 @@ export class TypedFields {
   /** Only a field outside shadow trees is heard here; the others are looked at when they are left. */
   readonly #onChange = (event: Event): void => {
     const [field] = event.composedPath();
-    if (isField(field) && !field.hasAttribute(WAITING_FIELD)) this.#leave(field);
+    if (isField(field) && !field.hasAttribute(WAITING_FIELD) && !this.#isGoing) this.#leave(field);
   };
 
   /** Once whoever owns the field has had its turn. */
@@ -56,6 +64,7 @@ export class TypedFields {
   };
 
   #lookAtAll(): void {
+    if (this.#isGoing) return;
     for (const field of this.#open) if (!isUnfinished(field)) this.#leave(field);
   }
 
