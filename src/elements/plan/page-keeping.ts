@@ -99,8 +99,11 @@ export class PageKeeping {
 
   /** The tab is hidden, or comes back from where it heard nothing. */
   readonly #onReturn = (): void => {
-    if (this.#fields !== undefined) this.#fields.isGoing = false;
-    if (document.visibilityState === 'visible') this.#tabs?.open();
+    if (document.visibilityState === 'visible') {
+      // A tab that is closed turns hidden after it has heard that it goes.
+      if (this.#fields !== undefined) this.#fields.isGoing = false;
+      this.#tabs?.open();
+    }
     this.keeper.write();
     this.keeper.look();
   };

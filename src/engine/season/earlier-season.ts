@@ -77,7 +77,7 @@ function knownOf(
   { season, there }: Standing,
   same: SameWeather,
 ): KnownPlanting | undefined {
-  const { demand, rainShares, figures } = season;
+  const { demand, rainShares } = season;
   const stood = { planting: season.planting, soil: there.zone.soil };
   if (!isSameDemand(stood, { planting, soil: zone.soil })) return undefined;
   if (!same.site) return { demand };
@@ -86,7 +86,9 @@ function knownOf(
     season.planting === planting &&
     there.zone.efficiency === zone.efficiency &&
     there.zone.wateringDays === zone.wateringDays;
-  return isAlike ? { demand, rainShares, before: { figures, zoneFigures: there.figures } } : { demand, rainShares };
+  return isAlike
+    ? { demand, rainShares, before: { figures: season.figures, zoneFigures: there.figures } }
+    : { demand, rainShares };
 }
 
 /** Whether two zones are the same but for their names and choices. */

@@ -16,6 +16,8 @@ export interface WeekCourse {
   last: number;
   /** Depletion at the start of `first`, mm. */
   depletionMm: number;
+  /** Greatest depletion at the end of `last` from which no day after it starts beyond its allowed one, mm; Infinity without one. */
+  allowedMm: number;
   /** Depletion to reach by the end of `last`, mm, allowing for the days after it. */
   goalMm: number;
   /** Depletion at the end of the week if the goal is reached, mm. */
@@ -23,7 +25,7 @@ export interface WeekCourse {
 }
 
 export function weekCourse(days: PlantingDays): WeekCourse {
-  return { days, start: 0, mask: 0, first: 0, end: 0, last: -1, depletionMm: 0, goalMm: 0, endGoalMm: 0 };
+  return { days, start: 0, mask: 0, first: 0, end: 0, last: -1, depletionMm: 0, allowedMm: 0, goalMm: 0, endGoalMm: 0 };
 }
 
 /** Sets out on a week, by its first day and its watering days, bit 0 = the first day. */
@@ -36,6 +38,7 @@ export function setOut(course: WeekCourse, start: number, mask: number, depletio
   course.last = lastWateringDay(course);
   course.depletionMm = depletionMm;
   if (course.last < 0) {
+    course.allowedMm = Number.POSITIVE_INFINITY;
     course.goalMm = targetMm;
     course.endGoalMm = Number.POSITIVE_INFINITY;
   } else setGoals(course, targetMm);
@@ -57,6 +60,7 @@ function setGoals(course: WeekCourse, targetMm: number): void {
     sum += change;
     fromFull = Math.max(0, fromFull + change);
   }
+  course.allowedMm = allowedMm;
   course.goalMm = Math.max(0, Math.min(targetMm - sum, allowedMm));
   course.endGoalMm = Math.max(targetMm, fromFull);
 }

@@ -44,9 +44,9 @@ export function zoneSeason(
     const demand = known[at]?.demand ?? room.alike.demandOf({ planting, soil: zone.soil }, weather);
     return { demand, rainShares: known[at]?.rainShares ?? room.alike.sharesOf(demand, site, weather) };
   });
-  season.plantings.forEach(({ figures }, at) => {
+  season.plantings.forEach((planting, at) => {
     const before = known[at]?.before;
-    if (before !== undefined) figures.set(before.figures);
+    if (before !== undefined) planting.figures.set(before.figures);
   });
   const days = fillRoom(season, context, room, { first: 0, last: weeks - 1 });
   const run = zoneRun(season, { days, rainMm: weather.rain.mm, from: 0, before: known.map((each) => each?.before) });

@@ -2,8 +2,7 @@
 import { basename } from 'node:path';
 import { build } from 'esbuild';
 import type { BrowserContext } from 'playwright-core';
-import { BLANK_PAGE } from '../../tools/browser-page.ts';
-import { projectRoot } from '../../tools/source-files.ts';
+import { BLANK_PAGE, PAGE_SCRIPT } from '../../tools/browser-page.ts';
 
 /** Texts by their names; the entry is named like its source. */
 export type PageParts = ReadonlyMap<string, string>;
@@ -13,17 +12,10 @@ const ADDRESS = 'http://bench.invalid/';
 
 export async function pageParts(path: string): Promise<PageParts> {
   const { outputFiles } = await build({
-    absWorkingDir: projectRoot,
+    ...PAGE_SCRIPT,
     entryPoints: { entry: path },
     outdir: 'parts',
-    bundle: true,
     splitting: true,
-    minify: true,
-    format: 'esm',
-    target: 'es2022',
-    conditions: ['production'],
-    write: false,
-    logLevel: 'error',
   });
   return new Map(outputFiles.map(({ path: place, text }) => [basename(place), text]));
 }

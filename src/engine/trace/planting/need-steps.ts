@@ -37,24 +37,13 @@ function goalStep(cell: PlantingCell): TraceStep {
         'Rain of the days after',
         tail.reduce((sum, { soakedMm }) => sum + soakedMm, 0),
       ),
-      ...(tail.length > 0 ? [depth(MOST_BEFORE, mostBefore(cell, tail))] : []),
+      ...(tail.length > 0 ? [depth(MOST_BEFORE, course.allowedMm)] : []),
     ],
     result: depth(goalLabel(cell), course.goalMm),
   };
 }
 
 const MOST_BEFORE = 'Greatest from which none of the days after starts beyond its RAW';
-
-/** The least, over those days, of what is readily available less the demand, without rain, of the days before it. */
-function mostBefore({ days }: PlantingCell, tail: PlantingCell['daily']): number {
-  let sum = 0;
-  let most = Number.POSITIVE_INFINITY;
-  for (const { place, etcMm, soakedMm } of tail) {
-    most = Math.min(most, (days.demand.rawMm[place] as number) - sum);
-    sum += etcMm - soakedMm;
-  }
-  return most;
-}
 
 export function goalLabel({ course, dayName }: PlantingCell): string {
   return `Depletion to reach by the end of ${dayName(course.last)}`;
