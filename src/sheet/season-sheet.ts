@@ -11,8 +11,10 @@ import type { Entry, EntryContext } from './entry/entry.ts';
 import { type Block, type BlockEntry, readBlock } from './entry/read-block.ts';
 import { readEntry, whyFixed } from './entry/read-entry.ts';
 import type { CellFace } from './faces/cell-face.ts';
+import type { Reading } from './faces/reading.ts';
 import { SheetFaces } from './faces/sheet-faces.ts';
 import { placeOfRow, rowAt } from './row-place.ts';
+import { cellSentence } from './sentences/cell-sentence.ts';
 import type { SheetCell } from './sheet-cell.ts';
 import { type SheetFormat, sheetFormat } from './sheet-format.ts';
 import { rowKey, type SheetRow, seasonRows } from './sheet-row.ts';
@@ -150,8 +152,7 @@ export class SeasonSheet {
 
   /** All that a cell shows, in words. */
   describe(cell: SheetCell): string {
-    const face = this.face(cell);
-    return face.kind === 'figure' ? face.label : `${face.name}: ${face.detail}.`;
+    return cellSentence(this.#state.season, cell, this.#reading);
   }
 
   /** `Beds, week of July 5`. */
@@ -217,7 +218,11 @@ export class SeasonSheet {
   }
 
   #newFaces(): SheetFaces {
-    return new SheetFaces({ measure: this.#view.measure, format: this.#format, calendar: this.#calendar });
+    return new SheetFaces(this.#reading);
+  }
+
+  get #reading(): Reading {
+    return { measure: this.#view.measure, format: this.#format, calendar: this.#calendar };
   }
 
   #entryContext(): EntryContext {

@@ -85,11 +85,6 @@ export const SPOKEN = {
   copied: (count: number, figure: string) => `${count === 1 ? '1 cell' : `${count} cells`} copied as ${figure}.`,
 } as const;
 
-/** Where a figure stands, and what is said of it. Joined and not added up: thousands of them are kept. */
-export function saidOf(place: string, ...words: readonly string[]): string {
-  return [place, words.join(' ')].join(': ');
-}
-
 /** Joins what is there into one sentence. */
 export function sentence(...parts: readonly (string | false | undefined)[]): string {
   return `${parts.filter((part) => part !== '' && part !== false && part !== undefined).join('; ')}.`;

@@ -4,10 +4,10 @@ import type { Season } from '../../engine/season/season.ts';
 import { zoneFigure, zoneState } from '../../engine/season/zone-week.ts';
 import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
 import { rowName } from '../cell-name.ts';
-import { weekTotal } from '../faces/total-face.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, SheetRow, ZoneRow } from '../sheet-row.ts';
 import type { Measure } from '../sheet-view.ts';
+import { gardenWeek } from '../totals/garden-total.ts';
 import { weeklyEto, weeklyRain } from '../week-weather.ts';
 import { inertText } from './inert-text.ts';
 
@@ -64,7 +64,7 @@ function weekValue(row: SheetRow, week: number, { season, units, measure: shown 
     return fromSi(weather.weeks[week]?.mm ?? 0, 'depth', units);
   }
   if (row.kind === 'total') {
-    const total = weekTotal(season, week)[TOTAL_FIELD_OF[measure]];
+    const total = gardenWeek(season, week)[TOTAL_FIELD_OF[measure]];
     return measure === 'minutes' ? total : fromSi(total, 'volume', units);
   }
   return inUnit(figureOf(row, week, measure), measure, units);

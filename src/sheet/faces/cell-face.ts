@@ -9,8 +9,6 @@ export interface FigureFace {
   /** Small beneath it; empty where only one figure is shown. A line is never broken: the cell sees to it. */
   readonly lines: readonly string[];
   readonly className: string;
-  /** Everything in words. */
-  readonly label: string;
 }
 
 export interface NameFace {

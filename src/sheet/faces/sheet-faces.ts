@@ -2,12 +2,13 @@
 import type { Season } from '../../engine/season/season.ts';
 import type { SheetColumn } from '../sheet-column.ts';
 import type { SheetRow } from '../sheet-row.ts';
+import { gardenSeason, gardenWeek } from '../totals/garden-total.ts';
 import { weeklyEto, weeklyRain } from '../week-weather.ts';
 import { type CellFace, fitted } from './cell-face.ts';
 import { nameFace } from './name-face.ts';
 import { plantingFace, plantingSeasonFace } from './planting-face.ts';
 import type { Reading } from './reading.ts';
-import { seasonTotal, totalFace, weekTotal } from './total-face.ts';
+import { totalFace } from './total-face.ts';
 import { weatherFace, weatherSeasonFace } from './weather-face.ts';
 import { zoneFace, zoneSeasonFace } from './zone-face.ts';
 
@@ -59,8 +60,8 @@ export class SheetFaces {
           : plantingFace(row.zone, row.planting, week, reading);
       case 'total':
         return week === undefined
-          ? totalFace(seasonTotal(season), 'whole season', reading)
-          : totalFace(weekTotal(season, week), reading.calendar.words(week), reading);
+          ? totalFace(gardenSeason(season), reading)
+          : totalFace(gardenWeek(season, week), reading);
     }
   }
 }

@@ -1,15 +1,11 @@
 /** A week of rain or reference ET, with a bar behind its figure. */
-import type { SeasonWeather, WeekWeather } from '../week-weather.ts';
-import { ETO_NAME, RAIN_NAME, saidOf, sentence } from '../words.ts';
+import type { SeasonWeather } from '../week-weather.ts';
 import { BAR_STEPS, classNames, type FigureFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 type WeatherKind = 'eto' | 'rain';
 
-const NAMES: Readonly<Record<WeatherKind, string>> = { eto: ETO_NAME, rain: RAIN_NAME };
-
-export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: number, reading: Reading): FigureFace {
-  const { format, calendar } = reading;
+export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: number, { format }: Reading): FigureFace {
   const here = weather.weeks[week];
   if (here === undefined) throw new RangeError(`week ${week} is outside the season`);
   return {
@@ -23,7 +19,6 @@ export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: num
       barOf(here.mm, weather.greatestMm),
       here.observedDays > 0 && 'by-hand',
     ),
-    label: saidOf(`${NAMES[kind]}, ${calendar.words(week)}`, sentence(format.depthWords(here.mm), origin(here))),
   };
 }
 
@@ -33,7 +28,6 @@ export function weatherSeasonFace(kind: WeatherKind, weather: SeasonWeather, { f
     main: format.depth(weather.totalMm),
     lines: [],
     className: classNames('cell', 'weather', kind, 'season'),
-    label: saidOf(`${NAMES[kind]}, whole season`, `${format.depthWords(weather.totalMm)}.`),
   };
 }
 
@@ -41,10 +35,4 @@ export function weatherSeasonFace(kind: WeatherKind, weather: SeasonWeather, { f
 function barOf(mm: number, greatestMm: number): string {
   const steps = greatestMm > 0 ? (mm / greatestMm) * BAR_STEPS : 0;
   return `bar-${steps > 0 && steps < 1 ? 1 : Math.round(steps)}`;
-}
-
-function origin({ observedDays, hasWeekTotal }: WeekWeather): string {
-  if (observedDays === 0) return 'from the normals';
-  if (hasWeekTotal) return 'total of the week entered by hand';
-  return observedDays === 7 ? 'entered by day' : `${observedDays} of 7 days entered, the rest from the normals`;
 }

@@ -109,7 +109,8 @@ export class SeasonBinding {
       return;
     }
     this.#drawn.set(td, { visualRow, column });
-    renderFace(td, this.setting.sheet.face({ row, column }));
+    const cell = { row, column };
+    renderFace(td, this.setting.sheet.face(cell), () => this.setting.sheet.describe(cell));
     // Says that the base renderer had its turn: the classes that it would look for are none of ours.
     meta['_isBaseRendererCalled'] = true;
   }
@@ -172,7 +173,8 @@ export class SeasonBinding {
       const at = this.#drawn.get(td);
       const row = at && this.row(at.visualRow);
       if (at === undefined || row === undefined || !isInSeason(at.column, this.setting.sheet.weeks)) continue;
-      renderChange(td, this.setting.sheet.face({ row, column: at.column }));
+      const cell = { row, column: at.column };
+      renderChange(td, this.setting.sheet.face(cell), () => this.setting.sheet.describe(cell));
     }
   }
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { type FigureFace, fitted, type NameFace } from '../../../src/sheet/faces/cell-face.ts';
-import { seasonTotal } from '../../../src/sheet/faces/total-face.ts';
 import { MEASURES } from '../../../src/sheet/sheet-view.ts';
+import { gardenSeason } from '../../../src/sheet/totals/garden-total.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
@@ -30,28 +30,23 @@ describe('a zone’s week', () => {
     expect(classesOf(face)).toContain('runnel-tone-5');
   });
 
-  it('is marked, and said to be, set by hand', () => {
+  it('is marked where it was set by hand', () => {
     expect(classesOf(face)).toContain('runnel-by-hand');
-    expect(face.label).toContain('Beds, week of June 14: 60 gallons, 50 minutes set by hand;');
-    expect(faceOf(byHand(50), 'beds', '2027-06-07').label).not.toContain('by hand');
+    expect(classesOf(faceOf(byHand(50), 'beds', '2027-06-07'))).not.toContain('runnel-by-hand');
   });
 
-  it('says its state in words and in its class', () => {
-    expect(faceOf(byHand(0), 'beds', '2027-06-14').label).toMatch(/(dry|short)/);
-    expect(faceOf(mixedGarden(), 'containers', '2027-08-02').label).toContain('closed by hand');
+  it('carries its state in its class', () => {
     expect(classesOf(faceOf(mixedGarden(), 'containers', '2027-08-02'))).toContain('runnel-state-closed');
   });
 
-  it('carries its note', () => {
+  it('is marked where it has a note', () => {
     const noted = faceOf(mixedGarden(), 'beds', '2027-07-12');
-    expect(noted.label).toContain('Note: Heat is coming.');
     expect(classesOf(noted)).toContain('runnel-noted');
   });
 
   it('is empty paper while nothing is in the ground', () => {
     const off = faceOf(oneBed({ season: { firstDay: '2027-04-05', weeks: 12 } }), 'beds', '2027-04-05');
     expect(off).toMatchObject({ main: '', lines: [] });
-    expect(off.label).toBe('Beds, week of April 5: nothing in the ground.');
     expect(classesOf(off)).not.toContain('runnel-tone-0');
   });
 
@@ -62,7 +57,6 @@ describe('a zone’s week', () => {
       main: '99,999',
       lines: ['99,999 min'],
       className: 'runnel-cell',
-      label: '',
     } as const;
     expect(fitted(short)).toBe(short);
     expect(fitted({ ...short, main: '123,456' }).className).toBe('runnel-cell runnel-long');
@@ -89,14 +83,12 @@ describe('a planting’s week', () => {
   it('shows what it received against its need, and the days its shut-off was open', () => {
     const face = faceOf(mixedGarden(), 'shrubs', '2027-07-12');
     expect(face.lines[1]).toBe('1 of 3');
-    expect(face.label).toContain('shut-off open 1 of 3 watering days, set by hand');
     expect(classesOf(face)).toContain('runnel-by-hand');
   });
 
-  it('says nothing of days without a shut-off', () => {
+  it('shows no days without a shut-off', () => {
     const face = faceOf(mixedGarden(), 'tomatoes', '2027-07-12');
     expect(face.lines[1]).toBe('');
-    expect(face.label).not.toContain('shut-off');
   });
 
   it('sums with its neighbours to the zone', () => {
@@ -118,13 +110,6 @@ describe('the weather', () => {
     expect(bars).toEqual(['runnel-bar-24', 'runnel-bar-6', 'runnel-bar-1']);
   });
 
-  it('says where its figure comes from', () => {
-    const label = (at: string) => faceOf(mixedGarden(), 'rain', at).label;
-    expect(label('2027-04-12')).toContain('from the normals');
-    expect(label('2027-04-19')).toContain('2 of 7 days entered, the rest from the normals');
-    expect(label('2027-05-03')).toBe('Rain, week of May 3: 0.3 inches; total of the week entered by hand.');
-  });
-
   it('is in the plan’s unit', () => {
     expect(faceOf(metricGarden(), 'eto', '2027-06-03').main).toMatch(/^\d\d\.\d$/);
   });
@@ -138,7 +123,7 @@ describe('totals', () => {
     const zones = ['beds', 'containers'].map((row) => Number(sheet.value(cellOf(sheet, row, 'season'))));
     expect(zones[0] as number).toBeGreaterThan(0);
     expect((zones[0] as number) + (zones[1] as number)).toBeCloseTo(total, 6);
-    expect(seasonTotal(sheet.state.season).litres / 3.785411784).toBeCloseTo(total, 6);
+    expect(gardenSeason(sheet.state.season).litres / 3.785411784).toBeCloseTo(total, 6);
   });
 });
 
