@@ -54,22 +54,27 @@ export interface GardenPlanting {
   readonly areaM2: number;
   /** Plants in the planting, where they are counted. */
   readonly plants?: number | undefined;
-  readonly rootDepthM: number;
-  /** Allowed depletion as a share of the available water, before its adjustment to the day's demand. */
-  readonly allowedDepletion: number;
-  /** FAO-56 p. 162: crops adjust the share to the day's demand, landscape plants keep it. */
-  readonly adjustsDepletion: boolean;
+  readonly rootZone: RootZone;
   readonly watering: 'keep' | 'refill';
-  /** Depletion that may remain after watering, as a share of the allowed depletion; 0 = full. */
-  readonly target: number;
-  /** Depletion on the first day in the ground, as a share of the allowed depletion. */
-  readonly startDepletion: number;
   /** First and last day in the ground. */
   readonly from: DayNumber;
   readonly to: DayNumber;
   readonly hasShutOff: boolean;
   /** In order of `from`; before the first there is no line. */
   readonly lines: readonly GardenLine[];
+}
+
+/** How deep a planting roots, and how far the soil there may dry. Plantings that are alike in it share one. */
+export interface RootZone {
+  readonly depthM: number;
+  /** Allowed depletion as a share of the available water, before its adjustment to the day's demand. */
+  readonly allowedDepletion: number;
+  /** FAO-56 p. 162: crops adjust the share to the day's demand, landscape plants keep it. */
+  readonly adjustsDepletion: boolean;
+  /** Depletion that may remain after watering, as a share of the allowed depletion; 0 = full. */
+  readonly targetDepletion: number;
+  /** Depletion on the first day in the ground, as a share of the allowed depletion. */
+  readonly startDepletion: number;
 }
 
 export type PlantCoefficient =

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
-import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import type { Garden, GardenPlanting, GardenZone, RootZone } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { zoneRoom } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
@@ -11,10 +11,14 @@ import { allFigures } from './weeks-of.ts';
 const arbitraryTwin = fc.constantFrom<((planting: GardenPlanting) => GardenPlanting)[]>(
   (planting) => structuredClone(planting),
   (planting) => ({ ...planting, areaM2: 3 * planting.areaM2, hasShutOff: !planting.hasShutOff }),
-  (planting) => ({ ...planting, target: 1 - planting.target }),
-  (planting) => ({ ...planting, adjustsDepletion: !planting.adjustsDepletion }),
+  (planting) => changed(planting, { targetDepletion: 1 - planting.rootZone.targetDepletion }),
+  (planting) => changed(planting, { adjustsDepletion: !planting.rootZone.adjustsDepletion }),
   (planting) => ({ ...planting, establishing: { until: planting.from + 15, factor: 1.4 } }),
 );
+
+function changed(planting: GardenPlanting, rootZone: Partial<RootZone>): GardenPlanting {
+  return { ...planting, rootZone: { ...planting.rootZone, ...rootZone } };
+}
 
 function twinOf(zone: GardenZone, twin: (planting: GardenPlanting) => GardenPlanting): GardenZone {
   return { ...zone, id: `${zone.id} twin`, plantings: zone.plantings.map(twin) };

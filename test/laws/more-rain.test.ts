@@ -70,8 +70,11 @@ function observedRain({ span }: Garden) {
 function roomy({ establishing: _, ...planting }: GardenPlanting): GardenPlanting {
   return {
     ...planting,
-    rootDepthM: Math.max(0.45, planting.rootDepthM),
-    allowedDepletion: Math.min(0.5, planting.allowedDepletion),
+    rootZone: {
+      ...planting.rootZone,
+      depthM: Math.max(0.45, planting.rootZone.depthM),
+      allowedDepletion: Math.min(0.5, planting.rootZone.allowedDepletion),
+    },
   };
 }
 
@@ -81,7 +84,7 @@ const alwaysWatered =
   (planting: GardenPlanting): GardenPlanting => ({
     ...planting,
     watering: 'keep',
-    target: target(planting),
+    rootZone: { ...planting.rootZone, targetDepletion: target(planting) },
     hasShutOff: false,
     from: firstDay,
     to: LATE,
@@ -136,7 +139,7 @@ describe('more rain never asks for more irrigation', () => {
   law('in all the weeks so far of a season that keeps a planting at a drier target', {
     on: twoWeathers(
       { mostZones: 2, mostPlantings: 1 },
-      alwaysWatered(EARLY, ({ target }) => target),
+      alwaysWatered(EARLY, ({ rootZone }) => rootZone.targetDepletion),
     ).map(byThirst),
     runs: 1_000,
     holds: ({ less, more }) => {

@@ -47,7 +47,7 @@ function expectPlain(garden: Garden): void {
   for (const { zone, planting, week } of plantingRows(season)) {
     const name = `${planting.id} week ${week.week}`;
     faults.push(...faultsOf(name, week));
-    const tawMm = 1000 * zone.soil.availableWater * planting.rootDepthM;
+    const tawMm = 1000 * zone.soil.availableWater * planting.rootZone.depthM;
     if (week.depletionEndMm > tawMm * (1 + ROUNDING)) faults.push(`${name}: drier than the soil can be`);
     if (week.usedMm > week.demandMm * (1 + ROUNDING)) faults.push(`${name}: used more than it would`);
     if (week.openDays > bits(zone.wateringDays)) faults.push(`${name}: open more often than the zone runs`);

@@ -79,5 +79,5 @@ function withPlainZone(garden: Garden, change: Partial<Garden['zones'][number]> 
 function dryBed({ span }: Garden): GardenPlanting {
   const from = span.firstDay - 100;
   const lines = plainPlanting().lines.map((line) => ({ ...line, from }));
-  return plainPlanting({ from, to: span.firstDay + 1000, lines, startDepletion: 1 });
+  return plainPlanting({ from, to: span.firstDay + 1000, lines, rootZone: { startDepletion: 1 } });
 }

@@ -41,11 +41,11 @@ describe('water closes', () => {
       const rows = plantingRows(runSeason(garden)).filter(({ week }) => week.groundDays > 0);
       rows.forEach(({ planting, week }, place) => {
         const before = rows[place - 1];
-        const soil = 1000 * (garden.zones[0]?.soil.availableWater ?? Number.NaN) * planting.rootDepthM;
+        const soil = 1000 * (garden.zones[0]?.soil.availableWater ?? Number.NaN) * planting.rootZone.depthM;
         const start =
           before?.planting === planting
             ? before.week.depletionEndMm
-            : planting.startDepletion * planting.allowedDepletion * soil;
+            : planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * soil;
         expectEqual(week.depletionStartMm, start, `${planting.id} week ${week.week}`);
       });
     },

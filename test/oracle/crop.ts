@@ -43,11 +43,11 @@ function greenUpIn(first: number, year: number): number {
 
 /** FAO-56 eq. 82. */
 export function totalAvailableMm(planting: GardenPlanting, availableWater: number): number {
-  return 1000 * availableWater * planting.rootDepthM;
+  return 1000 * availableWater * planting.rootZone.depthM;
 }
 
 /** FAO-56 p. 162: crops take p = table + 0.04 (5 - ETc), from 0.1 to 0.8. */
 export function depletionShare(planting: GardenPlanting, etcMm: number): number {
-  if (!planting.adjustsDepletion) return planting.allowedDepletion;
-  return Math.min(0.8, Math.max(0.1, planting.allowedDepletion + 0.04 * (5 - etcMm)));
+  if (!planting.rootZone.adjustsDepletion) return planting.rootZone.allowedDepletion;
+  return Math.min(0.8, Math.max(0.1, planting.rootZone.allowedDepletion + 0.04 * (5 - etcMm)));
 }

@@ -39,8 +39,8 @@ export function plantingFacts(
   return {
     planting,
     tawMm,
-    targetMm: planting.target * planting.allowedDepletion * tawMm,
-    startMm: planting.startDepletion * planting.allowedDepletion * tawMm,
+    targetMm: planting.rootZone.targetDepletion * planting.rootZone.allowedDepletion * tawMm,
+    startMm: planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * tawMm,
     days: demand.map((fact, place) => ({
       ...fact,
       soakedMm: soakedOn(weather[place] as WeatherDay, fact, runoff, shares),

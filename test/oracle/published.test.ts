@@ -71,12 +71,14 @@ describe('plants', () => {
       source: 'FAO-56 Box 15',
     },
     areaM2: 1,
-    rootDepthM: 0.8,
-    allowedDepletion: 0.4,
-    adjustsDepletion: true,
+    rootZone: {
+      depthM: 0.8,
+      allowedDepletion: 0.4,
+      adjustsDepletion: true,
+      targetDepletion: 0,
+      startDepletion: 0,
+    },
     watering: 'keep',
-    target: 0,
-    startDepletion: 0,
     from: 1,
     to: 100,
     hasShutOff: false,
@@ -123,7 +125,10 @@ describe('plants', () => {
     [0.2, 9, 0.1],
     [0.65, 1, 0.8],
   ])('p. 162: p %f at ETc %f is %f', (table, etcMm, expected) => {
-    expect(depletionShare({ ...beans, allowedDepletion: table }, etcMm)).toBeCloseTo(expected, 9);
+    expect(depletionShare({ ...beans, rootZone: { ...beans.rootZone, allowedDepletion: table } }, etcMm)).toBeCloseTo(
+      expected,
+      9,
+    );
   });
 
   it.each([
@@ -131,7 +136,9 @@ describe('plants', () => {
     ['tomato on silt', 0.17, 0.8, 136],
     ['maize on silt', 0.17, 1.2, 204],
   ])('Example 36: %s', (_name, availableWater, rootDepthM, published) => {
-    expect(totalAvailableMm({ ...beans, rootDepthM }, availableWater)).toBeCloseTo(published, 1);
+    expect(
+      totalAvailableMm({ ...beans, rootZone: { ...beans.rootZone, depthM: rootDepthM } }, availableWater),
+    ).toBeCloseTo(published, 1);
   });
 });
 

@@ -1,6 +1,6 @@
 /** Random plantings and lines for gardens. */
 import fc from 'fast-check';
-import type { GardenLine, GardenPlanting, PlantCoefficient, SeasonSpan } from '../../src/engine/garden.ts';
+import type { GardenLine, GardenPlanting, PlantCoefficient, RootZone, SeasonSpan } from '../../src/engine/garden.ts';
 import { between, dayAround, some } from './garden-numbers.ts';
 
 function arbitraryCoefficient(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> {
@@ -96,6 +96,17 @@ function arbitraryStay(span: SeasonSpan): fc.Arbitrary<{ readonly from: number; 
   );
 }
 
+const arbitraryRootZone: fc.Arbitrary<RootZone> = fc.record({
+  depthM: fc.oneof({ weight: 1, arbitrary: between(0.05, 0.15) }, { weight: 5, arbitrary: between(0.15, 1.5) }),
+  allowedDepletion: fc.oneof(
+    { weight: 1, arbitrary: between(0.05, 0.95) },
+    { weight: 4, arbitrary: between(0.2, 0.6) },
+  ),
+  adjustsDepletion: fc.boolean(),
+  targetDepletion: fc.oneof(fc.constant(0), between(0, 0.95)),
+  startDepletion: fc.oneof(fc.constantFrom(0, 1), between(0, 1)),
+});
+
 export function arbitraryPlanting(span: SeasonSpan): fc.Arbitrary<GardenPlanting> {
   const parts = fc.record({
     coefficient: arbitraryCoefficient(span),
@@ -104,15 +115,8 @@ export function arbitraryPlanting(span: SeasonSpan): fc.Arbitrary<GardenPlanting
       freq: 2,
     }),
     areaM2: fc.oneof(between(0.05, 3), between(1, 80)),
-    rootDepthM: fc.oneof({ weight: 1, arbitrary: between(0.05, 0.15) }, { weight: 5, arbitrary: between(0.15, 1.5) }),
-    allowedDepletion: fc.oneof(
-      { weight: 1, arbitrary: between(0.05, 0.95) },
-      { weight: 4, arbitrary: between(0.2, 0.6) },
-    ),
-    adjustsDepletion: fc.boolean(),
+    rootZone: arbitraryRootZone,
     watering: fc.constantFrom<GardenPlanting['watering'][]>('keep', 'keep', 'refill'),
-    target: fc.oneof(fc.constant(0), between(0, 0.95)),
-    startDepletion: fc.oneof(fc.constantFrom(0, 1), between(0, 1)),
     stay: arbitraryStay(span),
     hasShutOff: fc.boolean(),
     plants: some(fc.integer({ min: 1, max: 50 })),

@@ -3,25 +3,31 @@
  * 10 m2 that uses half of it; soil that holds 75 mm, half of it readily; a line of 6 mm/h, of which 80 % counts; water on
  * the fourth and the seventh day of the week. 17.5 mm a week go, 4.8 mm/h come: 110 minutes on each watering day.
  */
-import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import type { Garden, GardenPlanting, GardenZone, RootZone } from '../../src/engine/garden.ts';
 import { lineOf } from './garden-planting.ts';
 
 /** Monday 3 May 2027. */
 export const FIRST_DAY = 20_941;
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-export function plainPlanting(change: Partial<GardenPlanting> = {}): GardenPlanting {
+/** Of the root zone, what is left out stays. */
+export type PlantingChange = Partial<Omit<GardenPlanting, 'rootZone'>> & { readonly rootZone?: Partial<RootZone> };
+
+export function plainPlanting({ rootZone, ...change }: PlantingChange = {}): GardenPlanting {
   return {
     id: 'bed',
     name: 'Bed',
     coefficient: { kind: 'landscape', label: 'moderate', factor: 0.5, density: 1, microclimate: 1, source: 'invented' },
     areaM2: 10,
-    rootDepthM: 0.5,
-    allowedDepletion: 0.5,
-    adjustsDepletion: false,
+    rootZone: {
+      depthM: 0.5,
+      allowedDepletion: 0.5,
+      adjustsDepletion: false,
+      targetDepletion: 0,
+      startDepletion: 0,
+      ...rootZone,
+    },
     watering: 'keep',
-    target: 0,
-    startDepletion: 0,
     from: FIRST_DAY - 100,
     to: FIRST_DAY + 1000,
     hasShutOff: false,
@@ -31,7 +37,7 @@ export function plainPlanting(change: Partial<GardenPlanting> = {}): GardenPlant
 }
 
 /** The same with another share of reference ET. */
-export function thirsty(factor: number, change: Partial<GardenPlanting> = {}): GardenPlanting {
+export function thirsty(factor: number, change: PlantingChange = {}): GardenPlanting {
   const { coefficient, ...planting } = plainPlanting(change);
   return { ...planting, coefficient: { ...coefficient, factor } as GardenPlanting['coefficient'] };
 }

@@ -51,12 +51,11 @@ export class AlikeDemands {
 
 /** The same for plantings that ask alike, and seldom for two that do not. */
 function fingerprint({ planting, soil }: Planted): number {
-  const { coefficient, rootDepthM, allowedDepletion, startDepletion, from, to } = planting;
+  const { coefficient, rootZone, from, to } = planting;
+  const { depthM, allowedDepletion, startDepletion } = rootZone;
   const ofPlant =
     coefficient.kind === 'crop'
       ? coefficient.plantedOn + coefficient.kcMid
       : coefficient.factor * (coefficient.density + 0.1 * coefficient.microclimate);
-  return (
-    ofPlant + 3 * from + 7 * to + 11 * rootDepthM + 13 * allowedDepletion + 17 * startDepletion + soil.availableWater
-  );
+  return ofPlant + 3 * from + 7 * to + 11 * depthM + 13 * allowedDepletion + 17 * startDepletion + soil.availableWater;
 }

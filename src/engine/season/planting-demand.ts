@@ -26,18 +26,7 @@ export interface PlantingDemand {
 }
 
 /** All of a planting that its demand hangs on. */
-export type DemandPlanting = Pick<
-  GardenPlanting,
-  | 'coefficient'
-  | 'establishing'
-  | 'rootDepthM'
-  | 'allowedDepletion'
-  | 'adjustsDepletion'
-  | 'target'
-  | 'startDepletion'
-  | 'from'
-  | 'to'
->;
+export type DemandPlanting = Pick<GardenPlanting, 'coefficient' | 'establishing' | 'rootZone' | 'from' | 'to'>;
 
 export function plantingDemand(
   planting: DemandPlanting,
@@ -49,11 +38,11 @@ export function plantingDemand(
   const rawMm = new Float64Array(days);
   const first = Math.min(days, Math.max(0, planting.from - firstDay));
   const end = Math.max(first, Math.min(days, planting.to + 1 - firstDay));
-  const tawMm = totalAvailableWaterMm(soil.availableWater, planting.rootDepthM);
-  const allowedMm = readilyAvailableWaterMm(tawMm, planting.allowedDepletion);
+  const { depthM, allowedDepletion, adjustsDepletion, targetDepletion, startDepletion } = planting.rootZone;
+  const tawMm = totalAvailableWaterMm(soil.availableWater, depthM);
+  const allowedMm = readilyAvailableWaterMm(tawMm, allowedDepletion);
   let isSteady = true;
   let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
-  const { allowedDepletion, adjustsDepletion } = planting;
   fillCoefficients(etcMm, planting, { firstDay, first, end });
   for (let day = first; day < end; day++) {
     const etc = (etcMm[day] as number) * (weather.eto.mm[day] as number);
@@ -71,7 +60,7 @@ export function plantingDemand(
     leastRawMm,
     isSteady,
     tawMm,
-    targetMm: planting.target * allowedMm,
-    startMm: planting.startDepletion * allowedMm,
+    targetMm: targetDepletion * allowedMm,
+    startMm: startDepletion * allowedMm,
   };
 }

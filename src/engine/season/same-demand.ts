@@ -17,11 +17,7 @@ export function isSameDemand(one: Planted, other: Planted): boolean {
 const DEMAND_FIELDS = Object.keys({
   coefficient: true,
   establishing: true,
-  rootDepthM: true,
-  allowedDepletion: true,
-  adjustsDepletion: true,
-  target: true,
-  startDepletion: true,
+  rootZone: true,
   from: true,
   to: true,
 } satisfies Record<keyof DemandPlanting, true>) as readonly (keyof DemandPlanting)[];

@@ -2,14 +2,12 @@
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { GardenPlanting } from '../../engine/garden.ts';
 import { toSi, type UnitSystem } from '../../engine/units.ts';
-import { DEFAULTS } from '../defaults.ts';
 import type { PlanPlanting } from '../schema/plan-schema.ts';
 import { cropCoefficientOf, landscapeCoefficientOf } from './coefficient.ts';
 import { groundDays } from './ground-days.ts';
-import { inSi } from './in-si.ts';
 import { keptAtPlaces, keptUnder } from './kept.ts';
 import { linesOf } from './line.ts';
-import { rootsOf } from './roots.ts';
+import { rootZoneOf } from './root-zone.ts';
 
 export interface PlantingContext {
   readonly units: UnitSystem;
@@ -18,11 +16,10 @@ export interface PlantingContext {
 }
 
 export const plantingOf = keptUnder((planting: PlanPlanting, context: PlantingContext): GardenPlanting => {
-  const { need, establishing } = planting;
+  const { need, establishing, rootDepth, allowedDepletion, target, startDepletion } = planting;
   const { units, seasonFirst, seasonLast } = context;
   const ground = groundDays(planting, { first: seasonFirst, last: seasonLast });
   const extent = extentOf(planting.extent, units);
-  const roots = rootsOf(need);
   return {
     id: planting.id,
     name: planting.name,
@@ -30,12 +27,8 @@ export const plantingOf = keptUnder((planting: PlanPlanting, context: PlantingCo
     establishing: establishing && { until: dayNumber(establishing.until), factor: establishing.factor },
     areaM2: extent.areaM2,
     plants: extent.plants,
-    rootDepthM: inSi(planting.rootDepth, 'rootDepth', units) ?? roots.rootDepthM,
-    allowedDepletion: planting.allowedDepletion ?? roots.allowedDepletion,
-    adjustsDepletion: need.kind === 'crop',
+    rootZone: rootZone(need, { rootDepth, allowedDepletion, target, startDepletion, units }),
     watering: planting.watering ?? usualWatering(planting),
-    target: planting.target ?? DEFAULTS.target,
-    startDepletion: planting.startDepletion ?? DEFAULTS.startDepletion,
     from: ground.from,
     to: ground.to,
     hasShutOff: planting.shutOff ?? false,
@@ -50,6 +43,7 @@ function coefficientOf({ need, inGround }: PlanPlanting): GardenPlanting['coeffi
 
 const NOTHING_ELSE = {};
 const landscapeCoefficient = keptAtPlaces(landscapeCoefficientOf);
+const rootZone = keptAtPlaces(rootZoneOf);
 const cropCoefficient = keptAtPlaces(
   (need: Parameters<typeof cropCoefficientOf>[0], { pulledOn }: { readonly pulledOn: DayNumber | undefined }) =>
     cropCoefficientOf(need, pulledOn),

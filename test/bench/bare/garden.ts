@@ -114,7 +114,8 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
   const flags = (of: (planting: GardenPlanting) => boolean) =>
     Uint8Array.from(list, ({ planting }) => Number(of(planting)));
   const inSeason = (day: number) => Math.min(days, Math.max(0, day - firstDay));
-  const taw = (planting: GardenPlanting, zone: GardenZone) => 1000 * zone.soil.availableWater * planting.rootDepthM;
+  const taw = (planting: GardenPlanting, zone: GardenZone) =>
+    1000 * zone.soil.availableWater * planting.rootZone.depthM;
   const kc = numbers((planting) => stagesOf(planting.coefficient).kc[0]);
   return {
     first: wholes((planting) => inSeason(planting.from)),
@@ -128,10 +129,14 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
     establishUntil: wholes(({ establishing }) => (establishing ? establishing.until - firstDay : -1)),
     establishFactor: numbers(({ establishing }) => establishing?.factor ?? 1),
     taw: numbers(taw),
-    fraction: numbers((planting) => planting.allowedDepletion),
-    adjusts: flags((planting) => planting.adjustsDepletion),
-    target: numbers((planting, zone) => planting.target * planting.allowedDepletion * taw(planting, zone)),
-    start: numbers((planting, zone) => planting.startDepletion * planting.allowedDepletion * taw(planting, zone)),
+    fraction: numbers((planting) => planting.rootZone.allowedDepletion),
+    adjusts: flags((planting) => planting.rootZone.adjustsDepletion),
+    target: numbers(
+      (planting, zone) => planting.rootZone.targetDepletion * planting.rootZone.allowedDepletion * taw(planting, zone),
+    ),
+    start: numbers(
+      (planting, zone) => planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * taw(planting, zone),
+    ),
     refills: flags((planting) => planting.watering === 'refill'),
     shutOff: flags((planting) => planting.hasShutOff),
     area: numbers((planting) => planting.areaM2),

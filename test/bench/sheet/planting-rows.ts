@@ -39,18 +39,18 @@ export function factorCell(row: number): string {
 }
 
 function parametersOf(planting: GardenPlanting, { zone }: PlantingPlace) {
-  const tawMm = 1000 * zone.soil.availableWater * planting.rootDepthM;
-  const allowedMm = planting.allowedDepletion * tawMm;
+  const tawMm = 1000 * zone.soil.availableWater * planting.rootZone.depthM;
+  const allowedMm = planting.rootZone.allowedDepletion * tawMm;
   const [line, later] = planting.lines;
   const rate = (flowLph = 0) => (flowLph / planting.areaM2 / 60) * zone.efficiency;
   return [
     planting.areaM2,
     tawMm,
-    planting.allowedDepletion,
-    planting.target * allowedMm,
+    planting.rootZone.allowedDepletion,
+    planting.rootZone.targetDepletion * allowedMm,
     rate(line?.flowLph),
     rate(later?.flowLph),
-    planting.startDepletion * allowedMm,
+    planting.rootZone.startDepletion * allowedMm,
     allowedMm,
     tr21StorageFactor(allowedMm),
   ];
@@ -90,7 +90,7 @@ function namesOf(planting: GardenPlanting, { row, zoneRow, shareRow, weather }: 
     irrigation: weekly(PLANTING_ROW.irrigation),
     depletion,
     before: (week: number) => (week === 0 ? parameter('G') : depletion(week - 1)),
-    raw: (week: number) => (planting.adjustsDepletion ? adjusted(week) : parameter('H')),
+    raw: (week: number) => (planting.rootZone.adjustsDepletion ? adjusted(week) : parameter('H')),
     minutes: (week: number) => `${columnOf(week)}$${zoneRow + ZONE_ROW.minutes}`,
   };
 }

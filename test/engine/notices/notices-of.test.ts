@@ -1,16 +1,23 @@
 /** One hand-made garden for each kind of notice; `plain-garden.ts` says how its water is worked by hand. */
 import { describe, expect, it } from 'vitest';
-import type { Garden, GardenPlanting, GardenZone, WeekChoice } from '../../../src/engine/garden.ts';
+import type { Garden, GardenZone, WeekChoice } from '../../../src/engine/garden.ts';
 import type { Notice } from '../../../src/engine/notices/notice.ts';
 import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { lineOf } from '../../support/garden-planting.ts';
-import { FIRST_DAY, plainGarden, plainPlanting, plainZone, thirsty } from '../../support/plain-garden.ts';
+import {
+  FIRST_DAY,
+  type PlantingChange,
+  plainGarden,
+  plainPlanting,
+  plainZone,
+  thirsty,
+} from '../../support/plain-garden.ts';
 
 const noticed = (zone: Partial<GardenZone>, garden: Partial<Garden> = {}) =>
   noticesOf(runSeason(plainGarden([plainZone(zone)], garden)));
-const planted = (change: Partial<GardenPlanting>, zone: Partial<GardenZone> = {}) =>
+const planted = (change: PlantingChange, zone: Partial<GardenZone> = {}) =>
   noticed({ ...zone, plantings: [plainPlanting(change)] });
 const choosing = (weeks: readonly number[], choice: WeekChoice) =>
   noticed({ choices: new Map(weeks.map((week) => [week, choice])) });
@@ -56,7 +63,7 @@ describe('noticesOf', () => {
   });
 
   it('only warns of a planting without a line while its soil still holds enough', () => {
-    expect(planted({ lines: [], rootDepthM: 3 })).toMatchObject([
+    expect(planted({ lines: [], rootZone: { depthM: 3 } })).toMatchObject([
       { kind: 'no-line', severity: 'warning', figures: { unmetLitres: 0, dryWeeks: 0, shortDays: 0 } },
     ]);
   });
@@ -203,7 +210,7 @@ describe('noticesOf', () => {
 
   it('hints at a planting that is to be watered seldom and is due every week', () => {
     // 20 mm readily at hand, 17.5 used in a week: never enough for two.
-    expect(planted({ watering: 'refill', rootDepthM: 4 / 15 })).toMatchObject([
+    expect(planted({ watering: 'refill', rootZone: { depthM: 4 / 15 } })).toMatchObject([
       {
         kind: 'refill-weekly',
         severity: 'note',

@@ -10,7 +10,7 @@ const garden = plainGarden([plainZone()]);
 const soil = plainZone().soil;
 const weather = seasonWeather(garden);
 const planting = plainPlanting();
-const { coefficient } = planting;
+const { coefficient, rootZone } = planting;
 if (coefficient.kind !== 'landscape') throw new Error('the plain planting is a landscape one');
 
 describe('plantings that ask alike', () => {
@@ -34,11 +34,11 @@ describe('plantings that ask alike', () => {
       {},
     ],
     ['establishing', { establishing: { until: planting.from + 7, factor: 1.5 } }, {}],
-    ['roots', { rootDepthM: 2 * planting.rootDepthM }, {}],
-    ['allowed depletion', { allowedDepletion: planting.allowedDepletion / 2 }, {}],
-    ['adjustment', { adjustsDepletion: !planting.adjustsDepletion }, {}],
-    ['target', { target: planting.target + 0.1 }, {}],
-    ['start', { startDepletion: planting.startDepletion + 0.1 }, {}],
+    ['roots', { rootZone: { ...rootZone, depthM: 2 * rootZone.depthM } }, {}],
+    ['allowed depletion', { rootZone: { ...rootZone, allowedDepletion: rootZone.allowedDepletion / 2 } }, {}],
+    ['adjustment', { rootZone: { ...rootZone, adjustsDepletion: !rootZone.adjustsDepletion } }, {}],
+    ['target', { rootZone: { ...rootZone, targetDepletion: rootZone.targetDepletion + 0.1 } }, {}],
+    ['start', { rootZone: { ...rootZone, startDepletion: rootZone.startDepletion + 0.1 } }, {}],
     ['first day', { from: weather.firstDay + 3 }, {}],
     ['last day', { to: weather.firstDay + 3 }, {}],
     ['soil', {}, { availableWater: 2 * soil.availableWater }],

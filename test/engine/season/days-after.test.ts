@@ -16,7 +16,7 @@ const MONDAY_AND_THURSDAY = 0b1001;
 
 function weeksOf(wateringDays: number, rootDepthM: number, rain: readonly (readonly [number, number])[], week: number) {
   const days = new Map(rain.map(([day, rainMm]): [number, ObservedDay] => [FIRST_DAY + day, { rainMm }]));
-  const zone = plainZone({ wateringDays, plantings: [plainPlanting({ rootDepthM })] });
+  const zone = plainZone({ wateringDays, plantings: [plainPlanting({ rootZone: { depthM: rootDepthM } })] });
   const garden = plainGarden([zone], { observed: { days, weeks: new Map() } });
   const season = runSeason(garden).zones[0] as ZoneSeason;
   return {

@@ -139,8 +139,8 @@ describe('roots and the way of watering', () => {
     ['what is typed', shrubs({ rootDepth: 20, allowedDepletion: 0.45 }), 20 * 0.0254, 0.45, false],
   ])('%s', (_name, planting, rootDepthM, allowedDepletion, adjustsDepletion) => {
     const converted = convert(planting);
-    expect(converted.rootDepthM).toBeCloseTo(rootDepthM, 12);
-    expect(converted).toMatchObject({ allowedDepletion, adjustsDepletion });
+    expect(converted.rootZone.depthM).toBeCloseTo(rootDepthM, 12);
+    expect(converted.rootZone).toMatchObject({ allowedDepletion, adjustsDepletion });
   });
 
   it.each<[string, PlanPlanting, 'keep' | 'refill']>([
@@ -153,8 +153,11 @@ describe('roots and the way of watering', () => {
   });
 
   it('soil is full at the start and after watering unless the plan says otherwise', () => {
-    expect(convert(shrubs())).toMatchObject({ target: 0, startDepletion: 0 });
-    expect(convert(shrubs({ target: 0.3, startDepletion: 1 }))).toMatchObject({ target: 0.3, startDepletion: 1 });
+    expect(convert(shrubs()).rootZone).toMatchObject({ targetDepletion: 0, startDepletion: 0 });
+    expect(convert(shrubs({ target: 0.3, startDepletion: 1 })).rootZone).toMatchObject({
+      targetDepletion: 0.3,
+      startDepletion: 1,
+    });
   });
 });
 
@@ -168,9 +171,9 @@ it('every class, type and crop of the tables can be converted', async () => {
     ...CROP_IDS.map((id) => ({ kind: 'crop', crop: id, plantedOn: '2027-05-01' }) as const),
   ];
   for (const need of needs) {
-    const { rootDepthM, allowedDepletion, coefficient, from, to } = convert(shrubs({ need }));
-    expect(rootDepthM).toBeGreaterThan(0.1);
-    expect(allowedDepletion).toBeGreaterThan(0.1);
+    const { rootZone, coefficient, from, to } = convert(shrubs({ need }));
+    expect(rootZone.depthM).toBeGreaterThan(0.1);
+    expect(rootZone.allowedDepletion).toBeGreaterThan(0.1);
     expect(coefficient.label).not.toBe('');
     expect(to).toBeGreaterThan(from);
   }

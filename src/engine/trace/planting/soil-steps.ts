@@ -7,7 +7,7 @@ export function soilSteps(cell: PlantingCell): readonly TraceStep[] {
   return [availableStep(cell), readilyAvailableStep(cell), startStep(cell)];
 }
 
-function availableStep({ zone, planting, days }: PlantingCell): TraceStep {
+function availableStep({ zone, planting: { rootZone }, days }: PlantingCell): TraceStep {
   return {
     id: 'available-water',
     title: 'Available water in the root zone',
@@ -20,24 +20,24 @@ function availableStep({ zone, planting, days }: PlantingCell): TraceStep {
         value: 1000 * zone.soil.availableWater,
         quantity: 'availableWater',
       },
-      { label: 'Root depth Zr', value: planting.rootDepthM, quantity: 'rootDepth' },
+      { label: 'Root depth Zr', value: rootZone.depthM, quantity: 'rootDepth' },
     ],
     result: depth('Total available water TAW', days.demand.tawMm),
   };
 }
 
 /** On the last day in the ground, by which the week's state is told. */
-function readilyAvailableStep({ planting, days, ground, dayName }: PlantingCell): TraceStep {
+function readilyAvailableStep({ planting: { rootZone }, days, ground, dayName }: PlantingCell): TraceStep {
   const last = ground.end - 1;
   const taw = depth('Total available water TAW', days.demand.tawMm);
-  const share = factor('Allowed depletion p', planting.allowedDepletion);
+  const share = factor('Allowed depletion p', rootZone.allowedDepletion);
   const common = {
     id: 'readily-available-water',
     title: 'Readily available water',
     says: 'So far the soil may dry before the plants suffer.',
     result: depth(`Readily available water RAW, ${dayName(last)}`, days.demand.rawMm[last] as number),
   };
-  if (!planting.adjustsDepletion) {
+  if (!rootZone.adjustsDepletion) {
     return { ...common, formula: 'RAW = p × TAW', source: 'FAO-56 eq. 83', inputs: [share, taw] };
   }
   return {
@@ -49,7 +49,8 @@ function readilyAvailableStep({ planting, days, ground, dayName }: PlantingCell)
 }
 
 function startStep(cell: PlantingCell): TraceStep {
-  const { planting, days, ground, week, at } = cell;
+  const { days, ground, week, at } = cell;
+  const { rootZone } = cell.planting;
   const result = depth('Depletion at the week’s start', at('depletionStartMm'));
   const common = { id: 'depletion-start', title: 'Depletion at the week’s start', result };
   if (ground.first === days.demand.first) {
@@ -59,8 +60,8 @@ function startStep(cell: PlantingCell): TraceStep {
       formula: 'Dr = start share × p × TAW',
       source: 'FAO-56 eq. 87, as a share of the allowed depletion set in the plan; filled where none is',
       inputs: [
-        factor('Start share of the allowed depletion', planting.startDepletion),
-        factor('Allowed depletion p', planting.allowedDepletion),
+        factor('Start share of the allowed depletion', rootZone.startDepletion),
+        factor('Allowed depletion p', rootZone.allowedDepletion),
         depth('Total available water TAW', days.demand.tawMm),
       ],
     };
@@ -76,7 +77,7 @@ function startStep(cell: PlantingCell): TraceStep {
 }
 
 /** Depletion to come back to, as the season has it. */
-export function targetStep({ planting, days }: PlantingCell): TraceStep {
+export function targetStep({ planting: { rootZone }, days }: PlantingCell): TraceStep {
   return {
     id: 'target-depletion',
     title: 'Depletion to come back to',
@@ -84,8 +85,8 @@ export function targetStep({ planting, days }: PlantingCell): TraceStep {
     formula: 'T = target share × p × TAW',
     source: 'Target set in the plan, as a share of the allowed depletion of FAO-56 eq. 83',
     inputs: [
-      factor('Target share of the allowed depletion', planting.target),
-      factor('Allowed depletion p', planting.allowedDepletion),
+      factor('Target share of the allowed depletion', rootZone.targetDepletion),
+      factor('Allowed depletion p', rootZone.allowedDepletion),
       depth('Total available water TAW', days.demand.tawMm),
     ],
     result: depth('Depletion to come back to T', days.demand.targetMm),

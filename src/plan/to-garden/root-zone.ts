@@ -1,14 +1,18 @@
-/** Root depth and allowed depletion where the plan leaves them out. */
+/** The root zone of a planting: what the plan says of it, and what is published where the plan leaves it out. */
+import type { RootZone } from '../../engine/garden.ts';
 import { findCrop } from '../../engine/plants/find-crop.ts';
 import { LANDSCAPE_ROOTS } from '../../engine/plants/landscape-roots.data.ts';
 import type { PlantTypeId } from '../../engine/plants/plant-types.data.ts';
 import type { WaterUseClassId } from '../../engine/plants/water-use-classes.data.ts';
-import type { PlanNeed } from '../schema/plan-schema.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { PlanNeed, PlanPlanting } from '../schema/plan-schema.ts';
+import { inSi } from './in-si.ts';
 
-export interface Roots {
-  readonly rootDepthM: number;
-  readonly allowedDepletion: number;
-}
+/** What a plan may say of a root zone, in its own units. */
+export type PlanRoots = Pick<PlanPlanting, 'rootDepth' | 'allowedDepletion' | 'target' | 'startDepletion'>;
+
+type Roots = Pick<RootZone, 'depthM' | 'allowedDepletion'>;
 
 type LandscapeRootsId = 'annual-flowers' | 'perennials-and-groundcover' | 'shrubs' | 'trees';
 
@@ -38,7 +42,18 @@ type Turf = 'turf-cool-season' | 'turf-warm-season';
 
 const isTurf = (type: PlantTypeId): type is Turf => type === 'turf-cool-season' || type === 'turf-warm-season';
 
-export function rootsOf(need: PlanNeed): Roots {
+export function rootZoneOf(need: PlanNeed, said: PlanRoots & { readonly units: UnitSystem }): RootZone {
+  const published = rootsOf(need);
+  return {
+    depthM: inSi(said.rootDepth, 'rootDepth', said.units) ?? published.depthM,
+    allowedDepletion: said.allowedDepletion ?? published.allowedDepletion,
+    adjustsDepletion: need.kind === 'crop',
+    targetDepletion: said.target ?? DEFAULTS.target,
+    startDepletion: said.startDepletion ?? DEFAULTS.startDepletion,
+  };
+}
+
+function rootsOf(need: PlanNeed): Roots {
   if (need.kind === 'crop') return cropRoots(need.crop);
   if (need.kind === 'class') return landscapeRoots(ROOTS_OF_CLASS[need.class]);
   return isTurf(need.type) ? cropRoots(need.type) : landscapeRoots(ROOTS_OF_TYPE[need.type]);
@@ -47,11 +62,11 @@ export function rootsOf(need: PlanNeed): Roots {
 /** FAO-56 Table 22: its footnote gives the smaller depth for scheduling. */
 function cropRoots(crop: Parameters<typeof findCrop>[0]): Roots {
   const { rootDepthM, depletionFraction } = findCrop(crop);
-  return { rootDepthM: rootDepthM.min, allowedDepletion: depletionFraction };
+  return { depthM: rootDepthM.min, allowedDepletion: depletionFraction };
 }
 
 function landscapeRoots(id: LandscapeRootsId): Roots {
   const row = LANDSCAPE_ROOTS.find((roots) => roots.id === id);
   if (row === undefined) throw new RangeError(`There are no roots for "${id}".`);
-  return { rootDepthM: row.rootDepthUsedM, allowedDepletion: row.allowedDepletionUsed };
+  return { depthM: row.rootDepthUsedM, allowedDepletion: row.allowedDepletionUsed };
 }
