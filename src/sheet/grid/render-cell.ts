@@ -11,29 +11,30 @@ type Shape = 'one' | 'lines' | 'name';
 const CHANGED_CLASS = 'runnel-changed';
 export const FOLD_CLASS = 'runnel-fold';
 
-/** While Handsontable draws: it has just emptied what it knows of. What the cell says in words is asked for where it is written. */
-export function renderFace(td: HTMLTableCellElement, face: CellFace, inWords: () => string): void {
+/** While Handsontable draws: it has just emptied what it knows of. Whether the cell shows something else than before. */
+export function renderFace(td: HTMLTableCellElement, face: CellFace): boolean {
   td.className = face.className;
   if (face.kind === 'name') td.setAttribute('role', 'rowheader');
-  if (!isKept(td, face) || painted.get(td) !== face) paint(td, face, inWords);
+  if (isKept(td, face) && painted.get(td) === face) return false;
+  paint(td, face);
+  return true;
 }
 
-/** Between two drawings, in a cell that stays where it is. A changed figure glows once. */
-export function renderChange(td: HTMLTableCellElement, face: CellFace, inWords: () => string): void {
+/** Between two drawings, in a cell that stays where it is, the same. A changed figure glows once. */
+export function renderChange(td: HTMLTableCellElement, face: CellFace): boolean {
   const before = painted.get(td);
-  if (before === undefined || before === face) return;
+  if (before === undefined || before === face) return false;
   td.classList.remove(CHANGED_CLASS, ...before.className.split(' '));
   td.classList.add(...face.className.split(' '));
   if (before.kind === 'figure' && face.kind === 'figure' && before.main !== face.main) td.classList.add(CHANGED_CLASS);
-  paint(td, face, inWords);
+  paint(td, face);
+  return true;
 }
 
-function paint(td: HTMLTableCellElement, face: CellFace, inWords: () => string): void {
+function paint(td: HTMLTableCellElement, face: CellFace): void {
   if (!isKept(td, face)) td.replaceChildren(...emptyNodes(td, shapeOf(face)));
   if (face.kind === 'figure') writeFigure(td, face);
   else writeName(td, face);
-  // Its figures are the cell's name; all of it in words, which the pointer shows as well, its description.
-  td.title = face.kind === 'figure' ? inWords() : face.name;
   painted.set(td, face);
 }
 

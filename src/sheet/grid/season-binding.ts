@@ -3,6 +3,7 @@ import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { sameData } from '../../plan/same-data.ts';
+import { rowName } from '../cell-name.ts';
 import { placeOfRow, rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
@@ -10,6 +11,7 @@ import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
+import { CellTitles } from './cell-titles.ts';
 import { renderChange, renderFace, renderNothing } from './render-cell.ts';
 import { SEASON_CELL, type SeasonSetting } from './season-setting.ts';
 
@@ -22,6 +24,7 @@ export class SeasonBinding {
   readonly hot: Handsontable.Core;
   readonly setting: SeasonSetting;
   readonly callout: CellCallout;
+  readonly titles: CellTitles;
   #hooks: [string, (...values: unknown[]) => unknown][] = [];
   #stops: (() => void)[] = [];
   #hostRows = new Map<string, SheetRow | undefined>();
@@ -35,6 +38,7 @@ export class SeasonBinding {
     this.hot = hot;
     this.setting = setting;
     this.callout = new CellCallout(hot);
+    this.titles = new CellTitles(hot.rootElement, (td) => this.#wordsOf(td));
     this.#rows = setting.sheet.rows;
     for (const root of this.#roots()) root.classList.add(SHEET_CLASS);
     this.onStop(setting.sheet.subscribe(() => this.refresh()));
@@ -59,6 +63,7 @@ export class SeasonBinding {
     this.#hooks = [];
     this.#stops = [];
     this.callout.remove();
+    this.titles.stop();
     for (const root of this.#roots()) root.classList.remove(SHEET_CLASS);
   }
 
@@ -105,14 +110,28 @@ export class SeasonBinding {
     const row = this.row(visualRow);
     const column = columnOf(meta);
     if (row === undefined || column === undefined || !isInSeason(column, this.setting.sheet.weeks)) {
-      renderNothing(td);
+      this.#leave(td);
       return;
     }
     this.#drawn.set(td, { visualRow, column });
-    const cell = { row, column };
-    renderFace(td, this.setting.sheet.face(cell), () => this.setting.sheet.describe(cell));
+    if (renderFace(td, this.setting.sheet.face({ row, column }))) this.titles.drawn(td);
     // Says that the base renderer had its turn: the classes that it would look for are none of ours.
     meta['_isBaseRendererCalled'] = true;
+  }
+
+  /** In a host's grid a cell can have shown the season before, and be the host's own now. */
+  get hooks(): Hooks {
+    if (this.setting.rowOf === undefined) return {};
+    return {
+      beforeRenderer: (td, _row, _column, _prop, _value, meta) => {
+        if (this.#drawn.has(td) && columnOf(meta) === undefined) this.#leave(td);
+      },
+    };
+  }
+
+  #leave(td: HTMLTableCellElement): void {
+    this.#drawn.delete(td);
+    renderNothing(td);
   }
 
   /** Asks for a change; what became of `cells` is said once it is there. */
@@ -170,12 +189,23 @@ export class SeasonBinding {
    */
   #repaint(): void {
     for (const td of this.hot.rootElement.querySelectorAll<HTMLTableCellElement>('td.runnel-cell, td.runnel-name')) {
-      const at = this.#drawn.get(td);
-      const row = at && this.row(at.visualRow);
-      if (at === undefined || row === undefined || !isInSeason(at.column, this.setting.sheet.weeks)) continue;
-      const cell = { row, column: at.column };
-      renderChange(td, this.setting.sheet.face(cell), () => this.setting.sheet.describe(cell));
+      const cell = this.#cellOf(td);
+      if (cell && renderChange(td, this.setting.sheet.face(cell))) this.titles.write(td);
     }
+  }
+
+  /** What a cell in the page shows of the season, if it shows any of it. */
+  #cellOf(td: HTMLTableCellElement): SheetCell | undefined {
+    const at = this.#drawn.get(td);
+    const row = at && this.row(at.visualRow);
+    if (at === undefined || row === undefined || !isInSeason(at.column, this.setting.sheet.weeks)) return undefined;
+    return { row, column: at.column };
+  }
+
+  #wordsOf(td: HTMLTableCellElement): string | undefined {
+    const cell = this.#cellOf(td);
+    if (cell === undefined) return undefined;
+    return cell.column.kind === 'name' ? rowName(cell.row) : this.setting.sheet.describe(cell);
   }
 
   #changeWords(cells: readonly SheetCell[]): string {

@@ -6,6 +6,7 @@ import type { RunnelGrid } from '../../../src/elements/grid/runnel-grid.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { bindingOf } from '../../../src/sheet/grid/bindings.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { html, onPage, quiet } from '../shared/on-page.ts';
 
@@ -41,6 +42,7 @@ export function gridOf(grid: Element): Handsontable.Core {
 
 /** The cell whose description begins with `label`. */
 export function cell(grid: Element, label: string): HTMLTableCellElement {
+  bindingOf(gridOf(grid))?.titles.writeAll();
   return found(grid, '.runnel-cell', label, (td) => td.title.startsWith(label));
 }
 

@@ -73,7 +73,10 @@ function hostGrid(): void {
   });
 }
 
-const td = (row: number, column: number): HTMLElement => hot.getCell(row, column, true) as HTMLElement;
+function td(row: number, column: number): HTMLElement {
+  bindingOf(hot)?.titles.writeAll();
+  return hot.getCell(row, column, true) as HTMLElement;
+}
 
 async function click(target: Element, button: 'left' | 'right' = 'left'): Promise<void> {
   const { left, top, width, height } = target.getBoundingClientRect();
@@ -112,6 +115,20 @@ describe('a host’s own grid with a season in it', () => {
     expect(td(2, JUNE_7).textContent).to.equal('');
     expect(td(2, JUNE_7).title).to.equal('');
     expect(td(1, 0).textContent).to.equal('Saturday crew');
+  });
+
+  it('says nothing of the season in a cell that is the host’s own again', async () => {
+    const columns = hot.countCols();
+    const turns = [columns - 1, 0, columns - 1, JUNE_7];
+    for (const column of turns) {
+      hot.scrollViewportTo({ row: 0, col: column });
+      await new Promise((resolve) => setTimeout(resolve, 250));
+      const drawn = [...hot.rootElement.querySelectorAll('td')];
+      const own = drawn.filter((cell) => cell.textContent === 'Saturday crew');
+      expect(own.length + Number(column === JUNE_7)).to.be.greaterThan(0);
+      for (const cell of own) expect([cell.title, cell.className.includes('runnel')]).to.deep.equal(['', false]);
+      expect(drawn.filter(({ title }) => title.startsWith('Beds, week of')).length).to.be.greaterThan(5);
+    }
   });
 
   it('gives the season’s figures to whoever asks the grid', () => {
