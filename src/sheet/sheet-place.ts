@@ -2,6 +2,8 @@
 export interface SheetPlace {
   readonly zone?: string | undefined;
   readonly planting?: string | undefined;
+  /** Of the whole garden, its weather alone. */
+  readonly weather?: 'eto' | 'rain' | undefined;
   /** Week of the season, from 0. */
   readonly week?: number | undefined;
 }

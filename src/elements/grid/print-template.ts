@@ -1,9 +1,14 @@
 import { html, type TemplateResult } from 'lit';
+import type { State } from '../../engine/season/season.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-column.ts';
 import type { SheetRow } from '../../sheet/sheet-row.ts';
+import { STATE_NAMES } from '../../sheet/words.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { gridWords } from '../shared/words/grid-words.ts';
+
+/** States that somebody has to act on or to know of, by their letter on paper, where no sign is drawn. */
+const PAPER_STATES = { D: 'dry', S: 'short', O: 'over', C: 'closed' } as const satisfies Record<string, State>;
 
 /** Weeks that stand side by side on a sheet of paper. */
 const WEEKS_ACROSS = 10;
@@ -20,7 +25,7 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
     return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
   });
   const hasTank = sheet.state.season.garden.supply.tank !== undefined;
-  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.byHandOnPaper}</p>${cautionsTemplate(hasTank)}</div>`;
+  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(Object.fromEntries(Object.entries(PAPER_STATES).map(([letter, state]) => [letter, STATE_NAMES[state]])))}</p>${cautionsTemplate(hasTank)}</div>`;
 }
 
 function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {
@@ -44,5 +49,6 @@ function cellTemplate(sheet: SeasonSheet, row: SheetRow, column: SheetColumn): T
   const face = sheet.face({ row, column });
   if (face.kind !== 'figure') return html`<td></td>`;
   const isByHand = face.className.includes('by-hand');
-  return html`<td><b>${face.main}${isByHand ? '*' : ''}</b>${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
+  const [letter] = Object.entries(PAPER_STATES).find(([, state]) => face.className.includes(`state-${state}`)) ?? [];
+  return html`<td><b>${face.main}${isByHand ? '*' : ''}</b>${letter === undefined ? '' : html` <i>${letter}</i>`}${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
 }

@@ -19,7 +19,17 @@ export function toolsTemplate(
     <button @click=${() => sheet.setAllOpen(!isAllOpen)}>${isAllOpen ? gridWords.foldAll : gridWords.unfoldAll}</button>
     ${goToTemplate(sheet, grid)}
     ${findTemplate(sheet)}
+    ${sheet.hidesSomething ? html`<button @click=${() => sheet.showAll()}>${hiddenWords(sheet)}</button>` : nothing}
   </div>`;
+}
+
+/** `Show 2 weeks and 1 zone hidden`: nobody else says that the sheet is not whole. */
+function hiddenWords({ view }: SeasonSheet): string {
+  const { hiddenWeeks, hiddenZones } = view;
+  return gridWords.showHidden([
+    ...(hiddenWeeks.size > 0 ? [gridWords.hiddenWeeks(hiddenWeeks.size)] : []),
+    ...(hiddenZones.size > 0 ? [gridWords.hiddenZones(hiddenZones.size)] : []),
+  ]);
 }
 
 function measureTemplate({ view, format }: SeasonSheet, onMeasure: (measure: Measure) => void): TemplateResult {

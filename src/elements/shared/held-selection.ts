@@ -11,6 +11,7 @@ export function heldSelection(selection: Selection, season: Season | undefined):
     zone: zone?.zone.id,
     planting: planting?.planting.id,
     week: isWeek ? selection.week : undefined,
+    ...(selection.weather && { weather: selection.weather }),
     ...(selection.part && { part: selection.part }),
   };
   return isSameSelection(held, selection) ? selection : held;
@@ -18,6 +19,10 @@ export function heldSelection(selection: Selection, season: Season | undefined):
 
 export function isSameSelection(one: Selection, other: Selection): boolean {
   return (
-    one.zone === other.zone && one.planting === other.planting && one.week === other.week && one.part === other.part
+    one.zone === other.zone &&
+    one.planting === other.planting &&
+    one.weather === other.weather &&
+    one.week === other.week &&
+    one.part === other.part
   );
 }

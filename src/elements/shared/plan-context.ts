@@ -27,6 +27,8 @@ export interface PlanView {
 export interface Selection {
   readonly zone?: string | undefined;
   readonly planting?: string | undefined;
+  /** Of the whole garden, its weather alone. */
+  readonly weather?: 'eto' | 'rain' | undefined;
   /** Week of the season, from 0. */
   readonly week?: number | undefined;
   /** A section of the garden's editor that is to be filled in. The editor unfolds it and lets go of it. */

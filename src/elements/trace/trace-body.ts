@@ -14,11 +14,12 @@ import { traceStyles } from './runnel-trace.styles.ts';
 import type { RunnelTrace } from './runnel-trace.ts';
 import { traceSteps } from './trace-steps.ts';
 
-/** What is traced: the week of a planting, of a zone, or of the whole garden. */
+/** What is traced: the week of a planting, of a zone, of the whole garden, or of its weather. */
 interface Cell {
   readonly week: number;
   readonly zone: ZoneSeason | undefined;
   readonly planting: PlantingSeason | undefined;
+  readonly weather: 'eto' | 'rain' | undefined;
 }
 
 /** The number that is asked about, whose it is, and the steps that lead to it. */
@@ -41,15 +42,15 @@ export class TraceBody {
   #trace(view: ReadyView, cell: Cell, isPointed: boolean): TemplateResult {
     const { season } = view;
     const reading = readingOf(view);
-    const { week, zone, planting } = cell;
+    const { week, zone, planting, weather } = cell;
     const weekWords = formatWeek(season.garden.span.firstDay + 7 * week, reading.locale);
-    const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id };
+    const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id, weather };
     return html`<header>
         <h2 part="title">${titleOf(season, cell, reading)}</h2>
         <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekWords}</span></p>
         ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting)}
       </header>
-      ${guard([season, week, zone, planting, reading.units, reading.locale], () => traceSteps(season, traced, reading))}`;
+      ${guard([season, week, zone, planting, weather, reading.units, reading.locale], () => traceSteps(season, traced, reading))}`;
   }
 
   #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined): TemplateResult {
@@ -73,7 +74,7 @@ function cellOf({ season, selection }: ReadyView): Cell | undefined {
   if (selection.week === undefined) return undefined;
   const zone = season.zones.find((candidate) => candidate.zone.id === selection.zone);
   const planting = zone?.plantings.find((candidate) => candidate.planting.id === selection.planting);
-  return { week: selection.week, zone, planting };
+  return { week: selection.week, zone, planting, weather: zone === undefined ? selection.weather : undefined };
 }
 
 function emptyTemplate(): TemplateResult {
@@ -83,7 +84,16 @@ function emptyTemplate(): TemplateResult {
   </div>`;
 }
 
-function titleOf({ totals }: Season, { week, zone, planting }: Cell, reading: Reading): string {
+function titleOf(
+  { totals, weather: daily }: Season,
+  { week, zone, planting, weather }: Cell,
+  reading: Reading,
+): string {
+  if (weather !== undefined) {
+    const days = daily[weather].mm.subarray(7 * week, 7 * week + 7);
+    const mm = days.reduce((sum, day) => sum + day, 0);
+    return traceWords.whyWeather[weather](formatQuantity(mm, 'depth', reading));
+  }
   const volume = (litres: number) => formatQuantity(litres, 'volume', reading);
   if (planting !== undefined) return traceWords.why(volume(plantingFigure(planting, 'litres', week)));
   if (zone === undefined) {

@@ -5,7 +5,8 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { Measure } from '../sheet-view.ts';
 
 export type Entry =
-  | { readonly kind: 'edit'; readonly edit: Edit }
+  /** `remark` is a sentence on what became of the entry, where that is not plain from the cell. */
+  | { readonly kind: 'edit'; readonly edit: Edit; readonly remark?: string | undefined }
   /** It says what the plan says already. */
   | { readonly kind: 'same' }
   /** `why` is one or more sentences; the plan stays as it is. */

@@ -18,6 +18,8 @@ export interface Block {
   readonly edit: Edit | undefined;
   readonly changed: readonly SheetCell[];
   readonly refused: readonly RefusedEntry[];
+  /** What became of entries that are not taken as they were typed. */
+  readonly remarked: readonly { readonly cell: SheetCell; readonly remark: string }[];
 }
 
 /** `label` names the step in the history, with the number of cells for `%n`. */
@@ -25,11 +27,13 @@ export function readBlock(entries: readonly BlockEntry[], label: string, context
   const edits: Edit[] = [];
   const changed: SheetCell[] = [];
   const refused: RefusedEntry[] = [];
+  const remarked: { cell: SheetCell; remark: string }[] = [];
   for (const entry of entries) {
     const read = readEntry(entry.cell, entry.text, context);
     if (read.kind === 'edit') {
       edits.push(read.edit);
       changed.push(entry.cell);
+      if (read.remark !== undefined) remarked.push({ cell: entry.cell, remark: read.remark });
     }
     if (read.kind === 'refused') refused.push({ ...entry, why: read.why });
   }
@@ -37,5 +41,5 @@ export function readBlock(entries: readonly BlockEntry[], label: string, context
   const [only] = edits;
   const edit: Edit | undefined =
     count > 1 ? { type: 'together', label: label.replace('%n', String(count)), edits } : only;
-  return { edit, changed, refused };
+  return { edit, changed, refused, remarked };
 }

@@ -6,6 +6,8 @@ export class CellCallout {
   readonly #hot: Handsontable.Core;
   readonly #box: HTMLElement;
   readonly #spoken: HTMLElement;
+  /** What several have to say of one thing that was done. */
+  #soon: string[] = [];
 
   constructor(hot: Handsontable.Core) {
     this.#hot = hot;
@@ -35,8 +37,13 @@ export class CellCallout {
 
   /** The same once Handsontable has moved its selection after what was done. */
   showSoon(visualRow: number, visualColumn: number, lines: readonly string[]): void {
+    const isWaiting = this.#soon.length > 0;
+    this.#soon.push(...lines);
+    if (isWaiting) return;
     this.#hot.rootWindow.setTimeout(() => {
-      if (!this.#hot.isDestroyed) this.show(visualRow, visualColumn, lines);
+      const all = this.#soon;
+      this.#soon = [];
+      if (!this.#hot.isDestroyed) this.show(visualRow, visualColumn, all);
     });
   }
 

@@ -2,6 +2,7 @@
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
 import type { Block, BlockEntry } from '../entry/read-block.ts';
+import { SPOKEN } from '../words.ts';
 import { bindingOf } from './bindings.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
@@ -52,6 +53,9 @@ export function entryHooks(binding: SeasonBinding): Partial<Events> {
     },
     afterBeginEditing() {
       binding.callout.hide();
+    },
+    beforeKeyDown(event) {
+      if (event.key === 'Escape') binding.callout.hide();
     },
   };
 }
@@ -129,9 +133,19 @@ function enterBlock(
   const wanted = entries.length === 1 ? entries : entries.filter(({ cell, text }) => !isIdle(binding, cell, text));
   const block = sheet.readBlock(wanted, label);
   binding.edit(block.edit, block.changed);
+  remark(binding, block, wanted);
   const [first] = block.refused;
   const at = first && wanted.find(({ cell }) => cell === first.cell);
   return at && { row: at.row, column: at.column, lines: refusalLines(binding, block, wanted.length) };
+}
+
+/** Says beside its cell what became of an entry; of many, how many fared so. */
+function remark(binding: SeasonBinding, { remarked }: Block, places: readonly (BlockEntry & Coords)[]): void {
+  const [first, ...others] = remarked;
+  const at = first && places.find(({ cell }) => cell === first.cell);
+  if (first === undefined || at === undefined) return;
+  const lines = others.length === 0 ? [first.remark] : [first.remark, SPOKEN.roundedToo(others.length)];
+  binding.callout.showSoon(at.row, at.column, lines);
 }
 
 /** Emptying a cell that holds nothing to empty is no mistake when many are emptied at once. */

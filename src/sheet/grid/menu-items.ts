@@ -67,10 +67,10 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
       name: MENU_WORDS.why,
       hidden: () => {
         const onWhy = getBinding()?.setting.onWhy;
-        return onWhy === undefined || noteable(cells()) === undefined;
+        return onWhy === undefined || askable(cells()) === undefined;
       },
       callback: act(({ setting }) => {
-        const [cell] = cells();
+        const cell = askable(cells());
         if (cell !== undefined) setting.onWhy?.(placeOf(cell));
       }),
     },
@@ -122,6 +122,11 @@ function zonesOf(cells: readonly SheetCell[]): readonly string[] {
 /** A cell that belongs to a zone's week. */
 function noteable(cells: readonly SheetCell[]): SheetCell | undefined {
   return cells.find(({ row, column }) => (row.kind === 'zone' || row.kind === 'planting') && column.kind === 'week');
+}
+
+/** A cell of a week, whatever it is of. */
+function askable(cells: readonly SheetCell[]): SheetCell | undefined {
+  return cells.find(({ column }) => column.kind === 'week');
 }
 
 type Act = (action: (binding: SeasonBinding) => void) => () => void;

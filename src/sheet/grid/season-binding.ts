@@ -233,6 +233,7 @@ export class SeasonBinding {
 export function placeOf(cell: SheetCell): SheetPlace {
   const week = cell.column.kind === 'week' ? cell.column.week : undefined;
   if (cell.row.kind === 'zone') return { zone: cell.row.zone.zone.id, week };
+  if (cell.row.kind === 'eto' || cell.row.kind === 'rain') return { weather: cell.row.kind, week };
   if (cell.row.kind !== 'planting') return { week };
   return { zone: cell.row.zone.zone.id, planting: cell.row.planting.planting.id, week };
 }

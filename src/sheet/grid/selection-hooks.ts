@@ -47,15 +47,15 @@ export class SheetSelection {
     const { row, col } = range.highlight;
     const cell = this.#binding.cell(Math.max(0, row ?? 0), Math.max(0, col ?? 0));
     if (cell === undefined) return;
-    const { zone, planting, week } = placeOf(cell);
+    const { week, ...rowPlace } = placeOf(cell);
     // A whole column points at its week alone.
-    const place = (row ?? 0) < 0 ? { week } : (col ?? 0) < 0 ? { zone, planting } : { zone, planting, week };
+    const place = (row ?? 0) < 0 ? { week } : (col ?? 0) < 0 ? rowPlace : { ...rowPlace, week };
     if (this.#place !== undefined && isSame(this.#place, place)) return;
     this.#place = place;
     setting.onSelect?.(place);
   }
 
-  #find({ zone, planting, week }: SheetPlace): { readonly row: number; readonly column: number } | undefined {
+  #find({ zone, planting, weather, week }: SheetPlace): { readonly row: number; readonly column: number } | undefined {
     const binding = this.#binding;
     const isZone = (row: SheetRow) => row.kind === 'zone' && row.zone.zone.id === zone;
     const isPlanting = (row: SheetRow) =>
@@ -63,7 +63,7 @@ export class SheetSelection {
     if (zone === undefined && week === undefined) return undefined;
     const row =
       (planting === undefined ? undefined : binding.visualRow(isPlanting)) ??
-      binding.visualRow(zone === undefined ? ({ kind }) => kind === 'total' : isZone);
+      binding.visualRow(zone === undefined ? ({ kind }) => kind === (weather ?? 'total') : isZone);
     const column =
       week === undefined
         ? (binding.visualColumn({ kind: 'name' }) ?? binding.visualColumn({ kind: 'week', week: 0 }))
@@ -73,5 +73,10 @@ export class SheetSelection {
 }
 
 function isSame(left: SheetPlace, right: SheetPlace): boolean {
-  return left.zone === right.zone && left.planting === right.planting && left.week === right.week;
+  return (
+    left.zone === right.zone &&
+    left.planting === right.planting &&
+    left.weather === right.weather &&
+    left.week === right.week
+  );
 }

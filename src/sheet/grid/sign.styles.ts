@@ -74,7 +74,12 @@ const cellRules = [
   .map(({ selector, layers }) => `.runnel-sheet .handsontable ${selector} { ${declarations(layers)} }`)
   .join('\n');
 
-const keyRules = [...Object.entries(SIGNS), ['by-hand', [HAND]] as const, ['noted', [FOLDED]] as const]
+const keyRules = [
+  ...Object.entries(SIGNS),
+  ['by-hand', [HAND]] as const,
+  ['run', [RUN]] as const,
+  ['noted', [FOLDED]] as const,
+]
   .map(([name, layers]) => `.runnel-key .runnel-key__${name} { ${declarations(layers)} }`)
   .join('\n');
 

@@ -9,6 +9,7 @@ import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
 const textOf = (trace: RunnelTrace, selector: string) => plain(trace.shadowRoot?.querySelector(selector)?.textContent);
+const textIn = (step: Element | undefined, selector: string) => plain(step?.querySelector(selector)?.textContent);
 const stepsOf = (trace: RunnelTrace) => [...(trace.shadowRoot?.querySelectorAll('li') ?? [])];
 
 async function shown(): Promise<{ trace: RunnelTrace; plan: RunnelPlan }> {
@@ -49,6 +50,20 @@ describe('runnel-trace', () => {
         expect(shownStep).to.contain(plain(words));
       }
     }
+  });
+
+  it('asks about a week’s weather alone where that is selected', async () => {
+    const parts = await shown();
+    await select(parts, { weather: 'rain', week: 4 });
+    // The total of that week is entered by hand.
+    expect(textOf(parts.trace, 'h2')).to.equal('Why 0.30 in of rain?');
+    expect(stepsOf(parts.trace).map((step) => textIn(step, '.title'))).to.deep.equal([
+      'Observed total of the week: rain',
+      'Rain',
+    ]);
+    await select(parts, { weather: 'eto', week: 4 });
+    expect(textOf(parts.trace, 'h2')).to.match(/^Why \d\.\d\d in of reference ET\?$/);
+    expect(textIn(stepsOf(parts.trace).at(-1), '.title')).to.equal('Reference evapotranspiration');
   });
 
   it('folds how a step is worked out beneath its sentence', async () => {

@@ -20,6 +20,7 @@ const FORMULAS = {
   planting: { ...WEATHER_FORMULAS, ...DEMAND_FORMULAS, ...WATERING_FORMULAS },
   zone: { ...WEATHER_FORMULAS, ...ZONE_FORMULAS },
   garden: { ...WEATHER_FORMULAS, ...GARDEN_FORMULAS },
+  weather: WEATHER_FORMULAS,
 } satisfies Record<string, Formulas>;
 type Level = keyof typeof FORMULAS;
 
@@ -39,6 +40,7 @@ function tracesOf(season: Season, everyWeek: number): readonly Traced[] {
   );
   return weeks.flatMap((week) => [
     traced(season, 'garden', { week }),
+    ...(['eto', 'rain'] as const).map((weather) => traced(season, 'weather', { week, weather })),
     ...season.zones.flatMap(({ zone: { id: zoneId }, plantings }) => [
       traced(season, 'zone', { week, zoneId }),
       ...plantings.map(({ planting }) => traced(season, 'planting', { week, zoneId, plantingId: planting.id })),
@@ -138,7 +140,7 @@ describe('traceCell of 200 random gardens and 30 random plans', () => {
     expect(wrong.slice(0, 5)).toEqual([]);
   });
 
-  it.each(['planting', 'zone', 'garden'] as const)('reaches every kind of step of a %s', (level) => {
+  it.each(['planting', 'zone', 'garden', 'weather'] as const)('reaches every kind of step of a %s', (level) => {
     const reached = new Set(traces.filter((trace) => trace.level === level).flatMap(({ steps }) => steps.map(kindOf)));
     const known = Object.keys(FORMULAS[level]).filter((kind) => level !== 'garden' || !ZONE_ONLY.includes(kind));
     expect([...reached].sort()).toEqual(known.sort());
@@ -191,6 +193,16 @@ describe('traceCell of 200 random gardens and 30 random plans', () => {
         const figure = zoneFigure(zone, field as keyof typeof ZONE_STEPS, trace.place.week);
         expect([id, results.get(id)]).toEqual([id, figure]);
       }
+    }
+  });
+
+  it('shows the season’s own weather, and nothing else', () => {
+    for (const { season, place, steps } of traces.filter(({ level }) => level === 'weather')) {
+      const daily = season.weather[place.weather as 'eto' | 'rain'].mm;
+      const mm = daily.subarray(7 * place.week, 7 * place.week + 7).reduce((sum, day) => sum + day, 0);
+      expect(near(steps.at(-1)?.result.value, mm)).toBe(mm);
+      const others = steps.filter(({ id }) => id.startsWith(place.weather === 'rain' ? 'eto' : 'rain'));
+      expect(others).toEqual([]);
     }
   });
 

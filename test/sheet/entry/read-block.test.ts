@@ -19,6 +19,7 @@ describe('a block', () => {
       },
       changed: entries.map(({ cell }) => cell),
       refused: [],
+      remarked: [],
     });
   });
 
@@ -34,11 +35,17 @@ describe('a block', () => {
     expect(block.refused).toEqual(bad.map((refused) => ({ ...refused, why: expect.any(String) })));
   });
 
+  it('says what became of the volumes in it', () => {
+    const cells = [entry('beds', '2027-06-07', '150 gal'), entry('beds', '2027-06-14', '30')];
+    const { remarked } = sheet.readBlock(cells, 'Paste %n cells');
+    expect(remarked).toEqual([{ cell: cells[0]?.cell, remark: expect.stringContaining('150 gallons became') }]);
+  });
+
   it('that changes nothing is no step', () => {
     const block = sheet.readBlock(
       [entry('beds', '2027-06-07', ''), entry('beds', '2027-07-05', '120')],
       'Cut %n cells',
     );
-    expect(block).toEqual({ edit: undefined, changed: [], refused: [] });
+    expect(block).toEqual({ edit: undefined, changed: [], refused: [], remarked: [] });
   });
 });

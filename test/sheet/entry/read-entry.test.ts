@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
-import { metricGarden, mixedGarden } from '../../support/small-plans.ts';
+import { metricGarden, mixedGarden, oneBed } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
 function read(row: string, at: string, text: string, measure: Measure = 'all') {
@@ -64,6 +65,22 @@ describe('an emptied cell gives back', () => {
     );
   });
 
+  it('what was entered by day, and leaves the days’ other figures', () => {
+    const taken = read('rain', '2027-04-19', '');
+    expect(taken).toEqual(
+      edit({
+        type: 'together',
+        label: 'Take out rain of 2 days',
+        edits: [
+          { type: 'set-day-weather', day: '2027-04-20', weather: {} },
+          { type: 'set-day-weather', day: '2027-04-21', weather: { eto: 0.11 } },
+        ],
+      }),
+    );
+    const { log } = applyEdit(mixedGarden(), (taken as Extract<typeof taken, { kind: 'edit' }>).edit);
+    expect(log?.days).toEqual({ '2027-04-21': { eto: 0.11 } });
+  });
+
   it('and nothing where nothing was set', () => {
     expect(read('beds', '2027-06-07', '')).toEqual(same);
     expect(read('rain', '2027-06-07', '')).toEqual(same);
@@ -103,6 +120,52 @@ describe('an entry', () => {
   });
 });
 
+describe('a week’s weather of which some days are known', () => {
+  it('takes a total that is as much or more', () => {
+    for (const rain of [0.45, 2]) {
+      expect(read('rain', '2027-04-19', String(rain))).toEqual(
+        edit({ type: 'set-week-rain', week: '2027-04-19', rain }),
+      );
+    }
+  });
+
+  it('takes no other total where every day is known', () => {
+    const days = Object.fromEntries(
+      [7, 8, 9, 10, 11, 12, 13].map((day) => [`2027-06-${String(day).padStart(2, '0')}`, { rain: 0.1 }]),
+    );
+    const sheet = sheetOf({ ...mixedGarden(), log: { days } });
+    const cell = cellOf(sheet, 'rain', '2027-06-07');
+    expect(sheet.read(cell, '0.9')).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('Every day of this week has its own rain, 0.7 inches in all'),
+    });
+    expect(sheet.read(cell, '0.7').kind).toBe('edit');
+  });
+});
+
+describe('a volume', () => {
+  it('is said where the timer’s steps made another one of it', () => {
+    const entry = read('beds', '2027-06-07', '150 gal');
+    expect(entry).toMatchObject({
+      remark: expect.stringMatching(
+        /^150 gallons became 1\d\d gallons, \d+ minutes: the timer runs in steps of 1 minute on each of 3 days\.$/,
+      ),
+    });
+  });
+
+  it('is not spoken of where it is what was typed, nor are minutes', () => {
+    // 72 gph in 3 days of 25 min are 90 gal.
+    const tomatoes = sheetOf(oneBed());
+    const cell = cellOf(tomatoes, 'beds', '2027-06-07');
+    expect(tomatoes.read(cell, '90 gal')).toEqual(
+      edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 75 }),
+    );
+    expect(tomatoes.read(cell, '74')).toEqual(
+      edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 74 }),
+    );
+  });
+});
+
 describe('refused, in words', () => {
   it.each<[string, string, string, string, Measure, string]>([
     ['words', 'beds', '2027-06-07', 'abc', 'all', '“abc” is not a number'],
@@ -121,7 +184,19 @@ describe('refused, in words', () => {
     ['credited rain', 'beds', '2027-06-07', '1', 'rain', 'Credited rain is computed'],
     ['minutes as weather', 'rain', '2027-06-07', '5 min', 'all', 'is no depth of water'],
     ['rain of a flood', 'rain', '2027-06-07', '200', 'all', 'write a number from 0 to 78.7 in'],
-    ['days kept by day', 'rain', '2027-04-19', '', 'all', 'was entered by day'],
+    // Two of its days have 0.4 and 0.05 in of rain.
+    [
+      'less than its days have',
+      'rain',
+      '2027-04-19',
+      '0.4',
+      'all',
+      '2 days of this week have rain of 0.45 inches already',
+    ],
+    ['less than its days have, in mm', 'rain', '2027-04-19', '11 mm', 'all', 'which counts: write at least that'],
+    ['less than its day has', 'eto', '2027-04-19', '0.1', 'all', '1 day of this week has reference ET of 0.11 inches'],
+    ['more than grass can use', 'eto', '2027-06-07', '5.6', 'all', 'write at most 5.51 inches'],
+    ['words as weather', 'rain', '2027-06-07', 'wet', 'all', 'The rain of the whole week goes here, in inches.'],
     ['a planting without a shut-off', 'tomatoes', '2027-06-07', '2', 'all', 'Tomatoes has no shut-off'],
     ['more days than watering days', 'shrubs', '2027-06-07', '4', 'all', 'write a whole number from 0 to 3 days'],
     ['part of a day', 'shrubs', '2027-06-07', '1.5', 'all', 'write a whole number from 0 to 3 days'],

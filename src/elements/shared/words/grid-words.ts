@@ -17,7 +17,13 @@ export const gridWords = {
   sort: 'Order',
   zone: 'Zone',
   season: 'Whole season',
-  byHandOnPaper: '* set by hand or observed',
+  onPaper: (states: Readonly<Record<string, string>>) =>
+    `* set by hand or measured; ${Object.entries(states)
+      .map(([sign, name]) => `${sign} ${name.toLowerCase()}`)
+      .join('; ')}`,
+  showHidden: (parts: readonly string[]) => `Show ${parts.join(' and ')} hidden`,
+  hiddenWeeks: (count: number) => (count === 1 ? '1 week' : `${count} weeks`),
+  hiddenZones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   more: 'Find and sort',
   noMatch: 'No zone matches. Clear what you look for to see them all.',
   loading: 'Laying out the sheet…',
@@ -33,7 +39,8 @@ export const gridWords = {
     title: 'How to read the sheet',
     ground: 'Water in the week',
     states: STATE_NAMES,
-    byHand: 'Set by hand',
+    byHand: 'Set by hand, or measured',
+    run: 'Really run',
     closed: 'Closed',
     note: 'Note',
   },

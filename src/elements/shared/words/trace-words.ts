@@ -4,6 +4,10 @@ export const traceWords = {
   choose: 'Select a cell in the grid, and every step that leads to its number appears here.',
   whyZone: (minutes: string, volume: string) => `Why ${minutes}, ${volume}?`,
   why: (volume: string) => `Why ${volume}?`,
+  whyWeather: {
+    eto: (depth: string) => `Why ${depth} of reference ET?`,
+    rain: (depth: string) => `Why ${depth} of rain?`,
+  },
   wholeGarden: 'Whole garden',
   whose: 'Number of',
   wholeZone: 'The whole zone',

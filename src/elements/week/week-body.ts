@@ -1,0 +1,96 @@
+import { html, type TemplateResult } from 'lit';
+import { dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calendar.ts';
+import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
+import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
+import { zoneFigure } from '../../engine/season/zone-week.ts';
+import { adoptStyles } from '../shared/adopt-styles.ts';
+import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { formatDays } from '../shared/format/dates.ts';
+import { formatMinutes } from '../shared/format/minutes.ts';
+import { formatQuantity } from '../shared/format/quantity.ts';
+import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import { todayHere } from '../shared/today-here.ts';
+import { weekWords } from '../shared/words/week-words.ts';
+import { weekStyles } from './runnel-week.styles.ts';
+import type { RunnelWeek } from './runnel-week.ts';
+import { weekZone } from './week-zone.ts';
+
+/** The week that is shown, the steps to others, and what to do in each zone. */
+export class WeekBody {
+  readonly #host: RunnelWeek;
+  readonly #plan: PlanConsumer;
+
+  constructor(host: RunnelWeek, plan: PlanConsumer) {
+    this.#host = host;
+    this.#plan = plan;
+    adoptStyles(host.renderRoot, weekStyles);
+  }
+
+  render(): unknown {
+    const { view } = this.#plan;
+    return isReady(view) ? this.#list(view, this.#weekShown(view)) : waitingTemplate(view);
+  }
+
+  #weekShown({ season, selection }: ReadyView): number {
+    return selection.week ?? weekOf(season, this.#host.today) ?? 0;
+  }
+
+  #list(view: ReadyView, week: number): TemplateResult {
+    const { season } = view;
+    const reading = readingOf(view);
+    const { firstDay, weeks } = season.garden.span;
+    const start = firstDay + 7 * week;
+    const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
+    const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
+    const hasClimate = !weeksWithoutClimate(season).includes(week);
+    return html`<header>
+        <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
+        <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
+        <p>${weekWords.total(formatMinutes(minutes, reading.locale), formatQuantity(total, 'volume', reading))}</p>
+        ${this.#steps(view, week)}
+      </header>
+      <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>
+      ${cautionsTemplate(season.garden.supply.tank !== undefined)}`;
+  }
+
+  #steps(view: ReadyView, week: number): TemplateResult {
+    const { weeks } = view.season.garden.span;
+    const now = weekOf(view.season, this.#host.today);
+    const go = (to: number) => () => this.#plan.select({ ...view.selection, week: to });
+    return html`<div class="steps" role="group" aria-label=${weekWords.title}>
+      <button ?disabled=${week === 0} @click=${go(week - 1)}>${weekWords.previous}</button>
+      <button ?disabled=${now === undefined || now === week} @click=${go(now ?? week)}>${weekWords.thisWeek}</button>
+      <button ?disabled=${week === weeks - 1} @click=${go(week + 1)}>${weekWords.next}</button>
+    </div>`;
+  }
+
+  #zone(view: ReadyView, zone: ZoneSeason, week: number, hasClimate: boolean): TemplateResult {
+    const { plan, season, readOnly } = view;
+    const firstDay = season.garden.span.firstDay + 7 * week;
+    const planned = zoneFigure(zone, 'minutes', week);
+    const check = (done: boolean) =>
+      this.#plan.edit({
+        type: 'set-minutes-run',
+        zone: zone.zone.id,
+        week: isoDate(firstDay),
+        minutes: done ? planned : undefined,
+      });
+    return weekZone({
+      season: zone,
+      week,
+      firstDay,
+      reading: { units: plan.units, locale: view.locale },
+      note: zone.zone.choices.get(week)?.note,
+      hasClimate,
+      check: readOnly ? undefined : check,
+    });
+  }
+}
+
+/** The week of the season that holds today; nothing outside the season. */
+function weekOf({ garden }: Season, today: IsoDate = todayHere()): number | undefined {
+  if (!isIsoDate(today)) return undefined;
+  const week = Math.floor((dayNumber(today) - garden.span.firstDay) / 7);
+  return week >= 0 && week < garden.span.weeks ? week : undefined;
+}
