@@ -152,9 +152,9 @@ describe('runnel-grid', () => {
     await click(cell(page.grid, 'Beds, week of June 7'));
     expect(page.plan.store.view.selection).to.deep.include({ zone: 'beds', week: 9 });
     await click(cell(page.grid, 'Rain, week of June 14'));
-    expect(page.plan.store.view.selection).to.deep.equal({ zone: undefined, planting: undefined, week: 10 });
+    expect(page.plan.store.view.selection).to.deep.equal({ weather: 'rain', week: 10 });
     await click(nameCell(page.grid, 'Containers'));
-    expect(page.plan.store.view.selection).to.deep.equal({ zone: 'containers', planting: undefined, week: undefined });
+    expect(page.plan.store.view.selection).to.deep.equal({ zone: 'containers', week: undefined });
   });
 
   it('follows a selection from elsewhere, out of view too, and leaves the focus where it is', async () => {
@@ -167,6 +167,9 @@ describe('runnel-grid', () => {
       expect(gridOf(page.grid).getSelectedLast()).to.deep.equal([3, week + 2, 3, week + 2]);
       expect(document.activeElement).to.equal(button);
     }
+    page.plan.select({ weather: 'rain', week: 3 });
+    await afterwards(page);
+    expect(gridOf(page.grid).getSelectedLast()).to.deep.equal([1, 5, 1, 5]);
     button?.blur();
     page.plan.select({ zone: 'beds', week: 20 });
     await afterwards(page);
@@ -245,6 +248,12 @@ describe('runnel-grid', () => {
     ]);
     expect(heads).to.have.length(31);
     expect(page.grid.querySelector('.runnel-grid__print')?.textContent).to.contain('backflow');
+    // Signs are drawn in the grid alone: on paper a letter stands for them, explained at the foot.
+    const closed = [...page.grid.querySelectorAll('.runnel-grid__print td')].filter((td) =>
+      td.textContent.includes('C'),
+    );
+    expect(closed.map((td) => td.querySelector('i')?.textContent)).to.include('C');
+    expect(page.grid.querySelector('.runnel-grid__print')?.textContent).to.contain('D dry; S short; O over; C closed');
     globalThis.dispatchEvent(new Event('afterprint'));
     await afterwards(page);
     expect(tables()).to.deep.equal([]);

@@ -45,6 +45,15 @@ async function clipboardText(): Promise<string> {
 
 const menuText = () => [...document.querySelectorAll('.htContextMenu')].map(({ textContent }) => textContent).join();
 
+/** All of what is drawn by that selector lies in the window. */
+function expectInWindow(selector: string): void {
+  for (const box of document.querySelectorAll(selector)) {
+    const { left, right, top, bottom } = box.getBoundingClientRect();
+    expect(Math.min(left, top)).to.be.at.least(0);
+    expect([right <= innerWidth, bottom <= innerHeight]).to.deep.equal([true, true]);
+  }
+}
+
 const minutesOf = (grid: Element, week: string) => linesOf(cell(grid, `Beds, week of ${week}`))[1];
 
 describe('a spreadsheet', () => {
@@ -240,6 +249,47 @@ describe('a spreadsheet', () => {
     await until(() => document.body.textContent.includes('2 cells lie beyond the end of the sheet'), 'it is said');
   });
 
+  it('says beside the cell what the timer made of a volume, until Escape', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('150 gal');
+    await press('Enter');
+    await afterwards(page);
+    await until(() => callout().startsWith('150 gallons became'), 'it is said');
+    expect(cell(page.grid, 'Beds, week of June 7').className).to.contain('runnel-by-hand');
+    await press('Escape');
+    expect(callout()).to.equal('');
+  });
+
+  it('takes a refusal away with Escape', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Whole garden, week of June 7'));
+    await press('F2');
+    expect(callout()).to.contain('added up from its zones');
+    await press('Escape');
+    expect(callout()).to.equal('');
+  });
+
+  it('keeps its menu and what folds out of it within a phone’s window', async () => {
+    await setViewport({ width: 390, height: 780 });
+    try {
+      const page = await gridPage();
+      await until(() => page.grid.querySelector('[title^="Beds, week of July 19"]') !== null, 'this week is in view');
+      for (const week of ['July 12', 'July 19']) {
+        await click(cell(page.grid, `Beds, week of ${week}`), 'right');
+        expectInWindow('.htContextMenu');
+        const copyAs = menuItem('Copy as…');
+        const { left, top, height } = copyAs.getBoundingClientRect();
+        await sendMouse({ type: 'move', position: [Math.round(left + 20), Math.round(top + height / 2)] });
+        await until(() => document.querySelectorAll('.htContextMenu').length === 2, 'the figures fold out');
+        expectInWindow('.htContextMenu');
+        await press('Escape', 'Escape');
+      }
+    } finally {
+      await setViewport({ width: 1400, height: 800 });
+    }
+  });
+
   it('keeps a note, shows its mark and says it', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of June 7'), 'right');
@@ -296,6 +346,8 @@ describe('a spreadsheet', () => {
     await afterwards(page);
     expect(gridOf(page.grid).countCols()).to.equal(31);
     expect(() => cell(page.grid, 'Beds, week of April 5')).to.throw();
+    const shows = [...page.grid.querySelectorAll('button')].find(({ textContent }) => textContent.includes('hidden'));
+    expect(shows?.textContent).to.equal('Show 1 week hidden');
     await click(cell(page.grid, 'Beds, week of April 12'), 'right');
     await click(menuItem('Show all that is hidden'));
     await afterwards(page);
