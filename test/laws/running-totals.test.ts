@@ -12,15 +12,17 @@ describe('running totals', () => {
     holds: (garden) => {
       for (const zone of runSeason(garden).zones) {
         const running = cumulative(zone);
-        const sums = { rain: 0, irrigation: 0, fromSoil: 0, demand: 0, unmet: 0 };
+        const sums = { rain: 0, irrigation: 0, gross: 0, fromSoil: 0, demand: 0, unmet: 0 };
         for (let week = 0; week < zone.weeks; week++) {
           sums.rain += zoneFigure(zone, 'rainStayedLitres', week);
           sums.irrigation += zoneFigure(zone, 'irrigationStayedLitres', week);
+          sums.gross += zoneFigure(zone, 'litres', week);
           sums.fromSoil -= zoneFigure(zone, 'storageLitres', week);
           sums.demand += zoneFigure(zone, 'demandLitres', week);
           sums.unmet += zoneFigure(zone, 'demandLitres', week) - zoneFigure(zone, 'usedLitres', week);
           expect(running.rain[week]).toBeCloseTo(sums.rain, 6);
           expect(running.irrigation[week]).toBeCloseTo(sums.irrigation, 6);
+          expect(running.irrigationGross[week]).toBeCloseTo(sums.gross, 6);
           expect(running.fromSoil[week]).toBeCloseTo(Math.max(0, sums.fromSoil), 6);
           expect(running.demand[week]).toBeCloseTo(sums.demand, 6);
           expect(running.unmet[week]).toBeCloseTo(sums.unmet, 6);

@@ -95,7 +95,9 @@ export class ChartBody {
     const words = findingWords(finding, span, reading);
     const week = this.#host.pointedWeek ?? view.selection.week;
     const reserve = this.#reserve(view);
-    const figures = keyFigures(totals, week ?? span.weeks - 1, reserve);
+    const until = week ?? span.weeks - 1;
+    const figures = keyFigures(totals, until, reserve);
+    const grossLitres = totals.irrigationGross[until] ?? 0;
     const moment = keyMoment(span, week, reading.locale);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
@@ -107,7 +109,7 @@ export class ChartBody {
         aria-valuetext=${keySentence(figures, moment, reading)}
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
-      <div class="reading" part="key">${keyTemplate(figures, moment, reading)}</div>
+      <div class="reading" part="key">${keyTemplate(figures, moment, grossLitres, reading)}</div>
       <details>
         <summary>${chartWords.table}</summary>
         <p class="quiet small">${chartWords.about}</p>

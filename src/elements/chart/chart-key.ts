@@ -34,7 +34,13 @@ export function keyMoment({ firstDay, weeks }: SeasonSpan, week: number | undefi
   return chartWords.byWeek(formatWeek(firstDay + 7 * week, locale));
 }
 
-export function keyTemplate(figures: readonly KeyFigure[], moment: string, reading: Reading): TemplateResult {
+/** `grossLitres` is the irrigation of the sheet and of the meter, which is more than what the roots keep. */
+export function keyTemplate(
+  figures: readonly KeyFigure[],
+  moment: string,
+  grossLitres: number,
+  reading: Reading,
+): TemplateResult {
   return html`<p class="moment">${moment}</p>
     <dl class="key">
       ${figures.map(
@@ -44,6 +50,7 @@ export function keyTemplate(figures: readonly KeyFigure[], moment: string, readi
         </div>`,
       )}
     </dl>
+    <p class="quiet small">${chartWords.atRoots(formatQuantity(grossLitres, 'volume', reading))}</p>
     <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
 }
 

@@ -182,6 +182,7 @@ export const gridStyles = css`
 
   .runnel-key__closed,
   .runnel-key__by-hand,
+  .runnel-key__run,
   .runnel-key__noted {
     border: 1px solid var(--_line);
   }

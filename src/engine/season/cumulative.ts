@@ -7,6 +7,8 @@ export interface Cumulative {
   readonly rain: Float64Array;
   /** Irrigation that stayed in the root zone. */
   readonly irrigation: Float64Array;
+  /** Irrigation as the meter would show it, with what was lost on the way and what drained. */
+  readonly irrigationGross: Float64Array;
   /** Water taken out of the soil's own store since the season began; 0 where the store has grown. */
   readonly fromSoil: Float64Array;
   /** What the plants would use if never short. */
@@ -38,6 +40,7 @@ export function cumulative({ weeks, figures }: ZoneSeason | SeasonTotals): Cumul
     weeks,
     rain: running(SUPPLY_FIELDS.rainStayedLitres),
     irrigation: running(SUPPLY_FIELDS.irrigationStayedLitres),
+    irrigationGross: running(SUPPLY_FIELDS.litres),
     fromSoil: running(SUPPLY_FIELDS.storageLitres, -1).map((litres) => Math.max(0, litres)),
     demand,
     unmet,

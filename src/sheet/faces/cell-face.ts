@@ -30,14 +30,19 @@ export function figureClass(measure: Measure, ...names: readonly (string | false
   return classNames('cell', measure !== 'all' && 'one', ...names);
 }
 
-/** Letters that a cell has room for, in its main figure and in a line beneath. */
+/** Letters that a cell has room for, in its main figure, in one beside a sign, and in a line beneath. */
 const MAIN_ROOM = 6;
+const SIGNED_ROOM = 4;
 const LINE_ROOM = 10;
+
+/** States that have a sign in the cell's corner. */
+const SIGNED = /state-(?:dry|short|over)\b/;
 
 /** A figure of many digits is written smaller: what is cut off would be read as another figure. */
 export function fitted(face: CellFace): CellFace {
   if (face.kind === 'name') return face;
-  const isLong = face.main.length > MAIN_ROOM || face.lines.some(({ length }) => length > LINE_ROOM);
+  const room = SIGNED.test(face.className) ? SIGNED_ROOM : MAIN_ROOM;
+  const isLong = face.main.length > room || face.lines.some(({ length }) => length > LINE_ROOM);
   return isLong ? { ...face, className: moreClasses(face.className, 'long') } : face;
 }
 

@@ -5,6 +5,7 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelChart } from '../../../src/elements/chart/runnel-chart.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { RunnelHoverEvent } from '../../../src/elements/shared/events/hover-event.ts';
+import { type Season, SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -136,6 +137,22 @@ describe('runnel-chart', () => {
     );
     await sendKeys({ press: 'End' });
     expect(plan.store.view.selection.week).to.equal(29);
+  });
+
+  it('says what the meter shows of the irrigation that it counts at the roots', async () => {
+    const { chart, plan } = await shown();
+    const words = () => plain(partOf(chart, '.reading .quiet').textContent);
+    const metered = (until: number) => {
+      const { weeks, figures } = (plan.season as Season).totals;
+      const litres = figures.subarray(SUPPLY_FIELDS.litres * weeks, SUPPLY_FIELDS.litres * weeks + until + 1);
+      return litres.reduce((sum, week) => sum + week, 0) / 3.785411784;
+    };
+    const said = () => Number(/The meter shows ([\d,]+) gal/.exec(words())?.[1]?.replaceAll(',', ''));
+    expect(said()).to.equal(Math.round(metered(29)));
+    plan.select({ week: 10 });
+    await quiet(chart);
+    expect(said()).to.be.closeTo(metered(10), 0.5);
+    expect(metered(10)).to.be.greaterThan(10);
   });
 
   it('gives the same figures as a table, whose last row is what the key says', async () => {

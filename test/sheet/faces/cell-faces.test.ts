@@ -61,6 +61,11 @@ describe('a zone’s week', () => {
     expect(fitted(short)).toBe(short);
     expect(fitted({ ...short, main: '123,456' }).className).toBe('runnel-cell runnel-long');
     expect(fitted({ ...short, lines: ['123,456 min'] }).className).toBe('runnel-cell runnel-long');
+    // A sign takes room of its own.
+    const signed = { ...short, className: 'runnel-cell runnel-state-over' };
+    expect(fitted({ ...signed, main: '1,234' }).className).toBe('runnel-cell runnel-state-over runnel-long');
+    expect(fitted({ ...signed, main: '999' }).className).toBe('runnel-cell runnel-state-over');
+    expect(fitted({ ...signed, className: 'runnel-state-met', main: '1,234' }).className).toBe('runnel-state-met');
   });
 
   it('shows one figure where one is asked for', () => {

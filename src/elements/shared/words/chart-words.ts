@@ -15,6 +15,8 @@ export const chartWords = {
     allowance: 'Allowance used',
     'weekly-allowance': 'Used in the week',
   },
+  atRoots: (gross: string) =>
+    `Rain and irrigation count here as far as they stayed at the roots. The meter shows ${gross} of irrigation by then.`,
   about: 'Running totals: rain and irrigation that stayed at the roots, against what the plants would use.',
   whose: 'Water of',
   wholeGarden: 'Whole garden',
@@ -41,7 +43,7 @@ export function findingWords(finding: Finding, span: SeasonSpan, reading: Readin
       const met = unmetLitres === 0 ? 'Demand is met all season' : `Demand is met but for ${gallons(unmetLitres)}`;
       return rainLitres >= irrigationLitres * LEAST_RAIN_SHARE
         ? `${met}; ${gallons(rainLitres)} of rain counted`
-        : `${met}, with ${gallons(irrigationLitres)} of irrigation`;
+        : `${met}, with ${gallons(irrigationLitres)} of irrigation at the roots`;
     }
     case 'short':
       return `Short by ${gallons(finding.litres)} ${shortWhen(finding, span, reading.locale)}`;

@@ -18,7 +18,7 @@ export const gridWords = {
   zone: 'Zone',
   season: 'Whole season',
   onPaper: (states: Readonly<Record<string, string>>) =>
-    `* set by hand or measured; ${Object.entries(states)
+    `* entered by hand; ${Object.entries(states)
       .map(([sign, name]) => `${sign} ${name.toLowerCase()}`)
       .join('; ')}`,
   showHidden: (parts: readonly string[]) => `Show ${parts.join(' and ')} hidden`,
@@ -39,7 +39,7 @@ export const gridWords = {
     title: 'How to read the sheet',
     ground: 'Water in the week',
     states: STATE_NAMES,
-    byHand: 'Set by hand, or measured',
+    byHand: 'Entered by hand',
     run: 'Really run',
     closed: 'Closed',
     note: 'Note',
