@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const chartStyles = css`
   .chart {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.5rem;
   }
 

@@ -192,13 +192,24 @@ export const gardenStyles = css`
     gap: 0.5rem;
   }
 
+  /* On a phone four columns share what there is. */
   .months {
-    inline-size: auto;
+    table-layout: fixed;
+    inline-size: 100%;
+    max-inline-size: 32rem;
   }
 
   .months input {
-    inline-size: 6rem;
+    box-sizing: border-box;
     text-align: end;
+  }
+
+  .months th {
+    white-space: normal;
+  }
+
+  .months th:first-child {
+    inline-size: 4.25rem;
   }
 
   .months td {

@@ -15,6 +15,7 @@ export const mixStyles = css`
     justify-items: start;
   }
 
+  header > *,
   section > * {
     max-inline-size: 100%;
   }
@@ -27,6 +28,7 @@ export const mixStyles = css`
     margin: 0;
     font-size: inherit;
     font-weight: 650;
+    overflow-wrap: anywhere;
     text-wrap: balance;
   }
 
@@ -84,6 +86,8 @@ export const mixStyles = css`
   .remedies {
     display: grid;
     gap: 0;
+    grid-template-columns: minmax(0, 1fr);
+    box-sizing: border-box;
     inline-size: 100%;
     padding-inline-start: 1.6rem;
     list-style: decimal;
@@ -113,6 +117,7 @@ export const mixStyles = css`
   }
 
   .leave {
+    box-sizing: border-box;
     inline-size: 100%;
     padding-block: 0.8rem;
     padding-inline-start: 1.6rem;

@@ -30,6 +30,22 @@ export const controls = css`
     font-weight: 650;
   }
 
+  /* A name of one very long word would push the page apart. */
+  h2,
+  h3,
+  p,
+  li,
+  summary,
+  button.plain,
+  .choices label {
+    overflow-wrap: anywhere;
+  }
+
+  .choices label {
+    min-inline-size: 0;
+    max-inline-size: 100%;
+  }
+
   .waiting {
     padding: 1rem 0;
     max-inline-size: 42rem;

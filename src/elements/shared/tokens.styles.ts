@@ -53,6 +53,7 @@ export const tokens = css`
     font-variant-numeric: tabular-nums lining-nums;
     line-height: 1.45;
     text-align: start;
+    overflow-wrap: break-word;
     -webkit-text-size-adjust: 100%;
   }
 

@@ -3,12 +3,14 @@ import { css } from 'lit';
 export const traceStyles = css`
   header {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.3rem;
     justify-items: start;
   }
 
   label {
     display: flex;
+    max-inline-size: 100%;
     flex-wrap: wrap;
     gap: 0.25rem 0.5rem;
     align-items: center;

@@ -22,6 +22,7 @@ export const weekStyles = css`
 
   article {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.3rem;
     align-content: start;
     padding-block: 0.85rem;

@@ -1,0 +1,73 @@
+import { setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import '../../../src/elements/planner/define.ts';
+import type { RunnelPlanner } from '../../../src/elements/planner/runnel-planner.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
+
+const WIDTH = 390;
+const LONG = 'Rosengartenbewaesserungsanlagenverwaltungsgebaeudenebenraumschluesselbrett';
+
+/** The same garden with every name one word of seventy letters, and a climate in the most columns that there are. */
+function longNames(): Plan {
+  const { site, zones, ...plan } = mixedGarden();
+  const { eto: _, ...climate } = site.climate;
+  const months = (value: number) => new Array<number>(12).fill(value);
+  return {
+    ...plan,
+    name: LONG,
+    site: {
+      ...site,
+      climate: { ...climate, minTemperature: months(50), maxTemperature: months(75), rain: months(3.25) },
+    },
+    zones: zones.map((zone) => ({
+      ...zone,
+      name: `${LONG}${zone.id}`,
+      plantings: zone.plantings.map((planting) => ({ ...planting, name: `${LONG}${planting.id}`, note: LONG })),
+    })),
+  };
+}
+
+/** Opens all that folds, at every depth, until nothing more appears. */
+async function unfold(planner: RunnelPlanner): Promise<void> {
+  for (let round = 0; round < 6; round++) {
+    const folded = detailsIn(planner).filter(({ open }) => !open);
+    if (folded.length === 0 && round > 0) return;
+    for (const details of folded) details.open = true;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    await quiet(planner);
+  }
+}
+
+function detailsIn(root: ParentNode): HTMLDetailsElement[] {
+  return [...root.querySelectorAll('*')].flatMap((element) => [
+    ...(element instanceof HTMLDetailsElement ? [element] : []),
+    ...(element.shadowRoot ? detailsIn(element.shadowRoot) : []),
+  ]);
+}
+
+describe('the planner on a phone with all unfolded', () => {
+  before(() => setViewport({ width: WIDTH, height: 844 }));
+  after(() => setViewport({ width: 1440, height: 900 }));
+  afterEach(clearPage);
+
+  for (const [garden, plan] of [
+    ['names of a usual length', mixedGarden()],
+    ['names of one very long word', longNames()],
+  ] as const) {
+    it(`is no wider than the phone, with ${garden}`, async () => {
+      const place = onPage(
+        html`<runnel-planner license-key="non-commercial-and-evaluation" .plan=${plan}></runnel-planner>`,
+      );
+      const planner = await settled(place, 'runnel-planner');
+      await until(() => planner.querySelector('.handsontable td') !== null, 'the grid is laid out');
+      const own = planner.querySelector('runnel-plan');
+      own?.select({ zone: 'beds', planting: 'shrubs', week: 14 });
+      await quiet(planner);
+      await unfold(planner);
+      expect(detailsIn(planner).length).to.be.greaterThan(20);
+      expect(document.documentElement.scrollWidth).to.be.at.most(WIDTH);
+    });
+  }
+});
