@@ -18,6 +18,7 @@ const CAUTIONS: Readonly<Record<NoticeKind, readonly CautionId[]>> = {
   'hand-set': [],
   'too-long': ['codes'],
   'refill-weekly': ['promise'],
+  'crop-early': [],
   'crop-past': [],
   'out-of-season': [],
   'line-too-long': NEW_PIPE,

@@ -1,6 +1,7 @@
 import type { Season } from '../season/season.ts';
 import { allowanceExceeded } from './kinds/allowance-exceeded.ts';
 import { closed } from './kinds/closed.ts';
+import { cropEarly } from './kinds/crop-early.ts';
 import { cropPast } from './kinds/crop-past.ts';
 import { emittersFarApart } from './kinds/emitters-far-apart.ts';
 import { flowTogether } from './kinds/flow-together.ts';
@@ -29,6 +30,7 @@ const FINDERS: readonly ((season: Season) => readonly Notice[])[] = [
   goingShort,
   neverEnough,
   closed,
+  cropEarly,
   cropPast,
   outOfSeason,
   over,

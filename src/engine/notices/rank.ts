@@ -23,6 +23,7 @@ const WEIGHTS: Readonly<Record<NoticeKind, number>> = {
   closed: HARMS_PLANTS,
   short: HARMS_PLANTS,
   'tank-dry': HARMS_PLANTS,
+  'crop-early': TO_BE_CHECKED,
   'crop-past': TO_BE_CHECKED,
   'out-of-season': TO_BE_CHECKED,
   'allowance-exceeded': TO_BE_CHECKED,

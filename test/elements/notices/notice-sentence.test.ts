@@ -52,6 +52,18 @@ const TROUBLED: readonly Plan[] = [
     },
     supply: { sources: [], window: { hoursPerDay: 0.2 } },
   }),
+  oneBed({
+    zones: [
+      zone({
+        plantings: [
+          tomatoes({
+            need: { kind: 'crop', crop: 'tomato', plantedOn: '2027-06-21' },
+            inGround: { from: '2027-06-07' },
+          }),
+        ],
+      }),
+    ],
+  }),
   oneBed({ zones: [zone({ plantings: [tomatoes({ inGround: { from: '2028-01-01', to: '2028-02-01' } })] })] }),
   oneBed({
     zones: [

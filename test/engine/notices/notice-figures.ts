@@ -78,6 +78,15 @@ function allowance({ season, notice, weeks }: Told): Figures {
   return { usedLitres: sum(meteredL), overLitres: sum(meteredL) - allowanceLitresPerSeason };
 }
 
+/** Days from the first in the ground, or of the season, to the day before planting, or the last in the ground. */
+function cropEarly({ season, own }: Told): Figures {
+  const { coefficient, from, to } = (own as PlantingSeason).planting;
+  if (coefficient.kind === 'landscape') throw new Error('crop-early is told of a crop');
+  const { firstDay, weeks } = season.garden.span;
+  const last = Math.min(to, firstDay + 7 * weeks - 1, coefficient.plantedOn - 1);
+  return { daysEarly: last - Math.max(from, firstDay) + 1 };
+}
+
 /** An annual's days are those after its last stage; one that stays has at least one in each week, and no more than stand there. */
 function cropPast({ season, own, weeks, notice }: Told): Figures {
   const { planting } = own as PlantingSeason;
@@ -120,6 +129,7 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   'refill-weekly': ({ own, weeks }) => ({
     weeklyDemandMm: sum(weeks.map((week) => plantingFigure(own as PlantingSeason, 'demandMm', week))) / weeks.length,
   }),
+  'crop-early': cropEarly,
   'crop-past': cropPast,
   'out-of-season': ({ own, season }) => {
     const { firstDay, weeks } = season.garden.span;

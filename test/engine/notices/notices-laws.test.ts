@@ -39,7 +39,16 @@ function plantingWeeks({ zones }: Season) {
 describe('the notices of 500 random gardens, 200 of them with laid lines and a supply', () => {
   it('are of every kind', () => {
     const kinds = new Set<string>(noticed.flatMap(({ notices }) => notices.map(({ kind }) => kind)));
-    const others = ['over', 'hand-set', 'too-long', 'refill-weekly', 'crop-past', 'out-of-season', 'no-climate'];
+    const others = [
+      'over',
+      'hand-set',
+      'too-long',
+      'refill-weekly',
+      'crop-early',
+      'crop-past',
+      'out-of-season',
+      'no-climate',
+    ];
     expect([...kinds].sort()).toEqual([...LACKS, ...others, ...LINES, ...SUPPLY].sort());
   });
 

@@ -252,6 +252,18 @@ describe('noticesOf', () => {
     ]);
     expect(planted({ coefficient, to: FIRST_DAY + 39 })).toEqual([]);
 
+    // Planted on the season's day 10 and in the ground from day 3 on: 7 days of no water, in its first and second week.
+    const early = { ...coefficient, plantedOn: FIRST_DAY + 10 };
+    const ofEarly = (change: object) =>
+      planted({ coefficient: { ...early, ...change }, from: FIRST_DAY + 3, to: FIRST_DAY + 30 }).filter(
+        ({ kind }) => kind === 'crop-early',
+      );
+    expect(ofEarly({})).toMatchObject([
+      { severity: 'warning', remedy: 'check-days', weeks: [0, 1], figures: { daysEarly: 7 } },
+    ]);
+    // One that stays grew last year as well.
+    expect(ofEarly({ perennial: true })).toEqual([]);
+
     // One that stays started 345 days ago: it rests for the season's first 20 days, grows for 40, and then stands on.
     const stays = { ...coefficient, plantedOn: FIRST_DAY - 345, perennial: true };
     expect(planted({ coefficient: stays }).filter(({ kind }) => kind === 'crop-past')).toMatchObject([

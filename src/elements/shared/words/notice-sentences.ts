@@ -26,6 +26,8 @@ export const NOTICE_SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
     `${minutes('minutesPerDay')} a watering day, longer than the ${minutes('windowMinutes')} in which water may run.`,
   'refill-weekly': ({ depth }) =>
     `meant to be watered deep and seldom, yet due every week. A week uses ${depth('weeklyDemandMm')}; the soil holds ${depth('readilyAvailableMm')} at hand.`,
+  'crop-early': ({ days }) =>
+    `${days('daysEarly')} in the ground before the day it is planted on, for which no water is reckoned.`,
   'crop-past': ({ days }) =>
     `${days('daysPast')} in the ground beyond its last growth stage, for which no water is reckoned.`,
   'out-of-season': () => 'in the ground on no day of this season, so never watered.',
