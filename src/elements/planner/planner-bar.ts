@@ -24,6 +24,10 @@ export class PlannerBar extends LitElement {
     tokens,
     controls,
     css`
+      :host {
+        position: relative;
+      }
+
       header {
         display: flex;
         flex-wrap: wrap;

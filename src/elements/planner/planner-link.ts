@@ -22,17 +22,29 @@ export class PlannerLink extends LitElement {
         align-items: center;
       }
 
-      [role='status']:empty {
-        display: none;
+      /* Beneath the bar that it stands in: what the bar holds stays where it is. */
+      .said {
+        display: grid;
+        gap: 0.4rem;
+        position: absolute;
+        inset-block-start: calc(100% + 0.4rem);
+        inset-inline-end: 0;
+        z-index: 210;
+        box-sizing: border-box;
+        max-inline-size: min(24rem, 100%);
+        padding: 0.6rem 0.75rem;
+        border: 1px solid var(--_quiet);
+        border-radius: 0.4rem;
+        background: var(--_paper);
       }
 
-      p {
-        max-inline-size: 24rem;
+      .said.empty {
+        display: contents;
       }
 
       input {
-        inline-size: 16rem;
-        max-inline-size: 100%;
+        box-sizing: border-box;
+        inline-size: 100%;
         font: inherit;
       }
     `,
@@ -62,14 +74,24 @@ export class PlannerLink extends LitElement {
   protected override render(): TemplateResult | typeof nothing {
     const { plan, fromLink } = this.#plan.view;
     if (plan === undefined || fromLink !== true) return nothing;
-    return html`<button @click=${() => void this.#copy()}>${plannerWords.copyLink}</button>
-      ${
-        this.link === '' || this.isCopied
-          ? nothing
-          : html`<input readonly aria-label=${plannerWords.link} .value=${this.link} />`
-      }
-      <div role="status">${this.link === '' ? nothing : html`<p class="small">${this.#said()}</p>`}</div>`;
+    const hasLink = this.link !== '';
+    return html`<div @focusout=${this.#onLeave} @keydown=${this.#onKey}>
+      <button @click=${() => void this.#copy()}>${plannerWords.copyLink}</button>
+      <div class=${hasLink ? 'said' : 'said empty'}>
+        <div role="status">${hasLink ? html`<p class="small">${this.#said()}</p>` : nothing}</div>
+        ${hasLink && !this.isCopied ? html`<input readonly aria-label=${plannerWords.link} .value=${this.link} />` : nothing}
+      </div>
+    </div>`;
   }
+
+  /** What was said is over once somebody goes on to something else. */
+  readonly #onLeave = ({ currentTarget, relatedTarget }: FocusEvent): void => {
+    if (!(currentTarget as HTMLElement).contains(relatedTarget as Node | null)) this.link = '';
+  };
+
+  readonly #onKey = ({ key }: KeyboardEvent): void => {
+    if (key === 'Escape') this.link = '';
+  };
 
   #said(): string {
     const said = this.isCopied ? plannerWords.linkCopied : plannerWords.linkToCopy;

@@ -1,3 +1,4 @@
+import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
 import { planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
@@ -69,6 +70,29 @@ describe('the planner’s link', () => {
     const result = readPlan((await planTextFromLink(copied)) ?? '');
     expect(result.ok && result.plan).to.deep.equal(oneBed());
     expect(await accessibilityFaults(place)).to.deep.equal([]);
+  });
+
+  it('says so without moving what stands there, inside the window, until one goes on', async () => {
+    clipboard(async () => undefined);
+    for (const width of [390, 1200]) {
+      await setViewport({ width, height: 800 });
+      const { place, link } = await shown(oneBed());
+      const bar = place.querySelector('runnel-planner-bar');
+      const heightOf = () => bar?.getBoundingClientRect().height;
+      const before = heightOf();
+      const button = link?.querySelector('button');
+      button?.focus();
+      button?.click();
+      await until(() => textOf(link, '[role=status]') !== '', 'something is said');
+      expect(heightOf()).to.equal(before);
+      const said = link?.querySelector('.said')?.getBoundingClientRect();
+      expect(said?.width).to.be.greaterThan(100);
+      expect([(said?.left ?? -1) >= 0, (said?.right ?? 9999) <= width]).to.deep.equal([true, true]);
+      button?.blur();
+      await until(() => textOf(link, '[role=status]') === '', 'it is over');
+      clearPage();
+    }
+    await setViewport({ width: 1200, height: 800 });
   });
 
   it('stands in a field, chosen whole, where the browser does not let the page copy', async () => {
