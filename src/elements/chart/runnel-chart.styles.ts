@@ -1,5 +1,11 @@
 import { css } from 'lit';
 
+/**
+ * `.swatch:not([hidden])`: each wears its colour, from which the drawing takes it; the moment's transition tells
+ * when the colour changes.
+ * `.on-paper`: between the page's beforeprint and afterprint. A colour that glides would be read while it is still
+ * the screen's.
+ */
 export const chartStyles = css`
   .chart {
     display: grid;
@@ -104,7 +110,6 @@ export const chartStyles = css`
     margin-inline-end: 0.5rem;
   }
 
-  /* Each wears its colour, from which the drawing takes it; the moment's transition tells when the colour changes. */
   .swatch:not([hidden]) {
     display: inline-block;
   }
@@ -189,7 +194,6 @@ export const chartStyles = css`
     background: color-mix(in oklab, var(--_water) 12%, var(--_paper));
   }
 
-  /* Between the page's beforeprint and afterprint. A colour that glides would be read while it is still the screen's. */
   .on-paper {
     color-scheme: light;
   }

@@ -1,5 +1,6 @@
 import { css } from 'lit';
 
+/** `@media print`: it has nothing to say on paper. */
 export const filesStyles = css`
   .parts {
     display: grid;
@@ -171,7 +172,6 @@ export const filesStyles = css`
     }
   }
 
-  /* It has nothing to say on paper. */
   @media print {
     :host {
       display: none;

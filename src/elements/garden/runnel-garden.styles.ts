@@ -1,7 +1,11 @@
 import { css } from 'lit';
 
+/**
+ * `details *`: what a details element unfolds does not inherit from the host.
+ * `.section`: room for what stays on top of the page.
+ * `.months`: on a phone four columns share what there is.
+ */
 export const gardenStyles = css`
-  /* What a details element unfolds does not inherit from the host. */
   details * {
     box-sizing: border-box;
   }
@@ -19,7 +23,6 @@ export const gardenStyles = css`
     font-weight: 650;
   }
 
-  /* Room for what stays on top of the page. */
   .section {
     scroll-margin-block-start: 3.75rem;
   }
@@ -192,7 +195,6 @@ export const gardenStyles = css`
     gap: 0.5rem;
   }
 
-  /* On a phone four columns share what there is. */
   .months {
     table-layout: fixed;
     inline-size: 100%;

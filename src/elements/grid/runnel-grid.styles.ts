@@ -1,7 +1,12 @@
 import { css } from 'lit';
 import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.styles.ts';
 
-/** The grid lies in light DOM: its rules name its own element and classes and nothing else. */
+/**
+ * The grid lies in light DOM: its rules name its own element and classes and nothing else.
+ *
+ * `runnel-grid`: a height that fits a screen would cut the paper.
+ * `.runnel-grid__key .runnel-key__ground`: in forced colours cells have no grounds.
+ */
 export const gridStyles = css`
   runnel-grid {
     ${tokenDeclarations}
@@ -197,7 +202,6 @@ export const gridStyles = css`
   }
 
   @media print {
-    /* A height that fits a screen would cut the paper. */
     runnel-grid {
       block-size: auto !important;
     }
@@ -256,7 +260,6 @@ export const gridStyles = css`
       ${forcedTokenDeclarations}
     }
 
-    /* Cells have no grounds there. */
     .runnel-grid__key .runnel-key__ground {
       display: none;
     }

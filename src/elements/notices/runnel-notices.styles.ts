@@ -1,5 +1,6 @@
 import { css } from 'lit';
 
+/** `.more::details-content`: paper unfolds nothing: all of them stand there. */
 export const noticesStyles = css`
   section + section {
     margin-block-start: 1.5rem;
@@ -123,7 +124,6 @@ export const noticesStyles = css`
       break-inside: avoid;
     }
 
-    /* Paper unfolds nothing: all of them stand there. */
     .more::details-content {
       content-visibility: visible;
       block-size: auto;

@@ -9,7 +9,10 @@ import { plannerWords } from '../shared/words/planner-words.ts';
 /** Mail and chat programs cut addresses that are much longer. */
 const LONG_LINK = 8000;
 
-/** Copies a link that carries the plan, where the page opens such links. Internal to `runnel-planner`. */
+/**
+ * Copies a link that carries the plan, where the page opens such links. What is said of it lies beneath the bar that this
+ * stands in, so that what the bar holds stays where it is. Internal to `runnel-planner`.
+ */
 export class PlannerLink extends LitElement {
   static override readonly styles = [
     tokens,
@@ -22,7 +25,6 @@ export class PlannerLink extends LitElement {
         align-items: center;
       }
 
-      /* Beneath the bar that it stands in: what the bar holds stays where it is. */
       .said {
         display: grid;
         gap: 0.4rem;

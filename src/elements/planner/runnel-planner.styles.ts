@@ -4,6 +4,11 @@ import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.sty
 /**
  * The planner lies in light DOM: its rules name its own elements and classes and nothing else. Wide enough, the season
  * stands left and fills the window, and what explains it stands right; below that, all is one column.
+ *
+ * `.runnel-planner__right`: what stays in sight does so beside the season, and not over what is below it.
+ * `scroll-margin`: room for the way from part to part, which stays on top.
+ * `@media print`: grids break badly over pages, and what is to be filled in or unfolded has nothing to say on paper.
+ * `.runnel-planner__week`: the week's list goes to the shed door.
  */
 export const plannerStyles = css`
   runnel-planner {
@@ -29,7 +34,6 @@ export const plannerStyles = css`
     padding-inline: clamp(0.25rem, 1vw, 1rem);
   }
 
-  /* What stays in sight does so beside the season, and not over what is below it. */
   .runnel-planner__right {
     min-inline-size: 0;
   }
@@ -52,7 +56,6 @@ export const plannerStyles = css`
     --runnel-chart-height: clamp(8.5rem, 24vh, 16rem);
   }
 
-  /* Room for the way from part to part, which stays on top. */
   :is(.runnel-planner__season, .runnel-planner__side, .runnel-planner__below) > * {
     scroll-margin-block-start: 3.75rem;
   }
@@ -125,7 +128,6 @@ export const plannerStyles = css`
       background: none;
     }
 
-    /* Grids break badly over pages, and what is to be filled in or unfolded has nothing to say on paper. */
     runnel-planner-sheet,
     .runnel-planner__season,
     .runnel-planner__side,
@@ -133,7 +135,6 @@ export const plannerStyles = css`
       display: block;
     }
 
-    /* The week's list goes to the shed door. */
     .runnel-planner__week {
       break-before: page;
     }

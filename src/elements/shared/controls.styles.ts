@@ -1,6 +1,10 @@
 import { css } from 'lit';
 
-/** Buttons, choices, headings and tables, alike in every element with a shadow root. */
+/**
+ * Buttons, choices, headings and tables, alike in every element with a shadow root.
+ *
+ * `h2, h3, p, li, summary, button.plain, .choices label`: a name of one very long word would push the page apart.
+ */
 export const controls = css`
   h2,
   h3,
@@ -30,7 +34,6 @@ export const controls = css`
     font-weight: 650;
   }
 
-  /* A name of one very long word would push the page apart. */
   h2,
   h3,
   p,

@@ -7,6 +7,8 @@ import { css } from 'lit';
  *
  * Letters' shapes that a site gives to everything end here. A grid lives in light DOM and has no `:host`: it puts these
  * declarations into a rule of its own.
+ *
+ * `--_size`: the floor is for sites that make the root's letters small to count in tens.
  */
 export const tokenDeclarations = css`
   --_paper: var(--runnel-paper, light-dark(#fbfaf5, #171d1c));
@@ -18,7 +20,6 @@ export const tokenDeclarations = css`
   --_growth: var(--runnel-growth, light-dark(#3c7338, #93c684));
   --_short: var(--runnel-short, light-dark(#ad3a1c, #f38f6b));
   --_font: var(--runnel-font, system-ui, sans-serif);
-  /* The floor is for sites that make the root's letters small to count in tens. */
   --_size: var(--runnel-font-size, max(0.9375rem, 13px));
   --_size-small: calc(var(--_size) * 0.87);
   --_size-large: calc(var(--_size) * 1.3);
@@ -40,7 +41,13 @@ export const forcedTokenDeclarations = css`
   --_short: CanvasText;
 `;
 
-/** Tokens and the ground of every element with a shadow root. */
+/**
+ * Tokens and the ground of every element with a shadow root.
+ *
+ * `:host(:dir(rtl))`: The kit's words run left to right within a page that does not: "30 min" stays so, at the
+ * page's own edge.
+ * `@media print`: paper is white, whatever the screen was.
+ */
 export const tokens = css`
   :host {
     ${tokenDeclarations}
@@ -67,7 +74,6 @@ export const tokens = css`
     box-sizing: inherit;
   }
 
-  /* The kit's words run left to right within a page that does not: "30 min" stays so, at the page's own edge. */
   :host(:dir(rtl)) {
     text-align: right;
   }
@@ -77,7 +83,6 @@ export const tokens = css`
     unicode-bidi: plaintext;
   }
 
-  /* Paper is white, whatever the screen was. */
   @media print {
     :host {
       color-scheme: light;

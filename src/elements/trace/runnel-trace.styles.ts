@@ -1,5 +1,6 @@
 import { css } from 'lit';
 
+/** `.pointed`: the same ground as the week's header has in the sheet. */
 export const traceStyles = css`
   header {
     display: grid;
@@ -21,7 +22,6 @@ export const traceStyles = css`
     white-space: nowrap;
   }
 
-  /* The same ground as the week's header has in the sheet. */
   .pointed {
     background: color-mix(in oklab, var(--_water) 18%, var(--_paper));
     box-shadow: 0 2px 0 var(--_water);

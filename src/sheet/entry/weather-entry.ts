@@ -3,6 +3,7 @@ import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { quantity } from '../../plan/schema/quantity.ts';
+import { sheetFormat } from '../sheet-format.ts';
 import { MENU_WORDS } from '../words.ts';
 import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
@@ -88,11 +89,7 @@ function converted(value: number, from: UnitSystem, to: UnitSystem): number {
 }
 
 function inWords(mm: number, { plan, locale }: EntryContext): string {
-  const places = plan.units === 'us' ? 2 : 1;
-  const number = new Intl.NumberFormat(locale, { maximumFractionDigits: places }).format(
-    fromSi(mm, 'depth', plan.units),
-  );
-  return `${number} ${UNIT_WORDS[plan.units]}`;
+  return sheetFormat(plan.units, locale).depthWords(mm);
 }
 
 /** A week's total may be kept under any day of the week. */

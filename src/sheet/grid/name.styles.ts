@@ -119,7 +119,6 @@ export const nameStyles = `
   inline-size: 1.5em;
 }
 
-/* Headers */
 .runnel-sheet .handsontable thead th.runnel-lead {
   text-align: start;
 }

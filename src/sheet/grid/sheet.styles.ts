@@ -21,6 +21,13 @@ const TOKENS = `
   --_size: var(--runnel-font-size, 0.9375rem);
 `;
 
+/**
+ * `overflow`: a clip around every cell is what makes the sheet slow to scroll; figures are made to fit.
+ * `direction`: figures and their signs run left to right in any page.
+ * `.runnel-sheet .handsontableInput`: what is typed stays on one line, however long.
+ * `.runnel-sheet .handsontable td.runnel-cell`: in forced colours: signs and bars are images, which that mode would take away;
+ * grounds would leave too little contrast.
+ */
 export const sheetStyles = `
 ${toneRegistrations}
 
@@ -38,7 +45,6 @@ ${toneRegistrations}
 }
 
 .runnel-sheet .handsontable td.runnel-cell {
-  /* A clip around every cell is what makes the sheet slow to scroll; figures are made to fit. */
   overflow: visible;
   padding: 0.2em 0.45em 0;
   background-color: var(--_paper);
@@ -48,7 +54,6 @@ ${toneRegistrations}
   font-size: calc(var(--_size) * 0.78);
   line-height: 1.25;
   text-align: end;
-  /* Figures and their signs run left to right in any page. */
   direction: ltr;
   white-space: pre;
 }
@@ -96,7 +101,6 @@ ${signStyles}
 
 ${barStyles}
 
-/* What is typed stays on one line, however long. */
 .runnel-sheet .handsontableInput {
   white-space: pre;
 }
@@ -132,7 +136,6 @@ ${saidStyles}
     --_short: CanvasText;
   }
 
-  /* Signs and bars are images, which such a mode would take away; grounds would leave too little contrast. */
   .runnel-sheet .handsontable td.runnel-cell {
     background-color: Canvas;
     forced-color-adjust: none;

@@ -5,6 +5,10 @@ export const THEME_CLASS = 'ht-theme-runnel';
 const ARROW =
   'data:image/svg+xml,%3Csvg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"%3E%3Cpath d="m6 4 4 4-4 4" fill="none" stroke="%23000" stroke-width="1.5"/%3E%3C/svg%3E';
 
+/**
+ * `thead tr:first-child th`: months stand above the weeks that begin in them, and stay in view while those scroll
+ * by.
+ */
 export const themeStyles = `
 .${THEME_CLASS} {
   --ht-font-family: var(--_font);
@@ -136,7 +140,6 @@ export const themeStyles = `
   text-align: start;
 }
 
-/* Months stand above the weeks that begin in them, and stay in view while those scroll by. */
 .${THEME_CLASS} .handsontable thead tr:first-child th {
   overflow: visible;
   font-weight: 650;
