@@ -24,6 +24,7 @@ import type { RunnelGrid } from '../dist/elements/grid/runnel-grid.js';
 import type { RunnelMix } from '../dist/elements/mix/runnel-mix.js';
 import type { RunnelPlan } from '../dist/elements/plan/runnel-plan.js';
 import type { RunnelPlanner } from '../dist/elements/planner/runnel-planner.js';
+import type { RunnelTrace } from '../dist/elements/trace/runnel-trace.js';
 import type { RunnelWeek } from '../dist/elements/week/runnel-week.js';
 import type { RunnelSelectEvent } from '../dist/elements/shared/events/select-event.js';
 import type { RunnelHoverEvent } from '../dist/elements/shared/events/hover-event.js';
@@ -191,6 +192,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
   };
   /** Why the selected number is so: every step with its inputs, units, formula and source. */
   'runnel-trace': Common & {
+    /** Week of the season that any view of the plan points at; it is marked where it is the one that is explained. */
+    pointedWeek?: RunnelTrace['pointedWeek'] | undefined;
     /** Another planting of the zone, or its total, was chosen. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
     /** The pointer came to the trace, whose week it then points at, or left it. */

@@ -1,12 +1,10 @@
 import { consume } from '@lit/context';
-import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { SheetView } from '../../sheet/sheet-view.ts';
-import { controls } from '../shared/controls.styles.ts';
-import { LatePart } from '../shared/late-part.ts';
+import { LateElement } from '../shared/late-element.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
-import { tokens } from '../shared/tokens.styles.ts';
+import type { FilesBody } from './files-body.ts';
 
 /**
  * @summary The plan as a file, the season as a table, tables taken in after a look at what they would change, and paper.
@@ -29,27 +27,16 @@ import { tokens } from '../shared/tokens.styles.ts';
  * @cssprop --runnel-water - Controls.
  * @cssprop --runnel-short - What was refused.
  */
-export class RunnelFiles extends LitElement {
-  static override readonly styles = [tokens, controls];
-
+export class RunnelFiles extends LateElement<FilesBody> {
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
-    const { FilesBody } = await import('./files-body.ts');
-    return new FilesBody(this, this.#plan);
-  });
-
   /** What the grid of the plan shows; undefined where there is none. */
   @consume({ context: sheetViewContext, subscribe: true })
   @property({ attribute: false })
   sheetView: SheetView | undefined;
 
-  protected override async getUpdateComplete(): Promise<boolean> {
-    const isComplete = await super.getUpdateComplete();
-    return (await this.#body.isSettled()) && isComplete;
-  }
-
-  protected override render(): unknown {
-    return this.#body.part?.render() ?? this.#body.waiting;
+  protected override async fetchBody(): Promise<FilesBody> {
+    const { FilesBody } = await import('./files-body.ts');
+    return new FilesBody(this, this.#plan);
   }
 }
 

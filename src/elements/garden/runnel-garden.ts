@@ -1,10 +1,8 @@
-import { LitElement } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
-import { controls } from '../shared/controls.styles.ts';
-import { LatePart } from '../shared/late-part.ts';
+import { LateElement } from '../shared/late-element.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { tokens } from '../shared/tokens.styles.ts';
+import type { GardenBody } from './garden-body.ts';
 
 /**
  * @summary Edits the garden itself: place, climate, supply, zones, plantings and lines.
@@ -17,9 +15,7 @@ import { tokens } from '../shared/tokens.styles.ts';
  * @fires {RunnelOpenEvent} runnel-open - A new plan was started.
  * @fires {RunnelSelectEvent} runnel-select - The section that was asked for is in sight: no longer selected.
  */
-export class RunnelGarden extends LitElement {
-  static override readonly styles = [tokens, controls];
-
+export class RunnelGarden extends LateElement<GardenBody> {
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: IsoDate | undefined;
 
@@ -27,10 +23,6 @@ export class RunnelGarden extends LitElement {
   @state() private opened: ReadonlySet<string> = new Set();
 
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
-    const { GardenBody } = await import('./garden-body.ts');
-    return new GardenBody(this, this.#plan);
-  });
 
   /**
    * Whether a section is unfolded.
@@ -61,20 +53,16 @@ export class RunnelGarden extends LitElement {
 
   protected override updated(): void {
     const { part, ...others } = this.#plan.view.selection;
-    if (part === undefined || this.#body.part === undefined) return;
+    if (part === undefined || this.body === undefined) return;
     const section = this.renderRoot.querySelector(`#${part}`);
     section?.scrollIntoView({ block: 'start' });
     section?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
     this.#plan.select(others);
   }
 
-  protected override async getUpdateComplete(): Promise<boolean> {
-    const isComplete = await super.getUpdateComplete();
-    return (await this.#body.isSettled()) && isComplete;
-  }
-
-  protected override render(): unknown {
-    return this.#body.part?.render() ?? this.#body.waiting;
+  protected override async fetchBody(): Promise<GardenBody> {
+    const { GardenBody } = await import('./garden-body.ts');
+    return new GardenBody(this, this.#plan);
   }
 }
 

@@ -1,12 +1,10 @@
 import { consume } from '@lit/context';
-import { LitElement } from 'lit';
-import { state } from 'lit/decorators.js';
-import { controls } from '../shared/controls.styles.ts';
+import { property } from 'lit/decorators.js';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
-import { LatePart } from '../shared/late-part.ts';
+import { LateElement } from '../shared/late-element.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
-import { tokens } from '../shared/tokens.styles.ts';
+import type { TraceBody } from './trace-body.ts';
 
 /**
  * @summary Why the selected number is so: every step with its inputs, units, formula and source.
@@ -19,17 +17,13 @@ import { tokens } from '../shared/tokens.styles.ts';
  *
  * @csspart title - The number that is asked about.
  */
-export class RunnelTrace extends LitElement {
-  static override readonly styles = [tokens, controls];
-
+export class RunnelTrace extends LateElement<TraceBody> {
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
-    const { TraceBody } = await import('./trace-body.ts');
-    return new TraceBody(this, this.#plan);
-  });
 
-  /** Pointed at in this view or another. */
-  @consume({ context: pointedWeekContext, subscribe: true }) @state() private pointedWeek: number | undefined;
+  /** Week of the season that any view of the plan points at; it is marked where it is the one that is explained. */
+  @consume({ context: pointedWeekContext, subscribe: true })
+  @property({ attribute: false })
+  pointedWeek: number | undefined;
 
   constructor() {
     super();
@@ -41,13 +35,9 @@ export class RunnelTrace extends LitElement {
     if (week !== this.pointedWeek) this.dispatchEvent(new RunnelHoverEvent(week));
   }
 
-  protected override async getUpdateComplete(): Promise<boolean> {
-    const isComplete = await super.getUpdateComplete();
-    return (await this.#body.isSettled()) && isComplete;
-  }
-
-  protected override render(): unknown {
-    return this.#body.part?.render(this.pointedWeek) ?? this.#body.waiting;
+  protected override async fetchBody(): Promise<TraceBody> {
+    const { TraceBody } = await import('./trace-body.ts');
+    return new TraceBody(this, this.#plan);
   }
 }
 

@@ -24,19 +24,20 @@ interface Cell {
 
 /** The number that is asked about, whose it is, and the steps that lead to it. */
 export class TraceBody {
+  readonly #host: RunnelTrace;
   readonly #plan: PlanConsumer;
 
   constructor(host: RunnelTrace, plan: PlanConsumer) {
+    this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, traceStyles);
   }
 
-  /** `pointedWeek` is the one that this view or another points at. */
-  render(pointedWeek: number | undefined): unknown {
+  render(): unknown {
     const { view } = this.#plan;
     if (!isReady(view)) return waitingTemplate(view);
     const cell = cellOf(view);
-    return cell === undefined ? emptyTemplate() : this.#trace(view, cell, cell.week === pointedWeek);
+    return cell === undefined ? emptyTemplate() : this.#trace(view, cell, cell.week === this.#host.pointedWeek);
   }
 
   #trace(view: ReadyView, cell: Cell, isPointed: boolean): TemplateResult {

@@ -1,10 +1,8 @@
-import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
-import { controls } from '../shared/controls.styles.ts';
-import { LatePart } from '../shared/late-part.ts';
+import { LateElement } from '../shared/late-element.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { tokens } from '../shared/tokens.styles.ts';
+import type { WeekBody } from './week-body.ts';
 
 /**
  * @summary One week's instructions by zone, for a phone or the shed door: what to open, how long, on which days.
@@ -17,25 +15,14 @@ import { tokens } from '../shared/tokens.styles.ts';
  *
  * @csspart title - The week's days.
  */
-export class RunnelWeek extends LitElement {
-  static override readonly styles = [tokens, controls];
-
+export class RunnelWeek extends LateElement<WeekBody> {
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: IsoDate | undefined;
 
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
+  protected override async fetchBody(): Promise<WeekBody> {
     const { WeekBody } = await import('./week-body.ts');
     return new WeekBody(this, this.#plan);
-  });
-
-  protected override async getUpdateComplete(): Promise<boolean> {
-    const isComplete = await super.getUpdateComplete();
-    return (await this.#body.isSettled()) && isComplete;
-  }
-
-  protected override render(): unknown {
-    return this.#body.part?.render() ?? this.#body.waiting;
   }
 }
 

@@ -1,0 +1,41 @@
+import { LitElement } from 'lit';
+import { controls } from './controls.styles.ts';
+import { LatePart } from './late-part.ts';
+import { tokens } from './tokens.styles.ts';
+
+/** What an element shows, and the styles that go with it. */
+export interface LateBody {
+  render(): unknown;
+}
+
+/** An element all of whose content is fetched when it is first shown, so that a page does not wait for it. */
+export abstract class LateElement<Body extends LateBody> extends LitElement {
+  static override readonly styles = [tokens, controls];
+
+  readonly #body = new LatePart(this, () => this.fetchBody());
+
+  /**
+   * Called once, when the element first renders.
+   *
+   * @internal
+   */
+  protected abstract fetchBody(): Promise<Body>;
+
+  /**
+   * Undefined until it is there.
+   *
+   * @internal
+   */
+  protected get body(): Body | undefined {
+    return this.#body.part;
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    return (await this.#body.isSettled()) && isComplete;
+  }
+
+  protected override render(): unknown {
+    return this.body?.render() ?? this.#body.waiting;
+  }
+}
