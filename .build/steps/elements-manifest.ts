@@ -43,6 +43,8 @@ export interface ElementDeclaration {
   readonly slots?: readonly Named[];
   readonly cssParts?: readonly Named[];
   readonly cssProperties?: readonly Named[];
+  readonly superclass?: { readonly name: string; readonly package: string };
+  readonly customElement?: boolean;
 }
 
 /** The class of an event, with what it carries. */
@@ -142,6 +144,9 @@ function tidied(declaration: ElementDeclaration, tagName: string): ElementDeclar
   );
   return {
     ...declaration,
+    // What lies between an element and Lit is the kit's own business, and unknown to the analyzer.
+    superclass: { name: 'LitElement', package: 'lit' },
+    customElement: true,
     tagName,
     summary: oneLine(summary),
     description: rest.map(oneLine).join('\n\n'),

@@ -38,6 +38,15 @@ describe('what is read off the class comments', () => {
     expect(elements.map(({ tagName }) => tagName)).toEqual(elementNames().map((name) => `runnel-${name}`));
   });
 
+  it('says of each that it is a custom element, whatever class of the kit lies between it and Lit', () => {
+    for (const { customElement, superclass } of elements) {
+      expect({ customElement, superclass }).toEqual({
+        customElement: true,
+        superclass: { name: 'LitElement', package: 'lit' },
+      });
+    }
+  });
+
   it('leaves no reference page of an element that is no more, and links every one from README.md', () => {
     const pages = elements.map(({ tagName }) => `web-types/elements/${tagName}.md`);
     expect(filesUnder('web-types/elements', '')).toEqual(pages);
