@@ -50,5 +50,6 @@ function cellTemplate(sheet: SeasonSheet, row: SheetRow, column: SheetColumn): T
   if (face.kind !== 'figure') return html`<td></td>`;
   const isByHand = face.className.includes('by-hand');
   const [letter] = Object.entries(PAPER_STATES).find(([, state]) => face.className.includes(`state-${state}`)) ?? [];
-  return html`<td><b>${face.main}${isByHand ? '*' : ''}</b>${letter === undefined ? '' : html` <i>${letter}</i>`}${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
+  const sign = letter === undefined ? '' : html`<i>${letter}</i> `;
+  return html`<td>${sign}<b>${face.main}${isByHand ? '*' : ''}</b>${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
 }

@@ -42,7 +42,7 @@ export class CellTitles {
   writeAll(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    for (const td of this.#untitled) if (td.isConnected) this.write(td);
+    for (const td of this.#untitled) this.write(td);
     this.#untitled.clear();
   }
 
