@@ -48,6 +48,7 @@ function edited(plan: Plan, edit: Edit): Plan {
     case 'set-week-rain':
     case 'set-week-eto':
     case 'set-day-weather':
+    case 'change-day-weather':
     case 'set-climate':
       return editWeather(plan, edit);
     case 'rename-plan':

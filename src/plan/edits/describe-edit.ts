@@ -18,6 +18,7 @@ export function describeEdit(plan: Plan, edit: Edit): string {
     case 'set-week-rain':
     case 'set-week-eto':
     case 'set-day-weather':
+    case 'change-day-weather':
     case 'set-climate':
       return weatherEditInWords(plan, edit);
     case 'rename-plan':

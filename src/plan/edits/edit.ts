@@ -58,6 +58,8 @@ export type WeatherEdit =
   | { readonly type: 'set-week-eto'; readonly week: string; readonly eto: number | undefined }
   /** Replaces a day's observations; `undefined` clears them. */
   | { readonly type: 'set-day-weather'; readonly day: string; readonly weather: DayLog | undefined }
+  /** Replaces the named observations of a day; one given as `undefined` is taken out. */
+  | { readonly type: 'change-day-weather'; readonly day: string; readonly change: Change<DayLog> }
   | { readonly type: 'set-climate'; readonly climate: PlanClimate };
 
 /** `change` replaces the named fields; a field given as `undefined` goes back to its default. */

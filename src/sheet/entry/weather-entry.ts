@@ -1,5 +1,7 @@
 /** Rain or reference ET of a whole week, in the plan's unit. */
 import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
+import { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { quantity } from '../../plan/schema/quantity.ts';
@@ -15,9 +17,11 @@ const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { inch: 'us', milli
 const UNIT_WORDS: Readonly<Record<UnitSystem, string>> = { us: 'inches', metric: 'millimetres' };
 const KIND_WORDS: Readonly<Record<WeatherKind, string>> = { rain: 'rain', eto: 'reference ET' };
 
-/** The days of a week with a figure of their own. */
+/** The days of a week whose own figures win over its total. */
 interface OwnDays {
-  readonly days: readonly DayNumber[];
+  /** Entered as such. */
+  readonly entered: readonly DayNumber[];
+  readonly count: number;
   readonly sumMm: number;
 }
 
@@ -26,8 +30,8 @@ interface OwnDays {
  * choice of this kit): more is a slip of the finger.
  */
 const MOST_ETO_MM_PER_WEEK = 7 * 20;
-/** Less than any gauge can tell. */
-const SAME_MM = 0.05;
+/** Half of the last digit that is written, 0.01 in. */
+const SAME_MM = 0.127;
 
 export function weatherEntry(kind: WeatherKind, week: number, text: string, context: EntryContext): Entry {
   const { plan, season, locale } = context;
@@ -37,34 +41,41 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   if (amount.kind === 'unread') return refused(`${amount.why}. ${hint}`);
   const firstDay = season.garden.span.firstDay + 7 * week;
   const before = weekEntered(plan.log?.weeks, firstDay)?.[kind];
-  const own = ownDays(kind, firstDay, context);
+  const own = ownDays(kind, week, context);
   if (amount.kind === 'empty') {
     if (before !== undefined) return change(kind, firstDay, undefined);
-    return own.days.length === 0 ? { kind: 'same' } : takeOut(kind, own.days, context);
+    return own.entered.length === 0 ? { kind: 'same' } : takeOut(kind, own.entered);
   }
   const system = amount.unit === undefined ? plan.units : DEPTH_UNITS[amount.unit];
   if (system === undefined) return refused(`“${text.trim()}” is no depth of water. ${hint}`);
   const depth = system === plan.units ? amount.value : converted(amount.value, system, plan.units);
   const expected = expectedInstead(quantity('depth', plan.units), depth);
   if (expected !== undefined) return refused(`“${text.trim()}” does not fit: write ${expected}.`);
-  const why = whyNot(kind, toSi(depth, 'depth', plan.units), own, context);
+  const why = whyNot({ kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined }, context);
   if (why !== undefined) return refused(why);
   return depth === before ? { kind: 'same' } : change(kind, firstDay, depth);
 }
 
 /** Why a total cannot be: days win over it, so what they come to is the least, and all of it where each has its own. */
-function whyNot(kind: WeatherKind, mm: number, { days, sumMm }: OwnDays, context: EntryContext): string | undefined {
-  const what = KIND_WORDS[kind];
+function whyNot(
+  { kind, mm, own, hasTotal }: { kind: WeatherKind; mm: number; own: OwnDays; hasTotal: boolean },
+  context: EntryContext,
+): string | undefined {
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
     return `So much water no grass uses in a week: write at most ${inWords(MOST_ETO_MM_PER_WEEK, context)}.`;
   }
-  const first = `Or choose “${MENU_WORDS.giveBack}” first: that takes out what was entered by day.`;
-  if (days.length === 7 && Math.abs(mm - sumMm) > SAME_MM) {
-    return `Every day of this week has its own ${what}, ${inWords(sumMm, context)} in all, which counts. ${first}`;
-  }
-  if (mm > sumMm - SAME_MM) return undefined;
-  const count = days.length === 1 ? '1 day of this week has' : `${days.length} days of this week have`;
-  return `${count} ${what} of ${inWords(sumMm, context)} already, which counts: write at least that. ${first}`;
+  const { entered, count, sumMm } = own;
+  const isWhole = count === 7;
+  if (isWhole ? Math.abs(mm - sumMm) <= SAME_MM : mm >= sumMm - SAME_MM) return undefined;
+  const what = KIND_WORDS[kind];
+  const some =
+    count === 1 ? `1 day of this week has ${what} of its own` : `${count} days of this week have ${what} of their own`;
+  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${inWords(sumMm, context)} in all.`;
+  const least = isWhole ? '' : ' Write at least that.';
+  if (entered.length < count)
+    return `${said}${least} It follows from the temperatures of the log: take in a file with others.`;
+  const twice = hasTotal ? ' twice, for its total and for its days' : '';
+  return `${said}${least} To be rid of it, choose “${MENU_WORDS.giveBack}”${twice}.`;
 }
 
 function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined): Entry {
@@ -75,11 +86,10 @@ function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefine
 }
 
 /** The figure of each day goes, its other observations stay. */
-function takeOut(kind: WeatherKind, days: readonly DayNumber[], { plan }: EntryContext): Entry {
-  const edits = days.map((day): Edit => {
-    const { [kind]: _, ...weather } = plan.log?.days?.[isoDate(day)] ?? {};
-    return { type: 'set-day-weather', day: isoDate(day), weather };
-  });
+function takeOut(kind: WeatherKind, days: readonly DayNumber[]): Entry {
+  const edits = days.map(
+    (day): Edit => ({ type: 'change-day-weather', day: isoDate(day), change: { [kind]: undefined } }),
+  );
   const count = days.length === 1 ? '1 day' : `${days.length} days`;
   return { kind: 'edit', edit: { type: 'together', label: `Take out ${KIND_WORDS[kind]} of ${count}`, edits } };
 }
@@ -97,13 +107,24 @@ function weekEntered<T>(weeks: Readonly<Record<string, T>> | undefined, firstDay
   return Object.entries(weeks ?? {}).find(([day]) => isInWeek(dayNumber(day), firstDay))?.[1];
 }
 
-function ownDays(kind: WeatherKind, firstDay: DayNumber, { season }: EntryContext): OwnDays {
-  const field = kind === 'rain' ? 'rainMm' : 'etoMm';
-  const observed = season.garden.observed.days;
-  const days = [0, 1, 2, 3, 4, 5, 6]
-    .map((offset) => firstDay + offset)
-    .filter((day) => observed.get(day)?.[field] !== undefined);
-  return { days, sumMm: days.reduce((sum, day) => sum + (observed.get(day)?.[field] ?? 0), 0) };
+function ownDays(kind: WeatherKind, week: number, { plan, season }: EntryContext): OwnDays {
+  const { firstDay, eto, rain } = season.weather;
+  const isOwn = (place: number) =>
+    kind === 'eto'
+      ? !SHARED.has(ETO_METHODS[eto.method[place] as number] as string)
+      : !SHARED.has(RAIN_ORIGINS[rain.origin[place] as number] as string);
+  const places = [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset).filter(isOwn);
+  const { mm } = kind === 'eto' ? eto : rain;
+  return {
+    entered: places
+      .map((place) => firstDay + place)
+      .filter((day) => plan.log?.days?.[isoDate(day)]?.[kind] !== undefined),
+    count: places.length,
+    sumMm: places.reduce((sum, place) => sum + (mm[place] as number), 0),
+  };
 }
+
+/** Where a day has its figure from that a week's total replaces. */
+const SHARED: ReadonlySet<string> = new Set(['normals', 'observed-week']);
 
 const isInWeek = (day: DayNumber, firstDay: DayNumber): boolean => day >= firstDay && day < firstDay + 7;

@@ -1,8 +1,8 @@
 /** Minutes of a week, typed as such or as the gallons they should bring. */
 import { isoDate } from '../../engine/calendar.ts';
-import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
-import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { litresByChoice } from '../../engine/season/zone-week-with.ts';
 import { toSi } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { weekMinutes } from '../../plan/schema/records.ts';
@@ -13,6 +13,7 @@ import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
 import { type AmountUnit, parseAmount } from './parse-amount.ts';
 
+const WEEK_MINUTES = 7 * 24 * 60;
 const HINT = 'The minutes of this week go here, such as 45, 1 h 20 or 150 gal.';
 
 export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context: EntryContext): Entry {
@@ -26,14 +27,13 @@ export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context
   const origin = zoneOrigin(zone, week);
   if (origin === 'closed')
     return refused(`${name} is closed for this week: open the week first, then set its minutes.`);
-  const run = toRun(amount.value, amount.unit ?? shownUnit(context), { zone, week });
+  const field = origin === 'run' ? 'minutesRun' : 'minutes';
+  const run = toRun(amount.value, amount.unit ?? shownUnit(context), { zone, week, field }, context);
   if (typeof run === 'string') return refused(run);
   const { minutes } = run;
   const expected = expectedInstead(weekMinutes, minutes);
   if (expected !== undefined) return refused(`“${text.trim()}” does not fit: write ${expected}.`);
-  const choice = zone.zone.choices.get(week);
-  const before = origin === 'run' ? choice?.minutesRun : choice?.minutes;
-  if (before === minutes) return { kind: 'same' };
+  if (zone.zone.choices.get(week)?.[field] === minutes) return { kind: 'same' };
   const type = origin === 'run' ? 'set-minutes-run' : 'set-minutes';
   const edit: Edit = { type, zone: zone.zone.id, week: weekOf(context, week), minutes };
   return { kind: 'edit', edit, remark: roundingRemark(zone, run, context) };
@@ -65,24 +65,45 @@ interface Run {
   readonly litres?: number;
 }
 
+interface ZoneWeekPlace {
+  readonly zone: ZoneSeason;
+  readonly week: number;
+  /** Which minutes are typed. */
+  readonly field: 'minutes' | 'minutesRun';
+}
+
 /** Minutes of the week, or why the figure is none. */
-function toRun(
-  value: number,
-  unit: AmountUnit,
-  at: { readonly zone: ZoneSeason; readonly week: number },
-): Run | string {
+function toRun(value: number, unit: AmountUnit, at: ZoneWeekPlace, context: EntryContext): Run | string {
   if (unit === 'minute') return { minutes: value };
   if (unit !== 'gallon' && unit !== 'litre') return `A zone’s week takes minutes or a volume. ${HINT}`;
-  const litres = unit === 'gallon' ? toSi(value, 'volume', 'us') : value;
-  const litresPerMinute = weekFlowLpm(at.zone, at.week);
-  if (litresPerMinute === 0) {
-    return `No line of ${at.zone.zone.name} gives water in this week, so a volume cannot be turned into minutes.`;
+  const wantedLitres = unit === 'gallon' ? toSi(value, 'volume', 'us') : value;
+  if (!(wantedLitres > 0)) return { minutes: value };
+  return minutesFor(wantedLitres, at, context);
+}
+
+/** The fewest whole steps of the timer on each watering day that come nearest to a volume. */
+function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, context: EntryContext): Run | string {
+  const { name, timerStepMinutes, choices } = zone.zone;
+  const step = timerStepMinutes * wateringDayCount(zone.zone);
+  const litresOf = litresByChoice(context.season, zone, week);
+  const litresAt = (steps: number) => litresOf({ ...choices.get(week), [field]: steps * step });
+  const most = Math.floor(WEEK_MINUTES / step);
+  const mostLitres = litresAt(most);
+  if (mostLitres === 0)
+    return `No line of ${name} gives water in this week, so a volume cannot be turned into minutes.`;
+  if (mostLitres < wantedLitres) {
+    const { volumeWords } = sheetFormat(context.plan.units, context.locale);
+    return `${name} gives ${volumeWords(mostLitres)} at most, running all week: write less.`;
   }
-  // What a timer can be set to: whole steps on each watering day.
-  const step = at.zone.zone.timerStepMinutes * wateringDayCount(at.zone.zone);
-  const steps = Math.round(litres / litresPerMinute / step);
-  const minutes = litres > 0 ? Math.max(1, steps) * step : steps * step;
-  return { minutes, wantedLitres: litres, litres: minutes * litresPerMinute };
+  let [few, enough] = [1, most];
+  while (few < enough) {
+    const middle = Math.floor((few + enough) / 2);
+    if (litresAt(middle) < wantedLitres) few = middle + 1;
+    else enough = middle;
+  }
+  const [below, above] = [litresAt(enough - 1), litresAt(enough)];
+  const isBelow = enough > 1 && wantedLitres - below < above - wantedLitres;
+  return { minutes: (isBelow ? enough - 1 : enough) * step, wantedLitres, litres: isBelow ? below : above };
 }
 
 /** What a timer's steps made of a volume, where that is another one to the eye. */
@@ -94,14 +115,6 @@ function roundingRemark({ zone }: ZoneSeason, run: Run, { plan, locale }: EntryC
   const days = wateringDayCount(zone);
   const step = format.minutesWords(zone.timerStepMinutes);
   return `${wanted} became ${given}, ${format.minutesWords(minutes)}: the timer runs in steps of ${step} on each of ${format.days(days)}.`;
-}
-
-/** Litres that a minute of this week brings, shut-offs as they stand; of its open lines where it does not run. */
-function weekFlowLpm(zone: ZoneSeason, week: number): number {
-  const minutes = zoneFigure(zone, 'minutes', week);
-  const litres = zoneFigure(zone, 'litres', week);
-  if (minutes > 0 && litres > 0) return litres / minutes;
-  return zone.plantings.reduce((sum, planting) => sum + plantingFigure(planting, 'flowLpm', week), 0);
 }
 
 function weekOf({ season }: EntryContext, week: number): string {

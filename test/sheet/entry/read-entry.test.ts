@@ -1,4 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { isoDate } from '../../../src/engine/calendar.ts';
+import type { ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
@@ -72,11 +76,14 @@ describe('an emptied cell gives back', () => {
         type: 'together',
         label: 'Take out rain of 2 days',
         edits: [
-          { type: 'set-day-weather', day: '2027-04-20', weather: {} },
-          { type: 'set-day-weather', day: '2027-04-21', weather: { eto: 0.11 } },
+          { type: 'change-day-weather', day: '2027-04-20', change: { rain: undefined } },
+          { type: 'change-day-weather', day: '2027-04-21', change: { rain: undefined } },
         ],
       }),
     );
+    const both = ['eto', 'rain'].map((row) => ({ cell: cellOf(sheetOf(), row, '2027-04-19'), text: '' }));
+    const emptied = sheetOf().readBlock(both, 'Cut %n cells').edit;
+    expect(emptied && applyEdit(mixedGarden(), emptied).log?.days).toBeUndefined();
     const { log } = applyEdit(mixedGarden(), (taken as Extract<typeof taken, { kind: 'edit' }>).edit);
     expect(log?.days).toEqual({ '2027-04-21': { eto: 0.11 } });
   });
@@ -129,6 +136,36 @@ describe('a week’s weather of which some days are known', () => {
     }
   });
 
+  it('takes what it said itself was the least', () => {
+    const days = { '2027-04-20': { rain: 0.227 }, '2027-04-21': { rain: 0.227 } };
+    const sheet = sheetOf({ ...mixedGarden(), log: { days } });
+    expect(sheet.read(cellOf(sheet, 'rain', '2027-04-19'), '0.45').kind).toBe('edit');
+  });
+
+  it('says of a total beside them that it has to be given back twice', () => {
+    const log = { days: { '2027-06-08': { rain: 0.3 } }, weeks: { '2027-06-07': { rain: 0.5 } } };
+    const sheet = sheetOf({ ...mixedGarden(), log });
+    expect(sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2')).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('twice, for its total and for its days'),
+    });
+  });
+
+  it('takes no total that would change nothing, where temperatures tell the reference ET', () => {
+    const days = Object.fromEntries(
+      [7, 8, 9, 10, 11, 12, 13].map((day) => [
+        `2027-06-${String(day).padStart(2, '0')}`,
+        { minTemperature: 55, maxTemperature: 75 },
+      ]),
+    );
+    const sheet = sheetOf({ ...mixedGarden(), log: { days } });
+    const entry = sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '3');
+    expect(entry).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('follows from the temperatures of the log'),
+    });
+  });
+
   it('takes no other total where every day is known', () => {
     const days = Object.fromEntries(
       [7, 8, 9, 10, 11, 12, 13].map((day) => [`2027-06-${String(day).padStart(2, '0')}`, { rain: 0.1 }]),
@@ -137,7 +174,9 @@ describe('a week’s weather of which some days are known', () => {
     const cell = cellOf(sheet, 'rain', '2027-06-07');
     expect(sheet.read(cell, '0.9')).toEqual({
       kind: 'refused',
-      why: expect.stringContaining('Every day of this week has its own rain, 0.7 inches in all'),
+      why: expect.stringContaining(
+        'Every day of this week has its own rain, 0.7 inches in all. To be rid of it, choose',
+      ),
     });
     expect(sheet.read(cell, '0.7').kind).toBe('edit');
   });
@@ -150,6 +189,40 @@ describe('a volume', () => {
       remark: expect.stringMatching(
         /^150 gallons became 1\d\d gallons, \d+ minutes: the timer runs in steps of 1 minute on each of 3 days\.$/,
       ),
+    });
+  });
+
+  it('is what the season gives for the minutes that are set, in every week, and what is said of it', () => {
+    const plan = mixedGarden();
+    const sheet = sheetOf(plan);
+    let entered = 0;
+    for (let week = 0; week < 30; week++) {
+      for (const gallons of [20, 80, 200, 600]) {
+        const cell = cellOf(sheet, 'beds', isoDate(sheet.state.season.garden.span.firstDay + 7 * week));
+        const entry = sheet.read(cell, `${gallons} gal`);
+        if (entry.kind !== 'edit') continue;
+        const zone = computeSeason(applyEdit(plan, entry.edit)).zones[0] as ZoneSeason;
+        const given = zoneFigure(zone, 'litres', week) / 3.785411784;
+        const said = /became ([\d,.]+) gallons/.exec(entry.remark ?? '')?.[1] ?? String(gallons);
+        expect(
+          Math.abs(given - Number(said.replaceAll(',', ''))),
+          `${gallons} gal in week ${week}`,
+        ).toBeLessThanOrEqual(0.5);
+        entered++;
+      }
+    }
+    expect(entered).toBeGreaterThan(60);
+  });
+
+  it('is refused where nothing could bring it', () => {
+    // The week before the tomatoes: the shrubs' shut-off stays shut by itself.
+    expect(read('beds', '2027-04-12', '60 gal')).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('a volume cannot be turned into minutes'),
+    });
+    expect(read('beds', '2027-06-07', '90000 gal')).toEqual({
+      kind: 'refused',
+      why: expect.stringMatching(/^Beds gives [\d,]+ gallons at most, running all week: write less\.$/),
     });
   });
 
@@ -191,10 +264,24 @@ describe('refused, in words', () => {
       '2027-04-19',
       '0.4',
       'all',
-      '2 days of this week have rain of 0.45 inches already',
+      '2 days of this week have rain of their own, 0.45 inches in all. Write at least that.',
     ],
-    ['less than its days have, in mm', 'rain', '2027-04-19', '11 mm', 'all', 'which counts: write at least that'],
-    ['less than its day has', 'eto', '2027-04-19', '0.1', 'all', '1 day of this week has reference ET of 0.11 inches'],
+    [
+      'less than its days have, in mm',
+      'rain',
+      '2027-04-19',
+      '11 mm',
+      'all',
+      'Write at least that. To be rid of it, choose “Give back to the calculation”.',
+    ],
+    [
+      'less than its day has',
+      'eto',
+      '2027-04-19',
+      '0.1',
+      'all',
+      '1 day of this week has reference ET of its own, 0.11 inches in all',
+    ],
     ['more than grass can use', 'eto', '2027-06-07', '5.6', 'all', 'write at most 5.51 inches'],
     ['words as weather', 'rain', '2027-06-07', 'wet', 'all', 'The rain of the whole week goes here, in inches.'],
     ['a planting without a shut-off', 'tomatoes', '2027-06-07', '2', 'all', 'Tomatoes has no shut-off'],

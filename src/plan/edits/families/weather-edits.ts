@@ -1,5 +1,6 @@
 /** Edits of the observed weather and of the climate. */
-import type { Plan, PlanWeek } from '../../schema/plan-schema.ts';
+import { sameData } from '../../same-data.ts';
+import type { Plan, PlanDay, PlanWeek } from '../../schema/plan-schema.ts';
 import { changed, withKey } from '../change.ts';
 import type { Change, WeatherEdit } from '../edit.ts';
 import { readWeek, writeWeek } from '../week-records.ts';
@@ -11,16 +12,26 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
       return withWeek(plan, edit.week, { rain: edit.rain });
     case 'set-week-eto':
       return withWeek(plan, edit.week, { eto: edit.eto });
-    case 'set-day-weather': {
-      const isCleared = edit.weather === undefined || Object.keys(edit.weather).length === 0;
-      const days = withKey(plan.log?.days, edit.day, isCleared ? undefined : edit.weather);
-      return withLog(plan, { days });
-    }
+    case 'set-day-weather':
+      return withDay(plan, edit.day, edit.weather);
+    case 'change-day-weather':
+      return withDay(plan, edit.day, changed(dayOf(plan, edit.day) ?? {}, edit.change));
     case 'set-climate': {
       const site = changed(plan.site, { climate: edit.climate });
       return site === plan.site ? plan : { ...plan, site };
     }
   }
+}
+
+function dayOf(plan: Plan, day: string): PlanDay | undefined {
+  const days = plan.log?.days;
+  return days && Object.hasOwn(days, day) ? days[day] : undefined;
+}
+
+function withDay(plan: Plan, day: string, weather: PlanDay | undefined): Plan {
+  if (sameData(dayOf(plan, day), weather)) return plan;
+  const isCleared = weather === undefined || Object.keys(weather).length === 0;
+  return withLog(plan, { days: withKey(plan.log?.days, day, isCleared ? undefined : weather) });
 }
 
 function withWeek(plan: Plan, week: string, change: Change<PlanWeek>): Plan {

@@ -34,13 +34,13 @@ export function weatherEditInWords(plan: Plan, edit: WeatherEdit): string {
       return `Rain, ${weekName(plan, edit.week)}: ${amount(edit.rain, unit)}`;
     case 'set-week-eto':
       return `Reference ET, ${weekName(plan, edit.week)}: ${amount(edit.eto, unit)}`;
-    case 'set-day-weather': {
+    case 'set-day-weather':
+    case 'change-day-weather': {
       const day = isIsoDate(edit.day) ? dayInWords(dayNumber(edit.day)) : shortText(edit.day);
-      const rain = edit.weather?.rain;
-      if (rain !== undefined) return `Weather of ${day}: rain ${rain} ${unit}`;
-      return edit.weather === undefined
-        ? `Weather of ${day}: taken out`
-        : `Weather of ${day}: ${fieldList(edit.weather)}`;
+      const weather = (edit.type === 'set-day-weather' ? edit.weather : edit.change) ?? {};
+      if (weather.rain !== undefined) return `Weather of ${day}: rain ${weather.rain} ${unit}`;
+      const isGone = Object.values(weather).every((value) => value === undefined);
+      return `Weather of ${day}: ${isGone ? 'taken out' : fieldList(weather)}`;
     }
     case 'set-climate':
       return 'Climate changed';
