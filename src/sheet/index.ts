@@ -13,6 +13,8 @@
  * });
  * ```
  */
+
+export type { HistoryStep } from '../plan/history/history-key.ts';
 export { adoptSheetStyles } from './grid/adopt-styles.ts';
 export { bindingOf } from './grid/bindings.ts';
 export { seasonMenuItems } from './grid/menu-items.ts';
@@ -28,5 +30,5 @@ export {
 export { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './grid/season-setting.ts';
 export type { RowPlace } from './row-place.ts';
 export { SeasonSheet, type SheetState } from './season-sheet.ts';
-export type { HistoryStep, SheetPlace } from './sheet-place.ts';
+export type { SheetPlace } from './sheet-place.ts';
 export { MEASURES, type Measure, type SheetView, SORTS, type Sort } from './sheet-view.ts';

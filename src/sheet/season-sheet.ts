@@ -42,7 +42,7 @@ export class SeasonSheet {
 
   constructor(state: SheetState) {
     this.#state = state;
-    this.#rows = [...seasonRows(state.season, this.#view)];
+    this.#rows = [...seasonRows(state.season, this.#view, state.locale)];
     this.#format = sheetFormat(state.plan.units, state.locale);
     this.#calendar = weekCalendar(state.season.garden.span, state.locale);
     this.#faces = this.#newFaces();
@@ -120,8 +120,18 @@ export class SeasonSheet {
     this.show({ hiddenZones: new Set([...this.#view.hiddenZones, ...ids]) });
   }
 
+  /** How many of the season's weeks and zones are hidden. */
+  get hidden(): { readonly weeks: number; readonly zones: number } {
+    const { hiddenWeeks, hiddenZones } = this.#view;
+    return {
+      weeks: [...hiddenWeeks].filter((week) => week < this.weeks).length,
+      zones: this.#state.season.zones.filter(({ zone }) => hiddenZones.has(zone.id)).length,
+    };
+  }
+
   get hidesSomething(): boolean {
-    return this.#view.hiddenWeeks.size + this.#view.hiddenZones.size > 0;
+    const { weeks, zones } = this.hidden;
+    return weeks + zones > 0;
   }
 
   showAll(): void {
@@ -207,7 +217,7 @@ export class SeasonSheet {
   }
 
   #setRows(): void {
-    const next = seasonRows(this.#state.season, this.#view);
+    const next = seasonRows(this.#state.season, this.#view, this.#state.locale);
     const isSame = next.length === this.#rows.length && next.every((row, at) => rowKey(row) === this.#keyAt(at));
     if (isSame) this.#rows.splice(0, next.length, ...next);
     else this.#rows = [...next];

@@ -7,5 +7,3 @@ export interface SheetPlace {
   /** Week of the season, from 0. */
   readonly week?: number | undefined;
 }
-
-export type HistoryStep = 'undo' | 'redo';

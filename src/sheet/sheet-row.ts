@@ -36,11 +36,12 @@ export const ETO_ROW: EtoRow = { kind: 'eto' };
 export const RAIN_ROW: RainRow = { kind: 'rain' };
 export const TOTAL_ROW: TotalRow = { kind: 'total' };
 
-/** Weather on top, zones with their unfolded plantings, the total at the foot. */
-export function seasonRows(season: Season, view: SheetView): readonly SheetRow[] {
+/** Weather on top, zones with their unfolded plantings, the total at the foot. Names are in the order of `locale`. */
+export function seasonRows(season: Season, view: SheetView, locale?: string): readonly SheetRow[] {
   const zones = sorted(
     season.zones.filter((zone) => isShown(zone, view)),
     view.sort,
+    locale,
   );
   return [ETO_ROW, RAIN_ROW, ...zones.flatMap((zone) => zoneRows(zone, view.open.has(zone.zone.id))), TOTAL_ROW];
 }
@@ -73,9 +74,9 @@ function isInState(zone: ZoneSeason, state: SheetView['state']): boolean {
   return state === undefined || weeksOf(zone).some((week) => zoneState(zone, week) === state);
 }
 
-function sorted(zones: readonly ZoneSeason[], sort: Sort): readonly ZoneSeason[] {
+function sorted(zones: readonly ZoneSeason[], sort: Sort, locale: string | undefined): readonly ZoneSeason[] {
   if (sort === 'plan') return zones;
-  if (sort === 'name') return zones.toSorted((left, right) => left.zone.name.localeCompare(right.zone.name));
+  if (sort === 'name') return zones.toSorted((left, right) => left.zone.name.localeCompare(right.zone.name, locale));
   const rank = sort === 'volume' ? seasonLitres : weeksInTrouble;
   return zones.toSorted((left, right) => rank(right) - rank(left));
 }

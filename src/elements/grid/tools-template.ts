@@ -24,11 +24,10 @@ export function toolsTemplate(
 }
 
 /** `Show 2 weeks and 1 zone hidden`: nobody else says that the sheet is not whole. */
-function hiddenWords({ view }: SeasonSheet): string {
-  const { hiddenWeeks, hiddenZones } = view;
+function hiddenWords({ hidden: { weeks, zones } }: SeasonSheet): string {
   return gridWords.showHidden([
-    ...(hiddenWeeks.size > 0 ? [gridWords.hiddenWeeks(hiddenWeeks.size)] : []),
-    ...(hiddenZones.size > 0 ? [gridWords.hiddenZones(hiddenZones.size)] : []),
+    ...(weeks > 0 ? [gridWords.hiddenWeeks(weeks)] : []),
+    ...(zones > 0 ? [gridWords.hiddenZones(zones)] : []),
   ]);
 }
 

@@ -3,6 +3,7 @@ import { css, html, LitElement, type PropertyValues, type TemplateResult } from 
 import { property } from 'lit/decorators.js';
 import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
@@ -20,7 +21,7 @@ import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
-import { historyKey, isTyping } from './history-key.ts';
+import { isTyping } from './is-typing.ts';
 import { LateKeeping } from './late-keeping.ts';
 
 /**

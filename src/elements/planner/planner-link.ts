@@ -62,7 +62,10 @@ export class PlannerLink extends LitElement {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
     const { linkTo } = await import('../../exchange/link/link-to.ts');
-    this.link = await linkTo(plan, location.href);
+    const link = await linkTo(plan, location.href);
+    // Somebody may have gone on to something else meanwhile.
+    if (plan !== this.#plan.view.plan) return;
+    this.link = link;
     try {
       await navigator.clipboard.writeText(this.link);
       this.isCopied = true;

@@ -17,11 +17,11 @@ import {
   undo,
   undoLabel,
 } from '../../plan/history/history.ts';
+import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { checkPlan, type ReadResult } from '../../plan/reading/check-plan.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import { readPlan } from '../../plan/reading/read-plan.ts';
 import type { ChangeCause } from './events/change-event.ts';
-import type { HistoryStep } from './events/history-event.ts';
 import { heldSelection, isSameSelection } from './held-selection.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-context.ts';

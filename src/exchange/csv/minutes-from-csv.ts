@@ -1,7 +1,7 @@
 /** Minutes set by hand from a CSV table: a row for each zone, a column for each week, as `seasonToCsv` writes it. */
 import { dayNumber, isIsoDate, isoDate } from '../../engine/calendar.ts';
-import type { Season, ZoneSeason } from '../../engine/season/season.ts';
-import { zoneFigure } from '../../engine/season/zone-week.ts';
+import type { MinutesOrigin, Season, ZoneSeason } from '../../engine/season/season.ts';
+import { zoneFigure, zoneOrigin } from '../../engine/season/zone-week.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
@@ -57,6 +57,11 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
   const faults = weeks
     .filter((column, at) => !isFirst(column, at))
     .map(({ place }) => ({ line: 1, value: header[place] ?? '', expected: 'each week of the season once' }));
+  faults.push(
+    ...header
+      .filter((heading, place) => isIsoDate(heading) && !weeks.some((column) => column.place === place))
+      .map((value) => ({ line: 1, value, expected: 'a week of the season' })),
+  );
   const reading: Reading = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
   for (const row of rows) {
     if (row.cells[places.planting]) continue;
@@ -71,7 +76,15 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
 
 function readRow(row: TableRow, name: string, reading: Reading): void {
   const { plan, faults, lines } = reading;
-  const zone = zoneNamed(plan, name);
+  const [zone, ...others] = zonesNamed(plan, name);
+  if (others.length > 0) {
+    faults.push({
+      line: row.line,
+      value: name,
+      expected: `a name of one zone: ${others.length + 1} zones have this one`,
+    });
+    return;
+  }
   if (zone === undefined) {
     faults.push({ line: row.line, value: name, expected: 'the name of a zone of the plan' });
     return;
@@ -96,11 +109,20 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
     const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
     // What goes out is what the season has run: taken in again unchanged, it changes nothing.
     const isSame = isComputed(to, computed, week) || (from !== undefined && Math.abs(from - to) < SAME_MINUTES);
-    if (!isSame) {
+    if (isSame) continue;
+    const held = computed && HELD[zoneOrigin(computed, week)];
+    if (held !== undefined) faults.push({ line, value, expected: `nothing for the week of ${day}, ${held}` });
+    else {
       changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
     }
   }
 }
+
+/** Weeks in which minutes set by hand would change nothing, as a person is told. */
+const HELD: Partial<Record<MinutesOrigin, string>> = {
+  closed: 'for which the zone is closed: open it first',
+  run: 'of which the minutes really run are noted: change those',
+};
 
 function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number): boolean {
   return zone !== undefined && Math.abs(zoneFigure(zone, 'minutes', week) - minutes) < SAME_MINUTES;
@@ -115,8 +137,8 @@ function weekColumns(header: readonly string[], { season }: Plan): readonly Week
   });
 }
 
-function zoneNamed(plan: Plan, name: string): PlanZone | undefined {
-  return plan.zones.find((zone) => zone.name.trim().toLowerCase() === name.toLowerCase());
+function zonesNamed(plan: Plan, name: string): readonly PlanZone[] {
+  return plan.zones.filter((zone) => zone.name.trim().toLowerCase() === name.toLowerCase());
 }
 
 function find(header: readonly string[], word: string): number {

@@ -21,7 +21,7 @@ export interface CsvChoice {
 }
 
 /** What a spreadsheet takes for the beginning of a formula, whatever follows and on however many lines. */
-const FORMULA = /^\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/;
+const FORMULA = /^'*\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/;
 
 /** Decimals that are kept: more than any screen shows, few enough to read. */
 const DECIMALS = 3;

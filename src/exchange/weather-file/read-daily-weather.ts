@@ -26,7 +26,7 @@ export interface WeatherUnits {
   readonly max: UnitSystem | undefined;
 }
 
-/** Words that head a column, in lower case, letters only, without their unit. */
+/** Words that head a column, in lower case, letters only, without their unit; of two columns the one named first here. */
 const HEADINGS = {
   date: ['date', 'day'],
   rain: ['rain', 'rainfall', 'raintotal', 'totalrain', 'precipitation', 'prcp', 'precip'],
@@ -90,7 +90,8 @@ export type WeatherColumns = { readonly [Name in Column]?: ColumnPlace };
 export function weatherColumns(header: readonly string[]): WeatherColumns {
   const headings = header.map(readHeading);
   const found = (Object.keys(HEADINGS) as Column[]).flatMap((column) => {
-    const place = headings.findIndex(({ word }) => (HEADINGS[column] as readonly string[]).includes(word));
+    const places = HEADINGS[column].map((known) => headings.findIndex(({ word }) => word === known));
+    const place = places.find((each) => each >= 0) ?? -1;
     return place < 0 ? [] : [[column, { place, units: headings[place]?.units }] as const];
   });
   return Object.fromEntries(found);

@@ -1,5 +1,6 @@
 /** Watering days on which a planting's shut-off is open, set by hand. */
 import { isoDate } from '../../engine/calendar.ts';
+import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingRow } from '../sheet-row.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
@@ -24,6 +25,9 @@ export function openDaysEntry(
     if (!Number.isInteger(amount.value) || amount.value < 0 || amount.value > most) {
       return refused(`“${text.trim()}” does not fit: write a whole number from 0 to ${most} days.`);
     }
+  }
+  if (days !== undefined && plantingFigure(planting, 'groundDays', week) === 0) {
+    return refused(`${planting.planting.name} is not in the ground in this week, so its shut-off waters bare soil.`);
   }
   if (days === before) return { kind: 'same' };
   const where = { zone: zone.zone.id, week: isoDate(context.season.garden.span.firstDay + 7 * week) };

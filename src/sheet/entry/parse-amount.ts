@@ -55,5 +55,7 @@ function sumOf(hours: string, minutes: string, locale: string): Amount {
   const whole = parseNumber(hours, locale);
   const rest = parseNumber(minutes, locale);
   if (whole.kind === 'unread') return whole;
-  return rest.kind === 'unread' ? rest : amount(whole.value * 60 + rest.value, 'minute');
+  if (rest.kind === 'unread') return rest;
+  if (rest.value < 0 || rest.value >= 60) return { kind: 'unread', why: `Minutes behind hours are from 0 to 59` };
+  return amount(whole.value * 60 + rest.value, 'minute');
 }

@@ -21,7 +21,8 @@ const known = new Map<string, Separators>();
 export function parseNumber(text: string, locale: string): ParsedNumber {
   const { decimal, letters } = separatorsOf(locale);
   const latin = Array.from(text, (letter) => letters.get(letter) ?? letter).join('');
-  const plain = latin.replaceAll(/[\s\u00a0\u202f\u2019']/gu, '');
+  // A blank or an apostrophe stands before three digits, or it parts two numbers.
+  const plain = latin.trim().replaceAll(/(?<=\d)[\s\u00a0\u202f\u2019'](?=\d{3}(?!\d))|(?<=^[+\-\u2212])\s+/gu, '');
   if (!/^[+\-\u2212]?[\d.,]*\d[\d.,]*$/.test(plain)) return unread(`“${text.trim()}” is not a number`);
   const value = readParts(plain.replace(/^[+\-\u2212]/, ''), decimal, text.trim());
   if (typeof value === 'string') return unread(value);

@@ -27,7 +27,7 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
   return {
     beforeCopy(data, ranges) {
       const measure = askedFor.get(binding) ?? sheet.view.measure;
-      const entries = data.map((line) => line.map(String));
+      const entries = data.map((line) => line.map(textOf));
       let count = 0;
       forEachCell(binding, ranges, (cell, line, place) => {
         (data[line] as unknown[])[place] = sheet.copyText(cell, measure);
@@ -49,18 +49,23 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
   };
 }
 
-/** Takes out what would lie beyond the last row or column, which the library does not bear; gives how many cells that is. */
-function cutToSheet({ hot }: SeasonBinding, data: unknown[][], ranges: Ranges): number {
+/**
+ * Takes out what would lie beyond the last row or column, which the library does not bear; gives how many cells that is. A
+ * host's grid may have more rows to come.
+ */
+function cutToSheet({ hot, setting }: SeasonBinding, data: unknown[][], ranges: Ranges): number {
   const [{ startRow = 0, startCol = 0 } = {}] = ranges;
   const cells = () => data.reduce((sum, line) => sum + line.length, 0);
   const before = cells();
-  data.splice(Math.max(0, hot.countRows() - Math.max(0, startRow)));
+  if (setting.rowOf === undefined) data.splice(Math.max(0, hot.countRows() - Math.max(0, startRow)));
   for (const line of data) line.splice(Math.max(0, hot.countCols() - Math.max(0, startCol)));
   return before - cells();
 }
 
 const blockOf = (data: readonly (readonly unknown[])[]): string =>
-  data.map((line) => line.map(String).join('\t')).join('\n');
+  data.map((line) => line.map(textOf).join('\t')).join('\n');
+
+const textOf = (value: unknown): string => String(value ?? '');
 
 type Ranges = Parameters<NonNullable<Events['beforeCopy']>>[1];
 

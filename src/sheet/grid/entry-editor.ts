@@ -1,5 +1,7 @@
 /** The editor of a season's cell: what is typed goes to the plan as an edit, and stays on screen where it is refused. */
 import type { TextEditor } from 'handsontable/editors/textEditor';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { SheetCell } from '../sheet-cell.ts';
 import { ENTRY_NAME } from '../words.ts';
 import { bindingOf } from './bindings.ts';
 import { enterText } from './entry-hooks.ts';
@@ -10,10 +12,14 @@ type TextEditorClass = typeof TextEditor;
 export function entryEditor(Base: TextEditorClass): TextEditorClass {
   return class EntryEditor extends Base {
     #opened = '';
+    /** What is typed into, with the zones of the plan that it lies in: rows may move, and another plan may be opened. */
+    #typedInto: { readonly cell: SheetCell; readonly zones: Plan['zones'] } | undefined;
 
     override beginEditing(newInitialValue?: unknown, event?: Event): void {
       const cell = this.#cell();
-      const text = cell === undefined ? '' : bindingOf(this.hot)?.setting.sheet.entryText(cell);
+      const sheet = bindingOf(this.hot)?.setting.sheet;
+      const text = cell === undefined ? '' : sheet?.entryText(cell);
+      this.#typedInto = cell && sheet && { cell, zones: sheet.state.plan.zones };
       this.#opened = this.isInFullEditMode() ? (text ?? '') : '';
       super.beginEditing(typeof newInitialValue === 'string' ? newInitialValue : text, event);
     }
@@ -52,7 +58,9 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
       }
       const { row, col } = this;
       const why =
-        row === null || col === null ? undefined : enterText(this.hot, { row, column: col }, text, ctrlDown === true);
+        row === null || col === null
+          ? undefined
+          : enterText(this.hot, { row, column: col }, { text, into: this.#typedInto, everywhere: ctrlDown === true });
       if (why === undefined) super.finishEditing(true, ctrlDown, callback);
       else this.#stayOpen(why, callback);
     }

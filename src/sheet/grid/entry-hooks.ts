@@ -85,16 +85,33 @@ export function enterEverywhere(binding: SeasonBinding, text: string, label: str
   if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
 }
 
-/** Enters a typed text; `everywhere` puts it into every selected cell. Lines that say why, where it was refused. */
+export interface TypedText {
+  readonly text: string;
+  /** The cell as it was when somebody began to type, with the zones of the plan then. */
+  readonly into: { readonly cell: BlockEntry['cell']; readonly zones: readonly unknown[] } | undefined;
+  /** Puts it into every selected cell. */
+  readonly everywhere: boolean;
+}
+
+/**
+ * Enters a typed text where it was meant to go, whatever stands there by now. Gone with its zone, or with its plan where
+ * another was opened meanwhile, it is not entered. Lines that say why, where it was refused.
+ */
 export function enterText(
   hot: Handsontable.Core,
   at: Coords,
-  text: string,
-  everywhere: boolean,
+  { text, into, everywhere }: TypedText,
 ): readonly string[] | undefined {
   const binding = bindingOf(hot);
-  const cell = binding?.cell(at.row, at.column);
-  if (binding === undefined || cell === undefined) return undefined;
+  if (binding === undefined || into === undefined) return undefined;
+  const { sheet } = binding.setting;
+  const { zones } = sheet.state.plan;
+  const isSamePlan = zones === into.zones || zones.some((zone) => into.zones.includes(zone));
+  const cell = isSamePlan ? sheet.now(into.cell) : undefined;
+  if (cell === undefined) {
+    binding.callout.showSoon(at.row, at.column, [SPOKEN.typedIntoAnother(text)]);
+    return undefined;
+  }
   const places = everywhere ? selectedCells(binding) : [{ ...at, cell }];
   return enterBlock(
     binding,

@@ -12,6 +12,8 @@ export function editNote(binding: SeasonBinding): void {
   const cell = at && binding.cell(at.row ?? -1, at.col ?? -1);
   if (cell === undefined || cell.column.kind !== 'week' || !('zone' in cell.row)) return;
   const { sheet } = setting;
+  // By its day: the season may move while somebody writes.
+  const day = sheet.weekDay(cell.column.week);
   const before = cell.row.zone.zone.choices.get(cell.column.week)?.note ?? '';
   const form = noteForm(hot.rootDocument, `${NOTE_WORDS.title}: ${sheet.nameOf(cell)}`, before);
   const { textarea } = form;
@@ -20,7 +22,7 @@ export function editNote(binding: SeasonBinding): void {
     hot.rootElement.dispatchEvent(new TypedEvent(textarea));
     if (note !== undefined)
       binding.edit(
-        noteWeek(cell, note, (week) => sheet.weekDay(week)),
+        noteWeek(cell, note, () => day),
         [cell],
       );
     hot.listen();

@@ -87,6 +87,15 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       super.enablePlugin();
     }
 
+    /** Another season, or none, in the grid's settings. */
+    override updatePlugin(): void {
+      if (this.binding.setting !== this.#setting) {
+        this.disablePlugin();
+        this.enablePlugin();
+      }
+      super.updatePlugin();
+    }
+
     override disablePlugin(): void {
       this.#stop();
       super.disablePlugin();

@@ -1,13 +1,16 @@
 /** One Handsontable grid bound to a season: which cell stands for what, and the drawing of it. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
+import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { rowName } from '../cell-name.ts';
 import { placeOfRow, rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
-import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
+import type { SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
@@ -31,8 +34,10 @@ export class SeasonBinding {
   /** Where each cell in the page stands. */
   readonly #drawn = new WeakMap<Element, { readonly visualRow: number; readonly column: SheetColumn }>();
   #rows: readonly SheetRow[];
-  /** Said after the next change. */
-  #toSay: (() => string) | undefined;
+  /** What the season is made of, for a host's grid, whose rows are not the sheet's. */
+  #parts: string;
+  /** Said once the plan is another than it was when that was asked for. */
+  #toSay: { readonly words: () => string; readonly plan: Plan } | undefined;
 
   constructor(hot: Handsontable.Core, setting: SeasonSetting) {
     this.hot = hot;
@@ -40,6 +45,7 @@ export class SeasonBinding {
     this.callout = new CellCallout(hot);
     this.titles = new CellTitles(hot.rootElement, (td) => this.#wordsOf(td));
     this.#rows = setting.sheet.rows;
+    this.#parts = partsOf(setting.sheet.state.season);
     for (const root of this.#roots()) root.classList.add(SHEET_CLASS);
     this.onStop(setting.sheet.subscribe(() => this.refresh()));
   }
@@ -64,6 +70,7 @@ export class SeasonBinding {
     this.#stops = [];
     this.callout.remove();
     this.titles.stop();
+    for (const td of this.hot.rootElement?.querySelectorAll('td') ?? []) if (this.#drawn.has(td)) this.#leave(td);
     for (const root of this.#roots()) root.classList.remove(SHEET_CLASS);
   }
 
@@ -137,23 +144,27 @@ export class SeasonBinding {
   /** Asks for a change; what became of `cells` is said once it is there. */
   edit(edit: Edit | undefined, cells: readonly SheetCell[] = []): void {
     if (edit === undefined) return;
-    this.#toSay = () => this.#changeWords(cells);
+    this.#sayThen(() => this.#changeWords(cells));
     this.setting.onEdit(edit);
   }
 
   /** Asks for undo or redo. */
   step(step: HistoryStep): void {
-    this.#toSay = () => `${SPOKEN[step]} ${this.#totalWords()}`;
+    this.#sayThen(() => `${SPOKEN[step]} ${this.#totalWords()}`);
     this.setting.onHistory?.(step);
+  }
+
+  #sayThen(words: () => string): void {
+    this.#toSay = { words, plan: this.setting.sheet.state.plan };
   }
 
   /** Shows the sheet as it stands now. */
   refresh(): void {
     this.#hostRows.clear();
     this.#draw();
-    const words = this.#toSay?.();
+    const toSay = this.#toSay;
     this.#toSay = undefined;
-    if (words !== undefined) this.callout.say(words);
+    if (toSay && toSay.plan !== this.setting.sheet.state.plan) this.callout.say(toSay.words());
   }
 
   #draw(): void {
@@ -167,7 +178,12 @@ export class SeasonBinding {
       this.#keepingFocus(() => this.hot.updateData(sheet.rows as SheetRow[]));
       return;
     }
-    this.#repaint();
+    const parts = partsOf(sheet.state.season);
+    const isOther = rowOf !== undefined && parts !== this.#parts;
+    this.#parts = parts;
+    // A cell may have lost its part in the season, or come to have one.
+    if (isOther) this.hot.render();
+    else this.#repaint();
   }
 
   /** Handsontable draws the keyboard to its selected cell; somebody may be typing in a field beside the grid. */
@@ -236,6 +252,13 @@ export function placeOf(cell: SheetCell): SheetPlace {
   if (cell.row.kind === 'eto' || cell.row.kind === 'rain') return { weather: cell.row.kind, week };
   if (cell.row.kind !== 'planting') return { week };
   return { zone: cell.row.zone.zone.id, planting: cell.row.planting.planting.id, week };
+}
+
+/** Its weeks, zones and plantings by their names in the plan. */
+function partsOf({ garden }: Season): string {
+  const { span, zones } = garden;
+  const ids = zones.map(({ id, plantings }) => [id, ...plantings.map((planting) => planting.id)].join());
+  return [span.firstDay, span.weeks, ...ids].join(' ');
 }
 
 function columnOf(meta: Record<string, unknown>): SheetColumn | undefined {

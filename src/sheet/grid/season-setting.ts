@@ -1,7 +1,8 @@
 import type { Edit } from '../../plan/edits/edit.ts';
+import type { HistoryStep } from '../../plan/history/history-key.ts';
 import type { RowPlace } from '../row-place.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
-import type { HistoryStep, SheetPlace } from '../sheet-place.ts';
+import type { SheetPlace } from '../sheet-place.ts';
 
 /** The setting under which a Handsontable grid takes a season: `new Handsontable(box, { runnelSeason: { … } })`. */
 export interface SeasonSetting {

@@ -1,6 +1,6 @@
 /** The fields inside a plan's element in which something stands that is no edit yet. */
 import { TypedEvent, WAITING_FIELD } from '../../../sheet/typed-event.ts';
-import { isTyping } from '../history-key.ts';
+import { isTyping } from '../is-typing.ts';
 import { fieldName } from './field-name.ts';
 import type { TypedTexts } from './typed-texts.ts';
 

@@ -1,4 +1,4 @@
-export type HistoryStep = 'undo' | 'redo';
+import type { HistoryStep } from '../../../plan/history/history-key.ts';
 
 /** Asks the plan around a view to take its last change back, or to make it again. */
 export class RunnelHistoryEvent extends Event {

@@ -1,4 +1,5 @@
-import type { HistoryStep } from '../shared/events/history-event.ts';
+/** What undo and redo are asked for with, in a page or in a grid. */
+export type HistoryStep = 'undo' | 'redo';
 
 interface Key {
   readonly key: string;
@@ -20,24 +21,3 @@ export function historyKey({ key, ctrlKey, metaKey, shiftKey, altKey }: Key): Hi
       return undefined;
   }
 }
-
-/** Whether a key goes to a field in which a person types, which takes its own text back. */
-export function isTyping(target: EventTarget | undefined): boolean {
-  if (target instanceof HTMLTextAreaElement) return true;
-  if (target instanceof HTMLInputElement) return TEXT_FIELDS.has(target.type);
-  return target instanceof HTMLElement && target.isContentEditable;
-}
-
-const TEXT_FIELDS = new Set([
-  'text',
-  'search',
-  'number',
-  'email',
-  'url',
-  'tel',
-  'password',
-  'date',
-  'time',
-  'week',
-  'month',
-]);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { historyKey } from '../../../src/elements/plan/history-key.ts';
+import { historyKey } from '../../../src/plan/history/history-key.ts';
 
 const keys = (pressed: string) => {
   const parts = pressed.split('+');
