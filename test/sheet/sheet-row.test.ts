@@ -46,6 +46,14 @@ describe('seasonRows', () => {
     expect(backwards.zones.map(({ zone }) => zone.name)).toEqual(['Containers', 'Beds']);
   });
 
+  it('sorts names as the reader’s language does', () => {
+    const zones = mixedGarden().zones.map((zone, at) => ({ ...zone, name: at === 0 ? 'Örter' : 'Zucchini' }));
+    const named = computeSeason({ ...mixedGarden(), zones });
+    const view = { ...PLAIN_VIEW, sort: 'name' } as const;
+    expect(seasonRows(named, view, 'sv').map(nameOf).slice(2, 4)).toEqual(['Zucchini', 'Örter']);
+    expect(seasonRows(named, view, 'de').map(nameOf).slice(2, 4)).toEqual(['Örter', 'Zucchini']);
+  });
+
   it('sorts the zone with most weeks dry and short first', () => {
     const summer = ['2027-06-07', '2027-06-14', '2027-06-21', '2027-06-28', '2027-07-05'];
     const dry = computeSeason({

@@ -72,6 +72,11 @@ const MAKERS: readonly Maker[] = [
     day: dayOf(plan, draw),
     weather: draw.clears ? undefined : { rain: draw.amount, minTemperature: 40 - draw.amount },
   }),
+  (plan, draw) => ({
+    type: 'change-day-weather',
+    day: dayOf(plan, draw),
+    change: { rain: orNothing(draw), eto: undefined },
+  }),
   (plan, draw) => ({ type: 'set-climate', climate: { ...plan.site.climate, source: `${draw.amount}` } }),
   (_plan, draw) => ({ type: 'rename-plan', name: draw.clears ? '' : `Plan ${draw.amount}` }),
   (_plan, draw) => ({ type: 'set-plan-notes', notes: draw.clears ? undefined : 'Notes' }),

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { controls } from '../shared/controls.styles.ts';
 import { formatNumber } from '../shared/format/number.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -58,14 +59,15 @@ export class PlannerLink extends LitElement {
 
   @state() private isCopied = false;
 
+  /** The plan that the link holds: of another nothing is said. */
+  #linked: Plan | undefined;
+
   async #copy(): Promise<void> {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
     const { linkTo } = await import('../../exchange/link/link-to.ts');
-    const link = await linkTo(plan, location.href);
-    // Somebody may have gone on to something else meanwhile.
-    if (plan !== this.#plan.view.plan) return;
-    this.link = link;
+    this.link = await linkTo(plan, location.href);
+    this.#linked = plan;
     try {
       await navigator.clipboard.writeText(this.link);
       this.isCopied = true;
@@ -79,7 +81,7 @@ export class PlannerLink extends LitElement {
   protected override render(): TemplateResult | typeof nothing {
     const { plan, fromLink } = this.#plan.view;
     if (plan === undefined || fromLink !== true) return nothing;
-    const hasLink = this.link !== '';
+    const hasLink = this.link !== '' && plan === this.#linked;
     return html`<div @focusout=${this.#onLeave} @keydown=${this.#onKey}>
       <button @click=${() => void this.#copy()}>${plannerWords.copyLink}</button>
       <div class=${hasLink ? 'said' : 'said empty'}>

@@ -66,6 +66,6 @@ function readSeparators(locale: string): Separators {
   const digits = new Intl.NumberFormat(locale, { useGrouping: false }).format(9_876_543_210);
   const letters = new Map(Array.from(digits, (digit, at) => [digit, String(9 - at)]));
   if (mark !== '.' && mark !== ',') letters.set(mark, decimal);
-  if (part('group') !== '.' && part('group') !== ',') letters.set(part('group'), '');
+  if (part('group') !== '.' && part('group') !== ',') letters.set(part('group'), '\u2019');
   return { decimal, letters };
 }

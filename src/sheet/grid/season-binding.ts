@@ -80,7 +80,9 @@ export class SeasonBinding {
     const { rowOf, sheet } = this.setting;
     if (rowOf === undefined) return sheet.rows[physical];
     const data = this.hot.getSettings().data as readonly unknown[] | undefined;
-    const place = rowOf(data?.[physical]);
+    const own = data?.[physical];
+    // A row that is only about to be made has no data yet.
+    const place = own === undefined ? undefined : rowOf(own);
     if (place === undefined) return undefined;
     const key = typeof place === 'string' ? place : `${place.zone} ${place.planting ?? ''}`;
     if (!this.#hostRows.has(key)) this.#hostRows.set(key, rowAt(sheet.state.season, place));

@@ -77,6 +77,7 @@ describe('a spreadsheet', () => {
     expect(spoken()).to.contain('6 cells changed.');
     await press('Control+z');
     await afterwards(page);
+    expect(spoken()).to.match(/^Undone\. Whole garden, whole season: /);
     expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
   });
 
@@ -259,6 +260,42 @@ describe('a spreadsheet', () => {
     expect(cell(page.grid, 'Beds, week of June 7').className).to.contain('runnel-by-hand');
     await press('Escape');
     expect(callout()).to.equal('');
+  });
+
+  it('enters what is half typed where it was meant to go, though rows move under it', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('45');
+    page.plan.edit({ type: 'move-zone', zone: 'beds', to: 1 });
+    await afterwards(page);
+    if (page.edits.length < 2) await press('Enter');
+    await afterwards(page);
+    expect(page.edits.slice(1)).to.deep.equal([{ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 45 }]);
+  });
+
+  it('enters nothing into another plan that is opened meanwhile, and says so', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('45');
+    const other = mixedGarden({ choices: {} });
+    page.plan.plan = { ...other, zones: other.zones.toReversed() };
+    await afterwards(page);
+    await press('Enter');
+    await afterwards(page);
+    expect([page.edits, page.plan.plan?.choices]).to.deep.equal([[], {}]);
+    await until(() => callout().startsWith('“45” was not entered'), 'it is said');
+  });
+
+  it('writes a note for the week that its title names, though the season moves meanwhile', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of June 7'), 'right');
+    await click(menuItem('Note…'));
+    await type('mulch');
+    page.plan.edit({ type: 'set-season', season: { firstDay: '2027-05-31', weeks: 20 } });
+    await afterwards(page);
+    await press('Control+Enter');
+    await afterwards(page);
+    expect(page.edits.at(-1)).to.deep.equal({ type: 'set-note', zone: 'beds', week: '2027-06-07', note: 'mulch' });
   });
 
   it('takes a refusal away with Escape', async () => {

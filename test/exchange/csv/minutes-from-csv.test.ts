@@ -4,6 +4,7 @@ import { minutesFromCsv } from '../../../src/exchange/csv/minutes-from-csv.ts';
 import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
 import { plan, season } from './mixed-season.ts';
 
 const zoneName = plan.zones[0]?.name ?? '';
@@ -54,6 +55,26 @@ describe('minutesFromCsv', () => {
     const before = { ...plan, choices: { [zoneId]: { '2027-04-14': { minutes: 45 } } } };
     expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},45\n`, before).changes).toEqual([]);
     expect(minutesFromCsv(`Zone,2027-04-12\n${zoneName},50\n`, before).changes).toMatchObject([{ from: 45, to: 50 }]);
+  });
+
+  it('takes nothing for a name that two zones have', () => {
+    const mixed = mixedGarden();
+    const twins = { ...mixed, zones: mixed.zones.map((zone) => ({ ...zone, name: 'Beds' })) };
+    const { edit, faults } = minutesFromCsv('Zone,2027-06-07\nBeds,40\n', twins);
+    expect(edit).toBeUndefined();
+    expect(faults).toEqual([{ line: 2, value: 'Beds', expected: 'a name of one zone: 2 zones have this one' }]);
+  });
+
+  it('says where minutes would change nothing: closed weeks, weeks really run, weeks outside the season', () => {
+    const mixed = mixedGarden();
+    const csv = 'Zone,2027-05-17,2027-08-02,2028-06-05\nContainers,,30,\nBeds,40,,99\n';
+    const { edit, faults } = minutesFromCsv(csv, mixed, computeSeason(mixed));
+    expect(edit).toBeUndefined();
+    expect(faults.map(({ value, expected }) => [value, expected])).toEqual([
+      ['2028-06-05', 'a week of the season'],
+      ['30', 'nothing for the week of 2027-08-02, for which the zone is closed: open it first'],
+      ['40', 'nothing for the week of 2027-05-17, of which the minutes really run are noted: change those'],
+    ]);
   });
 
   it('takes no zone and no week twice', () => {

@@ -4,6 +4,16 @@ import { mixedGarden, oneBed, SEATTLE } from '../../support/small-plans.ts';
 
 const bed = oneBed();
 
+it('a day’s field is taken out by itself, and the same weather is no change', () => {
+  const plan = mixedGarden();
+  const without = applyEdit(plan, { type: 'change-day-weather', day: '2027-04-21', change: { rain: undefined } });
+  expect(without.log?.days).toEqual({ '2027-04-20': { rain: 0.4 }, '2027-04-21': { eto: 0.11 } });
+  const gone = applyEdit(without, { type: 'change-day-weather', day: '2027-04-20', change: { rain: undefined } });
+  expect(gone.log?.days).toEqual({ '2027-04-21': { eto: 0.11 } });
+  expect(applyEdit(plan, { type: 'set-day-weather', day: '2027-04-20', weather: { rain: 0.4 } })).toBe(plan);
+  expect(applyEdit(plan, { type: 'change-day-weather', day: '2027-04-20', change: { rain: 0.4 } })).toBe(plan);
+});
+
 describe('an edit of the weather', () => {
   it('writes a week’s rain and ETo under its first day, and gives them back', () => {
     const rained = applyEdit(bed, { type: 'set-week-rain', week: '2027-06-17', rain: 0.4 });

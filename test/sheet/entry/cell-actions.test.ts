@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { closeWeeks, logAsRun, noteWeek, openShutOffs } from '../../../src/sheet/entry/cell-actions.ts';
+import { oneBed } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
 const sheet = sheetOf();
@@ -14,6 +15,12 @@ describe('closeWeeks', () => {
       label: 'Close 2 weeks',
       edits: ['beds', 'containers'].map((zone) => ({ type: 'close-week', zone, week: '2027-06-07', closed: true })),
     });
+  });
+
+  it('leaves what is not in the ground, and what was really run', () => {
+    const bare = sheetOf(oneBed({ season: { firstDay: '2027-04-05', weeks: 12 } }));
+    expect(closeWeeks([cellOf(bare, 'beds', '2027-04-05')], true, dayOf)).toBeUndefined();
+    expect(closeWeeks([cell('beds', '2027-05-17')], true, dayOf)).toBeUndefined();
   });
 
   it('leaves what is so already', () => {

@@ -33,6 +33,9 @@ it.each([
   ['45 foo', '“foo” is no unit that is known here'],
   ['abc', '“abc” is not a number'],
   ['min', '“min” is not a number'],
+  ['45 50 min', '“45 50” is not a number'],
+  ['1 h -20', 'Minutes behind hours are from 0 to 59'],
+  ['1 h 75', 'Minutes behind hours are from 0 to 59'],
   ['475,962 min', '“475,962” could be 475962 or 475.962: write it one of these two ways'],
 ])('parseAmount says why it cannot read %s', (text, why) => {
   expect(parseAmount(text, 'en-US')).toEqual({ kind: 'unread', why });

@@ -6,7 +6,7 @@ import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
-import { metricGarden, mixedGarden, oneBed } from '../../support/small-plans.ts';
+import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
 function read(row: string, at: string, text: string, measure: Measure = 'all') {
@@ -294,6 +294,16 @@ describe('refused, in words', () => {
   ])('%s', (_name, row, at, text, measure, words) => {
     const entry = read(row, at, text, measure);
     expect(entry).toEqual({ kind: 'refused', why: expect.stringContaining(words) });
+  });
+
+  it('open days of a planting that is not in the ground', () => {
+    const later = shrubs({ need: { kind: 'crop', crop: 'tomato', plantedOn: '2027-06-21' } });
+    const sheet = sheetOf(oneBed({ zones: [zone({ plantings: [tomatoes(), later] })] }));
+    expect(sheet.read(cellOf(sheet, 'shrubs', '2027-06-07'), '2')).toEqual({
+      kind: 'refused',
+      why: expect.stringContaining('is not in the ground in this week'),
+    });
+    expect(sheet.read(cellOf(sheet, 'shrubs', '2027-06-21'), '2').kind).toBe('edit');
   });
 
   it('minutes where nothing is in the ground', () => {

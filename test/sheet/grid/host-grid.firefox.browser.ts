@@ -4,6 +4,7 @@ import Handsontable from 'handsontable';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import {
   adoptSheetStyles,
   bindingOf,
@@ -44,11 +45,12 @@ let hot: Handsontable.Core;
 let box: HTMLElement;
 let sheet: SeasonSheet;
 let edits: Edit[];
+let plan: Plan;
 
 /** A page's own grid, a plan that the page keeps itself, and the season between its columns. */
 function hostGrid(): void {
   edits = [];
-  let plan = mixedGarden();
+  plan = mixedGarden();
   sheet = new SeasonSheet({ plan, season: computeSeason(plan), locale: 'en-US', readOnly: false });
   box = document.createElement('div');
   document.body.append(box);
@@ -129,6 +131,74 @@ describe('a host’s own grid with a season in it', () => {
       for (const cell of own) expect([cell.title, cell.className.includes('runnel')]).to.deep.equal(['', false]);
       expect(drawn.filter(({ title }) => title.startsWith('Beds, week of')).length).to.be.greaterThan(5);
     }
+  });
+
+  it('is blank where a zone goes or the season ends, and filled where they come back', async () => {
+    const figures = td(1, JUNE_7).textContent;
+    const show = (edited: Plan) => sheet.update({ ...sheet.state, plan: edited, season: computeSeason(edited) });
+    for (const edit of [
+      { type: 'remove-zone', zone: 'beds' },
+      { type: 'set-season', season: { firstDay: '2027-04-05', weeks: 8 } },
+    ] satisfies Edit[]) {
+      show(applyEdit(plan, edit));
+      expect([td(1, JUNE_7).textContent, td(1, JUNE_7).title], edit.type).to.deep.equal(['', '']);
+      show(plan);
+      expect(td(1, JUNE_7).textContent, edit.type).to.equal(figures);
+    }
+  });
+
+  it('takes another season from the grid’s settings, and leaves nothing of it when it is taken out', () => {
+    const setting = hot.getSettings()[SEASON_KEY] as SeasonSetting;
+    const other = applyEdit(plan, { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 333 });
+    const next = new SeasonSheet({ ...sheet.state, plan: other, season: computeSeason(other) });
+    hot.updateSettings({ [SEASON_KEY]: { ...setting, sheet: next } });
+    expect(td(1, JUNE_7).textContent).to.contain('333 min');
+    hot.updateSettings({
+      [SEASON_KEY]: undefined,
+      columns: [{ data: 'crew' }, { data: 'crew' }],
+    } as Handsontable.GridSettings);
+    expect([...hot.rootElement.querySelectorAll('td')].filter(({ title }) => title !== '')).to.deep.equal([]);
+  });
+
+  it('keeps what a block means that holds an empty cell of the host’s', () => {
+    hot.setSourceDataAtCell(3, 'crew', null);
+    sheet.show({ measure: 'volume' });
+    const ranges = [{ startRow: 3, startCol: 0, endRow: 3, endCol: 2 }];
+    const clipboard = hot.getPlugin('copyPaste') as unknown as {
+      getRangedData(from: typeof ranges): unknown[][];
+      paste(text: string): void;
+    };
+    const copied = clipboard.getRangedData(ranges);
+    hot.runHooks('beforeCopy', copied as never, ranges as never);
+    sheet.show({ measure: 'all' });
+    const minutes = [1, 2].map((column) => td(3, column).textContent);
+    hot.selectCell(1, 0);
+    clipboard.paste(copied.map((line) => line.map((value) => value ?? '').join('\t')).join('\n'));
+    expect(minutes[0]).to.match(/min/);
+    const set = edits.flatMap((edit) => (edit.type === 'together' ? edit.edits : [edit]));
+    expect(set.map((edit) => edit.type === 'set-minutes' && `${edit.minutes} min`)).to.deep.equal(
+      minutes.map((text) => /[\d.]+ min/.exec(text ?? '')?.[0]),
+    );
+  });
+
+  it('leaves rows to the host that are pasted below its last', async () => {
+    const rows = hot.countRows();
+    hot.selectCell(rows - 1, 0);
+    (hot.getPlugin('copyPaste') as unknown as { paste(text: string): void }).paste('one\ntwo\nthree');
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(hot.countRows()).to.equal(rows + 2);
+    expect(hot.getDataAtCol(0).slice(-3)).to.deep.equal(['one', 'two', 'three']);
+  });
+
+  it('says nothing of an edit or a step that comes to nothing', () => {
+    const setting = hot.getSettings()[SEASON_KEY] as SeasonSetting;
+    hot.updateSettings({ [SEASON_KEY]: { ...setting, onEdit: () => undefined, onHistory: () => undefined } });
+    const spoken = () => document.querySelector('.runnel-spoken')?.textContent;
+    bindingOf(hot)?.step('undo');
+    sheet.show({ measure: 'rain' });
+    bindingOf(hot)?.edit({ type: 'close-week', zone: 'beds', week: '2027-06-07', closed: true });
+    sheet.show({ measure: 'all' });
+    expect(spoken()).to.equal('');
   });
 
   it('gives the season’s figures to whoever asks the grid', () => {
