@@ -1,11 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import { ASSUMPTION, CROP_STAGES, type CropStages } from '../../../src/engine/plants/crop-stages.data.ts';
+import {
+  ASSUMPTION,
+  type CropStageLengths,
+  CROP_STAGES as RECKONED,
+} from '../../../src/engine/plants/crop-stages.data.ts';
+import { CROP_STAGES_PRINTED, type CropStagesPrinted } from '../../../src/engine/plants/crop-stages-printed.data.ts';
 import { CROP_IDS } from '../../../src/engine/plants/crops.data.ts';
 
-const sumOf = (row: CropStages): number => row.iniDays + row.devDays + row.midDays + row.lateDays;
+/** Each row with all that is printed of it. */
+const CROP_STAGES = RECKONED.map((row, at) => ({ ...row, ...(CROP_STAGES_PRINTED[at] as CropStagesPrinted) }));
+const sumOf = (row: CropStageLengths): number => row.iniDays + row.devDays + row.midDays + row.lateDays;
 const published = CROP_STAGES.filter((row) => row.source !== ASSUMPTION);
 
 describe('crop stages', () => {
+  test('stand in the order of what is printed of them, row by row', () => {
+    expect(RECKONED.map((row) => row.cropIds)).toEqual(CROP_STAGES_PRINTED.map((row) => row.cropIds));
+  });
+
   // FAO-56 Table 11 (pp. 104-108): ini, dev, mid, late.
   test.each([
     ['lettuce', 'Mediterranean', 20, 30, 15, 10],

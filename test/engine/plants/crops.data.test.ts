@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { CROP_GROUPS } from '../../../src/engine/plants/crop-groups.data.ts';
-import { CROP_IDS, CROPS } from '../../../src/engine/plants/crops.data.ts';
+import { CROP_IDS, CROPS as RECKONED } from '../../../src/engine/plants/crops.data.ts';
+import { CROPS_PRINTED } from '../../../src/engine/plants/crops-printed.data.ts';
+
+/** Each crop with all that is printed of it. */
+const CROPS = RECKONED.map((crop, at) => ({ ...crop, ...CROPS_PRINTED[at] }));
 
 /** Whole hundredths: a footnote mark fused to a Kc makes a third decimal. */
 const isHundredths = (kc: number): boolean => Math.abs(kc * 100 - Math.round(kc * 100)) < 1e-9;
@@ -91,7 +95,8 @@ describe('crops', () => {
   });
 
   test('ids and rows stand in the same order, with nothing besides', () => {
-    expect(CROPS.map((crop) => crop.id)).toEqual([...CROP_IDS]);
+    expect(RECKONED.map((crop) => crop.id)).toEqual([...CROP_IDS]);
+    expect(CROPS_PRINTED.map((crop) => crop.id)).toEqual([...CROP_IDS]);
     expect(CROPS).toHaveLength(30);
   });
 
