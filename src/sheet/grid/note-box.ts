@@ -17,7 +17,9 @@ export function editNote(binding: SeasonBinding): void {
   const before = cell.row.zone.zone.choices.get(cell.column.week)?.note ?? '';
   const form = noteForm(hot.rootDocument, `${NOTE_WORDS.title}: ${sheet.nameOf(cell)}`, before);
   const { textarea } = form;
+  const forget = binding.onStop(() => form.root.remove());
   const close = (note: string | undefined) => {
+    forget();
     form.root.remove();
     hot.rootElement.dispatchEvent(new TypedEvent(textarea));
     if (note !== undefined)
@@ -38,7 +40,6 @@ export function editNote(binding: SeasonBinding): void {
     if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) close(textarea.value);
   });
   hot.rootPortalElement.append(form.root);
-  binding.onStop(() => form.root.remove());
   placeBeside(form.root, hot.getCell(at?.row ?? 0, at?.col ?? 0, true) ?? hot.rootElement);
   hot.unlisten();
   textarea.focus();

@@ -29,7 +29,7 @@ export class SeasonBinding {
   readonly callout: CellCallout;
   readonly titles: CellTitles;
   #hooks: [string, (...values: unknown[]) => unknown][] = [];
-  #stops: (() => void)[] = [];
+  readonly #stops = new Set<() => void>();
   #hostRows = new Map<string, SheetRow | undefined>();
   /** Where each cell in the page stands. */
   readonly #drawn = new WeakMap<Element, { readonly visualRow: number; readonly column: SheetColumn }>();
@@ -58,16 +58,17 @@ export class SeasonBinding {
     }
   }
 
-  /** Called when the grid is destroyed or the season taken out of it. */
-  onStop(stop: () => void): void {
-    this.#stops.push(stop);
+  /** Called when the grid is destroyed or the season taken out of it, unless the returned function was called before. */
+  onStop(stop: () => void): () => void {
+    this.#stops.add(stop);
+    return () => this.#stops.delete(stop);
   }
 
   stop(): void {
     for (const [name, hook] of this.#hooks) this.hot.removeHook(name, hook);
     for (const stop of this.#stops) stop();
     this.#hooks = [];
-    this.#stops = [];
+    this.#stops.clear();
     this.callout.remove();
     this.titles.stop();
     for (const td of this.hot.rootElement?.querySelectorAll('td') ?? []) if (this.#drawn.has(td)) this.#leave(td);
