@@ -80,8 +80,7 @@ export const SPOKEN = {
   changed: (count: number) => `${count} cells changed.`,
   beyond: (count: number) =>
     `${count === 1 ? '1 cell lies' : `${count} cells lie`} beyond the end of the sheet and ${count === 1 ? 'was' : 'were'} not pasted.`,
-  typedIntoAnother: (text: string) => `“${text}” was not entered: what it was typed into is no longer here.`,
-  roundedToo: (count: number) => `${count === 1 ? '1 more cell was' : `${count} more cells were`} rounded like this.`,
+  typedIntoAnother: (text: string) => `“${text}” was not entered: its cell is gone.`,
   undo: 'Undone.',
   redo: 'Redone.',
   copied: (count: number, figure: string) => `${count === 1 ? '1 cell' : `${count} cells`} copied as ${figure}.`,

@@ -160,11 +160,16 @@ function labelled(field: Field, control: TemplateResult): TemplateResult {
   </div>`;
 }
 
-/** Help, and above it the reason of a refusal, said aloud when it comes. */
-function says({ keeper, key, help }: Field): TemplateResult {
+/** The reason of a refusal, said aloud when it comes. */
+export function refusal(keeper: FieldKeeper, key: string): TemplateResult {
   const refused = keeper.refused(key);
+  return html`<p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>`;
+}
+
+/** Help, and above it the reason. */
+function says({ keeper, key, help }: Field): TemplateResult {
   return html`<div id=${`${key}-says`}>
-    <p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>
+    ${refusal(keeper, key)}
     ${help === undefined ? nothing : html`<p class="help">${help}</p>`}
   </div>`;
 }

@@ -1,4 +1,5 @@
 /** Zones, plantings and lines to begin with, and copies of those that are there. */
+import { dayNumber, isoDate } from '../../engine/calendar.ts';
 import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
@@ -41,6 +42,16 @@ export function newLine(kind: LineKind, units: UnitSystem): PlanLine {
     case 'solid':
       return { kind };
   }
+}
+
+/** A line that takes over from those that lie there, a week after the last of them: each needs a day of its own. */
+export function nextLine({ units, season }: Plan, { need, inGround, lines }: PlanPlanting): PlanLine {
+  const line = newLine('dripline', units);
+  if (lines.length === 0) return line;
+  const planted = need.kind === 'crop' ? need.plantedOn : '';
+  const days = [season.firstDay, inGround?.from ?? planted, ...lines.map(({ from }) => from ?? '')];
+  const last = days.toSorted().at(-1) as string;
+  return { ...line, from: isoDate(dayNumber(last) + 7) };
 }
 
 /** The same zone under a new name and new ids; what was decided for its weeks stays with the first. */

@@ -6,10 +6,10 @@ import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { Editing } from './editing.ts';
-import { checkField, choiceField, numberField, textField } from './fields.ts';
+import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
-import { copyOfPlanting, newLine } from './new-parts.ts';
+import { copyOfPlanting, nextLine } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { withField } from './with-field.ts';
 
@@ -36,8 +36,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
     key: (field) => `${id}-${field}`,
     change: (part) => ({ type: 'change-planting', ...at, change: part }),
   };
-  const addLine = () =>
-    keeper.commit(`${id}-add`, '', { type: 'add-line', ...at, line: newLine('dripline', plan.units) });
+  const addLine = () => keeper.commit(`${id}-add`, '', { type: 'add-line', ...at, line: nextLine(plan, planting) });
   return html`<details class="part" ?open=${isOpen(id)} @toggle=${(event: ToggleEvent) => toggle(id, event.newState === 'open')}>
     <summary><span class="part-name">${name}</span></summary>
     ${
@@ -63,7 +62,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
             <h4>${words.lines}</h4>
             ${planting.lines.length === 0 ? html`<p class="help">${words.noLine}</p>` : nothing}
             ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, editing))}
-            ${keeper.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>`}
+            ${keeper.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>${refusal(keeper, `${id}-add`)}`}
           </div>`
         : nothing
     }

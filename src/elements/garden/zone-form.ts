@@ -9,7 +9,7 @@ import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { zoneSays } from './derived.ts';
 import type { Editing } from './editing.ts';
-import { checkField, choiceField, numberField, textField } from './fields.ts';
+import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import { copyOfZone, newPlanting } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
@@ -37,7 +37,7 @@ export function zonePart(zone: PlanZone, place: number, editing: Editing): Templ
               remove: () => keeper.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
             })}
             ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, editing))}
-            ${keeper.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>`}
+            ${keeper.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>${refusal(keeper, `${zone.id}-add`)}`}
           </div>`
         : nothing
     }

@@ -10,6 +10,10 @@ import { gridWords } from '../shared/words/grid-words.ts';
 /** States that somebody has to act on or to know of, by their letter on paper, where no sign is drawn. */
 const PAPER_STATES = { D: 'dry', S: 'short', O: 'over', C: 'closed' } as const satisfies Record<string, State>;
 
+const STATE_LETTERS = Object.entries(PAPER_STATES)
+  .map(([letter, state]) => `${letter} ${STATE_NAMES[state].toLowerCase()}`)
+  .join('; ');
+
 /** Weeks that stand side by side on a sheet of paper. */
 const WEEKS_ACROSS = 10;
 
@@ -25,7 +29,7 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
     return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
   });
   const hasTank = sheet.state.season.garden.supply.tank !== undefined;
-  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(Object.fromEntries(Object.entries(PAPER_STATES).map(([letter, state]) => [letter, STATE_NAMES[state]])))}</p>${cautionsTemplate(hasTank)}</div>`;
+  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(STATE_LETTERS)}</p>${cautionsTemplate(hasTank)}</div>`;
 }
 
 function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {

@@ -111,7 +111,7 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
     const isSame = isComputed(to, computed, week) || (from !== undefined && Math.abs(from - to) < SAME_MINUTES);
     if (isSame) continue;
     const held = computed && HELD[zoneOrigin(computed, week)];
-    if (held !== undefined) faults.push({ line, value, expected: `nothing for the week of ${day}, ${held}` });
+    if (held !== undefined) faults.push({ line, value, expected: `no minutes for ${day}: ${held}` });
     else {
       changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
     }
@@ -120,8 +120,8 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
 
 /** Weeks in which minutes set by hand would change nothing, as a person is told. */
 const HELD: Partial<Record<MinutesOrigin, string>> = {
-  closed: 'for which the zone is closed: open it first',
-  run: 'of which the minutes really run are noted: change those',
+  closed: 'the zone is closed then',
+  run: 'those really run are noted',
 };
 
 function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number): boolean {

@@ -156,13 +156,11 @@ function enterBlock(
   return at && { row: at.row, column: at.column, lines: refusalLines(binding, block, wanted.length) };
 }
 
-/** Says beside its cell what became of an entry; of many, how many fared so. */
+/** Says beside the first cell what became of entries that are not taken as they were typed. */
 function remark(binding: SeasonBinding, { remarked }: Block, places: readonly (BlockEntry & Coords)[]): void {
-  const [first, ...others] = remarked;
-  const at = first && places.find(({ cell }) => cell === first.cell);
-  if (first === undefined || at === undefined) return;
-  const lines = others.length === 0 ? [first.remark] : [first.remark, SPOKEN.roundedToo(others.length)];
-  binding.callout.showSoon(at.row, at.column, lines);
+  const at = places.find(({ cell }) => cell === remarked[0]?.cell);
+  const lines = remarked.slice(0, MOST_TOLD).map((each) => each.remark);
+  if (at !== undefined) binding.callout.showSoon(at.row, at.column, lines);
 }
 
 /** Emptying a cell that holds nothing to empty is no mistake when many are emptied at once. */

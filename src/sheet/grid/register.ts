@@ -10,7 +10,7 @@ import { entryHooks } from './entry-hooks.ts';
 import { foldHooks } from './fold-hooks.ts';
 import { WeekHeaders } from './header-hooks.ts';
 import { bindHistoryKeys } from './history-keys.ts';
-import { menuInWindow } from './menu-in-window.ts';
+import { menuHooks } from './menu-hooks.ts';
 import { SeasonBinding } from './season-binding.ts';
 import { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './season-setting.ts';
 import { SheetSelection } from './selection-hooks.ts';
@@ -77,7 +77,7 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       keepBinding(this.hot, binding);
       this.#selection = new SheetSelection(binding);
       this.#headers = new WeekHeaders(binding);
-      for (const hooks of [entryHooks, clipboardHooks, foldHooks, menuInWindow]) binding.addHooks(hooks(binding));
+      for (const hooks of [entryHooks, clipboardHooks, foldHooks, menuHooks]) binding.addHooks(hooks(binding));
       binding.addHooks(binding.hooks);
       binding.addHooks(this.#selection.hooks);
       binding.addHooks(this.#headers.hooks);

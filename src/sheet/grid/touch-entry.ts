@@ -13,6 +13,9 @@ export function openOnSecondTap(binding: SeasonBinding): void {
     if (td === null || td !== tapped) return;
     // The key that opens a cell, so that all that is asked before a cell opens is asked here as well.
     td.dispatchEvent(new KeyboardEvent('keydown', { key: 'F2', code: 'F2', keyCode: 113, bubbles: true }));
+    // What is typed then takes the place of what stands there: a caret is hard to move with a finger.
+    const editor = hot.getActiveEditor() as { readonly TEXTAREA?: HTMLTextAreaElement } | undefined;
+    hot.rootWindow.setTimeout(() => editor?.TEXTAREA?.select());
   };
   const isSelected = (td: HTMLTableCellElement) => {
     const at = hot.getCoords(td);

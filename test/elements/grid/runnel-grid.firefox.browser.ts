@@ -231,6 +231,9 @@ describe('runnel-grid', () => {
     expect(document.activeElement?.localName).to.equal('td');
     tap(cell(page.grid, 'Beds, week of June 7'));
     expect(document.activeElement?.localName).to.equal('textarea');
+    const editor = document.activeElement as HTMLTextAreaElement;
+    const typed = () => editor.value.slice(editor.selectionStart, editor.selectionEnd);
+    await until(() => editor.value !== '' && typed() === editor.value, 'what is typed will take its place');
     await press('Escape');
     expect(page.edits).to.deep.equal([]);
   });

@@ -298,6 +298,27 @@ describe('a spreadsheet', () => {
     expect(page.edits.at(-1)).to.deep.equal({ type: 'set-note', zone: 'beds', week: '2027-06-07', note: 'mulch' });
   });
 
+  it('gives the keyboard back to the cell when its menu closes, and the menu hides what stood beside it', async () => {
+    const page = await gridPage();
+    const at = cell(page.grid, 'Beds, week of June 14');
+    await click(cell(page.grid, 'Beds, week of June 7'));
+    await type('150 gal');
+    await press('Enter');
+    await until(() => callout() !== '', 'it is said what the timer made of it');
+    await click(at, 'right');
+    expect(callout()).to.equal('');
+    await press('Escape');
+    await until(() => document.activeElement === at, 'the cell has the keyboard');
+    await type('20');
+    await press('Enter');
+    await afterwards(page);
+    expect(page.edits.at(-1)).to.deep.equal({ type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 20 });
+    await click(at, 'right');
+    await click(menuItem('Close for the week'));
+    await afterwards(page);
+    await until(() => document.activeElement === at, 'the cell has the keyboard after an item too');
+  });
+
   it('takes a refusal away with Escape', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Whole garden, week of June 7'));

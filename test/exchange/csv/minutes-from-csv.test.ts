@@ -72,8 +72,8 @@ describe('minutesFromCsv', () => {
     expect(edit).toBeUndefined();
     expect(faults.map(({ value, expected }) => [value, expected])).toEqual([
       ['2028-06-05', 'a week of the season'],
-      ['30', 'nothing for the week of 2027-08-02, for which the zone is closed: open it first'],
-      ['40', 'nothing for the week of 2027-05-17, of which the minutes really run are noted: change those'],
+      ['30', 'no minutes for 2027-08-02: the zone is closed then'],
+      ['40', 'no minutes for 2027-05-17: those really run are noted'],
     ]);
   });
 

@@ -63,7 +63,7 @@ describe('an edit in words', () => {
     ],
     [{ type: 'convert-units', units: 'metric' }, 'Units changed to metric'],
     [{ type: 'convert-units', units: 'us' }, 'Units changed to US'],
-    [{ type: 'add-zone', zone: zone({ name: 'Orchard' }) }, 'Zone Orchard added'],
+    [{ type: 'add-zone', zone: zone({ name: 'Orchard' }) }, 'Orchard added'],
     [{ type: 'change-zone', zone: 'beds', change: { name: 'Raised beds' } }, 'Beds: renamed “Raised beds”'],
     [
       { type: 'change-zone', zone: 'beds', change: { wateringDays: 2, soil: 'clay' } },

@@ -17,10 +17,7 @@ export const gridWords = {
   sort: 'Order',
   zone: 'Zone',
   season: 'Whole season',
-  onPaper: (states: Readonly<Record<string, string>>) =>
-    `* entered by hand; ${Object.entries(states)
-      .map(([sign, name]) => `${sign} ${name.toLowerCase()}`)
-      .join('; ')}`,
+  onPaper: (states: string) => `* entered by hand; ${states}`,
   showHidden: (parts: readonly string[]) => `Show ${parts.join(' and ')} hidden`,
   hiddenWeeks: (count: number) => (count === 1 ? '1 week' : `${count} weeks`),
   hiddenZones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),

@@ -7,7 +7,7 @@ import { listed, plantingName, zoneName } from './names.ts';
 export function zoneEditInWords(plan: Plan, edit: ZoneEdit): string {
   switch (edit.type) {
     case 'add-zone':
-      return `Zone ${shortText(edit.zone.name)} added`;
+      return `${shortText(edit.zone.name)} added`;
     case 'change-zone':
       return `${zoneName(plan, edit.zone)}: ${changeInWords(edit.change)}`;
     case 'remove-zone':
