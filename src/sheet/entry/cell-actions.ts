@@ -22,20 +22,20 @@ interface PlantingWeekCell {
 export function closeWeeks(cells: readonly SheetCell[], closed: boolean, dayOf: WeekDay): Edit | undefined {
   const edits = zoneWeeks(cells)
     .filter(({ row, week }) => (row.zone.zone.choices.get(week)?.closed === true) !== closed)
-    .filter(({ row, week }) => !closed || canClose(row, week))
+    .filter((cell) => !closed || isStillPlanned(cell))
     .map(({ row, week }): WeekEdit => ({ type: 'close-week', zone: row.zone.zone.id, week: dayOf(week), closed }));
   return together(closed ? 'Close %n weeks' : 'Open %n weeks', edits);
 }
 
-/** What is not in the ground needs no closing, and what was really run can no longer be closed. */
-export function canClose({ zone }: ZoneRow, week: number): boolean {
-  return zoneState(zone, week) !== 'off' && zoneOrigin(zone, week) !== 'run';
+/** Something is in the ground, and it is not yet noted what was really run. */
+function isStillPlanned({ row, week }: ZoneWeekCell): boolean {
+  return zoneState(row.zone, week) !== 'off' && zoneOrigin(row.zone, week) !== 'run';
 }
 
 /** Takes the minutes of weeks as they stand as those that were really run. */
 export function logAsRun(cells: readonly SheetCell[], dayOf: WeekDay): Edit | undefined {
   const edits = zoneWeeks(cells)
-    .filter(({ row, week }) => zoneOrigin(row.zone, week) !== 'run' && zoneState(row.zone, week) !== 'off')
+    .filter(isStillPlanned)
     .map(
       ({ row, week }): WeekEdit => ({
         type: 'set-minutes-run',

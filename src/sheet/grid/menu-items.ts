@@ -42,7 +42,7 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     'runnel-close': {
       name: () => (isClosed() ? MENU_WORDS.open : MENU_WORDS.close),
       hidden: () => none(zoneWeeks(cells())),
-      disabled: isReadOnly,
+      disabled: () => isReadOnly() || closeWeeks(cells(), !isClosed(), String) === undefined,
       callback: act((binding) => binding.edit(closeWeeks(cells(), !isClosed(), dayIn(binding)), cells())),
     },
     'runnel-run': {

@@ -223,6 +223,15 @@ describe('a spreadsheet', () => {
     expect(page.edits.map(({ type: kind }) => kind)).to.deep.equal(['set-minutes', 'close-week', 'close-week']);
   });
 
+  it('does not offer to close a week that is already run', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'Beds, week of May 17'), 'right');
+    expect(menuItem('Close for the week').classList.contains('htDisabled')).to.equal(true);
+    await press('Escape');
+    await click(cell(page.grid, 'Beds, week of May 24'), 'right');
+    expect(menuItem('Close for the week').classList.contains('htDisabled')).to.equal(false);
+  });
+
   it('leaves the keyboard in the find box, whatever cell is selected', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Containers, week of July 12'));
