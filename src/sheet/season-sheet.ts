@@ -237,7 +237,7 @@ export class SeasonSheet {
 
   #entryContext(): EntryContext {
     const { plan, season, locale, readOnly } = this.#state;
-    return { plan, season, locale, readOnly, measure: this.#view.measure };
+    return { plan, season, locale, readOnly, measure: this.#view.measure, format: this.#format };
   }
 
   #textContext(measure: Measure) {

@@ -3,6 +3,8 @@ import { ETO_METHODS } from '../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../engine/rain/daily-rain.ts';
 import type { Weather } from '../engine/weather.ts';
 
+export type WeatherKind = 'eto' | 'rain';
+
 export interface WeekWeather {
   readonly mm: number;
   /** Days of the week whose figure was observed rather than taken from the normals. */
@@ -20,12 +22,10 @@ export interface SeasonWeather {
 /** Made once for the same days. */
 const made = new WeakMap<object, SeasonWeather>();
 
-export function weeklyEto({ eto, days }: Weather): SeasonWeather {
-  return once(eto, () => byWeek(eto.mm, eto.method, days, ETO_METHODS));
-}
-
-export function weeklyRain({ rain, days }: Weather): SeasonWeather {
-  return once(rain, () => byWeek(rain.mm, rain.origin, days, RAIN_ORIGINS));
+export function weeklyWeather(kind: WeatherKind, { eto, rain, days }: Weather): SeasonWeather {
+  return kind === 'eto'
+    ? once(eto, () => byWeek(eto.mm, eto.method, days, ETO_METHODS))
+    : once(rain, () => byWeek(rain.mm, rain.origin, days, RAIN_ORIGINS));
 }
 
 function once(from: object, make: () => SeasonWeather): SeasonWeather {

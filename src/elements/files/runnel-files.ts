@@ -29,6 +29,7 @@ import type { FilesBody } from './files-body.ts';
  */
 export class RunnelFiles extends LateElement<FilesBody> {
   readonly #plan = new PlanConsumer(this);
+
   /** What the grid of the plan shows; undefined where there is none. */
   @consume({ context: sheetViewContext, subscribe: true })
   @property({ attribute: false })

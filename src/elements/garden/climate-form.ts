@@ -11,7 +11,7 @@ import { formatNumber } from '../shared/format/number.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FieldKeeper } from './field-keeper.ts';
-import { choiceField, textField } from './fields.ts';
+import { choiceField, refusal, textField } from './fields.ts';
 import { inPlanUnits } from './new-parts.ts';
 
 type Column = 'eto' | 'minTemperature' | 'maxTemperature' | 'rain';
@@ -133,7 +133,7 @@ function monthField(field: MonthField): TemplateResult {
       @paste=${pasted}
       @change=${(event: Event) => commit((event.target as HTMLInputElement).value)}
     />
-    <p class="refused" id=${`${key}-says`} role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>`;
+    <div id=${`${key}-says`}>${refusal(keeper, key)}</div>`;
 }
 
 /** One number, or as many as were pasted, from this month on. */

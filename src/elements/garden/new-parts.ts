@@ -3,6 +3,7 @@ import { dayNumber, isoDate } from '../../engine/calendar.ts';
 import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { groundDays } from '../../plan/to-garden/ground-days.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 
 export function newZone(plan: Plan): PlanZone {
@@ -45,13 +46,14 @@ export function newLine(kind: LineKind, units: UnitSystem): PlanLine {
 }
 
 /** A line that takes over from those that lie there, a week after the last of them: each needs a day of its own. */
-export function nextLine({ units, season }: Plan, { need, inGround, lines }: PlanPlanting): PlanLine {
+export function nextLine({ units, season }: Plan, planting: PlanPlanting): PlanLine {
   const line = newLine('dripline', units);
+  const { lines } = planting;
   if (lines.length === 0) return line;
-  const planted = need.kind === 'crop' ? need.plantedOn : '';
-  const days = [season.firstDay, inGround?.from ?? planted, ...lines.map(({ from }) => from ?? '')];
-  const last = days.toSorted().at(-1) as string;
-  return { ...line, from: isoDate(dayNumber(last) + 7) };
+  const first = dayNumber(season.firstDay);
+  const { from: planted } = groundDays(planting, { first, last: first });
+  const laid = lines.map(({ from }) => (from === undefined ? first : dayNumber(from)));
+  return { ...line, from: isoDate(Math.max(first, planted, ...laid) + 7) };
 }
 
 /** The same zone under a new name and new ids; what was decided for its weeks stays with the first. */

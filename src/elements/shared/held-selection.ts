@@ -1,4 +1,5 @@
 import type { Season } from '../../engine/season/season.ts';
+import { sameData } from '../../plan/same-data.ts';
 import { NOTHING_SELECTED, type Selection } from './plan-context.ts';
 
 /** A selection as far as it points at something in the season. The same object where all of it does. */
@@ -17,12 +18,7 @@ export function heldSelection(selection: Selection, season: Season | undefined):
   return isSameSelection(held, selection) ? selection : held;
 }
 
+/** Whether two point at the same; what is left out and what is undefined are one. */
 export function isSameSelection(one: Selection, other: Selection): boolean {
-  return (
-    one.zone === other.zone &&
-    one.planting === other.planting &&
-    one.weather === other.weather &&
-    one.week === other.week &&
-    one.part === other.part
-  );
+  return sameData(one, other);
 }

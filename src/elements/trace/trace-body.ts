@@ -3,6 +3,7 @@ import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
+import { type WeatherKind, weeklyWeather } from '../../sheet/week-weather.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { formatWeek } from '../shared/format/dates.ts';
 import { formatMinutes } from '../shared/format/minutes.ts';
@@ -19,7 +20,7 @@ interface Cell {
   readonly week: number;
   readonly zone: ZoneSeason | undefined;
   readonly planting: PlantingSeason | undefined;
-  readonly weather: 'eto' | 'rain' | undefined;
+  readonly weather: WeatherKind | undefined;
 }
 
 /** The number that is asked about, whose it is, and the steps that lead to it. */
@@ -91,8 +92,7 @@ function titleOf(
   reading: Reading,
 ): string {
   if (weather !== undefined) {
-    const days = daily[weather].mm.subarray(7 * week, 7 * week + 7);
-    const mm = days.reduce((sum, day) => sum + day, 0);
+    const mm = weeklyWeather(weather, daily).weeks[week]?.mm ?? Number.NaN;
     return traceWords.whyWeather[weather](formatQuantity(mm, 'depth', reading));
   }
   const volume = (litres: number) => formatQuantity(litres, 'volume', reading);

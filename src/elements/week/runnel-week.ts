@@ -20,6 +20,7 @@ export class RunnelWeek extends LateElement<WeekBody> {
   @property() today: IsoDate | undefined;
 
   readonly #plan = new PlanConsumer(this);
+
   protected override async fetchBody(): Promise<WeekBody> {
     const { WeekBody } = await import('./week-body.ts');
     return new WeekBody(this, this.#plan);

@@ -5,7 +5,8 @@
  * never-enough: open on every watering day, in almost every week of need, and still short. over: irrigation drains away.
  * closed: closed by hand while it goes short. hand-set: minutes by hand unlike the calculation's. too-long: runs longer
  * than a day or than the hours that the supply is open. refill-weekly: deep and seldom, yet due every week.
- * crop-early: in the ground before it is planted. crop-past: in the ground after its last stage. out-of-season: in the ground on no day of the season.
+ * crop-early: in the ground before it is planted. crop-past: in the ground after its last stage. out-of-season: in the
+ * ground on no day of the season.
  *
  * line-too-long: the pressure does not carry to its last emitter, or plain emitters differ too much. pressure-low: not
  * even the first emitter has the pressure it needs. flow-too-great: a zone asks for more than the source gives.

@@ -5,10 +5,9 @@ import { zoneFigure, zoneOrigin } from '../../engine/season/zone-week.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
 import { numberIn, readTable, type Table, type TableRow } from './read-table.ts';
-
-const MOST_MINUTES = 7 * 24 * 60;
 
 /** As close as a file of this kit's own has it. */
 const SAME_MINUTES = 0.0006;
@@ -102,8 +101,8 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
     const value = cells[place] ?? '';
     const to = numberIn(value);
     if (to === undefined) continue;
-    if (!(to >= 0 && to <= MOST_MINUTES)) {
-      faults.push({ line, value, expected: `minutes of a week, from 0 to ${MOST_MINUTES}` });
+    if (!(to >= 0 && to <= MINUTES_A_WEEK)) {
+      faults.push({ line, value, expected: `minutes of a week, from 0 to ${MINUTES_A_WEEK}` });
       continue;
     }
     const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
@@ -111,10 +110,8 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
     const isSame = isComputed(to, computed, week) || (from !== undefined && Math.abs(from - to) < SAME_MINUTES);
     if (isSame) continue;
     const held = computed && HELD[zoneOrigin(computed, week)];
-    if (held !== undefined) faults.push({ line, value, expected: `no minutes for ${day}: ${held}` });
-    else {
-      changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
-    }
+    if (held === undefined) changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
+    else faults.push({ line, value, expected: `no minutes for ${day}: ${held}` });
   }
 }
 

@@ -1,5 +1,6 @@
 /** The rows of a CSV file: separator told by itself, byte order mark taken off, blank lines passed over. */
 import Papa from 'papaparse';
+import { FORMULA } from './formula.ts';
 
 export interface Table {
   /** As written, trimmed. */
@@ -38,7 +39,7 @@ export function readTable(text: string): Table {
 /** What was written, without the mark that keeps a name from being a formula. */
 function written(cell: string): string {
   const text = cell.trim();
-  return /^'('*\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|[\t\r\n])/.test(text) ? text.slice(1).trim() : text;
+  return text.startsWith("'") && FORMULA.test(text.slice(1)) ? text.slice(1).trim() : text;
 }
 
 /** A number of a data file: a point is the decimal mark. NaN for anything else; undefined for a blank. */

@@ -5,6 +5,7 @@ import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { FORMULA } from './formula.ts';
 
 export type Measure = 'gallons' | 'minutes' | 'rain';
 
@@ -19,9 +20,6 @@ export interface CsvChoice {
   /** Weeks of the season, from 0, that are left out; the season's sum is of all weeks. */
   readonly withoutWeeks?: ReadonlySet<number> | undefined;
 }
-
-/** What a spreadsheet takes for the beginning of a formula, whatever follows and on however many lines. */
-const FORMULA = /^'*\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/;
 
 /** Decimals that are kept: more than any screen shows, few enough to read. */
 const DECIMALS = 3;

@@ -17,7 +17,12 @@ export function replaced<Whole extends object>(whole: Whole, change: Change<Whol
 }
 
 function ownField(whole: object, key: string): unknown {
-  return Object.hasOwn(whole, key) ? (whole as Readonly<Record<string, unknown>>)[key] : undefined;
+  return ownValue(whole as Readonly<Record<string, unknown>>, key);
+}
+
+/** What a record has under a key of its own, whatever its prototype has. */
+export function ownValue<Value>(record: Readonly<Record<string, Value>> | undefined, key: string): Value | undefined {
+  return record && Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
 /** One key of a record set, or taken out where the value is `undefined`; `undefined` where nothing is left. */
@@ -26,8 +31,7 @@ export function withKey<Value>(
   key: string,
   value: Value | undefined,
 ): Readonly<Record<string, Value>> | undefined {
-  const before = record && Object.hasOwn(record, key) ? record[key] : undefined;
-  if (before === value) return record;
+  if (sameData(ownValue(record, key), value)) return record;
   if (value !== undefined) return { ...record, [key]: value };
   return fromEntries(Object.entries(record ?? {}).filter(([other]) => other !== key));
 }

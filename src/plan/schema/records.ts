@@ -5,8 +5,10 @@ import { field, fields, maybe } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { id, isoDay, note } from './text.ts';
 
+export const MINUTES_A_WEEK = 7 * 24 * 60;
+
 /** Minutes of a whole week. */
-export const weekMinutes = range(0, 7 * 24 * 60, 'minutes a week');
+export const weekMinutes = range(0, MINUTES_A_WEEK, 'minutes a week');
 
 export function observedDaySchema(system: UnitSystem) {
   return fields('the weather of a day', {

@@ -8,7 +8,7 @@ import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, SheetRow, ZoneRow } from '../sheet-row.ts';
 import type { Measure } from '../sheet-view.ts';
 import { gardenWeek } from '../totals/garden-total.ts';
-import { weeklyEto, weeklyRain } from '../week-weather.ts';
+import { weeklyWeather } from '../week-weather.ts';
 import { inertText } from './inert-text.ts';
 
 export interface TextContext {
@@ -60,7 +60,7 @@ export function cellValue({ row, column }: SheetCell, context: TextContext): str
 function weekValue(row: SheetRow, week: number, { season, units, measure: shown }: TextContext): number {
   const measure = shown === 'all' ? 'minutes' : shown;
   if (row.kind === 'eto' || row.kind === 'rain') {
-    const weather = row.kind === 'eto' ? weeklyEto(season.weather) : weeklyRain(season.weather);
+    const weather = weeklyWeather(row.kind, season.weather);
     return fromSi(weather.weeks[week]?.mm ?? 0, 'depth', units);
   }
   if (row.kind === 'total') {

@@ -2,6 +2,7 @@
 import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { SheetFormat } from '../sheet-format.ts';
 import type { Measure } from '../sheet-view.ts';
 
 export type Entry =
@@ -17,6 +18,7 @@ export interface EntryContext {
   readonly season: Season;
   readonly measure: Measure;
   readonly locale: string;
+  readonly format: SheetFormat;
   readonly readOnly: boolean;
 }
 

@@ -56,6 +56,6 @@ function sumOf(hours: string, minutes: string, locale: string): Amount {
   const rest = parseNumber(minutes, locale);
   if (whole.kind === 'unread') return whole;
   if (rest.kind === 'unread') return rest;
-  if (rest.value < 0 || rest.value >= 60) return { kind: 'unread', why: `Minutes behind hours are from 0 to 59` };
+  if (rest.value < 0 || rest.value >= 60) return { kind: 'unread', why: 'Minutes behind hours are from 0 to 59' };
   return amount(whole.value * 60 + rest.value, 'minute');
 }

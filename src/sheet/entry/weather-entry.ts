@@ -1,17 +1,17 @@
 /** Rain or reference ET of a whole week, in the plan's unit. */
-import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
+import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { readWeek } from '../../plan/edits/week-records.ts';
 import { quantity } from '../../plan/schema/quantity.ts';
-import { sheetFormat } from '../sheet-format.ts';
+import type { SheetFormat } from '../sheet-format.ts';
+import type { WeatherKind } from '../week-weather.ts';
 import { MENU_WORDS } from '../words.ts';
 import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
 import { type AmountUnit, parseAmount } from './parse-amount.ts';
-
-type WeatherKind = 'eto' | 'rain';
 
 const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { inch: 'us', millimetre: 'metric' };
 const UNIT_WORDS: Readonly<Record<UnitSystem, string>> = { us: 'inches', metric: 'millimetres' };
@@ -34,13 +34,13 @@ const MOST_ETO_MM_PER_WEEK = 7 * 20;
 const SAME_MM = 0.127;
 
 export function weatherEntry(kind: WeatherKind, week: number, text: string, context: EntryContext): Entry {
-  const { plan, season, locale } = context;
+  const { plan, season, locale, format } = context;
   const what = KIND_WORDS[kind];
   const hint = `The ${what} of the whole week goes here, in ${UNIT_WORDS[plan.units]}.`;
   const amount = parseAmount(text, locale);
   if (amount.kind === 'unread') return refused(`${amount.why}. ${hint}`);
   const firstDay = season.garden.span.firstDay + 7 * week;
-  const before = weekEntered(plan.log?.weeks, firstDay)?.[kind];
+  const before = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay))?.[kind];
   const own = ownDays(kind, week, context);
   if (amount.kind === 'empty') {
     if (before !== undefined) return change(kind, firstDay, undefined);
@@ -51,7 +51,7 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   const depth = system === plan.units ? amount.value : converted(amount.value, system, plan.units);
   const expected = expectedInstead(quantity('depth', plan.units), depth);
   if (expected !== undefined) return refused(`“${text.trim()}” does not fit: write ${expected}.`);
-  const why = whyNot({ kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined }, context);
+  const why = whyNot({ kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined }, format);
   if (why !== undefined) return refused(why);
   return depth === before ? { kind: 'same' } : change(kind, firstDay, depth);
 }
@@ -59,10 +59,10 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
 /** Why a total cannot be: days win over it, so what they come to is the least, and all of it where each has its own. */
 function whyNot(
   { kind, mm, own, hasTotal }: { kind: WeatherKind; mm: number; own: OwnDays; hasTotal: boolean },
-  context: EntryContext,
+  format: SheetFormat,
 ): string | undefined {
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
-    return `So much water no grass uses in a week: write at most ${inWords(MOST_ETO_MM_PER_WEEK, context)}.`;
+    return `So much water no grass uses in a week: write at most ${format.depthWords(MOST_ETO_MM_PER_WEEK)}.`;
   }
   const { entered, count, sumMm } = own;
   const isWhole = count === 7;
@@ -70,7 +70,7 @@ function whyNot(
   const what = KIND_WORDS[kind];
   const some =
     count === 1 ? `1 day of this week has ${what} of its own` : `${count} days of this week have ${what} of their own`;
-  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${inWords(sumMm, context)} in all.`;
+  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${format.depthWords(sumMm)} in all.`;
   const least = isWhole ? '' : ' Write at least that.';
   if (entered.length < count)
     return `${said}${least} It follows from the temperatures of the log: take in a file with others.`;
@@ -98,23 +98,14 @@ function converted(value: number, from: UnitSystem, to: UnitSystem): number {
   return Number(fromSi(toSi(value, 'depth', from), 'depth', to).toPrecision(6));
 }
 
-function inWords(mm: number, { plan, locale }: EntryContext): string {
-  return sheetFormat(plan.units, locale).depthWords(mm);
-}
-
-/** A week's total may be kept under any day of the week. */
-function weekEntered<T>(weeks: Readonly<Record<string, T>> | undefined, firstDay: DayNumber): T | undefined {
-  return Object.entries(weeks ?? {}).find(([day]) => isInWeek(dayNumber(day), firstDay))?.[1];
-}
-
 function ownDays(kind: WeatherKind, week: number, { plan, season }: EntryContext): OwnDays {
   const { firstDay, eto, rain } = season.weather;
-  const isOwn = (place: number) =>
-    kind === 'eto'
-      ? !SHARED.has(ETO_METHODS[eto.method[place] as number] as string)
-      : !SHARED.has(RAIN_ORIGINS[rain.origin[place] as number] as string);
-  const places = [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset).filter(isOwn);
   const { mm } = kind === 'eto' ? eto : rain;
+  const originOf = (place: number) =>
+    kind === 'eto' ? ETO_METHODS[eto.method[place] as number] : RAIN_ORIGINS[rain.origin[place] as number];
+  const places = [0, 1, 2, 3, 4, 5, 6]
+    .map((offset) => 7 * week + offset)
+    .filter((place) => !SHARED.has(originOf(place)));
   return {
     entered: places
       .map((place) => firstDay + place)
@@ -125,6 +116,4 @@ function ownDays(kind: WeatherKind, week: number, { plan, season }: EntryContext
 }
 
 /** Where a day has its figure from that a week's total replaces. */
-const SHARED: ReadonlySet<string> = new Set(['normals', 'observed-week']);
-
-const isInWeek = (day: DayNumber, firstDay: DayNumber): boolean => day >= firstDay && day < firstDay + 7;
+const SHARED: ReadonlySet<string | undefined> = new Set(['normals', 'observed-week']);

@@ -1,19 +1,17 @@
 /** Minutes of a week, typed as such or as the gallons they should bring. */
 import { isoDate } from '../../engine/calendar.ts';
+import { litresByChoice } from '../../engine/season/litres-by-choice.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
-import { litresByChoice } from '../../engine/season/zone-week-with.ts';
 import { toSi } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { weekMinutes } from '../../plan/schema/records.ts';
-import { sheetFormat } from '../sheet-format.ts';
+import { MINUTES_A_WEEK, weekMinutes } from '../../plan/schema/records.ts';
 import type { ZoneRow } from '../sheet-row.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
 import { type AmountUnit, parseAmount } from './parse-amount.ts';
 
-const WEEK_MINUTES = 7 * 24 * 60;
 const HINT = 'The minutes of this week go here, such as 45, 1 h 20 or 150 gal.';
 
 export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context: EntryContext): Entry {
@@ -60,9 +58,8 @@ function shownUnit({ measure, plan }: EntryContext): AmountUnit {
 
 interface Run {
   readonly minutes: number;
-  /** Where a volume was typed. */
-  readonly wantedLitres?: number;
-  readonly litres?: number;
+  /** Where one was typed: what was wanted, and what the minutes give. */
+  readonly volume?: { readonly wantedLitres: number; readonly litres: number };
 }
 
 interface ZoneWeekPlace {
@@ -87,13 +84,12 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, 
   const step = timerStepMinutes * wateringDayCount(zone.zone);
   const litresOf = litresByChoice(context.season, zone, week);
   const litresAt = (steps: number) => litresOf({ ...choices.get(week), [field]: steps * step });
-  const most = Math.floor(WEEK_MINUTES / step);
+  const most = Math.floor(MINUTES_A_WEEK / step);
   const mostLitres = litresAt(most);
   if (mostLitres === 0)
     return `No line of ${name} gives water in this week, so a volume cannot be turned into minutes.`;
   if (mostLitres < wantedLitres) {
-    const { volumeWords } = sheetFormat(context.plan.units, context.locale);
-    return `${name} gives ${volumeWords(mostLitres)} at most, running all week: write less.`;
+    return `${name} gives ${context.format.volumeWords(mostLitres)} at most, running all week: write less.`;
   }
   let [few, enough] = [1, most];
   while (few < enough) {
@@ -103,14 +99,14 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, 
   }
   const [below, above] = [litresAt(enough - 1), litresAt(enough)];
   const isBelow = enough > 1 && wantedLitres - below < above - wantedLitres;
-  return { minutes: (isBelow ? enough - 1 : enough) * step, wantedLitres, litres: isBelow ? below : above };
+  const [steps, litres] = isBelow ? [enough - 1, below] : [enough, above];
+  return { minutes: steps * step, volume: { wantedLitres, litres } };
 }
 
 /** What a timer's steps made of a volume, where that is another one to the eye. */
-function roundingRemark({ zone }: ZoneSeason, run: Run, { plan, locale }: EntryContext): string | undefined {
-  const { minutes, wantedLitres = 0, litres = 0 } = run;
-  const format = sheetFormat(plan.units, locale);
-  const [wanted, given] = [format.volumeWords(wantedLitres), format.volumeWords(litres)];
+function roundingRemark({ zone }: ZoneSeason, { minutes, volume }: Run, { format }: EntryContext): string | undefined {
+  if (volume === undefined) return undefined;
+  const [wanted, given] = [format.volumeWords(volume.wantedLitres), format.volumeWords(volume.litres)];
   if (wanted === given) return undefined;
   const days = wateringDayCount(zone);
   const step = format.minutesWords(zone.timerStepMinutes);

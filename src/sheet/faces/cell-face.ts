@@ -1,6 +1,7 @@
 /** What one cell shows and says: text only, so that a name is never read as markup. */
 
 import type { Measure } from '../sheet-view.ts';
+import type { Reading } from './reading.ts';
 
 export interface FigureFace {
   readonly kind: 'figure';
@@ -28,6 +29,18 @@ export const BAR_STEPS = 24;
 /** The classes of a figure's cell: what it is of, and what it carries. */
 export function figureClass(measure: Measure, ...names: readonly (string | false | undefined)[]): string {
   return classNames('cell', measure !== 'all' && 'one', ...names);
+}
+
+/** The figure that is read first: the one that is asked for, or the volume of all three. */
+export function mainFigure({ litres, minutes, rainMm }: Figures, { measure, format }: Reading): string {
+  if (measure === 'minutes') return format.minutes(minutes);
+  return measure === 'rain' ? format.depth(rainMm) : format.volume(litres);
+}
+
+interface Figures {
+  readonly litres: number;
+  readonly minutes: number;
+  readonly rainMm: number;
 }
 
 /** Letters that a cell has room for, in its main figure, in one beside a sign, and in a line beneath. */

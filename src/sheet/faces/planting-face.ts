@@ -4,7 +4,7 @@ import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { toneOf } from '../tone.ts';
 import { type PlantingTotal, plantingTotal, plantingWeek } from '../totals/planting-total.ts';
 import { isShutOffByHand, wateringDayCount } from '../watering-days.ts';
-import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
+import { type FigureFace, figureClass, mainFigure, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
 export function plantingFace(zone: ZoneSeason, member: PlantingSeason, week: number, reading: Reading): FigureFace {
@@ -34,12 +34,10 @@ export function plantingSeasonFace(zone: ZoneSeason, member: PlantingSeason, rea
 }
 
 function figuresOf(
-  { litres, minutes, rainMm, metShare }: PlantingTotal,
+  total: PlantingTotal,
   more: readonly string[],
-  { measure, format }: Reading,
+  reading: Reading,
 ): Pick<FigureFace, 'main' | 'lines'> {
-  if (measure === 'volume') return { main: format.volume(litres), lines: [] };
-  if (measure === 'minutes') return { main: format.minutes(minutes), lines: [] };
-  if (measure === 'rain') return { main: format.depth(rainMm), lines: [] };
-  return { main: format.volume(litres), lines: [metShare === undefined ? '' : format.share(metShare), ...more] };
+  const ratio = total.metShare === undefined ? '' : reading.format.share(total.metShare);
+  return { main: mainFigure(total, reading), lines: reading.measure === 'all' ? [ratio, ...more] : [] };
 }

@@ -3,7 +3,7 @@ import type { Season } from '../../engine/season/season.ts';
 import type { SheetColumn } from '../sheet-column.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { gardenSeason, gardenWeek } from '../totals/garden-total.ts';
-import { weeklyEto, weeklyRain } from '../week-weather.ts';
+import { weeklyWeather } from '../week-weather.ts';
 import { type CellFace, fitted } from './cell-face.ts';
 import { nameFace } from './name-face.ts';
 import { plantingFace, plantingSeasonFace } from './planting-face.ts';
@@ -47,7 +47,7 @@ export class SheetFaces {
     switch (row.kind) {
       case 'eto':
       case 'rain': {
-        const weather = row.kind === 'eto' ? weeklyEto(season.weather) : weeklyRain(season.weather);
+        const weather = weeklyWeather(row.kind, season.weather);
         return week === undefined
           ? weatherSeasonFace(row.kind, weather, reading)
           : weatherFace(row.kind, weather, week, reading);

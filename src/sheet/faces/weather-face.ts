@@ -1,9 +1,7 @@
 /** A week of rain or reference ET, with a bar behind its figure. */
-import type { SeasonWeather } from '../week-weather.ts';
+import type { SeasonWeather, WeatherKind } from '../week-weather.ts';
 import { BAR_STEPS, classNames, type FigureFace } from './cell-face.ts';
 import type { Reading } from './reading.ts';
-
-type WeatherKind = 'eto' | 'rain';
 
 export function weatherFace(kind: WeatherKind, weather: SeasonWeather, week: number, { format }: Reading): FigureFace {
   const here = weather.weeks[week];

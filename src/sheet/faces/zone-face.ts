@@ -2,27 +2,24 @@
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
-import type { SheetFormat } from '../sheet-format.ts';
 import { toneOf } from '../tone.ts';
 import { type ZoneTotal, zoneTotal } from '../totals/zone-total.ts';
-import { type FigureFace, figureClass, moreClasses } from './cell-face.ts';
+import { type FigureFace, figureClass, mainFigure, moreClasses } from './cell-face.ts';
 import type { Reading } from './reading.ts';
 
-export function zoneFace(zone: ZoneSeason, week: number, { measure, format }: Reading): FigureFace {
+export function zoneFace(zone: ZoneSeason, week: number, reading: Reading): FigureFace {
   const state = zoneState(zone, week);
   const origin = zoneOrigin(zone, week);
   const note = zone.zone.choices.get(week)?.note;
-  const marks = figureClass(measure, 'zone', `state-${state}`, note !== undefined && 'noted');
+  const marks = figureClass(reading.measure, 'zone', `state-${state}`, note !== undefined && 'noted');
   if (state === 'off') return { kind: 'figure', main: '', lines: [], className: marks };
   const litres = zoneFigure(zone, 'litres', week);
   const minutes = zoneFigure(zone, 'minutes', week);
   const rainMm = zoneFigure(zone, 'rainCreditMm', week);
   const isByHand = origin === 'hand-set' || origin === 'run';
-  const { main, lines } = figuresOf({ litres, minutes, rainMm, isClosed: state === 'closed' }, measure, format);
   return {
     kind: 'figure',
-    main,
-    lines,
+    ...figuresOf({ litres, minutes, rainMm }, state === 'closed', reading),
     className: moreClasses(
       marks,
       `tone-${toneOf(litres / groundM2(zone, week))}`,
@@ -34,30 +31,23 @@ export function zoneFace(zone: ZoneSeason, week: number, { measure, format }: Re
 }
 
 /** The zone's whole season. */
-export function zoneSeasonFace(zone: ZoneSeason, { measure, format }: Reading): FigureFace {
+export function zoneSeasonFace(zone: ZoneSeason, reading: Reading): FigureFace {
   return {
     kind: 'figure',
-    ...figuresOf({ ...zoneTotal(zone), isClosed: false }, measure, format),
-    className: figureClass(measure, 'zone', 'season'),
+    ...figuresOf(zoneTotal(zone), false, reading),
+    className: figureClass(reading.measure, 'zone', 'season'),
   };
 }
 
-interface ZoneFigures extends ZoneTotal {
-  readonly isClosed: boolean;
-}
-
-function figuresOf(
-  { litres, minutes, rainMm, isClosed }: ZoneFigures,
-  measure: Reading['measure'],
-  format: SheetFormat,
-): Pick<FigureFace, 'main' | 'lines'> {
-  if (measure === 'volume') return { main: format.volume(litres), lines: [] };
-  if (measure === 'minutes') return { main: format.minutes(minutes), lines: [] };
-  if (measure === 'rain') return { main: format.depth(rainMm), lines: [] };
+function figuresOf(total: ZoneTotal, isClosed: boolean, reading: Reading): Pick<FigureFace, 'main' | 'lines'> {
+  const { minutes, rainMm } = total;
+  const { measure, format } = reading;
+  const main = mainFigure(total, reading);
+  if (measure !== 'all') return { main, lines: [] };
   // What is nothing is left out: it would be read as a figure.
   const run = minutes > 0 ? `${format.minutes(minutes)} min` : '';
   const rain = format.isNoDepth(rainMm) ? '' : `${format.depth(rainMm)} ${format.depthUnit}`;
-  return { main: format.volume(litres), lines: [isClosed ? 'closed' : run, rain] };
+  return { main, lines: [isClosed ? 'closed' : run, rain] };
 }
 
 function groundM2(zone: ZoneSeason, week: number): number {

@@ -43,7 +43,6 @@ export class CellTitles {
     clearTimeout(this.#timer);
     this.#timer = undefined;
     for (const td of this.#untitled) this.write(td);
-    this.#untitled.clear();
   }
 
   stop(): void {

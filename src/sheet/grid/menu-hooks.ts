@@ -1,5 +1,6 @@
 /** The menu of a cell: within the window, over nothing that it hides, and back to the cell when it closes. */
 import type { Events } from 'handsontable/base';
+import { startInside } from './place-beside.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 /** What is needed of the library's own menu. */
@@ -7,8 +8,6 @@ interface Menu {
   readonly container: HTMLElement;
   addLocalHook(name: 'afterSubmenuOpen', hook: (menu: Menu) => void): void;
 }
-
-const GAP_PX = 6;
 
 export function menuHooks({ hot, callout }: SeasonBinding): Partial<Events> {
   let heard: Menu | undefined;
@@ -45,14 +44,8 @@ function keepSoon({ container }: Menu): void {
 function keepInWindow(box: HTMLElement): void {
   const { defaultView } = box.ownerDocument;
   if (defaultView === null || !box.isConnected) return;
-  const { left, right, top, bottom } = box.getBoundingClientRect();
+  const { left, top, width, height } = box.getBoundingClientRect();
   const { style, offsetLeft, offsetTop } = box;
-  style.left = `${offsetLeft + shift(left, right, defaultView.innerWidth)}px`;
-  style.top = `${offsetTop + shift(top, bottom, defaultView.innerHeight)}px`;
-}
-
-/** How far to move what lies from `start` to `end` so that all of it shows, or its start where it is longer than the window. */
-function shift(start: number, end: number, room: number): number {
-  const last = Math.max(GAP_PX, room - GAP_PX - (end - start));
-  return Math.min(Math.max(start, GAP_PX), last) - start;
+  style.left = `${offsetLeft - left + startInside(left, width, defaultView.innerWidth)}px`;
+  style.top = `${offsetTop - top + startInside(top, height, defaultView.innerHeight)}px`;
 }

@@ -9,7 +9,12 @@ export function placeBeside(box: HTMLElement, anchor: Element): void {
   const origin = box.offsetParent?.getBoundingClientRect() ?? new DOMRect(-defaultView.scrollX, -defaultView.scrollY);
   const fitsBelow = at.bottom + GAP_PX + height <= defaultView.innerHeight;
   const top = fitsBelow ? at.bottom + GAP_PX : Math.max(GAP_PX, at.top - GAP_PX - height);
-  const left = Math.max(GAP_PX, Math.min(at.left, defaultView.innerWidth - width - GAP_PX));
+  const left = startInside(at.left, width, defaultView.innerWidth);
   box.style.top = `${top - origin.top}px`;
   box.style.left = `${left - origin.left}px`;
+}
+
+/** Where what would begin at `start` begins so that all of it shows, or its start where it is longer than the room. */
+export function startInside(start: number, length: number, room: number): number {
+  return Math.max(GAP_PX, Math.min(start, room - length - GAP_PX));
 }

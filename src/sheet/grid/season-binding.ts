@@ -1,7 +1,6 @@
 /** One Handsontable grid bound to a season: which cell stands for what, and the drawing of it. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
-import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
@@ -34,8 +33,8 @@ export class SeasonBinding {
   /** Where each cell in the page stands. */
   readonly #drawn = new WeakMap<Element, { readonly visualRow: number; readonly column: SheetColumn }>();
   #rows: readonly SheetRow[];
-  /** What the season is made of, for a host's grid, whose rows are not the sheet's. */
-  #parts: string;
+  /** What the season is made of; in a host's grid alone, whose rows are not the sheet's. */
+  #parts: string | undefined;
   /** Said once the plan is another than it was when that was asked for. */
   #toSay: { readonly words: () => string; readonly plan: Plan } | undefined;
 
@@ -45,7 +44,7 @@ export class SeasonBinding {
     this.callout = new CellCallout(hot);
     this.titles = new CellTitles(hot.rootElement, (td) => this.#wordsOf(td));
     this.#rows = setting.sheet.rows;
-    this.#parts = partsOf(setting.sheet.state.season);
+    this.#parts = partsOf(setting);
     for (const root of this.#roots()) root.classList.add(SHEET_CLASS);
     this.onStop(setting.sheet.subscribe(() => this.refresh()));
   }
@@ -181,11 +180,10 @@ export class SeasonBinding {
       this.#keepingFocus(() => this.hot.updateData(sheet.rows as SheetRow[]));
       return;
     }
-    const parts = partsOf(sheet.state.season);
-    const isOther = rowOf !== undefined && parts !== this.#parts;
-    this.#parts = parts;
+    const before = this.#parts;
+    this.#parts = partsOf(this.setting);
     // A cell may have lost its part in the season, or come to have one.
-    if (isOther) this.hot.render();
+    if (this.#parts !== before) this.hot.render();
     else this.#repaint();
   }
 
@@ -258,8 +256,9 @@ export function placeOf(cell: SheetCell): SheetPlace {
 }
 
 /** Its weeks, zones and plantings by their names in the plan. */
-function partsOf({ garden }: Season): string {
-  const { span, zones } = garden;
+function partsOf({ rowOf, sheet }: SeasonSetting): string | undefined {
+  if (rowOf === undefined) return undefined;
+  const { span, zones } = sheet.state.season.garden;
   const ids = zones.map(({ id, plantings }) => [id, ...plantings.map((planting) => planting.id)].join());
   return [span.firstDay, span.weeks, ...ids].join(' ');
 }

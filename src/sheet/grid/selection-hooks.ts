@@ -1,5 +1,6 @@
 /** The selection in the grid and the place that all views point at follow each other. */
 import type { Events } from 'handsontable/base';
+import { sameData } from '../../plan/same-data.ts';
 import type { SheetPlace } from '../sheet-place.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { placeOf, type SeasonBinding } from './season-binding.ts';
@@ -23,7 +24,7 @@ export class SheetSelection {
 
   /** Moves the grid's selection to a place that another view points at; the focus stays where it is. */
   moveTo(place: SheetPlace): void {
-    if (this.#place !== undefined && isSame(this.#place, place)) return;
+    if (sameData(this.#place, place)) return;
     this.#place = place;
     const at = this.#find(place);
     if (at === undefined) return;
@@ -50,7 +51,7 @@ export class SheetSelection {
     const { week, ...rowPlace } = placeOf(cell);
     // A whole column points at its week alone.
     const place = (row ?? 0) < 0 ? { week } : (col ?? 0) < 0 ? rowPlace : { ...rowPlace, week };
-    if (this.#place !== undefined && isSame(this.#place, place)) return;
+    if (sameData(this.#place, place)) return;
     this.#place = place;
     setting.onSelect?.(place);
   }
@@ -70,13 +71,4 @@ export class SheetSelection {
         : binding.visualColumn({ kind: 'week', week });
     return row === undefined || column === undefined ? undefined : { row, column };
   }
-}
-
-function isSame(left: SheetPlace, right: SheetPlace): boolean {
-  return (
-    left.zone === right.zone &&
-    left.planting === right.planting &&
-    left.weather === right.weather &&
-    left.week === right.week
-  );
 }

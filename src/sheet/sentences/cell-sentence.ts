@@ -4,7 +4,7 @@ import { nameFace } from '../faces/name-face.ts';
 import type { Reading } from '../faces/reading.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { gardenSeason, gardenWeek } from '../totals/garden-total.ts';
-import { weeklyEto, weeklyRain } from '../week-weather.ts';
+import { weeklyWeather } from '../week-weather.ts';
 import { plantingSeasonSentence, plantingSentence } from './planting-sentence.ts';
 import { totalSentence } from './total-sentence.ts';
 import { weatherSeasonSentence, weatherSentence } from './weather-sentence.ts';
@@ -19,7 +19,7 @@ export function cellSentence(season: Season, { row, column }: SheetCell, reading
   switch (row.kind) {
     case 'eto':
     case 'rain': {
-      const weather = row.kind === 'eto' ? weeklyEto(season.weather) : weeklyRain(season.weather);
+      const weather = weeklyWeather(row.kind, season.weather);
       return week === undefined
         ? weatherSeasonSentence(row.kind, weather, reading)
         : weatherSentence(row.kind, weather, week, reading);

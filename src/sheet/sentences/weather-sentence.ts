@@ -1,9 +1,7 @@
 /** A week or season of rain or reference ET in words. */
 import type { Reading } from '../faces/reading.ts';
-import type { SeasonWeather, WeekWeather } from '../week-weather.ts';
+import type { SeasonWeather, WeatherKind, WeekWeather } from '../week-weather.ts';
 import { ETO_NAME, RAIN_NAME, sentence } from '../words.ts';
-
-type WeatherKind = 'eto' | 'rain';
 
 const NAMES: Readonly<Record<WeatherKind, string>> = { eto: ETO_NAME, rain: RAIN_NAME };
 

@@ -5,6 +5,7 @@ import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
+import type { PlanDay } from '../../../src/plan/schema/plan-schema.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
@@ -17,6 +18,12 @@ function read(row: string, at: string, text: string, measure: Measure = 'all') {
 
 const edit = (made: Edit) => ({ kind: 'edit', edit: made });
 const same = { kind: 'same' };
+
+/** The same weather on each day of the week of June 7. */
+function daily(weather: PlanDay): Record<string, PlanDay> {
+  const days = [7, 8, 9, 10, 11, 12, 13];
+  return Object.fromEntries(days.map((day) => [`2027-06-${String(day).padStart(2, '0')}`, weather]));
+}
 
 describe('a zone’s week takes', () => {
   const week = '2027-06-07';
@@ -152,12 +159,7 @@ describe('a week’s weather of which some days are known', () => {
   });
 
   it('takes no total that would change nothing, where temperatures tell the reference ET', () => {
-    const days = Object.fromEntries(
-      [7, 8, 9, 10, 11, 12, 13].map((day) => [
-        `2027-06-${String(day).padStart(2, '0')}`,
-        { minTemperature: 55, maxTemperature: 75 },
-      ]),
-    );
+    const days = daily({ minTemperature: 55, maxTemperature: 75 });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
     const entry = sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '3');
     expect(entry).toEqual({
@@ -167,9 +169,7 @@ describe('a week’s weather of which some days are known', () => {
   });
 
   it('takes no other total where every day is known', () => {
-    const days = Object.fromEntries(
-      [7, 8, 9, 10, 11, 12, 13].map((day) => [`2027-06-${String(day).padStart(2, '0')}`, { rain: 0.1 }]),
-    );
+    const days = daily({ rain: 0.1 });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
     const cell = cellOf(sheet, 'rain', '2027-06-07');
     expect(sheet.read(cell, '0.9')).toEqual({

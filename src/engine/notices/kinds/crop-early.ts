@@ -1,23 +1,13 @@
 import type { DayNumber } from '../../calendar.ts';
 import type { PlantingSeason, Season } from '../../season/season.ts';
-import { eachPlanting, placeOf } from '../each-planting.ts';
+import { daysToCheck } from '../days-to-check.ts';
 import type { Notice } from '../notice.ts';
-import { oneRunOf } from '../runs.ts';
 
-/** Annual crops that stand in the ground before their growth begins, when they are reckoned to use nothing: one notice each. */
+/** Annual crops that stand in the ground before their growth begins, when they are reckoned to use nothing. */
 export function cropEarly(season: Season): readonly Notice[] {
-  return eachPlanting(season, (zone, own) => {
-    const early = daysEarly(own, season.garden.span.firstDay);
-    const weeks = [...new Set(early.map((place) => Math.floor(place / 7)))];
-    return oneRunOf(weeks).map((run) => ({
-      kind: 'crop-early',
-      severity: 'warning',
-      remedy: 'check-days',
-      ...placeOf(zone, own),
-      ...run,
-      figures: { daysEarly: early.length },
-    }));
-  });
+  return daysToCheck(season, { kind: 'crop-early', figure: 'daysEarly' }, (own) =>
+    daysEarly(own, season.garden.span.firstDay),
+  );
 }
 
 /** Days in the ground before the day of planting, counted from the season's first. A crop that stays grows in every year. */

@@ -1,27 +1,17 @@
 import type { DayNumber } from '../../calendar.ts';
 import { dayOfGrowth, growthCycle } from '../../plants/growth-cycle.ts';
 import type { PlantingSeason, Season } from '../../season/season.ts';
-import { eachPlanting, placeOf } from '../each-planting.ts';
+import { daysToCheck } from '../days-to-check.ts';
 import type { Notice } from '../notice.ts';
-import { oneRunOf } from '../runs.ts';
 
 /**
- * Crops that stand after the end of their last stage, when they are reckoned to use nothing: one notice each. Of one that
- * stays, not for the rest that its season begins with.
+ * Crops that stand after the end of their last stage, when they are reckoned to use nothing. Of one that stays, not for the
+ * rest that its season begins with.
  */
 export function cropPast(season: Season): readonly Notice[] {
-  return eachPlanting(season, (zone, own) => {
-    const past = daysPast(own, season.garden.span.firstDay);
-    const weeks = [...new Set(past.map((place) => Math.floor(place / 7)))];
-    return oneRunOf(weeks).map((run) => ({
-      kind: 'crop-past',
-      severity: 'warning',
-      remedy: 'check-days',
-      ...placeOf(zone, own),
-      ...run,
-      figures: { daysPast: past.length },
-    }));
-  });
+  return daysToCheck(season, { kind: 'crop-past', figure: 'daysPast' }, (own) =>
+    daysPast(own, season.garden.span.firstDay),
+  );
 }
 
 /** Days in the ground beyond the last stage and not yet in growth anew, counted from the season's first. */

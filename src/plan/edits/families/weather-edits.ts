@@ -1,7 +1,6 @@
 /** Edits of the observed weather and of the climate. */
-import { sameData } from '../../same-data.ts';
 import type { Plan, PlanDay, PlanWeek } from '../../schema/plan-schema.ts';
-import { changed, withKey } from '../change.ts';
+import { changed, ownValue, withKey } from '../change.ts';
 import type { Change, WeatherEdit } from '../edit.ts';
 import { readWeek, writeWeek } from '../week-records.ts';
 import { withLog } from '../with-log.ts';
@@ -15,7 +14,7 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
     case 'set-day-weather':
       return withDay(plan, edit.day, edit.weather);
     case 'change-day-weather':
-      return withDay(plan, edit.day, changed(dayOf(plan, edit.day) ?? {}, edit.change));
+      return withDay(plan, edit.day, changed(ownValue(plan.log?.days, edit.day) ?? {}, edit.change));
     case 'set-climate': {
       const site = changed(plan.site, { climate: edit.climate });
       return site === plan.site ? plan : { ...plan, site };
@@ -23,14 +22,8 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
   }
 }
 
-function dayOf(plan: Plan, day: string): PlanDay | undefined {
-  const days = plan.log?.days;
-  return days && Object.hasOwn(days, day) ? days[day] : undefined;
-}
-
-function withDay(plan: Plan, day: string, weather: PlanDay | undefined): Plan {
-  if (sameData(dayOf(plan, day), weather)) return plan;
-  const isCleared = weather === undefined || Object.keys(weather).length === 0;
+function withDay(plan: Plan, day: string, weather: PlanDay = {}): Plan {
+  const isCleared = Object.keys(weather).length === 0;
   return withLog(plan, { days: withKey(plan.log?.days, day, isCleared ? undefined : weather) });
 }
 

@@ -1,6 +1,6 @@
 /** Edits of one zone and week. */
 import type { Plan, PlanChoice, PlanChoices } from '../../schema/plan-schema.ts';
-import { changed, replaced, withKey } from '../change.ts';
+import { changed, ownValue, replaced, withKey } from '../change.ts';
 import type { WeekEdit } from '../edit.ts';
 import { readWeek, writeWeek } from '../week-records.ts';
 import { withLog } from '../with-log.ts';
@@ -31,7 +31,7 @@ interface Cell {
 
 /** A choice that says nothing is taken out. */
 function withChoice(plan: Plan, { zone, week }: Cell, change: (choice: PlanChoice) => PlanChoice): Plan {
-  const weeks = ownWeeks(plan.choices, zone);
+  const weeks = ownValue(plan.choices, zone);
   const before = readWeek(weeks, plan.season, week) ?? {};
   const wanted = changed(before, cleared(before, change(before)));
   if (wanted === before) return plan;
@@ -49,12 +49,8 @@ function cleared(before: PlanChoice, after: PlanChoice): PlanChoice {
 }
 
 function withRun(plan: Plan, { zone, week }: Cell, minutes: number | undefined): Plan {
-  const weeks = ownWeeks(plan.log?.runs, zone);
+  const weeks = ownValue(plan.log?.runs, zone);
   if (readWeek(weeks, plan.season, week) === minutes) return plan;
   const written = writeWeek(weeks, { season: plan.season, day: week }, minutes);
   return withLog(plan, { runs: withKey(plan.log?.runs, zone, written) });
-}
-
-function ownWeeks<Value>(zones: Readonly<Record<string, Value>> | undefined, zone: string): Value | undefined {
-  return zones !== undefined && Object.hasOwn(zones, zone) ? zones[zone] : undefined;
 }
