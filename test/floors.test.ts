@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { importFaults, purityFaults, rootFaults, type SourceFile, sizeFaults } from './tools/floors.ts';
+import { circleFaults, importFaults, purityFaults, rootFaults, type SourceFile, sizeFaults } from './tools/floors.ts';
 import { filesUnder, projectRoot } from './tools/source-files.ts';
 
 const sources: readonly SourceFile[] = filesUnder('src', '.ts').map((path) => ({
@@ -77,6 +77,24 @@ describe('an import is a fault', () => {
     ['in a comment', 'src/engine/balance.ts', "// import { plan } from '../plan/plan.ts';"],
   ])('but not %s', (_name, path, text) => {
     expect(importFaults({ path, text })).toEqual([]);
+  });
+});
+
+describe('a circle', () => {
+  const file = (path: string, ...targets: readonly string[]): SourceFile => ({
+    path,
+    text: targets.map((target) => `import type { It } from '${target}';`).join('\n'),
+  });
+
+  it('is a fault over three files, types included', () => {
+    const files = [file('src/a.ts', './b.ts'), file('src/b.ts', './sub/c.ts'), file('src/sub/c.ts', '../a.ts')];
+    expect(circleFaults(files)).toEqual(['src/a.ts -> src/b.ts -> src/sub/c.ts -> src/a.ts is a circle']);
+  });
+
+  it('is not where two ways lead to one file', () => {
+    expect(circleFaults([file('src/a.ts', './b.ts', './c.ts'), file('src/b.ts', './c.ts'), file('src/c.ts')])).toEqual(
+      [],
+    );
   });
 });
 

@@ -7,9 +7,9 @@
  * ```
  *
  * `gardenOf` of the plan entry makes a garden from a plan document. What is published as a formula, each with its source,
- * can be called by itself. Why a number is so, what needs attention, how a mixed zone fares, and what a line carries
- * are entries of their own, `engine/trace`, `engine/notices`, `engine/mix` and `engine/line`: a program that only computes
- * a season need not load them.
+ * can be called by itself. How a mixed zone fares and what a line carries are entries of their own, `engine/mix` and
+ * `engine/line`, and why a number is so and what needs attention is the entry `explain`: a program that only computes a season
+ * need not load them.
  */
 export { applicationRateMmPerHour, driplineRateMmPerHour } from './application/application-rate.ts';
 export { lowestQuarterUniformity } from './application/distribution-uniformity.ts';

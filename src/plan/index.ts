@@ -1,4 +1,4 @@
-/** The plan: its document, its defaults, reading, edits and history, the way to the engine, and what mends its notices. */
+/** The plan: its document, its defaults, reading, edits and history, and the way to the engine. */
 export { computeSeason } from './compute-season.ts';
 export { DEFAULTS } from './defaults.ts';
 export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';
@@ -34,8 +34,6 @@ export { checkPlan, type ReadResult } from './reading/check-plan.ts';
 export type { Fault } from './reading/fault.ts';
 export { readPlan } from './reading/read-plan.ts';
 export { writePlan } from './reading/write-plan.ts';
-export { remediesOf, searchRemedies } from './remedies/notices/remedies-of.ts';
-export type { Noticed, Remedy, RemedyKind } from './remedies/notices/remedy.ts';
 export { planSchema } from './schema/either-units.ts';
 export {
   PLAN_FORMAT,

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { tokenDeclarations } from '../../src/elements/shared/tokens.styles.ts';
+import { tokenDeclarations } from '../../src/look/tokens.styles.ts';
 
 const page = readFileSync(new URL('../../demo/theme.html', import.meta.url), 'utf8');
 const rows = [...page.matchAll(/<th scope="row"><code>(--runnel-[a-z-]+)<\/code>.*<\/tr>/g)];

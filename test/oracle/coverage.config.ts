@@ -15,8 +15,8 @@ export default defineConfig({
     include: [
       'test/oracle/agreement.test.ts',
       `test/laws/{${LAWS}}.test.ts`,
-      'test/engine/trace/trace-cell.test.ts',
-      'test/engine/notices/notices-laws.test.ts',
+      'test/explain/trace/trace-cell.test.ts',
+      'test/explain/notices/notices-laws.test.ts',
     ],
     // Every file looks at the same engine: to load it once for all of them takes half the time.
     isolate: false,

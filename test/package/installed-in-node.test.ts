@@ -9,7 +9,7 @@ const PROGRAM = `
 import { readFileSync } from 'node:fs';
 import { fromSi, runSeason, zoneWeek } from 'runnel-kit/engine';
 import { compareZone } from 'runnel-kit/engine/mix';
-import { noticesOf } from 'runnel-kit/engine/notices';
+import { noticesOf } from 'runnel-kit/explain';
 import { applyEdit, gardenOf, readPlan } from 'runnel-kit/plan';
 import { seasonToCsv } from 'runnel-kit/exchange';
 import { SeasonSheet } from 'runnel-kit/sheet';

@@ -1,12 +1,13 @@
 /** A plan's notice of a kind, and what its remedies come to. */
-import type { Notice, NoticeKind } from '../../src/engine/notices/notice.ts';
-import { noticesOf } from '../../src/engine/notices/notices-of.ts';
+
 import type { Season } from '../../src/engine/season/season.ts';
+import type { Notice, NoticeKind } from '../../src/explain/notices/notice.ts';
+import { noticesOf } from '../../src/explain/notices/notices-of.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
 import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
-import { remediesOf } from '../../src/plan/remedies/notices/remedies-of.ts';
-import type { Remedy, RemedyKind } from '../../src/plan/remedies/notices/remedy.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+import { remediesOf } from '../../src/remedies/notices/remedies-of.ts';
+import type { Remedy, RemedyKind } from '../../src/remedies/notices/remedy.ts';
 
 export interface WithRemedies {
   readonly season: Season;

@@ -1,5 +1,5 @@
 /** Small invented gardens with one trouble of line or supply each, for the remedies that it has. */
-import type { NoticeKind } from '../../src/engine/notices/notice.ts';
+import type { NoticeKind } from '../../src/explain/notices/notice.ts';
 import type { Plan, PlanPlanting, PlanSupply } from '../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from './small-plans.ts';
 

@@ -8,18 +8,26 @@ export interface SourceFile {
 }
 
 /** What each folder of src may import besides itself. Whatever lies in src itself stands on top and may import all of them. */
-const floors: ReadonlyMap<string, readonly string[]> = new Map([
-  ['engine', []],
-  ['plan', ['engine']],
-  ['exchange', ['engine', 'plan']],
-  ['sheet', ['engine', 'plan']],
-  ['elements', ['engine', 'plan', 'exchange', 'sheet']],
-  ['page', ['elements']],
-]);
+const floors: ReadonlyMap<string, readonly string[]> = stacked([
+  ['engine'],
+  ['plan'],
+  ['explain'],
+  ['remedies'],
+  ['store'],
+  ['language', 'look'],
+  ['exchange', 'sheet'],
+  ['autosave'],
+  ['elements'],
+]).set('page', ['elements']);
+
+/** Folders that stand side by side see all that lie below them, and not each other. */
+function stacked(levels: readonly (readonly string[])[]): Map<string, readonly string[]> {
+  return new Map(levels.flatMap((level, height) => level.map((folder) => [folder, levels.slice(0, height).flat()])));
+}
 
 /** Libraries that need a page to live in, and the floors that have one. */
 const pageLibraries = /^(?:lit|@lit\/[^/]+|handsontable|chart\.js)(?:\/|$)/;
-const floorsWithPage = ['sheet', 'elements', 'src'];
+const floorsWithPage = ['look', 'sheet', 'elements', 'src'];
 
 /** Names by which a module reaches the DOM, the clock, the machine's language and time zone, or the outside. */
 const surroundings = new Set([
@@ -95,6 +103,31 @@ export function sizeFaults({ path, text }: SourceFile): readonly string[] {
   const limit = lineLimits.get(floorOf(path)) ?? lineLimits.get('src') ?? 0;
   const lines = text.replace(/\n$/, '').split('\n').length;
   return lines > limit ? [`${path} has ${lines} lines, more than ${limit}: split it where a second idea begins`] : [];
+}
+
+/** Circles among files, each as the files of it in order; an import of a type alone counts like any other. */
+export function circleFaults(files: readonly SourceFile[]): readonly string[] {
+  const imports = new Map(
+    files.map(({ path, text }) => [
+      path,
+      readModule(path, text)
+        .specifiers.filter((specifier) => specifier.startsWith('.'))
+        .map((specifier) => posix.join(posix.dirname(path), specifier)),
+    ]),
+  );
+  const found: string[] = [];
+  const done = new Set<string>();
+  const walk = (path: string, above: readonly string[]): void => {
+    if (above.includes(path)) {
+      found.push(`${[...above.slice(above.indexOf(path)), path].join(' -> ')} is a circle`);
+      return;
+    }
+    if (done.has(path)) return;
+    for (const target of imports.get(path) ?? []) walk(target, [...above, path]);
+    done.add(path);
+  };
+  for (const path of imports.keys()) walk(path, []);
+  return found;
 }
 
 /** What lies at the root and is neither on the list nor begins with a dot. */

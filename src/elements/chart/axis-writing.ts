@@ -1,7 +1,7 @@
 import type { SeasonSpan } from '../../engine/garden.ts';
 import { toSi, type UnitSystem } from '../../engine/units.ts';
-import { type MonthStart, monthStarts } from '../shared/format/month-starts.ts';
-import { formatQuantity } from '../shared/format/quantity.ts';
+import { type MonthStart, monthStarts } from '../../language/format/month-starts.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 
 const writers = new Map<string, (value: number) => string>();
 const months = new Map<string, readonly MonthStart[]>();

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
+import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';

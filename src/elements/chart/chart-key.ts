@@ -2,8 +2,8 @@
 import { html, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
-import { formatDay, formatWeek } from '../shared/format/dates.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatDay, formatWeek } from '../../language/format/dates.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
 import { chartWords } from '../shared/words/chart-words.ts';
 import type { Reserve } from './reserve.ts';
 

@@ -1,5 +1,5 @@
 import type { ChartOptions } from 'chart.js';
-import type { MonthStart } from '../shared/format/month-starts.ts';
+import type { MonthStart } from '../../language/format/month-starts.ts';
 import type { ReserveLine } from './reserve.ts';
 
 export interface ChartColours {

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { MonthStart } from '../shared/format/month-starts.ts';
+import type { MonthStart } from '../../language/format/month-starts.ts';
 import type { ChartLines } from './chart-lines.ts';
 import type { ChartLook } from './chart-options.ts';
 import { readColours } from './read-colours.ts';

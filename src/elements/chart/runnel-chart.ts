@@ -1,12 +1,12 @@
 import { consume } from '@lit/context';
 import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
-import { controls } from '../shared/controls.styles.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
-import { tokens } from '../shared/tokens.styles.ts';
 
 export type ChartScope = 'garden' | 'zone';
 

@@ -1,7 +1,7 @@
 import { type Cumulative, cumulative } from '../../engine/season/cumulative.ts';
 import type { Season, SeasonTotals, ZoneSeason } from '../../engine/season/season.ts';
 import type { UnitSystem } from '../../engine/units.ts';
-import type { Selection } from '../shared/plan-context.ts';
+import type { Selection } from '../../store/plan-view.ts';
 import { type ChartLines, chartLines } from './chart-lines.ts';
 import { type Reserve, type ReserveLine, reserveLine, reserveOf } from './reserve.ts';
 

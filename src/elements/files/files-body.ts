@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import type { PlanView } from '../../store/plan-view.ts';
 import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { fileButton } from '../shared/file-button.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
-import type { PlanView } from '../shared/plan-context.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';

@@ -5,9 +5,9 @@ import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { type Quantity, unitOf } from '../../engine/units.ts';
 import type { ImportChange, ImportReading } from '../../exchange/csv/imported.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
-import { formatDay } from '../shared/format/dates.ts';
-import { formatNumber } from '../shared/format/number.ts';
-import { withUnit } from '../shared/format/quantity.ts';
+import { formatDay } from '../../language/format/dates.ts';
+import { formatNumber } from '../../language/format/number.ts';
+import { withUnit } from '../../language/format/quantity.ts';
 import type { ReadyView } from '../shared/plan-state.ts';
 import { filesWords } from '../shared/words/files-words.ts';
 

@@ -2,12 +2,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
-import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import { unitOf } from '../../engine/units.ts';
+import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { formatNumber } from '../../language/format/number.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
 import { parseNumber } from '../../sheet/entry/parse-number.ts';
-import { formatNumber } from '../shared/format/number.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FieldKeeper } from './field-keeper.ts';

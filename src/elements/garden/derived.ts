@@ -2,9 +2,9 @@
 import type { GardenLine, GardenPlanting } from '../../engine/garden.ts';
 import { plantingLine } from '../../engine/line/zone-lines.ts';
 import { inletPressureOn } from '../../engine/supply/source-on.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatQuantity } from '../shared/format/quantity.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { Editing } from './editing.ts';
 

@@ -1,7 +1,7 @@
 /** What the parts of the garden's editor share. */
 import type { Season } from '../../engine/season/season.ts';
+import type { Reading } from '../../language/format/quantity.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import type { Reading } from '../shared/format/quantity.ts';
 import type { FieldKeeper } from './field-keeper.ts';
 
 export interface Editing {

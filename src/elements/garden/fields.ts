@@ -1,9 +1,9 @@
 /** The fields of the garden's forms: label, unit, help, and the reason where an entry is refused. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { formatNumber } from '../../language/format/number.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { parseNumber } from '../../sheet/entry/parse-number.ts';
-import { formatNumber } from '../shared/format/number.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 import type { FieldKeeper } from './field-keeper.ts';
 

@@ -3,11 +3,11 @@ import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../en
 import type { UnitSystem } from '../../engine/units.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
+import type { PlanView } from '../../store/plan-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
-import type { PlanView } from '../shared/plan-context.ts';
 import { todayHere } from '../shared/today-here.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { planWords } from '../shared/words/plan-words.ts';

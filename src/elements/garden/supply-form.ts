@@ -2,10 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { bucketTestFlowLpm } from '../../engine/supply/bucket-test.ts';
 import { toSi, unitOf } from '../../engine/units.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanSupply } from '../../plan/schema/plan-schema.ts';
-import { formatQuantity } from '../shared/format/quantity.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FieldKeeper } from './field-keeper.ts';

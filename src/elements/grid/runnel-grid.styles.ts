@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.styles.ts';
+import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.styles.ts';
 
 /**
  * The grid lies in light DOM: its rules name its own element and classes and nothing else.

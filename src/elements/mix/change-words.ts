@@ -1,9 +1,9 @@
 /** A remedy in words: what is done, what it promises, what it takes. */
 
-import type { Goods, MixChange, MixRemedy } from '../../plan/remedies/mix/remedy.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatList } from '../shared/format/list.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatList } from '../../language/format/list.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import type { Goods, MixChange, MixRemedy } from '../../remedies/mix/remedy.ts';
 import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
 
 /** A planting's name by its id. */

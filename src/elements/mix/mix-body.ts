@@ -4,7 +4,7 @@ import type { ZoneRule } from '../../engine/garden.ts';
 import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
-import type { MixRemedy } from '../../plan/remedies/mix/remedy.ts';
+import type { MixRemedy } from '../../remedies/mix/remedy.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { inSlices } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';

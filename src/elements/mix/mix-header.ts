@@ -4,9 +4,9 @@ import type { GardenZone, ZoneRule } from '../../engine/garden.ts';
 import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatMinutes } from '../shared/format/minutes.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatMinutes } from '../../language/format/minutes.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 import { nameOfRule } from './rule-choice.ts';
 

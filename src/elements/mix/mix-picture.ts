@@ -2,11 +2,11 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { GardenPlanting, SeasonSpan } from '../../engine/garden.ts';
 import type { PlantingComparison, ZoneComparison } from '../../engine/mix/compare-zone.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatDays } from '../shared/format/dates.ts';
-import { monthStarts } from '../shared/format/month-starts.ts';
-import { formatNumber, formatPercent } from '../shared/format/number.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatDays } from '../../language/format/dates.ts';
+import { monthStarts } from '../../language/format/month-starts.ts';
+import { formatNumber, formatPercent } from '../../language/format/number.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 import { HATCH_ID, hatchDefinition, needBar, receivedBar, weekStrip } from './planting-picture.ts';
 import { type PlantingVerdict, plantingVerdict, type Verdict } from './verdict.ts';

@@ -1,14 +1,14 @@
 /** The ranked list of what would help, with the zone as it is at its foot. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
-import { leastWorth } from '../../plan/remedies/mix/rank.ts';
-import type { MixRemedy, ShutOffCalendar } from '../../plan/remedies/mix/remedy.ts';
-import type { MixRemedies } from '../../plan/remedies/mix/search.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatDays } from '../shared/format/dates.ts';
-import { formatNumber } from '../shared/format/number.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
-import { formatWeekdays } from '../shared/format/weekdays.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatDays } from '../../language/format/dates.ts';
+import { formatNumber } from '../../language/format/number.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatWeekdays } from '../../language/format/weekdays.ts';
+import { leastWorth } from '../../remedies/mix/rank.ts';
+import type { MixRemedy, ShutOffCalendar } from '../../remedies/mix/remedy.ts';
+import type { MixRemedies } from '../../remedies/mix/search.ts';
 import { cautions } from '../shared/words/cautions.ts';
 import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
 import { goodsInWords, type NameOf, promiseInWords, remedyInWords } from './change-words.ts';

@@ -3,10 +3,10 @@ import { html, type TemplateResult } from 'lit';
 import type { ZoneRule } from '../../engine/garden.ts';
 import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { type Quantity, unitOf } from '../../engine/units.ts';
-import type { MixFigures } from '../../plan/remedies/mix/mix-figures.ts';
-import { formatWeek } from '../shared/format/dates.ts';
-import { formatNumber } from '../shared/format/number.ts';
-import { formatAmount, formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatWeek } from '../../language/format/dates.ts';
+import { formatNumber } from '../../language/format/number.ts';
+import { formatAmount, formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import type { MixFigures } from '../../remedies/mix/mix-figures.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 
 const words = mixWords.table;

@@ -1,9 +1,9 @@
 /** The form that tries a planting in another zone, and what would come of it. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
-import { mixFigures } from '../../plan/remedies/mix/mix-figures.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { mixFigures } from '../../remedies/mix/mix-figures.ts';
 import { mixWords, trialWords } from '../shared/words/mix-words.ts';
 import type { PlantingMove, Trial } from './trial.ts';
 

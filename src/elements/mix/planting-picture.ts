@@ -1,7 +1,7 @@
 /** One planting's season drawn: what it needs against what it gets, as a whole and week by week. */
 import { html, svg, type TemplateResult } from 'lit';
 import type { PlantingComparison } from '../../engine/mix/compare-zone.ts';
-import type { MonthStart } from '../shared/format/month-starts.ts';
+import type { MonthStart } from '../../language/format/month-starts.ts';
 
 /** Of the drawings' own units. */
 const BAR_WIDTH = 200;

@@ -1,6 +1,6 @@
 /** Looks for remedies in slices, so that the page never waits for it. */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../plan/remedies/mix/search.ts';
+import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../remedies/mix/search.ts';
 import { inSlices } from '../shared/in-slices.ts';
 
 export class RemedySearch implements ReactiveController {

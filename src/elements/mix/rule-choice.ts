@@ -2,7 +2,7 @@
 import type { GardenZone, ZoneRule } from '../../engine/garden.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 
-export { isSameRule } from '../../plan/remedies/mix/families/rule.ts';
+export { isSameRule } from '../../remedies/mix/families/rule.ts';
 
 export function nameOfRule(rule: ZoneRule, { plantings }: Pick<GardenZone, 'plantings'>): string {
   const words = mixWords.rule;

@@ -2,12 +2,12 @@ import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
-import { controls } from '../shared/controls.styles.ts';
-import { readyFormats } from '../shared/format/ready-formats.ts';
+import { readyFormats } from '../../language/format/ready-formats.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
 import { afterOthers } from '../shared/in-slices.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { tokens } from '../shared/tokens.styles.ts';
 
 /**
  * @summary The plantings of one zone side by side: who is drowned, who goes short, in which weeks, at what cost, and what

@@ -4,8 +4,8 @@ import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import { describeEdit } from '../../plan/edits/describe-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { cutOff } from '../../plan/remedies/mix/families/cut.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { cutOff } from '../../remedies/mix/families/cut.ts';
 
 export interface Trial {
   readonly edit: Edit;

@@ -1,9 +1,9 @@
 /** Watering days that an edit gives to zones: `Beds and Pots on Mon and Thu; Hedge on Tue`. */
 import { dayNumber } from '../../engine/calendar.ts';
+import { formatList } from '../../language/format/list.ts';
+import { formatWeekdays } from '../../language/format/weekdays.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { weekdayMask } from '../../plan/to-garden/weekday-masks.ts';
-import { formatList } from '../shared/format/list.ts';
-import { formatWeekdays } from '../shared/format/weekdays.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
 
 const A_MONDAY = dayNumber('2001-01-01');

@@ -1,5 +1,5 @@
-import { formatCount } from '../shared/format/count.ts';
-import { formatMinutes } from '../shared/format/minutes.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatMinutes } from '../../language/format/minutes.ts';
 import { noticeWords } from '../shared/words/notice-words.ts';
 
 const DAY_MINUTES = 1440;

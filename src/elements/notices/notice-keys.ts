@@ -1,4 +1,4 @@
-import type { Notice } from '../../engine/notices/notice.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
 
 /** A key for each notice by which it is known again in the next season: no two are alike. */
 export function noticeKeys(notices: readonly Notice[]): ReadonlyMap<Notice, string> {

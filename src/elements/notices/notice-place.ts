@@ -1,8 +1,8 @@
-import type { Notice } from '../../engine/notices/notice.ts';
 import type { Season } from '../../engine/season/season.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatDays } from '../shared/format/dates.ts';
-import type { Selection } from '../shared/plan-context.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatDays } from '../../language/format/dates.ts';
+import type { Selection } from '../../store/plan-view.ts';
 import { noticeWords } from '../shared/words/notice-words.ts';
 
 /** Where a notice holds. */

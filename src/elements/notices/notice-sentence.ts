@@ -1,7 +1,7 @@
-import type { Notice } from '../../engine/notices/notice.ts';
 import type { Season } from '../../engine/season/season.ts';
-import { noticeFigures } from '../shared/format/notice-figures.ts';
-import type { Reading } from '../shared/format/quantity.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import { noticeFigures } from '../../language/format/notice-figures.ts';
+import type { Reading } from '../../language/format/quantity.ts';
 import { NOTICE_SENTENCES } from '../shared/words/notice-sentences.ts';
 import { noticeWords } from '../shared/words/notice-words.ts';
 

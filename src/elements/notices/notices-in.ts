@@ -1,6 +1,6 @@
-import type { Notice } from '../../engine/notices/notice.ts';
-import { noticesOf } from '../../engine/notices/notices-of.ts';
 import type { Season } from '../../engine/season/season.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import { noticesOf } from '../../explain/notices/notices-of.ts';
 
 const known = new WeakMap<Season, readonly Notice[]>();
 

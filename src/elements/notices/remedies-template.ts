@@ -1,9 +1,9 @@
 /** What a notice's "What to do" unfolds to: its remedies, best first, each with what it comes to. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { CAUTION_IDS } from '../../engine/notices/cautions.ts';
-import type { Notice } from '../../engine/notices/notice.ts';
-import type { Remedy } from '../../plan/remedies/notices/remedy.ts';
-import type { Reading } from '../shared/format/quantity.ts';
+import { CAUTION_IDS } from '../../explain/notices/cautions.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import type { Reading } from '../../language/format/quantity.ts';
+import type { Remedy } from '../../remedies/notices/remedy.ts';
 import { cautions } from '../shared/words/cautions.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
 import { REMEDY_WORDS } from '../shared/words/notice-words.ts';

@@ -1,5 +1,5 @@
 import type { ReactiveControllerHost, TemplateResult } from 'lit';
-import type { Noticed } from '../../plan/remedies/notices/remedy.ts';
+import type { Noticed } from '../../remedies/notices/remedy.ts';
 import { type RemediesShown, remediesTemplate } from './remedies-template.ts';
 import { RemedyWork } from './remedy-work.ts';
 

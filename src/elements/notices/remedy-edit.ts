@@ -1,5 +1,5 @@
-import type { Notice } from '../../engine/notices/notice.ts';
 import type { Season } from '../../engine/season/season.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../plan/season-weeks.ts';

@@ -1,11 +1,11 @@
 /** A notice's remedy in words: what is changed, and what that comes to. */
-import type { Notice } from '../../engine/notices/notice.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatList } from '../../language/format/list.ts';
+import { formatPercent } from '../../language/format/number.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import type { Remedy } from '../../plan/remedies/notices/remedy.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatList } from '../shared/format/list.ts';
-import { formatPercent } from '../shared/format/number.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
+import type { Remedy } from '../../remedies/notices/remedy.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
 import { daysInWords } from './days-in-words.ts';
 import { longMinutes } from './long-minutes.ts';

@@ -1,9 +1,9 @@
 /** Works out the remedies of the notices that somebody looks at, in slices, and keeps them until the plan changes. */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Notice } from '../../engine/notices/notice.ts';
-import { searchRemedies } from '../../plan/remedies/notices/remedies-of.ts';
-import type { Noticed, Remedy } from '../../plan/remedies/notices/remedy.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { searchRemedies } from '../../remedies/notices/remedies-of.ts';
+import type { Noticed, Remedy } from '../../remedies/notices/remedy.ts';
 import { inSlices } from '../shared/in-slices.ts';
 
 /** A notice is of one season; a plan that only goes by another name may share it. */

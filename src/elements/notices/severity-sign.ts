@@ -1,5 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
-import type { NoticeSeverity } from '../../engine/notices/notice.ts';
+import type { NoticeSeverity } from '../../explain/notices/notice.ts';
 
 /** A shape of its own for each, so that none is told by colour alone. */
 const SHAPES: Readonly<Record<NoticeSeverity, TemplateResult>> = {

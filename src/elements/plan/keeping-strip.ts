@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { controls } from '../shared/controls.styles.ts';
-import { formatInstant } from '../shared/format/instant.ts';
-import { type KeepingChoice, type KeepingNote, type LostText, NOT_KEPT, type PutAside } from '../shared/keeping.ts';
-import { tokens } from '../shared/tokens.styles.ts';
-import { keepingWords } from '../shared/words/keeping-words.ts';
+import { keepingWords } from '../../language/en/keeping-words.ts';
+import { formatInstant } from '../../language/format/instant.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
+import { type KeepingChoice, type KeepingNote, type LostText, NOT_KEPT, type PutAside } from '../../store/keeping.ts';
 
 /** What a reader has to know, or to decide, about how the plan is kept. Internal to `runnel-plan`. */
 export class KeepingStrip extends LitElement {

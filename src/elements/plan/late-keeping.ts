@@ -1,8 +1,8 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
-import type { Keeping, KeepingChoice } from '../shared/keeping.ts';
-import { NOT_KEPT } from '../shared/keeping.ts';
+import type { KeeperPage } from '../../autosave/keeper-page.ts';
+import type { Keeping, KeepingChoice } from '../../store/keeping.ts';
+import { NOT_KEPT } from '../../store/keeping.ts';
 import { planWords } from '../shared/words/plan-words.ts';
-import type { KeeperPage } from './keeper-page.ts';
 import type { PageKeeping } from './page-keeping.ts';
 
 /** What a page asks for. */

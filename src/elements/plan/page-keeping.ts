@@ -1,19 +1,20 @@
 /** Keeping as a page has it: the browser's storage, what happens to the tab, the address, files. */
+
+import type { KeeperPage } from '../../autosave/keeper-page.ts';
+import { openKeptCopy } from '../../autosave/kept-copy.ts';
+import { KeptStorage } from '../../autosave/kept-storage.ts';
+import { KeptWriter, keptIn } from '../../autosave/kept-writer.ts';
+import { PlanKeeper } from '../../autosave/plan-keeper.ts';
+import { newId } from '../../autosave/storage-shelf.ts';
+import { PageTabs } from '../../autosave/typed/page-tabs.ts';
+import { TypedFields } from '../../autosave/typed/typed-fields.ts';
+import { TypedTexts } from '../../autosave/typed/typed-texts.ts';
 import { planTextFromLink } from '../../exchange/link/plan-text-from-link.ts';
+import { keepingWords } from '../../language/en/keeping-words.ts';
 import { define } from '../shared/define.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { savePlan } from '../shared/save-plan.ts';
-import { keepingWords } from '../shared/words/keeping-words.ts';
-import type { KeeperPage } from './keeper-page.ts';
 import { KeepingStrip } from './keeping-strip.ts';
-import { openKeptCopy } from './kept-copy.ts';
-import { KeptStorage } from './kept-storage.ts';
-import { KeptWriter, keptIn } from './kept-writer.ts';
-import { PlanKeeper } from './plan-keeper.ts';
-import { newId } from './storage-shelf.ts';
-import { PageTabs } from './typed/page-tabs.ts';
-import { TypedFields } from './typed/typed-fields.ts';
-import { TypedTexts } from './typed/typed-texts.ts';
 
 /** What a plan's element gives: its store, its own plan, and an ear for news. */
 export interface PageKeepingHost extends Pick<KeeperPage, 'store' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'told'> {

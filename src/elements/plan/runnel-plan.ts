@@ -1,11 +1,15 @@
 import { ContextProvider } from '@lit/context';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
+import { isTyping } from '../../autosave/typed/is-typing.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Keeping, KeepingChoice } from '../../store/keeping.ts';
+import { PlanStore } from '../../store/plan-store.ts';
+import type { Selection } from '../../store/plan-view.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
 import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
@@ -14,14 +18,11 @@ import { RunnelKeepEvent } from '../shared/events/keep-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelViewEvent } from '../shared/events/view-event.ts';
-import type { Keeping, KeepingChoice } from '../shared/keeping.ts';
-import { planContext, type Selection } from '../shared/plan-context.ts';
-import { PlanStore } from '../shared/plan-store.ts';
+import { planContext } from '../shared/plan-context.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
-import { isTyping } from './is-typing.ts';
 import { LateKeeping } from './late-keeping.ts';
 
 /**

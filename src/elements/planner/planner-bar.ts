@@ -1,13 +1,13 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { controls } from '../shared/controls.styles.ts';
+import { formatCount } from '../../language/format/count.ts';
+import { formatDay } from '../../language/format/dates.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
+import type { PlanView } from '../../store/plan-view.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { fileButton } from '../shared/file-button.ts';
-import { formatCount } from '../shared/format/count.ts';
-import { formatDay } from '../shared/format/dates.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import type { PlanView } from '../shared/plan-context.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
-import { tokens } from '../shared/tokens.styles.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 import { ShowPartEvent } from './show-part-event.ts';

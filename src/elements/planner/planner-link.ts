@@ -1,10 +1,10 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
+import { formatNumber } from '../../language/format/number.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { controls } from '../shared/controls.styles.ts';
-import { formatNumber } from '../shared/format/number.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { tokens } from '../shared/tokens.styles.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 
 /** Mail and chat programs cut addresses that are much longer. */

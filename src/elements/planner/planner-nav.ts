@@ -1,6 +1,6 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
-import { controls } from '../shared/controls.styles.ts';
-import { tokens } from '../shared/tokens.styles.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 

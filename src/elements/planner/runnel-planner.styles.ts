@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { forcedTokenDeclarations, tokenDeclarations } from '../shared/tokens.styles.ts';
+import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.styles.ts';
 
 /**
  * The planner lies in light DOM: its rules name its own elements and classes and nothing else. Wide enough, the season

@@ -1,7 +1,7 @@
 import { LitElement } from 'lit';
-import { controls } from './controls.styles.ts';
+import { controls } from '../../look/controls.styles.ts';
+import { tokens } from '../../look/tokens.styles.ts';
 import { LatePart } from './late-part.ts';
-import { tokens } from './tokens.styles.ts';
 
 /** What an element shows, and the styles that go with it. */
 export interface LateBody {

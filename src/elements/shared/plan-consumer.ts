@@ -2,11 +2,12 @@ import { ContextConsumer, ContextRoot } from '@lit/context';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
+import { NO_PLAN } from '../../store/no-plan.ts';
+import type { PlanView, Selection } from '../../store/plan-view.ts';
 import { RunnelEditEvent } from './events/edit-event.ts';
 import { RunnelHistoryEvent } from './events/history-event.ts';
 import { RunnelSelectEvent } from './events/select-event.ts';
-import { NO_PLAN } from './no-plan.ts';
-import { type PlanView, planContext, type Selection } from './plan-context.ts';
+import { planContext } from './plan-context.ts';
 
 let root: ContextRoot | undefined;
 

@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
+import type { Reading } from '../../language/format/quantity.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import type { Reading } from './format/quantity.ts';
-import type { PlanView } from './plan-context.ts';
+import type { PlanView } from '../../store/plan-view.ts';
 import { planWords } from './words/plan-words.ts';
 
 /** A view with something to show. */

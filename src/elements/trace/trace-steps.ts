@@ -1,9 +1,9 @@
 import { html, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
-import { type CellPlace, traceCell } from '../../engine/trace/trace-cell.ts';
-import type { TraceStep, TraceValue } from '../../engine/trace/trace-step.ts';
-import type { Reading } from '../shared/format/quantity.ts';
-import { formatTraceValue } from '../shared/format/trace-value.ts';
+import { type CellPlace, traceCell } from '../../explain/trace/trace-cell.ts';
+import type { TraceStep, TraceValue } from '../../explain/trace/trace-step.ts';
+import type { Reading } from '../../language/format/quantity.ts';
+import { formatTraceValue } from '../../language/format/trace-value.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 
 /** The steps to a cell's number, each its title, its result and one plain sentence; how it is worked out is folded beneath. */

@@ -1,13 +1,13 @@
 import { html, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calendar.ts';
-import { weeksWithoutClimate } from '../../engine/notices/kinds/no-climate.ts';
 import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
+import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { formatDays } from '../../language/format/dates.ts';
+import { formatMinutes } from '../../language/format/minutes.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
-import { formatDays } from '../shared/format/dates.ts';
-import { formatMinutes } from '../shared/format/minutes.ts';
-import { formatQuantity } from '../shared/format/quantity.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { todayHere } from '../shared/today-here.ts';

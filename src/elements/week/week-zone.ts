@@ -3,10 +3,10 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
-import { formatMinutes } from '../shared/format/minutes.ts';
-import { formatNumber } from '../shared/format/number.ts';
-import { formatQuantity, type Reading } from '../shared/format/quantity.ts';
-import { formatWeekdays } from '../shared/format/weekdays.ts';
+import { formatMinutes } from '../../language/format/minutes.ts';
+import { formatNumber } from '../../language/format/number.ts';
+import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatWeekdays } from '../../language/format/weekdays.ts';
 import { weekWords } from '../shared/words/week-words.ts';
 
 /** All seven bits of a week's mask. */

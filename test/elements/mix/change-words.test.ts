@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { goodsInWords, promiseInWords, remedyInWords } from '../../../src/elements/mix/change-words.ts';
-import type { MixChange, MixRemedy } from '../../../src/plan/remedies/mix/remedy.ts';
-import { NO_GOODS } from '../../../src/plan/remedies/mix/remedy.ts';
+import type { MixChange, MixRemedy } from '../../../src/remedies/mix/remedy.ts';
+import { NO_GOODS } from '../../../src/remedies/mix/remedy.ts';
 
 const reading = { units: 'us', locale: 'en' } as const;
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { noticePlace } from '../../../src/elements/notices/notice-place.ts';
-import type { Notice } from '../../../src/engine/notices/notice.ts';
+import type { Notice } from '../../../src/explain/notices/notice.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 

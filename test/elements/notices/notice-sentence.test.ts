@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { noticeSentence } from '../../../src/elements/notices/notice-sentence.ts';
 import { NOTICE_SENTENCES } from '../../../src/elements/shared/words/notice-sentences.ts';
-import type { NoticeKind } from '../../../src/engine/notices/notice.ts';
-import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
+import type { NoticeKind } from '../../../src/explain/notices/notice.ts';
+import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { remedyEdit } from '../../../src/elements/notices/remedy-edit.ts';
-import type { Notice } from '../../../src/engine/notices/notice.ts';
+import type { Notice } from '../../../src/explain/notices/notice.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';

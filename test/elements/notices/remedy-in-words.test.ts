@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { changeInWords, effectInWords } from '../../../src/elements/notices/remedy-in-words.ts';
 import type { UnitSystem } from '../../../src/engine/units.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
-import type { RemedyKind } from '../../../src/plan/remedies/notices/remedy.ts';
+import type { RemedyKind } from '../../../src/remedies/notices/remedy.ts';
 import { noticed } from '../../support/noticed.ts';
 import { longLine, TROUBLES } from '../../support/troubled-plans.ts';
 

@@ -3,7 +3,7 @@ import '../../../src/elements/notices/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
-import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
+import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';

@@ -3,7 +3,7 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/trace/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelTrace } from '../../../src/elements/trace/runnel-trace.ts';
-import { traceCell } from '../../../src/engine/trace/trace-cell.ts';
+import { traceCell } from '../../../src/explain/trace/trace-cell.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 

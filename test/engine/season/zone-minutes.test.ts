@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { ZoneRule } from '../../../src/engine/garden.ts';
-import { noticesOf } from '../../../src/engine/notices/notices-of.ts';
 import { plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
-import { traceCell } from '../../../src/engine/trace/trace-cell.ts';
+import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { traceCell } from '../../../src/explain/trace/trace-cell.ts';
 import { plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 /**

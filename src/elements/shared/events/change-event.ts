@@ -1,8 +1,7 @@
 import type { Season } from '../../../engine/season/season.ts';
 import type { Edit } from '../../../plan/edits/edit.ts';
 import type { Plan } from '../../../plan/schema/plan-schema.ts';
-
-export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
+import type { ChangeCause } from '../../../store/plan-store.ts';
 
 /** Tells that another plan stands on the page, with its season. */
 export class RunnelChangeEvent extends Event {

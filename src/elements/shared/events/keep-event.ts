@@ -1,4 +1,4 @@
-import type { Keeping } from '../keeping.ts';
+import type { Keeping } from '../../../store/keeping.ts';
 
 /** Tells how the plan is kept between visits, whenever that is another way than before. */
 export class RunnelKeepEvent extends Event {

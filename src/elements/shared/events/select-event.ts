@@ -1,4 +1,4 @@
-import type { Selection } from '../plan-context.ts';
+import type { Selection } from '../../../store/plan-view.ts';
 
 /** Asks the plan around a view to point every view at a zone, a planting, a week. */
 export class RunnelSelectEvent extends Event {

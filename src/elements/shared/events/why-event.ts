@@ -1,4 +1,4 @@
-import type { Selection } from '../plan-context.ts';
+import type { Selection } from '../../../store/plan-view.ts';
 
 /** Asks the page around a view to show why a figure is so. */
 export class RunnelWhyEvent extends Event {

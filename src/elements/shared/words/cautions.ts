@@ -1,4 +1,4 @@
-import type { CautionId } from '../../../engine/notices/cautions.ts';
+import type { CautionId } from '../../../explain/notices/cautions.ts';
 
 /** The usual cautions of the trade (common practice, no source), each beside what it concerns and on every printed sheet. */
 export const cautions = {

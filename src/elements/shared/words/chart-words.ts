@@ -1,8 +1,8 @@
 /** All that the chart says. */
 import type { SeasonSpan } from '../../../engine/garden.ts';
+import { formatDay, formatWeek } from '../../../language/format/dates.ts';
+import { formatQuantity, type Reading } from '../../../language/format/quantity.ts';
 import type { Finding } from '../../chart/finding.ts';
-import { formatDay, formatWeek } from '../format/dates.ts';
-import { formatQuantity, type Reading } from '../format/quantity.ts';
 
 export const chartWords = {
   names: {

@@ -1,6 +1,6 @@
 /** One sentence for each kind of notice. It goes on after the name of the planting or zone and a colon: any name fits. */
-import type { NoticeKind } from '../../../engine/notices/notice.ts';
-import type { NoticeFigures } from '../format/notice-figures.ts';
+import type { NoticeKind } from '../../../explain/notices/notice.ts';
+import type { NoticeFigures } from '../../../language/format/notice-figures.ts';
 
 type Sentence = (figures: NoticeFigures) => string;
 

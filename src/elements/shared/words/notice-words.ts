@@ -1,5 +1,5 @@
 /** What the list of notices says around its notices. */
-import type { NoticeRemedy, NoticeSeverity } from '../../../engine/notices/notice.ts';
+import type { NoticeRemedy, NoticeSeverity } from '../../../explain/notices/notice.ts';
 import type { Fault } from '../../../plan/reading/fault.ts';
 
 export const noticeWords = {

@@ -1,0 +1,15 @@
+import { keepingWords } from '../language/en/keeping-words.ts';
+import { readPlan } from '../plan/reading/read-plan.ts';
+import type { Plan } from '../plan/schema/plan-schema.ts';
+
+/** The plan that a link carries, undefined where it carries none, or in words why it cannot be opened. */
+export async function planOfLink(link: Promise<string | undefined>): Promise<Plan | string | undefined> {
+  try {
+    const text = await link;
+    if (text === undefined) return undefined;
+    const result = readPlan(text);
+    return result.ok ? result.plan : result.faults.slice(0, 1).map(keepingWords.linkRefused).join('');
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}

@@ -1,0 +1,72 @@
+import { FLOW_VARIATION_LIMIT } from '../../../engine/line/flow-variation.ts';
+import { lineFault, longestLine } from '../../../engine/line/line-profile.ts';
+import { plantingLine, type ZoneLine } from '../../../engine/line/zone-lines.ts';
+import type { Season } from '../../../engine/season/season.ts';
+import { type LineSpan, lineSpans, placeOfLine } from '../line-spans.ts';
+import type { Notice, NoticeSeverity } from '../notice.ts';
+
+/**
+ * Lines whose pressure does not do for all their emitters, or whose plain emitters differ too much: one notice each, by
+ * the worst of the sources that feed it. `pressure-low` where not even one emitter would work, else `line-too-long`.
+ *
+ * A danger where some of the emitters are dry, else a warning; no more than a note where the pressure or the spacing is
+ * not known but taken as usual, and nothing where neither is.
+ */
+export function linePressure(season: Season): readonly Notice[] {
+  return lineSpans(season).flatMap((spans) => {
+    const faulty = spans.filter(({ line, planting, inlet }) => lineFault(line, planting, inlet.kpa) !== undefined);
+    return [faulty.filter(isHopeless), faulty.filter((span) => !isHopeless(span))].flatMap(noticeOf);
+  });
+}
+
+/** Not one emitter would work, however short the line. */
+function isHopeless({ line, planting, inlet }: LineSpan): boolean {
+  return longestLine(line, planting, inlet.kpa)?.outlets === 0;
+}
+
+function noticeOf(spans: readonly LineSpan[]): readonly Notice[] {
+  const lines = spans.map(({ planting, index, inlet }) => plantingLine(planting, index, inlet) as ZoneLine);
+  const worst = lines.toSorted((left, right) => beyondBounds(right) - beyondBounds(left))[0];
+  if (worst === undefined || (!worst.inlet.isKnown && worst.run.spacing === 'estimated')) return [];
+  const isLow = worst.longest.outlets === 0;
+  return [
+    {
+      kind: isLow ? 'pressure-low' : 'line-too-long',
+      severity: severityOf(worst),
+      remedy: isLow ? 'more-pressure' : 'shorten-run',
+      ...placeOfLine(spans),
+      figures: figuresOf(worst),
+    },
+  ];
+}
+
+function severityOf({ inlet, run, profile }: ZoneLine): NoticeSeverity {
+  if (!inlet.isKnown || run.spacing === 'estimated') return 'note';
+  return profile.wetOutlets < profile.pressuresKpa.length ? 'danger' : 'warning';
+}
+
+function figuresOf(of: ZoneLine): Record<string, number> {
+  const { run, profile, longest, inlet, line } = of;
+  return {
+    runLengthM: run.lengthM,
+    longestRunM: longest.lengthM,
+    runs: run.runs,
+    inletPressureKpa: inlet.kpa,
+    endPressureKpa: profile.endPressureKpa,
+    leastPressureKpa: profile.leastPressureKpa,
+    neededPressureKpa: line.compensating ? line.leastPressureKpa : 0,
+    flowVariation: profile.flowVariation,
+    uniformity: profile.uniformity,
+    dryShare: 1 - profile.wetOutlets / profile.pressuresKpa.length,
+    velocityMs: of.velocityMs,
+    beyondBounds: beyondBounds(of),
+  };
+}
+
+/** How far the line is out of its bounds, as a share: what is missing of the pressure and too much of the spread. */
+function beyondBounds({ line, profile }: ZoneLine): number {
+  const isAsked = line.compensating && line.leastPressureKpa > 0;
+  const missing = isAsked ? Math.max(0, 1 - profile.leastPressureKpa / line.leastPressureKpa) : 0;
+  const dryShare = 1 - profile.wetOutlets / profile.pressuresKpa.length;
+  return missing + dryShare + Math.max(0, profile.flowVariation - FLOW_VARIATION_LIMIT);
+}

@@ -1,0 +1,35 @@
+import { PLANTING_FIELDS as P, type Season } from '../../../engine/season/season.ts';
+import { eachPlanting, placeOf } from '../each-planting.ts';
+import type { Notice } from '../notice.ts';
+import { runsOf, weeksWhere } from '../runs.ts';
+
+/** Fewer weeks in a row may be a hot spell. */
+const LEAST_WEEKS = 4;
+
+/**
+ * Plantings that are to be watered deep and seldom, yet are due in week after week: their soil holds too little for more
+ * than a week, and they behave like those that are kept. One notice each, for its longest run.
+ */
+export function refillWeekly(season: Season): readonly Notice[] {
+  return eachPlanting(season, (zone, own) => {
+    const { planting, demand, weeks } = own;
+    if (planting.watering !== 'refill') return [];
+    const runs = runsOf(weeksWhere(weeks, (week) => own.at(P.minutesWanted, week) > 0));
+    const [longest] = [...runs].sort((left, right) => right.weeks.length - left.weeks.length);
+    if (longest === undefined || longest.weeks.length < LEAST_WEEKS) return [];
+    const demandMm = longest.weeks.reduce((sum, week) => sum + own.at(P.demandMm, week), 0);
+    return [
+      {
+        kind: 'refill-weekly',
+        severity: 'note',
+        remedy: 'keep-instead',
+        ...placeOf(zone, own),
+        ...longest,
+        figures: {
+          weeklyDemandMm: demandMm / longest.weeks.length,
+          readilyAvailableMm: demand.leastRawMm,
+        },
+      },
+    ];
+  });
+}

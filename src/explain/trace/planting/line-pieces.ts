@@ -1,0 +1,39 @@
+/** The lines that lie on a planting in one week: one, or two where it was re-laid. */
+import type { GardenLine } from '../../../engine/garden.ts';
+import { grossMmPerMinute, lineOn } from '../../../engine/season/planting-days.ts';
+import { placesIn } from '../day-span.ts';
+import type { PlantingCell } from './planting-cell.ts';
+
+export interface LinePiece {
+  readonly line: GardenLine;
+  /** Its days in the ground in this week. */
+  readonly places: readonly number[];
+  /** mm/h. */
+  readonly grossRate: number;
+  /** mm/h. */
+  readonly netRate: number;
+  /** Added to labels where the week has more than one line, with its place among the planting's: `, line 2`. */
+  readonly suffix: string;
+  /** The same for ids. */
+  readonly idSuffix: string;
+}
+
+export function linePieces({ planting, zone, ground, season }: PlantingCell): readonly LinePiece[] {
+  const { firstDay } = season.garden.span;
+  const byLine = planting.lines
+    .map((line, number) => ({
+      line,
+      number: number + 1,
+      places: placesIn(ground, (place) => lineOn(planting, firstDay + place) === line),
+    }))
+    .filter(({ places }) => places.length > 0);
+  const isOne = byLine.length === 1;
+  return byLine.map(({ line, number, places }) => ({
+    line,
+    places,
+    grossRate: 60 * grossMmPerMinute(line, planting),
+    netRate: 60 * grossMmPerMinute(line, planting) * zone.efficiency,
+    suffix: isOne ? '' : `, line ${number}`,
+    idSuffix: isOne ? '' : `:line-${number}`,
+  }));
+}

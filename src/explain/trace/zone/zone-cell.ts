@@ -1,0 +1,58 @@
+/** One zone's week, laid open for its steps. */
+import { openMasks } from '../../../engine/season/open-days.ts';
+import { plantingFigure } from '../../../engine/season/planting-week.ts';
+import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
+import { type PlantingVoice, plantingVoice } from '../../../engine/season/zone-minutes.ts';
+import { zoneFigure } from '../../../engine/season/zone-week.ts';
+import { type PlantingCell, type PlantingField, plantingCell } from '../planting/planting-cell.ts';
+
+export interface ZoneCell {
+  readonly season: Season;
+  readonly zoneSeason: ZoneSeason;
+  readonly week: number;
+  /** Those in the ground on some day of the week. */
+  readonly members: readonly ZoneMember[];
+  /** Watering days of the week. */
+  readonly dayCount: number;
+  at(field: keyof typeof ZONE_FIELDS): number;
+}
+
+export interface ZoneMember {
+  /** Its name, with its id where another planting of the zone has the same. */
+  readonly label: string;
+  readonly own: PlantingSeason;
+  at(field: PlantingField): number;
+}
+
+export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): ZoneCell {
+  const { zone, plantings } = zoneSeason;
+  const names = zone.plantings.map(({ name }) => name);
+  const members = plantings.map((own) => ({
+    own,
+    label: labelOf(own, names),
+    at: (field: PlantingField) => plantingFigure(own, field, week),
+  }));
+  return {
+    season,
+    zoneSeason,
+    week,
+    members: members.filter(({ at }) => at('groundDays') > 0),
+    dayCount: openMasks(zone.wateringDays).length - 1,
+    at: (field) => zoneFigure(zoneSeason, field, week),
+  };
+}
+
+function labelOf({ planting: { id, name } }: PlantingSeason, names: readonly string[]): string {
+  return names.indexOf(name) === names.lastIndexOf(name) ? name : `${name} (${id})`;
+}
+
+/** What a planting has to say in the zone's minutes, as in the season's run. */
+export function voiceOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember): PlantingVoice {
+  const { planting, course, need, isDue }: PlantingCell = plantingCell(season, zoneSeason, own, week);
+  return {
+    ...plantingVoice(planting),
+    isPresent: course.last >= 0,
+    minutesPerDay: isDue ? need.minutesPerDay : 0,
+    litresPerMinute: need.netMmPerMinute * planting.areaM2,
+  };
+}

@@ -1,0 +1,51 @@
+/** Days, weeks and months of a plan in the reader's locale. A plan's days have no time and no zone: they are read in UTC. */
+import type { DayNumber } from '../../engine/calendar.ts';
+
+const MS_PER_DAY = 86_400_000;
+
+const STYLES = {
+  short: { day: 'numeric', month: 'short' },
+  long: { day: 'numeric', month: 'long' },
+  full: { day: 'numeric', month: 'long', year: 'numeric' },
+  month: { month: 'short' },
+  monthOfYear: { month: 'short', year: 'numeric' },
+} as const satisfies Record<string, Intl.DateTimeFormatOptions>;
+
+export type DateStyle = keyof typeof STYLES;
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+/** `12 July` or `July 12`, as the locale has it. */
+export function formatDay(day: DayNumber, locale: string, style: DateStyle = 'long'): string {
+  return unbroken(dateFormat(locale, style).format(dateOf(day)));
+}
+
+/** A week by its first day: `5–11 Jul`, `28 Jun – 4 Jul`. */
+export function formatWeek(firstDay: DayNumber, locale: string): string {
+  return formatDays(firstDay, firstDay + 6, locale);
+}
+
+/** From one day to another, both included. */
+export function formatDays(first: DayNumber, last: DayNumber, locale: string, style: DateStyle = 'short'): string {
+  if (first === last) return formatDay(first, locale, style);
+  return unbroken(dateFormat(locale, style).formatRange(dateOf(first), dateOf(last)));
+}
+
+const dateOf = (day: DayNumber): Date => new Date(day * MS_PER_DAY);
+
+/** A date reads as one thing: it is not broken over two lines, and no space stands inside `5–11`, thin or not. */
+const unbroken = (text: string): string =>
+  text
+    .replace(/(\d)\s\u2013\s(\d)/, '$1–$2')
+    .replaceAll(/[ \u2009]/g, '\u00a0')
+    .replaceAll('–', '–\u2060');
+
+function dateFormat(locale: string, style: DateStyle): Intl.DateTimeFormat {
+  const key = `${locale} ${style}`;
+  let format = formats.get(key);
+  if (format === undefined) {
+    format = new Intl.DateTimeFormat(locale, { ...STYLES[style], timeZone: 'UTC' });
+    formats.set(key, format);
+  }
+  return format;
+}

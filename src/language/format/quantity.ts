@@ -1,0 +1,58 @@
+/** The engine's values as a reader sees them: in the plan's unit, rounded as a gardener would say them. */
+import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { formatNumber, NO_FIGURE } from './number.ts';
+
+/** How a reader reads: the plan's units, the page's language. */
+export interface Reading {
+  readonly units: UnitSystem;
+  readonly locale: string;
+}
+
+/** Decimals below ten and from ten on; `always` keeps them where they are zero, so that columns line up. */
+interface Decimals {
+  readonly below10: number;
+  readonly from10: number;
+  readonly always?: boolean;
+}
+
+const decimals = (below10: number, from10 = below10): Decimals => ({ below10, from10 });
+const always = (places: number): Decimals => ({ below10: places, from10: places, always: true });
+
+const DECIMALS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Decimals>>>> = {
+  depth: { us: always(2), metric: always(1) },
+  rate: { us: always(2), metric: always(1) },
+  availableWater: { us: decimals(2), metric: decimals(0) },
+  length: { us: decimals(1), metric: decimals(1) },
+  elevation: { us: decimals(0), metric: decimals(0) },
+  height: { us: decimals(1), metric: decimals(1) },
+  spacing: { us: decimals(1), metric: decimals(0) },
+  diameter: { us: decimals(1), metric: decimals(0) },
+  rootDepth: { us: decimals(1), metric: decimals(0) },
+  bore: { us: decimals(3), metric: decimals(1) },
+  area: { us: decimals(1, 0), metric: decimals(2, 1) },
+  volume: { us: decimals(1, 0), metric: decimals(1, 0) },
+  emitterFlow: { us: decimals(2, 1), metric: decimals(2, 1) },
+  supplyFlow: { us: decimals(2, 1), metric: decimals(1, 1) },
+  pressure: { us: decimals(1), metric: decimals(0) },
+  temperature: { us: decimals(0), metric: decimals(1) },
+  windSpeed: { us: decimals(1), metric: decimals(1) },
+};
+
+/** `310 gal`; the number and its unit never part. */
+export function formatQuantity(si: number, quantity: Quantity, reading: Reading): string {
+  return withUnit(formatAmount(si, quantity, reading), unitOf(quantity, reading.units).name);
+}
+
+/** The same without its unit, for columns that name it once. */
+export function formatAmount(si: number, quantity: Quantity, { units, locale }: Reading): string {
+  const value = fromSi(si, quantity, units);
+  const { below10, from10, always: least } = DECIMALS[quantity][units];
+  // What rounds up to ten reads as ten: “10”, not “10.0”.
+  const places = Math.abs(Number(value.toFixed(below10))) < 10 ? below10 : from10;
+  return formatNumber(value, locale, places, least ? places : 0);
+}
+
+/** Binds a number to its unit with a no-break space. */
+export function withUnit(number: string, unit: string): string {
+  return unit === '' || number === NO_FIGURE ? number : `${number}\u00a0${unit}`;
+}

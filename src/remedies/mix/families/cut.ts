@@ -1,0 +1,66 @@
+/** The zone cut in two by need: those that ask for more minutes in one, those that ask for fewer in the other. */
+import type { Edit } from '../../../plan/edits/edit.ts';
+import { newZoneId } from '../../../plan/ids.ts';
+import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
+import type { MixContext } from '../mix-context.ts';
+import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { moved } from '../words.ts';
+
+/** A cut at every step of the needs; the smaller side is the one that moves. */
+export function cutCandidates({ plan, zone, needs }: MixContext): readonly Candidate[] {
+  const byNeed = needs.toSorted((one, other) => one.total - other.total);
+  return byNeed.slice(1).flatMap((need, place) => {
+    if (need.total === byNeed[place]?.total) return [];
+    const low = byNeed.slice(0, place + 1);
+    const high = byNeed.slice(place + 1);
+    return [
+      cutOff(
+        plan,
+        zone,
+        (low.length < high.length ? low : high).map(({ plantingId }) => plantingId),
+      ),
+    ];
+  });
+}
+
+/** The new zone is like the old one but for its rule; what really ran, and the weeks closed by hand, hold for both. */
+export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[]): Candidate {
+  const { rule: _rule, plantings, ...like } = zone;
+  const name = freeName(plan, zone.name);
+  const newZone: PlanZone = { ...like, id: newZoneId(plan, name), name, plantings: [] };
+  const moving = plantings.filter(({ id }) => plantingIds.includes(id));
+  const place = plan.zones.findIndex(({ id }) => id === zone.id);
+  return {
+    changes: [{ kind: 'cut', newZoneId: newZone.id, newZoneName: name, moved: moving.map(({ id }) => id) }],
+    goods: { ...NO_GOODS, valves: 1 },
+    edits: [
+      { type: 'add-zone', zone: newZone, at: place + 1 },
+      ...moving.map(({ id }): Edit => ({ type: 'move-planting', zone: zone.id, planting: id, toZone: newZone.id })),
+      ...sharedWeeks(plan, zone.id, newZone.id),
+    ],
+    label: moved(
+      moving.map((planting) => planting.name),
+      name,
+    ),
+  };
+}
+
+function sharedWeeks(plan: Plan, from: string, to: string): readonly Edit[] {
+  const runs = Object.entries(plan.log?.runs?.[from] ?? {});
+  const closed = Object.entries(plan.choices?.[from] ?? {}).filter(([, choice]) => choice.closed === true);
+  return [
+    ...runs.map(([week, minutes]): Edit => ({ type: 'set-minutes-run', zone: to, week, minutes })),
+    ...closed.map(([week]): Edit => ({ type: 'close-week', zone: to, week, closed: true })),
+  ];
+}
+
+/** `Border 2`, or the next number that no zone has. */
+function freeName({ zones }: Plan, name: string): string {
+  const taken = new Set(zones.map((zone) => zone.name));
+  const stem = name.slice(0, LONGEST_STEM);
+  let number = 2;
+  while (taken.has(`${stem} ${number}`)) number++;
+  return `${stem} ${number}`;
+}
+
+const LONGEST_STEM = 60;

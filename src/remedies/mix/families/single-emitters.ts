@@ -1,0 +1,56 @@
+/** Emitters and micro-sprays that are set one by one: another flow, or another number of them. */
+import type { SingleEmitter } from '../../../engine/line/catalogue.ts';
+import { toSi } from '../../../engine/units.ts';
+import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
+import { emitterInPlan, isSameSize, labelled } from '../in-plan-units.ts';
+import type { LaidPlanting, MixContext } from '../mix-context.ts';
+import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { inUnits, ofPlanting } from '../words.ts';
+
+/** Fewer and more than there are, in ways that can be spread evenly. */
+const SHARES = [0.5, 1, 1.5, 2, 3] as const;
+
+type SetLine = Extract<PlanLine, { kind: 'point' | 'spray' }>;
+
+export function singleEmitterCandidates(context: MixContext): readonly Candidate[] {
+  const { pointEmitters, microSprays } = context.catalogue;
+  return context.laid.flatMap((laid) => {
+    const { line } = laid;
+    if (line.kind !== 'point' && line.kind !== 'spray') return [];
+    const goods = line.kind === 'point' ? pointEmitters : microSprays;
+    return goods.flatMap((size) => countsNear(line).flatMap((count) => reset(context, laid, line, size, count) ?? []));
+  });
+}
+
+function countsNear({ count }: SetLine): readonly number[] {
+  return [...new Set(SHARES.map((share) => Math.max(1, Math.round(share * count))))];
+}
+
+function reset(
+  { plan, zone }: MixContext,
+  { planting, index }: LaidPlanting,
+  line: SetLine,
+  { emitter }: SingleEmitter,
+  count: number,
+): Candidate | undefined {
+  const { units } = plan;
+  const { nominalFlowLph: emitterFlowLph } = emitter;
+  const isSameFlow = isSameSize(toSi(line.flow, 'emitterFlow', units), emitterFlowLph);
+  if (isSameFlow && count === line.count) return undefined;
+  const { emitter: _emitter, ...kept } = line;
+  const flow = isSameFlow ? line.flow : labelled(emitterFlowLph, 'emitterFlow', units);
+  const next: PlanLine = isSameFlow ? { ...line, count } : { ...kept, flow, count, ...emitterInPlan(emitter, units) };
+  const plants = line.kind === 'point' && planting.extent.kind === 'canopy' ? planting.extent.count : undefined;
+  // Emitters of the same flow that are there already can stay.
+  const pieces = Math.max(0, isSameFlow ? count - line.count : count) * (plants ?? 1);
+  const isPoint = line.kind === 'point';
+  const isPerPlant = plants !== undefined;
+  const what = `${count} × ${inUnits(flow, 'emitterFlow', units)} ${isPoint ? 'emitter' : 'micro-spray'}${isPerPlant ? ' at each plant' : ''}`;
+  const kind = isPoint ? 'emitters' : 'sprays';
+  return {
+    changes: [{ kind, plantingId: planting.id, emitterFlowLph, count, isPerPlant }],
+    goods: { ...NO_GOODS, [kind]: pieces },
+    edits: [{ type: 'replace-line', zone: zone.id, planting: planting.id, index, line: next }],
+    label: ofPlanting(planting.name, what),
+  };
+}

@@ -1,0 +1,31 @@
+/** Half of a planting moved into a zone of its own. */
+import type { Edit } from '../../plan/edits/edit.ts';
+import { newPlantingId } from '../../plan/ids.ts';
+import type { Plan, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { cutOff } from '../mix/families/cut.ts';
+import { halvedPlanting } from './halved-planting.ts';
+import type { Candidate } from './remedy.ts';
+import { cutLabel } from './words.ts';
+
+const LONGEST_STEM = 60;
+
+/** Undefined where it cannot be halved. The new zone is like the old one, as a zone that is cut off is. */
+export function cutPlanting(plan: Plan, zone: PlanZone, planting: PlanPlanting): Candidate | undefined {
+  const halves = halvedPlanting(planting);
+  const emptyZone = cutOff(plan, zone, []);
+  const [added] = emptyZone.edits;
+  if (halves === undefined || added?.type !== 'add-zone') return undefined;
+  const name = `${planting.name.slice(0, LONGEST_STEM)} 2`;
+  const second: PlanPlanting = { ...planting, ...halves.second, id: newPlantingId(plan, name), name };
+  const edits: readonly Edit[] = [
+    { type: 'change-planting', zone: zone.id, planting: planting.id, change: halves.first },
+    ...emptyZone.edits,
+    { type: 'add-planting', zone: added.zone.id, planting: second },
+  ];
+  return {
+    kind: 'cut-in-two',
+    figures: {},
+    zoneIds: [zone.id, added.zone.id],
+    edit: { type: 'together', label: cutLabel(planting.name, added.zone.name), edits },
+  };
+}

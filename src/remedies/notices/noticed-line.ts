@@ -1,0 +1,43 @@
+/** The line of the plan that a notice is about. */
+import { dayNumber } from '../../engine/calendar.ts';
+import type { ZoneLine } from '../../engine/line/zone-lines.ts';
+import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import type { Candidate, Noticed, RemedyKind } from './remedy.ts';
+
+export interface NoticedLine {
+  readonly zone: PlanZone;
+  readonly planting: PlanPlanting;
+  readonly line: PlanLine;
+  /** Place in the planting's lines of the plan. */
+  readonly index: number;
+  readonly garden: Pick<ZoneLine, 'planting' | 'line'>;
+  /** Of the zone. */
+  readonly soil: Noticed['season']['garden']['zones'][number]['soil'];
+}
+
+/** Undefined where the notice is about none. */
+export function noticedLine({ plan, season, notice }: Noticed): NoticedLine | undefined {
+  const zone = plan.zones.find(({ id }) => id === notice.zoneId);
+  const planting = zone?.plantings.find(({ id }) => id === notice.plantingId);
+  const inGarden = season.garden.zones.find(({ id }) => id === notice.zoneId);
+  const inGround = inGarden?.plantings.find(({ id }) => id === notice.plantingId);
+  const gardenLine = inGround?.lines[notice.lineIndex ?? -1];
+  if (!zone || !planting || !inGarden || !inGround || !gardenLine) return undefined;
+  // The garden has the lines in the order of their days; one without a day lies from the planting's first.
+  const index = planting.lines.findIndex(
+    ({ from }) => (from === undefined ? inGround.from : dayNumber(from)) === gardenLine.from,
+  );
+  const line = planting.lines[index];
+  if (line === undefined) return undefined;
+  return { zone, planting, line, index, garden: { planting: inGround, line: gardenLine }, soil: inGarden.soil };
+}
+
+/** Another line in its place. */
+export function replacingLine(
+  { zone, planting, index }: NoticedLine,
+  kind: RemedyKind,
+  line: PlanLine,
+  figures: Candidate['figures'] = {},
+): Candidate {
+  return { kind, figures, edit: { type: 'replace-line', zone: zone.id, planting: planting.id, index, line } };
+}

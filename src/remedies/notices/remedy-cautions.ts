@@ -1,0 +1,20 @@
+import type { CautionId } from '../../explain/notices/cautions.ts';
+import type { RemedyKind } from './remedy.ts';
+
+/** Pipe or a valve that is laid or fed anew joins the drinking water and goes into the ground. */
+const NEW_PIPE = ['backflow', 'digging', 'codes'] as const;
+
+/** What the work of each kind of remedy calls for, most pressing first (common practice, no source). */
+export const REMEDY_CAUTIONS: Readonly<Record<RemedyKind, readonly CautionId[]>> = {
+  'close-loop': NEW_PIPE,
+  'feed-middle': NEW_PIPE,
+  'cut-in-two': NEW_PIPE,
+  'split-zone': NEW_PIPE,
+  'wider-spacing': ['digging', 'promise'],
+  'closer-spacing': ['digging', 'promise'],
+  uphill: ['digging', 'promise'],
+  'other-days': ['codes'],
+  'more-days': ['codes'],
+  'fewer-minutes': ['promise'],
+  'larger-tank': ['tank', 'backflow', 'codes'],
+};

@@ -1,0 +1,151 @@
+/**
+ * One plan and its season, without a page: reads, edits, takes back, computes, and tells whoever subscribed. `runnel-plan`
+ * is its element; what keeps a plan between visits subscribes beside it.
+ */
+import { computeSeason } from '../plan/compute-season.ts';
+import { tryEdit } from '../plan/edits/apply-edit.ts';
+import { describeEdit } from '../plan/edits/describe-edit.ts';
+import type { Edit } from '../plan/edits/edit.ts';
+import {
+  canRedo,
+  canUndo,
+  type History,
+  record,
+  redo,
+  redoLabel,
+  startHistory,
+  undo,
+  undoLabel,
+} from '../plan/history/history.ts';
+import type { HistoryStep } from '../plan/history/history-key.ts';
+import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
+import type { Fault } from '../plan/reading/fault.ts';
+import { readPlan } from '../plan/reading/read-plan.ts';
+import { heldSelection, isSameSelection } from './held-selection.ts';
+import { NO_PLAN } from './no-plan.ts';
+import type { PlanView, Selection } from './plan-view.ts';
+
+export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
+
+/** Who opened a plan: a person, the page that shows it, or what keeps plans between visits. */
+export type Opener = 'person' | 'page' | 'keeper';
+
+/** Why another plan stands there. */
+export interface PlanChange {
+  readonly cause: ChangeCause;
+  /** Given where the cause is a load. */
+  readonly by?: Opener;
+  /** Given where the cause is an edit. */
+  readonly edit: Edit | undefined;
+}
+
+/** Called after every change of the view; `change` is given where the plan itself is another. */
+export type PlanListener = (view: PlanView, change: PlanChange | undefined) => void;
+
+export class PlanStore {
+  #view: PlanView = NO_PLAN;
+  #history: History | undefined;
+  readonly #listeners = new Set<PlanListener>();
+
+  /** Another object whenever something in it is another, and only then. */
+  get view(): PlanView {
+    return this.#view;
+  }
+
+  /** Returns the function that ends the subscription. */
+  subscribe(listener: PlanListener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** How the plan is shown: the reader's locale, whether it can be edited, and whether its page opens plans from links. */
+  show(how: { readonly locale: string; readonly readOnly: boolean; readonly fromLink?: boolean }): void {
+    this.#set(how);
+  }
+
+  /** A file is on its way. The plan on screen stays. */
+  beginReading(): void {
+    this.#set({ status: 'loading' });
+  }
+
+  /** Opens the text of a plan file. False where it is refused: `view.faults` says why and the plan on screen stays. */
+  openText(text: string, by: Opener = 'person'): boolean {
+    return this.#open(readPlan(text), by);
+  }
+
+  /** The same for a plan that is an object already. */
+  openPlan(plan: unknown, by: Opener = 'person'): boolean {
+    return this.#open(checkPlan(plan), by);
+  }
+
+  /** Something was refused, here or before it reached the store. The plan on screen stays. */
+  refuse(faults: readonly Fault[]): void {
+    this.#set({ faults, status: this.#view.plan === undefined ? 'failed' : 'ready' });
+  }
+
+  /** Makes one change. False where it is refused, and always while the plan can only be looked at. */
+  edit(edit: Edit): boolean {
+    const { plan, readOnly } = this.#view;
+    if (plan === undefined || readOnly) return false;
+    const result = tryEdit(plan, edit);
+    if (!result.ok) {
+      this.refuse(result.faults);
+      return false;
+    }
+    const step = { plan: result.plan, label: describeEdit(plan, edit) };
+    this.#stand(record(this.#history ?? startHistory(plan), step), { cause: 'edit', edit });
+    return true;
+  }
+
+  /** Takes the last change back or makes it again. False where there is none. */
+  step(step: HistoryStep): boolean {
+    const before = this.#history;
+    if (before === undefined || this.#view.readOnly) return false;
+    const after = step === 'undo' ? undo(before) : redo(before);
+    this.#stand(after, { cause: step, edit: undefined });
+    return after !== before;
+  }
+
+  /** Points every view at a zone, a planting, a week, as far as they are in the season. */
+  select(selection: Selection): void {
+    const held = heldSelection(selection, this.#view.season);
+    if (!isSameSelection(held, this.#view.selection)) this.#set({ selection: held });
+  }
+
+  #open(result: ReadResult, by: Opener): boolean {
+    if (!result.ok) {
+      this.refuse(result.faults);
+      return false;
+    }
+    this.#stand(startHistory(result.plan), { cause: 'load', by, edit: undefined });
+    return true;
+  }
+
+  /** The history's present stands there from now on. */
+  #stand(history: History, change: PlanChange): void {
+    this.#history = history;
+    const { plan: before, season: seasonBefore, selection } = this.#view;
+    const plan = history.present;
+    const season = plan === before && seasonBefore !== undefined ? seasonBefore : computeSeason(plan, seasonBefore);
+    const parts: Partial<PlanView> = {
+      status: 'ready',
+      plan,
+      season,
+      faults: this.#view.faults.length === 0 ? this.#view.faults : [],
+      selection: heldSelection(selection, season),
+      canUndo: canUndo(history),
+      canRedo: canRedo(history),
+      undoLabel: undoLabel(history),
+      redoLabel: redoLabel(history),
+    };
+    this.#set(parts, plan === before ? undefined : change);
+  }
+
+  #set(parts: Partial<PlanView>, change?: PlanChange): void {
+    const next = Object.freeze({ ...this.#view, ...parts });
+    const keys = Object.keys(parts) as (keyof PlanView)[];
+    if (keys.every((key) => Object.is(next[key], this.#view[key]))) return;
+    this.#view = next;
+    for (const listener of [...this.#listeners]) listener(next, change);
+  }
+}

@@ -1,0 +1,37 @@
+/** What a view sees of its plan. Views never keep a copy. */
+import type { Season } from '../engine/season/season.ts';
+import type { Fault } from '../plan/reading/fault.ts';
+import type { Plan } from '../plan/schema/plan-schema.ts';
+
+export interface PlanView {
+  readonly status: 'empty' | 'loading' | 'ready' | 'failed';
+  readonly plan: Plan | undefined;
+  readonly season: Season | undefined;
+  /** Why the last file or edit was refused; the plan on screen stays. */
+  readonly faults: readonly Fault[];
+  readonly selection: Selection;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** What undo would take back and redo would make again, in words. */
+  readonly undoLabel?: string | undefined;
+  readonly redoLabel?: string | undefined;
+  readonly readOnly: boolean;
+  /** Whether the page opens plans from links to it. */
+  readonly fromLink?: boolean;
+  /** BCP 47 tag for numbers and dates. */
+  readonly locale: string;
+}
+
+/** What every view points at together. All left out = the whole garden. */
+export interface Selection {
+  readonly zone?: string | undefined;
+  readonly planting?: string | undefined;
+  /** Of the whole garden, its weather alone. */
+  readonly weather?: 'eto' | 'rain' | undefined;
+  /** Week of the season, from 0. */
+  readonly week?: number | undefined;
+  /** A section of the garden's editor that is to be filled in. The editor unfolds it and lets go of it. */
+  readonly part?: 'climate' | undefined;
+}
+
+export const NOTHING_SELECTED: Selection = {};

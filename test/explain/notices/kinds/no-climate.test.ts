@@ -1,0 +1,51 @@
+import { expect, it } from 'vitest';
+import { noClimate, weeksWithoutClimate } from '../../../../src/explain/notices/kinds/no-climate.ts';
+import { noticesOf } from '../../../../src/explain/notices/notices-of.ts';
+import { computeSeason } from '../../../../src/plan/compute-season.ts';
+import { emptyPlan } from '../../../../src/plan/empty-plan.ts';
+import type { Plan, PlanClimate } from '../../../../src/plan/schema/plan-schema.ts';
+import { oneBed, SAN_FRANCISCO, SEATTLE } from '../../../support/small-plans.ts';
+
+/** A bed of tomatoes for 20 weeks from Monday 5 April 2027. */
+const from5April = (climate: PlanClimate, change: Partial<Plan> = {}) =>
+  computeSeason(
+    oneBed({
+      season: { firstDay: '2027-04-05', weeks: 20 },
+      site: { latitude: 37.77, soil: 'loam', climate },
+      ...change,
+    }),
+  );
+const { climate: unfilled } = emptyPlan({ units: 'us', firstDay: '2027-04-05', weeks: 20 }).site;
+
+it('tells first of all that a climate is not filled in, though nothing then goes short', () => {
+  const [first, ...others] = noticesOf(from5April(unfilled));
+  expect(first).toMatchObject({ kind: 'no-climate', severity: 'danger', remedy: 'fill-climate' });
+  expect(first).toMatchObject({ firstWeek: 0, lastWeek: 19, figures: { days: 140, otherDays: 0 } });
+  expect(others.map(({ kind }) => kind)).not.toContain('short');
+});
+
+it('takes temperatures of 0 all year for no climate either', () => {
+  const zeros = Array.from({ length: 12 }, () => 0);
+  const season = from5April({ source: 'Not given yet', minTemperature: zeros, maxTemperature: zeros, rain: zeros });
+  expect(noClimate(season)).toHaveLength(1);
+});
+
+it('says nothing of a climate that is given, by ETo or by temperature', () => {
+  expect(noClimate(from5April(SAN_FRANCISCO))).toEqual([]);
+  expect(noClimate(from5April({ ...SEATTLE }, { units: 'metric' }))).toEqual([]);
+});
+
+it('warns of a month that was forgotten, in the weeks that lie in it whole', () => {
+  const eto = SAN_FRANCISCO.eto?.with(5, 0) ?? [];
+  // June 2027 is a Tuesday to a Wednesday: the weeks from 7 and 14 June and 21 June, ninth to eleventh after 5 April.
+  expect(noClimate(from5April({ ...SAN_FRANCISCO, eto }))).toMatchObject([
+    { severity: 'warning', weeks: [9, 10, 11], figures: { days: 21, otherDays: 119 } },
+  ]);
+  expect(weeksWithoutClimate(from5April({ ...SAN_FRANCISCO, eto }))).toEqual([9, 10, 11]);
+});
+
+it('lets what was observed count, though it was 0', () => {
+  const weeks = Object.fromEntries(['2027-06-07', '2027-06-14', '2027-06-21'].map((day) => [day, { eto: 0 }] as const));
+  const eto = SAN_FRANCISCO.eto?.with(5, 0) ?? [];
+  expect(noClimate(from5April({ ...SAN_FRANCISCO, eto }, { log: { weeks } }))).toEqual([]);
+});

@@ -1,0 +1,186 @@
+/** What the figures of each kind of notice must be, from the season alone, by another way than the notices take. */
+
+import { plantingFigure, plantingState } from '../../../src/engine/season/planting-week.ts';
+import type { PlantingSeason, Season, ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
+import type { Notice, NoticeKind } from '../../../src/explain/notices/notice.ts';
+
+/** A notice with what it is about, looked up in the season. */
+export interface Told {
+  readonly season: Season;
+  readonly notice: Notice;
+  readonly weeks: readonly number[];
+  readonly zone: ZoneSeason | undefined;
+  readonly own: PlantingSeason | undefined;
+}
+
+export function told(season: Season, notice: Notice): Told {
+  const zone = season.zones.find((candidate) => candidate.zone.id === notice.zoneId);
+  const own = zone?.plantings.find(({ planting }) => planting.id === notice.plantingId);
+  return { season, notice, weeks: notice.weeks ?? [], zone, own };
+}
+
+type Figures = Readonly<Record<string, number>>;
+
+const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
+
+function lack({ own, weeks }: Told): Figures {
+  const total = (field: Parameters<typeof plantingFigure>[1]) =>
+    sum(weeks.map((week) => plantingFigure(own as PlantingSeason, field, week)));
+  return {
+    unmetLitres: total('demandLitres') - total('usedLitres'),
+    neededLitres: total('neededMm') * (own?.planting.areaM2 ?? Number.NaN),
+    netLitres: total('irrigationNetMm') * (own?.planting.areaM2 ?? Number.NaN),
+    shortDays: total('shortDays'),
+    dryWeeks: weeks.filter((week) => plantingState(own as PlantingSeason, week) === 'dry').length,
+  };
+}
+
+/** Of a zone in the weeks of its notice. */
+function inZone({ zone, weeks }: Told, field: Parameters<typeof zoneFigure>[1]): readonly number[] {
+  return weeks.map((week) => zoneFigure(zone as ZoneSeason, field, week));
+}
+
+function lineOf({ own, notice }: Told) {
+  const line = own?.planting.lines[notice.lineIndex ?? -1];
+  if (line === undefined) throw new Error(`${notice.kind} names no line that is there`);
+  return line;
+}
+
+/** The day of the weeks on which a measure is greatest. */
+function worstDay({ weeks }: Told, measure: (day: number) => number): number {
+  const days = weeks.flatMap((week) => [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset));
+  return days.reduce((worst, day) => (measure(day) > measure(worst) ? day : worst), days[0] ?? -1);
+}
+
+function pressure(of: Told): Figures {
+  const { season, notice } = of;
+  const line = lineOf(of);
+  const known = season.garden.supply.sources.flatMap(({ pressureKpa }) => pressureKpa ?? []);
+  const { inletPressureKpa = -1, longestRunM = -1, runs = 0 } = notice.figures;
+  const isLow = notice.kind === 'pressure-low';
+  return {
+    inletPressureKpa: known.find((kpa) => kpa === inletPressureKpa) ?? 20 * 6.894757293168361,
+    neededPressureKpa: line.compensating ? line.leastPressureKpa : 0,
+    longestRunM: isLow ? 0 : Math.max(1e-3, longestRunM),
+    runs: line.runs ?? 1,
+    ...(line.lengthM === undefined ? {} : { runLengthM: line.lengthM / runs }),
+  };
+}
+
+function allowance({ season, notice, weeks }: Told): Figures {
+  const { meteredL } = seasonSupply(season);
+  const { allowanceLitresPerWeek = 0, allowanceLitresPerSeason = 0 } = season.garden.supply;
+  if (notice.figures['weekAllowanceLitres'] !== undefined) {
+    const used = weeks.map((week) => meteredL[week] as number);
+    return { usedLitres: Math.max(...used), overLitres: sum(used.map((litres) => litres - allowanceLitresPerWeek)) };
+  }
+  return { usedLitres: sum(meteredL), overLitres: sum(meteredL) - allowanceLitresPerSeason };
+}
+
+/** Days from the first in the ground, or of the season, to the day before planting, or the last in the ground. */
+function cropEarly({ season, own }: Told): Figures {
+  const { coefficient, from, to } = (own as PlantingSeason).planting;
+  if (coefficient.kind === 'landscape') throw new Error('crop-early is told of a crop');
+  const { firstDay, weeks } = season.garden.span;
+  const last = Math.min(to, firstDay + 7 * weeks - 1, coefficient.plantedOn - 1);
+  return { daysEarly: last - Math.max(from, firstDay) + 1 };
+}
+
+/** An annual's days are those after its last stage; one that stays has at least one in each week, and no more than stand there. */
+function cropPast({ season, own, weeks, notice }: Told): Figures {
+  const { planting } = own as PlantingSeason;
+  const { coefficient, from, to } = planting;
+  if (coefficient.kind === 'landscape') throw new Error('crop-past is told of a crop');
+  if (coefficient.perennial === true) {
+    const days = sum(weeks.map((week) => plantingFigure(own as PlantingSeason, 'groundDays', week)));
+    return { daysPast: Math.min(days, Math.max(weeks.length, notice.figures['daysPast'] ?? Number.NaN)) };
+  }
+  const { firstDay, weeks: all } = season.garden.span;
+  const first = Math.max(from, firstDay, coefficient.plantedOn + sum(coefficient.stageDays));
+  return { daysPast: Math.min(to, firstDay + 7 * all - 1) - first + 1 };
+}
+
+/** The figures that must be found, each under its name; a notice may have more. */
+export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
+  'no-line': lack,
+  dry: lack,
+  short: lack,
+  'never-enough': lack,
+  closed: ({ zone, weeks }) => {
+    const lacking = (own: PlantingSeason) =>
+      weeks.filter((week) => ['dry', 'short'].includes(plantingState(own, week)) && isToBeBrought(own, week));
+    const short = (zone as ZoneSeason).plantings.filter((own) => lacking(own).length > 0);
+    const unmet = (own: PlantingSeason) => (week: number) =>
+      plantingFigure(own, 'demandLitres', week) - plantingFigure(own, 'usedLitres', week);
+    return { unmetLitres: sum(short.flatMap((own) => lacking(own).map(unmet(own)))), plantings: short.length };
+  },
+  over: ({ own, weeks }) => {
+    const total = (field: Parameters<typeof plantingFigure>[1]) =>
+      sum(weeks.map((week) => plantingFigure(own as PlantingSeason, field, week)));
+    const drainedLitres = total('irrigationDrainedMm') * (own?.planting.areaM2 ?? Number.NaN);
+    return { drainedLitres, appliedLitres: total('litres'), drainedShare: drainedLitres / total('litres') };
+  },
+  'hand-set': (of) => ({ minutes: sum(inZone(of, 'minutes')) }),
+  'too-long': (of) => ({
+    minutesPerDay: Math.max(...inZone(of, 'minutesPerDay')),
+    windowMinutes: 60 * of.season.garden.supply.windowHoursPerDay,
+  }),
+  'refill-weekly': ({ own, weeks }) => ({
+    weeklyDemandMm: sum(weeks.map((week) => plantingFigure(own as PlantingSeason, 'demandMm', week))) / weeks.length,
+  }),
+  'crop-early': cropEarly,
+  'crop-past': cropPast,
+  'out-of-season': ({ own, season }) => {
+    const { firstDay, weeks } = season.garden.span;
+    const { from = firstDay, to = firstDay } = own?.planting ?? {};
+    return { daysBefore: Math.max(0, firstDay - to), daysAfter: Math.max(0, from - firstDay - 7 * weeks + 1) };
+  },
+  'line-too-long': pressure,
+  'pressure-low': pressure,
+  'flow-too-great': (of) => {
+    const { flows, sources } = seasonSupply(of.season);
+    const flow = flows[of.season.zones.indexOf(of.zone as ZoneSeason)] as Float64Array;
+    const excess = (day: number) => (flow[day] as number) - (sources.flowLpm[day] as number) || 0;
+    const day = worstDay(of, excess);
+    return { flowLpm: flow[day] as number, sourceLpm: sources.flowLpm[day] as number, excessLpm: excess(day) };
+  },
+  'flow-together': (of) => {
+    const { flows, sources } = seasonSupply(of.season);
+    const sourceLpm = (day: number) => sources.flowLpm[day] as number;
+    const together = (day: number) =>
+      sum(flows.map((flow) => flow[day] as number).filter((lpm) => lpm <= sourceLpm(day) * (1 + 1e-9)));
+    const excess = (day: number) => (together(day) > sourceLpm(day) * (1 + 1e-9) ? together(day) : 0);
+    const day = worstDay(of, excess);
+    return { flowLpm: together(day), sourceLpm: sourceLpm(day), groups: of.notice.groups?.length ?? Number.NaN };
+  },
+  'window-too-short': (of) => {
+    const { minutesNeeded = 0, windowMinutes = 0 } = of.notice.figures;
+    const { times } = seasonSupply(of.season);
+    const day = [...times.minutesNeeded.keys()].find(
+      (place) => times.minutesNeeded[place] === minutesNeeded && times.windowMinutes[place] === windowMinutes,
+    );
+    return { minutesOver: minutesNeeded - windowMinutes + (day === undefined ? Number.NaN : 0) };
+  },
+  'allowance-exceeded': allowance,
+  'tank-dry': ({ season }) => {
+    const { tank } = seasonSupply(season);
+    return {
+      mainsLitres: sum(tank?.besidesL ?? []),
+      overflowLitres: sum(tank?.overflowL ?? []),
+      firstDryDay: [...(tank?.besidesL ?? [])].findIndex((litres) => litres > 0),
+    };
+  },
+  'emitters-far-apart': (of) => ({ spacingM: lineOf(of).spacingM ?? Number.NaN }),
+  'line-downhill': ({ zone }) => ({ slopePercent: zone?.zone.soil.slopePercent ?? Number.NaN }),
+  'no-climate': ({ season, weeks }) => ({
+    days: 7 * weeks.length,
+    otherDays: 7 * (season.garden.span.weeks - weeks.length),
+  }),
+};
+
+/** Not for want of a line, which has a notice of its own. */
+function isToBeBrought(own: PlantingSeason, week: number): boolean {
+  return plantingFigure(own, 'minutesWanted', week) > 0 || plantingFigure(own, 'neededMm', week) <= 0.05;
+}

@@ -1,0 +1,177 @@
+/**
+ * One week of the plain garden worked by hand, line by line.
+ *
+ *     ETo              7 days of 5 mm                                    35 mm
+ *     KL               0.5 x 1 x 1                                       0.5
+ *     ETc              0.5 x 35                                          17.5 mm
+ *     TAW              1000 x 0.15 x 0.5                                 75 mm
+ *     RAW              0.5 x 75                                          37.5 mm
+ *     need             17.5 mm, from a full soil with no rain            17.5 mm
+ *     flow             10 emitters of 6 L/h                              1 L/min
+ *     rate             60 L/h on 10 m2                                   6 mm/h, of which 80 % count: 4.8
+ *     minutes asked    60 x 17.5 / (4.8 x 2)                             109.375
+ *     minutes          rounded up to whole minutes                       110 on each day, 220 in the week
+ *     gross, net       220 / 60 x 6; 80 % of it                          22 mm; 17.6 mm
+ *     litres           22 mm on 10 m2                                    220 L
+ *     drained          17.6 - 17.5                                       0.1 mm
+ *     lost             22 - 17.6                                         4.4 mm
+ */
+import { describe, expect, it } from 'vitest';
+import type { GardenSite, ObservedDay } from '../../../src/engine/garden.ts';
+import { runSeason } from '../../../src/engine/season/run-season.ts';
+import { type CellPlace, traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
+
+const season = runSeason(plainGarden());
+const stepsOf = (place: CellPlace) => new Map(traceCell(season, place).map((step) => [step.id, step]));
+
+describe('the trace of a planting', () => {
+  const steps = stepsOf({ zoneId: 'zone', plantingId: 'bed', week: 0 });
+
+  it.each([
+    ['reference-et', 35, 'depth'],
+    ['landscape-coefficient', 0.5, undefined],
+    ['demand', 17.5, 'depth'],
+    ['rain', 0, 'depth'],
+    ['effective-rain', 0, 'depth'],
+    ['available-water', 75, 'depth'],
+    ['readily-available-water', 37.5, 'depth'],
+    ['depletion-start', 0, 'depth'],
+    ['target-depletion', 0, 'depth'],
+    ['goal', 0, 'depth'],
+    ['need', 17.5, 'depth'],
+    ['line-flow', 1, 'supplyFlow'],
+    ['application-rate', 6, 'rate'],
+    ['net-rate', 4.8, 'rate'],
+    ['minutes-asked', 109.375, undefined],
+    ['open-days', 2, undefined],
+    ['minutes-open', 220, undefined],
+    ['irrigation-gross', 22, 'depth'],
+    ['irrigation-net', 17.6, 'depth'],
+    ['need-met', (100 * 17.6) / 17.5, undefined],
+    ['short-days', 0, undefined],
+    ['used', 17.5, 'depth'],
+    ['irrigation-drained', 0.1, 'depth'],
+    ['rain-drained', 0, 'depth'],
+    ['depletion-end', 0, 'depth'],
+    ['lost', 4.4, 'depth'],
+    ['litres', 220, 'volume'],
+    ['needed-litres', 175, 'volume'],
+    ['unmet-litres', 0, 'volume'],
+  ])('%s is %d', (id, value, quantity) => {
+    const { result } = steps.get(id) ?? { result: undefined };
+    expect(result?.value).toBeCloseTo(value, 9);
+    expect(result?.quantity).toBe(quantity);
+  });
+
+  it('is met', () => {
+    expect(steps.get('state')?.result.value).toBe('met');
+  });
+
+  it('goes from the weather to the state', () => {
+    const order = ['reference-et', 'demand', 'rain', 'need', 'minutes-asked', 'litres', 'state'];
+    expect([...steps.keys()].filter((id) => order.includes(id))).toEqual(order);
+  });
+
+  it('names the climate’s own source, the method of the rain and the equations', () => {
+    expect(steps.get('reference-et')?.source).toContain('invented');
+    expect(steps.get('effective-rain')?.source).toContain('TR-21');
+    expect(steps.get('available-water')?.source).toBe('FAO-56 eq. 82');
+    expect(steps.get('short-days')?.source).toBe('FAO-56 eq. 84');
+  });
+});
+
+describe('the trace of a zone', () => {
+  const steps = stepsOf({ zoneId: 'zone', week: 0 });
+
+  it.each([
+    ['zone-minutes', 109.375],
+    ['minutes-per-day', 110],
+    ['cycles', 1],
+    ['minutes', 220],
+    ['flow', 1],
+    ['litres', 220],
+    ['demand-litres', 175],
+    ['drained-litres', 1],
+    ['lost-litres', 44],
+    ['cumulative-demand', 175],
+  ])('%s is %d', (id, value) => {
+    expect(steps.get(id)?.result.value).toBeCloseTo(value, 9);
+  });
+
+  it('adds the weeks before to this one', () => {
+    expect(stepsOf({ zoneId: 'zone', week: 3 }).get('cumulative-demand')?.inputs).toMatchObject([
+      { label: 'The weeks before', value: 525 },
+      { label: 'This week', value: 175 },
+    ]);
+  });
+
+  it('tells plantings of one name apart', () => {
+    const twins = runSeason(plainGarden([plainZone({ plantings: [plainPlanting(), plainPlanting({ id: 'bed-2' })] })]));
+    const [litres] = traceCell(twins, { zoneId: 'zone', week: 0 }).filter(({ id }) => id === 'litres');
+    expect(litres?.inputs.map(({ label }) => label)).toEqual(['Bed (bed)', 'Bed (bed-2)']);
+  });
+});
+
+describe('the trace of the garden', () => {
+  it('adds up its zones', () => {
+    const two = runSeason(plainGarden([plainZone(), plainZone({ id: 'other', name: 'Other' })]));
+    const steps = new Map(traceCell(two, { week: 0 }).map((step) => [step.id, step]));
+    expect(steps.get('litres')?.result.value).toBeCloseTo(440, 9);
+    expect(steps.get('minutes')?.result.value).toBe(440);
+    expect(steps.get('litres')?.inputs.map(({ label }) => label)).toEqual(['Zone', 'Other']);
+  });
+});
+
+describe('the trace of reference ET says of each day what it rests on', () => {
+  const full = { minTemperatureC: 10, maxTemperatureC: 25, dewPointC: 8, windMs: 3, radiationMj: 22 };
+  const days = new Map<number, ObservedDay>([
+    [FIRST_DAY, { etoMm: 6 }],
+    [FIRST_DAY + 1, full],
+    [FIRST_DAY + 2, { minTemperatureC: 10, maxTemperatureC: 25 }],
+  ]);
+  const { site } = plainGarden();
+  const stepsAt = (place: Partial<GardenSite>) => {
+    const garden = plainGarden(undefined, { observed: { days, weeks: new Map() }, site: { ...site, ...place } });
+    return new Map(
+      traceCell(runSeason(garden), { zoneId: 'zone', plantingId: 'bed', week: 0 }).map((one) => [one.id, one]),
+    );
+  };
+
+  it('with little but temperatures: Hargreaves-Samani, and what it lacked', () => {
+    const steps = stepsAt({});
+    expect(steps.get('reference-et')?.inputs.map(({ label }) => label)).toEqual([
+      '4 days from the normals',
+      '1 day as observed',
+      '1 day by Penman-Monteith',
+      '1 day by Hargreaves-Samani',
+    ]);
+    expect(steps.get('eto-day:tuesday')?.source).toBe('FAO-56 eq. 6, 7, 8, 11, 12 and 13');
+    expect(steps.get('eto-day:wednesday')?.source).toContain('eq. 52');
+    expect(steps.get('eto-day:wednesday')?.inputs).toContainEqual({
+      label: 'Not known',
+      value: 'humidity, wind, radiation or sunshine',
+    });
+  });
+
+  it('where the site asks for Penman-Monteith with less: each estimate, by its place in FAO-56', () => {
+    const steps = stepsAt({
+      elevationM: undefined,
+      whenIncomplete: 'penman-monteith',
+      windHeightM: 10,
+      setting: 'coastal',
+    });
+    expect(steps.get('eto-day:tuesday')?.source.split('; ').slice(1)).toEqual([
+      'elevation not known, taken as sea level (our assumption)',
+      'wind taken down to 2 m from the height of the gauge (FAO-56 eq. 47)',
+    ]);
+    expect(steps.get('eto-day:wednesday')?.source.split('; ').slice(2)).toEqual([
+      'humidity from the lowest temperature, taken as the dew point (FAO-56 eq. 48)',
+      'wind not known, taken as 2 m/s (FAO-56 p. 63)',
+      'radiation from the range of temperature, at most a clear sky (FAO-56 eq. 50)',
+    ]);
+    // FAO-56 eq. 47: 3 x 4.87 / ln(67.8 x 10 - 5.42) = 2.24.
+    const wind = steps.get('eto-day:tuesday')?.inputs.find(({ label }) => label === 'Wind at 2 m u2');
+    expect(wind?.value).toBeCloseTo(2.24, 2);
+  });
+});

@@ -1,0 +1,255 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Garden } from '../../../src/engine/garden.ts';
+import { plantingFigure, plantingState } from '../../../src/engine/season/planting-week.ts';
+import { runSeason } from '../../../src/engine/season/run-season.ts';
+import type { Season } from '../../../src/engine/season/season.ts';
+import { zoneFigure, zoneState } from '../../../src/engine/season/zone-week.ts';
+import { type CellPlace, traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import type { TraceStep } from '../../../src/explain/trace/trace-step.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
+import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
+import { DEMAND_FORMULAS } from './demand-formulas.ts';
+import { type Formulas, inputsOf } from './step-inputs.ts';
+import { WATERING_FORMULAS } from './watering-formulas.ts';
+import { WEATHER_FORMULAS } from './weather-formulas.ts';
+import { GARDEN_FORMULAS, ZONE_FORMULAS } from './zone-formulas.ts';
+
+const FORMULAS = {
+  planting: { ...WEATHER_FORMULAS, ...DEMAND_FORMULAS, ...WATERING_FORMULAS },
+  zone: { ...WEATHER_FORMULAS, ...ZONE_FORMULAS },
+  garden: { ...WEATHER_FORMULAS, ...GARDEN_FORMULAS },
+  weather: WEATHER_FORMULAS,
+} satisfies Record<string, Formulas>;
+type Level = keyof typeof FORMULAS;
+
+const kindOf = ({ id }: TraceStep): string => id.split(':')[0] as string;
+
+interface Traced {
+  readonly season: Season;
+  readonly place: CellPlace;
+  readonly level: Level;
+  readonly steps: readonly TraceStep[];
+}
+
+/** Every cell of some weeks of a season, of all levels. */
+function tracesOf(season: Season, everyWeek: number): readonly Traced[] {
+  const weeks = Array.from({ length: season.garden.span.weeks }, (_, week) => week).filter(
+    (week) => week % everyWeek === 0,
+  );
+  return weeks.flatMap((week) => [
+    traced(season, 'garden', { week }),
+    ...(['eto', 'rain'] as const).map((weather) => traced(season, 'weather', { week, weather })),
+    ...season.zones.flatMap(({ zone: { id: zoneId }, plantings }) => [
+      traced(season, 'zone', { week, zoneId }),
+      ...plantings.map(({ planting }) => traced(season, 'planting', { week, zoneId, plantingId: planting.id })),
+    ]),
+  ]);
+}
+
+function traced(season: Season, level: Level, place: CellPlace): Traced {
+  return { season, level, place, steps: traceCell(season, place) };
+}
+
+const gardens: readonly Garden[] = fc.sample(arbitraryGarden(), { numRuns: 200, seed: 7 });
+const traces = [
+  ...gardens.flatMap((garden) => tracesOf(runSeason(garden), 3)),
+  ...fc.sample(arbitraryPlan(), { numRuns: 30, seed: 8 }).flatMap((plan) => tracesOf(computeSeason(plan), 5)),
+];
+
+/** What a formula makes of the step's inputs, beside the step's own result. */
+function disagreement(level: Level, step: TraceStep): string | undefined {
+  const formula = (FORMULAS[level] as Formulas)[kindOf(step)];
+  if (formula === undefined) return `no formula for ${step.id} of a ${level}`;
+  const worked = formula(inputsOf(step));
+  const { value } = step.result;
+  if (typeof value === 'string' || typeof worked === 'string') return worked === value ? undefined : said(step, worked);
+  const scale = Math.max(1, Math.abs(value), ...inputsOf(step).numbers().map(Math.abs));
+  return Math.abs(worked - value) <= toleranceOf(step) * scale ? undefined : said(step, worked);
+}
+
+/** Minutes found by trying end within 1e-9 mm of their goal, from either side. */
+function toleranceOf({ id, formula }: TraceStep): number {
+  return id === 'minutes-asked' && formula.includes('trying') ? 1e-6 : 1e-9;
+}
+
+function said(step: TraceStep, worked: unknown): string {
+  return `${step.id}: ${step.result.value} in the trace, ${worked} from ${JSON.stringify(step.inputs)}`;
+}
+
+const ZONE_ONLY = ['zone-minutes', 'minutes-per-day', 'cycles', 'flow', 'rain-credit', 'rain-credit-minutes', 'state'];
+
+/** The step that shows a figure of the season; those left out are not shown by any view. */
+const PLANTING_STEPS: Partial<Record<Parameters<typeof plantingFigure>[1], string>> = {
+  demandMm: 'demand',
+  usedMm: 'used',
+  rainMm: 'rain',
+  rainSoakedMm: 'effective-rain',
+  rainDrainedMm: 'rain-drained',
+  irrigationNetMm: 'irrigation-net',
+  irrigationGrossMm: 'irrigation-gross',
+  irrigationDrainedMm: 'irrigation-drained',
+  depletionStartMm: 'depletion-start',
+  depletionEndMm: 'depletion-end',
+  neededMm: 'need',
+  openDays: 'open-days',
+  shortDays: 'short-days',
+  litres: 'litres',
+  demandLitres: 'demand-litres',
+  usedLitres: 'used-litres',
+  rainStayedLitres: 'rain-stayed-litres',
+  irrigationStayedLitres: 'irrigation-stayed-litres',
+  neededLitres: 'needed-litres',
+};
+
+const ZONE_STEPS: Partial<Record<Parameters<typeof zoneFigure>[1], string>> = {
+  litres: 'litres',
+  rainLitres: 'rain-litres',
+  demandLitres: 'demand-litres',
+  usedLitres: 'used-litres',
+  rainStayedLitres: 'rain-stayed-litres',
+  irrigationStayedLitres: 'irrigation-stayed-litres',
+  drainedLitres: 'drained-litres',
+  lostLitres: 'lost-litres',
+  storageLitres: 'storage-litres',
+  neededLitres: 'needed-litres',
+  minutes: 'minutes',
+  minutesPerDay: 'minutes-per-day',
+  cycles: 'cycles',
+  rainCreditMm: 'rain-credit',
+  rainCreditLitres: 'rain-credit-litres',
+  rainCreditMinutes: 'rain-credit-minutes',
+  flowLpm: 'flow',
+  minutesWanted: 'zone-minutes',
+};
+
+/** Results by id of a trace's steps. */
+const resultsOf = ({ steps }: Traced) => new Map(steps.map(({ id, result }) => [id, result.value]));
+
+function plantingOf({ season, place }: Traced) {
+  const zone = season.zones.find((candidate) => candidate.zone.id === place.zoneId);
+  const own = zone?.plantings.find(({ planting }) => planting.id === place.plantingId);
+  if (zone === undefined || own === undefined) throw new Error('a trace of a planting names it');
+  return { zone, own };
+}
+
+describe('traceCell of 200 random gardens and 30 random plans', () => {
+  it('gives results that follow from their inputs', () => {
+    const wrong = traces.flatMap(({ level, steps }) => steps.flatMap((step) => disagreement(level, step) ?? []));
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it.each(['planting', 'zone', 'garden', 'weather'] as const)('reaches every kind of step of a %s', (level) => {
+    const reached = new Set(traces.filter((trace) => trace.level === level).flatMap(({ steps }) => steps.map(kindOf)));
+    const known = Object.keys(FORMULAS[level]).filter((kind) => level !== 'garden' || !ZONE_ONLY.includes(kind));
+    expect([...reached].sort()).toEqual(known.sort());
+  });
+
+  it.each([
+    ['minutes by division', 'minutes-asked', 'Net application rate'],
+    ['minutes by trial', 'minutes-asked', 'Total available water TAW'],
+    ['minutes that no line could bring', 'minutes-asked', 'Net application rate on its watering days'],
+    ['nothing asked', 'minutes-asked', 'Net need'],
+    ['a shut-off with fewest open days', 'open-days', '1 day open: depletion reached'],
+    ['a shut-off set by hand', 'open-days', 'Open days set by hand'],
+    ['a planting that comes or goes within a week', 'open-days', 'Of these in the ground'],
+    ['two lines in a week', 'irrigation-gross', 'Open days, line 2'],
+    ['demand day by day', 'demand', 'Monday, K'],
+    ['rain of a measured day', 'effective-rain', 'Monday, measured rain'],
+    ['rain of a measured week', 'effective-rain', 'From the week’s measured total'],
+    ['a month from its temperatures', 'eto-month:may', 'Sunlight above the air Ra, as water in a day'],
+    ['a month from its weather', 'eto-month:may', 'Net radiation Rn'],
+    ['a day from its temperatures', 'eto-day:monday', 'Sunlight above the air Ra, as water in a day'],
+    ['a day from its weather', 'eto-day:monday', 'Net radiation Rn'],
+    ['a shut-off before no line', 'open-days', 'Water asked for'],
+    ['a day with less water there than it would use', 'used', 'Monday, water there'],
+  ])('reaches %s', (_, id, label) => {
+    const inputs = traces.flatMap(({ steps }) => steps.filter((step) => step.id === id).flatMap((step) => step.inputs));
+    expect(inputs.some((input) => input.label === label)).toBe(true);
+  });
+
+  it('shows the season’s own figures of a planting', () => {
+    for (const trace of traces.filter(({ level }) => level === 'planting')) {
+      const { own } = plantingOf(trace);
+      const { week } = trace.place;
+      const results = resultsOf(trace);
+      expect(results.get('state')).toBe(plantingState(own, week));
+      if (results.get('state') === 'off') continue;
+      for (const [field, id] of Object.entries(PLANTING_STEPS)) {
+        const figure = plantingFigure(own, field as keyof typeof PLANTING_STEPS, week);
+        expect([id, field === 'rainMm' ? near(results.get(id), figure) : results.get(id)]).toEqual([id, figure]);
+      }
+    }
+  });
+
+  it('shows the season’s own figures of a zone', () => {
+    for (const trace of traces.filter(({ level }) => level === 'zone')) {
+      const zone = trace.season.zones.find((candidate) => candidate.zone.id === trace.place.zoneId);
+      if (zone === undefined) throw new Error('a trace of a zone names it');
+      const results = resultsOf(trace);
+      expect(results.get('state')).toBe(zoneState(zone, trace.place.week));
+      for (const [field, id] of Object.entries(ZONE_STEPS)) {
+        const figure = zoneFigure(zone, field as keyof typeof ZONE_STEPS, trace.place.week);
+        expect([id, results.get(id)]).toEqual([id, figure]);
+      }
+    }
+  });
+
+  it('shows the season’s own weather, and nothing else', () => {
+    for (const { season, place, steps } of traces.filter(({ level }) => level === 'weather')) {
+      const daily = season.weather[place.weather as 'eto' | 'rain'].mm;
+      const mm = daily.subarray(7 * place.week, 7 * place.week + 7).reduce((sum, day) => sum + day, 0);
+      expect(near(steps.at(-1)?.result.value, mm)).toBe(mm);
+      const others = steps.filter(({ id }) => id.startsWith(place.weather === 'rain' ? 'eto' : 'rain'));
+      expect(others).toEqual([]);
+    }
+  });
+
+  it('leaves no water over', () => {
+    for (const { steps } of traces) {
+      for (const step of steps.filter(({ id }) => id === 'closing')) {
+        const larger = Math.max(1, ...inputsOf(step).numbers().map(Math.abs));
+        expect(Math.abs(Number(step.result.value))).toBeLessThan(1e-9 * larger);
+      }
+    }
+  });
+
+  it('names each step once, with words throughout and no number in its sentence', () => {
+    const faults = traces.flatMap(({ steps }) => {
+      const twice = steps.filter(({ id }, place) => steps.findIndex((other) => other.id === id) !== place);
+      const empty = steps.filter(({ title, says, formula, source, result }) =>
+        [title, says, formula, source, result.label].some(
+          (words) => words.trim() === '' || /undefined|NaN/.test(words),
+        ),
+      );
+      return [...twice, ...empty, ...steps.filter(({ says }) => /\d/.test(says))].map(({ id }) => id);
+    });
+    expect(faults).toEqual([]);
+  });
+});
+
+/** The figure itself where the value is it but for the order of adding up. */
+function near(value: string | number | undefined, figure: number): unknown {
+  return typeof value === 'number' && Math.abs(value - figure) <= 1e-12 * Math.max(1, figure) ? figure : value;
+}
+
+describe('traceCell', () => {
+  const [garden] = gardens.filter(({ zones }) => zones.some(({ plantings }) => plantings.length > 0));
+  if (garden === undefined) throw new Error('no garden of 200 has a planting');
+  const season = runSeason(garden);
+
+  it.each([
+    ['a week before the season', { week: -1 }, 'week -1 is outside the season'],
+    ['a week after it', { week: garden.span.weeks }, 'is outside the season'],
+    ['half a week', { week: 0.5 }, 'is outside the season'],
+    ['an unknown zone', { week: 0, zoneId: 'moon' }, 'there is no zone “moon”'],
+    [
+      'an unknown planting',
+      { week: 0, zoneId: garden.zones[0]?.id, plantingId: 'moon' },
+      'there is no planting “moon”',
+    ],
+  ])('refuses %s', (_, place, message) => {
+    expect(() => traceCell(season, place)).toThrow(message);
+  });
+});

@@ -1,0 +1,43 @@
+import { expect, it } from 'vitest';
+import type { Quantity } from '../../../src/engine/units.ts';
+import { formatAmount, formatQuantity, withUnit } from '../../../src/language/format/quantity.ts';
+
+const us = { units: 'us', locale: 'en' } as const;
+const metric = { units: 'metric', locale: 'en' } as const;
+const LITRES_PER_GALLON = 3.785411784;
+
+it.each<[si: number, quantity: Quantity, inUs: string, inMetric: string]>([
+  [1240 * LITRES_PER_GALLON, 'volume', '1,240 gal', '4,694 L'],
+  [9.96 * LITRES_PER_GALLON, 'volume', '10 gal', '38 L'],
+  [2.345 * LITRES_PER_GALLON, 'volume', '2.3 gal', '8.9 L'],
+  [0, 'volume', '0 gal', '0 L'],
+  [25.4, 'depth', '1.00 in', '25.4 mm'],
+  [8.89, 'depth', '0.35 in', '8.9 mm'],
+  [0.3048, 'spacing', '12 in', '30 cm'],
+  [3.4, 'emitterFlow', '0.9 gph', '3.4 L/h'],
+  [9.290304, 'area', '100 ft²', '9.29 m²'],
+  [20, 'temperature', '68 °F', '20 °C'],
+  [172.36893, 'pressure', '25 psi', '172 kPa'],
+])('writes %d of %s as %s and %s', (si, quantity, inUs, inMetric) => {
+  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+  expect(plain(formatQuantity(si, quantity, us))).toBe(inUs);
+  expect(plain(formatQuantity(si, quantity, metric))).toBe(inMetric);
+});
+
+it('binds a number to its unit with a space that does not break', () => {
+  expect(formatQuantity(LITRES_PER_GALLON, 'volume', us)).toBe('1\u00a0gal');
+});
+
+it('never writes a minus before nothing', () => {
+  expect(formatAmount(-0.0001, 'volume', us)).toBe('0');
+});
+
+it('writes a dash, without a unit, for what cannot be told', () => {
+  expect(formatQuantity(Number.NaN, 'volume', us)).toBe('–');
+  expect(withUnit('12', '')).toBe('12');
+});
+
+it('groups and points numbers as the locale does', () => {
+  expect(formatAmount(1234567, 'volume', { units: 'metric', locale: 'de' })).toBe('1.234.567');
+  expect(formatAmount(8.89, 'depth', { units: 'metric', locale: 'de' })).toBe('8,9');
+});
