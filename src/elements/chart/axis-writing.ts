@@ -2,6 +2,7 @@ import type { SeasonSpan } from '../../engine/garden.ts';
 import { toSi, type UnitSystem } from '../../engine/units.ts';
 import { type MonthStart, monthStarts } from '../../language/format/month-starts.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
+import { readerFor } from '../../language/reader.ts';
 
 const writers = new Map<string, (value: number) => string>();
 const months = new Map<string, readonly MonthStart[]>();
@@ -11,7 +12,7 @@ export function volumeWriter(units: UnitSystem, locale: string): (value: number)
   const key = `${units} ${locale}`;
   let writer = writers.get(key);
   if (writer === undefined) {
-    writer = (value) => formatQuantity(toSi(value, 'volume', units), 'volume', { units, locale });
+    writer = (value) => formatQuantity(toSi(value, 'volume', units), 'volume', readerFor(locale, units));
     writers.set(key, writer);
   }
   return writer;

@@ -2,16 +2,17 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { chartWords } from '../../language/en/chart.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
-import { chartWords, findingWords } from '../shared/words/chart-words.ts';
 import { monthsOf, volumeWriter } from './axis-writing.ts';
 import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts';
 import { chartTable } from './chart-table.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
 import { findingOf } from './finding.ts';
+import { findingWords } from './finding-words.ts';
 import type { Reserve } from './reserve.ts';
 import { chartStyles } from './runnel-chart.styles.ts';
 import type { ChartScope, RunnelChart } from './runnel-chart.ts';
@@ -88,6 +89,7 @@ export class ChartBody {
 
   render(view: ReadyView): TemplateResult {
     const reading = readingOf(view);
+    const say = chartWords(reading.language);
     const { span } = view.season.garden;
     const totals = this.#totals(view);
     const zone = this.#zone(view);
@@ -96,24 +98,24 @@ export class ChartBody {
     const week = this.#host.pointedWeek ?? view.selection.week;
     const reserve = this.#reserve(view);
     const until = week ?? span.weeks - 1;
-    const figures = keyFigures(totals, until, reserve);
+    const figures = keyFigures(totals, until, reading, reserve);
     const grossLitres = totals.irrigationGross[until] ?? 0;
-    const moment = keyMoment(span, week, reading.locale);
+    const moment = keyMoment(span, week, reading);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
         <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
         ${this.#scopeSwitch(view)}
       </header>
-      <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${chartWords.readWeeks} aria-valuemin="1"
+      <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${say.readWeeks} aria-valuemin="1"
         aria-valuemax=${span.weeks} aria-valuenow=${(view.selection.week ?? span.weeks - 1) + 1}
         aria-valuetext=${keySentence(figures, moment, reading)}
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
       <div class="reading" part="key">${keyTemplate(figures, moment, grossLitres, reading)}</div>
       <details>
-        <summary>${chartWords.table}</summary>
-        <p class="quiet small">${chartWords.about}</p>
-        <div class="scroll" role="region" tabindex="0" aria-label=${chartWords.table}>
+        <summary>${say.table}</summary>
+        <p class="quiet small">${say.about}</p>
+        <div class="scroll" role="region" tabindex="0" aria-label=${say.table}>
           ${guard([totals, reserve, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
             chartTable({
               totals,
@@ -131,6 +133,7 @@ export class ChartBody {
 
   #scopeSwitch(view: ReadyView): TemplateResult {
     const selected = selectedZone(view.season, view.selection);
+    const say = chartWords(readingOf(view).language);
     const choice = (scope: ChartScope, label: string, isShown: boolean) => html`<label>
       <input type="radio" name="scope" .checked=${isShown} ?disabled=${scope === 'zone' && selected === undefined}
         @change=${() => {
@@ -138,9 +141,9 @@ export class ChartBody {
         }} /><span>${label}</span>
     </label>`;
     const isZone = this.#zone(view) !== undefined;
-    return html`<div class="choices" role="radiogroup" aria-label=${chartWords.whose}>
-      ${choice('garden', chartWords.wholeGarden, !isZone)}
-      ${choice('zone', selected?.zone.name ?? chartWords.noZone, isZone)}
+    return html`<div class="choices" role="radiogroup" aria-label=${say.whose}>
+      ${choice('garden', say.wholeGarden, !isZone)}
+      ${choice('zone', selected?.zone.name ?? say.noZone, isZone)}
     </div>`;
   }
 }

@@ -2,9 +2,10 @@
 import { html, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
-import { formatDay, formatWeek } from '../../language/format/dates.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
-import { chartWords } from '../shared/words/chart-words.ts';
+import { chartWords } from '../../language/en/chart.ts';
+import { formatFor } from '../../language/format/format.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Reserve } from './reserve.ts';
 
 export interface KeyFigure {
@@ -15,8 +16,13 @@ export interface KeyFigure {
 }
 
 /** Top to bottom as the areas lie. */
-export function keyFigures(totals: Cumulative, week: number, reserve?: Reserve): readonly KeyFigure[] {
-  const { names } = chartWords;
+export function keyFigures(
+  totals: Cumulative,
+  week: number,
+  { language }: Reader,
+  reserve?: Reserve,
+): readonly KeyFigure[] {
+  const { names } = chartWords(language);
   const figure = (swatch: string, name: string, sums: Float64Array) => ({ swatch, name, litres: sums[week] ?? 0 });
   return [
     figure('demand', names.demand, totals.demand),
@@ -29,9 +35,12 @@ export function keyFigures(totals: Cumulative, week: number, reserve?: Reserve):
 }
 
 /** `week` undefined = the whole season. */
-export function keyMoment({ firstDay, weeks }: SeasonSpan, week: number | undefined, locale: string): string {
-  if (week === undefined) return chartWords.bySeasonEnd(formatDay(firstDay + 7 * weeks - 1, locale));
-  return chartWords.byWeek(formatWeek(firstDay + 7 * week, locale));
+export function keyMoment({ firstDay, weeks }: SeasonSpan, week: number | undefined, reader: Reader): string {
+  const say = chartWords(reader.language);
+  const format = formatFor(reader);
+  return week === undefined
+    ? say.bySeasonEnd(format, firstDay + 7 * weeks - 1)
+    : say.byWeek(format, firstDay + 7 * week);
 }
 
 /** `grossLitres` is the irrigation of the sheet and of the meter, which is more than what the roots keep. */
@@ -39,7 +48,7 @@ export function keyTemplate(
   figures: readonly KeyFigure[],
   moment: string,
   grossLitres: number,
-  reading: Reading,
+  reading: Reader,
 ): TemplateResult {
   return html`<p class="moment">${moment}</p>
     <dl class="key">
@@ -50,12 +59,12 @@ export function keyTemplate(
         </div>`,
       )}
     </dl>
-    <p class="quiet small">${chartWords.atRoots(formatQuantity(grossLitres, 'volume', reading))}</p>
+    <p class="quiet small">${chartWords(reading.language).atRoots(formatFor(reading), grossLitres)}</p>
     <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
 }
 
 /** The reading in one sentence, for a screen reader. */
-export function keySentence(figures: readonly KeyFigure[], moment: string, reading: Reading): string {
+export function keySentence(figures: readonly KeyFigure[], moment: string, reading: Reader): string {
   const parts = figures.map(({ name, litres }) => `${name} ${formatQuantity(litres, 'volume', reading)}`);
   return `${moment}: ${parts.join(', ')}`;
 }

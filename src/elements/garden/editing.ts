@@ -1,6 +1,6 @@
 /** What the parts of the garden's editor share. */
 import type { Season } from '../../engine/season/season.ts';
-import type { Reading } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { FieldKeeper } from './field-keeper.ts';
 
@@ -8,7 +8,7 @@ export interface Editing {
   readonly plan: Plan;
   readonly season: Season;
   readonly keeper: FieldKeeper;
-  readonly reading: Reading;
+  readonly reading: Reader;
   /** Whether a zone's or planting's form is unfolded. */
   readonly isOpen: (id: string) => boolean;
   readonly toggle: (id: string, open: boolean) => void;

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import { readerFor } from '../../language/reader.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
 import type { PlanView } from '../../store/plan-view.ts';
@@ -43,7 +44,7 @@ export class GardenBody {
     if (view.plan === undefined || view.season === undefined) return this.#start(view);
     const { plan, season, locale } = view;
     const editing: Editing = {
-      ...{ plan, season, keeper: this.#keeper, reading: { units: plan.units, locale } },
+      ...{ plan, season, keeper: this.#keeper, reading: readerFor(locale, plan.units) },
       isOpen: (id) => this.#host.isOpen(id),
       toggle: (id, open) => this.#host.open(id, open),
     };

@@ -1,8 +1,10 @@
 /** The water supply: sources, window, allowance, tank. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { bucketTestFlowLpm } from '../../engine/supply/bucket-test.ts';
 import { toSi, unitOf } from '../../engine/units.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
+import { readerFor } from '../../language/reader.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanSupply } from '../../plan/schema/plan-schema.ts';
@@ -115,7 +117,7 @@ function flowInWords(
   { locale }: FieldKeeper,
 ): string {
   const flowLpm = bucketTestFlowLpm({ volumeL: toSi(volume, 'volume', units), seconds });
-  return formatQuantity(flowLpm, 'supplyFlow', { units, locale });
+  return formatQuantity(flowLpm, 'supplyFlow', readerFor(locale, units));
 }
 
 function windowFields({ window }: PlanSupply, keeper: FieldKeeper): TemplateResult {

@@ -2,20 +2,21 @@
 
 import { formatCount } from '../../language/format/count.ts';
 import { formatList } from '../../language/format/list.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Goods, MixChange, MixRemedy } from '../../remedies/mix/remedy.ts';
 import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
 
 /** A planting's name by its id. */
 export type NameOf = (plantingId: string) => string;
 
-export function remedyInWords({ changes }: Pick<MixRemedy, 'changes'>, nameOf: NameOf, reading: Reading): string {
+export function remedyInWords({ changes }: Pick<MixRemedy, 'changes'>, nameOf: NameOf, reading: Reader): string {
   const said = changes.map((change) => changeInWords(change, nameOf, reading));
   const [one = '', other] = said;
   return other === undefined ? one : remedyWords.both(one, other);
 }
 
-function changeInWords(change: MixChange, nameOf: NameOf, reading: Reading): string {
+function changeInWords(change: MixChange, nameOf: NameOf, reading: Reader): string {
   const words = remedyWords.change;
   switch (change.kind) {
     case 'dripline':
@@ -49,7 +50,7 @@ function changeInWords(change: MixChange, nameOf: NameOf, reading: Reading): str
 }
 
 /** Water first, then days, then what is lost below the roots. */
-export function promiseInWords(remedy: MixRemedy, reading: Reading): string {
+export function promiseInWords(remedy: MixRemedy, reading: Reader): string {
   const volume = (litres: number) => formatQuantity(Math.abs(litres), 'volume', reading);
   const { litresSaved, shortDaysAvoided, drainedLitresAvoided } = remedy;
   return [
@@ -63,7 +64,7 @@ export function promiseInWords(remedy: MixRemedy, reading: Reading): string {
   ].join('; ');
 }
 
-export function goodsInWords(goods: Goods, reading: Reading): string {
+export function goodsInWords(goods: Goods, reading: Reader): string {
   const { driplineM, ...pieces } = goods;
   const things = driplineM > 0 ? [remedyWords.line(formatQuantity(driplineM, 'length', reading))] : [];
   for (const kind of ['emitters', 'sprays', 'shutOffs', 'valves'] as const) {

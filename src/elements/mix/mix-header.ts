@@ -6,7 +6,8 @@ import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 import { nameOfRule } from './rule-choice.ts';
 
@@ -19,7 +20,7 @@ export interface MixHeader {
   readonly comparison: ZoneComparison;
   /** Shown as if it held; left out: as planned. */
   readonly rule: ZoneRule | undefined;
-  readonly reading: Reading;
+  readonly reading: Reader;
   readonly chooseZone: (zoneId: string) => void;
   readonly chooseRule: (rule: ZoneRule | undefined) => void;
 }
@@ -55,7 +56,7 @@ function ruleChoice({ zone, rule, chooseRule }: MixHeader): TemplateResult {
   </label>`;
 }
 
-function titleOf({ zone, plantings }: ZoneSeason, comparison: ZoneComparison, reading: Reading): string {
+function titleOf({ zone, plantings }: ZoneSeason, comparison: ZoneComparison, reading: Reader): string {
   const { drainedLitres, shortDays, litres } = comparison;
   const words = mixWords.titles;
   if (plantings.length === 0) return words.empty(zone.name);
@@ -67,8 +68,8 @@ function titleOf({ zone, plantings }: ZoneSeason, comparison: ZoneComparison, re
   return shortDays > 0 ? words.short(zone.name, days) : words.right(zone.name);
 }
 
-function openingOf(zone: ZoneSeason, { litres }: ZoneComparison, { units, locale }: Reading): string {
+function openingOf(zone: ZoneSeason, { litres }: ZoneComparison, reader: Reader): string {
   let minutes = 0;
   for (let week = 0; week < zone.weeks; week++) minutes += zoneFigure(zone, 'minutes', week);
-  return mixWords.opening(formatMinutes(minutes, locale), formatQuantity(litres, 'volume', { units, locale }));
+  return mixWords.opening(formatMinutes(minutes, reader.locale), formatQuantity(litres, 'volume', reader));
 }

@@ -6,7 +6,8 @@ import { formatCount } from '../../language/format/count.ts';
 import { formatDays } from '../../language/format/dates.ts';
 import { monthStarts } from '../../language/format/month-starts.ts';
 import { formatNumber, formatPercent } from '../../language/format/number.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 import { HATCH_ID, hatchDefinition, needBar, receivedBar, weekStrip } from './planting-picture.ts';
 import { type PlantingVerdict, plantingVerdict, type Verdict } from './verdict.ts';
@@ -15,7 +16,7 @@ export interface MixPicture {
   readonly comparison: ZoneComparison;
   readonly plantings: readonly GardenPlanting[];
   readonly span: SeasonSpan;
-  readonly reading: Reading;
+  readonly reading: Reader;
 }
 
 export function mixPicture(picture: MixPicture): TemplateResult {
@@ -71,7 +72,7 @@ function verdictTemplate(
   planting: PlantingComparison,
   { overWeeks, shortWeeks }: PlantingVerdict,
   weeksOf: (weeks: readonly number[]) => string,
-  reading: Reading,
+  reading: Reader,
 ): TemplateResult {
   const says = verdictSays(verdict, planting, reading);
   const weeks = verdict === 'over' ? overWeeks : verdict === 'short' ? shortWeeks : [];
@@ -81,7 +82,7 @@ function verdictTemplate(
   </p>`;
 }
 
-function verdictSays(verdict: Verdict, planting: PlantingComparison, reading: Reading): string {
+function verdictSays(verdict: Verdict, planting: PlantingComparison, reading: Reader): string {
   const { ratio, drainedLitres, shortDayCount } = planting;
   switch (verdict) {
     case 'over': {
@@ -101,7 +102,7 @@ function verdictSays(verdict: Verdict, planting: PlantingComparison, reading: Re
 }
 
 /** `in 9 weeks, 5 Jul – 5 Sep`: from the first to the last of them. */
-function weeksInWords(weeks: readonly number[], { firstDay }: SeasonSpan, { locale }: Reading): string {
+function weeksInWords(weeks: readonly number[], { firstDay }: SeasonSpan, { locale }: Reader): string {
   const [first, last] = [weeks[0], weeks.at(-1)];
   if (first === undefined || last === undefined) return mixWords.never;
   const days = formatDays(firstDay + 7 * first, firstDay + 7 * last + 6, locale);

@@ -4,8 +4,9 @@ import type { SeasonSpan } from '../../engine/garden.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatDays } from '../../language/format/dates.ts';
 import { formatNumber } from '../../language/format/number.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 import { formatWeekdays } from '../../language/format/weekdays.ts';
+import type { Reader } from '../../language/reader.ts';
 import { leastWorth } from '../../remedies/mix/rank.ts';
 import type { MixRemedy, ShutOffCalendar } from '../../remedies/mix/remedy.ts';
 import type { MixRemedies } from '../../remedies/mix/search.ts';
@@ -20,7 +21,7 @@ export interface RemedyList {
   readonly found: MixRemedies;
   readonly nameOf: NameOf;
   readonly span: SeasonSpan;
-  readonly reading: Reading;
+  readonly reading: Reader;
   /** Whether the best alone are drawn yet. */
   readonly isBegun: boolean;
   /** Left out where the plan can only be looked at. */

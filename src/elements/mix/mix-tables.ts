@@ -5,13 +5,14 @@ import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { type Quantity, unitOf } from '../../engine/units.ts';
 import { formatWeek } from '../../language/format/dates.ts';
 import { formatNumber } from '../../language/format/number.ts';
-import { formatAmount, formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatAmount, formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { MixFigures } from '../../remedies/mix/mix-figures.ts';
 import { mixWords } from '../shared/words/mix-words.ts';
 
 const words = mixWords.table;
 
-export function plantingTable(comparison: ZoneComparison, reading: Reading): TemplateResult {
+export function plantingTable(comparison: ZoneComparison, reading: Reader): TemplateResult {
   const { plantings } = comparison;
   const volume = (litres: number) => formatAmount(litres, 'volume', reading);
   const together = (litresOf: (planting: ZoneComparison['plantings'][number]) => number) =>
@@ -53,7 +54,7 @@ export function plantingTable(comparison: ZoneComparison, reading: Reading): Tem
     <p class="quiet small">${words.note(formatQuantity(comparison.litres, 'volume', reading))}</p>`;
 }
 
-export function weekTable({ plantings }: ZoneComparison, firstDay: number, reading: Reading): TemplateResult {
+export function weekTable({ plantings }: ZoneComparison, firstDay: number, reading: Reader): TemplateResult {
   const weeks = plantings[0]?.neededMm.length ?? 0;
   const amount = (mm: number, areaM2: number) => formatAmount(mm * areaM2, 'volume', reading);
   return html`<p class="quiet small">${words.weeklyNote(nameOfUnit('volume', reading))}</p>
@@ -87,7 +88,7 @@ export interface RuleRow {
 export function ruleTable(
   rows: readonly RuleRow[],
   nameOf: (rule: ZoneRule) => string,
-  reading: Reading,
+  reading: Reader,
 ): TemplateResult {
   const gallons = nameOfUnit('volume', reading);
   const volume = (litres: number) => formatAmount(litres, 'volume', reading);
@@ -114,6 +115,6 @@ function columnHead(label: string): TemplateResult {
   return html`<th scope="col">${label}</th>`;
 }
 
-function nameOfUnit(quantity: Quantity, { units }: Reading): string {
+function nameOfUnit(quantity: Quantity, { units }: Reader): string {
   return unitOf(quantity, units).name;
 }

@@ -2,7 +2,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { formatCount } from '../../language/format/count.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import { mixFigures } from '../../remedies/mix/mix-figures.ts';
 import { mixWords, trialWords } from '../shared/words/mix-words.ts';
 import type { PlantingMove, Trial } from './trial.ts';
@@ -75,7 +76,7 @@ export interface TrialShown {
   readonly trial: Trial;
   /** As the plan stands. */
   readonly season: Season;
-  readonly reading: Reading;
+  readonly reading: Reader;
   /** Left out where the plan can only be looked at. */
   readonly keep: (() => void) | undefined;
   readonly drop: () => void;
@@ -92,7 +93,7 @@ export function trialBanner({ trial, season, reading, keep, drop }: TrialShown):
   </section>`;
 }
 
-function effectOf(zoneId: string, trial: Trial, season: Season, reading: Reading): string {
+function effectOf(zoneId: string, trial: Trial, season: Season, reading: Reader): string {
   const name = trial.season.zones.find(({ zone }) => zone.id === zoneId)?.zone.name ?? zoneId;
   const said = (of: Season) => {
     const { litres, shortDays } = mixFigures(of, [zoneId]);

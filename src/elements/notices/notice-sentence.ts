@@ -1,7 +1,7 @@
 import type { Season } from '../../engine/season/season.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
 import { noticeFigures } from '../../language/format/notice-figures.ts';
-import type { Reading } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import { NOTICE_SENTENCES } from '../shared/words/notice-sentences.ts';
 import { noticeWords } from '../shared/words/notice-words.ts';
 
@@ -9,7 +9,7 @@ import { noticeWords } from '../shared/words/notice-words.ts';
 export function noticeSentence(
   notice: Pick<Notice, 'kind' | 'figures' | 'groups'>,
   season: Pick<Season, 'zones'>,
-  reading: Reading,
+  reading: Reader,
 ): string {
   const zoneName = (id: string) => season.zones.find(({ zone }) => zone.id === id)?.zone.name ?? id;
   return NOTICE_SENTENCES[notice.kind](noticeFigures(notice, noticeWords, reading, zoneName));

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { CAUTION_IDS } from '../../explain/notices/cautions.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
-import type { Reading } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Remedy } from '../../remedies/notices/remedy.ts';
 import { cautions } from '../shared/words/cautions.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
@@ -19,7 +19,7 @@ export interface RemediesShown {
   /** Undefined while they are being worked out. */
   readonly remedies: readonly Remedy[] | undefined;
   readonly gardenName: string;
-  readonly reading: Reading;
+  readonly reading: Reader;
   /** Left out where the plan can only be looked at. */
   readonly apply: ((remedy: Remedy, what: string) => void) | undefined;
 }

@@ -3,7 +3,8 @@ import type { Notice } from '../../explain/notices/notice.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatList } from '../../language/format/list.ts';
 import { formatPercent } from '../../language/format/number.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Remedy } from '../../remedies/notices/remedy.ts';
 import { noticeRemedyWords as words } from '../shared/words/notice-remedy-words.ts';
@@ -16,7 +17,7 @@ const MOST_NAMED = 3;
 export interface RemedyAsked {
   readonly remedy: Remedy;
   readonly notice: Notice;
-  readonly reading: Reading;
+  readonly reading: Reader;
 }
 
 /** What is changed, as an order to the gardener. */
@@ -79,7 +80,7 @@ export function effectInWords({ remedy, notice, reading }: RemedyAsked): readonl
   ];
 }
 
-function seasonInWords({ litresMore, minutesMore }: Remedy, reading: Reading): string {
+function seasonInWords({ litresMore, minutesMore }: Remedy, reading: Reader): string {
   const change = (amount: number, write: (amount: number) => string, same: string) => {
     const written = write(Math.abs(amount));
     if (written === write(0)) return same;

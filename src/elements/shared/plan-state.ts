@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
-import type { Reading } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
+import { readerFor } from '../../language/reader.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { planWords } from './words/plan-words.ts';
@@ -14,8 +15,8 @@ export function isReady(view: PlanView): view is ReadyView {
 }
 
 /** The units and language that a view's figures are written in. */
-export function readingOf(view: ReadyView): Reading {
-  return { units: view.plan.units, locale: view.locale };
+export function readingOf(view: ReadyView): Reader {
+  return readerFor(view.locale, view.plan.units);
 }
 
 /** What stands in a view's place while there is nothing to show; it says the next step. */

@@ -5,7 +5,8 @@ import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { formatWeek } from '../../language/format/dates.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
+import type { Reader } from '../../language/reader.ts';
 import { type WeatherKind, weeklyWeather } from '../../sheet/week-weather.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -86,11 +87,7 @@ function emptyTemplate(): TemplateResult {
   </div>`;
 }
 
-function titleOf(
-  { totals, weather: daily }: Season,
-  { week, zone, planting, weather }: Cell,
-  reading: Reading,
-): string {
+function titleOf({ totals, weather: daily }: Season, { week, zone, planting, weather }: Cell, reading: Reader): string {
   if (weather !== undefined) {
     const mm = weeklyWeather(weather, daily).weeks[week]?.mm ?? Number.NaN;
     return traceWords.whyWeather[weather](formatQuantity(mm, 'depth', reading));

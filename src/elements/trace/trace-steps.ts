@@ -2,12 +2,12 @@ import { html, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { type CellPlace, traceCell } from '../../explain/trace/trace-cell.ts';
 import type { TraceStep, TraceValue } from '../../explain/trace/trace-step.ts';
-import type { Reading } from '../../language/format/quantity.ts';
 import { formatTraceValue } from '../../language/format/trace-value.ts';
+import type { Reader } from '../../language/reader.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 
 /** The steps to a cell's number, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
-export function traceSteps(season: Season, cell: CellPlace, reading: Reading): TemplateResult {
+export function traceSteps(season: Season, cell: CellPlace, reading: Reader): TemplateResult {
   return html`<ol aria-label=${traceWords.steps}>
     ${traceCell(season, cell).map(
       (step) => html`<li>
@@ -24,7 +24,7 @@ export function traceSteps(season: Season, cell: CellPlace, reading: Reading): T
   </ol>`;
 }
 
-function working({ formula, inputs, source }: TraceStep, reading: Reading): TemplateResult {
+function working({ formula, inputs, source }: TraceStep, reading: Reader): TemplateResult {
   return html`<div class="working">
     <p class="formula"><strong>${traceWords.formula}:</strong> ${formula}</p>
     <dl>${inputs.map((input) => inputRow(input, reading))}</dl>
@@ -32,7 +32,7 @@ function working({ formula, inputs, source }: TraceStep, reading: Reading): Temp
   </div>`;
 }
 
-function inputRow(input: TraceValue, reading: Reading): TemplateResult {
+function inputRow(input: TraceValue, reading: Reader): TemplateResult {
   const isWord = typeof input.value === 'string';
   return html`<dt>${input.label}</dt>
     <dd class=${isWord ? 'word' : ''}>${formatTraceValue(input, reading)}</dd>`;

@@ -6,6 +6,7 @@ import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { formatDays } from '../../language/format/dates.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
+import { readerFor } from '../../language/reader.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -80,7 +81,7 @@ export class WeekBody {
       season: zone,
       week,
       firstDay,
-      reading: { units: plan.units, locale: view.locale },
+      reading: readerFor(view.locale, plan.units),
       note: zone.zone.choices.get(week)?.note,
       hasClimate,
       check: readOnly ? undefined : check,

@@ -5,8 +5,9 @@ import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
 import { formatNumber } from '../../language/format/number.ts';
-import { formatQuantity, type Reading } from '../../language/format/quantity.ts';
+import { formatQuantity } from '../../language/format/quantity.ts';
 import { formatWeekdays } from '../../language/format/weekdays.ts';
+import type { Reader } from '../../language/reader.ts';
 import { weekWords } from '../shared/words/week-words.ts';
 
 /** All seven bits of a week's mask. */
@@ -17,7 +18,7 @@ export interface ZoneInstructions {
   readonly week: number;
   /** First day of the week. */
   readonly firstDay: number;
-  readonly reading: Reading;
+  readonly reading: Reader;
   readonly note: string | undefined;
   /** Whether reference ET is known of the week. */
   readonly hasClimate: boolean;
@@ -51,12 +52,13 @@ export function weekZone({
   </article>`;
 }
 
-function taskTemplate(cell: ZoneWeek, days: string, { units, locale }: Reading): TemplateResult | string {
+function taskTemplate(cell: ZoneWeek, days: string, reader: Reader): TemplateResult | string {
   if (cell.state === 'off') return weekWords.off;
   if (cell.state === 'closed') return weekWords.closed;
   if (cell.minutes === 0) return weekWords.nothing;
+  const { locale } = reader;
   const perDay = formatMinutes(cell.minutesPerDay, locale);
-  const volume = formatQuantity(cell.litres, 'volume', { units, locale });
+  const volume = formatQuantity(cell.litres, 'volume', reader);
   const cycles = weekWords.cycles(
     formatNumber(cell.cycles, locale),
     formatMinutes(cell.minutesPerDay / cell.cycles, locale),
@@ -76,7 +78,7 @@ function shutOffsTemplate(
   season: ZoneSeason,
   cell: ZoneWeek,
   firstDay: number,
-  reading: Reading,
+  reading: Reader,
 ): TemplateResult | typeof nothing {
   if (cell.minutes === 0) return nothing;
   const turned = season.plantings.filter(
@@ -101,7 +103,7 @@ function shutOffWords(
   return mask === zone.wateringDays ? weekWords.openAll : weekWords.open(formatWeekdays(firstDay, mask, locale));
 }
 
-function rainWords({ rainCreditMm, rainCreditLitres }: ZoneWeek, reading: Reading): string {
+function rainWords({ rainCreditMm, rainCreditLitres }: ZoneWeek, reading: Reader): string {
   if (rainCreditLitres < 0.5) return weekWords.noRain;
   return weekWords.rain(
     formatQuantity(rainCreditMm, 'depth', reading),

@@ -1,10 +1,11 @@
 import type { Quantity } from '../../engine/units.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
+import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { formatList } from './list.ts';
 import { formatMinutes } from './minutes.ts';
 import { formatPercent } from './number.ts';
-import { formatQuantity, type Reading } from './quantity.ts';
+import { formatQuantity } from './quantity.ts';
 
 type Written = (figure: string) => string;
 
@@ -38,7 +39,7 @@ const DAY_MINUTES = 1440;
 export function noticeFigures(
   { figures, groups = [] }: Pick<Notice, 'figures' | 'groups'>,
   words: FigureWords,
-  reading: Reading,
+  reading: Reader,
   zoneName: (id: string) => string,
 ): NoticeFigures {
   const { locale } = reading;

@@ -9,9 +9,20 @@ export function formatNumber(value: number, locale: string, most = 0, least = 0)
   return numberFormat(locale, most, least).format(value);
 }
 
-/** A share of 1 as a whole percentage. */
+/** A share of 1 as a whole percentage, its sign where the language has it: `19%`. */
 export function formatPercent(share: number, locale: string): string {
-  return `${formatNumber(share * 100, locale)}\u00a0%`;
+  return Number.isFinite(share) ? percentFormat(locale).format(share) : NO_FIGURE;
+}
+
+const percentFormats = new Map<string, Intl.NumberFormat>();
+
+function percentFormat(locale: string): Intl.NumberFormat {
+  let format = percentFormats.get(locale);
+  if (format === undefined) {
+    format = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0, signDisplay: 'negative' });
+    percentFormats.set(locale, format);
+  }
+  return format;
 }
 
 function numberFormat(locale: string, most: number, least: number): Intl.NumberFormat {

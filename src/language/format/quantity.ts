@@ -1,12 +1,7 @@
 /** The engine's values as a reader sees them: in the plan's unit, rounded as a gardener would say them. */
 import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import type { Reader } from '../reader.ts';
 import { formatNumber, NO_FIGURE } from './number.ts';
-
-/** How a reader reads: the plan's units, the page's language. */
-export interface Reading {
-  readonly units: UnitSystem;
-  readonly locale: string;
-}
 
 /** Decimals below ten and from ten on; `always` keeps them where they are zero, so that columns line up. */
 interface Decimals {
@@ -39,12 +34,12 @@ const DECIMALS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Decimals>>
 };
 
 /** `310 gal`; the number and its unit never part. */
-export function formatQuantity(si: number, quantity: Quantity, reading: Reading): string {
+export function formatQuantity(si: number, quantity: Quantity, reading: Reader): string {
   return withUnit(formatAmount(si, quantity, reading), unitOf(quantity, reading.units).name);
 }
 
 /** The same without its unit, for columns that name it once. */
-export function formatAmount(si: number, quantity: Quantity, { units, locale }: Reading): string {
+export function formatAmount(si: number, quantity: Quantity, { units, locale }: Reader): string {
   const value = fromSi(si, quantity, units);
   const { below10, from10, always: least } = DECIMALS[quantity][units];
   // What rounds up to ten reads as ten: “10”, not “10.0”.

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { goodsInWords, promiseInWords, remedyInWords } from '../../../src/elements/mix/change-words.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import type { MixChange, MixRemedy } from '../../../src/remedies/mix/remedy.ts';
 import { NO_GOODS } from '../../../src/remedies/mix/remedy.ts';
 
-const reading = { units: 'us', locale: 'en' } as const;
+const reading = readerFor('en', 'us');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 const nameOf = (id: string) => ({ a: 'Shrubs', b: 'Squash' })[id] ?? id;
 const said = (...changes: readonly MixChange[]) => plain(remedyInWords({ changes }, nameOf, reading));

@@ -3,12 +3,13 @@ import { noticeSentence } from '../../../src/elements/notices/notice-sentence.ts
 import { NOTICE_SENTENCES } from '../../../src/elements/shared/words/notice-sentences.ts';
 import type { NoticeKind } from '../../../src/explain/notices/notice.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 
-const reading = { units: 'us', locale: 'en' } as const;
+const reading = readerFor('en', 'us');
 const LITRES_PER_GALLON = 3.785411784;
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
@@ -33,7 +34,7 @@ it.each([
   [
     'over',
     { drainedLitres: 30 * LITRES_PER_GALLON, appliedLitres: 100 * LITRES_PER_GALLON, drainedShare: 0.3 },
-    '30 gal of the 100 gal given drains below the roots, 30 %.',
+    '30 gal of the 100 gal given drains below the roots, 30%.',
   ],
 ] as const)('says of %s with %o: %s', (kind, figures, words) => {
   expect(plain(noticeSentence({ kind, figures }, { zones: [] }, reading))).toBe(words);

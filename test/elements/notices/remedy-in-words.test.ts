@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeInWords, effectInWords } from '../../../src/elements/notices/remedy-in-words.ts';
 import type { UnitSystem } from '../../../src/engine/units.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { RemedyKind } from '../../../src/remedies/notices/remedy.ts';
 import { noticed } from '../../support/noticed.ts';
@@ -14,7 +15,7 @@ function said(units: UnitSystem) {
     const plan = units === 'us' ? planOf() : applyEdit(planOf(), { type: 'convert-units', units });
     const { notice, remedies } = noticed(plan, kind);
     return remedies.map((remedy) => {
-      const asked = { remedy, notice, reading: { units, locale: 'en' } };
+      const asked = { remedy, notice, reading: readerFor('en', units) };
       return {
         ...{ trouble: kind, kind: remedy.kind, remedy },
         change: plain(changeInWords(asked)),
@@ -71,7 +72,7 @@ describe('what a remedy changes', () => {
     const name = '<img src=x onerror=alert(1)> $& {0}';
     const { notice, remedies } = noticed(longLine({ name }), 'line-too-long');
     for (const remedy of remedies) {
-      expect(changeInWords({ remedy, notice, reading: { units: 'us', locale: 'en' } })).toContain(name);
+      expect(changeInWords({ remedy, notice, reading: readerFor('en', 'us') })).toContain(name);
     }
   });
 });
@@ -82,7 +83,7 @@ describe('what it comes to', () => {
   it('is first of all whether the trouble goes', () => {
     for (const { remedy, effect } of [...IN_US, ...IN_METRIC]) {
       if (remedy.remaining === 0) expect(effect[0]).toBe('Does away with this.');
-      else expect(effect[0]).toMatch(/^Leaves [1-9]\d* % of it, so this stays\.$/);
+      else expect(effect[0]).toMatch(/^Leaves [1-9]\d*% of it, so this stays\.$/);
     }
     expect(IN_US.some(({ remedy }) => remedy.remaining > 0)).toBe(true);
   });

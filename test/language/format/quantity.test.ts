@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest';
 import type { Quantity } from '../../../src/engine/units.ts';
 import { formatAmount, formatQuantity, withUnit } from '../../../src/language/format/quantity.ts';
+import { type Reader, readerFor } from '../../../src/language/reader.ts';
 
-const us = { units: 'us', locale: 'en' } as const;
-const metric = { units: 'metric', locale: 'en' } as const;
+const us = readerFor('en', 'us');
+const metric = readerFor('en', 'metric');
+/** As a page that has registered German would have it. */
+const german: Reader = { ...metric, locale: 'de' };
 const LITRES_PER_GALLON = 3.785411784;
 
 it.each<[si: number, quantity: Quantity, inUs: string, inMetric: string]>([
@@ -38,6 +41,6 @@ it('writes a dash, without a unit, for what cannot be told', () => {
 });
 
 it('groups and points numbers as the locale does', () => {
-  expect(formatAmount(1234567, 'volume', { units: 'metric', locale: 'de' })).toBe('1.234.567');
-  expect(formatAmount(8.89, 'depth', { units: 'metric', locale: 'de' })).toBe('8,9');
+  expect(formatAmount(1234567, 'volume', german)).toBe('1.234.567');
+  expect(formatAmount(8.89, 'depth', german)).toBe('8,9');
 });

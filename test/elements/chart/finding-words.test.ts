@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
-import { findingWords } from '../../../../src/elements/shared/words/chart-words.ts';
-import { dayNumber } from '../../../../src/engine/calendar.ts';
+import { findingWords } from '../../../src/elements/chart/finding-words.ts';
+import { dayNumber } from '../../../src/engine/calendar.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 
 const span = { firstDay: dayNumber('2026-04-05'), weeks: 30 };
-const reading = { units: 'us', locale: 'en-GB' } as const;
+const reading = readerFor('en-GB', 'us');
 const LITRES_PER_GALLON = 3.785411784;
 const litres = 310 * LITRES_PER_GALLON;
 const say = (finding: Parameters<typeof findingWords>[0]) =>

@@ -1,0 +1,10 @@
+/**
+ * English, whole: the type of every other language. Each area stands in a file of its own in `en/`; what shows it imports that file,
+ * so that a page loads the words of what is on it.
+ */
+import { chart } from './en/chart.ts';
+
+export const en = { chart };
+
+/** What a language has to say, area by area. A missing, an extra or a wrongly parametered message does not compile. */
+export type Words = typeof en;

@@ -1,0 +1,67 @@
+/** All that writes figures, days and lists, bound to one reader: what a message takes to say its values. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { Quantity } from '../../engine/units.ts';
+import type { Reader } from '../reader.ts';
+import { formatCount } from './count.ts';
+import { type DateStyle, formatDay, formatDays, formatWeek } from './dates.ts';
+import { formatList } from './list.ts';
+import { formatMinutes } from './minutes.ts';
+import { formatNumber, formatPercent } from './number.ts';
+import { type Forms, pluralForm } from './plural.ts';
+import { formatAmount, formatQuantity } from './quantity.ts';
+import { formatWeekdays } from './weekdays.ts';
+
+export interface Format {
+  readonly reader: Reader;
+  /** At most `most` and at least `least` decimals, 0 where left out. */
+  number(value: number, most?: number, least?: number): string;
+  /** `3 weeks`: the number and its word, which never part. */
+  count(count: number, forms: Forms): string;
+  /** The word alone. */
+  plural(count: number, forms: Forms): string;
+  /** A share of 1: `19%`. */
+  percent(share: number): string;
+  /** An engine value in the plan's unit: `310 gal`. */
+  quantity(si: number, quantity: Quantity): string;
+  /** The same without its unit. */
+  amount(si: number, quantity: Quantity): string;
+  minutes(minutes: number): string;
+  day(day: DayNumber, style?: DateStyle): string;
+  /** A week by its first day. */
+  week(firstDay: DayNumber): string;
+  days(first: DayNumber, last: DayNumber, style?: DateStyle): string;
+  /** Days of a seven-bit mask, bit 0 = the week's first day. */
+  weekdays(weekStart: DayNumber, mask: number): string;
+  list(items: readonly string[]): string;
+}
+
+const formats = new WeakMap<Reader, Format>();
+
+/** The same object for the same reader. */
+export function formatFor(reader: Reader): Format {
+  let format = formats.get(reader);
+  if (format === undefined) {
+    format = bound(reader);
+    formats.set(reader, format);
+  }
+  return format;
+}
+
+function bound(reader: Reader): Format {
+  const { locale } = reader;
+  return {
+    reader,
+    number: (value, most, least) => formatNumber(value, locale, most, least),
+    count: (count, forms) => formatCount(count, forms, locale),
+    plural: (count, forms) => pluralForm(count, forms, locale),
+    percent: (share) => formatPercent(share, locale),
+    quantity: (si, quantity) => formatQuantity(si, quantity, reader),
+    amount: (si, quantity) => formatAmount(si, quantity, reader),
+    minutes: (minutes) => formatMinutes(minutes, locale),
+    day: (day, style) => formatDay(day, locale, style),
+    week: (firstDay) => formatWeek(firstDay, locale),
+    days: (first, last, style) => formatDays(first, last, locale, style),
+    weekdays: (weekStart, mask) => formatWeekdays(weekStart, mask, locale),
+    list: (items) => formatList(items, locale),
+  };
+}
