@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
@@ -15,17 +15,24 @@ import { findingOf } from './finding.ts';
 import { findingWords } from './finding-words.ts';
 import type { Reserve } from './reserve.ts';
 import { chartStyles } from './runnel-chart.styles.ts';
-import type { ChartScope, RunnelChart } from './runnel-chart.ts';
 import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
 import { weekAfterKey } from './week-keys.ts';
 
+export type ChartScope = 'garden' | 'zone';
+
+/** The element whose content this is. */
+export interface ChartHost extends LitElement {
+  readonly pointedWeek: number | undefined;
+  scope: ChartScope;
+}
+
 /** The finding, the drawing and its key, and the same figures as a table. */
 export class ChartBody {
-  readonly #host: RunnelChart;
+  readonly #host: ChartHost;
   readonly #plan: PlanConsumer;
   readonly #drawing: DrawingController;
 
-  constructor(host: RunnelChart, plan: PlanConsumer) {
+  constructor(host: ChartHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, chartStyles);

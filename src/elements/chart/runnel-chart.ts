@@ -7,8 +7,7 @@ import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
-
-export type ChartScope = 'garden' | 'zone';
+import type { ChartScope } from './chart-body.ts';
 
 /**
  * @summary Cumulative supply against cumulative demand over the season, with any shortfall named in its title.

@@ -1,4 +1,5 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -13,16 +14,20 @@ import { gridWords } from '../shared/words/grid-words.ts';
 import { intakeStatus, previewTemplate, refusedTemplate } from './intake-template.ts';
 import { loadCsvWork } from './load-csv-work.ts';
 import { filesStyles } from './runnel-files.styles.ts';
-import type { RunnelFiles } from './runnel-files.ts';
 import { csvChoice, EXTENTS, type Extent } from './season-file.ts';
 import { TableIntake } from './table-intake.ts';
 
 /** What a table's file is told by. */
 const TABLE_FILES = '.csv,.tsv,.txt,text/csv,text/plain';
 
+/** The element whose content this is. */
+export interface FilesHost extends LitElement {
+  readonly sheetView: SheetView | undefined;
+}
+
 /** The plan as a file, the season as a table, tables in, and paper. */
 export class FilesBody {
-  readonly #host: RunnelFiles;
+  readonly #host: FilesHost;
   readonly #plan: PlanConsumer;
   readonly #intake: TableIntake;
   #extent: Extent | undefined;
@@ -31,7 +36,7 @@ export class FilesBody {
   #isDraggedOver = false;
   #hasFailed = false;
 
-  constructor(host: RunnelFiles, plan: PlanConsumer) {
+  constructor(host: FilesHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, filesStyles);

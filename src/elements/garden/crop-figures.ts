@@ -5,8 +5,8 @@ import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { PlantingEditing } from './editing.ts';
 import { checkField, numberField } from './fields.ts';
-import type { PlantingEditing } from './planting-form.ts';
 import { withField } from './with-field.ts';
 
 type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;

@@ -1,7 +1,8 @@
 /** What the parts of the garden's editor share. */
 import type { Season } from '../../engine/season/season.ts';
 import type { Reader } from '../../language/reader.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Change, Edit } from '../../plan/edits/edit.ts';
+import type { Plan, PlanLine, PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import type { FieldKeeper } from './field-keeper.ts';
 
 export interface Editing {
@@ -12,4 +13,21 @@ export interface Editing {
   /** Whether a zone's or planting's form is unfolded. */
   readonly isOpen: (id: string) => boolean;
   readonly toggle: (id: string, open: boolean) => void;
+}
+
+/** The same for the parts of one planting's form. */
+export interface PlantingEditing extends Editing {
+  readonly planting: PlanPlanting;
+  /** Key of one of its fields. */
+  readonly key: (field: string) => string;
+  readonly change: (part: Change<Omit<PlanPlanting, 'id'>>) => Edit;
+}
+
+/** A line that brings water. */
+export type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
+
+/** The same for the parts of one line's form. */
+export interface LineEditing extends Pick<Editing, 'plan' | 'keeper'> {
+  readonly key: (field: string) => string;
+  readonly edit: (line: PlanLine) => Edit;
 }

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { readerFor } from '../../language/reader.ts';
@@ -18,7 +18,6 @@ import { FieldKeeper } from './field-keeper.ts';
 import { newZone } from './new-parts.ts';
 import { planForm } from './plan-form.ts';
 import { gardenStyles } from './runnel-garden.styles.ts';
-import type { RunnelGarden } from './runnel-garden.ts';
 import { siteForm } from './site-form.ts';
 import { supplyForm } from './supply-form.ts';
 import { zonePart } from './zone-form.ts';
@@ -26,13 +25,20 @@ import { zonePart } from './zone-form.ts';
 /** Weeks of a plan to begin with: from spring to autumn. */
 const SEASON_WEEKS = 30;
 
+/** The element whose content this is: it holds what is unfolded. */
+export interface GardenHost extends LitElement {
+  readonly today: IsoDate | undefined;
+  isOpen(id: string): boolean;
+  open(id: string, open: boolean): void;
+}
+
 /** What the garden's editor shows: its forms, or how to start where there is no plan. */
 export class GardenBody {
-  readonly #host: RunnelGarden;
+  readonly #host: GardenHost;
   readonly #plan: PlanConsumer;
   readonly #keeper: FieldKeeper;
 
-  constructor(host: RunnelGarden, plan: PlanConsumer) {
+  constructor(host: GardenHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, gardenStyles);

@@ -3,8 +3,8 @@ import { html, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
 import type { PlanLine } from '../../plan/schema/plan-schema.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { LineEditing } from './editing.ts';
 import { choiceField, numberField } from './fields.ts';
-import type { LineEditing } from './line-form.ts';
 import { withField } from './with-field.ts';
 
 type Dripline = Extract<PlanLine, { kind: 'dripline' }>;

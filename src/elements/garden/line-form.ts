@@ -7,10 +7,10 @@ import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-sc
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { lineSays } from './derived.ts';
+import type { LineEditing, PlantingEditing, WateringLine } from './editing.ts';
 import { choiceField, numberField, textField } from './fields.ts';
 import { layoutFields } from './layout-fields.ts';
 import { newLine } from './new-parts.ts';
-import type { PlantingEditing } from './planting-form.ts';
 import { pressureFields } from './pressure-fields.ts';
 import { withField } from './with-field.ts';
 
@@ -55,13 +55,6 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
 }
 
 const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
-
-export type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
-
-export interface LineEditing extends Pick<PlantingEditing, 'plan' | 'keeper'> {
-  readonly key: (name: string) => string;
-  readonly edit: (line: PlanLine) => Edit;
-}
 
 function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult {
   const { plan, keeper, key, edit } = editing;

@@ -8,8 +8,8 @@ import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { cropFigures } from './crop-figures.ts';
+import type { PlantingEditing } from './editing.ts';
 import { choiceField, numberField, textField } from './fields.ts';
-import type { PlantingEditing } from './planting-form.ts';
 import { withField } from './with-field.ts';
 
 export function needFields(editing: PlantingEditing): TemplateResult {

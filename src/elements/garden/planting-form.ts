@@ -1,11 +1,10 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
-import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { Editing } from './editing.ts';
+import type { Editing, PlantingEditing } from './editing.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
@@ -18,12 +17,6 @@ export interface PlantingPlace {
   readonly planting: PlanPlanting;
   /** In its zone. */
   readonly place: number;
-}
-
-export interface PlantingEditing extends Editing {
-  readonly planting: PlanPlanting;
-  readonly key: (name: string) => string;
-  readonly change: (part: Change<Omit<PlanPlanting, 'id'>>) => Edit;
 }
 
 export function plantingPart({ zone, planting, place }: PlantingPlace, shared: Editing): TemplateResult {

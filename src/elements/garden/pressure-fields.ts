@@ -4,8 +4,8 @@ import { fromSi, unitOf } from '../../engine/units.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import type { LineEditing, WateringLine } from './editing.ts';
 import { choiceField, numberField } from './fields.ts';
-import type { LineEditing, WateringLine } from './line-form.ts';
 import { withField } from './with-field.ts';
 
 export function pressureFields(line: WateringLine, editing: LineEditing): TemplateResult {

@@ -1,6 +1,7 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { ZoneRule } from '../../engine/garden.ts';
+import type { Catalogue } from '../../engine/line/catalogue.ts';
 import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
@@ -19,7 +20,6 @@ import { trialBanner, trialForm } from './mix-trial.ts';
 import { RemedySearch } from './remedy-search.ts';
 import { isSameRule, nameOfRule } from './rule-choice.ts';
 import { mixStyles } from './runnel-mix.styles.ts';
-import type { RunnelMix } from './runnel-mix.ts';
 import { Stages } from './stages.ts';
 import { type PlantingMove, type Trial, tryMove } from './trial.ts';
 
@@ -34,6 +34,11 @@ interface Shown {
   readonly trial: Trial | undefined;
 }
 
+/** The element whose content this is. */
+export interface MixHost extends LitElement {
+  readonly catalogue: Catalogue;
+}
+
 /** What the comparison shows, and what is tried in it before anything is kept. */
 export class MixBody {
   /** Shown instead of the zone's own rule; goes with the zone. */
@@ -43,7 +48,7 @@ export class MixBody {
   #taken: string | undefined;
   #showsWeeks = false;
 
-  readonly #host: RunnelMix;
+  readonly #host: MixHost;
   readonly #plan: PlanConsumer;
   readonly #search: RemedySearch;
   readonly #stages: Stages;
@@ -54,7 +59,7 @@ export class MixBody {
     | { readonly zone: ZoneSeason; readonly rule: ZoneRule | undefined; readonly comparison: ZoneComparison }
     | undefined;
 
-  constructor(host: RunnelMix, plan: PlanConsumer) {
+  constructor(host: MixHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, mixPictureStyles);

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
@@ -13,7 +13,6 @@ import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { traceWords } from '../shared/words/trace-words.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
-import type { RunnelTrace } from './runnel-trace.ts';
 import { traceSteps } from './trace-steps.ts';
 
 /** What is traced: the week of a planting, of a zone, of the whole garden, or of its weather. */
@@ -24,12 +23,17 @@ interface Cell {
   readonly weather: WeatherKind | undefined;
 }
 
+/** The element whose content this is. */
+export interface TraceHost extends LitElement {
+  readonly pointedWeek: number | undefined;
+}
+
 /** The number that is asked about, whose it is, and the steps that lead to it. */
 export class TraceBody {
-  readonly #host: RunnelTrace;
+  readonly #host: TraceHost;
   readonly #plan: PlanConsumer;
 
-  constructor(host: RunnelTrace, plan: PlanConsumer) {
+  constructor(host: TraceHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, traceStyles);

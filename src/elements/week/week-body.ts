@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, type LitElement, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calendar.ts';
 import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
@@ -14,15 +14,19 @@ import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/p
 import { todayHere } from '../shared/today-here.ts';
 import { weekWords } from '../shared/words/week-words.ts';
 import { weekStyles } from './runnel-week.styles.ts';
-import type { RunnelWeek } from './runnel-week.ts';
 import { weekZone } from './week-zone.ts';
+
+/** The element whose content this is. */
+export interface WeekHost extends LitElement {
+  readonly today: IsoDate | undefined;
+}
 
 /** The week that is shown, the steps to others, and what to do in each zone. */
 export class WeekBody {
-  readonly #host: RunnelWeek;
+  readonly #host: WeekHost;
   readonly #plan: PlanConsumer;
 
-  constructor(host: RunnelWeek, plan: PlanConsumer) {
+  constructor(host: WeekHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, weekStyles);
