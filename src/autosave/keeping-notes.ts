@@ -1,5 +1,7 @@
+import { describeFault } from '../language/describe-fault.ts';
 import { keepingWords } from '../language/en/keeping-words.ts';
 import { formatInstant } from '../language/format/instant.ts';
+import { readerFor } from '../language/reader.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import {
   type Keeping,
@@ -35,8 +37,9 @@ export class KeepingNotes {
     this.say('returned', words(formatInstant(saved, locale)), ...(hasOwnPlan ? (['page-plan'] as const) : []), 'close');
   }
 
-  damaged(faults: readonly Fault[]): void {
-    this.say('damaged', keepingWords.damaged(faults), 'close');
+  damaged([fault]: readonly Fault[], locale: string): void {
+    const text = fault && describeFault(fault, readerFor(locale, 'us'));
+    this.say('damaged', keepingWords.damaged(text), 'close');
   }
 
   notKept(fault: StorageFault): void {
@@ -44,8 +47,8 @@ export class KeepingNotes {
   }
 
   /** What went wrong at the beginning of a visit. */
-  faults(begun: Begun | undefined): void {
-    if (begun?.damaged !== undefined) this.damaged(begun.damaged);
+  faults(begun: Begun | undefined, locale: string): void {
+    if (begun?.damaged !== undefined) this.damaged(begun.damaged, locale);
     if (begun?.fault !== undefined) this.notKept(begun.fault);
   }
 

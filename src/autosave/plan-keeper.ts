@@ -47,7 +47,7 @@ export class PlanKeeper {
     if (this.#pending.isDone) {
       const begun = store.view.readOnly ? undefined : writer?.begin(copy);
       if (linked === undefined || !this.#openLinked(linked, begun?.kept?.plan)) this.#openBegun(begun);
-      else this.#notes.faults(begun);
+      else this.#notes.faults(begun, store.view.locale);
     }
     this.#tell();
     this.write();
@@ -150,7 +150,7 @@ export class PlanKeeper {
     if (writer === undefined || store.view.readOnly) return true;
     const written =
       this.#held === undefined
-        ? writer.writePastDamage(plan, (faults) => this.#notes.damaged(faults))
+        ? writer.writePastDamage(plan, (faults) => this.#notes.damaged(faults, store.view.locale))
         : writer.writeDraft(plan);
     if (written === 'other') return this.#hold();
     if (written === 'full' || written === 'forbidden') {
@@ -200,7 +200,7 @@ export class PlanKeeper {
 
   #openBegun(begun: Begun | undefined): void {
     const { writer, store, base, hasOwnPlan, openOwnPlan } = this.#page;
-    this.#notes.faults(begun);
+    this.#notes.faults(begun, store.view.locale);
     const kept = begun?.kept;
     if (kept !== undefined) {
       this.#take(kept, () => this.#notes.returned(kept, base(), hasOwnPlan(), store.view.locale));
@@ -211,7 +211,7 @@ export class PlanKeeper {
   }
 
   async #planOf(link: Promise<string | undefined>): Promise<Plan | undefined> {
-    const answer = await planOfLink(link);
+    const answer = await planOfLink(link, this.#page.store.view.locale);
     if (typeof answer !== 'string') return answer;
     this.#notes.say('bad-link', keepingWords.badLink(answer), 'close');
     return undefined;

@@ -1,4 +1,6 @@
-/** Languages: how a host registers its own, and what English says, the type of all others. */
+/** Languages: how a host registers its own, what English says, the type of all others, and faults in words. */
+export { describeFault, type FaultText } from './describe-fault.ts';
 export { en, type Words } from './en.ts';
 export type { Format } from './format/format.ts';
+export { type Reader, readerFor } from './reader.ts';
 export { registerLanguage } from './register-language.ts';

@@ -6,7 +6,7 @@ import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { fileButton } from '../shared/file-button.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
-import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
+import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
 import { filesWords } from '../shared/words/files-words.ts';
@@ -104,7 +104,8 @@ export class FilesBody {
       ${isReady(view) && !view.readOnly ? this.#inPart(view) : nothing}`;
   }
 
-  #planPart({ plan, readOnly, faults }: PlanView): TemplateResult {
+  #planPart(view: PlanView): TemplateResult {
+    const { plan, readOnly, faults } = view;
     const open = fileButton({ words: filesWords.open, accept: PLAN_FILES, onFile: (file) => this.#openPlan(file) });
     return html`<section>
       <h3>${filesWords.planTitle}</h3>
@@ -113,7 +114,7 @@ export class FilesBody {
         ${readOnly ? nothing : open}
         ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${filesWords.save}</button>`}
       </div>
-      <div role="alert">${this.#hasOpened ? faultsTemplate(faults, plan !== undefined) : nothing}</div>
+      <div role="alert">${this.#hasOpened ? faultsTemplate(faults, plan !== undefined, readingOf(view)) : nothing}</div>
     </section>`;
   }
 

@@ -5,7 +5,7 @@ import { type UnitSystem, unitOf } from '../../engine/units.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { faultsTemplate } from '../notices/faults-template.ts';
-import type { ReadyView } from '../shared/plan-state.ts';
+import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { filesWords } from '../shared/words/files-words.ts';
 import { changesTemplate, rowFaultsTemplate } from './preview-template.ts';
 import type { Intake } from './table-intake.ts';
@@ -59,7 +59,7 @@ export function previewTemplate(
     ${unitsTemplate(preview, view, actions)}
     ${rowFaultsTemplate(preview, view.locale)}
     ${changesTemplate(preview, view)}
-    <div role="alert">${faultsTemplate(faults, true)}</div>
+    <div role="alert">${faultsTemplate(faults, true, readingOf(view))}</div>
     <div class="actions">
       ${
         preview.edit === undefined

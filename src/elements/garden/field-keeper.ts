@@ -1,7 +1,10 @@
 /** What was typed into the fields of a form: kept where it was refused, with the reason, until it is put right. */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { describeFault } from '../../language/describe-fault.ts';
+import { readerFor } from '../../language/reader.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
@@ -60,7 +63,12 @@ export class FieldKeeper implements ReactiveController {
   expected(edit: Edit): string {
     const { plan } = this.plan.view;
     const result = plan && tryEdit(plan, edit);
-    return result?.ok === false ? gardenWords.asks(result.faults.map(({ expected }) => expected).join('; ')) : '';
+    return result?.ok === false ? gardenWords.asks(this.#expectedIn(result.faults)) : '';
+  }
+
+  #expectedIn(faults: readonly Fault[]): string {
+    const reader = readerFor(this.locale, this.plan.view.plan?.units ?? 'us');
+    return faults.map((fault) => describeFault(fault, reader).expected).join('; ');
   }
 
   /** Tries an edit before it is sent, so that a fault stands at its own field and nowhere else. */
@@ -69,7 +77,7 @@ export class FieldKeeper implements ReactiveController {
     if (plan === undefined) return;
     const result = tryEdit(plan, edit);
     if (!result.ok) {
-      this.refuse(key, text, gardenWords.expected(result.faults.map(({ expected }) => expected).join('; ')));
+      this.refuse(key, text, gardenWords.expected(this.#expectedIn(result.faults)));
       return;
     }
     this.#refused.delete(key);

@@ -96,7 +96,7 @@ export class RunnelNotices extends LitElement {
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
-    return html`<div role="status">${faultsTemplate(view.faults, view.plan !== undefined)}</div>
+    return html`<div role="status">${faultsTemplate(view.faults, view.plan !== undefined, readingOf(view))}</div>
       <p class="visually-hidden" role="status">${this.#said()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
       <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined)}</div>`;

@@ -14,9 +14,9 @@ export function isReady(view: PlanView): view is ReadyView {
   return view.plan !== undefined && view.season !== undefined && view.season.zones.length > 0;
 }
 
-/** The units and language that a view's figures are written in. */
-export function readingOf(view: ReadyView): Reader {
-  return readerFor(view.locale, view.plan.units);
+/** The units and language that a view's figures are written in; US units where there is no plan. */
+export function readingOf({ locale, plan }: PlanView): Reader {
+  return readerFor(locale, plan?.units ?? 'us');
 }
 
 /** What stands in a view's place while there is nothing to show; it says the next step. */

@@ -1,6 +1,6 @@
 /** What is said about a plan that is kept between visits. */
-import type { Fault } from '../../plan/reading/fault.ts';
 import type { KeepingChoice } from '../../store/keeping.ts';
+import type { FaultText } from '../describe-fault.ts';
 
 const ALL_HERE = 'The other one is put aside, below.';
 
@@ -12,7 +12,7 @@ export const keepingWords = {
   pagePlan: 'This is the page’s own plan. Yours is put aside, below.',
   pageOpened: 'The page has opened a plan of its own. Yours is still kept in this browser.',
   replaced: `This plan is now the one that this browser keeps. ${ALL_HERE}`,
-  damaged: ([fault]: readonly Fault[]) =>
+  damaged: (fault?: FaultText) =>
     `What this browser had kept cannot be read${fault === undefined ? '' : ` (${fault.where}: ${fault.value}; expected ${fault.expected})`}. It is put aside, below, and can be saved as a file.`,
   full: 'This browser’s storage is full: your changes are not being kept. Save the plan as a file, so that nothing is lost.',
   forbidden:
@@ -24,7 +24,7 @@ export const keepingWords = {
   link: 'This plan came with a link, and is not kept in this browser yet.',
   linkOnly: 'This plan came with a link, and the page does not keep it. Save it as a file to have it again.',
   badLink: (why: string) => `The plan in the link was not opened. ${why}`,
-  linkRefused: ({ where, value, expected }: Fault) =>
+  linkRefused: ({ where, value, expected }: FaultText) =>
     `It is not a plan that can be read: ${where} is ${value}; expected ${expected}.`,
   putAside: (count: number) =>
     count === 1 ? 'One plan is put aside in this browser' : `${count} plans are put aside in this browser`,

@@ -1,6 +1,6 @@
 /** What the list of notices says around its notices. */
 import type { NoticeRemedy, NoticeSeverity } from '../../../explain/notices/notice.ts';
-import type { Fault } from '../../../plan/reading/fault.ts';
+import type { FaultText } from '../../../language/describe-fault.ts';
 
 export const noticeWords = {
   title: (counts: readonly string[]) =>
@@ -28,7 +28,7 @@ export const noticeWords = {
       ? 'Not taken over: one thing is to be put right'
       : `Not taken over: ${count} things are to be put right`,
   faultsStay: 'The plan on screen is as it was.',
-  fault: ({ where, value, expected }: Fault) => ({
+  fault: ({ where, value, expected }: FaultText) => ({
     where,
     found: `Found: ${value}`,
     expected: `Expected: ${expected}`,
