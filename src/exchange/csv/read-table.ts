@@ -1,6 +1,6 @@
 /** The rows of a CSV file: separator told by itself, byte order mark taken off, blank lines passed over. */
 import Papa from 'papaparse';
-import { FORMULA } from './formula.ts';
+import { fromSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 
 export interface Table {
   /** As written, trimmed. */
@@ -38,8 +38,7 @@ export function readTable(text: string): Table {
 
 /** What was written, without the mark that keeps a name from being a formula. */
 function written(cell: string): string {
-  const text = cell.trim();
-  return text.startsWith("'") && FORMULA.test(text.slice(1)) ? text.slice(1).trim() : text;
+  return fromSpreadsheetText(cell.trim()).trim();
 }
 
 /** A number of a data file: a point is the decimal mark. NaN for anything else; undefined for a blank. */

@@ -5,7 +5,7 @@ import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
-import { FORMULA } from './formula.ts';
+import { FORMULA_START } from '../../language/format/spreadsheet-text.ts';
 
 export type Measure = 'gallons' | 'minutes' | 'rain';
 
@@ -42,7 +42,7 @@ export function seasonToCsv(season: Season, choice: CsvChoice): string {
   ]);
   const dates = shown.map((week) => isoDate(firstDay + 7 * week));
   const header = ['Zone', 'Planting', 'Measure', 'Unit', ...dates, 'Season'];
-  return `${Papa.unparse([header, ...rows], { escapeFormulae: FORMULA, newline: '\r\n' })}\r\n`;
+  return `${Papa.unparse([header, ...rows], { escapeFormulae: FORMULA_START, newline: '\r\n' })}\r\n`;
 }
 
 function plantingsOf({ zone, plantings }: ZoneSeason, which: CsvChoice['withPlantings']): readonly PlantingSeason[] {

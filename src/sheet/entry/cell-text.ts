@@ -3,13 +3,13 @@ import { plantingFigure, plantingState } from '../../engine/season/planting-week
 import type { Season } from '../../engine/season/season.ts';
 import { zoneFigure, zoneState } from '../../engine/season/zone-week.ts';
 import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { toSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import { rowName } from '../cell-name.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, SheetRow, ZoneRow } from '../sheet-row.ts';
 import type { Measure } from '../sheet-view.ts';
 import { gardenWeek } from '../totals/garden-total.ts';
 import { weeklyWeather } from '../week-weather.ts';
-import { inertText } from './inert-text.ts';
 
 export interface TextContext {
   readonly season: Season;
@@ -43,7 +43,9 @@ export function typedText(cell: SheetCell, context: TextContext): string {
 /** What a copied cell becomes. */
 export function copyText(cell: SheetCell, context: TextContext): string {
   const value = cellValue(cell, context);
-  return typeof value === 'string' ? inertText(value) : plainNumber(value, context.locale, placesOf(cell.row, context));
+  return typeof value === 'string'
+    ? toSpreadsheetText(value)
+    : plainNumber(value, context.locale, placesOf(cell.row, context));
 }
 
 /**
