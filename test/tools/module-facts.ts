@@ -1,4 +1,4 @@
-import { parseAst } from 'vite';
+import { nameOf, nodesIn, parseModule, type SyntaxNode, textOf } from './syntax.ts';
 
 /** What a module's text says about its surroundings, read from its syntax: comments and strings do not count. */
 export interface ModuleFacts {
@@ -8,16 +8,6 @@ export interface ModuleFacts {
   readonly names: ReadonlySet<string>;
 }
 
-type SyntaxNode = { readonly type: string } & Readonly<Record<string, unknown>>;
-
-const isNode = (value: unknown): value is SyntaxNode =>
-  typeof value === 'object' && value !== null && typeof (value as { type?: unknown }).type === 'string';
-
-function nodesIn(value: unknown): readonly SyntaxNode[] {
-  if (Array.isArray(value)) return value.flatMap(nodesIn);
-  return isNode(value) ? [value] : [];
-}
-
 /** The nodes right below `node`, without the words that only label something: keys, members, the far name of an import. */
 function childrenOf(node: SyntaxNode): readonly SyntaxNode[] {
   const labels = node['computed'] === true ? [] : ['key', 'property'];
@@ -25,12 +15,6 @@ function childrenOf(node: SyntaxNode): readonly SyntaxNode[] {
     .filter(([field]) => !labels.includes(field) && field !== 'imported')
     .flatMap(([, value]) => nodesIn(value));
 }
-
-const textOf = (value: unknown): string | undefined =>
-  isNode(value) && typeof value['value'] === 'string' ? value['value'] : undefined;
-
-const nameOf = (value: unknown): string | undefined =>
-  isNode(value) && value.type === 'Identifier' && typeof value['name'] === 'string' ? value['name'] : undefined;
 
 /** `Math.random` for both ways to write it; nothing where the owner or the member is computed. */
 function memberOf(node: SyntaxNode): string | undefined {
@@ -57,6 +41,6 @@ export function readModule(path: string, source: string): ModuleFacts {
     for (const child of childrenOf(node)) visit(child);
   };
 
-  visit(parseAst(source, { lang: 'ts' }, path) as unknown as SyntaxNode);
+  visit(parseModule(path, source));
   return { specifiers, names };
 }
