@@ -1,12 +1,15 @@
 /** The unit system that a plan declares; its values are kept as typed in that system. */
 export type UnitSystem = 'us' | 'metric';
 
-/** A unit of display, and the straight line that takes a value in it to the engine's unit. */
-export interface Unit {
-  /** Symbol beside the number: `gal`, `in/h`, `°F`. */
-  readonly name: string;
-  /** Symbol of the engine's own unit for the same quantity: `L`, `mm/h`, `°C`. */
-  readonly siName: string;
+/**
+ * A unit of display, and the straight line that takes a value in it to the engine's unit. Units have ids; what a reader sees
+ * beside a number is said by their language.
+ */
+export interface Unit<Id extends string = string> {
+  /** Its id: `gal`, `in/h`, `°F`. */
+  readonly name: Id;
+  /** Id of the engine's own unit for the same quantity: `L`, `mm/h`, `°C`. */
+  readonly siName: Id;
   /** Engine units in one unit of display. */
   readonly factor: number;
   /** Value in the unit of display that is zero in the engine's unit; 0 for all but temperature. */
@@ -23,7 +26,7 @@ const L_PER_GALLON = 3.785411784;
 const KPA_PER_PSI = (0.45359237 * 9.80665) / (M_PER_INCH * M_PER_INCH) / 1000;
 const MS_PER_MPH = 0.44704;
 
-const unit = (name: string, siName: string, factor = 1, offset = 0): Unit =>
+const unit = <Id extends string>(name: Id, siName: Id, factor = 1, offset = 0): Unit<Id> =>
   Object.freeze({ name, siName, factor, offset });
 
 /** One row for each kind of quantity, one column for each system. The only place where a conversion factor is written. */
@@ -60,11 +63,14 @@ const UNITS = {
 /** A kind of quantity: what is measured, not in which unit. */
 export type Quantity = keyof typeof UNITS;
 
+/** Every unit that a plan or the engine states a quantity in. */
+export type UnitId = (typeof UNITS)[Quantity][UnitSystem]['name'];
+
 /** Every kind of quantity, in the table's order. */
 export const QUANTITIES = Object.freeze(Object.keys(UNITS) as Quantity[]);
 
 /** The unit in which a system states a quantity: `unitOf('volume', 'us').name` is `gal`. */
-export function unitOf(quantity: Quantity, system: UnitSystem): Unit {
+export function unitOf(quantity: Quantity, system: UnitSystem): Unit<UnitId> {
   return UNITS[quantity][system];
 }
 

@@ -3,8 +3,10 @@
  * so that a page loads the words of what is on it.
  */
 import { chart } from './en/chart.ts';
+import { dates } from './en/dates.ts';
+import { units } from './en/units.ts';
 
-export const en = { chart };
+export const en = { chart, dates, units };
 
 /** What a language has to say, area by area. A missing, an extra or a wrongly parametered message does not compile. */
 export type Words = typeof en;

@@ -1,10 +1,9 @@
 import { html, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
-import { unitOf } from '../../engine/units.ts';
 import { chartWords } from '../../language/en/chart.ts';
 import { formatFor } from '../../language/format/format.ts';
-import { formatAmount } from '../../language/format/quantity.ts';
+import { formatAmount, unitSymbol } from '../../language/format/quantity.ts';
 import type { Reader } from '../../language/reader.ts';
 import { keyFigures } from './chart-key.ts';
 import type { Reserve } from './reserve.ts';
@@ -23,7 +22,7 @@ export function chartTable({ totals, reserve, span, reading, selectedWeek, selec
   const say = chartWords(reading.language);
   const format = formatFor(reading);
   return html`<table>
-    <caption>${say.tableCaption(unitOf('volume', reading.units).name)}</caption>
+    <caption>${say.tableCaption(unitSymbol('volume', reading))}</caption>
     <thead>
       <tr>
         <th scope="col">${say.week}</th>

@@ -71,5 +71,5 @@ function titleOf({ zone, plantings }: ZoneSeason, comparison: ZoneComparison, re
 function openingOf(zone: ZoneSeason, { litres }: ZoneComparison, reader: Reader): string {
   let minutes = 0;
   for (let week = 0; week < zone.weeks; week++) minutes += zoneFigure(zone, 'minutes', week);
-  return mixWords.opening(formatMinutes(minutes, reader.locale), formatQuantity(litres, 'volume', reader));
+  return mixWords.opening(formatMinutes(minutes, reader), formatQuantity(litres, 'volume', reader));
 }

@@ -52,7 +52,7 @@ export function changeInWords({ remedy, notice, reading }: RemedyAsked): string 
     case 'fewer-minutes':
       return change[kind](
         zonesInWords(zonesSetIn(edit), (ids) => list(ids, zone), reading.locale),
-        longMinutes(at('minutesLess'), reading.locale),
+        longMinutes(at('minutesLess'), reading),
         formatCount(at('weeks'), words.weeks, reading.locale),
       );
     case 'larger-tank':
@@ -87,7 +87,7 @@ function seasonInWords({ litresMore, minutesMore }: Remedy, reading: Reader): st
     return amount > 0 ? words.more(written) : words.less(written);
   };
   const water = change(litresMore, (litres) => formatQuantity(litres, 'volume', reading), words.sameWater);
-  const time = change(minutesMore, (minutes) => longMinutes(minutes, reading.locale), words.sameMinutes);
+  const time = change(minutesMore, (minutes) => longMinutes(minutes, reading), words.sameMinutes);
   const isAsNow = water === words.sameWater && time === words.sameMinutes;
   return isAsNow ? words.asNow : words.season(water, time);
 }

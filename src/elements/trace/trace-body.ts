@@ -101,6 +101,6 @@ function titleOf({ totals, weather: daily }: Season, { week, zone, planting, wea
   if (zone === undefined) {
     return traceWords.why(volume(totals.figures[SUPPLY_FIELDS.litres * totals.weeks + week] ?? Number.NaN));
   }
-  const minutes = formatMinutes(zoneFigure(zone, 'minutes', week), reading.locale);
+  const minutes = formatMinutes(zoneFigure(zone, 'minutes', week), reading);
   return traceWords.whyZone(minutes, volume(zoneFigure(zone, 'litres', week)));
 }

@@ -52,7 +52,7 @@ export class WeekBody {
     return html`<header>
         <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
         <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
-        <p>${weekWords.total(formatMinutes(minutes, reading.locale), formatQuantity(total, 'volume', reading))}</p>
+        <p>${weekWords.total(formatMinutes(minutes, reading), formatQuantity(total, 'volume', reading))}</p>
         ${this.#steps(view, week)}
       </header>
       <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>

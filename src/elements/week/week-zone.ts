@@ -57,11 +57,11 @@ function taskTemplate(cell: ZoneWeek, days: string, reader: Reader): TemplateRes
   if (cell.state === 'closed') return weekWords.closed;
   if (cell.minutes === 0) return weekWords.nothing;
   const { locale } = reader;
-  const perDay = formatMinutes(cell.minutesPerDay, locale);
+  const perDay = formatMinutes(cell.minutesPerDay, reader);
   const volume = formatQuantity(cell.litres, 'volume', reader);
   const cycles = weekWords.cycles(
     formatNumber(cell.cycles, locale),
-    formatMinutes(cell.minutesPerDay / cell.cycles, locale),
+    formatMinutes(cell.minutesPerDay / cell.cycles, reader),
   );
   return html`<strong>${weekWords.run(perDay, days)}</strong>
     ${cell.cycles > 1 ? html`<span class="cycles">${cycles}</span>` : nothing}

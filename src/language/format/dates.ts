@@ -1,5 +1,7 @@
 /** Days, weeks and months of a plan in the reader's locale. A plan's days have no time and no zone: they are read in UTC. */
 import type { DayNumber } from '../../engine/calendar.ts';
+import { datesWords } from '../en/dates.ts';
+import type { Reader } from '../reader.ts';
 
 const MS_PER_DAY = 86_400_000;
 
@@ -20,7 +22,12 @@ export function formatDay(day: DayNumber, locale: string, style: DateStyle = 'lo
   return unbroken(dateFormat(locale, style).format(dateOf(day)));
 }
 
-/** A week by its first day: `5–11 Jul`, `28 Jun – 4 Jul`. */
+/** A week's name, by its first day: `week of June 7`. */
+export function formatWeekOf(firstDay: DayNumber, { language, locale }: Reader): string {
+  return datesWords(language).weekOf(formatDay(firstDay, locale));
+}
+
+/** A week's days: `5–11 Jul`, `28 Jun – 4 Jul`. */
 export function formatWeek(firstDay: DayNumber, locale: string): string {
   return formatDays(firstDay, firstDay + 6, locale);
 }

@@ -3,12 +3,12 @@ import type { DayNumber } from '../../engine/calendar.ts';
 import type { Quantity } from '../../engine/units.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
-import { type DateStyle, formatDay, formatDays, formatWeek } from './dates.ts';
+import { type DateStyle, formatDay, formatDays, formatWeek, formatWeekOf } from './dates.ts';
 import { formatList } from './list.ts';
-import { formatMinutes } from './minutes.ts';
+import { formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
 import { type Forms, pluralForm } from './plural.ts';
-import { formatAmount, formatQuantity } from './quantity.ts';
+import { formatAmount, formatQuantity, formatSpelledQuantity, type SpelledQuantity, unitSymbol } from './quantity.ts';
 import { formatWeekdays } from './weekdays.ts';
 
 export interface Format {
@@ -25,9 +25,20 @@ export interface Format {
   quantity(si: number, quantity: Quantity): string;
   /** The same without its unit. */
   amount(si: number, quantity: Quantity): string;
+  /** Its unit alone: `gal`, `sq ft`. */
+  unit(quantity: Quantity): string;
+  /** `310 gallons`: spelled out, for what is read aloud. */
+  spelled(si: number, quantity: SpelledQuantity): string;
+  /** `45 min`. */
   minutes(minutes: number): string;
+  /** The same without its unit. */
+  minuteCount(minutes: number): string;
+  /** `45 minutes`: spelled out, for what is read aloud. */
+  spelledMinutes(minutes: number): string;
   day(day: DayNumber, style?: DateStyle): string;
-  /** A week by its first day. */
+  /** A week by its first day: `week of June 7`, wherever a week has a name. */
+  weekOf(firstDay: DayNumber): string;
+  /** A week's days: `7–13 Jun`. */
   week(firstDay: DayNumber): string;
   days(first: DayNumber, last: DayNumber, style?: DateStyle): string;
   /** Days of a seven-bit mask, bit 0 = the week's first day. */
@@ -57,8 +68,13 @@ function bound(reader: Reader): Format {
     percent: (share) => formatPercent(share, locale),
     quantity: (si, quantity) => formatQuantity(si, quantity, reader),
     amount: (si, quantity) => formatAmount(si, quantity, reader),
-    minutes: (minutes) => formatMinutes(minutes, locale),
+    unit: (quantity) => unitSymbol(quantity, reader),
+    spelled: (si, quantity) => formatSpelledQuantity(si, quantity, reader),
+    minutes: (minutes) => formatMinutes(minutes, reader),
+    minuteCount: (minutes) => formatMinuteCount(minutes, locale),
+    spelledMinutes: (minutes) => formatSpelledMinutes(minutes, locale),
     day: (day, style) => formatDay(day, locale, style),
+    weekOf: (firstDay) => formatWeekOf(firstDay, reader),
     week: (firstDay) => formatWeek(firstDay, locale),
     days: (first, last, style) => formatDays(first, last, locale, style),
     weekdays: (weekStart, mask) => formatWeekdays(weekStart, mask, locale),

@@ -1,12 +1,22 @@
-import { formatNumber } from './number.ts';
-import { withUnit } from './quantity.ts';
+import type { Reader } from '../reader.ts';
+import { formatNumber, formatSpelledOut } from './number.ts';
+import { symbolOf, withUnit } from './quantity.ts';
 
 /** Minutes of a timer: `45 min`, `7.5 min`; whole from ten on. */
-export function formatMinutes(minutes: number, locale: string): string {
-  return withUnit(formatMinuteCount(minutes, locale), 'min');
+export function formatMinutes(minutes: number, { language, locale }: Reader): string {
+  return withUnit(formatMinuteCount(minutes, locale), symbolOf('min', language));
 }
 
 /** The same without its unit. */
 export function formatMinuteCount(minutes: number, locale: string): string {
-  return formatNumber(minutes, locale, Math.abs(minutes) < 9.95 ? 1 : 0);
+  return formatNumber(minutes, locale, decimalsOf(minutes));
+}
+
+/** `45 minutes`, for what is read aloud. */
+export function formatSpelledMinutes(minutes: number, locale: string): string {
+  return formatSpelledOut(minutes, 'minute', locale, decimalsOf(minutes));
+}
+
+function decimalsOf(minutes: number): number {
+  return Math.abs(minutes) < 9.95 ? 1 : 0;
 }

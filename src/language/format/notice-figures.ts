@@ -57,7 +57,7 @@ export function noticeFigures(
     flow: written('supplyFlow'),
     minutes: (figure) =>
       at(figure) < DAY_MINUTES
-        ? formatMinutes(at(figure), locale)
+        ? formatMinutes(at(figure), reading)
         : formatCount(Math.round(at(figure) / 60), words.hour, locale),
     days: (figure) => formatCount(at(figure), words.day, locale),
     percent: (figure) => formatPercent(at(figure), locale),

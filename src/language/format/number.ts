@@ -1,40 +1,63 @@
 /** A figure that cannot be told. */
 export const NO_FIGURE = '–';
 
-const formats = new Map<string, Intl.NumberFormat>();
+/** By locale, then by kind of format: asked for by every cell that is drawn. */
+const formats = new Map<string, Map<number, Intl.NumberFormat>>();
 
 /** A number in the reader's locale with at most `most` and at least `least` decimals; never “-0”, “–” where there is none. */
 export function formatNumber(value: number, locale: string, most = 0, least = 0): string {
   if (!Number.isFinite(value)) return NO_FIGURE;
-  return numberFormat(locale, most, least).format(value);
+  const format = known(locale, 32 * most + least, () => ({
+    maximumFractionDigits: most,
+    minimumFractionDigits: least,
+  }));
+  return format.format(value);
+}
+
+/** A number as one would type it: thousands are not parted. */
+export function formatPlainNumber(value: number, locale: string, most: number): string {
+  return known(locale, PLAIN + most, () => ({ useGrouping: false, maximumFractionDigits: most })).format(value);
 }
 
 /** A share of 1 as a whole percentage, its sign where the language has it: `19%`. */
 export function formatPercent(share: number, locale: string): string {
-  return Number.isFinite(share) ? percentFormat(locale).format(share) : NO_FIGURE;
+  if (!Number.isFinite(share)) return NO_FIGURE;
+  return known(locale, PERCENT, () => ({ style: 'percent', maximumFractionDigits: 0 })).format(share);
 }
 
-const percentFormats = new Map<string, Intl.NumberFormat>();
+const PLAIN = 10_000;
+const PERCENT = 20_000;
 
-function percentFormat(locale: string): Intl.NumberFormat {
-  let format = percentFormats.get(locale);
+function known(locale: string, kind: number, options: () => Intl.NumberFormatOptions): Intl.NumberFormat {
+  let ofLocale = formats.get(locale);
+  if (ofLocale === undefined) {
+    ofLocale = new Map();
+    formats.set(locale, ofLocale);
+  }
+  let format = ofLocale.get(kind);
   if (format === undefined) {
-    format = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0, signDisplay: 'negative' });
-    percentFormats.set(locale, format);
+    format = new Intl.NumberFormat(locale, { signDisplay: 'negative', ...options() });
+    ofLocale.set(kind, format);
   }
   return format;
 }
 
-function numberFormat(locale: string, most: number, least: number): Intl.NumberFormat {
-  const key = `${locale} ${most} ${least}`;
-  let format = formats.get(key);
+const spelled = new Map<string, Intl.NumberFormat>();
+
+/** `60 gallons`, `1 minute`: `unit` as `Intl` names it, its word in the form that the number asks for, never parted from it. */
+export function formatSpelledOut(value: number, unit: string, locale: string, most: number): string {
+  if (!Number.isFinite(value)) return NO_FIGURE;
+  const key = `${locale} ${unit} ${most}`;
+  let format = spelled.get(key);
   if (format === undefined) {
     format = new Intl.NumberFormat(locale, {
+      style: 'unit',
+      unit,
+      unitDisplay: 'long',
       maximumFractionDigits: most,
-      minimumFractionDigits: least,
       signDisplay: 'negative',
     });
-    formats.set(key, format);
+    spelled.set(key, format);
   }
-  return format;
+  return format.format(value).replaceAll(' ', '\u00a0');
 }

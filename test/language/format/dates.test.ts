@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { dayNumber } from '../../../src/engine/calendar.ts';
-import { formatDay, formatDays, formatWeek } from '../../../src/language/format/dates.ts';
+import { formatDay, formatDays, formatWeek, formatWeekOf } from '../../../src/language/format/dates.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
 
@@ -33,4 +34,11 @@ it('writes one day as a day, not as a range', () => {
 
 it('leaves no space at which a line could break', () => {
   expect(formatWeek(dayNumber('2026-06-28'), 'en-GB')).toBe('28\u00a0Jun\u00a0–\u2060\u00a04\u00a0Jul');
+});
+
+it('names a week by its first day, as the locale has it', () => {
+  const weekOf = (locale: string) => formatWeekOf(dayNumber('2027-06-07'), readerFor(locale, 'us'));
+  expect([weekOf('en-US'), weekOf('en-GB')]).toEqual(['week of June\u00a07', 'week of 7\u00a0June']);
+  // A locale whose language nobody registered is not mixed with English.
+  expect(weekOf('de')).toBe('week of 7\u00a0June');
 });

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { formatMinuteCount, formatMinutes } from '../../../src/language/format/minutes.ts';
+import { formatMinuteCount, formatMinutes, formatSpelledMinutes } from '../../../src/language/format/minutes.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 
 it.each([
   [45, '45'],
@@ -13,5 +14,13 @@ it.each([
 });
 
 it('binds the unit to its number', () => {
-  expect(formatMinutes(45, 'en')).toBe('45\u00a0min');
+  expect(formatMinutes(45, readerFor('en', 'us'))).toBe('45\u00a0min');
+});
+
+it('spells the unit out in the form that the number asks for', () => {
+  expect([1, 7.5, 45].map((minutes) => formatSpelledMinutes(minutes, 'en'))).toEqual([
+    '1\u00a0minute',
+    '7.5\u00a0minutes',
+    '45\u00a0minutes',
+  ]);
 });

@@ -1,6 +1,13 @@
 import { expect, it } from 'vitest';
 import type { Quantity } from '../../../src/engine/units.ts';
-import { formatAmount, formatQuantity, withUnit } from '../../../src/language/format/quantity.ts';
+import {
+  formatAmount,
+  formatQuantity,
+  formatSpelledQuantity,
+  isWrittenAs0,
+  unitSymbol,
+  withUnit,
+} from '../../../src/language/format/quantity.ts';
 import { type Reader, readerFor } from '../../../src/language/reader.ts';
 
 const us = readerFor('en', 'us');
@@ -18,13 +25,38 @@ it.each<[si: number, quantity: Quantity, inUs: string, inMetric: string]>([
   [8.89, 'depth', '0.35 in', '8.9 mm'],
   [0.3048, 'spacing', '12 in', '30 cm'],
   [3.4, 'emitterFlow', '0.9 gph', '3.4 L/h'],
-  [9.290304, 'area', '100 ft²', '9.29 m²'],
+  [9.290304, 'area', '100 sq ft', '9.29 m²'],
   [20, 'temperature', '68 °F', '20 °C'],
   [172.36893, 'pressure', '25 psi', '172 kPa'],
 ])('writes %d of %s as %s and %s', (si, quantity, inUs, inMetric) => {
   const plain = (text: string) => text.replaceAll('\u00a0', ' ');
   expect(plain(formatQuantity(si, quantity, us))).toBe(inUs);
   expect(plain(formatQuantity(si, quantity, metric))).toBe(inMetric);
+});
+
+it.each([
+  [9.94, '9.9 L'],
+  [9.96, '10 L'],
+  [-9.96, '-10 L'],
+])('writes what rounds up to ten as ten: %d', (litres, written) => {
+  expect(formatQuantity(litres, 'volume', metric).replace('\u00a0', ' ')).toBe(written);
+});
+
+it('spells units out for what is read aloud, in the reader’s own spelling', () => {
+  const spelled = (locale: string) => formatSpelledQuantity(1, 'volume', readerFor(locale, 'metric'));
+  expect([spelled('en-US'), spelled('en-GB')]).toEqual(['1\u00a0liter', '1\u00a0litre']);
+  expect(formatSpelledQuantity(60 * LITRES_PER_GALLON, 'volume', us)).toBe('60\u00a0gallons');
+  // Zeros that line columns up are not read aloud.
+  expect(formatSpelledQuantity(7.62, 'depth', us)).toBe('0.3\u00a0inches');
+});
+
+it('tells what is written as nought', () => {
+  expect([0.126, 0.128].map((mm) => isWrittenAs0(mm, 'depth', us))).toEqual([true, false]);
+  expect(formatAmount(0.126, 'depth', us)).toBe('0.00');
+});
+
+it('names a unit alone', () => {
+  expect([unitSymbol('area', us), unitSymbol('area', metric)]).toEqual(['sq ft', 'm²']);
 });
 
 it('binds a number to its unit with a space that does not break', () => {
