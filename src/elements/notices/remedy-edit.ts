@@ -18,7 +18,7 @@ export function remedyEdit(notice: Notice, plan: Plan, season: Season): RemedyEd
     const edit = { type: 'change-planting', zone: zoneId, planting: plantingId, change: { watering: 'keep' } } as const;
     return { label: REMEDY_EDIT_WORDS[remedy], edit };
   }
-  if (remedy !== 'open-zone' && remedy !== 'give-back') return undefined;
+  if (remedy !== 'open-zone' && remedy !== 'use-computed') return undefined;
   const edits = weekEdits(notice, zoneId, plan, season);
   if (edits.length === 0) return undefined;
   const label = REMEDY_EDIT_WORDS[remedy];

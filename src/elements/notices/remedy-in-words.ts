@@ -1,5 +1,5 @@
 /** A notice's remedy in words: what is changed, and what that comes to. */
-import type { Notice } from '../../explain/notices/notice.ts';
+import { isOfKind, type Notice } from '../../explain/notices/notice.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatList } from '../../language/format/list.ts';
 import { formatPercent } from '../../language/format/number.ts';
@@ -58,7 +58,7 @@ export function changeInWords({ remedy, notice, reading }: RemedyAsked): string 
     case 'larger-tank':
       return change[kind](
         formatQuantity(at('capacityLitres'), 'volume', reading),
-        formatQuantity(notice.figures['capacityLitres'] ?? Number.NaN, 'volume', reading),
+        formatQuantity(isOfKind(notice, 'tank-dry') ? notice.figures.capacityLitres : Number.NaN, 'volume', reading),
       );
   }
 }
@@ -75,7 +75,12 @@ export function effectInWords({ remedy, notice, reading }: RemedyAsked): readonl
     seasonInWords(remedy, reading),
     ...(leastPressureKpa === undefined
       ? []
-      : [words.pressure(pressure(leastPressureKpa), pressure(notice.figures['leastPressureKpa']))]),
+      : [
+          words.pressure(
+            pressure(leastPressureKpa),
+            pressure(isOfKind(notice, 'line-too-long') ? notice.figures.leastPressureKpa : undefined),
+          ),
+        ]),
     ...(isShort ? [words[unmetLitresMore > 0 ? 'shortMore' : 'shortLess'](volume(unmetLitresMore))] : []),
   ];
 }

@@ -1,8 +1,8 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { cautionsOf } from '../../explain/notices/cautions.ts';
 import type { Notice, NoticeKind, NoticeSeverity } from '../../explain/notices/notice.ts';
+import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatList } from '../../language/format/list.ts';
 import { controls } from '../../look/controls.styles.ts';
@@ -84,7 +84,7 @@ export class RunnelNotices extends LitElement {
     const notices = isReady(view) ? noticesIn(view.season) : [];
     const keys = noticeKeys(notices);
     this.#list = notices.map((notice, place) => ({ notice, place, key: keys.get(notice) ?? '' }));
-    const open = this.#list.filter(({ notice, key }) => this.opened.has(key) && hasRemedies(notice.kind));
+    const open = this.#list.filter(({ notice, key }) => this.opened.has(key) && hasRemedies(notice));
     const desk = open.length === 0 ? this.#desk.fetched : this.#desk.part;
     desk?.for(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
   }
@@ -157,7 +157,7 @@ export class RunnelNotices extends LitElement {
     const reading = readingOf(view);
     const { kind, severity, remedy } = notice;
     const { name } = noticePlace(notice, view.season, view.plan.name, reading.locale);
-    const isWorkedOut = hasRemedies(kind);
+    const isWorkedOut = hasRemedies(notice);
     return html`<li class="notice ${severity}" data-key=${key}>
       ${severitySign(severity)}
       <p class="severity">${noticeWords.severity[severity]}</p>
@@ -228,7 +228,7 @@ export class RunnelNotices extends LitElement {
 
 /** The cautions that a notice's remedy calls for; that every figure is to be checked at the plant is said once, at the foot. */
 function mindWords(kind: NoticeKind, locale: string): string {
-  const which = cautionsOf(kind).filter((caution) => caution !== 'promise');
+  const which = NOTICE_KINDS[kind].cautions.filter((caution) => caution !== 'promise');
   if (which.length === 0) return '';
   return cautions.mind(
     formatList(

@@ -1,19 +1,21 @@
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
-import type { Notice } from './notice.ts';
 
-/** Notices of every planting of the season, in the garden's order. */
-export function eachPlanting(
+/** What is found in every planting of the season, in the garden's order. */
+export function eachPlanting<Found>(
   { zones }: Season,
-  noticesOf: (zone: ZoneSeason, own: PlantingSeason) => readonly Notice[],
-): readonly Notice[] {
-  const notices: Notice[] = [];
+  find: (zone: ZoneSeason, own: PlantingSeason) => readonly Found[],
+): readonly Found[] {
+  const found: Found[] = [];
   for (const zone of zones) {
-    for (const own of zone.plantings) notices.push(...noticesOf(zone, own));
+    for (const own of zone.plantings) found.push(...find(zone, own));
   }
-  return notices;
+  return found;
 }
 
-/** Where a planting's notice belongs. */
-export function placeOf(zone: ZoneSeason, own: PlantingSeason): Required<Pick<Notice, 'zoneId' | 'plantingId'>> {
+/** The ids by which a notice says that it is about this planting. */
+export function placeOf(
+  zone: ZoneSeason,
+  own: PlantingSeason,
+): { readonly zoneId: string; readonly plantingId: string } {
   return { zoneId: zone.zone.id, plantingId: own.planting.id };
 }

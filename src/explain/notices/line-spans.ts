@@ -2,14 +2,14 @@ import type { GardenLine, GardenPlanting } from '../../engine/garden.ts';
 import { lineDays } from '../../engine/line/zone-lines.ts';
 import type { Season, ZoneSeason } from '../../engine/season/season.ts';
 import { type InletPressure, inletPressureOn } from '../../engine/supply/source-on.ts';
-import type { Notice } from './notice.ts';
+import type { NoticeSubject } from './notice.ts';
 
 /** Days of the season on which one line of a planting lies and one source feeds it. */
 export interface LineSpan {
   readonly zone: ZoneSeason;
   readonly planting: GardenPlanting;
   readonly line: GardenLine;
-  /** Place in the planting's lines. */
+  /** Index in the planting's lines. */
   readonly index: number;
   readonly inlet: InletPressure;
   /** Weeks of the season that hold the first and the last of the days. */
@@ -29,8 +29,8 @@ export function lineSpans({ garden, zones }: Season): readonly (readonly LineSpa
         const days = line.emitters > 0 ? lineDays(planting, index, season) : undefined;
         if (days === undefined) return [];
         const starts = [days.first, ...changes.filter((day) => day > days.first && day <= days.last)];
-        return starts.map((start, place): LineSpan => {
-          const end = (starts[place + 1] ?? days.last + 1) - 1;
+        return starts.map((start, change): LineSpan => {
+          const end = (starts[change + 1] ?? days.last + 1) - 1;
           const inlet = inletPressureOn(supply, start);
           return { zone, planting, line, index, inlet, firstWeek: weekOf(start), lastWeek: weekOf(end) };
         });
@@ -42,7 +42,7 @@ export function lineSpans({ garden, zones }: Season): readonly (readonly LineSpa
 /** Where a notice of some spans of one line, at least one, belongs, and when it holds. */
 export function placeOfLine(
   spans: readonly LineSpan[],
-): Pick<Notice, 'zoneId' | 'plantingId' | 'lineIndex' | 'firstWeek' | 'lastWeek' | 'weeks'> {
+): Required<Pick<NoticeSubject, 'zoneId' | 'plantingId' | 'lineIndex' | 'firstWeek' | 'lastWeek' | 'weeks'>> {
   const weeks = [...new Set(spans.flatMap(weeksOf))].sort((left, right) => left - right);
   const span = spans[0] as LineSpan;
   return {
@@ -56,5 +56,5 @@ export function placeOfLine(
 }
 
 function weeksOf({ firstWeek, lastWeek }: LineSpan): readonly number[] {
-  return Array.from({ length: lastWeek - firstWeek + 1 }, (_, place) => firstWeek + place);
+  return Array.from({ length: lastWeek - firstWeek + 1 }, (_, offset) => firstWeek + offset);
 }

@@ -1,55 +1,111 @@
-/** Something in the season that needs a person's attention. Its words are made where it is shown. */
+/** Something in the season that needs a person's attention: kinds, ids and figures. Its words are made where it is shown. */
+import type { Shortage } from './shortage.ts';
 
 /**
- * no-line: needs water and nothing brings any. dry: passes its allowed depletion. short: gets less than it needs.
- * never-enough: open on every watering day, in almost every week of need, and still short. over: irrigation drains away.
- * closed: closed by hand while it goes short. hand-set: minutes by hand unlike the calculation's. too-long: runs longer
- * than a day or than the hours that the supply is open. refill-weekly: deep and seldom, yet due every week.
- * crop-early: in the ground before it is planted. crop-past: in the ground after its last stage. out-of-season: in the
- * ground on no day of the season.
- *
- * line-too-long: the pressure does not carry to its last emitter, or plain emitters differ too much. pressure-low: not
- * even the first emitter has the pressure it needs. flow-too-great: a zone asks for more than the source gives.
- * flow-together: zones that water on the same day cannot all run at once. window-too-short: a watering day takes longer
- * than the hours in which water may run. allowance-exceeded: of a week or the season. tank-dry: the tank does not last.
- * emitters-far-apart: for the soil. line-downhill: the line lies on the downhill side of its plants.
- *
- * no-climate: no reference ET is given, so that nothing is known of what plants use.
+ * Every kind of notice with its figures: SI, by names that carry their unit; shares are 0..1. A kind is one entry here and one
+ * row in `notice-kinds.ts`.
  */
-export type NoticeKind =
-  | 'no-line'
-  | 'dry'
-  | 'short'
-  | 'never-enough'
-  | 'over'
-  | 'closed'
-  | 'hand-set'
-  | 'too-long'
-  | 'refill-weekly'
-  | 'crop-early'
-  | 'crop-past'
-  | 'out-of-season'
-  | 'line-too-long'
-  | 'pressure-low'
-  | 'flow-too-great'
-  | 'flow-together'
-  | 'window-too-short'
-  | 'allowance-exceeded'
-  | 'tank-dry'
-  | 'emitters-far-apart'
-  | 'line-downhill'
-  | 'no-climate';
+export interface NoticeFigures {
+  /** No reference ET is given, so that nothing is known of what plants use. Days without it, and days of the season with it. */
+  'no-climate': { readonly days: number; readonly otherDays: number };
+  /** Needs water and nothing brings any. */
+  'no-line': Shortage;
+  /** Runs longer than a day or than the hours in which water may run. */
+  'too-long': { readonly minutesPerDay: number; readonly windowMinutes: number };
+  /** Passes its allowed depletion. */
+  dry: Shortage;
+  /** Gets less than it needs. */
+  short: Shortage;
+  /** Open on every watering day, in almost every week of need, and still short. */
+  'never-enough': Shortage & { readonly minutesAsked: number; readonly minutesPerDay: number };
+  /** Closed by hand while its plantings go short; of those plantings together, `dryWeeks` of the driest. */
+  closed: Pick<Shortage, 'unmetLitres' | 'neededLitres' | 'dryWeeks'> & { readonly plantings: number };
+  /** In the ground before it is planted. */
+  'crop-early': { readonly daysEarly: number };
+  /** In the ground after its last stage. */
+  'crop-past': { readonly daysPast: number };
+  /** In the ground on no day of the season; days to its first or since its last. */
+  'out-of-season': { readonly daysBefore: number; readonly daysAfter: number };
+  /** Irrigation drains past the roots. */
+  over: { readonly drainedLitres: number; readonly appliedLitres: number; readonly drainedShare: number };
+  /** Watered by refill, yet due every week. */
+  'refill-weekly': { readonly weeklyDemandMm: number; readonly readilyAvailableMm: number };
+  /** Minutes set by hand unlike the computed ones. */
+  'hand-set': { readonly minutes: number; readonly computedMinutes: number };
+  /** The pressure does not carry to the line's last emitter, or its plain emitters differ too much. */
+  'line-too-long': LinePressureFigures;
+  /** Not even the first emitter of the line has the pressure that it needs. */
+  'pressure-low': LinePressureFigures;
+  /** A zone asks for more than the source gives. */
+  'flow-too-great': { readonly flowLpm: number; readonly sourceLpm: number; readonly excessLpm: number };
+  /** A watering day takes longer than the hours in which water may run: the worst day, and all such days. */
+  'window-too-short': {
+    readonly minutesNeeded: number;
+    readonly windowMinutes: number;
+    readonly minutesOver: number;
+    readonly days: number;
+    readonly minutesOverInAll: number;
+  };
+  /** The tank does not last. `sizeLitres` would; where none does, `missingLitres` would be missing with any. */
+  'tank-dry': {
+    readonly mainsLitres: number;
+    readonly overflowLitres: number;
+    readonly capacityLitres: number;
+    readonly sizeLitres?: number;
+    readonly missingLitres?: number;
+    /** Counted from the season's first. */
+    readonly firstDryDay: number;
+  };
+  /** Of a week (`usedLitres` in the worst of them) or of the season. */
+  'allowance-exceeded': {
+    readonly usedLitres: number;
+    readonly overLitres: number;
+    readonly weekAllowanceLitres?: number;
+    readonly seasonAllowanceLitres?: number;
+  };
+  /** Zones that water on the same day cannot all run at once: the worst day's flow, the number of such days and of groups. */
+  'flow-together': {
+    readonly flowLpm: number;
+    readonly sourceLpm: number;
+    readonly days: number;
+    readonly groups: number;
+  };
+  /** For the soil. */
+  'emitters-far-apart': { readonly spacingM: number; readonly widestSpacingM: number };
+  /** The line lies on the downhill side of its plants. */
+  'line-downhill': { readonly slopePercent: number };
+}
+
+/** Of a line at the worst of the sources that feed it. */
+export type LinePressureFigures = {
+  readonly runLengthM: number;
+  readonly longestRunM: number;
+  readonly runs: number;
+  readonly inletPressureKpa: number;
+  readonly endPressureKpa: number;
+  readonly leastPressureKpa: number;
+  /** 0 where no emitter asks for any. */
+  readonly neededPressureKpa: number;
+  readonly flowVariation: number;
+  readonly uniformity: number;
+  readonly dryShare: number;
+  readonly velocityMs: number;
+  /** How far it is out of its bounds, as a share. */
+  readonly beyondBounds: number;
+};
+
+export type NoticeKind = keyof NoticeFigures;
 
 export type NoticeSeverity = 'danger' | 'warning' | 'note';
 
-/** What would mend it; the words, and the edit if there is one, are made where it is shown. */
+/** What would help; the words, and the edit if there is one, are made where it is shown. */
 export type NoticeRemedy =
   | 'lay-line'
   | 'water-more'
   | 'change-line'
   | 'shut-off'
   | 'open-zone'
-  | 'give-back'
+  | 'use-computed'
   | 'split-run'
   | 'keep-instead'
   | 'check-days'
@@ -64,15 +120,13 @@ export type NoticeRemedy =
   | 'uphill-side'
   | 'fill-climate';
 
-export interface Notice {
-  readonly kind: NoticeKind;
-  readonly severity: NoticeSeverity;
-  readonly remedy: NoticeRemedy;
+/** What a notice concerns. */
+export interface NoticeSubject {
   /** Absent where the whole garden is concerned. */
   readonly zoneId?: string;
   /** Absent where the whole zone is concerned. */
   readonly plantingId?: string;
-  /** Place in the planting's lines; absent where no one line is concerned. */
+  /** Index in the planting's lines; absent where no one line is concerned. */
   readonly lineIndex?: number;
   /** Ids of zones that can run together, group by group; only of `flow-together`. */
   readonly groups?: readonly (readonly string[])[];
@@ -81,6 +135,24 @@ export interface Notice {
   readonly lastWeek?: number;
   /** The weeks concerned, in order; not every week from first to last need be among them. */
   readonly weeks?: readonly number[];
-  /** SI, by names that carry their unit: `unmetLitres`, `minutesPerDay`, `drainedShare` (0..1). */
-  readonly figures: Readonly<Record<string, number>>;
+}
+
+export interface Notice<Kind extends NoticeKind = NoticeKind> extends NoticeSubject {
+  readonly kind: Kind;
+  readonly severity: NoticeSeverity;
+  readonly remedy: NoticeRemedy;
+  readonly figures: NoticeFigures[Kind];
+}
+
+/** Whether a notice is of a kind, so that its figures are known. */
+export function isOfKind<Kind extends NoticeKind>(notice: Notice, kind: Kind): notice is Notice<Kind> {
+  return notice.kind === kind;
+}
+
+/** A notice as its kind's finder tells of it: severity and remedy are those of the kind unless it says otherwise. */
+export interface FoundNotice<Kind extends NoticeKind = NoticeKind> extends NoticeSubject {
+  readonly kind: Kind;
+  readonly severity?: NoticeSeverity;
+  readonly remedy?: NoticeRemedy;
+  readonly figures: NoticeFigures[Kind];
 }

@@ -43,7 +43,8 @@ export function noticeFigures(
   zoneName: (id: string) => string,
 ): NoticeFigures {
   const { locale } = reading;
-  const at = (figure: string) => figures[figure] ?? Number.NaN;
+  const values: Readonly<Record<string, number | undefined>> = figures;
+  const at = (figure: string) => values[figure] ?? Number.NaN;
   const written =
     (quantity: Quantity): Written =>
     (figure) =>

@@ -1,10 +1,11 @@
 import type { Season } from '../../engine/season/season.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
+import type { FoundNotice, Notice, NoticeSubject } from '../../explain/notices/notice.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import { mixFigures } from '../mix/mix-figures.ts';
 import { amountOf, likeNotices } from './matter.ts';
 import { minutesOf } from './minutes-of.ts';
+import type { RemediedKind } from './remedied-kinds.ts';
 import type { Candidate, Noticed, Remedy } from './remedy.ts';
 import { REMEDY_CAUTIONS } from './remedy-cautions.ts';
 import { weakestEmitterKpa } from './weakest-emitter.ts';
@@ -19,7 +20,11 @@ export type Proven = Omit<Remedy, 'brings'>;
  * A candidate with what comes of it, found out by making the change and computing the season; undefined where the plan
  * refuses it, where the notice's trouble does not become less, or where the same trouble only moves elsewhere.
  */
-export function prove({ plan, season, notice }: Noticed, candidate: Candidate, place: number): Proven | undefined {
+export function prove(
+  { plan, season, notice }: Noticed<RemediedKind>,
+  candidate: Candidate,
+  index: number,
+): Proven | undefined {
   const result = tryEdit(plan, candidate.edit);
   if (!result.ok) return undefined;
   const next = computeSeason(result.plan, season);
@@ -37,7 +42,7 @@ export function prove({ plan, season, notice }: Noticed, candidate: Candidate, p
   return {
     ...candidate,
     figures: { ...candidate.figures, ...pressureAfter(next, notice) },
-    id: `${candidate.kind}-${place}`,
+    id: `${candidate.kind}-${index}`,
     remaining,
     litresMore: (becomes?.litres ?? 0) - (was?.litres ?? 0),
     unmetLitresMore: (becomes?.unmetLitres ?? 0) - (was?.unmetLitres ?? 0),
@@ -52,7 +57,7 @@ function pressureAfter(season: Season, notice: Notice): Candidate['figures'] {
   return leastPressureKpa === undefined ? {} : { leastPressureKpa };
 }
 
-function sum(notices: readonly Notice[]): number {
+function sum(notices: readonly FoundNotice<RemediedKind>[]): number {
   return notices.reduce((total, notice) => total + amountOf(notice), 0);
 }
 
@@ -62,7 +67,7 @@ function partsOf({ zones }: Season): ReadonlySet<string> {
 }
 
 /** In the same place, or in one that the change has made. */
-function isSameMatter(notice: Notice, other: Notice, known: ReadonlySet<string>): boolean {
+function isSameMatter(notice: NoticeSubject, other: NoticeSubject, known: ReadonlySet<string>): boolean {
   const same = (id: string | undefined, otherId: string | undefined) =>
     id === otherId || (otherId !== undefined && !known.has(otherId));
   return (

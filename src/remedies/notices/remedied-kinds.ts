@@ -1,20 +1,36 @@
-import type { NoticeKind } from '../../explain/notices/notice.ts';
+import type { Notice, NoticeKind } from '../../explain/notices/notice.ts';
 
-/** Kinds of notices that changes of the plan may mend; some troubles are mended in the garden alone. */
-const REMEDIED_KINDS = [
-  'line-too-long',
-  'flow-too-great',
-  'flow-together',
-  'window-too-short',
-  'allowance-exceeded',
-  'tank-dry',
-  'emitters-far-apart',
-  'line-downhill',
-] as const satisfies readonly NoticeKind[];
+/** Whether changes of the plan are known that may mend notices of a kind; some troubles are mended in the garden alone. */
+const HAS_REMEDIES = {
+  'no-climate': false,
+  'no-line': false,
+  'too-long': false,
+  dry: false,
+  short: false,
+  'never-enough': false,
+  closed: false,
+  'crop-early': false,
+  'crop-past': false,
+  'out-of-season': false,
+  over: false,
+  'refill-weekly': false,
+  'hand-set': false,
+  'line-too-long': true,
+  'pressure-low': false,
+  'flow-too-great': true,
+  'window-too-short': true,
+  'tank-dry': true,
+  'allowance-exceeded': true,
+  'flow-together': true,
+  'emitters-far-apart': true,
+  'line-downhill': true,
+} as const satisfies Readonly<Record<NoticeKind, boolean>>;
 
-export type RemediedKind = (typeof REMEDIED_KINDS)[number];
+export type RemediedKind = {
+  [Kind in NoticeKind]: (typeof HAS_REMEDIES)[Kind] extends true ? Kind : never;
+}[NoticeKind];
 
-/** Whether changes of the plan are known that may mend notices of a kind. */
-export function hasRemedies(kind: NoticeKind): kind is RemediedKind {
-  return (REMEDIED_KINDS as readonly NoticeKind[]).includes(kind);
+/** Whether changes of the plan are known that may mend a notice. */
+export function hasRemedies(notice: Notice): notice is Notice<RemediedKind> {
+  return HAS_REMEDIES[notice.kind];
 }

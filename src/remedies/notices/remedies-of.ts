@@ -45,9 +45,11 @@ export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly
 export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[]> {
   const best = new Map<RemedyKind, Proven>();
   let steps = 0;
-  const { kind } = of.notice;
-  for (const candidate of hasRemedies(kind) ? CANDIDATES[kind](of) : []) {
-    const proven = candidate === undefined ? undefined : prove(of, candidate, steps);
+  const { notice } = of;
+  if (!hasRemedies(notice)) return [];
+  const remedied = { ...of, notice };
+  for (const candidate of CANDIDATES[notice.kind](of)) {
+    const proven = candidate === undefined ? undefined : prove(remedied, candidate, steps);
     const rival = proven && best.get(proven.kind);
     if (proven && (rival === undefined || proven.remaining < rival.remaining)) best.set(proven.kind, proven);
     steps += 1;

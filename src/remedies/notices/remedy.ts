@@ -2,7 +2,7 @@
 
 import type { Season } from '../../engine/season/season.ts';
 import type { CautionId } from '../../explain/notices/cautions.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
+import type { Notice, NoticeKind } from '../../explain/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 
@@ -61,8 +61,8 @@ export interface Remedy extends Candidate {
 }
 
 /** A notice of the plan's own season. */
-export interface Noticed {
+export interface Noticed<Kind extends NoticeKind = NoticeKind> {
   readonly plan: Plan;
   readonly season: Season;
-  readonly notice: Notice;
+  readonly notice: Notice<Kind>;
 }

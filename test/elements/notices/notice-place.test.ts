@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
 import { noticePlace } from '../../../src/elements/notices/notice-place.ts';
-import type { Notice } from '../../../src/explain/notices/notice.ts';
+import type { NoticeSubject } from '../../../src/explain/notices/notice.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { noticeOf } from '../../support/notices.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const season = computeSeason(mixedGarden());
-const placeOf = (place: Partial<Notice>) => {
-  const notice = { kind: 'short', severity: 'note', remedy: 'water-more', figures: {}, ...place } as const;
-  const { name, where, selection } = noticePlace(notice, season, 'Mixed garden', 'en-GB');
+const placeOf = (place: Partial<NoticeSubject>) => {
+  const { name, where, selection } = noticePlace(noticeOf('short', place), season, 'Mixed garden', 'en-GB');
   return { name, where: where.replaceAll('\u00a0', ' ').replaceAll('\u2060', ''), selection };
 };
 

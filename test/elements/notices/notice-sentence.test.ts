@@ -7,6 +7,7 @@ import { readerFor } from '../../../src/language/reader.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { noticeOf } from '../../support/notices.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 
 const reading = readerFor('en', 'us');
@@ -37,7 +38,7 @@ it.each([
     '30 gal of the 100 gal given drains below the roots, 30%.',
   ],
 ] as const)('says of %s with %o: %s', (kind, figures, words) => {
-  expect(plain(noticeSentence({ kind, figures }, { zones: [] }, reading))).toBe(words);
+  expect(plain(noticeSentence(noticeOf(kind, { figures }), { zones: [] }, reading))).toBe(words);
 });
 
 /** Plans that between them give every kind of notice. */

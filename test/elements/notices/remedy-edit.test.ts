@@ -4,11 +4,12 @@ import type { Notice } from '../../../src/explain/notices/notice.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { noticeOf } from '../../support/notices.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const plan = mixedGarden();
-const mended = (notice: Omit<Notice, 'severity' | 'figures'>): Plan | undefined => {
-  const mend = remedyEdit({ severity: 'note', figures: {}, ...notice }, plan, computeSeason(plan));
+const mended = ({ kind, ...notice }: Omit<Notice, 'severity' | 'figures'>): Plan | undefined => {
+  const mend = remedyEdit(noticeOf(kind, notice), plan, computeSeason(plan));
   return mend && applyEdit(plan, mend.edit);
 };
 
@@ -20,12 +21,12 @@ it('opens the weeks that were closed, and no others', () => {
 });
 
 it('gives minutes set by hand back, in the weeks concerned only', () => {
-  const next = mended({ kind: 'hand-set', remedy: 'give-back', zoneId: 'beds', weeks: [13] });
+  const next = mended({ kind: 'hand-set', remedy: 'use-computed', zoneId: 'beds', weeks: [13] });
   expect(next?.choices?.['beds']).toEqual({ '2027-07-12': plan.choices?.['beds']?.['2027-07-12'] });
 });
 
 it('gives a planting’s open days back and keeps the note beside them', () => {
-  const next = mended({ kind: 'short', remedy: 'give-back', zoneId: 'beds', plantingId: 'shrubs', weeks: [14] });
+  const next = mended({ kind: 'short', remedy: 'use-computed', zoneId: 'beds', plantingId: 'shrubs', weeks: [14] });
   expect(next?.choices?.['beds']?.['2027-07-12']).toEqual({ note: 'Heat is coming.' });
 });
 
@@ -37,7 +38,7 @@ it('changes a planting from refill to keep', () => {
 it('leaves minutes that really ran alone: they are what happened', () => {
   // The log has a run of the beds in week 6.
   expect(
-    mended({ kind: 'short', remedy: 'give-back', zoneId: 'beds', plantingId: 'tomatoes', weeks: [6] }),
+    mended({ kind: 'short', remedy: 'use-computed', zoneId: 'beds', plantingId: 'tomatoes', weeks: [6] }),
   ).toBeUndefined();
 });
 
@@ -48,13 +49,6 @@ it('has no edit for what takes a person’s judgement', () => {
 });
 
 it('names the zone in the list of what can be undone', () => {
-  const notice = {
-    kind: 'closed',
-    remedy: 'open-zone',
-    severity: 'note',
-    zoneId: 'containers',
-    weeks: [17],
-    figures: {},
-  } as const;
+  const notice = noticeOf('closed', { zoneId: 'containers', weeks: [17] });
   expect(remedyEdit(notice, plan, computeSeason(plan))?.edit).toMatchObject({ label: 'Containers: Open again' });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cautions } from '../../../src/elements/shared/words/cautions.ts';
-import { CAUTION_IDS, cautionsOf } from '../../../src/explain/notices/cautions.ts';
+import { CAUTION_IDS } from '../../../src/explain/notices/cautions.ts';
+import { NOTICE_KINDS } from '../../../src/explain/notices/notice-kinds.ts';
 
 describe('cautions', () => {
   it('all have words where they are shown, in full and in short', () => {
@@ -15,6 +16,6 @@ describe('cautions', () => {
     ['hours: watering restrictions come first', 'window-too-short', ['codes']],
     ['an allowance', 'allowance-exceeded', ['codes']],
   ] as const)('stand beside %s', (_name, kind, ids) => {
-    expect(cautionsOf(kind)).toEqual(expect.arrayContaining([...ids]));
+    expect(NOTICE_KINDS[kind].cautions).toEqual(expect.arrayContaining([...ids]));
   });
 });

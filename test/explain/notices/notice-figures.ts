@@ -5,6 +5,7 @@ import type { PlantingSeason, Season, ZoneSeason } from '../../../src/engine/sea
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import type { Notice, NoticeKind } from '../../../src/explain/notices/notice.ts';
+import { figuresOf } from '../../support/notices.ts';
 
 /** A notice with what it is about, looked up in the season. */
 export interface Told {
@@ -58,7 +59,7 @@ function pressure(of: Told): Figures {
   const { season, notice } = of;
   const line = lineOf(of);
   const known = season.garden.supply.sources.flatMap(({ pressureKpa }) => pressureKpa ?? []);
-  const { inletPressureKpa = -1, longestRunM = -1, runs = 0 } = notice.figures;
+  const { inletPressureKpa = -1, longestRunM = -1, runs = 0 } = figuresOf(notice);
   const isLow = notice.kind === 'pressure-low';
   return {
     inletPressureKpa: known.find((kpa) => kpa === inletPressureKpa) ?? 20 * 6.894757293168361,
@@ -72,7 +73,7 @@ function pressure(of: Told): Figures {
 function allowance({ season, notice, weeks }: Told): Figures {
   const { meteredL } = seasonSupply(season);
   const { allowanceLitresPerWeek = 0, allowanceLitresPerSeason = 0 } = season.garden.supply;
-  if (notice.figures['weekAllowanceLitres'] !== undefined) {
+  if (figuresOf(notice)['weekAllowanceLitres'] !== undefined) {
     const used = weeks.map((week) => meteredL[week] as number);
     return { usedLitres: Math.max(...used), overLitres: sum(used.map((litres) => litres - allowanceLitresPerWeek)) };
   }
@@ -95,7 +96,7 @@ function cropPast({ season, own, weeks, notice }: Told): Figures {
   if (coefficient.kind === 'landscape') throw new Error('crop-past is told of a crop');
   if (coefficient.perennial === true) {
     const days = sum(weeks.map((week) => plantingFigure(own as PlantingSeason, 'groundDays', week)));
-    return { daysPast: Math.min(days, Math.max(weeks.length, notice.figures['daysPast'] ?? Number.NaN)) };
+    return { daysPast: Math.min(days, Math.max(weeks.length, figuresOf(notice)['daysPast'] ?? Number.NaN)) };
   }
   const { firstDay, weeks: all } = season.garden.span;
   const first = Math.max(from, firstDay, coefficient.plantedOn + sum(coefficient.stageDays));
@@ -156,7 +157,7 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     return { flowLpm: together(day), sourceLpm: sourceLpm(day), groups: of.notice.groups?.length ?? Number.NaN };
   },
   'window-too-short': (of) => {
-    const { minutesNeeded = 0, windowMinutes = 0 } = of.notice.figures;
+    const { minutesNeeded = 0, windowMinutes = 0 } = figuresOf(of.notice);
     const { times } = seasonSupply(of.season);
     const day = [...times.minutesNeeded.keys()].find(
       (place) => times.minutesNeeded[place] === minutesNeeded && times.windowMinutes[place] === windowMinutes,

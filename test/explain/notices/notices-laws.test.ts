@@ -8,6 +8,7 @@ import type { Notice } from '../../../src/explain/notices/notice.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
 import { arbitraryLaidGarden } from '../../support/laid-garden.ts';
+import { figuresOf } from '../../support/notices.ts';
 import { FIGURES, told } from './notice-figures.ts';
 
 const LACKS = ['no-line', 'dry', 'short', 'never-enough', 'closed'];
@@ -119,8 +120,8 @@ function wrongFigures(season: Season, notice: Notice): readonly string[] {
   const expected = Object.entries(FIGURES[notice.kind](told(season, notice)));
   if (expected.length === 0) return [`${notice.kind} has no figure to look at`];
   return expected
-    .filter(([name, figure]) => !isNear(notice.figures[name] ?? Number.NaN, figure))
-    .map(([name, figure]) => `${notice.kind}: ${name} is ${notice.figures[name]}, not ${figure}`);
+    .filter(([name, figure]) => !isNear(figuresOf(notice)[name] ?? Number.NaN, figure))
+    .map(([name, figure]) => `${notice.kind}: ${name} is ${figuresOf(notice)[name]}, not ${figure}`);
 }
 
 function isNear(one: number, other: number): boolean {

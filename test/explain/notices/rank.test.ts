@@ -1,14 +1,13 @@
 import { expect, it } from 'vitest';
-import type { Notice } from '../../../src/explain/notices/notice.ts';
+import type { NoticeKind } from '../../../src/explain/notices/notice.ts';
 import { ranked } from '../../../src/explain/notices/rank.ts';
+import { noticeOf } from '../../support/notices.ts';
 
-const notice = (change: Partial<Notice>): Notice => ({
-  kind: 'short',
-  severity: 'warning',
-  remedy: 'water-more',
-  figures: {},
-  ...change,
-});
+const notice = ({
+  kind = 'short',
+  ...change
+}: { readonly kind?: NoticeKind } & NonNullable<Parameters<typeof noticeOf>[1]>) =>
+  noticeOf(kind, { severity: 'warning', ...change });
 
 it('puts severity first', () => {
   const note = notice({ severity: 'note', kind: 'no-line', figures: { unmetLitres: 9 } });

@@ -11,6 +11,7 @@ import { hasRemedies } from '../../../src/remedies/notices/remedied-kinds.ts';
 import { remediesOf, searchRemedies } from '../../../src/remedies/notices/remedies-of.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
 import { deepFrozen } from '../../support/deep-frozen.ts';
+import { figuresOf, noticeOf } from '../../support/notices.ts';
 
 /** The figure of each kind that says how bad it is. */
 const TROUBLE: Readonly<Partial<Record<NoticeKind, string>>> = {
@@ -37,7 +38,7 @@ function troubleLike(season: Season, { kind, figures }: Notice): number {
   const isOfWeek = 'weekAllowanceLitres' in figures;
   return noticesOf(season)
     .filter((other) => other.kind === kind && 'weekAllowanceLitres' in other.figures === isOfWeek)
-    .reduce((sum, other) => sum + (other.figures[TROUBLE[kind] ?? ''] ?? 1), 0);
+    .reduce((sum, other) => sum + (figuresOf(other)[TROUBLE[kind] ?? ''] ?? 1), 0);
 }
 
 describe('the remedies of random plans', () => {
@@ -167,8 +168,8 @@ it('a notice whose trouble no change of the plan mends has none', () => {
   const plan = plans[0];
   if (plan === undefined) return expect.unreachable('there are plans');
   const season = computeSeason(plan);
-  const notice: Notice = { kind: 'crop-past', severity: 'warning', remedy: 'check-days', figures: {} };
+  const notice = noticeOf('crop-past');
   expect(remediesOf(plan, season, notice)).toEqual([]);
-  expect(hasRemedies(notice.kind)).toBe(false);
-  expect(hasRemedies('line-too-long')).toBe(true);
+  expect(hasRemedies(notice)).toBe(false);
+  expect(hasRemedies(noticeOf('line-too-long'))).toBe(true);
 });

@@ -21,7 +21,7 @@ export const NOTICE_SENTENCES: Readonly<Record<NoticeKind, Sentence>> = {
       ? `closed while plants in it go short by ${volume('unmetLitres')}.`
       : 'closed while plants in it ask for water.',
   'hand-set': ({ minutes }) =>
-    `set by hand to ${minutes('minutes')} in all; the calculation would give ${minutes('calculatedMinutes')}.`,
+    `set by hand to ${minutes('minutes')} in all; the calculation would give ${minutes('computedMinutes')}.`,
   'too-long': ({ minutes }) =>
     `${minutes('minutesPerDay')} a watering day, longer than the ${minutes('windowMinutes')} in which water may run.`,
   'refill-weekly': ({ depth }) =>

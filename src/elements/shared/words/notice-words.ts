@@ -42,7 +42,7 @@ export const REMEDY_WORDS: Readonly<Record<NoticeRemedy, string>> = {
   'change-line': 'Lay other emitters, closer or further apart, or a second loop; or give it a zone of its own.',
   'shut-off': 'Put a shut-off in front of it and open that on fewer watering days, or lay emitters with less flow.',
   'open-zone': 'Open the zone again in these weeks, or water by hand.',
-  'give-back': 'Give the figures set by hand back to the calculation, unless you know better.',
+  'use-computed': 'Give the figures set by hand back to the calculation, unless you know better.',
   'split-run': 'Water on more days, so that each run is shorter, or split the zone in two.',
   'keep-instead': 'Change its watering from refill to keep: a little every week.',
   'check-days': 'Check the planting day and the days in the ground.',
@@ -62,6 +62,6 @@ export const REMEDY_WORDS: Readonly<Record<NoticeRemedy, string>> = {
 /** An edit that mends a notice, as its button and the list of what can be undone call it. */
 export const REMEDY_EDIT_WORDS = {
   'open-zone': 'Open again',
-  'give-back': 'Give back',
+  'use-computed': 'Give back',
   'keep-instead': 'Change to keep',
 } as const satisfies Readonly<Partial<Record<NoticeRemedy, string>>>;

@@ -1,14 +1,14 @@
 import type { Season } from '../../../engine/season/season.ts';
 import { mostFlowLpm } from '../../../engine/supply/first-fit-decreasing.ts';
 import { seasonDayTiming, seasonSupply } from '../../../engine/supply/season-supply.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
 
 /**
  * Days on which not all the zones that water can run at once: one notice for the garden, with the groups that can on the
  * day on which they ask for most. A zone that asks too much even alone has a notice of its own and is not counted.
  */
-export function flowTogether(season: Season): readonly Notice[] {
+export function flowTogether(season: Season): readonly FoundNotice<'flow-together'>[] {
   const { sources, flows } = seasonSupply(season);
   const weeks = new Set<number>();
   let worst = { flowLpm: 0, sourceLpm: 0, day: -1 };
@@ -22,13 +22,11 @@ export function flowTogether(season: Season): readonly Notice[] {
     weeks.add(Math.floor(day / 7));
     if (flowLpm > worst.flowLpm) worst = { flowLpm, sourceLpm, day };
   }
-  return oneRunOf([...weeks]).map((run): Notice => {
+  return oneRunOf([...weeks]).map((run): FoundNotice<'flow-together'> => {
     const { groups, tooGreat } = seasonDayTiming(season, worst.day);
     const together = groups.filter(([first = '']) => !tooGreat.includes(first));
     return {
       kind: 'flow-together',
-      severity: 'note',
-      remedy: 'stagger',
       groups: together,
       ...run,
       figures: { flowLpm: worst.flowLpm, sourceLpm: worst.sourceLpm, days, groups: together.length },

@@ -1,9 +1,8 @@
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
-import { lackOf, lackSeverity } from '../lack.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { fewRunsOf } from '../runs.ts';
-import { wantsOf } from '../wants.ts';
+import { shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
 
 const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
 
@@ -11,17 +10,17 @@ const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
  * Plantings that dry out or go short: one notice for each run of weeks, `dry` where any of them ends beyond the allowed
  * depletion. A planting that goes short again and again has one for all its weeks.
  */
-export function goingShort(season: Season): readonly Notice[] {
+export function goingShort(season: Season): readonly FoundNotice<'dry' | 'short'>[] {
   return eachPlanting(season, (zone, own) =>
-    fewRunsOf(wantsOf(zone, own)['going-short']).map((run): Notice => {
-      const lack = lackOf(own, run.weeks);
+    fewRunsOf(shortageWeeks(zone, own)['going-short']).map((run): FoundNotice<'dry' | 'short'> => {
+      const shortage = shortageIn(own, run.weeks);
       return {
-        kind: lack.dryWeeks > 0 ? 'dry' : 'short',
-        severity: lackSeverity(lack, own.planting.areaM2),
-        remedy: isByHand(zone, own.planting.id, run.weeks) ? 'give-back' : 'water-more',
+        kind: shortage.dryWeeks > 0 ? 'dry' : 'short',
+        severity: shortageSeverity(shortage, own.planting.areaM2),
+        ...(isByHand(zone, own.planting.id, run.weeks) ? { remedy: 'use-computed' } : {}),
         ...placeOf(zone, own),
         ...run,
-        figures: { ...lack },
+        figures: shortage,
       };
     }),
   );

@@ -1,12 +1,12 @@
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { splitIntoCycles } from '../../../engine/soil/cycle-and-soak.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
 const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
 
-/** Zones whose minutes were set by hand and differ from the calculation by a timer step or more: one notice each. */
-export function handSet({ zones }: Season): readonly Notice[] {
+/** Zones whose minutes were set by hand and differ from the computed ones by a timer step or more: one notice each. */
+export function handSet({ zones }: Season): readonly FoundNotice<'hand-set'>[] {
   return zones.flatMap((zone) => {
     const { figures, weeks } = zone;
     const at = (field: number, week: number) => figures[field * weeks + week] as number;
@@ -14,28 +14,26 @@ export function handSet({ zones }: Season): readonly Notice[] {
       weeks,
       (week) =>
         at(Z.origin, week) === HAND_SET &&
-        Math.abs(at(Z.minutesPerDay, week) - calculatedPerDay(zone, week)) >= zone.zone.timerStepMinutes,
+        Math.abs(at(Z.minutesPerDay, week) - computedPerDay(zone, week)) >= zone.zone.timerStepMinutes,
     );
-    return oneRunOf(differing).map((run): Notice => {
+    return oneRunOf(differing).map((run): FoundNotice<'hand-set'> => {
       const sum = (minutesOf: (week: number) => number) =>
         run.weeks.reduce((total, week) => total + minutesOf(week), 0);
       return {
         kind: 'hand-set',
-        severity: 'note',
-        remedy: 'give-back',
         zoneId: zone.zone.id,
         ...run,
         figures: {
           minutes: sum((week) => at(Z.minutes, week)),
-          calculatedMinutes: sum((week) => calculatedPerDay(zone, week) * wateringDays(zone)),
+          computedMinutes: sum((week) => computedPerDay(zone, week) * wateringDays(zone)),
         },
       };
     });
   });
 }
 
-/** Minutes a watering day that would run if they were given back. */
-function calculatedPerDay({ zone, figures, weeks }: ZoneSeason, week: number): number {
+/** Minutes a watering day that would run if none were set by hand. */
+function computedPerDay({ zone, figures, weeks }: ZoneSeason, week: number): number {
   const { longestCycleMinutes, timerStepMinutes } = zone;
   const minutes = figures[Z.minutesWanted * weeks + week] as number;
   return splitIntoCycles({ minutes, longestCycleMinutes, timerStepMinutes }).minutes;

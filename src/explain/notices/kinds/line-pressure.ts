@@ -3,7 +3,7 @@ import { lineFault, longestLine } from '../../../engine/line/line-profile.ts';
 import { plantingLine, type ZoneLine } from '../../../engine/line/zone-lines.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import { type LineSpan, lineSpans, placeOfLine } from '../line-spans.ts';
-import type { Notice, NoticeSeverity } from '../notice.ts';
+import type { FoundNotice, LinePressureFigures, NoticeSeverity } from '../notice.ts';
 
 /**
  * Lines whose pressure does not do for all their emitters, or whose plain emitters differ too much: one notice each, by
@@ -12,7 +12,7 @@ import type { Notice, NoticeSeverity } from '../notice.ts';
  * A danger where some of the emitters are dry, else a warning; no more than a note where the pressure or the spacing is
  * not known but taken as usual, and nothing where neither is.
  */
-export function linePressure(season: Season): readonly Notice[] {
+export function linePressure(season: Season): readonly FoundNotice<'line-too-long' | 'pressure-low'>[] {
   return lineSpans(season).flatMap((spans) => {
     const faulty = spans.filter(({ line, planting, inlet }) => lineFault(line, planting, inlet.kpa) !== undefined);
     return [faulty.filter(isHopeless), faulty.filter((span) => !isHopeless(span))].flatMap(noticeOf);
@@ -24,16 +24,14 @@ function isHopeless({ line, planting, inlet }: LineSpan): boolean {
   return longestLine(line, planting, inlet.kpa)?.outlets === 0;
 }
 
-function noticeOf(spans: readonly LineSpan[]): readonly Notice[] {
+function noticeOf(spans: readonly LineSpan[]): readonly FoundNotice<'line-too-long' | 'pressure-low'>[] {
   const lines = spans.map(({ planting, index, inlet }) => plantingLine(planting, index, inlet) as ZoneLine);
   const worst = lines.toSorted((left, right) => beyondBounds(right) - beyondBounds(left))[0];
   if (worst === undefined || (!worst.inlet.isKnown && worst.run.spacing === 'estimated')) return [];
-  const isLow = worst.longest.outlets === 0;
   return [
     {
-      kind: isLow ? 'pressure-low' : 'line-too-long',
+      kind: worst.longest.outlets === 0 ? 'pressure-low' : 'line-too-long',
       severity: severityOf(worst),
-      remedy: isLow ? 'more-pressure' : 'shorten-run',
       ...placeOfLine(spans),
       figures: figuresOf(worst),
     },
@@ -45,7 +43,7 @@ function severityOf({ inlet, run, profile }: ZoneLine): NoticeSeverity {
   return profile.wetOutlets < profile.pressuresKpa.length ? 'danger' : 'warning';
 }
 
-function figuresOf(of: ZoneLine): Record<string, number> {
+function figuresOf(of: ZoneLine): LinePressureFigures {
   const { run, profile, longest, inlet, line } = of;
   return {
     runLengthM: run.lengthM,

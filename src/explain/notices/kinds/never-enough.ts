@@ -6,29 +6,27 @@ import {
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
-import { atLeast, lackOf, lackSeverity } from '../lack.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
-import { wantsOf } from '../wants.ts';
+import { atLeast, shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
 
-/** Plantings that ask for more than their zone gives, season-long: one notice each, for all such weeks. */
-export function neverEnough(season: Season): readonly Notice[] {
+/** Plantings that need more than their zone gives, season-long: one notice each, for all such weeks. */
+export function neverEnough(season: Season): readonly FoundNotice<'never-enough'>[] {
   return eachPlanting(season, (zone, own) =>
-    oneRunOf(wantsOf(zone, own)['never-enough']).map((run): Notice => {
-      const lack = lackOf(own, run.weeks);
+    oneRunOf(shortageWeeks(zone, own)['never-enough']).map((run): FoundNotice<'never-enough'> => {
+      const shortage = shortageIn(own, run.weeks);
       return {
         kind: 'never-enough',
-        severity: atLeast('warning', lackSeverity(lack, own.planting.areaM2)),
-        remedy: 'change-line',
+        severity: atLeast('warning', shortageSeverity(shortage, own.planting.areaM2)),
         ...placeOf(zone, own),
         ...run,
-        figures: { ...lack, ...widestGap(zone, own, run.weeks) },
+        figures: { ...shortage, ...widestGap(zone, own, run.weeks) },
       };
     }),
   );
 }
 
-/** Minutes a watering day in the week in which the asked is furthest beyond the given. */
+/** Minutes a watering day in the week in which the minutes asked are furthest beyond those given. */
 function widestGap(zone: ZoneSeason, own: PlantingSeason, weeks: readonly number[]) {
   let gap = { minutesAsked: 0, minutesPerDay: 0 };
   for (const week of weeks) {

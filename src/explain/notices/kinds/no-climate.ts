@@ -1,6 +1,6 @@
 import { ETO_METHODS } from '../../../engine/climate/daily-eto.ts';
 import type { Season } from '../../../engine/season/season.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
 const NORMALS = ETO_METHODS.indexOf('normals');
@@ -10,14 +10,13 @@ const NORMALS = ETO_METHODS.indexOf('normals');
  * and no water is planned as if they needed none. A danger where it is the whole season, else a warning: a month may be
  * missing, or be frozen. What was observed counts, even where it is 0.
  */
-export function noClimate(season: Season): readonly Notice[] {
+export function noClimate(season: Season): readonly FoundNotice<'no-climate'>[] {
   const { span } = season.garden;
   const weeks = weeksWithoutClimate(season);
   return oneRunOf(weeks).map(
-    (run): Notice => ({
+    (run): FoundNotice<'no-climate'> => ({
       kind: 'no-climate',
-      severity: weeks.length === span.weeks ? 'danger' : 'warning',
-      remedy: 'fill-climate',
+      ...(weeks.length === span.weeks ? { severity: 'danger' } : {}),
       ...run,
       figures: { days: 7 * weeks.length, otherDays: 7 * (span.weeks - weeks.length) },
     }),

@@ -1,22 +1,20 @@
 import type { Season } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
-import { atLeast, lackOf, lackSeverity } from '../lack.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
-import { wantsOf } from '../wants.ts';
+import { atLeast, shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
 
 /** Plantings that need water and have no line that brings any: one notice each, for all such weeks. */
-export function noLine(season: Season): readonly Notice[] {
+export function noLine(season: Season): readonly FoundNotice<'no-line'>[] {
   return eachPlanting(season, (zone, own) =>
-    oneRunOf(wantsOf(zone, own)['no-line']).map((run): Notice => {
-      const lack = lackOf(own, run.weeks);
+    oneRunOf(shortageWeeks(zone, own)['no-line']).map((run): FoundNotice<'no-line'> => {
+      const shortage = shortageIn(own, run.weeks);
       return {
         kind: 'no-line',
-        severity: atLeast('warning', lackSeverity(lack, own.planting.areaM2)),
-        remedy: 'lay-line',
+        severity: atLeast('warning', shortageSeverity(shortage, own.planting.areaM2)),
         ...placeOf(zone, own),
         ...run,
-        figures: { ...lack },
+        figures: shortage,
       };
     }),
   );

@@ -8,7 +8,7 @@ import {
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
-import type { Notice, NoticeRemedy } from '../notice.ts';
+import type { FoundNotice, NoticeRemedy } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
 const OVER = STATES.indexOf('over');
@@ -20,9 +20,9 @@ const GREAT_SHARE = 0.25;
  * Plantings whose irrigation drains away: one notice each, for all such weeks. A warning where at least a quarter of
  * what was applied then is lost so, else a note.
  */
-export function over(season: Season): readonly Notice[] {
+export function over(season: Season): readonly FoundNotice<'over'>[] {
   return eachPlanting(season, (zone, own) => {
-    return oneRunOf(weeksWhere(own.weeks, (week) => own.at(P.state, week) === OVER)).map((run): Notice => {
+    return oneRunOf(weeksWhere(own.weeks, (week) => own.at(P.state, week) === OVER)).map((run): FoundNotice<'over'> => {
       const drainedLitres = litresOf(own, P.irrigationDrainedMm, run.weeks);
       const appliedLitres = litresOf(own, P.irrigationGrossMm, run.weeks);
       const drainedShare = drainedLitres / appliedLitres;
@@ -47,7 +47,7 @@ function remedyOf(
   { planting }: PlantingSeason,
   weeks: readonly number[],
 ): NoticeRemedy {
-  if (weeks.some((week) => figures[Z.origin * count + week] !== COMPUTED)) return 'give-back';
+  if (weeks.some((week) => figures[Z.origin * count + week] !== COMPUTED)) return 'use-computed';
   // A planting that is alone in its zone gets the minutes that it asks for: a valve before it holds nothing back.
   return planting.hasShutOff || zone.plantings.length === 1 ? 'change-line' : 'shut-off';
 }

@@ -1,16 +1,16 @@
 import { PLANTING_FIELDS as P, type Season } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { runsOf, weeksWhere } from '../runs.ts';
 
 /** Fewer weeks in a row may be a hot spell. */
 const LEAST_WEEKS = 4;
 
 /**
- * Plantings that are to be watered deep and seldom, yet are due in week after week: their soil holds too little for more
+ * Plantings that are to be watered deep and infrequently, yet are due in week after week: their soil holds too little for more
  * than a week, and they behave like those that are kept. One notice each, for its longest run.
  */
-export function refillWeekly(season: Season): readonly Notice[] {
+export function refillWeekly(season: Season): readonly FoundNotice<'refill-weekly'>[] {
   return eachPlanting(season, (zone, own) => {
     const { planting, demand, weeks } = own;
     if (planting.watering !== 'refill') return [];
@@ -21,8 +21,6 @@ export function refillWeekly(season: Season): readonly Notice[] {
     return [
       {
         kind: 'refill-weekly',
-        severity: 'note',
-        remedy: 'keep-instead',
         ...placeOf(zone, own),
         ...longest,
         figures: {

@@ -1,6 +1,6 @@
 import type { Season } from '../../../engine/season/season.ts';
 import { seasonSupply, type TankOutlook } from '../../../engine/supply/season-supply.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice, NoticeFigures } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
 /** Less than this in a week is rounding, L. */
@@ -11,24 +11,28 @@ const LEAST_LITRES = 0.05;
  * elsewhere and the size that would last, or what would be missing with any. A note where the mains make it up, else a
  * danger.
  */
-export function tankDry(season: Season): readonly Notice[] {
+export function tankDry(season: Season): readonly FoundNotice<'tank-dry'>[] {
   const { tank } = seasonSupply(season);
   if (tank === undefined) return [];
   const hasMains = season.garden.supply.sources.length > 0;
   const lacking = (week: number) =>
     tank.besidesL.slice(7 * week, 7 * week + 7).reduce((sum, litres) => sum + litres, 0) > LEAST_LITRES;
   return oneRunOf(weeksWhere(season.garden.span.weeks, lacking)).map(
-    (run): Notice => ({
+    (run): FoundNotice<'tank-dry'> => ({
       kind: 'tank-dry',
-      severity: hasMains ? 'note' : 'danger',
-      remedy: 'larger-tank',
+      ...(hasMains ? { severity: 'note' } : {}),
       ...run,
       figures: { ...litresOf(tank), firstDryDay: tank.firstDryDay },
     }),
   );
 }
 
-function litresOf({ besidesL, capacityL, overflowL, sizeThatLasts: size }: TankOutlook): Record<string, number> {
+function litresOf({
+  besidesL,
+  capacityL,
+  overflowL,
+  sizeThatLasts: size,
+}: TankOutlook): Omit<NoticeFigures['tank-dry'], 'firstDryDay'> {
   const sum = (daily: Float64Array) => daily.reduce((total, litres) => total + litres, 0);
   return {
     mainsLitres: sum(besidesL),

@@ -1,5 +1,5 @@
 import { type Season, ZONE_FIELDS as Z } from '../../../engine/season/season.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
 const DAY_MINUTES = 1440;
@@ -10,20 +10,21 @@ const ROUNDING_MINUTES = 1e-6;
  * Zones that would have to run longer than the hours in which water may run, by themselves and without the pauses between
  * cycles: one notice each. Beyond a whole day it is a danger, for the week cannot be run at all.
  */
-export function tooLong({ garden, zones }: Season): readonly Notice[] {
+export function tooLong({ garden, zones }: Season): readonly FoundNotice<'too-long'>[] {
   const windowMinutes = Math.min(DAY_MINUTES, 60 * garden.supply.windowHoursPerDay);
   return zones.flatMap(({ zone, figures, weeks }) => {
     const perDay = (week: number) => figures[Z.minutesPerDay * weeks + week] as number;
-    return oneRunOf(weeksWhere(weeks, (week) => perDay(week) > windowMinutes + ROUNDING_MINUTES)).map((run): Notice => {
-      const minutesPerDay = run.weeks.reduce((most, week) => Math.max(most, perDay(week)), 0);
-      return {
-        kind: 'too-long',
-        severity: minutesPerDay > DAY_MINUTES + ROUNDING_MINUTES ? 'danger' : 'warning',
-        remedy: 'split-run',
-        zoneId: zone.id,
-        ...run,
-        figures: { minutesPerDay, windowMinutes },
-      };
-    });
+    return oneRunOf(weeksWhere(weeks, (week) => perDay(week) > windowMinutes + ROUNDING_MINUTES)).map(
+      (run): FoundNotice<'too-long'> => {
+        const minutesPerDay = run.weeks.reduce((most, week) => Math.max(most, perDay(week)), 0);
+        return {
+          kind: 'too-long',
+          severity: minutesPerDay > DAY_MINUTES + ROUNDING_MINUTES ? 'danger' : 'warning',
+          zoneId: zone.id,
+          ...run,
+          figures: { minutesPerDay, windowMinutes },
+        };
+      },
+    );
   });
 }

@@ -1,6 +1,6 @@
 import { type Season, ZONE_FIELDS as Z } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
-import type { Notice } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
 
 const DAY_MINUTES = 1440;
@@ -13,7 +13,7 @@ const ROUNDING_MINUTES = 1e-6;
  * of its own (`too-long`), unless no water may run on that day at all; nor where neither the source's flow nor any hours
  * are known. Beyond a whole day it is a danger.
  */
-export function windowTooShort(season: Season): readonly Notice[] {
+export function windowTooShort(season: Season): readonly FoundNotice<'window-too-short'>[] {
   const { times, sources } = seasonSupply(season);
   const { minutesNeeded, windowMinutes } = times;
   const weeks = new Set<number>();
@@ -31,10 +31,9 @@ export function windowTooShort(season: Season): readonly Notice[] {
     if (minutesOver > worst.minutesOver) worst = { minutesNeeded: needed, windowMinutes: allowedMinutes, minutesOver };
   });
   return oneRunOf([...weeks]).map(
-    (run): Notice => ({
+    (run): FoundNotice<'window-too-short'> => ({
       kind: 'window-too-short',
       severity: worst.minutesNeeded > DAY_MINUTES + ROUNDING_MINUTES ? 'danger' : 'warning',
-      remedy: 'more-days',
       ...run,
       figures: { ...worst, ...all },
     }),
@@ -44,8 +43,8 @@ export function windowTooShort(season: Season): readonly Notice[] {
 /** Minutes of the zone that runs longest on a day, without its pauses. */
 function longestRun(season: Season, day: number): number {
   const { flows } = seasonSupply(season);
-  return season.zones.reduce((most, { figures, weeks }, place) => {
-    const runs = ((flows[place] as Float64Array)[day] as number) > 0;
+  return season.zones.reduce((most, { figures, weeks }, index) => {
+    const runs = ((flows[index] as Float64Array)[day] as number) > 0;
     return runs ? Math.max(most, figures[Z.minutesPerDay * weeks + Math.floor(day / 7)] as number) : most;
   }, 0);
 }

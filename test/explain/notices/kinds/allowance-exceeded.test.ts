@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenSupply } from '../../../../src/engine/garden.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { allowanceExceeded } from '../../../../src/explain/notices/kinds/allowance-exceeded.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { plainGarden } from '../../../support/plain-garden.ts';
 
 /** 110 min of 1 L/min on two days of each of ten weeks (`plain-garden.ts`): 220 L a week. */
 const told = (allowance: Partial<GardenSupply>) =>
-  allowanceExceeded(runSeason(plainGarden(undefined, { supply: { ...plainGarden().supply, ...allowance } })));
+  noticesOfKind(
+    runSeason(plainGarden(undefined, { supply: { ...plainGarden().supply, ...allowance } })),
+    'allowance-exceeded',
+  );
 
 describe('an allowance that is passed', () => {
   it('in weeks: 220 L of 200', () => {

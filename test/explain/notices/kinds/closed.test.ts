@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { noticesOf } from '../../../../src/explain/notices/notices-of.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 describe('a zone that is closed twice', () => {
@@ -9,8 +9,8 @@ describe('a zone that is closed twice', () => {
     const closed = { closed: true };
     const choices = new Map([1, 7].map((week) => [week, closed]));
     const season = runSeason(plainGarden([plainZone({ plantings: [plainPlanting(), later], choices })]));
-    const notices = noticesOf(season).filter(({ kind }) => kind === 'closed');
-    const byWeek = notices.map(({ weeks, figures }) => [weeks?.[0], figures['plantings']]).sort();
+    const notices = noticesOfKind(season, 'closed');
+    const byWeek = notices.map(({ weeks, figures }) => [weeks?.[0], figures.plantings]).sort();
     expect(byWeek).toEqual([
       [1, 1],
       [7, 2],

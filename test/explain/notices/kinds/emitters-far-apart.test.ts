@@ -3,13 +3,16 @@ import { WIDEST_EMITTER_SPACING_M } from '../../../../src/engine/line/emitter-sp
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
 import { TEXTURE_IDS } from '../../../../src/engine/soil/textures.data.ts';
 import { toSi } from '../../../../src/engine/units.ts';
-import { emittersFarApart } from '../../../../src/explain/notices/kinds/emitters-far-apart.ts';
 import { laidLine, pointLine } from '../../../support/laid-line.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 function told(line: ReturnType<typeof laidLine>, texture: (typeof TEXTURE_IDS)[number]) {
   const soil = { ...plainZone().soil, texture };
-  return emittersFarApart(runSeason(plainGarden([plainZone({ soil, plantings: [plainPlanting({ lines: [line] })] })])));
+  return noticesOfKind(
+    runSeason(plainGarden([plainZone({ soil, plantings: [plainPlanting({ lines: [line] })] })])),
+    'emitters-far-apart',
+  );
 }
 
 const spaced = (inches: number) => laidLine({ from: FIRST_DAY, spacingM: toSi(inches, 'spacing', 'us') });

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SupplySource } from '../../../../src/engine/garden.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { flowTogether } from '../../../../src/explain/notices/kinds/flow-together.ts';
-import { flowTooGreat } from '../../../../src/explain/notices/kinds/flow-too-great.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 const supplied = (...sources: readonly Partial<SupplySource>[]) => ({
@@ -25,7 +24,7 @@ const USUAL = 0b1001000;
 
 describe('a zone that asks for more than its source gives', () => {
   it('is told, with how much', () => {
-    expect(flowTooGreat(season([USUAL], { flowLpm: 0.75 }))).toMatchObject([
+    expect(noticesOfKind(season([USUAL], { flowLpm: 0.75 }), 'flow-too-great')).toMatchObject([
       {
         kind: 'flow-too-great',
         severity: 'warning',
@@ -40,20 +39,20 @@ describe('a zone that asks for more than its source gives', () => {
 
   it('is told for the weeks of that source alone', () => {
     const changed = season([USUAL], { flowLpm: 0.75 }, { from: FIRST_DAY + 14, flowLpm: 2 });
-    expect(flowTooGreat(changed)).toMatchObject([{ weeks: [0, 1] }]);
+    expect(noticesOfKind(changed, 'flow-too-great')).toMatchObject([{ weeks: [0, 1] }]);
   });
 
   it.each([
     ['just as much', { flowLpm: 1 }],
     ['a flow that is not known', {}],
   ])('is not told of %s', (_name, source) => {
-    expect(flowTooGreat(season([USUAL], source))).toEqual([]);
+    expect(noticesOfKind(season([USUAL], source), 'flow-too-great')).toEqual([]);
   });
 });
 
 describe('zones that cannot run at once', () => {
   it('are told for the garden, in groups that can', () => {
-    expect(flowTogether(season([USUAL, USUAL, USUAL], { flowLpm: 2.5 }))).toMatchObject([
+    expect(noticesOfKind(season([USUAL, USUAL, USUAL], { flowLpm: 2.5 }), 'flow-together')).toMatchObject([
       {
         kind: 'flow-together',
         severity: 'note',
@@ -67,11 +66,11 @@ describe('zones that cannot run at once', () => {
   });
 
   it('are not told where they water on different days, or fit together', () => {
-    expect(flowTogether(season([0b0001001, 0b0110000, 0b1000000], { flowLpm: 1.5 }))).toEqual([]);
-    expect(flowTogether(season([USUAL, USUAL], { flowLpm: 2 }))).toEqual([]);
+    expect(noticesOfKind(season([0b0001001, 0b0110000, 0b1000000], { flowLpm: 1.5 }), 'flow-together')).toEqual([]);
+    expect(noticesOfKind(season([USUAL, USUAL], { flowLpm: 2 }), 'flow-together')).toEqual([]);
   });
 
   it('are not told of a zone that asks too much by itself: that is another notice', () => {
-    expect(flowTogether(season([USUAL, USUAL], { flowLpm: 0.5 }))).toEqual([]);
+    expect(noticesOfKind(season([USUAL, USUAL], { flowLpm: 0.5 }), 'flow-together')).toEqual([]);
   });
 });

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenLine } from '../../../../src/engine/garden.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { lineDownhill } from '../../../../src/explain/notices/kinds/line-downhill.ts';
 import { laidLine, pointLine } from '../../../support/laid-line.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 function told(lines: readonly GardenLine[]) {
   const soil = { ...plainZone().soil, slopePercent: 8 };
-  return lineDownhill(runSeason(plainGarden([plainZone({ soil, plantings: [plainPlanting({ lines })] })])));
+  return noticesOfKind(
+    runSeason(plainGarden([plainZone({ soil, plantings: [plainPlanting({ lines })] })])),
+    'line-downhill',
+  );
 }
 
 describe('a line on the downhill side (common practice, no source)', () => {

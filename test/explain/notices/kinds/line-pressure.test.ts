@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { GardenLine, SupplySource } from '../../../../src/engine/garden.ts';
 import { longestLine } from '../../../../src/engine/line/line-profile.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { linePressure } from '../../../../src/explain/notices/kinds/line-pressure.ts';
+import { noticesOf } from '../../../../src/explain/notices/notices-of.ts';
 import { laidLine, pointLine } from '../../../support/laid-line.ts';
+import { figuresOf } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 const LAID = { from: FIRST_DAY - 100 };
@@ -15,7 +16,8 @@ function told(lines: readonly GardenLine[], sources: readonly Partial<SupplySour
     windowWeekdays: 127,
     windowHoursPerDay: 24,
   };
-  return linePressure(runSeason(plainGarden([plainZone({ plantings: [planting] })], { supply })));
+  const season = runSeason(plainGarden([plainZone({ plantings: [planting] })], { supply }));
+  return noticesOf(season).filter(({ kind }) => kind === 'line-too-long' || kind === 'pressure-low');
 }
 
 describe('a line that its pressure does not carry', () => {
@@ -47,14 +49,15 @@ describe('a line that its pressure does not carry', () => {
   it('is told of plain emitters that differ by more than 10 % (Keller and Karmeli 1975, from memory)', () => {
     const [notice] = told([laidLine({ ...LAID, outlets: 250, compensating: false })]);
     expect(notice?.kind).toBe('line-too-long');
-    expect(notice?.figures['flowVariation']).toBeGreaterThan(0.1);
-    expect(notice?.figures['beyondBounds']).toBeCloseTo((notice?.figures['flowVariation'] as number) - 0.1, 12);
+    const { flowVariation = 0, beyondBounds } = figuresOf(notice ?? expect.unreachable('it is told'));
+    expect(flowVariation).toBeGreaterThan(0.1);
+    expect(beyondBounds).toBeCloseTo(flowVariation - 0.1, 12);
   });
 
   it('is a danger where emitters are dry', () => {
     const [notice] = told([laidLine({ ...LAID, outlets: 100, riseMPerM: 0.5 })]);
     expect(notice).toMatchObject({ kind: 'line-too-long', severity: 'danger' });
-    expect(notice?.figures['dryShare']).toBeGreaterThan(0);
+    expect(figuresOf(notice ?? expect.unreachable('it is told'))['dryShare']).toBeGreaterThan(0);
   });
 
   it('is no more than a note where the pressure is not known, or the spacing is estimated', () => {

@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
-import { noClimate, weeksWithoutClimate } from '../../../../src/explain/notices/kinds/no-climate.ts';
+import { weeksWithoutClimate } from '../../../../src/explain/notices/kinds/no-climate.ts';
 import { noticesOf } from '../../../../src/explain/notices/notices-of.ts';
 import { computeSeason } from '../../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../../src/plan/empty-plan.ts';
 import type { Plan, PlanClimate } from '../../../../src/plan/schema/plan-schema.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { oneBed, SAN_FRANCISCO, SEATTLE } from '../../../support/small-plans.ts';
 
 /** A bed of tomatoes for 20 weeks from Monday 5 April 2027. */
@@ -27,18 +28,18 @@ it('tells first of all that a climate is not filled in, though nothing then goes
 it('takes temperatures of 0 all year for no climate either', () => {
   const zeros = Array.from({ length: 12 }, () => 0);
   const season = from5April({ source: 'Not given yet', minTemperature: zeros, maxTemperature: zeros, rain: zeros });
-  expect(noClimate(season)).toHaveLength(1);
+  expect(noticesOfKind(season, 'no-climate')).toHaveLength(1);
 });
 
 it('says nothing of a climate that is given, by ETo or by temperature', () => {
-  expect(noClimate(from5April(SAN_FRANCISCO))).toEqual([]);
-  expect(noClimate(from5April({ ...SEATTLE }, { units: 'metric' }))).toEqual([]);
+  expect(noticesOfKind(from5April(SAN_FRANCISCO), 'no-climate')).toEqual([]);
+  expect(noticesOfKind(from5April({ ...SEATTLE }, { units: 'metric' }), 'no-climate')).toEqual([]);
 });
 
 it('warns of a month that was forgotten, in the weeks that lie in it whole', () => {
   const eto = SAN_FRANCISCO.eto?.with(5, 0) ?? [];
   // June 2027 is a Tuesday to a Wednesday: the weeks from 7 and 14 June and 21 June, ninth to eleventh after 5 April.
-  expect(noClimate(from5April({ ...SAN_FRANCISCO, eto }))).toMatchObject([
+  expect(noticesOfKind(from5April({ ...SAN_FRANCISCO, eto }), 'no-climate')).toMatchObject([
     { severity: 'warning', weeks: [9, 10, 11], figures: { days: 21, otherDays: 119 } },
   ]);
   expect(weeksWithoutClimate(from5April({ ...SAN_FRANCISCO, eto }))).toEqual([9, 10, 11]);
@@ -47,5 +48,5 @@ it('warns of a month that was forgotten, in the weeks that lie in it whole', () 
 it('lets what was observed count, though it was 0', () => {
   const weeks = Object.fromEntries(['2027-06-07', '2027-06-14', '2027-06-21'].map((day) => [day, { eto: 0 }] as const));
   const eto = SAN_FRANCISCO.eto?.with(5, 0) ?? [];
-  expect(noClimate(from5April({ ...SAN_FRANCISCO, eto }, { log: { weeks } }))).toEqual([]);
+  expect(noticesOfKind(from5April({ ...SAN_FRANCISCO, eto }, { log: { weeks } }), 'no-climate')).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Garden, SupplyTank } from '../../../../src/engine/garden.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { tankDry } from '../../../../src/explain/notices/kinds/tank-dry.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden } from '../../../support/plain-garden.ts';
 
 const TANK: SupplyTank = { capacityLitres: 1000, startLitres: 1000, roofAreaM2: 0, runoffCoefficient: 0.9 };
@@ -10,7 +10,7 @@ const TANK: SupplyTank = { capacityLitres: 1000, startLitres: 1000, roofAreaM2: 
 function told(tank: SupplyTank | undefined, garden: Partial<Garden> = {}, hasMains = false) {
   const sources = hasMains ? [{ from: FIRST_DAY, name: 'Main' }] : [];
   const supply = { ...plainGarden().supply, sources, ...(tank === undefined ? {} : { tank }) };
-  return tankDry(runSeason(plainGarden(undefined, { ...garden, supply })));
+  return noticesOfKind(runSeason(plainGarden(undefined, { ...garden, supply })), 'tank-dry');
 }
 
 describe('a tank that runs dry', () => {
@@ -39,10 +39,10 @@ describe('a tank that runs dry', () => {
     // On that day 200 m2 bring 9 m3 to the full tank. The bed, too, gets 50 mm, and needs no water before the third week.
     const observed = { days: new Map([[FIRST_DAY + 1, { rainMm: 50 }]]), weeks: new Map() };
     const [notice] = told({ ...TANK, roofAreaM2: 200 }, { observed });
-    const drawn = 1000 + (notice?.figures['mainsLitres'] as number);
-    expect(notice?.figures['sizeLitres']).toBeCloseTo(drawn, 6);
-    expect(notice?.figures['overflowLitres']).toBeCloseTo(9000, 6);
-    const size = notice?.figures['sizeLitres'] as number;
+    const drawn = 1000 + (notice?.figures.mainsLitres as number);
+    expect(notice?.figures.sizeLitres).toBeCloseTo(drawn, 6);
+    expect(notice?.figures.overflowLitres).toBeCloseTo(9000, 6);
+    const size = notice?.figures.sizeLitres as number;
     expect(told({ ...TANK, capacityLitres: size, roofAreaM2: 200 }, { observed })).toEqual([]);
   });
 

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenSupply, GardenZone } from '../../../../src/engine/garden.ts';
 import { runSeason } from '../../../../src/engine/season/run-season.ts';
-import { tooLong } from '../../../../src/explain/notices/kinds/too-long.ts';
-import { windowTooShort } from '../../../../src/explain/notices/kinds/window-too-short.ts';
+import { noticesOfKind } from '../../../support/notices.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../support/plain-garden.ts';
 
 /** Zones that run 110 min on each of 20 watering days (`plain-garden.ts`), on 1 L/min each. */
@@ -16,7 +15,7 @@ function season(count: number, flowLpm: number, window: Partial<GardenSupply> = 
 
 describe('a window that is too short', () => {
   it('is told for the garden: two zones of 110 min one after another in 180 min', () => {
-    expect(windowTooShort(season(2, 1))).toMatchObject([
+    expect(noticesOfKind(season(2, 1), 'window-too-short')).toMatchObject([
       {
         kind: 'window-too-short',
         severity: 'warning',
@@ -29,37 +28,41 @@ describe('a window that is too short', () => {
   });
 
   it('is not told where they run at once, or the window holds both', () => {
-    expect(windowTooShort(season(2, 2))).toEqual([]);
-    expect(windowTooShort(season(2, 1, { windowHoursPerDay: 220 / 60 }))).toEqual([]);
+    expect(noticesOfKind(season(2, 2), 'window-too-short')).toEqual([]);
+    expect(noticesOfKind(season(2, 1, { windowHoursPerDay: 220 / 60 }), 'window-too-short')).toEqual([]);
   });
 
   it('leaves a zone that is too long by itself to its own notice', () => {
     const alone = season(1, 1, { windowHoursPerDay: 1 });
-    expect(windowTooShort(alone)).toEqual([]);
-    expect(tooLong(alone)).toHaveLength(1);
+    expect(noticesOfKind(alone, 'window-too-short')).toEqual([]);
+    expect(noticesOfKind(alone, 'too-long')).toHaveLength(1);
   });
 
   it('counts the pauses that a soil needs: six runs of 20 min at most on clay outlast three hours', () => {
     const soil = { ...plainZone().soil, texture: 'clay' } as const;
-    const [notice] = windowTooShort(season(1, 1, {}, { longestCycleMinutes: 20, soil }));
+    const [notice] = noticesOfKind(season(1, 1, {}, { longestCycleMinutes: 20, soil }), 'window-too-short');
     // 110 min in 6 cycles of 19 min; 5 pauses of at least half an hour.
-    expect(notice?.figures['minutesNeeded']).toBeGreaterThanOrEqual(114 + 5 * 30);
+    expect(notice?.figures.minutesNeeded).toBeGreaterThanOrEqual(114 + 5 * 30);
     // Loam takes 6 mm/h in as it comes, and needs none.
-    expect(windowTooShort(season(1, 1, {}, { longestCycleMinutes: 20 }))).toEqual([]);
+    expect(noticesOfKind(season(1, 1, {}, { longestCycleMinutes: 20 }), 'window-too-short')).toEqual([]);
   });
 
   it('is told of a watering day on which no water may run', () => {
     // Watering days: Thursday and Sunday; water may run from Monday to Saturday.
-    const [notice] = windowTooShort(season(1, 1, { windowWeekdays: 0b0111111 }));
+    const [notice] = noticesOfKind(season(1, 1, { windowWeekdays: 0b0111111 }), 'window-too-short');
     expect(notice?.figures).toMatchObject({ windowMinutes: 0, minutesOver: 110, days: 10 });
   });
 
   it('is a danger beyond a whole day', () => {
-    expect(windowTooShort(season(14, 1, { windowHoursPerDay: 24 }))).toMatchObject([{ severity: 'danger' }]);
+    expect(noticesOfKind(season(14, 1, { windowHoursPerDay: 24 }), 'window-too-short')).toMatchObject([
+      { severity: 'danger' },
+    ]);
   });
 
   it('is not told where nothing is known of the source, not even hours', () => {
-    expect(windowTooShort(season(14, Number.NaN, { windowHoursPerDay: 24, sources: [] }))).toEqual([]);
-    expect(windowTooShort(season(2, Number.NaN, { sources: [] }))).toHaveLength(1);
+    expect(noticesOfKind(season(14, Number.NaN, { windowHoursPerDay: 24, sources: [] }), 'window-too-short')).toEqual(
+      [],
+    );
+    expect(noticesOfKind(season(2, Number.NaN, { sources: [] }), 'window-too-short')).toHaveLength(1);
   });
 });

@@ -20,8 +20,8 @@ const LONG = { kind: 'length', length: 600 } as const;
 describe('a line that is too long', () => {
   it('is closed into a loop: both ends fed, each half 300 ft', () => {
     const { notice, remedies, mended } = noticed(bed(LONG), 'line-too-long');
-    expect(notice.figures['longestRunM']).toBeGreaterThan(300 * 0.3048);
-    expect(notice.figures['longestRunM']).toBeLessThan(600 * 0.3048);
+    expect(notice.figures.longestRunM).toBeGreaterThan(300 * 0.3048);
+    expect(notice.figures.longestRunM).toBeLessThan(600 * 0.3048);
     const plan = mended('close-loop');
     expect(firstLine(plan)).toMatchObject({ topology: 'loop', layout: LONG });
     expect(kindsOf(plan)).not.toContain('line-too-long');

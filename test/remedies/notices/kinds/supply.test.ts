@@ -43,7 +43,7 @@ describe('a tank that runs dry', () => {
 
   it('is replaced by one of the size that would last, rounded up to three digits', () => {
     const { notice, remedies, mended } = noticed(tanked({ capacity: 60, start: 60, roofArea: 300 }), 'tank-dry');
-    const size = notice.figures['sizeLitres'] as number;
+    const size = notice.figures.sizeLitres as number;
     const plan = mended('larger-tank');
     const capacity = plan.supply?.tank?.capacity as number;
     expect(toSi(capacity, 'volume', 'us')).toBeGreaterThanOrEqual(size);
@@ -60,7 +60,7 @@ describe('a tank that runs dry', () => {
     const outlook = seasonSupply(computeSeason(mended('larger-tank'))).tank;
     expect(outlook?.overflowL.reduce((sum, litres) => sum + litres, 0)).toBe(0);
     const mains = outlook?.besidesL.reduce((sum, litres) => sum + litres, 0) as number;
-    expect(mains).toBeCloseTo(notice.figures['missingLitres'] as number, 6);
+    expect(mains).toBeCloseTo(notice.figures.missingLitres as number, 6);
   });
 
   it('that no rain reaches has no remedy here', () => {
