@@ -10,8 +10,8 @@ import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
 import { parseNumber } from '../../sheet/entry/parse-number.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { FieldKeeper } from './field-keeper.ts';
 import { choiceField, refusal, textField } from './fields.ts';
+import type { FormController } from './form-controller.ts';
 import { inPlanUnits } from './new-parts.ts';
 
 type Column = 'eto' | 'minTemperature' | 'maxTemperature' | 'rain';
@@ -21,16 +21,16 @@ const set = (climate: PlanClimate): Edit => ({ type: 'set-climate', climate });
 /** Months of one column, or zeros where the column is not there yet. */
 const monthsOf = (climate: PlanClimate, column: Column): readonly number[] => climate[column] ?? new Array(12).fill(0);
 
-export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
+export function climateForm(plan: Plan, form: FormController): TemplateResult {
   const { climate } = plan.site;
   const byEto = climate.eto !== undefined;
   const columns: readonly Column[] = byEto ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
-  const { season } = keeper.plan.view;
+  const { season } = form.plan.view;
   const isMissing = season !== undefined && weeksWithoutClimate(season).length > 0;
   return html`${isMissing ? html`<p class="too-long">${words.noClimate}</p>` : nothing}
     <div class="fields">
       ${choiceField({
-        ...{ keeper, key: 'take-table', label: words.takeTable, help: help.climate, value: '' },
+        ...{ form, key: 'take-table', label: words.takeTable, help: help.climate, value: '' },
         options: [
           { value: '', label: words.noTable },
           ...PUBLISHED_ETO.map(({ id, place }) => ({ value: id, label: place })),
@@ -38,7 +38,7 @@ export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
         edit: (id) => takeTable(plan, id),
       })}
       ${choiceField({
-        ...{ keeper, key: 'climate-kind', label: words.climateKind, value: byEto ? 'eto' : 'temperature' },
+        ...{ form, key: 'climate-kind', label: words.climateKind, value: byEto ? 'eto' : 'temperature' },
         options: [
           { value: 'eto', label: words.byEto },
           { value: 'temperature', label: words.byTemperature },
@@ -46,12 +46,12 @@ export function climateForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
         edit: (kind) => set(asKind(climate, kind)),
       })}
       ${textField({
-        ...{ keeper, key: 'climate-source', label: words.climateSource, value: climate.source },
+        ...{ form, key: 'climate-source', label: words.climateSource, value: climate.source },
         edit: (source) => set({ ...climate, source: source ?? '' }),
       })}
     </div>
     ${isMissing || climate.rain.some((depth) => depth > 0) ? nothing : html`<p class="too-long">${words.noRain}</p>`}
-    ${monthTable(plan, columns, keeper)}
+    ${monthTable(plan, columns, form)}
     <p class="help">${words.pasteHelp}</p>`;
 }
 
@@ -79,9 +79,9 @@ const HEADINGS: Readonly<Record<Column, string>> = {
   maxTemperature: words.high,
 };
 
-function monthTable(plan: Plan, columns: readonly Column[], keeper: FieldKeeper): TemplateResult {
+function monthTable(plan: Plan, columns: readonly Column[], form: FormController): TemplateResult {
   const { climate } = plan.site;
-  const names = new Intl.DateTimeFormat(keeper.locale, { month: 'short', timeZone: 'UTC' });
+  const names = new Intl.DateTimeFormat(form.locale, { month: 'short', timeZone: 'UTC' });
   const unit = (column: Column) =>
     unitOf(column === 'eto' || column === 'rain' ? 'depth' : 'temperature', plan.units).name;
   return html`<table class="months">
@@ -96,7 +96,7 @@ function monthTable(plan: Plan, columns: readonly Column[], keeper: FieldKeeper)
         const name = names.format(Date.UTC(2001, month, 1));
         return html`<tr>
           <th scope="row">${name}</th>
-          ${columns.map((column) => html`<td>${monthField({ climate, column, month, name, keeper })}</td>`)}
+          ${columns.map((column) => html`<td>${monthField({ climate, column, month, name, form })}</td>`)}
         </tr>`;
       })}
     </tbody>
@@ -108,14 +108,14 @@ interface MonthField {
   readonly column: Column;
   readonly month: number;
   readonly name: string;
-  readonly keeper: FieldKeeper;
+  readonly form: FormController;
 }
 
 function monthField(field: MonthField): TemplateResult {
-  const { climate, column, month, name, keeper } = field;
+  const { climate, column, month, name, form } = field;
   const key = `${column}-${month}`;
   const value = monthsOf(climate, column)[month] ?? 0;
-  const refused = keeper.refused(key);
+  const refused = form.refused(key);
   const commit = (text: string) => commitMonths(field, key, text);
   const pasted = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
@@ -128,29 +128,29 @@ function monthField(field: MonthField): TemplateResult {
       autocomplete="off"
       aria-label=${`${HEADINGS[column]}, ${name}`}
       aria-describedby=${`${key}-says`}
-      .value=${live(refused?.text ?? formatNumber(value, keeper.locale, 3))}
-      ?readonly=${keeper.readOnly}
+      .value=${live(refused?.text ?? formatNumber(value, form.locale, 3))}
+      ?readonly=${form.readOnly}
       @paste=${pasted}
       @change=${(event: Event) => commit((event.target as HTMLInputElement).value)}
     />
-    <div id=${`${key}-says`}>${refusal(keeper, key)}</div>`;
+    <div id=${`${key}-says`}>${refusal(form, key)}</div>`;
 }
 
 /** One number, or as many as were pasted, from this month on. */
-function commitMonths({ climate, column, month, keeper }: MonthField, key: string, text: string): void {
+function commitMonths({ climate, column, month, form }: MonthField, key: string, text: string): void {
   const parts = text
     .trim()
     .split(/[\n\t;]+/)
     .filter((part) => part.trim() !== '');
   const months = [...monthsOf(climate, column)];
   for (const [place, part] of parts.slice(0, 12 - month).entries()) {
-    const parsed = parseNumber(part, keeper.locale);
+    const parsed = parseNumber(part, form.locale);
     if (parsed.kind === 'unread') {
-      keeper.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
+      form.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
       return;
     }
     months[month + place] = parsed.value;
   }
-  if (parts.length === 0) keeper.refuse(key, text, words.needed);
-  else keeper.commit(key, text, set({ ...climate, [column]: months }));
+  if (parts.length === 0) form.refuse(key, text, words.needed);
+  else form.commit(key, text, set({ ...climate, [column]: months }));
 }

@@ -12,11 +12,11 @@ import { withField } from './with-field.ts';
 type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;
 
 /** Each starts from what is published. */
-export function cropFigures(need: CropNeed, { keeper, key, change }: PlantingEditing): TemplateResult {
+export function cropFigures(need: CropNeed, { form, key, change }: PlantingEditing): TemplateResult {
   const edit = (next: CropNeed) => change({ need: next });
   const { stages, coefficients } = need;
   return html`${checkField({
-    ...{ keeper, key: key('stages'), label: words.ownStages, help: help.stages, value: stages !== undefined },
+    ...{ form, key: key('stages'), label: words.ownStages, help: help.stages, value: stages !== undefined },
     edit: (has) => edit(withField(need, 'stages', has ? publishedStages(need) : undefined)),
   })}
   ${
@@ -25,7 +25,7 @@ export function cropFigures(need: CropNeed, { keeper, key, change }: PlantingEdi
       : (['initial', 'development', 'mid', 'late'] as const).map((stage) =>
           numberField({
             ...{
-              keeper,
+              form,
               key: key(`stage-${stage}`),
               label: words.stage[stage],
               unit: words.days,
@@ -36,7 +36,7 @@ export function cropFigures(need: CropNeed, { keeper, key, change }: PlantingEdi
         )
   }
   ${checkField({
-    ...{ keeper, key: key('kc'), label: words.ownCoefficients, help: help.coefficients },
+    ...{ form, key: key('kc'), label: words.ownCoefficients, help: help.coefficients },
     value: coefficients !== undefined,
     edit: (has) => edit(withField(need, 'coefficients', has ? publishedCoefficients(need) : undefined)),
   })}
@@ -45,7 +45,7 @@ export function cropFigures(need: CropNeed, { keeper, key, change }: PlantingEdi
       ? nothing
       : (['initial', 'mid', 'end'] as const).map((stage) =>
           numberField({
-            ...{ keeper, key: key(`kc-${stage}`), label: words.coefficient[stage], value: coefficients[stage] },
+            ...{ form, key: key(`kc-${stage}`), label: words.coefficient[stage], value: coefficients[stage] },
             edit: (kc) => edit({ ...need, coefficients: { ...coefficients, [stage]: kc ?? Number.NaN } }),
           }),
         )

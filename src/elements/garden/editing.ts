@@ -3,12 +3,12 @@ import type { Season } from '../../engine/season/season.ts';
 import type { Reader } from '../../language/reader.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanLine, PlanPlanting } from '../../plan/schema/plan-schema.ts';
-import type { FieldKeeper } from './field-keeper.ts';
+import type { FormController } from './form-controller.ts';
 
 export interface Editing {
   readonly plan: Plan;
   readonly season: Season;
-  readonly keeper: FieldKeeper;
+  readonly form: FormController;
   readonly reading: Reader;
   /** Whether a zone's or planting's form is unfolded. */
   readonly isOpen: (id: string) => boolean;
@@ -27,7 +27,7 @@ export interface PlantingEditing extends Editing {
 export type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
 
 /** The same for the parts of one line's form. */
-export interface LineEditing extends Pick<Editing, 'plan' | 'keeper'> {
+export interface LineEditing extends Pick<Editing, 'plan' | 'form'> {
   readonly key: (field: string) => string;
   readonly edit: (line: PlanLine) => Edit;
 }

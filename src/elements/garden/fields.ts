@@ -5,10 +5,10 @@ import { formatNumber } from '../../language/format/number.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { parseNumber } from '../../sheet/entry/parse-number.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
-import type { FieldKeeper } from './field-keeper.ts';
+import type { FormController } from './form-controller.ts';
 
 export interface Field {
-  readonly keeper: FieldKeeper;
+  readonly form: FormController;
   /** Unlike any other of the form. */
   readonly key: string;
   readonly label: string;
@@ -27,30 +27,30 @@ export function numberField(
     readonly edit: (value: number | undefined) => Edit;
   },
 ): TemplateResult {
-  const { keeper, key, value, unit, otherwise, edit } = field;
+  const { form, key, value, unit, otherwise, edit } = field;
   const changed = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
     if (text.trim() === '') {
-      if (otherwise === undefined) keeper.refuse(key, text, gardenWords.needed);
-      else keeper.commit(key, text, edit(undefined));
+      if (otherwise === undefined) form.refuse(key, text, gardenWords.needed);
+      else form.commit(key, text, edit(undefined));
       return;
     }
-    const parsed = parseNumber(text, keeper.locale);
-    if (parsed.kind === 'number') keeper.commit(key, text, edit(parsed.value));
-    else keeper.refuse(key, text, gardenWords.unread(parsed.why));
+    const parsed = parseNumber(text, form.locale);
+    if (parsed.kind === 'number') form.commit(key, text, edit(parsed.value));
+    else form.refuse(key, text, gardenWords.unread(parsed.why));
   };
-  const shown = value === undefined ? '' : formatNumber(value, keeper.locale, MOST_DIGITS);
+  const shown = value === undefined ? '' : formatNumber(value, form.locale, MOST_DIGITS);
   // What no number is, is refused with the range.
   const says = ({ target }: Event) => {
-    (target as HTMLInputElement).title = keeper.expected(edit(Number.NaN));
+    (target as HTMLInputElement).title = form.expected(edit(Number.NaN));
   };
   const input = html`<input
     inputmode="decimal"
     autocomplete="off"
-    .value=${live(keeper.refused(key)?.text ?? shown)}
+    .value=${live(form.refused(key)?.text ?? shown)}
     placeholder=${otherwise ?? nothing}
-    ?readonly=${keeper.readOnly}
-    aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
+    ?readonly=${form.readOnly}
+    aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
     aria-describedby=${`${field.key}-says`}
     @focus=${says}
     @pointerenter=${says}
@@ -70,12 +70,12 @@ export function textField(
     readonly edit: (value: string | undefined) => Edit;
   },
 ): TemplateResult {
-  const { keeper, key, value, optional, edit } = field;
+  const { form, key, value, optional, edit } = field;
   const enter = (input: HTMLInputElement) => {
     typedDates.delete(input);
     const text = input.value.trim();
-    if (text === '' && !optional) keeper.refuse(key, text, gardenWords.needed);
-    else keeper.commit(key, text, edit(text === '' ? undefined : text));
+    if (text === '' && !optional) form.refuse(key, text, gardenWords.needed);
+    else form.commit(key, text, edit(text === '' ? undefined : text));
   };
   const changed = ({ currentTarget }: Event) => {
     const input = currentTarget as HTMLInputElement;
@@ -88,7 +88,7 @@ export function textField(
   };
   const left = ({ currentTarget }: Event) => {
     const input = currentTarget as HTMLInputElement;
-    const isEntered = input.value === (keeper.refused(key)?.text ?? value ?? '');
+    const isEntered = input.value === (form.refused(key)?.text ?? value ?? '');
     if (typedDates.has(input) && !isEntered) enter(input);
     typedDates.delete(input);
   };
@@ -97,9 +97,9 @@ export function textField(
     html`<input
       type=${field.type ?? 'text'}
       autocomplete="off"
-      .value=${live(keeper.refused(key)?.text ?? value ?? '')}
-      ?readonly=${keeper.readOnly}
-      aria-invalid=${keeper.refused(key) === undefined ? nothing : 'true'}
+      .value=${live(form.refused(key)?.text ?? value ?? '')}
+      ?readonly=${form.readOnly}
+      aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
       aria-describedby=${`${key}-says`}
       @change=${changed}
       @keydown=${field.type === 'date' ? keyed : nothing}
@@ -126,14 +126,14 @@ export function choiceField(
     readonly edit: (value: string) => Edit;
   },
 ): TemplateResult {
-  const { keeper, key, value, options, edit } = field;
+  const { form, key, value, options, edit } = field;
   const changed = (event: Event) => {
     const chosen = (event.target as HTMLSelectElement).value;
-    keeper.commit(key, chosen, edit(chosen));
+    form.commit(key, chosen, edit(chosen));
   };
   return labelled(
     field,
-    html`<select ?disabled=${keeper.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
+    html`<select ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
       ${options.map((option) => html`<option value=${option.value} ?selected=${option.value === value}>${option.label}</option>`)}
     </select>`,
   );
@@ -142,11 +142,11 @@ export function choiceField(
 export function checkField(
   field: Field & { readonly value: boolean; readonly edit: (value: boolean) => Edit },
 ): TemplateResult {
-  const { keeper, key, label, value, edit } = field;
-  const changed = (event: Event) => keeper.commit(key, '', edit((event.target as HTMLInputElement).checked));
+  const { form, key, label, value, edit } = field;
+  const changed = (event: Event) => form.commit(key, '', edit((event.target as HTMLInputElement).checked));
   return html`<div class="field">
     <label class="check"
-      ><input type="checkbox" .checked=${live(value)} ?disabled=${keeper.readOnly} aria-describedby=${`${key}-says`} @change=${changed} />
+      ><input type="checkbox" .checked=${live(value)} ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} @change=${changed} />
       <span>${label}</span></label
     >
     ${says(field)}
@@ -161,15 +161,15 @@ function labelled(field: Field, control: TemplateResult): TemplateResult {
 }
 
 /** The reason of a refusal, said aloud when it comes. */
-export function refusal(keeper: FieldKeeper, key: string): TemplateResult {
-  const refused = keeper.refused(key);
+export function refusal(form: FormController, key: string): TemplateResult {
+  const refused = form.refused(key);
   return html`<p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>`;
 }
 
 /** Help, and above it the reason. */
-function says({ keeper, key, help }: Field): TemplateResult {
+function says({ form, key, help }: Field): TemplateResult {
   return html`<div id=${`${key}-says`}>
-    ${refusal(keeper, key)}
+    ${refusal(form, key)}
     ${help === undefined ? nothing : html`<p class="help">${help}</p>`}
   </div>`;
 }

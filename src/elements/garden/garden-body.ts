@@ -14,7 +14,7 @@ import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { climateForm } from './climate-form.ts';
 import type { Editing } from './editing.ts';
-import { FieldKeeper } from './field-keeper.ts';
+import { FormController } from './form-controller.ts';
 import { newZone } from './new-parts.ts';
 import { planForm } from './plan-form.ts';
 import { gardenStyles } from './runnel-garden.styles.ts';
@@ -36,13 +36,13 @@ export interface GardenHost extends LitElement {
 export class GardenBody {
   readonly #host: GardenHost;
   readonly #plan: PlanConsumer;
-  readonly #keeper: FieldKeeper;
+  readonly #form: FormController;
 
   constructor(host: GardenHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, gardenStyles);
-    this.#keeper = new FieldKeeper(host, plan);
+    this.#form = new FormController(host, plan);
   }
 
   render(): TemplateResult {
@@ -50,15 +50,15 @@ export class GardenBody {
     if (view.plan === undefined || view.season === undefined) return this.#start(view);
     const { plan, season, locale } = view;
     const editing: Editing = {
-      ...{ plan, season, keeper: this.#keeper, reading: readerFor(locale, plan.units) },
+      ...{ plan, season, form: this.#form, reading: readerFor(locale, plan.units) },
       isOpen: (id) => this.#host.isOpen(id),
       toggle: (id, open) => this.#host.open(id, open),
     };
     return html`<h2 part="title">${words.title}</h2>
-      ${this.#section('plan', words.plan, () => planForm(plan, this.#keeper))}
-      ${this.#section('site', words.site, () => siteForm(plan, this.#keeper))}
-      ${this.#section('climate', words.climate, () => climateForm(plan, this.#keeper), plan.site.climate.source)}
-      ${this.#section('supply', words.supply, () => supplyForm(plan, this.#keeper))}
+      ${this.#section('plan', words.plan, () => planForm(plan, this.#form))}
+      ${this.#section('site', words.site, () => siteForm(plan, this.#form))}
+      ${this.#section('climate', words.climate, () => climateForm(plan, this.#form), plan.site.climate.source)}
+      ${this.#section('supply', words.supply, () => supplyForm(plan, this.#form))}
       <h3>${words.zones}</h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
       ${plan.zones.map((zone, place) => zonePart(zone, place, editing))}
@@ -85,7 +85,7 @@ export class GardenBody {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
     const zone = newZone(plan);
-    this.#keeper.commit('add-zone', '', { type: 'add-zone', zone });
+    this.#form.commit('add-zone', '', { type: 'add-zone', zone });
     this.#host.open(zone.id, true);
   };
 

@@ -11,14 +11,14 @@ type Dripline = Extract<PlanLine, { kind: 'dripline' }>;
 type Layout = Dripline['layout'];
 
 export function layoutFields(line: Dripline, editing: LineEditing): TemplateResult {
-  const { plan, keeper, key, edit } = editing;
+  const { plan, form, key, edit } = editing;
   const us = plan.units === 'us';
   const asKind = (kind: string): Layout => {
     if (kind === 'length') return { kind, length: us ? 40 : 12 };
     return kind === 'rows' ? { kind, rows: 2, length: us ? 20 : 6 } : { kind: 'loops', perPlant: 1 };
   };
   return html`${choiceField({
-    ...{ keeper, key: key('layout'), label: words.layout, value: line.layout.kind },
+    ...{ form, key: key('layout'), label: words.layout, value: line.layout.kind },
     options: [
       { value: 'length', label: words.byLength },
       { value: 'rows', label: words.inRows },
@@ -29,28 +29,28 @@ export function layoutFields(line: Dripline, editing: LineEditing): TemplateResu
   ${sizeFields(line, editing)}`;
 }
 
-function sizeFields(line: Dripline, { plan, keeper, key, edit }: LineEditing): TemplateResult {
+function sizeFields(line: Dripline, { plan, form, key, edit }: LineEditing): TemplateResult {
   const { layout } = line;
   const laid = (next: Layout) => edit({ ...line, layout: next });
   if (layout.kind === 'loops') {
     return html`${numberField({
-      ...{ keeper, key: key('loops'), label: words.loops, value: layout.perPlant },
+      ...{ form, key: key('loops'), label: words.loops, value: layout.perPlant },
       edit: (perPlant) => laid({ ...layout, perPlant: perPlant ?? Number.NaN }),
     })}
     ${numberField({
-      ...{ keeper, key: key('loop-diameter'), label: words.diameter, unit: unitOf('diameter', plan.units).name },
+      ...{ form, key: key('loop-diameter'), label: words.diameter, unit: unitOf('diameter', plan.units).name },
       ...{ value: layout.diameter, otherwise: words.usual },
       edit: (diameter) => laid(withField(layout, 'diameter', diameter)),
     })}`;
   }
   const length = numberField({
-    ...{ keeper, key: key('length'), label: layout.kind === 'rows' ? words.rowLength : words.length },
+    ...{ form, key: key('length'), label: layout.kind === 'rows' ? words.rowLength : words.length },
     ...{ unit: unitOf('length', plan.units).name, value: layout.length },
     edit: (value) => laid({ ...layout, length: value ?? Number.NaN }),
   });
   if (layout.kind === 'length') return length;
   return html`${numberField({
-    ...{ keeper, key: key('rows'), label: words.rows, value: layout.rows },
+    ...{ form, key: key('rows'), label: words.rows, value: layout.rows },
     edit: (rows) => laid({ ...layout, rows: rows ?? Number.NaN }),
   })}
   ${length}`;

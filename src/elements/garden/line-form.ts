@@ -22,20 +22,20 @@ export interface LinePlace {
 }
 
 export function linePart({ zone, planting, line, index }: LinePlace, editing: PlantingEditing): TemplateResult {
-  const { plan, keeper } = editing;
+  const { plan, form } = editing;
   const at = { zone: zone.id, planting: planting.id, index };
   const key = (name: string) => `${planting.id}-line-${index}-${name}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
   const says = lineSays(planting, index, editing);
   const remove = () => {
-    keeper.forget(`${planting.id}-line-`);
-    keeper.commit(key('remove'), '', { type: 'remove-line', ...at });
+    form.forget(`${planting.id}-line-`);
+    form.commit(key('remove'), '', { type: 'remove-line', ...at });
   };
   return html`<fieldset>
     <legend>${words.line(index + 1)}</legend>
     <div class="fields">
       ${choiceField({
-        ...{ keeper, key: key('kind'), label: words.lineKind, value: line.kind },
+        ...{ form, key: key('kind'), label: words.lineKind, value: line.kind },
         options: (['dripline', 'point', 'spray', 'solid'] as const).map((kind) => ({
           value: kind,
           label: words[kind],
@@ -43,42 +43,42 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
         edit: (kind) => edit(withDay(newLine(kind as PlanLine['kind'], plan.units), line.from)),
       })}
       ${textField({
-        ...{ keeper, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
+        ...{ form, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
         edit: (from) => edit(withField(line, 'from', from)),
       })}
       ${line.kind === 'solid' ? nothing : emitterFields(line, { ...editing, key, edit })}
     </div>
     ${line.kind === 'solid' ? nothing : pressureFields(line, { ...editing, key, edit })}
     ${says === undefined ? nothing : html`<p class="derived">${says.flow} <span class=${says.isTooLong ? 'too-long' : ''}>${says.run}</span></p>`}
-    ${keeper.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
   </fieldset>`;
 }
 
 const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
 
 function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult {
-  const { plan, keeper, key, edit } = editing;
+  const { plan, form, key, edit } = editing;
   return html`${numberField({
-    ...{ keeper, key: key('flow'), label: words.emitterFlow, value: line.flow },
+    ...{ form, key: key('flow'), label: words.emitterFlow, value: line.flow },
     unit: unitOf('emitterFlow', plan.units).name,
     edit: (flow) => edit({ ...line, flow: flow ?? Number.NaN }),
   })}
   ${
     line.kind === 'dripline'
       ? html`${numberField({
-          ...{ keeper, key: key('spacing'), label: words.spacing, help: help.spacing, value: line.spacing },
+          ...{ form, key: key('spacing'), label: words.spacing, help: help.spacing, value: line.spacing },
           unit: unitOf('spacing', plan.units).name,
           edit: (spacing) => edit({ ...line, spacing: spacing ?? Number.NaN }),
         })}
         ${layoutFields(line, editing)}`
       : numberField({
-          ...{ keeper, key: key('count'), label: line.kind === 'point' ? words.emitterCount : words.sprayCount },
+          ...{ form, key: key('count'), label: line.kind === 'point' ? words.emitterCount : words.sprayCount },
           value: line.count,
           edit: (count) => edit({ ...line, count: count ?? Number.NaN }),
         })
   }
   ${choiceField({
-    ...{ keeper, key: key('topology'), label: words.topology, help: help.topology },
+    ...{ form, key: key('topology'), label: words.topology, help: help.topology },
     value: line.topology ?? DEFAULTS.topology,
     options: [
       { value: 'dead-end', label: words.deadEnd },
@@ -87,7 +87,7 @@ function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult
     edit: (topology) => edit({ ...line, topology: topology as 'dead-end' | 'loop' }),
   })}
   ${choiceField({
-    ...{ keeper, key: key('side'), label: words.slopeSide, help: help.slopeSide },
+    ...{ form, key: key('side'), label: words.slopeSide, help: help.slopeSide },
     value: line.slopeSide ?? DEFAULTS.slopeSide,
     options: (['level', 'uphill', 'downhill'] as const).map((side) => ({ value: side, label: words[side] })),
     edit: (side) => edit({ ...line, slopeSide: side as 'level' | 'uphill' | 'downhill' }),

@@ -13,14 +13,14 @@ import { choiceField, numberField, textField } from './fields.ts';
 import { withField } from './with-field.ts';
 
 export function needFields(editing: PlantingEditing): TemplateResult {
-  const { plan, planting, keeper, key, change } = editing;
+  const { plan, planting, form, key, change } = editing;
   const { need } = planting;
   const asKind = (kind: string): PlanNeed => {
     if (kind === 'crop') return { kind, crop: 'tomato', plantedOn: plan.season.firstDay };
     return kind === 'type' ? { kind, type: 'annual-flowers' } : { kind: 'class', class: 'moderate' };
   };
   return html`${choiceField({
-    ...{ keeper, key: key('need'), label: words.need, value: need.kind },
+    ...{ form, key: key('need'), label: words.need, value: need.kind },
     options: [
       { value: 'class', label: words.needClass },
       { value: 'type', label: words.needType },
@@ -33,44 +33,44 @@ export function needFields(editing: PlantingEditing): TemplateResult {
 
 type Landscape = Exclude<PlanNeed, { kind: 'crop' }>;
 
-function landscapeFields(need: Landscape, { keeper, key, change }: PlantingEditing): TemplateResult {
+function landscapeFields(need: Landscape, { form, key, change }: PlantingEditing): TemplateResult {
   const factor = (name: 'factor' | 'density' | 'microclimate', otherwise: string, helpText?: string) =>
     numberField({
-      ...{ keeper, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
+      ...{ form, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
       edit: (value) => change({ need: withField(need, name, value) }),
     });
-  return html`${need.kind === 'class' ? classField(need, { keeper, key, change }) : typeField(need, { keeper, key, change })}
+  return html`${need.kind === 'class' ? classField(need, { form, key, change }) : typeField(need, { form, key, change })}
   ${factor('factor', words.usual)} ${factor('density', String(DEFAULTS.density), help.density)}
   ${factor('microclimate', String(DEFAULTS.microclimate), help.microclimate)}`;
 }
 
-type Changing = Pick<PlantingEditing, 'keeper' | 'key' | 'change'>;
+type Changing = Pick<PlantingEditing, 'form' | 'key' | 'change'>;
 
-function classField(need: Extract<PlanNeed, { kind: 'class' }>, { keeper, key, change }: Changing): TemplateResult {
+function classField(need: Extract<PlanNeed, { kind: 'class' }>, { form, key, change }: Changing): TemplateResult {
   return choiceField({
-    ...{ keeper, key: key('class'), label: words.class, help: help.class, value: need.class },
+    ...{ form, key: key('class'), label: words.class, help: help.class, value: need.class },
     options: WATER_USE_CLASSES.map(({ id, name }) => ({ value: id, label: name })),
     edit: (chosen) => change({ need: { ...need, class: chosen as typeof need.class } }),
   });
 }
 
-function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { keeper, key, change }: Changing): TemplateResult {
+function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { form, key, change }: Changing): TemplateResult {
   return choiceField({
-    ...{ keeper, key: key('type'), label: words.type, value: need.type },
+    ...{ form, key: key('type'), label: words.type, value: need.type },
     options: PLANT_TYPES.map(({ id, name }) => ({ value: id, label: name })),
     edit: (chosen) => change({ need: { ...need, type: chosen as typeof need.type } }),
   });
 }
 
 function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, editing: PlantingEditing): TemplateResult {
-  const { keeper, key, change } = editing;
+  const { form, key, change } = editing;
   return html`${choiceField({
-    ...{ keeper, key: key('crop'), label: words.crop, value: need.crop },
+    ...{ form, key: key('crop'), label: words.crop, value: need.crop },
     options: CROPS.map(({ id, name }) => ({ value: id, label: name })),
     edit: (crop) => change({ need: { kind: 'crop', crop: crop as CropId, plantedOn: need.plantedOn } }),
   })}
   ${textField({
-    ...{ keeper, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
+    ...{ form, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
     edit: (plantedOn) => change({ need: { ...need, plantedOn: plantedOn ?? '' } }),
   })}
   ${cropFigures(need, editing)}`;

@@ -1,13 +1,13 @@
 /** What can be done with a zone or planting as a whole. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { FieldKeeper } from './field-keeper.ts';
+import type { FormController } from './form-controller.ts';
 
 export interface PartActions {
   readonly name: string;
   readonly place: number;
   readonly count: number;
-  readonly keeper: FieldKeeper;
+  readonly form: FormController;
   readonly copy: () => void;
   readonly move: (to: number) => void;
   readonly remove: () => void;
@@ -17,12 +17,12 @@ export function partActions({
   name,
   place,
   count,
-  keeper,
+  form,
   copy,
   move,
   remove,
 }: PartActions): TemplateResult | typeof nothing {
-  if (keeper.readOnly) return nothing;
+  if (form.readOnly) return nothing;
   const action = (label: string, act: () => void, disabled = false) =>
     html`<button aria-label=${words.of(label, name)} ?disabled=${disabled} @click=${act}>${label}</button>`;
   return html`<div class="actions">

@@ -20,7 +20,7 @@ export interface PlantingPlace {
 }
 
 export function plantingPart({ zone, planting, place }: PlantingPlace, shared: Editing): TemplateResult {
-  const { plan, keeper, isOpen, toggle } = shared;
+  const { plan, form, isOpen, toggle } = shared;
   const { id, name } = planting;
   const at = { zone: zone.id, planting: id };
   const editing: PlantingEditing = {
@@ -29,7 +29,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
     key: (field) => `${id}-${field}`,
     change: (part) => ({ type: 'change-planting', ...at, change: part }),
   };
-  const addLine = () => keeper.commit(`${id}-add`, '', { type: 'add-line', ...at, line: nextLine(plan, planting) });
+  const addLine = () => form.commit(`${id}-add`, '', { type: 'add-line', ...at, line: nextLine(plan, planting) });
   return html`<details class="part" ?open=${isOpen(id)} @toggle=${(event: ToggleEvent) => toggle(id, event.newState === 'open')}>
     <summary><span class="part-name">${name}</span></summary>
     ${
@@ -41,41 +41,41 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
             </div>
             ${drynessFields(editing)}
             ${partActions({
-              ...{ name, place, count: zone.plantings.length, keeper },
+              ...{ name, place, count: zone.plantings.length, form },
               copy: () =>
-                keeper.commit(`${id}-copy`, '', {
+                form.commit(`${id}-copy`, '', {
                   type: 'add-planting',
                   zone: zone.id,
                   planting: copyOfPlanting(plan, planting),
                   at: place + 1,
                 }),
-              move: (to) => keeper.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
-              remove: () => keeper.commit(`${id}-remove`, '', { type: 'remove-planting', ...at }),
+              move: (to) => form.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
+              remove: () => form.commit(`${id}-remove`, '', { type: 'remove-planting', ...at }),
             })}
             <h4>${words.lines}</h4>
             ${planting.lines.length === 0 ? html`<p class="help">${words.noLine}</p>` : nothing}
             ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, editing))}
-            ${keeper.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>${refusal(keeper, `${id}-add`)}`}
+            ${form.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>${refusal(form, `${id}-add`)}`}
           </div>`
         : nothing
     }
   </details>`;
 }
 
-function nameField({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+function nameField({ planting, form, key, change }: PlantingEditing): TemplateResult {
   return textField({
-    ...{ keeper, key: key('name'), label: words.plantingName, value: planting.name },
+    ...{ form, key: key('name'), label: words.plantingName, value: planting.name },
     edit: (name) => change({ name: name ?? '' }),
   });
 }
 
-function extentFields({ plan, planting, keeper, key, change }: PlantingEditing): TemplateResult {
+function extentFields({ plan, planting, form, key, change }: PlantingEditing): TemplateResult {
   const { extent } = planting;
   const us = plan.units === 'us';
   const asKind = (kind: string): PlanPlanting['extent'] =>
     kind === 'area' ? { kind, area: us ? 100 : 10 } : { kind: 'canopy', count: 1, diameter: us ? 36 : 90 };
   return html`${choiceField({
-    ...{ keeper, key: key('extent'), label: words.extent, help: help.extent, value: extent.kind },
+    ...{ form, key: key('extent'), label: words.extent, help: help.extent, value: extent.kind },
     options: [
       { value: 'area', label: words.byArea },
       { value: 'canopy', label: words.byCanopy },
@@ -85,29 +85,29 @@ function extentFields({ plan, planting, keeper, key, change }: PlantingEditing):
   ${
     extent.kind === 'area'
       ? numberField({
-          ...{ keeper, key: key('area'), label: words.area, unit: unitOf('area', plan.units).name, value: extent.area },
+          ...{ form, key: key('area'), label: words.area, unit: unitOf('area', plan.units).name, value: extent.area },
           edit: (area) => change({ extent: { ...extent, area: area ?? Number.NaN } }),
         })
       : html`${numberField({
-          ...{ keeper, key: key('count'), label: words.count, value: extent.count },
+          ...{ form, key: key('count'), label: words.count, value: extent.count },
           edit: (count) => change({ extent: { ...extent, count: count ?? Number.NaN } }),
         })}
         ${numberField({
-          ...{ keeper, key: key('diameter'), label: words.diameter, value: extent.diameter },
+          ...{ form, key: key('diameter'), label: words.diameter, value: extent.diameter },
           unit: unitOf('diameter', plan.units).name,
           edit: (diameter) => change({ extent: { ...extent, diameter: diameter ?? Number.NaN } }),
         })}`
   }`;
 }
 
-function waterFields({ plan, planting, keeper, key, change }: PlantingEditing): TemplateResult {
+function waterFields({ plan, planting, form, key, change }: PlantingEditing): TemplateResult {
   return html`${numberField({
-    ...{ keeper, key: key('roots'), label: words.rootDepth, help: help.rootDepth, value: planting.rootDepth },
+    ...{ form, key: key('roots'), label: words.rootDepth, help: help.rootDepth, value: planting.rootDepth },
     ...{ unit: unitOf('rootDepth', plan.units).name, otherwise: words.usual },
     edit: (rootDepth) => change({ rootDepth }),
   })}
   ${choiceField({
-    ...{ keeper, key: key('watering'), label: words.watering, help: help.refill, value: planting.watering ?? '' },
+    ...{ form, key: key('watering'), label: words.watering, help: help.refill, value: planting.watering ?? '' },
     options: [
       { value: '', label: words.asUsual },
       { value: 'keep', label: words.keep },
@@ -116,21 +116,21 @@ function waterFields({ plan, planting, keeper, key, change }: PlantingEditing): 
     edit: (chosen) => change({ watering: chosen === '' ? undefined : (chosen as PlanPlanting['watering']) }),
   })}
   ${checkField({
-    ...{ keeper, key: key('shut-off'), label: words.shutOff, help: help.shutOff, value: planting.shutOff === true },
+    ...{ form, key: key('shut-off'), label: words.shutOff, help: help.shutOff, value: planting.shutOff === true },
     edit: (has) => change({ shutOff: has ? true : undefined }),
   })}`;
 }
 
-function dayFields({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+function dayFields({ planting, form, key, change }: PlantingEditing): TemplateResult {
   const { inGround, establishing } = planting;
   const day = (name: 'from' | 'to', label: string) =>
     textField({
-      ...{ keeper, key: key(`in-${name}`), label, type: 'date', optional: true, value: inGround?.[name] },
+      ...{ form, key: key(`in-${name}`), label, type: 'date', optional: true, value: inGround?.[name] },
       edit: (value) => change({ inGround: withField(inGround ?? {}, name, value) }),
     });
   return html`${day('from', words.inFrom)} ${day('to', words.inTo)}
   ${textField({
-    ...{ keeper, key: key('establishing'), label: words.establishingUntil, type: 'date', optional: true },
+    ...{ form, key: key('establishing'), label: words.establishingUntil, type: 'date', optional: true },
     value: establishing?.until,
     edit: (until) =>
       change({ establishing: until === undefined ? undefined : { factor: 1.3, ...establishing, until } }),
@@ -140,7 +140,7 @@ function dayFields({ planting, keeper, key, change }: PlantingEditing): Template
       ? nothing
       : numberField({
           ...{
-            keeper,
+            form,
             key: key('factor-till'),
             label: words.establishingFactor,
             unit: words.times,
@@ -151,10 +151,10 @@ function dayFields({ planting, keeper, key, change }: PlantingEditing): Template
   }`;
 }
 
-function drynessFields({ planting, keeper, key, change }: PlantingEditing): TemplateResult {
+function drynessFields({ planting, form, key, change }: PlantingEditing): TemplateResult {
   const share = (name: 'allowedDepletion' | 'target' | 'startDepletion', helpText: string, otherwise: string) =>
     numberField({
-      ...{ keeper, key: key(name), label: words[name], help: helpText, value: planting[name], otherwise },
+      ...{ form, key: key(name), label: words[name], help: helpText, value: planting[name], otherwise },
       edit: (value) => change({ [name]: value }),
     });
   return html`<details>
@@ -163,17 +163,17 @@ function drynessFields({ planting, keeper, key, change }: PlantingEditing): Temp
       ${share('allowedDepletion', help.allowedDepletion, words.usual)} ${share('target', help.dryness, '0')}
       ${share('startDepletion', help.dryness, '0')}
       ${textField({
-        ...{ keeper, key: key('note'), label: words.note, value: planting.note, optional: true },
+        ...{ form, key: key('note'), label: words.note, value: planting.note, optional: true },
         edit: (note) => change({ note }),
       })}
     </div></div>
   </details>`;
 }
 
-function zoneField(zone: PlanZone, { plan, planting, keeper, key }: PlantingEditing): TemplateResult | typeof nothing {
+function zoneField(zone: PlanZone, { plan, planting, form, key }: PlantingEditing): TemplateResult | typeof nothing {
   if (plan.zones.length < 2) return nothing;
   return choiceField({
-    ...{ keeper, key: key('zone'), label: words.moveTo, value: zone.id },
+    ...{ form, key: key('zone'), label: words.moveTo, value: zone.id },
     options: plan.zones.map(({ id, name }) => ({
       value: id,
       label: id === zone.id ? `${name} (${words.here})` : name,

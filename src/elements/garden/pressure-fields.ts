@@ -9,18 +9,18 @@ import { choiceField, numberField } from './fields.ts';
 import { withField } from './with-field.ts';
 
 export function pressureFields(line: WateringLine, editing: LineEditing): TemplateResult {
-  const { plan, keeper, key, edit } = editing;
+  const { plan, form, key, edit } = editing;
   return html`<details>
     <summary>${words.more}</summary>
     <div class="part-body"><div class="fields">
       ${emitterFields(line, editing)}
       ${numberField({
-        ...{ keeper, key: key('bore'), label: words.bore, help: help.bore, unit: unitOf('bore', plan.units).name },
+        ...{ form, key: key('bore'), label: words.bore, help: help.bore, unit: unitOf('bore', plan.units).name },
         ...{ value: line.insideDiameter, otherwise: words.usual },
         edit: (insideDiameter) => edit(withField(line, 'insideDiameter', insideDiameter)),
       })}
       ${numberField({
-        ...{ keeper, key: key('rise'), label: words.rise, help: help.rise, unit: '%' },
+        ...{ form, key: key('rise'), label: words.rise, help: help.rise, unit: '%' },
         ...{ value: line.risePercent, otherwise: '0' },
         edit: (risePercent) => edit(withField(line, 'risePercent', risePercent)),
       })}
@@ -28,13 +28,13 @@ export function pressureFields(line: WateringLine, editing: LineEditing): Templa
   </details>`;
 }
 
-function emitterFields(line: WateringLine, { plan, keeper, key, edit }: LineEditing): TemplateResult {
+function emitterFields(line: WateringLine, { plan, form, key, edit }: LineEditing): TemplateResult {
   const { emitter } = line;
   const usual = Number(fromSi(DEFAULTS.leastPressureKpa, 'pressure', plan.units).toPrecision(3));
   const asKind = (kind: string): WateringLine =>
     withField(line, 'emitter', kind === 'plain' ? { kind, exponent: DEFAULTS.exponent } : undefined);
   return html`${choiceField({
-    ...{ keeper, key: key('emitter'), label: words.emitter, help: help.emitter },
+    ...{ form, key: key('emitter'), label: words.emitter, help: help.emitter },
     value: emitter?.kind ?? DEFAULTS.emitter,
     options: (['compensating', 'plain'] as const).map((kind) => ({ value: kind, label: words[kind] })),
     edit: (kind) => edit(asKind(kind)),
@@ -42,11 +42,11 @@ function emitterFields(line: WateringLine, { plan, keeper, key, edit }: LineEdit
   ${
     emitter?.kind === 'plain'
       ? numberField({
-          ...{ keeper, key: key('exponent'), label: words.exponent, help: help.exponent, value: emitter.exponent },
+          ...{ form, key: key('exponent'), label: words.exponent, help: help.exponent, value: emitter.exponent },
           edit: (exponent) => edit({ ...line, emitter: { ...emitter, exponent: exponent ?? Number.NaN } }),
         })
       : numberField({
-          ...{ keeper, key: key('least'), label: words.leastPressure, unit: unitOf('pressure', plan.units).name },
+          ...{ form, key: key('least'), label: words.leastPressure, unit: unitOf('pressure', plan.units).name },
           ...{ value: emitter?.leastPressure, otherwise: String(usual) },
           edit: (leastPressure) =>
             edit(

@@ -10,8 +10,8 @@ import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanSupply } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { FieldKeeper } from './field-keeper.ts';
 import { checkField, choiceField, numberField, textField } from './fields.ts';
+import type { FormController } from './form-controller.ts';
 import { weekdaysField } from './weekdays-field.ts';
 import { withField } from './with-field.ts';
 
@@ -19,57 +19,57 @@ type Source = PlanSupply['sources'][number];
 
 const change = (part: Change<PlanSupply>): Edit => ({ type: 'change-supply', change: part });
 
-export function supplyForm(plan: Plan, keeper: FieldKeeper): TemplateResult {
+export function supplyForm(plan: Plan, form: FormController): TemplateResult {
   const supply = plan.supply ?? { sources: [] };
   const add = () =>
-    keeper.commit(
+    form.commit(
       'add-source',
       '',
       change({ sources: [...supply.sources, { name: words.source(supply.sources.length + 1) }] }),
     );
-  return html`${supply.sources.map((_, place) => sourceForm(plan, supply, place, keeper))}
-    ${keeper.readOnly ? nothing : html`<button @click=${add}>${words.addSource}</button>`}
-    <div class="fields">${windowFields(supply, keeper)} ${allowanceFields(plan, supply, keeper)} ${tankFields(plan, supply, keeper)}</div>`;
+  return html`${supply.sources.map((_, place) => sourceForm(plan, supply, place, form))}
+    ${form.readOnly ? nothing : html`<button @click=${add}>${words.addSource}</button>`}
+    <div class="fields">${windowFields(supply, form)} ${allowanceFields(plan, supply, form)} ${tankFields(plan, supply, form)}</div>`;
 }
 
-function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, keeper: FieldKeeper): TemplateResult {
+function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, form: FormController): TemplateResult {
   const source = sources[place] as Source;
   const key = (name: string) => `source-${place}-${name}`;
   const edit = (next: Source): Edit => change({ sources: sources.with(place, next) });
   const remove = () => {
-    keeper.forget('source-');
-    keeper.commit(key('remove'), '', change({ sources: sources.toSpliced(place, 1) }));
+    form.forget('source-');
+    form.commit(key('remove'), '', change({ sources: sources.toSpliced(place, 1) }));
   };
   return html`<fieldset>
     <legend>${source.name}</legend>
     <div class="fields">
       ${textField({
-        ...{ keeper, key: key('name'), label: words.sourceName, value: source.name },
+        ...{ form, key: key('name'), label: words.sourceName, value: source.name },
         edit: (name) => edit({ ...source, name: name ?? '' }),
       })}
       ${textField({
-        ...{ keeper, key: key('from'), label: words.from, help: words.fromSeason, type: 'date', optional: true },
+        ...{ form, key: key('from'), label: words.from, help: words.fromSeason, type: 'date', optional: true },
         value: source.from,
         edit: (from) => edit(withField(source, 'from', from)),
       })}
-      ${flowFields(plan, source, { keeper, key, edit })}
+      ${flowFields(plan, source, { form, key, edit })}
       ${numberField({
-        ...{ keeper, key: key('pressure'), label: words.pressure, help: help.pressure },
+        ...{ form, key: key('pressure'), label: words.pressure, help: help.pressure },
         ...{ unit: unitOf('pressure', plan.units).name, value: source.pressure, otherwise: words.usual },
         edit: (pressure) => edit(withField(source, 'pressure', pressure)),
       })}
     </div>
-    ${keeper.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, source.name)}</button>`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, source.name)}</button>`}
   </fieldset>`;
 }
 
 interface SourceEditing {
-  readonly keeper: FieldKeeper;
+  readonly form: FormController;
   readonly key: (name: string) => string;
   readonly edit: (source: Source) => Edit;
 }
 
-function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEditing): TemplateResult {
+function flowFields(plan: Plan, source: Source, { form, key, edit }: SourceEditing): TemplateResult {
   const { flow } = source;
   const us = plan.units === 'us';
   const asKind = (kind: string): Source => {
@@ -78,7 +78,7 @@ function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEdi
     return withField(source, 'flow', undefined);
   };
   return html`${choiceField({
-    ...{ keeper, key: key('flow-kind'), label: words.flowKind, value: flow?.kind ?? '' },
+    ...{ form, key: key('flow-kind'), label: words.flowKind, value: flow?.kind ?? '' },
     options: [
       { value: '', label: words.flowUnknown },
       { value: 'typed', label: words.flowTyped },
@@ -89,7 +89,7 @@ function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEdi
   ${
     flow?.kind === 'typed'
       ? numberField({
-          ...{ keeper, key: key('flow'), label: words.flow, value: flow.flow },
+          ...{ form, key: key('flow'), label: words.flow, value: flow.flow },
           unit: unitOf('supplyFlow', plan.units).name,
           edit: (value) => edit({ ...source, flow: { ...flow, flow: value ?? Number.NaN } }),
         })
@@ -98,15 +98,15 @@ function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEdi
   ${
     flow?.kind === 'bucket'
       ? html`${numberField({
-          ...{ keeper, key: key('bucket'), label: words.bucketVolume, help: help.bucket, value: flow.volume },
+          ...{ form, key: key('bucket'), label: words.bucketVolume, help: help.bucket, value: flow.volume },
           unit: unitOf('volume', plan.units).name,
           edit: (volume) => edit({ ...source, flow: { ...flow, volume: volume ?? Number.NaN } }),
         })}
         ${numberField({
-          ...{ keeper, key: key('seconds'), label: words.bucketSeconds, unit: words.seconds, value: flow.seconds },
+          ...{ form, key: key('seconds'), label: words.bucketSeconds, unit: words.seconds, value: flow.seconds },
           edit: (seconds) => edit({ ...source, flow: { ...flow, seconds: seconds ?? Number.NaN } }),
         })}
-        <p class="derived wide">${words.bucketGives(flowInWords(flow, plan, keeper))}</p>`
+        <p class="derived wide">${words.bucketGives(flowInWords(flow, plan, form))}</p>`
       : nothing
   }`;
 }
@@ -114,62 +114,62 @@ function flowFields(plan: Plan, source: Source, { keeper, key, edit }: SourceEdi
 function flowInWords(
   { volume, seconds }: Extract<NonNullable<Source['flow']>, { kind: 'bucket' }>,
   { units }: Plan,
-  { locale }: FieldKeeper,
+  { locale }: FormController,
 ): string {
   const flowLpm = bucketTestFlowLpm({ volumeL: toSi(volume, 'volume', units), seconds });
   return formatQuantity(flowLpm, 'supplyFlow', readerFor(locale, units));
 }
 
-function windowFields({ window }: PlanSupply, keeper: FieldKeeper): TemplateResult {
+function windowFields({ window }: PlanSupply, form: FormController): TemplateResult {
   const hoursPerDay = window?.hoursPerDay ?? DEFAULTS.windowHoursPerDay;
   return html`${numberField({
-    ...{ keeper, key: 'window-hours', label: words.hours, help: help.window, unit: words.hoursUnit },
+    ...{ form, key: 'window-hours', label: words.hours, help: help.window, unit: words.hoursUnit },
     ...{ value: window?.hoursPerDay, otherwise: words.allDay },
     edit: (hours) => change({ window: hours === undefined ? undefined : { ...window, hoursPerDay: hours } }),
   })}
   ${weekdaysField({
-    ...{ keeper, key: 'window-days', label: words.weekdays, value: window?.weekdays },
+    ...{ form, key: 'window-days', label: words.weekdays, value: window?.weekdays },
     edit: (weekdays) => change({ window: withField({ ...window, hoursPerDay }, 'weekdays', weekdays) }),
   })}`;
 }
 
-function allowanceFields({ units }: Plan, { allowance }: PlanSupply, keeper: FieldKeeper): TemplateResult {
+function allowanceFields({ units }: Plan, { allowance }: PlanSupply, form: FormController): TemplateResult {
   const field = (name: 'perWeek' | 'perSeason') =>
     numberField({
-      ...{ keeper, key: `allowance-${name}`, label: words[name], unit: unitOf('volume', units).name },
+      ...{ form, key: `allowance-${name}`, label: words[name], unit: unitOf('volume', units).name },
       ...{ value: allowance?.[name], otherwise: words.noLimit },
       edit: (value) => change({ allowance: withField(allowance ?? {}, name, value) }),
     });
   return html`${field('perWeek')} ${field('perSeason')}`;
 }
 
-function tankFields({ units }: Plan, { tank }: PlanSupply, keeper: FieldKeeper): TemplateResult {
+function tankFields({ units }: Plan, { tank }: PlanSupply, form: FormController): TemplateResult {
   const us = units === 'us';
   const begun = { capacity: us ? 275 : 1000, start: 0 };
   const volume = unitOf('volume', units).name;
   const edit = (next: NonNullable<PlanSupply['tank']>): Edit => change({ tank: next });
   return html`${checkField({
-    ...{ keeper, key: 'tank', label: words.hasTank, help: help.tank, value: tank !== undefined },
+    ...{ form, key: 'tank', label: words.hasTank, help: help.tank, value: tank !== undefined },
     edit: (has) => change({ tank: has ? begun : undefined }),
   })}
   ${
     tank === undefined
       ? nothing
       : html`${numberField({
-          ...{ keeper, key: 'tank-capacity', label: words.capacity, unit: volume, value: tank.capacity },
+          ...{ form, key: 'tank-capacity', label: words.capacity, unit: volume, value: tank.capacity },
           edit: (capacity) => edit({ ...tank, capacity: capacity ?? Number.NaN }),
         })}
         ${numberField({
-          ...{ keeper, key: 'tank-start', label: words.startLevel, unit: volume, value: tank.start },
+          ...{ form, key: 'tank-start', label: words.startLevel, unit: volume, value: tank.start },
           edit: (start) => edit({ ...tank, start: start ?? Number.NaN }),
         })}
         ${numberField({
-          ...{ keeper, key: 'tank-roof', label: words.roofArea, unit: unitOf('area', units).name },
+          ...{ form, key: 'tank-roof', label: words.roofArea, unit: unitOf('area', units).name },
           ...{ value: tank.roofArea, otherwise: words.noRoof },
           edit: (roofArea) => edit(withField(tank, 'roofArea', roofArea)),
         })}
         ${numberField({
-          ...{ keeper, key: 'tank-runoff', label: words.runoff, unit: '0–1' },
+          ...{ form, key: 'tank-runoff', label: words.runoff, unit: '0–1' },
           ...{ value: tank.runoffCoefficient, otherwise: String(DEFAULTS.runoffCoefficient) },
           edit: (runoffCoefficient) => edit(withField(tank, 'runoffCoefficient', runoffCoefficient)),
         })}`

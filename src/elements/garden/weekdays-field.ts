@@ -16,20 +16,20 @@ export function weekdaysField(
     readonly edit: (value: readonly Weekday[] | undefined) => Edit;
   },
 ): TemplateResult {
-  const { keeper, key, label, value, edit } = field;
+  const { form, key, label, value, edit } = field;
   const chosen = new Set(value ?? WEEKDAYS);
-  const names = new Intl.DateTimeFormat(keeper.locale, { weekday: 'short', timeZone: 'UTC' });
+  const names = new Intl.DateTimeFormat(form.locale, { weekday: 'short', timeZone: 'UTC' });
   const toggle = (day: Weekday) => (event: Event) => {
     const { checked } = event.target as HTMLInputElement;
     const next = WEEKDAYS.filter((other) => (other === day ? checked : chosen.has(other)));
-    keeper.commit(key, '', edit(next.length === 0 || next.length === WEEKDAYS.length ? undefined : next));
+    form.commit(key, '', edit(next.length === 0 || next.length === WEEKDAYS.length ? undefined : next));
   };
   return html`<div class="field wide" role="group" aria-label=${label}>
     <span class="label">${label}</span>
     <span class="weekdays">
       ${WEEKDAYS.map(
         (day, place) => html`<label class="check"
-          ><input type="checkbox" .checked=${live(chosen.has(day))} ?disabled=${keeper.readOnly} @change=${toggle(day)} />
+          ><input type="checkbox" .checked=${live(chosen.has(day))} ?disabled=${form.readOnly} @change=${toggle(day)} />
           <span>${names.format(monday + place * MS_PER_DAY)}</span></label
         >`,
       )}

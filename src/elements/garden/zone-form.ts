@@ -17,10 +17,10 @@ import { textureOptions } from './site-form.ts';
 import { weekdaysField } from './weekdays-field.ts';
 
 export function zonePart(zone: PlanZone, place: number, editing: Editing): TemplateResult {
-  const { plan, keeper, isOpen, toggle } = editing;
+  const { plan, form, isOpen, toggle } = editing;
   const add = () => {
     const planting = newPlanting(plan);
-    keeper.commit(`${zone.id}-add`, '', { type: 'add-planting', zone: zone.id, planting });
+    form.commit(`${zone.id}-add`, '', { type: 'add-planting', zone: zone.id, planting });
     toggle(planting.id, true);
   };
   return html`<details class="part" ?open=${isOpen(zone.id)} @toggle=${(event: ToggleEvent) => toggle(zone.id, event.newState === 'open')}>
@@ -30,21 +30,21 @@ export function zonePart(zone: PlanZone, place: number, editing: Editing): Templ
         ? html`<div class="part-body">
             ${zoneFields(zone, editing)}
             ${partActions({
-              ...{ name: zone.name, place, count: plan.zones.length, keeper },
+              ...{ name: zone.name, place, count: plan.zones.length, form },
               copy: () =>
-                keeper.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyOfZone(plan, zone), at: place + 1 }),
-              move: (to) => keeper.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
-              remove: () => keeper.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
+                form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyOfZone(plan, zone), at: place + 1 }),
+              move: (to) => form.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
+              remove: () => form.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
             })}
             ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, editing))}
-            ${keeper.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>${refusal(keeper, `${zone.id}-add`)}`}
+            ${form.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>${refusal(form, `${zone.id}-add`)}`}
           </div>`
         : nothing
     }
   </details>`;
 }
 
-function zoneFields(zone: PlanZone, { plan, keeper }: Editing): TemplateResult {
+function zoneFields(zone: PlanZone, { plan, form }: Editing): TemplateResult {
   const key = (name: string) => `${zone.id}-${name}`;
   const change = (part: Change<Omit<PlanZone, 'id' | 'plantings'>>): Edit => ({
     type: 'change-zone',
@@ -53,33 +53,33 @@ function zoneFields(zone: PlanZone, { plan, keeper }: Editing): TemplateResult {
   });
   return html`<div class="fields">
     ${textField({
-      ...{ keeper, key: key('name'), label: words.zoneName, help: help.zone, value: zone.name },
+      ...{ form, key: key('name'), label: words.zoneName, help: help.zone, value: zone.name },
       edit: (name) => change({ name: name ?? '' }),
     })}
-    ${daysFields(zone, plan.supply?.window?.weekdays ?? WEEKDAYS, { keeper, key, change })} ${ruleField(zone, { keeper, key, change })}
+    ${daysFields(zone, plan.supply?.window?.weekdays ?? WEEKDAYS, { form, key, change })} ${ruleField(zone, { form, key, change })}
     ${numberField({
-      ...{ keeper, key: key('step'), label: words.timerStep, help: help.timerStep, unit: words.minutes },
+      ...{ form, key: key('step'), label: words.timerStep, help: help.timerStep, unit: words.minutes },
       ...{ value: zone.timerStepMinutes, otherwise: String(DEFAULTS.timerStepMinutes) },
       edit: (timerStepMinutes) => change({ timerStepMinutes }),
     })}
     ${numberField({
-      ...{ keeper, key: key('cycle'), label: words.longestCycle, help: help.longestCycle, unit: words.minutes },
+      ...{ form, key: key('cycle'), label: words.longestCycle, help: help.longestCycle, unit: words.minutes },
       ...{ value: zone.longestCycleMinutes, otherwise: words.fromSoil },
       edit: (longestCycleMinutes) => change({ longestCycleMinutes }),
     })}
     ${choiceField({
-      ...{ keeper, key: key('soil'), label: words.zoneSoil, value: zone.soil ?? '' },
+      ...{ form, key: key('soil'), label: words.zoneSoil, value: zone.soil ?? '' },
       options: [{ value: '', label: words.siteSoil }, ...textureOptions],
       edit: (soil) => change({ soil: soil === '' ? undefined : (soil as PlanZone['soil']) }),
     })}
     ${numberField({
-      ...{ keeper, key: key('slope'), label: words.zoneSlope, unit: '%' },
+      ...{ form, key: key('slope'), label: words.zoneSlope, unit: '%' },
       ...{ value: zone.slopePercent, otherwise: words.siteSoil },
       edit: (slopePercent) => change({ slopePercent }),
     })}
-    ${applicationFields(zone, { keeper, key, change })}
+    ${applicationFields(zone, { form, key, change })}
     ${textField({
-      ...{ keeper, key: key('note'), label: words.note, value: zone.note, optional: true },
+      ...{ form, key: key('note'), label: words.note, value: zone.note, optional: true },
       edit: (note) => change({ note }),
     })}
   </div>`;
@@ -89,7 +89,7 @@ function zoneFields(zone: PlanZone, { plan, keeper }: Editing): TemplateResult {
 function daysFields(
   { wateringDays }: PlanZone,
   allowed: readonly Weekday[],
-  { keeper, key, change }: ZoneEditing,
+  { form, key, change }: ZoneEditing,
 ): TemplateResult {
   const isFixed = typeof wateringDays !== 'number';
   const days = isFixed ? wateringDays.length : wateringDays;
@@ -97,24 +97,24 @@ function daysFields(
   return html`${
     isFixed
       ? weekdaysField({
-          ...{ keeper, key: key('weekdays'), label: words.waterOn, value: wateringDays },
+          ...{ form, key: key('weekdays'), label: words.waterOn, value: wateringDays },
           edit: (weekdays) => change({ wateringDays: [...(weekdays ?? WEEKDAYS)] }),
         })
       : numberField({
-          ...{ keeper, key: key('days'), label: words.wateringDays, value: days },
+          ...{ form, key: key('days'), label: words.wateringDays, value: days },
           edit: (count) => change({ wateringDays: count ?? Number.NaN }),
         })
   }
-  ${checkField({ ...{ keeper, key: key('fixed'), label: words.fixedDays, value: isFixed }, edit: fixed })}`;
+  ${checkField({ ...{ form, key: key('fixed'), label: words.fixedDays, value: isFixed }, edit: fixed })}`;
 }
 
 interface ZoneEditing {
-  readonly keeper: Editing['keeper'];
+  readonly form: Editing['form'];
   readonly key: (name: string) => string;
   readonly change: (part: Change<Omit<PlanZone, 'id' | 'plantings'>>) => Edit;
 }
 
-function ruleField(zone: PlanZone, { keeper, key, change }: ZoneEditing): TemplateResult {
+function ruleField(zone: PlanZone, { form, key, change }: ZoneEditing): TemplateResult {
   const { rule } = zone;
   const chosen = rule === undefined ? 'thirstiest' : rule.kind === 'planting' ? `planting:${rule.planting}` : rule.kind;
   const read = (value: string): PlanZone['rule'] => {
@@ -122,7 +122,7 @@ function ruleField(zone: PlanZone, { keeper, key, change }: ZoneEditing): Templa
     return value.startsWith('planting:') ? { kind: 'planting', planting: value.slice(9) } : undefined;
   };
   return choiceField({
-    ...{ keeper, key: key('rule'), label: words.rule, value: chosen },
+    ...{ form, key: key('rule'), label: words.rule, value: chosen },
     options: [
       { value: 'thirstiest', label: words.thirstiest },
       { value: 'area-weighted', label: words.areaWeighted },
@@ -135,13 +135,13 @@ function ruleField(zone: PlanZone, { keeper, key, change }: ZoneEditing): Templa
 /** A share that is asked for starts from what is usual. */
 const USUAL = { efficiency: 0.81, 'distribution-uniformity': 0.8 } as const;
 
-function applicationFields({ application }: PlanZone, { keeper, key, change }: ZoneEditing): TemplateResult {
+function applicationFields({ application }: PlanZone, { form, key, change }: ZoneEditing): TemplateResult {
   const asKind = (kind: string): PlanZone['application'] => {
     if (kind === 'efficiency' || kind === 'distribution-uniformity') return { kind, value: USUAL[kind] };
     return kind === 'computed' ? { kind } : undefined;
   };
   return html`${choiceField({
-    ...{ keeper, key: key('application'), label: words.application, value: application?.kind ?? '' },
+    ...{ form, key: key('application'), label: words.application, value: application?.kind ?? '' },
     options: [
       { value: '', label: words.applicationDefault },
       { value: 'efficiency', label: words.applicationEfficiency },
@@ -154,7 +154,7 @@ function applicationFields({ application }: PlanZone, { keeper, key, change }: Z
     application === undefined || application.kind === 'computed'
       ? nothing
       : numberField({
-          ...{ keeper, key: key('share'), label: words.share, unit: '0–1', value: application.value },
+          ...{ form, key: key('share'), label: words.share, unit: '0–1', value: application.value },
           edit: (value) => change({ application: { ...application, value: value ?? Number.NaN } }),
         })
   }`;

@@ -16,7 +16,7 @@ export interface Refused {
   readonly says: string;
 }
 
-export class FieldKeeper implements ReactiveController {
+export class FormController implements ReactiveController {
   readonly plan: PlanConsumer;
   readonly #host: ReactiveControllerHost;
   readonly #refused = new Map<string, Refused>();
