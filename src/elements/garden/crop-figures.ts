@@ -5,14 +5,14 @@ import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { PlantingEditing } from './editing.ts';
 import { checkField, numberField } from './fields.ts';
+import type { PlantingContext } from './form-context.ts';
 import { withField } from './with-field.ts';
 
 type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;
 
 /** Each starts from what is published. */
-export function cropFigures(need: CropNeed, { form, key, change }: PlantingEditing): TemplateResult {
+export function cropFigures(need: CropNeed, { form, key, change }: PlantingContext): TemplateResult {
   const edit = (next: CropNeed) => change({ need: next });
   const { stages, coefficients } = need;
   return html`${checkField({

@@ -6,10 +6,10 @@ import { formatCount } from '../../language/format/count.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { Editing } from './editing.ts';
+import type { FormContext } from './form-context.ts';
 
 /** `3 plantings, 2.4 gpm when all is open`. */
-export function zoneSays({ id }: PlanZone, { season, reading }: Editing): string {
+export function zoneSays({ id }: PlanZone, { season, reading }: FormContext): string {
   const zone = season.garden.zones.find((candidate) => candidate.id === id);
   const flows = (zone?.plantings ?? []).map(({ lines }) => Math.max(0, ...lines.map(({ flowLph }) => flowLph)));
   const flowLpm = flows.reduce((sum, flow) => sum + flow, 0) / 60;
@@ -25,14 +25,14 @@ export interface LineSays {
 }
 
 /** What one line of a planting gives, and how long a run of it may be at the source's pressure. */
-export function lineSays(planting: PlanPlanting, place: number, editing: Editing): LineSays | undefined {
-  const { season, reading } = editing;
+export function lineSays(planting: PlanPlanting, place: number, context: FormContext): LineSays | undefined {
+  const { season, reading } = context;
   const found = season.garden.zones.flatMap(({ plantings }) => plantings).find(({ id }) => id === planting.id);
   const line = found?.lines[inOrder(planting.lines, place)];
   if (found === undefined || line === undefined || line.flowLph === 0) return undefined;
   const flow = formatQuantity(line.flowLph, 'emitterFlow', reading);
   const rate = formatQuantity(line.flowLph / found.areaM2, 'rate', reading);
-  return { flow: words.derivedLine(flow, rate), ...runSays(found, line, editing) };
+  return { flow: words.derivedLine(flow, rate), ...runSays(found, line, context) };
 }
 
 /** The engine has a planting's lines in order of their day, a plan as they were typed. */
@@ -47,7 +47,7 @@ function inOrder(lines: readonly PlanLine[], place: number): number {
 function runSays(
   planting: GardenPlanting,
   line: GardenLine,
-  { season, reading }: Editing,
+  { season, reading }: FormContext,
 ): Pick<LineSays, 'run' | 'isTooLong'> {
   const { span, supply } = season.garden;
   const day = Math.max(line.from, span.firstDay);

@@ -13,7 +13,7 @@ import { todayHere } from '../shared/today-here.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { climateForm } from './climate-form.ts';
-import type { Editing } from './editing.ts';
+import type { FormContext } from './form-context.ts';
 import { FormController } from './form-controller.ts';
 import { newZone } from './new-parts.ts';
 import { planForm } from './plan-form.ts';
@@ -49,7 +49,7 @@ export class GardenBody {
     const { view } = this.#plan;
     if (view.plan === undefined || view.season === undefined) return this.#start(view);
     const { plan, season, locale } = view;
-    const editing: Editing = {
+    const context: FormContext = {
       ...{ plan, season, form: this.#form, reading: readerFor(locale, plan.units) },
       isOpen: (id) => this.#host.isOpen(id),
       toggle: (id, open) => this.#host.open(id, open),
@@ -61,7 +61,7 @@ export class GardenBody {
       ${this.#section('supply', words.supply, () => supplyForm(plan, this.#form))}
       <h3>${words.zones}</h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
-      ${plan.zones.map((zone, place) => zonePart(zone, place, editing))}
+      ${plan.zones.map((zone, place) => zonePart(zone, place, context))}
       ${view.readOnly ? nothing : this.#foot(view)}
       ${cautionsTemplate(plan.supply?.tank !== undefined)}`;
   }

@@ -3,15 +3,15 @@ import { html, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
 import type { PlanLine } from '../../plan/schema/plan-schema.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { LineEditing } from './editing.ts';
 import { choiceField, numberField } from './fields.ts';
+import type { LineContext } from './form-context.ts';
 import { withField } from './with-field.ts';
 
 type Dripline = Extract<PlanLine, { kind: 'dripline' }>;
 type Layout = Dripline['layout'];
 
-export function layoutFields(line: Dripline, editing: LineEditing): TemplateResult {
-  const { plan, form, key, edit } = editing;
+export function layoutFields(line: Dripline, context: LineContext): TemplateResult {
+  const { plan, form, key, edit } = context;
   const us = plan.units === 'us';
   const asKind = (kind: string): Layout => {
     if (kind === 'length') return { kind, length: us ? 40 : 12 };
@@ -26,10 +26,10 @@ export function layoutFields(line: Dripline, editing: LineEditing): TemplateResu
     ],
     edit: (kind) => edit({ ...line, layout: asKind(kind) }),
   })}
-  ${sizeFields(line, editing)}`;
+  ${sizeFields(line, context)}`;
 }
 
-function sizeFields(line: Dripline, { plan, form, key, edit }: LineEditing): TemplateResult {
+function sizeFields(line: Dripline, { plan, form, key, edit }: LineContext): TemplateResult {
   const { layout } = line;
   const laid = (next: Layout) => edit({ ...line, layout: next });
   if (layout.kind === 'loops') {

@@ -7,8 +7,8 @@ import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-sc
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { lineSays } from './derived.ts';
-import type { LineEditing, PlantingEditing, WateringLine } from './editing.ts';
 import { choiceField, numberField, textField } from './fields.ts';
+import type { LineContext, PlantingContext, WateringLine } from './form-context.ts';
 import { layoutFields } from './layout-fields.ts';
 import { newLine } from './new-parts.ts';
 import { pressureFields } from './pressure-fields.ts';
@@ -21,12 +21,12 @@ export interface LinePlace {
   readonly index: number;
 }
 
-export function linePart({ zone, planting, line, index }: LinePlace, editing: PlantingEditing): TemplateResult {
-  const { plan, form } = editing;
+export function linePart({ zone, planting, line, index }: LinePlace, context: PlantingContext): TemplateResult {
+  const { plan, form } = context;
   const at = { zone: zone.id, planting: planting.id, index };
   const key = (name: string) => `${planting.id}-line-${index}-${name}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
-  const says = lineSays(planting, index, editing);
+  const says = lineSays(planting, index, context);
   const remove = () => {
     form.forget(`${planting.id}-line-`);
     form.commit(key('remove'), '', { type: 'remove-line', ...at });
@@ -46,9 +46,9 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
         ...{ form, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
         edit: (from) => edit(withField(line, 'from', from)),
       })}
-      ${line.kind === 'solid' ? nothing : emitterFields(line, { ...editing, key, edit })}
+      ${line.kind === 'solid' ? nothing : emitterFields(line, { ...context, key, edit })}
     </div>
-    ${line.kind === 'solid' ? nothing : pressureFields(line, { ...editing, key, edit })}
+    ${line.kind === 'solid' ? nothing : pressureFields(line, { ...context, key, edit })}
     ${says === undefined ? nothing : html`<p class="derived">${says.flow} <span class=${says.isTooLong ? 'too-long' : ''}>${says.run}</span></p>`}
     ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
   </fieldset>`;
@@ -56,8 +56,8 @@ export function linePart({ zone, planting, line, index }: LinePlace, editing: Pl
 
 const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
 
-function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult {
-  const { plan, form, key, edit } = editing;
+function emitterFields(line: WateringLine, context: LineContext): TemplateResult {
+  const { plan, form, key, edit } = context;
   return html`${numberField({
     ...{ form, key: key('flow'), label: words.emitterFlow, value: line.flow },
     unit: unitOf('emitterFlow', plan.units).name,
@@ -70,7 +70,7 @@ function emitterFields(line: WateringLine, editing: LineEditing): TemplateResult
           unit: unitOf('spacing', plan.units).name,
           edit: (spacing) => edit({ ...line, spacing: spacing ?? Number.NaN }),
         })}
-        ${layoutFields(line, editing)}`
+        ${layoutFields(line, context)}`
       : numberField({
           ...{ form, key: key('count'), label: line.kind === 'point' ? words.emitterCount : words.sprayCount },
           value: line.count,

@@ -8,12 +8,12 @@ import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { cropFigures } from './crop-figures.ts';
-import type { PlantingEditing } from './editing.ts';
 import { choiceField, numberField, textField } from './fields.ts';
+import type { PlantingContext } from './form-context.ts';
 import { withField } from './with-field.ts';
 
-export function needFields(editing: PlantingEditing): TemplateResult {
-  const { plan, planting, form, key, change } = editing;
+export function needFields(context: PlantingContext): TemplateResult {
+  const { plan, planting, form, key, change } = context;
   const { need } = planting;
   const asKind = (kind: string): PlanNeed => {
     if (kind === 'crop') return { kind, crop: 'tomato', plantedOn: plan.season.firstDay };
@@ -28,12 +28,12 @@ export function needFields(editing: PlantingEditing): TemplateResult {
     ],
     edit: (kind) => change({ need: asKind(kind) }),
   })}
-  ${need.kind === 'crop' ? cropFields(need, editing) : landscapeFields(need, editing)}`;
+  ${need.kind === 'crop' ? cropFields(need, context) : landscapeFields(need, context)}`;
 }
 
 type Landscape = Exclude<PlanNeed, { kind: 'crop' }>;
 
-function landscapeFields(need: Landscape, { form, key, change }: PlantingEditing): TemplateResult {
+function landscapeFields(need: Landscape, { form, key, change }: PlantingContext): TemplateResult {
   const factor = (name: 'factor' | 'density' | 'microclimate', otherwise: string, helpText?: string) =>
     numberField({
       ...{ form, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
@@ -44,7 +44,7 @@ function landscapeFields(need: Landscape, { form, key, change }: PlantingEditing
   ${factor('microclimate', String(DEFAULTS.microclimate), help.microclimate)}`;
 }
 
-type Changing = Pick<PlantingEditing, 'form' | 'key' | 'change'>;
+type Changing = Pick<PlantingContext, 'form' | 'key' | 'change'>;
 
 function classField(need: Extract<PlanNeed, { kind: 'class' }>, { form, key, change }: Changing): TemplateResult {
   return choiceField({
@@ -62,8 +62,8 @@ function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { form, key, chang
   });
 }
 
-function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, editing: PlantingEditing): TemplateResult {
-  const { form, key, change } = editing;
+function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, context: PlantingContext): TemplateResult {
+  const { form, key, change } = context;
   return html`${choiceField({
     ...{ form, key: key('crop'), label: words.crop, value: need.crop },
     options: CROPS.map(({ id, name }) => ({ value: id, label: name })),
@@ -73,5 +73,5 @@ function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, editing: Planting
     ...{ form, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
     edit: (plantedOn) => change({ need: { ...need, plantedOn: plantedOn ?? '' } }),
   })}
-  ${cropFigures(need, editing)}`;
+  ${cropFigures(need, context)}`;
 }

@@ -4,8 +4,8 @@ import { unitOf } from '../../engine/units.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { Editing, PlantingEditing } from './editing.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
+import type { FormContext, PlantingContext } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
 import { copyOfPlanting, nextLine } from './new-parts.ts';
@@ -19,11 +19,11 @@ export interface PlantingPlace {
   readonly place: number;
 }
 
-export function plantingPart({ zone, planting, place }: PlantingPlace, shared: Editing): TemplateResult {
+export function plantingPart({ zone, planting, place }: PlantingPlace, shared: FormContext): TemplateResult {
   const { plan, form, isOpen, toggle } = shared;
   const { id, name } = planting;
   const at = { zone: zone.id, planting: id };
-  const editing: PlantingEditing = {
+  const context: PlantingContext = {
     ...shared,
     planting,
     key: (field) => `${id}-${field}`,
@@ -36,10 +36,10 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
       isOpen(id)
         ? html`<div class="part-body">
             <div class="fields">
-              ${nameField(editing)} ${needFields(editing)} ${extentFields(editing)} ${waterFields(editing)}
-              ${dayFields(editing)} ${zoneField(zone, editing)}
+              ${nameField(context)} ${needFields(context)} ${extentFields(context)} ${waterFields(context)}
+              ${dayFields(context)} ${zoneField(zone, context)}
             </div>
-            ${drynessFields(editing)}
+            ${drynessFields(context)}
             ${partActions({
               ...{ name, place, count: zone.plantings.length, form },
               copy: () =>
@@ -54,7 +54,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
             })}
             <h4>${words.lines}</h4>
             ${planting.lines.length === 0 ? html`<p class="help">${words.noLine}</p>` : nothing}
-            ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, editing))}
+            ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, context))}
             ${form.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>${refusal(form, `${id}-add`)}`}
           </div>`
         : nothing
@@ -62,14 +62,14 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: E
   </details>`;
 }
 
-function nameField({ planting, form, key, change }: PlantingEditing): TemplateResult {
+function nameField({ planting, form, key, change }: PlantingContext): TemplateResult {
   return textField({
     ...{ form, key: key('name'), label: words.plantingName, value: planting.name },
     edit: (name) => change({ name: name ?? '' }),
   });
 }
 
-function extentFields({ plan, planting, form, key, change }: PlantingEditing): TemplateResult {
+function extentFields({ plan, planting, form, key, change }: PlantingContext): TemplateResult {
   const { extent } = planting;
   const us = plan.units === 'us';
   const asKind = (kind: string): PlanPlanting['extent'] =>
@@ -100,7 +100,7 @@ function extentFields({ plan, planting, form, key, change }: PlantingEditing): T
   }`;
 }
 
-function waterFields({ plan, planting, form, key, change }: PlantingEditing): TemplateResult {
+function waterFields({ plan, planting, form, key, change }: PlantingContext): TemplateResult {
   return html`${numberField({
     ...{ form, key: key('roots'), label: words.rootDepth, help: help.rootDepth, value: planting.rootDepth },
     ...{ unit: unitOf('rootDepth', plan.units).name, otherwise: words.usual },
@@ -121,7 +121,7 @@ function waterFields({ plan, planting, form, key, change }: PlantingEditing): Te
   })}`;
 }
 
-function dayFields({ planting, form, key, change }: PlantingEditing): TemplateResult {
+function dayFields({ planting, form, key, change }: PlantingContext): TemplateResult {
   const { inGround, establishing } = planting;
   const day = (name: 'from' | 'to', label: string) =>
     textField({
@@ -151,7 +151,7 @@ function dayFields({ planting, form, key, change }: PlantingEditing): TemplateRe
   }`;
 }
 
-function drynessFields({ planting, form, key, change }: PlantingEditing): TemplateResult {
+function drynessFields({ planting, form, key, change }: PlantingContext): TemplateResult {
   const share = (name: 'allowedDepletion' | 'target' | 'startDepletion', helpText: string, otherwise: string) =>
     numberField({
       ...{ form, key: key(name), label: words[name], help: helpText, value: planting[name], otherwise },
@@ -170,7 +170,7 @@ function drynessFields({ planting, form, key, change }: PlantingEditing): Templa
   </details>`;
 }
 
-function zoneField(zone: PlanZone, { plan, planting, form, key }: PlantingEditing): TemplateResult | typeof nothing {
+function zoneField(zone: PlanZone, { plan, planting, form, key }: PlantingContext): TemplateResult | typeof nothing {
   if (plan.zones.length < 2) return nothing;
   return choiceField({
     ...{ form, key: key('zone'), label: words.moveTo, value: zone.id },

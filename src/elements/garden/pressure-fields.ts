@@ -4,16 +4,16 @@ import { fromSi, unitOf } from '../../engine/units.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { LineEditing, WateringLine } from './editing.ts';
 import { choiceField, numberField } from './fields.ts';
+import type { LineContext, WateringLine } from './form-context.ts';
 import { withField } from './with-field.ts';
 
-export function pressureFields(line: WateringLine, editing: LineEditing): TemplateResult {
-  const { plan, form, key, edit } = editing;
+export function pressureFields(line: WateringLine, context: LineContext): TemplateResult {
+  const { plan, form, key, edit } = context;
   return html`<details>
     <summary>${words.more}</summary>
     <div class="part-body"><div class="fields">
-      ${emitterFields(line, editing)}
+      ${emitterFields(line, context)}
       ${numberField({
         ...{ form, key: key('bore'), label: words.bore, help: help.bore, unit: unitOf('bore', plan.units).name },
         ...{ value: line.insideDiameter, otherwise: words.usual },
@@ -28,7 +28,7 @@ export function pressureFields(line: WateringLine, editing: LineEditing): Templa
   </details>`;
 }
 
-function emitterFields(line: WateringLine, { plan, form, key, edit }: LineEditing): TemplateResult {
+function emitterFields(line: WateringLine, { plan, form, key, edit }: LineContext): TemplateResult {
   const { emitter } = line;
   const usual = Number(fromSi(DEFAULTS.leastPressureKpa, 'pressure', plan.units).toPrecision(3));
   const asKind = (kind: string): WateringLine =>

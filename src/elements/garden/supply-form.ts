@@ -63,13 +63,13 @@ function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, form: Fo
   </fieldset>`;
 }
 
-interface SourceEditing {
+interface SourceContext {
   readonly form: FormController;
   readonly key: (name: string) => string;
   readonly edit: (source: Source) => Edit;
 }
 
-function flowFields(plan: Plan, source: Source, { form, key, edit }: SourceEditing): TemplateResult {
+function flowFields(plan: Plan, source: Source, { form, key, edit }: SourceContext): TemplateResult {
   const { flow } = source;
   const us = plan.units === 'us';
   const asKind = (kind: string): Source => {

@@ -8,27 +8,27 @@ import { spread } from '../../plan/spread.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { zoneSays } from './derived.ts';
-import type { Editing } from './editing.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
+import type { FormContext } from './form-context.ts';
 import { copyOfZone, newPlanting } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
 import { weekdaysField } from './weekdays-field.ts';
 
-export function zonePart(zone: PlanZone, place: number, editing: Editing): TemplateResult {
-  const { plan, form, isOpen, toggle } = editing;
+export function zonePart(zone: PlanZone, place: number, context: FormContext): TemplateResult {
+  const { plan, form, isOpen, toggle } = context;
   const add = () => {
     const planting = newPlanting(plan);
     form.commit(`${zone.id}-add`, '', { type: 'add-planting', zone: zone.id, planting });
     toggle(planting.id, true);
   };
   return html`<details class="part" ?open=${isOpen(zone.id)} @toggle=${(event: ToggleEvent) => toggle(zone.id, event.newState === 'open')}>
-    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSays(zone, editing)}</span></summary>
+    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSays(zone, context)}</span></summary>
     ${
       isOpen(zone.id)
         ? html`<div class="part-body">
-            ${zoneFields(zone, editing)}
+            ${zoneFields(zone, context)}
             ${partActions({
               ...{ name: zone.name, place, count: plan.zones.length, form },
               copy: () =>
@@ -36,7 +36,7 @@ export function zonePart(zone: PlanZone, place: number, editing: Editing): Templ
               move: (to) => form.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
               remove: () => form.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
             })}
-            ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, editing))}
+            ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, context))}
             ${form.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>${refusal(form, `${zone.id}-add`)}`}
           </div>`
         : nothing
@@ -44,7 +44,7 @@ export function zonePart(zone: PlanZone, place: number, editing: Editing): Templ
   </details>`;
 }
 
-function zoneFields(zone: PlanZone, { plan, form }: Editing): TemplateResult {
+function zoneFields(zone: PlanZone, { plan, form }: FormContext): TemplateResult {
   const key = (name: string) => `${zone.id}-${name}`;
   const change = (part: Change<Omit<PlanZone, 'id' | 'plantings'>>): Edit => ({
     type: 'change-zone',
@@ -89,7 +89,7 @@ function zoneFields(zone: PlanZone, { plan, form }: Editing): TemplateResult {
 function daysFields(
   { wateringDays }: PlanZone,
   allowed: readonly Weekday[],
-  { form, key, change }: ZoneEditing,
+  { form, key, change }: ZoneContext,
 ): TemplateResult {
   const isFixed = typeof wateringDays !== 'number';
   const days = isFixed ? wateringDays.length : wateringDays;
@@ -108,13 +108,13 @@ function daysFields(
   ${checkField({ ...{ form, key: key('fixed'), label: words.fixedDays, value: isFixed }, edit: fixed })}`;
 }
 
-interface ZoneEditing {
-  readonly form: Editing['form'];
+interface ZoneContext {
+  readonly form: FormContext['form'];
   readonly key: (name: string) => string;
   readonly change: (part: Change<Omit<PlanZone, 'id' | 'plantings'>>) => Edit;
 }
 
-function ruleField(zone: PlanZone, { form, key, change }: ZoneEditing): TemplateResult {
+function ruleField(zone: PlanZone, { form, key, change }: ZoneContext): TemplateResult {
   const { rule } = zone;
   const chosen = rule === undefined ? 'thirstiest' : rule.kind === 'planting' ? `planting:${rule.planting}` : rule.kind;
   const read = (value: string): PlanZone['rule'] => {
@@ -135,7 +135,7 @@ function ruleField(zone: PlanZone, { form, key, change }: ZoneEditing): Template
 /** A share that is asked for starts from what is usual. */
 const USUAL = { efficiency: 0.81, 'distribution-uniformity': 0.8 } as const;
 
-function applicationFields({ application }: PlanZone, { form, key, change }: ZoneEditing): TemplateResult {
+function applicationFields({ application }: PlanZone, { form, key, change }: ZoneContext): TemplateResult {
   const asKind = (kind: string): PlanZone['application'] => {
     if (kind === 'efficiency' || kind === 'distribution-uniformity') return { kind, value: USUAL[kind] };
     return kind === 'computed' ? { kind } : undefined;

@@ -5,7 +5,7 @@ import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanLine, PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import type { FormController } from './form-controller.ts';
 
-export interface Editing {
+export interface FormContext {
   readonly plan: Plan;
   readonly season: Season;
   readonly form: FormController;
@@ -16,7 +16,7 @@ export interface Editing {
 }
 
 /** The same for the parts of one planting's form. */
-export interface PlantingEditing extends Editing {
+export interface PlantingContext extends FormContext {
   readonly planting: PlanPlanting;
   /** Key of one of its fields. */
   readonly key: (field: string) => string;
@@ -27,7 +27,7 @@ export interface PlantingEditing extends Editing {
 export type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
 
 /** The same for the parts of one line's form. */
-export interface LineEditing extends Pick<Editing, 'plan' | 'form'> {
+export interface LineContext extends Pick<FormContext, 'plan' | 'form'> {
   readonly key: (field: string) => string;
   readonly edit: (line: PlanLine) => Edit;
 }
