@@ -6,12 +6,12 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import { lineSays } from './derived.ts';
 import { choiceField, numberField, textField } from './fields.ts';
 import type { LineContext, PlantingContext, WateringLine } from './form-context.ts';
 import { layoutFields } from './layout-fields.ts';
 import { newLine } from './new-parts.ts';
 import { pressureFields } from './pressure-fields.ts';
+import { lineSummary } from './summaries.ts';
 import { withField } from './with-field.ts';
 
 export interface LinePlace {
@@ -26,7 +26,7 @@ export function linePart({ zone, planting, line, index }: LinePlace, context: Pl
   const at = { zone: zone.id, planting: planting.id, index };
   const key = (name: string) => `${planting.id}-line-${index}-${name}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
-  const says = lineSays(planting, index, context);
+  const says = lineSummary(planting, index, context);
   const remove = () => {
     form.forget(`${planting.id}-line-`);
     form.commit(key('remove'), '', { type: 'remove-line', ...at });

@@ -7,13 +7,13 @@ import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { spread } from '../../plan/spread.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
-import { zoneSays } from './derived.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import type { FormContext } from './form-context.ts';
 import { copyOfZone, newPlanting } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
+import { zoneSummary } from './summaries.ts';
 import { weekdaysField } from './weekdays-field.ts';
 
 export function zonePart(zone: PlanZone, place: number, context: FormContext): TemplateResult {
@@ -24,7 +24,7 @@ export function zonePart(zone: PlanZone, place: number, context: FormContext): T
     toggle(planting.id, true);
   };
   return html`<details class="part" ?open=${isOpen(zone.id)} @toggle=${(event: ToggleEvent) => toggle(zone.id, event.newState === 'open')}>
-    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSays(zone, context)}</span></summary>
+    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSummary(zone, context)}</span></summary>
     ${
       isOpen(zone.id)
         ? html`<div class="part-body">

@@ -1,4 +1,4 @@
-/** Figures that follow from what was typed, said at once beside it. */
+/** What zones and lines come to: figures that follow from what was typed, shown beside it. */
 import type { GardenLine, GardenPlanting } from '../../engine/garden.ts';
 import { plantingLine } from '../../engine/line/zone-lines.ts';
 import { inletPressureOn } from '../../engine/supply/source-on.ts';
@@ -9,7 +9,7 @@ import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FormContext } from './form-context.ts';
 
 /** `3 plantings, 2.4 gpm when all is open`. */
-export function zoneSays({ id }: PlanZone, { season, reading }: FormContext): string {
+export function zoneSummary({ id }: PlanZone, { season, reading }: FormContext): string {
   const zone = season.garden.zones.find((candidate) => candidate.id === id);
   const flows = (zone?.plantings ?? []).map(({ lines }) => Math.max(0, ...lines.map(({ flowLph }) => flowLph)));
   const flowLpm = flows.reduce((sum, flow) => sum + flow, 0) / 60;
@@ -17,7 +17,7 @@ export function zoneSays({ id }: PlanZone, { season, reading }: FormContext): st
   return words.zoneLine(count, formatQuantity(flowLpm, 'supplyFlow', reading));
 }
 
-export interface LineSays {
+export interface LineSummary {
   readonly flow: string;
   /** Left out where a line has no runs that could be too long. */
   readonly run: string | undefined;
@@ -25,14 +25,14 @@ export interface LineSays {
 }
 
 /** What one line of a planting gives, and how long a run of it may be at the source's pressure. */
-export function lineSays(planting: PlanPlanting, place: number, context: FormContext): LineSays | undefined {
+export function lineSummary(planting: PlanPlanting, place: number, context: FormContext): LineSummary | undefined {
   const { season, reading } = context;
   const found = season.garden.zones.flatMap(({ plantings }) => plantings).find(({ id }) => id === planting.id);
   const line = found?.lines[inOrder(planting.lines, place)];
   if (found === undefined || line === undefined || line.flowLph === 0) return undefined;
   const flow = formatQuantity(line.flowLph, 'emitterFlow', reading);
   const rate = formatQuantity(line.flowLph / found.areaM2, 'rate', reading);
-  return { flow: words.derivedLine(flow, rate), ...runSays(found, line, context) };
+  return { flow: words.derivedLine(flow, rate), ...longestRun(found, line, context) };
 }
 
 /** The engine has a planting's lines in order of their day, a plan as they were typed. */
@@ -44,11 +44,11 @@ function inOrder(lines: readonly PlanLine[], place: number): number {
     .indexOf(place);
 }
 
-function runSays(
+function longestRun(
   planting: GardenPlanting,
   line: GardenLine,
   { season, reading }: FormContext,
-): Pick<LineSays, 'run' | 'isTooLong'> {
+): Pick<LineSummary, 'run' | 'isTooLong'> {
   const { span, supply } = season.garden;
   const day = Math.max(line.from, span.firstDay);
   const solved = plantingLine(planting, planting.lines.indexOf(line), inletPressureOn(supply, day));
