@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
-import { unitOf } from '../../engine/units.ts';
+import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { formatNumber } from '../../language/format/number.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
@@ -12,7 +12,6 @@ import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { choiceField, refusal, textField } from './fields.ts';
 import type { FormController } from './form-controller.ts';
-import { inPlanUnits } from './new-parts.ts';
 
 type Column = 'eto' | 'minTemperature' | 'maxTemperature' | 'rain';
 
@@ -59,6 +58,11 @@ function takeTable({ site: { climate }, units }: Plan, id: string): Edit {
   const row = PUBLISHED_ETO.find((candidate) => candidate.id === id);
   if (row === undefined) return set(climate);
   return set({ ...climate, source: `${row.place}: ${row.source}`, eto: inPlanUnits(row.etoMm, units) });
+}
+
+/** Published figures are in SI: as a person would write them in the plan's units. */
+function inPlanUnits(valuesMm: readonly number[], units: UnitSystem): readonly number[] {
+  return valuesMm.map((mm) => Number(fromSi(mm, 'depth', units).toFixed(units === 'us' ? 2 : 1)));
 }
 
 /** ETo wins where it is given, so temperatures can stay beside it; without it they are needed. */

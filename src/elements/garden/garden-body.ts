@@ -13,9 +13,9 @@ import { todayHere } from '../shared/today-here.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { climateForm } from './climate-form.ts';
+import { createZone } from './create-and-copy.ts';
 import type { FormContext } from './form-context.ts';
 import { FormController } from './form-controller.ts';
-import { newZone } from './new-parts.ts';
 import { planForm } from './plan-form.ts';
 import { gardenStyles } from './runnel-garden.styles.ts';
 import { siteForm } from './site-form.ts';
@@ -84,7 +84,7 @@ export class GardenBody {
   readonly #addZone = (): void => {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
-    const zone = newZone(plan);
+    const zone = createZone(plan);
     this.#form.commit('add-zone', '', { type: 'add-zone', zone });
     this.#host.open(zone.id, true);
   };

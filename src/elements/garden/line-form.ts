@@ -6,10 +6,10 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { createLine } from './create-and-copy.ts';
 import { choiceField, numberField, textField } from './fields.ts';
 import type { LineContext, PlantingContext, WateringLine } from './form-context.ts';
 import { layoutFields } from './layout-fields.ts';
-import { newLine } from './new-parts.ts';
 import { pressureFields } from './pressure-fields.ts';
 import { lineSummary } from './summaries.ts';
 import { withField } from './with-field.ts';
@@ -40,7 +40,7 @@ export function linePart({ zone, planting, line, index }: LinePlace, context: Pl
           value: kind,
           label: words[kind],
         })),
-        edit: (kind) => edit(withDay(newLine(kind as PlanLine['kind'], plan.units), line.from)),
+        edit: (kind) => edit(withDay(createLine(kind as PlanLine['kind'], plan.units), line.from)),
       })}
       ${textField({
         ...{ form, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },

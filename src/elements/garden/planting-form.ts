@@ -4,11 +4,11 @@ import { unitOf } from '../../engine/units.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { copyPlanting, createNextLine } from './create-and-copy.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import type { FormContext, PlantingContext } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
-import { copyOfPlanting, nextLine } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { withField } from './with-field.ts';
 
@@ -29,7 +29,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: F
     key: (field) => `${id}-${field}`,
     change: (part) => ({ type: 'change-planting', ...at, change: part }),
   };
-  const addLine = () => form.commit(`${id}-add`, '', { type: 'add-line', ...at, line: nextLine(plan, planting) });
+  const addLine = () => form.commit(`${id}-add`, '', { type: 'add-line', ...at, line: createNextLine(plan, planting) });
   return html`<details class="part" ?open=${isOpen(id)} @toggle=${(event: ToggleEvent) => toggle(id, event.newState === 'open')}>
     <summary><span class="part-name">${name}</span></summary>
     ${
@@ -46,7 +46,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: F
                 form.commit(`${id}-copy`, '', {
                   type: 'add-planting',
                   zone: zone.id,
-                  planting: copyOfPlanting(plan, planting),
+                  planting: copyPlanting(plan, planting),
                   at: place + 1,
                 }),
               move: (to) => form.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),

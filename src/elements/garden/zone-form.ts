@@ -7,9 +7,9 @@ import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { spread } from '../../plan/spread.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { copyZone, createPlanting } from './create-and-copy.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import type { FormContext } from './form-context.ts';
-import { copyOfZone, newPlanting } from './new-parts.ts';
 import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
@@ -19,7 +19,7 @@ import { weekdaysField } from './weekdays-field.ts';
 export function zonePart(zone: PlanZone, place: number, context: FormContext): TemplateResult {
   const { plan, form, isOpen, toggle } = context;
   const add = () => {
-    const planting = newPlanting(plan);
+    const planting = createPlanting(plan);
     form.commit(`${zone.id}-add`, '', { type: 'add-planting', zone: zone.id, planting });
     toggle(planting.id, true);
   };
@@ -32,7 +32,7 @@ export function zonePart(zone: PlanZone, place: number, context: FormContext): T
             ${partActions({
               ...{ name: zone.name, place, count: plan.zones.length, form },
               copy: () =>
-                form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyOfZone(plan, zone), at: place + 1 }),
+                form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyZone(plan, zone), at: place + 1 }),
               move: (to) => form.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
               remove: () => form.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
             })}

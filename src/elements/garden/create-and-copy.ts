@@ -1,32 +1,32 @@
 /** Zones, plantings and lines to begin with, and copies of those that are there. */
 import { dayNumber, isoDate } from '../../engine/calendar.ts';
-import { fromSi, type UnitSystem } from '../../engine/units.ts';
+import type { UnitSystem } from '../../engine/units.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { groundDays } from '../../plan/to-garden/ground-days.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 
-export function newZone(plan: Plan): PlanZone {
+export function createZone(plan: Plan): PlanZone {
   const name = gardenWords.newZone(plan.zones.length + 1);
   return { id: newZoneId(plan, name), name, wateringDays: 3, plantings: [] };
 }
 
 /** A bed with line in it, so that it has minutes at once: a start to be put right, in round figures of either system. */
-export function newPlanting(plan: Plan): PlanPlanting {
+export function createPlanting(plan: Plan): PlanPlanting {
   const { units } = plan;
   return {
     id: newPlantingId(plan, gardenWords.newPlanting),
     name: gardenWords.newPlanting,
     need: { kind: 'class', class: 'moderate' },
     extent: { kind: 'area', area: units === 'us' ? 100 : 10 },
-    lines: [newLine('dripline', units)],
+    lines: [createLine('dripline', units)],
   };
 }
 
 type LineKind = PlanLine['kind'];
 
 /** Usual goods: 0.6 gph (2.3 L/h) emitters at 12 in (30 cm), two rows. Common practice, no source. */
-export function newLine(kind: LineKind, units: UnitSystem): PlanLine {
+export function createLine(kind: LineKind, units: UnitSystem): PlanLine {
   const us = units === 'us';
   switch (kind) {
     case 'dripline':
@@ -46,8 +46,8 @@ export function newLine(kind: LineKind, units: UnitSystem): PlanLine {
 }
 
 /** A line that takes over from those that lie there, a week after the last of them: each needs a day of its own. */
-export function nextLine({ units, season }: Plan, planting: PlanPlanting): PlanLine {
-  const line = newLine('dripline', units);
+export function createNextLine({ units, season }: Plan, planting: PlanPlanting): PlanLine {
+  const line = createLine('dripline', units);
   const { lines } = planting;
   if (lines.length === 0) return line;
   const first = dayNumber(season.firstDay);
@@ -57,7 +57,7 @@ export function nextLine({ units, season }: Plan, planting: PlanPlanting): PlanL
 }
 
 /** The same zone under a new name and new ids; what was decided for its weeks stays with the first. */
-export function copyOfZone(plan: Plan, zone: PlanZone): PlanZone {
+export function copyZone(plan: Plan, zone: PlanZone): PlanZone {
   const name = `${zone.name} 2`;
   const taken: Plan = { ...plan, zones: [...plan.zones] };
   const plantings: PlanPlanting[] = [];
@@ -77,12 +77,7 @@ export function copyOfZone(plan: Plan, zone: PlanZone): PlanZone {
   };
 }
 
-export function copyOfPlanting(plan: Plan, planting: PlanPlanting): PlanPlanting {
+export function copyPlanting(plan: Plan, planting: PlanPlanting): PlanPlanting {
   const name = `${planting.name} 2`;
   return { ...planting, id: newPlantingId(plan, name), name };
-}
-
-/** Published figures are in SI: as a person would write them in the plan's units. */
-export function inPlanUnits(valuesMm: readonly number[], units: UnitSystem): readonly number[] {
-  return valuesMm.map((mm) => Number(fromSi(mm, 'depth', units).toFixed(units === 'us' ? 2 : 1)));
 }

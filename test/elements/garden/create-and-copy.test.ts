@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { nextLine } from '../../../src/elements/garden/new-parts.ts';
+import { createNextLine } from '../../../src/elements/garden/create-and-copy.ts';
 import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import { readPlan } from '../../../src/plan/reading/read-plan.ts';
@@ -20,13 +20,13 @@ it.each([['mixed garden', mixedGarden()], ['metric garden', metricGarden()], ['o
     for (const zone of plan.zones) {
       for (const planting of zone.plantings) {
         const at = { zone: zone.id, planting: planting.id };
-        const once: Edit = { type: 'add-line', ...at, line: nextLine(plan, planting) };
+        const once: Edit = { type: 'add-line', ...at, line: createNextLine(plan, planting) };
         expect(tryEdit(plan, once), planting.name).toMatchObject({ ok: true });
         const next = applyEdit(plan, once);
         const grown = next.zones.find(({ id }) => id === zone.id)?.plantings.find(({ id }) => id === planting.id);
         if (grown === undefined) throw new Error(`${planting.name} is gone`);
         expect(grown.lines).toHaveLength(planting.lines.length + 1);
-        expect(tryEdit(next, { type: 'add-line', ...at, line: nextLine(next, grown) }), planting.name).toMatchObject({
+        expect(tryEdit(next, { type: 'add-line', ...at, line: createNextLine(next, grown) }), planting.name).toMatchObject({
           ok: true,
         });
       }
