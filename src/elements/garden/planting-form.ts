@@ -4,12 +4,12 @@ import { unitOf } from '../../engine/units.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyPlanting, createNextLine } from './create-and-copy.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import type { FormContext, PlantingContext } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
-import { partActions } from './part-actions.ts';
 import { withField } from './with-field.ts';
 
 export interface PlantingPlace {
@@ -40,7 +40,7 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: F
               ${dayFields(context)} ${zoneField(zone, context)}
             </div>
             ${drynessFields(context)}
-            ${partActions({
+            ${copyMoveRemove({
               ...{ name, place, count: zone.plantings.length, form },
               copy: () =>
                 form.commit(`${id}-copy`, '', {

@@ -7,10 +7,10 @@ import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { spread } from '../../plan/spread.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
+import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyZone, createPlanting } from './create-and-copy.ts';
 import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
 import type { FormContext } from './form-context.ts';
-import { partActions } from './part-actions.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
 import { zoneSummary } from './summaries.ts';
@@ -29,7 +29,7 @@ export function zonePart(zone: PlanZone, place: number, context: FormContext): T
       isOpen(zone.id)
         ? html`<div class="part-body">
             ${zoneFields(zone, context)}
-            ${partActions({
+            ${copyMoveRemove({
               ...{ name: zone.name, place, count: plan.zones.length, form },
               copy: () =>
                 form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyZone(plan, zone), at: place + 1 }),

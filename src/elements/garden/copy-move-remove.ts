@@ -1,9 +1,9 @@
-/** What can be done with a zone or planting as a whole. */
+/** The buttons that copy, move and remove a zone or planting as a whole. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import type { FormController } from './form-controller.ts';
 
-export interface PartActions {
+export interface CopyMoveRemove {
   readonly name: string;
   readonly place: number;
   readonly count: number;
@@ -13,7 +13,7 @@ export interface PartActions {
   readonly remove: () => void;
 }
 
-export function partActions({
+export function copyMoveRemove({
   name,
   place,
   count,
@@ -21,7 +21,7 @@ export function partActions({
   copy,
   move,
   remove,
-}: PartActions): TemplateResult | typeof nothing {
+}: CopyMoveRemove): TemplateResult | typeof nothing {
   if (form.readOnly) return nothing;
   const action = (label: string, act: () => void, disabled = false) =>
     html`<button aria-label=${words.of(label, name)} ?disabled=${disabled} @click=${act}>${label}</button>`;
