@@ -147,13 +147,13 @@ function commitMonths({ climate, column, month, form }: MonthField, key: string,
     .split(/[\n\t;]+/)
     .filter((part) => part.trim() !== '');
   const months = [...monthsOf(climate, column)];
-  for (const [place, part] of parts.slice(0, 12 - month).entries()) {
+  for (const [offset, part] of parts.slice(0, 12 - month).entries()) {
     const parsed = parseNumber(part, form.locale);
     if (parsed.kind === 'unread') {
       form.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
       return;
     }
-    months[month + place] = parsed.value;
+    months[month + offset] = parsed.value;
   }
   if (parts.length === 0) form.refuse(key, text, words.needed);
   else form.commit(key, text, set({ ...climate, [column]: months }));

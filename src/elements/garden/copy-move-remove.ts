@@ -5,7 +5,7 @@ import type { FormController } from './form-controller.ts';
 
 export interface CopyMoveRemove {
   readonly name: string;
-  readonly place: number;
+  readonly index: number;
   readonly count: number;
   readonly form: FormController;
   readonly copy: () => void;
@@ -15,7 +15,7 @@ export interface CopyMoveRemove {
 
 export function copyMoveRemove({
   name,
-  place,
+  index,
   count,
   form,
   copy,
@@ -26,7 +26,7 @@ export function copyMoveRemove({
   const action = (label: string, act: () => void, disabled = false) =>
     html`<button aria-label=${words.of(label, name)} ?disabled=${disabled} @click=${act}>${label}</button>`;
   return html`<div class="actions">
-    ${action(words.copy, copy)} ${action(words.up, () => move(place - 1), place === 0)}
-    ${action(words.down, () => move(place + 1), place === count - 1)} ${action(words.remove, remove)}
+    ${action(words.copy, copy)} ${action(words.up, () => move(index - 1), index === 0)}
+    ${action(words.down, () => move(index + 1), index === count - 1)} ${action(words.remove, remove)}
   </div>`;
 }

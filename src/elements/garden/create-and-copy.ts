@@ -66,8 +66,8 @@ export function copyZone(plan: Plan, zone: PlanZone): PlanZone {
     plantings.push({ ...planting, id: newPlantingId(sofar, planting.name) });
   }
   const named = zone.rule?.kind === 'planting' ? zone.rule.planting : undefined;
-  const place = zone.plantings.findIndex(({ id }) => id === named);
-  const ruled = plantings[place];
+  const index = zone.plantings.findIndex(({ id }) => id === named);
+  const ruled = plantings[index];
   return {
     ...zone,
     id: newZoneId(plan, name),

@@ -1,13 +1,13 @@
 /** A crop's growth stages and coefficients, where a gardener knows them better than the published tables. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { findCrop } from '../../engine/plants/find-crop.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { checkField, numberField } from './fields.ts';
 import type { PlantingContext } from './form-context.ts';
-import { withField } from './with-field.ts';
 
 type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;
 
@@ -17,7 +17,7 @@ export function cropFigures(need: CropNeed, { form, key, change }: PlantingConte
   const { stages, coefficients } = need;
   return html`${checkField({
     ...{ form, key: key('stages'), label: words.ownStages, help: help.stages, value: stages !== undefined },
-    edit: (has) => edit(withField(need, 'stages', has ? publishedStages(need) : undefined)),
+    edit: (has) => edit(changed(need, { stages: has ? publishedStages(need) : undefined })),
   })}
   ${
     stages === undefined
@@ -38,7 +38,7 @@ export function cropFigures(need: CropNeed, { form, key, change }: PlantingConte
   ${checkField({
     ...{ form, key: key('kc'), label: words.ownCoefficients, help: help.coefficients },
     value: coefficients !== undefined,
-    edit: (has) => edit(withField(need, 'coefficients', has ? publishedCoefficients(need) : undefined)),
+    edit: (has) => edit(changed(need, { coefficients: has ? publishedCoefficients(need) : undefined })),
   })}
   ${
     coefficients === undefined

@@ -61,7 +61,7 @@ export class GardenBody {
       ${this.#section('supply', words.supply, () => supplyForm(plan, this.#form))}
       <h3>${words.zones}</h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
-      ${plan.zones.map((zone, place) => zonePart(zone, place, context))}
+      ${plan.zones.map((zone, index) => zonePart(zone, index, context))}
       ${view.readOnly ? nothing : this.#foot(view)}
       ${cautionsTemplate(plan.supply?.tank !== undefined)}`;
   }

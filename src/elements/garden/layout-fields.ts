@@ -1,11 +1,11 @@
 /** How a dripline is laid: by its length, in rows, or in loops round each plant. */
 import { html, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { PlanLine } from '../../plan/schema/plan-schema.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { LineContext } from './form-context.ts';
-import { withField } from './with-field.ts';
 
 type Dripline = Extract<PlanLine, { kind: 'dripline' }>;
 type Layout = Dripline['layout'];
@@ -40,7 +40,7 @@ function sizeFields(line: Dripline, { plan, form, key, edit }: LineContext): Tem
     ${numberField({
       ...{ form, key: key('loop-diameter'), label: words.diameter, unit: unitOf('diameter', plan.units).name },
       ...{ value: layout.diameter, otherwise: words.usual },
-      edit: (diameter) => laid(withField(layout, 'diameter', diameter)),
+      edit: (diameter) => laid(changed(layout, { diameter })),
     })}`;
   }
   const length = numberField({

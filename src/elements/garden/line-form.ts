@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
@@ -12,7 +13,6 @@ import type { LineContext, PlantingContext, WateringLine } from './form-context.
 import { layoutFields } from './layout-fields.ts';
 import { pressureFields } from './pressure-fields.ts';
 import { lineSummary } from './summaries.ts';
-import { withField } from './with-field.ts';
 
 export interface LinePlace {
   readonly zone: PlanZone;
@@ -44,7 +44,7 @@ export function linePart({ zone, planting, line, index }: LinePlace, context: Pl
       })}
       ${textField({
         ...{ form, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
-        edit: (from) => edit(withField(line, 'from', from)),
+        edit: (from) => edit(changed(line, { from })),
       })}
       ${line.kind === 'solid' ? nothing : emitterFields(line, { ...context, key, edit })}
     </div>

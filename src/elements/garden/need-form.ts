@@ -4,13 +4,13 @@ import { CROPS, type CropId } from '../../engine/plants/crops.data.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { cropFigures } from './crop-figures.ts';
 import { choiceField, numberField, textField } from './fields.ts';
 import type { PlantingContext } from './form-context.ts';
-import { withField } from './with-field.ts';
 
 export function needFields(context: PlantingContext): TemplateResult {
   const { plan, planting, form, key, change } = context;
@@ -37,7 +37,7 @@ function landscapeFields(need: Landscape, { form, key, change }: PlantingContext
   const factor = (name: 'factor' | 'density' | 'microclimate', otherwise: string, helpText?: string) =>
     numberField({
       ...{ form, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
-      edit: (value) => change({ need: withField(need, name, value) }),
+      edit: (value) => change({ need: changed(need, { [name]: value }) }),
     });
   return html`${need.kind === 'class' ? classField(need, { form, key, change }) : typeField(need, { form, key, change })}
   ${factor('factor', words.usual)} ${factor('density', String(DEFAULTS.density), help.density)}

@@ -1,6 +1,7 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { unitOf } from '../../engine/units.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
@@ -10,16 +11,15 @@ import { checkField, choiceField, numberField, refusal, textField } from './fiel
 import type { FormContext, PlantingContext } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
-import { withField } from './with-field.ts';
 
 export interface PlantingPlace {
   readonly zone: PlanZone;
   readonly planting: PlanPlanting;
   /** In its zone. */
-  readonly place: number;
+  readonly index: number;
 }
 
-export function plantingPart({ zone, planting, place }: PlantingPlace, shared: FormContext): TemplateResult {
+export function plantingPart({ zone, planting, index }: PlantingPlace, shared: FormContext): TemplateResult {
   const { plan, form, isOpen, toggle } = shared;
   const { id, name } = planting;
   const at = { zone: zone.id, planting: id };
@@ -41,13 +41,13 @@ export function plantingPart({ zone, planting, place }: PlantingPlace, shared: F
             </div>
             ${drynessFields(context)}
             ${copyMoveRemove({
-              ...{ name, place, count: zone.plantings.length, form },
+              ...{ name, index, count: zone.plantings.length, form },
               copy: () =>
                 form.commit(`${id}-copy`, '', {
                   type: 'add-planting',
                   zone: zone.id,
                   planting: copyPlanting(plan, planting),
-                  at: place + 1,
+                  at: index + 1,
                 }),
               move: (to) => form.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
               remove: () => form.commit(`${id}-remove`, '', { type: 'remove-planting', ...at }),
@@ -126,7 +126,7 @@ function dayFields({ planting, form, key, change }: PlantingContext): TemplateRe
   const day = (name: 'from' | 'to', label: string) =>
     textField({
       ...{ form, key: key(`in-${name}`), label, type: 'date', optional: true, value: inGround?.[name] },
-      edit: (value) => change({ inGround: withField(inGround ?? {}, name, value) }),
+      edit: (value) => change({ inGround: changed(inGround ?? {}, { [name]: value }) }),
     });
   return html`${day('from', words.inFrom)} ${day('to', words.inTo)}
   ${textField({

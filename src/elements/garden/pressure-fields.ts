@@ -2,11 +2,11 @@
 import { html, type TemplateResult } from 'lit';
 import { fromSi, unitOf } from '../../engine/units.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
+import { changed } from '../../plan/edits/change.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { LineContext, WateringLine } from './form-context.ts';
-import { withField } from './with-field.ts';
 
 export function pressureFields(line: WateringLine, context: LineContext): TemplateResult {
   const { plan, form, key, edit } = context;
@@ -17,12 +17,12 @@ export function pressureFields(line: WateringLine, context: LineContext): Templa
       ${numberField({
         ...{ form, key: key('bore'), label: words.bore, help: help.bore, unit: unitOf('bore', plan.units).name },
         ...{ value: line.insideDiameter, otherwise: words.usual },
-        edit: (insideDiameter) => edit(withField(line, 'insideDiameter', insideDiameter)),
+        edit: (insideDiameter) => edit(changed(line, { insideDiameter })),
       })}
       ${numberField({
         ...{ form, key: key('rise'), label: words.rise, help: help.rise, unit: '%' },
         ...{ value: line.risePercent, otherwise: '0' },
-        edit: (risePercent) => edit(withField(line, 'risePercent', risePercent)),
+        edit: (risePercent) => edit(changed(line, { risePercent })),
       })}
     </div></div>
   </details>`;
@@ -32,7 +32,7 @@ function emitterFields(line: WateringLine, { plan, form, key, edit }: LineContex
   const { emitter } = line;
   const usual = Number(fromSi(DEFAULTS.leastPressureKpa, 'pressure', plan.units).toPrecision(3));
   const asKind = (kind: string): WateringLine =>
-    withField(line, 'emitter', kind === 'plain' ? { kind, exponent: DEFAULTS.exponent } : undefined);
+    changed(line, { emitter: kind === 'plain' ? { kind, exponent: DEFAULTS.exponent } : undefined });
   return html`${choiceField({
     ...{ form, key: key('emitter'), label: words.emitter, help: help.emitter },
     value: emitter?.kind ?? DEFAULTS.emitter,
@@ -50,11 +50,9 @@ function emitterFields(line: WateringLine, { plan, form, key, edit }: LineContex
           ...{ value: emitter?.leastPressure, otherwise: String(usual) },
           edit: (leastPressure) =>
             edit(
-              withField(
-                line,
-                'emitter',
-                leastPressure === undefined ? undefined : { kind: 'compensating', leastPressure },
-              ),
+              changed(line, {
+                emitter: leastPressure === undefined ? undefined : { kind: 'compensating', leastPressure },
+              }),
             ),
         })
   }`;

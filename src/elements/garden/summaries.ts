@@ -25,10 +25,10 @@ export interface LineSummary {
 }
 
 /** What one line of a planting gives, and how long a run of it may be at the source's pressure. */
-export function lineSummary(planting: PlanPlanting, place: number, context: FormContext): LineSummary | undefined {
+export function lineSummary(planting: PlanPlanting, index: number, context: FormContext): LineSummary | undefined {
   const { season, reading } = context;
   const found = season.garden.zones.flatMap(({ plantings }) => plantings).find(({ id }) => id === planting.id);
-  const line = found?.lines[inOrder(planting.lines, place)];
+  const line = found?.lines[inOrder(planting.lines, index)];
   if (found === undefined || line === undefined || line.flowLph === 0) return undefined;
   const flow = formatQuantity(line.flowLph, 'emitterFlow', reading);
   const rate = formatQuantity(line.flowLph / found.areaM2, 'rate', reading);
@@ -36,12 +36,12 @@ export function lineSummary(planting: PlanPlanting, place: number, context: Form
 }
 
 /** The engine has a planting's lines in order of their day, a plan as they were typed. */
-function inOrder(lines: readonly PlanLine[], place: number): number {
+function inOrder(lines: readonly PlanLine[], index: number): number {
   const day = (at: number) => lines[at]?.from ?? '';
   return lines
     .map((_, at) => at)
     .toSorted((left, right) => day(left).localeCompare(day(right)))
-    .indexOf(place);
+    .indexOf(index);
 }
 
 function longestRun(

@@ -6,6 +6,7 @@ import { toSi, unitOf } from '../../engine/units.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
 import { readerFor } from '../../language/reader.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
+import { changed } from '../../plan/edits/change.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanSupply } from '../../plan/schema/plan-schema.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
@@ -13,7 +14,6 @@ import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { checkField, choiceField, numberField, textField } from './fields.ts';
 import type { FormController } from './form-controller.ts';
 import { weekdaysField } from './weekdays-field.ts';
-import { withField } from './with-field.ts';
 
 type Source = PlanSupply['sources'][number];
 
@@ -27,18 +27,18 @@ export function supplyForm(plan: Plan, form: FormController): TemplateResult {
       '',
       change({ sources: [...supply.sources, { name: words.source(supply.sources.length + 1) }] }),
     );
-  return html`${supply.sources.map((_, place) => sourceForm(plan, supply, place, form))}
+  return html`${supply.sources.map((_, index) => sourceForm(plan, supply, index, form))}
     ${form.readOnly ? nothing : html`<button @click=${add}>${words.addSource}</button>`}
     <div class="fields">${windowFields(supply, form)} ${allowanceFields(plan, supply, form)} ${tankFields(plan, supply, form)}</div>`;
 }
 
-function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, form: FormController): TemplateResult {
-  const source = sources[place] as Source;
-  const key = (name: string) => `source-${place}-${name}`;
-  const edit = (next: Source): Edit => change({ sources: sources.with(place, next) });
+function sourceForm(plan: Plan, { sources }: PlanSupply, index: number, form: FormController): TemplateResult {
+  const source = sources[index] as Source;
+  const key = (name: string) => `source-${index}-${name}`;
+  const edit = (next: Source): Edit => change({ sources: sources.with(index, next) });
   const remove = () => {
     form.forget('source-');
-    form.commit(key('remove'), '', change({ sources: sources.toSpliced(place, 1) }));
+    form.commit(key('remove'), '', change({ sources: sources.toSpliced(index, 1) }));
   };
   return html`<fieldset>
     <legend>${source.name}</legend>
@@ -50,13 +50,13 @@ function sourceForm(plan: Plan, { sources }: PlanSupply, place: number, form: Fo
       ${textField({
         ...{ form, key: key('from'), label: words.from, help: words.fromSeason, type: 'date', optional: true },
         value: source.from,
-        edit: (from) => edit(withField(source, 'from', from)),
+        edit: (from) => edit(changed(source, { from })),
       })}
       ${flowFields(plan, source, { form, key, edit })}
       ${numberField({
         ...{ form, key: key('pressure'), label: words.pressure, help: help.pressure },
         ...{ unit: unitOf('pressure', plan.units).name, value: source.pressure, otherwise: words.usual },
-        edit: (pressure) => edit(withField(source, 'pressure', pressure)),
+        edit: (pressure) => edit(changed(source, { pressure })),
       })}
     </div>
     ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, source.name)}</button>`}
@@ -75,7 +75,7 @@ function flowFields(plan: Plan, source: Source, { form, key, edit }: SourceConte
   const asKind = (kind: string): Source => {
     if (kind === 'typed') return { ...source, flow: { kind, flow: us ? 5 : 20 } };
     if (kind === 'bucket') return { ...source, flow: { kind, volume: us ? 5 : 20, seconds: 60 } };
-    return withField(source, 'flow', undefined);
+    return changed(source, { flow: undefined });
   };
   return html`${choiceField({
     ...{ form, key: key('flow-kind'), label: words.flowKind, value: flow?.kind ?? '' },
@@ -129,7 +129,7 @@ function windowFields({ window }: PlanSupply, form: FormController): TemplateRes
   })}
   ${weekdaysField({
     ...{ form, key: 'window-days', label: words.weekdays, value: window?.weekdays },
-    edit: (weekdays) => change({ window: withField({ ...window, hoursPerDay }, 'weekdays', weekdays) }),
+    edit: (weekdays) => change({ window: changed({ ...window, hoursPerDay }, { weekdays }) }),
   })}`;
 }
 
@@ -138,7 +138,7 @@ function allowanceFields({ units }: Plan, { allowance }: PlanSupply, form: FormC
     numberField({
       ...{ form, key: `allowance-${name}`, label: words[name], unit: unitOf('volume', units).name },
       ...{ value: allowance?.[name], otherwise: words.noLimit },
-      edit: (value) => change({ allowance: withField(allowance ?? {}, name, value) }),
+      edit: (value) => change({ allowance: changed(allowance ?? {}, { [name]: value }) }),
     });
   return html`${field('perWeek')} ${field('perSeason')}`;
 }
@@ -166,12 +166,12 @@ function tankFields({ units }: Plan, { tank }: PlanSupply, form: FormController)
         ${numberField({
           ...{ form, key: 'tank-roof', label: words.roofArea, unit: unitOf('area', units).name },
           ...{ value: tank.roofArea, otherwise: words.noRoof },
-          edit: (roofArea) => edit(withField(tank, 'roofArea', roofArea)),
+          edit: (roofArea) => edit(changed(tank, { roofArea })),
         })}
         ${numberField({
           ...{ form, key: 'tank-runoff', label: words.runoff, unit: '0–1' },
           ...{ value: tank.runoffCoefficient, otherwise: String(DEFAULTS.runoffCoefficient) },
-          edit: (runoffCoefficient) => edit(withField(tank, 'runoffCoefficient', runoffCoefficient)),
+          edit: (runoffCoefficient) => edit(changed(tank, { runoffCoefficient })),
         })}`
   }`;
 }

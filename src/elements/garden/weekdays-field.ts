@@ -28,9 +28,9 @@ export function weekdaysField(
     <span class="label">${label}</span>
     <span class="weekdays">
       ${WEEKDAYS.map(
-        (day, place) => html`<label class="check"
+        (day, index) => html`<label class="check"
           ><input type="checkbox" .checked=${live(chosen.has(day))} ?disabled=${form.readOnly} @change=${toggle(day)} />
-          <span>${names.format(monday + place * MS_PER_DAY)}</span></label
+          <span>${names.format(monday + index * MS_PER_DAY)}</span></label
         >`,
       )}
     </span>

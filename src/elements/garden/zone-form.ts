@@ -16,7 +16,7 @@ import { textureOptions } from './site-form.ts';
 import { zoneSummary } from './summaries.ts';
 import { weekdaysField } from './weekdays-field.ts';
 
-export function zonePart(zone: PlanZone, place: number, context: FormContext): TemplateResult {
+export function zonePart(zone: PlanZone, index: number, context: FormContext): TemplateResult {
   const { plan, form, isOpen, toggle } = context;
   const add = () => {
     const planting = createPlanting(plan);
@@ -30,13 +30,13 @@ export function zonePart(zone: PlanZone, place: number, context: FormContext): T
         ? html`<div class="part-body">
             ${zoneFields(zone, context)}
             ${copyMoveRemove({
-              ...{ name: zone.name, place, count: plan.zones.length, form },
+              ...{ name: zone.name, index, count: plan.zones.length, form },
               copy: () =>
-                form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyZone(plan, zone), at: place + 1 }),
+                form.commit(`${zone.id}-copy`, '', { type: 'add-zone', zone: copyZone(plan, zone), at: index + 1 }),
               move: (to) => form.commit(`${zone.id}-move`, '', { type: 'move-zone', zone: zone.id, to }),
               remove: () => form.commit(`${zone.id}-remove`, '', { type: 'remove-zone', zone: zone.id }),
             })}
-            ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, place: at }, context))}
+            ${zone.plantings.map((planting, index) => plantingPart({ zone, planting, index }, context))}
             ${form.readOnly ? nothing : html`<button class="add" @click=${add}>${words.addPlanting}</button>${refusal(form, `${zone.id}-add`)}`}
           </div>`
         : nothing

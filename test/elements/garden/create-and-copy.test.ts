@@ -26,7 +26,10 @@ it.each([['mixed garden', mixedGarden()], ['metric garden', metricGarden()], ['o
         const grown = next.zones.find(({ id }) => id === zone.id)?.plantings.find(({ id }) => id === planting.id);
         if (grown === undefined) throw new Error(`${planting.name} is gone`);
         expect(grown.lines).toHaveLength(planting.lines.length + 1);
-        expect(tryEdit(next, { type: 'add-line', ...at, line: createNextLine(next, grown) }), planting.name).toMatchObject({
+        expect(
+          tryEdit(next, { type: 'add-line', ...at, line: createNextLine(next, grown) }),
+          planting.name,
+        ).toMatchObject({
           ok: true,
         });
       }
