@@ -4,9 +4,10 @@
  */
 import { chart } from './en/chart.ts';
 import { dates } from './en/dates.ts';
+import { entry } from './en/entry.ts';
 import { units } from './en/units.ts';
 
-export const en = { chart, dates, units };
+export const en = { chart, dates, entry, units };
 
 /** What a language has to say, area by area. A missing, an extra or a wrongly parametered message does not compile. */
 export type Words = typeof en;

@@ -5,9 +5,10 @@ import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
 import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { formatNumber } from '../../language/format/number.ts';
+import { parseNumber } from '../../language/format/parse-number.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
-import { parseNumber } from '../../sheet/entry/parse-number.ts';
 import { gardenHelp as help } from '../shared/words/garden-help.ts';
 import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { choiceField, refusal, textField } from './fields.ts';
@@ -148,7 +149,7 @@ function commitMonths({ climate, column, month, form }: MonthField, key: string,
     .filter((part) => part.trim() !== '');
   const months = [...monthsOf(climate, column)];
   for (const [offset, part] of parts.slice(0, 12 - month).entries()) {
-    const parsed = parseNumber(part, form.locale);
+    const parsed = parseNumber(part, languageFor(form.locale));
     if (parsed.kind === 'unread') {
       form.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
       return;

@@ -2,8 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatNumber } from '../../language/format/number.ts';
+import { parseNumber } from '../../language/format/parse-number.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { parseNumber } from '../../sheet/entry/parse-number.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 import type { FormController } from './form-controller.ts';
 
@@ -35,7 +36,7 @@ export function numberField(
       else form.commit(key, text, edit(undefined));
       return;
     }
-    const parsed = parseNumber(text, form.locale);
+    const parsed = parseNumber(text, languageFor(form.locale));
     if (parsed.kind === 'number') form.commit(key, text, edit(parsed.value));
     else form.refuse(key, text, gardenWords.unread(parsed.why));
   };

@@ -3,6 +3,8 @@ import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
+import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { quantity } from '../../plan/schema/quantity.ts';
@@ -11,9 +13,8 @@ import type { WeatherKind } from '../week-weather.ts';
 import { MENU_WORDS } from '../words.ts';
 import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
-import { type AmountUnit, parseAmount } from './parse-amount.ts';
 
-const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { inch: 'us', millimetre: 'metric' };
+const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { in: 'us', mm: 'metric' };
 const UNIT_WORDS: Readonly<Record<UnitSystem, string>> = { us: 'inches', metric: 'millimetres' };
 const KIND_WORDS: Readonly<Record<WeatherKind, string>> = { rain: 'rain', eto: 'reference ET' };
 
@@ -37,8 +38,8 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   const { plan, season, locale, format } = context;
   const what = KIND_WORDS[kind];
   const hint = `The ${what} of the whole week goes here, in ${UNIT_WORDS[plan.units]}.`;
-  const amount = parseAmount(text, locale);
-  if (amount.kind === 'unread') return refused(`${amount.why}. ${hint}`);
+  const amount = parseAmount(text, languageFor(locale));
+  if (amount.kind === 'unread') return refused(`${amount.why} ${hint}`);
   const firstDay = season.garden.span.firstDay + 7 * week;
   const before = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay))?.[kind];
   const own = ownDays(kind, week, context);

@@ -4,19 +4,20 @@ import { litresByChoice } from '../../engine/season/litres-by-choice.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { toSi } from '../../engine/units.ts';
+import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { MINUTES_A_WEEK, weekMinutes } from '../../plan/schema/records.ts';
 import type { ZoneRow } from '../sheet-row.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { expectedInstead } from './check-value.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
-import { type AmountUnit, parseAmount } from './parse-amount.ts';
 
 const HINT = 'The minutes of this week go here, such as 45, 1 h 20 or 150 gal.';
 
 export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context: EntryContext): Entry {
-  const amount = parseAmount(text, context.locale);
-  if (amount.kind === 'unread') return refused(`${amount.why}. ${HINT}`);
+  const amount = parseAmount(text, languageFor(context.locale));
+  if (amount.kind === 'unread') return refused(`${amount.why} ${HINT}`);
   if (amount.kind === 'empty') return giveBack(zone, week, context);
   const { name } = zone.zone;
   if (zoneState(zone, week) === 'off') {
@@ -52,8 +53,8 @@ function giveBack(zone: ZoneSeason, week: number, context: EntryContext): Entry 
 }
 
 function shownUnit({ measure, plan }: EntryContext): AmountUnit {
-  if (measure !== 'volume') return 'minute';
-  return plan.units === 'us' ? 'gallon' : 'litre';
+  if (measure !== 'volume') return 'min';
+  return plan.units === 'us' ? 'gal' : 'L';
 }
 
 interface Run {
@@ -71,9 +72,9 @@ interface ZoneWeekPlace {
 
 /** Minutes of the week, or why the figure is none. */
 function toRun(value: number, unit: AmountUnit, at: ZoneWeekPlace, context: EntryContext): Run | string {
-  if (unit === 'minute') return { minutes: value };
-  if (unit !== 'gallon' && unit !== 'litre') return `A zone’s week takes minutes or a volume. ${HINT}`;
-  const wantedLitres = unit === 'gallon' ? toSi(value, 'volume', 'us') : value;
+  if (unit === 'min') return { minutes: value };
+  if (unit !== 'gal' && unit !== 'L') return `A zone’s week takes minutes or a volume. ${HINT}`;
+  const wantedLitres = unit === 'gal' ? toSi(value, 'volume', 'us') : value;
   if (!(wantedLitres > 0)) return { minutes: value };
   return minutesFor(wantedLitres, at, context);
 }

@@ -3,7 +3,7 @@ export const gardenWords = {
   title: 'Garden',
   expected: (what: string) => `Not kept. It needs ${what}.`,
   asks: (what: string) => `It takes ${what}.`,
-  unread: (why: string) => `Not kept: ${why}.`,
+  unread: (why: string) => `Not kept. ${why}`,
   needed: 'Not kept. Something must stand here.',
   start: 'Start a new plan',
   startSays: 'Open a plan, or start an empty one: first the place and its climate, then a zone and what grows in it.',
