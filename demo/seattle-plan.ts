@@ -1,5 +1,6 @@
 /** The plan behind seattle.html. The weather is real, the garden invented. */
 import { monthlyNormals, yearsOf } from '../src/engine/climate/monthly-normals.ts';
+import { describeRowFault } from '../src/exchange/csv/describe-row-fault.ts';
 import { readDailyWeather } from '../src/exchange/weather-file/read-daily-weather.ts';
 import type { Plan } from '../src/plan/schema/plan-schema.ts';
 
@@ -17,7 +18,7 @@ export interface SeattlePlan {
 /** `text` is seattle-weather.csv of vega-datasets: date, precipitation in mm, highest and lowest temperature in °C. */
 export function seattlePlan(text: string): SeattlePlan {
   const { days, faults } = readDailyWeather(text, 'metric');
-  if (faults.length > 0) throw new Error(`line ${faults[0]?.line} of the weather file needs ${faults[0]?.expected}`);
+  if (faults[0] !== undefined) throw new Error(describeRowFault(faults[0], 'en'));
   const normals = monthlyNormals(days);
   const years = yearsOf(days);
   const span = `${years[0]} to ${years.at(-1)}`;

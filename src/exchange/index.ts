@@ -1,5 +1,6 @@
 /** Minutes, rain and weather from other programs' files, shown before they are kept, a season as a file for them, and a plan in a link. */
-export type { ImportChange, ImportPreview, ImportReading, RowFault } from './csv/imported.ts';
+export { describeRowFault } from './csv/describe-row-fault.ts';
+export type { ImportChange, ImportPreview, ImportReading, RowFault, RowFaultReason } from './csv/imported.ts';
 export { minutesFromCsv } from './csv/minutes-from-csv.ts';
 export { type CsvChoice, type Measure, seasonToCsv } from './csv/season-to-csv.ts';
 export {

@@ -3,11 +3,20 @@
  * so that a page loads the words of what is on it.
  */
 import { chart } from './en/chart.ts';
+import { csv } from './en/csv.ts';
 import { dates } from './en/dates.ts';
 import { entry } from './en/entry.ts';
+import { files } from './en/files.ts';
 import { units } from './en/units.ts';
 
-export const en = { chart, dates, entry, units };
+export const en = {
+  chart,
+  csv,
+  dates,
+  entry,
+  files,
+  units,
+};
 
 /** What a language has to say, area by area. A missing, an extra or a wrongly parametered message does not compile. */
 export type Words = typeof en;

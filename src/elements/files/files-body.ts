@@ -1,4 +1,6 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import type { UnitSystem } from '../../engine/units.ts';
+import { filesWords } from '../../language/en/files.ts';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { faultsTemplate } from '../notices/faults-template.ts';
@@ -9,13 +11,10 @@ import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
-import { filesWords } from '../shared/words/files-words.ts';
-import { gridWords } from '../shared/words/grid-words.ts';
-import { intakeStatus, previewTemplate, refusedTemplate } from './intake-template.ts';
-import { loadCsvWork } from './load-csv-work.ts';
+import { importStatus, previewTemplate, refusedTemplate } from './import-template.ts';
 import { filesStyles } from './runnel-files.styles.ts';
 import { csvChoice, EXTENTS, type Extent } from './season-file.ts';
-import { TableIntake } from './table-intake.ts';
+import { loadCsvWork, TableImport } from './table-import.ts';
 
 /** What a table's file is told by. */
 const TABLE_FILES = '.csv,.tsv,.txt,text/csv,text/plain';
@@ -25,11 +24,11 @@ export interface FilesHost extends LitElement {
   readonly sheetView: SheetView | undefined;
 }
 
-/** The plan as a file, the season as a table, tables in, and paper. */
+/** The plan as a file, the season as a table, import of tables, and paper. */
 export class FilesBody {
   readonly #host: FilesHost;
   readonly #plan: PlanConsumer;
-  readonly #intake: TableIntake;
+  readonly #import: TableImport;
   #extent: Extent | undefined;
   /** Whether a plan file was chosen here, so that its faults belong here. */
   #hasOpened = false;
@@ -40,7 +39,11 @@ export class FilesBody {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, filesStyles);
-    this.#intake = new TableIntake(host, plan);
+    this.#import = new TableImport(host, plan);
+  }
+
+  get #say() {
+    return filesWords(readingOf(this.#plan.view).language);
   }
 
   #focus(): void {
@@ -65,7 +68,7 @@ export class FilesBody {
     if (work === undefined || !isReady(view)) return;
     const text = work.seasonToCsv(view.season, csvChoice(extent, view, this.#host.sheetView));
     // The mark tells spreadsheets that names are in UTF-8.
-    saveFile(filesWords.seasonFile(fileNameOf(view.plan.name)), `\uFEFF${text}`, 'text/csv;charset=utf-8');
+    saveFile(this.#say.seasonFile(fileNameOf(view.plan.name)), `\uFEFF${text}`, 'text/csv;charset=utf-8');
   }
 
   readonly #onDrag = (event: DragEvent): void => {
@@ -76,16 +79,16 @@ export class FilesBody {
     if (isOver !== this.#isDraggedOver) this.#host.requestUpdate();
     this.#isDraggedOver = isOver;
     const file = event.type === 'drop' ? event.dataTransfer.files[0] : undefined;
-    if (file !== undefined) void this.#intake.openFile(file);
+    if (file !== undefined) void this.#import.openFile(file);
   };
 
   readonly #actions = {
-    readIn: (...of: Parameters<TableIntake['readIn']>) => this.#intake.readIn(...of),
-    takeIn: () => {
-      if (this.#intake.takeIn()) this.#focus();
+    readIn: (units: UnitSystem) => this.#import.readIn(units),
+    apply: () => {
+      if (this.#import.apply()) this.#focus();
     },
     cancel: () => {
-      this.#intake.cancel();
+      this.#import.cancel();
       this.#focus();
     },
     undo: () => {
@@ -96,7 +99,7 @@ export class FilesBody {
 
   render(): TemplateResult {
     const { view } = this.#plan;
-    return html`<h2 part="title">${filesWords.title}</h2>
+    return html`<h2 part="title">${this.#say.title}</h2>
       <div class="parts">
         ${this.#planPart(view)}
         ${isReady(view) ? html`${this.#outPart(view)} ${this.#paperPart()}` : waitingTemplate(view)}
@@ -106,20 +109,21 @@ export class FilesBody {
 
   #planPart(view: PlanView): TemplateResult {
     const { plan, readOnly, faults } = view;
-    const open = fileButton({ words: filesWords.open, accept: PLAN_FILES, onFile: (file) => this.#openPlan(file) });
+    const open = fileButton({ words: this.#say.open, accept: PLAN_FILES, onFile: (file) => this.#openPlan(file) });
     return html`<section>
-      <h3>${filesWords.planTitle}</h3>
-      <p>${filesWords.planSays}</p>
+      <h3>${this.#say.planTitle}</h3>
+      <p>${this.#say.planSays}</p>
       <div class="actions">
         ${readOnly ? nothing : open}
-        ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${filesWords.save}</button>`}
+        ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${this.#say.save}</button>`}
       </div>
       <div role="alert">${this.#hasOpened ? faultsTemplate(faults, plan !== undefined, readingOf(view)) : nothing}</div>
     </section>`;
   }
 
   #outPart({ plan }: ReadyView): TemplateResult {
-    const names = filesWords.extents(plan.units === 'us' ? gridWords.gallons : gridWords.litres);
+    const { extents: names } = this.#say;
+    const nameOf = (extent: Extent) => (extent === 'volume' ? names.volume[plan.units] : names[extent]);
     const extents = EXTENTS.filter((extent) => extent !== 'shown' || this.#host.sheetView !== undefined);
     const chosen = extents.find((extent) => extent === this.#extent) ?? extents[0] ?? 'all';
     const choose = (event: Event) => {
@@ -127,56 +131,65 @@ export class FilesBody {
       this.#host.requestUpdate();
     };
     return html`<section>
-      <h3>${filesWords.outTitle}</h3>
-      <p>${filesWords.outSays}</p>
+      <h3>${this.#say.saveTitle}</h3>
+      <p>${this.#say.saveSays}</p>
       <div class="actions">
-        <label>${filesWords.extent}
+        <label>${this.#say.extent}
           <select @change=${choose}>
-            ${extents.map((extent) => html`<option value=${extent} ?selected=${extent === chosen}>${names[extent]}</option>`)}
+            ${extents.map((extent) => html`<option value=${extent} ?selected=${extent === chosen}>${nameOf(extent)}</option>`)}
           </select></label>
-        <button @click=${() => this.#saveTable(chosen)}>${filesWords.saveTable}</button>
+        <button @click=${() => this.#saveTable(chosen)}>${this.#say.saveTable}</button>
       </div>
-      <div role="alert">${this.#hasFailed ? html`<p class="refused">${filesWords.notFetched}</p>` : nothing}</div>
+      <div role="alert">${this.#hasFailed ? html`<p class="refused">${this.#say.notFetched}</p>` : nothing}</div>
     </section>`;
   }
 
   #paperPart(): TemplateResult {
     return html`<section>
-      <h3>${filesWords.paperTitle}</h3>
-      <p>${filesWords.paperSays}</p>
-      <div class="actions"><button @click=${() => globalThis.print()}>${filesWords.print}</button></div>
+      <h3>${this.#say.paperTitle}</h3>
+      <p>${this.#say.paperSays}</p>
+      <div class="actions"><button @click=${() => globalThis.print()}>${this.#say.print}</button></div>
     </section>`;
   }
 
   #inPart(view: ReadyView): TemplateResult {
-    const { intake } = this.#intake;
-    const status = intakeStatus(intake, view);
-    const canUndo = intake.step === 'taken' && view.plan === intake.after && view.canUndo;
+    const { state } = this.#import;
+    const status = importStatus(state, view);
+    const canUndo = state.step === 'applied' && view.plan === state.after && view.canUndo;
     return html`<section class="in">
-      <h3>${filesWords.inTitle}</h3>
-      <p>${filesWords.inSays}</p>
-      <dl>${filesWords.kinds.map(([kind, form]) => html`<div><dt>${kind}</dt><dd>${form}</dd></div>`)}</dl>
-      <p class="quiet">${filesWords.form}</p>
+      <h3>${this.#say.importTitle}</h3>
+      <p>${this.#say.importSays}</p>
+      <dl>${this.#layouts(view).map(([kind, layout]) => html`<div><dt>${kind}</dt><dd>${layout}</dd></div>`)}</dl>
+      <p class="quiet">${this.#say.form}</p>
       <div part="drop" class=${this.#isDraggedOver ? 'drop over' : 'drop'} @dragover=${this.#onDrag} @dragleave=${this.#onDrag} @drop=${this.#onDrag}>
-        ${fileButton({ words: filesWords.choose, accept: TABLE_FILES, onFile: (file) => void this.#intake.openFile(file) })}
-        <span class="quiet">${filesWords.drop}</span>
+        ${fileButton({ words: this.#say.choose, accept: TABLE_FILES, onFile: (file) => void this.#import.openFile(file) })}
+        <span class="quiet">${this.#say.drop}</span>
         ${this.#pasteTemplate()}
       </div>
       <div class="status">
         <p role="status">${status}</p>
-        ${canUndo ? html`<button class="plain" @click=${this.#actions.undo}>${filesWords.undo}</button>` : nothing}
+        ${canUndo ? html`<button class="plain" @click=${this.#actions.undo}>${this.#say.undo}</button>` : nothing}
       </div>
-      <div role="alert">${refusedTemplate(intake)}</div>
-      ${previewTemplate(intake, view, this.#actions)}
+      <div role="alert">${refusedTemplate(state, view)}</div>
+      ${previewTemplate(state, view, this.#actions)}
     </section>`;
+  }
+
+  #layouts({ plan }: ReadyView): readonly (readonly [kind: string, layout: string])[] {
+    const { kinds, layouts } = this.#say;
+    return [
+      [kinds.minutes, layouts.minutes(plan.season.firstDay)],
+      [kinds.rain, layouts.rain],
+      [kinds.weather, layouts.weather],
+    ];
   }
 
   #pasteTemplate(): TemplateResult {
     return html`<details>
-      <summary>${filesWords.pasteInstead}</summary>
-      <label>${filesWords.pasted}
+      <summary>${this.#say.pasteInstead}</summary>
+      <label>${this.#say.pasted}
         <textarea rows="5" data-runnel-waits spellcheck="false" autocomplete="off"></textarea></label>
-      <button @click=${() => void this.#intake.openText(this.#pasted())}>${filesWords.read}</button>
+      <button @click=${() => void this.#import.openText(this.#pasted())}>${this.#say.read}</button>
     </details>`;
   }
 }

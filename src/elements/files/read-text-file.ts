@@ -1,9 +1,9 @@
 /** The text of a file that a person chose, whichever way a spreadsheet wrote it; or what the file is instead. */
 
-export type TextFile = { readonly text: string } | { readonly not: NoTable };
+export type TextFile = { readonly text: string } | { readonly not: NotATable };
 
 /** Why a file holds no table. */
-export type NoTable = 'empty' | 'large' | 'workbook' | 'plan' | 'other' | 'unreadable';
+export type NotATable = 'empty' | 'large' | 'workbook' | 'plan' | 'other' | 'unreadable';
 
 /** A garden of five thousand zones with all its figures is smaller. */
 const MOST_BYTES = 50_000_000;

@@ -16,12 +16,13 @@ const MEASURES: Readonly<Record<SheetView['measure'], readonly Measure[]>> = {
 };
 
 /** `shown` without a grid is everything. */
-export function csvChoice(extent: Extent, { plan, season }: ReadyView, view: SheetView | undefined): CsvChoice {
+export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, view: SheetView | undefined): CsvChoice {
   const { units } = plan;
+  const shared = { units, locale };
   if (extent === 'shown' && view !== undefined) {
     const rows = seasonRows(season, view).filter((row) => row.kind === 'zone');
     return {
-      units,
+      ...shared,
       measures: MEASURES[view.measure],
       zones: rows.map(({ zone }) => zone.zone.id),
       withPlantings: view.open,
@@ -29,5 +30,5 @@ export function csvChoice(extent: Extent, { plan, season }: ReadyView, view: She
     };
   }
   const isAll = extent === 'all' || extent === 'shown';
-  return { units, measures: MEASURES[isAll ? 'all' : extent], withPlantings: isAll };
+  return { ...shared, measures: MEASURES[isAll ? 'all' : extent], withPlantings: isAll };
 }

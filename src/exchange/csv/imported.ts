@@ -1,4 +1,6 @@
 /** What an imported file would change, to be looked at before anything is kept. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 
 export interface ImportPreview {
@@ -22,9 +24,31 @@ export interface ImportChange {
   readonly to: number;
 }
 
-/** A row that could not be read: its line in the file (the header is line 1) and what is wrong, in words. */
-export interface RowFault {
-  readonly line: number;
-  readonly value: string;
-  readonly expected: string;
-}
+/** A row that could not be read: its line in the file (the headings are line 1), what stands there, and what is wrong with it. */
+export type RowFault = RowFaultReason & { readonly line: number; readonly value: string };
+
+export type RowFaultReason =
+  /** No heading for the zone, or none for a week of the season; `weekStart`: a heading that would do. */
+  | { readonly code: 'minutes-headings'; readonly weekStart: string }
+  /** No heading for the date, or none for a reading. */
+  | { readonly code: 'weather-headings' }
+  | { readonly code: 'week-twice' | 'week-outside' | 'zone-unknown' }
+  /** As many zones have the name. */
+  | { readonly code: 'zone-shared'; readonly zones: number }
+  /** The line that has the zone, or the day, already. */
+  | { readonly code: 'zone-twice' | 'date-twice'; readonly before: number }
+  /** Outside 0 to `most` minutes. */
+  | { readonly code: 'minutes'; readonly most: number }
+  /** Minutes set by hand would change nothing: the week is closed, or what really ran is noted. */
+  | { readonly code: 'week-closed' | 'week-run'; readonly weekStart: DayNumber }
+  /** No day as year-month-day; `example`: one that is. */
+  | { readonly code: 'date'; readonly example: string }
+  /** Outside the bounds, which are in the units that the column was read in. */
+  | {
+      readonly code: 'rain' | 'temperature';
+      readonly low: number;
+      readonly high: number;
+      readonly units: UnitSystem;
+    }
+  /** Alone, or together with what the plan has of that day. */
+  | { readonly code: 'high-below-low' | 'high-below-low-of-day' };

@@ -7,13 +7,15 @@ import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
+import { bareWord, headingWords } from './read-heading.ts';
 import { numberIn, readTable, type Table, type TableRow } from './read-table.ts';
 
 /** As close as a file of this kit's own has it. */
 const SAME_MINUTES = 0.0006;
 
 interface WeekColumn {
-  readonly place: number;
+  /** Index of the column. */
+  readonly index: number;
   /** Week of the season, from 0. */
   readonly week: number;
   /** Its first day. */
@@ -38,34 +40,36 @@ interface Reading {
 /**
  * Reads the rows whose measure is minutes (or that name none) against the plan. A blank changes nothing. A figure that is
  * the same as what is set by hand already is no change, and neither is what `season`, where it is given, has computed.
- * Zones are found by name, whatever its case.
+ * Zones are found by name, whatever its case. `locale`: BCP 47, whose language the headings may be in; English ones are
+ * always read.
  */
-export function minutesFromCsv(text: string, plan: Plan, season?: Season): ImportPreview {
-  return minutesInTable(readTable(text), plan, season);
+export function minutesFromCsv(text: string, plan: Plan, season?: Season, locale = 'en'): ImportPreview {
+  return minutesInTable(readTable(text), plan, season, locale);
 }
 
 /** The same from a table that is read already. */
-export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Season): ImportPreview {
-  const places = { zone: find(header, 'zone'), planting: find(header, 'planting'), measure: find(header, 'measure') };
+export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Season, locale = 'en'): ImportPreview {
+  const columns = zoneColumns(header, locale);
   const weeks = weekColumns(header, plan);
-  if (places.zone < 0 || weeks.length === 0) {
-    const expected = 'a heading Zone, and headings with the first day of weeks of the season, such as 2027-04-05';
-    return { edit: undefined, changes: [], faults: [{ line: 1, value: header.join(', ').slice(0, 80), expected }] };
+  if (columns.zone < 0 || weeks.length === 0) {
+    const value = header.join(', ').slice(0, 80);
+    const fault: RowFault = { code: 'minutes-headings', line: 1, value, weekStart: plan.season.firstDay };
+    return { edit: undefined, changes: [], faults: [fault] };
   }
   const isFirst = ({ week }: WeekColumn, at: number) => weeks.findIndex((other) => other.week === week) === at;
   const faults = weeks
     .filter((column, at) => !isFirst(column, at))
-    .map(({ place }) => ({ line: 1, value: header[place] ?? '', expected: 'each week of the season once' }));
+    .map(({ index }): RowFault => ({ code: 'week-twice', line: 1, value: header[index] ?? '' }));
   faults.push(
     ...header
-      .filter((heading, place) => isIsoDate(heading) && !weeks.some((column) => column.place === place))
-      .map((value) => ({ line: 1, value, expected: 'a week of the season' })),
+      .filter((heading, index) => isIsoDate(heading) && !weeks.some((column) => column.index === index))
+      .map((value): RowFault => ({ code: 'week-outside', line: 1, value })),
   );
   const reading: Reading = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
   for (const row of rows) {
-    if (row.cells[places.planting]) continue;
-    if (places.measure >= 0 && !/min/i.test(row.cells[places.measure] ?? '')) continue;
-    readRow(row, row.cells[places.zone] ?? '', reading);
+    if (row.cells[columns.planting]) continue;
+    if (columns.measure >= 0 && !isMinutes(row.cells[columns.measure] ?? '', locale)) continue;
+    readRow(row, row.cells[columns.zone] ?? '', reading);
   }
   const { changes } = reading;
   const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
@@ -77,32 +81,28 @@ function readRow(row: TableRow, name: string, reading: Reading): void {
   const { plan, faults, lines } = reading;
   const [zone, ...others] = zonesNamed(plan, name);
   if (others.length > 0) {
-    faults.push({
-      line: row.line,
-      value: name,
-      expected: `a name of one zone: ${others.length + 1} zones have this one`,
-    });
+    faults.push({ code: 'zone-shared', line: row.line, value: name, zones: others.length + 1 });
     return;
   }
   if (zone === undefined) {
-    faults.push({ line: row.line, value: name, expected: 'the name of a zone of the plan' });
+    faults.push({ code: 'zone-unknown', line: row.line, value: name });
     return;
   }
   const before = lines.get(zone.id);
   if (before === undefined) readFigures(row, zone, reading);
-  else faults.push({ line: row.line, value: name, expected: `each zone once: line ${before} has it too` });
+  else faults.push({ code: 'zone-twice', line: row.line, value: name, before });
 }
 
 function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading): void {
   const { plan, season, weeks, changes, faults, lines } = reading;
   lines.set(zone.id, line);
   const computed = season?.zones.find((each) => each.zone.id === zone.id);
-  for (const { place, week, day } of weeks) {
-    const value = cells[place] ?? '';
+  for (const { index, week, day } of weeks) {
+    const value = cells[index] ?? '';
     const to = numberIn(value);
     if (to === undefined) continue;
     if (!(to >= 0 && to <= MINUTES_A_WEEK)) {
-      faults.push({ line, value, expected: `minutes of a week, from 0 to ${MINUTES_A_WEEK}` });
+      faults.push({ code: 'minutes', line, value, most: MINUTES_A_WEEK });
       continue;
     }
     const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
@@ -111,15 +111,12 @@ function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading
     if (isSame) continue;
     const held = computed && HELD[zoneOrigin(computed, week)];
     if (held === undefined) changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
-    else faults.push({ line, value, expected: `no minutes for ${day}: ${held}` });
+    else faults.push({ code: held, line, value, weekStart: dayNumber(day) });
   }
 }
 
-/** Weeks in which minutes set by hand would change nothing, as a person is told. */
-const HELD: Partial<Record<MinutesOrigin, string>> = {
-  closed: 'the zone is closed then',
-  run: 'those really run are noted',
-};
+/** Weeks in which minutes set by hand would change nothing. */
+const HELD: Partial<Record<MinutesOrigin, 'week-closed' | 'week-run'>> = { closed: 'week-closed', run: 'week-run' };
 
 function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number): boolean {
   return zone !== undefined && Math.abs(zoneFigure(zone, 'minutes', week) - minutes) < SAME_MINUTES;
@@ -127,10 +124,10 @@ function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number)
 
 function weekColumns(header: readonly string[], { season }: Plan): readonly WeekColumn[] {
   const first = dayNumber(season.firstDay);
-  return header.flatMap((heading, place) => {
+  return header.flatMap((heading, index) => {
     if (!isIsoDate(heading)) return [];
     const week = Math.floor((dayNumber(heading) - first) / 7);
-    return week >= 0 && week < season.weeks ? [{ place, week, day: isoDate(first + 7 * week) }] : [];
+    return week >= 0 && week < season.weeks ? [{ index, week, day: isoDate(first + 7 * week) }] : [];
   });
 }
 
@@ -138,6 +135,25 @@ function zonesNamed(plan: Plan, name: string): readonly PlanZone[] {
   return plan.zones.filter((zone) => zone.name.trim().toLowerCase() === name.toLowerCase());
 }
 
-function find(header: readonly string[], word: string): number {
-  return header.findIndex((heading) => heading.toLowerCase() === word);
+/** Indexes of the columns that say of what a row is; -1 for one that is not there. */
+export function zoneColumns(header: readonly string[], locale: string): Readonly<Record<RowColumn, number>> {
+  const said = headingWords(locale);
+  const headings = header.map(bareWord);
+  const index = (column: RowColumn) => {
+    const names = said.map((words) => bareWord(words.headings[column]));
+    return headings.findIndex((heading) => names.includes(heading));
+  };
+  return { zone: index('zone'), planting: index('planting'), measure: index('measure') };
+}
+
+type RowColumn = 'zone' | 'planting' | 'measure';
+
+/** Whether a row is of minutes, by its measure; in English in a person's own words too. */
+function isMinutes(measure: string, locale: string): boolean {
+  const said = headingWords(locale);
+  const word = bareWord(measure);
+  if (said.some(({ measures }) => bareWord(measures.minutes) === word)) return true;
+  return (
+    !said.some(({ measures }) => [measures.gallons, measures.rain].map(bareWord).includes(word)) && /min/i.test(measure)
+  );
 }

@@ -5,12 +5,17 @@ import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { csvWords } from '../../language/en/csv.ts';
+import { symbolOf } from '../../language/format/quantity.ts';
 import { FORMULA_START } from '../../language/format/spreadsheet-text.ts';
+import { type Reader, readerFor } from '../../language/reader.ts';
 
 export type Measure = 'gallons' | 'minutes' | 'rain';
 
 export interface CsvChoice {
   readonly units: UnitSystem;
+  /** BCP 47: whose language the headings are in; left out, English. */
+  readonly locale?: string | undefined;
   /** Which measures; each is a row of its own. */
   readonly measures: readonly Measure[];
   /** Ids of the zones to write, in this order; left out: all. */
@@ -32,7 +37,9 @@ export function seasonToCsv(season: Season, choice: CsvChoice): string {
   const { firstDay, weeks } = season.garden.span;
   const { measures, units, withPlantings, withoutWeeks } = choice;
   const shown = Array.from({ length: weeks }, (_, week) => week).filter((week) => !withoutWeeks?.has(week));
-  const write = { units, weeks: shown };
+  const reader = readerFor(choice.locale ?? 'en', units);
+  const { headings } = csvWords(reader.language);
+  const write = { reader, weeks: shown };
   const zones = choice.zones?.flatMap((id) => season.zones.filter(({ zone }) => zone.id === id)) ?? season.zones;
   const rows = zones.flatMap((zone) => [
     ...measures.map((measure) => zoneRow(zone, measure, write)),
@@ -41,7 +48,8 @@ export function seasonToCsv(season: Season, choice: CsvChoice): string {
     ),
   ]);
   const dates = shown.map((week) => isoDate(firstDay + 7 * week));
-  const header = ['Zone', 'Planting', 'Measure', 'Unit', ...dates, 'Season'];
+  const { zone, planting, measure, unit, season: sum } = headings;
+  const header = [zone, planting, measure, unit, ...dates, sum];
   return `${Papa.unparse([header, ...rows], { escapeFormulae: FORMULA_START, newline: '\r\n' })}\r\n`;
 }
 
@@ -51,12 +59,6 @@ function plantingsOf({ zone, plantings }: ZoneSeason, which: CsvChoice['withPlan
 
 type Row = (string | number)[];
 
-const LABELS: Readonly<Record<Measure, string>> = {
-  gallons: 'Water to apply',
-  minutes: 'Minutes to run',
-  rain: 'Rain counted',
-};
-
 const QUANTITIES: Readonly<Record<Measure, Quantity | undefined>> = {
   gallons: 'volume',
   minutes: undefined,
@@ -65,9 +67,9 @@ const QUANTITIES: Readonly<Record<Measure, Quantity | undefined>> = {
 
 const ZONE_FIELD = { gallons: 'litres', minutes: 'minutes', rain: 'rainCreditMm' } as const;
 
-/** In which unit, and which weeks. */
+/** For whom, and which weeks. */
 interface Written {
-  readonly units: UnitSystem;
+  readonly reader: Reader;
   readonly weeks: readonly number[];
 }
 
@@ -91,12 +93,13 @@ function weekly(weeks: number, value: (week: number) => number): number[] {
   return Array.from({ length: weeks }, (_, week) => value(week));
 }
 
-function row(names: readonly string[], measure: Measure, values: readonly number[], { units, weeks }: Written): Row {
+function row(names: readonly string[], measure: Measure, values: readonly number[], { reader, weeks }: Written): Row {
+  const { units, language } = reader;
   const quantity = QUANTITIES[measure];
-  const unit = quantity === undefined ? 'min' : unitOf(quantity, units).name;
+  const unit = symbolOf(quantity === undefined ? 'min' : unitOf(quantity, units).name, language);
   const inUnit = values.map((value) => round(quantity === undefined ? value : fromSi(value, quantity, units)));
   const sum = round(inUnit.reduce((total, value) => total + value, 0));
-  return [...names, LABELS[measure], unit, ...weeks.map((week) => inUnit[week] as number), sum];
+  return [...names, csvWords(language).measures[measure], unit, ...weeks.map((week) => inUnit[week] as number), sum];
 }
 
 function round(value: number): number {

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../engine/units.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { hasReading, type WeatherUnits, weatherColumns } from '../weather-file/read-daily-weather.ts';
 import type { ImportPreview } from './imported.ts';
-import { minutesInTable } from './minutes-from-csv.ts';
+import { minutesInTable, zoneColumns } from './minutes-from-csv.ts';
 import { readTable } from './read-table.ts';
 import { weatherInTable } from './weather-from-csv.ts';
 
@@ -33,19 +33,24 @@ export interface Against {
   readonly season: Season | undefined;
   /** Of columns whose heading names none; left out, the plan's. */
   readonly units?: UnitSystem | undefined;
+  /** BCP 47: its language's headings are read beside English ones; left out, English ones alone. */
+  readonly locale?: string | undefined;
 }
 
-export function tableFromCsv(text: string, { plan, season, units = plan.units }: Against): TablePreview | UnknownTable {
+export function tableFromCsv(
+  text: string,
+  { plan, season, units = plan.units, locale = 'en' }: Against,
+): TablePreview | UnknownTable {
   const table = readTable(text);
   const rows = table.rows.length;
-  if (table.header.some((heading) => heading.toLowerCase() === 'zone')) {
-    const preview = minutesInTable(table, plan, season);
+  if (zoneColumns(table.header, locale).zone >= 0) {
+    const preview = minutesInTable(table, plan, season, locale);
     return { ...preview, kind: 'minutes', rows, outside: 0, units: undefined, unnamed: undefined };
   }
-  const columns = weatherColumns(table.header);
+  const columns = weatherColumns(table.header, locale);
   if (columns.date === undefined || !hasReading(columns)) return { kind: undefined, headings: table.header };
   const { rain, min, max } = columns;
   const kind = min === undefined && max === undefined ? 'rain' : 'weather';
   const isUnnamed = [rain, min, max].some((column) => column !== undefined && column.units === undefined);
-  return { ...weatherInTable(table, plan, units), kind, rows, unnamed: isUnnamed ? units : undefined };
+  return { ...weatherInTable(table, plan, units, locale), kind, rows, unnamed: isUnnamed ? units : undefined };
 }

@@ -20,15 +20,21 @@ const READINGS: readonly Reading[] = ['rain', 'minTemperature', 'maxTemperature'
 
 /**
  * What a day had beside is kept, and so is a reading that is blank in the file. `units`: of the columns whose heading
- * names no unit; left out, the plan's. Values are converted to the plan's units.
+ * names no unit; left out, the plan's. Values are converted to the plan's units. `locale`: BCP 47, whose language the headings
+ * may be in; English ones are always read.
  */
-export function weatherFromCsv(text: string, plan: Plan, units: UnitSystem = plan.units): WeatherPreview {
-  return weatherInTable(readTable(text), plan, units);
+export function weatherFromCsv(
+  text: string,
+  plan: Plan,
+  units: UnitSystem = plan.units,
+  locale = 'en',
+): WeatherPreview {
+  return weatherInTable(readTable(text), plan, units, locale);
 }
 
 /** The same from a table that is read already. */
-export function weatherInTable(table: Table, plan: Plan, units: UnitSystem): WeatherPreview {
-  const file = dailyWeatherIn(table, units);
+export function weatherInTable(table: Table, plan: Plan, units: UnitSystem, locale: string): WeatherPreview {
+  const file = dailyWeatherIn(table, units, locale);
   const inside = file.days.filter(({ day }) => isInside(day, plan));
   const changes: ImportChange[] = [];
   const faults: RowFault[] = [...file.faults];
@@ -83,9 +89,5 @@ function kept(si: number, quantity: Quantity, from: UnitSystem | undefined, to: 
 function disagreement({ line }: FileDay, { minTemperature, maxTemperature }: PlanDay): RowFault | undefined {
   if (minTemperature === undefined || maxTemperature === undefined || minTemperature <= maxTemperature)
     return undefined;
-  return {
-    line,
-    value: `${minTemperature}, ${maxTemperature}`,
-    expected: 'a highest temperature that is not below the lowest, with what the plan has of that day',
-  };
+  return { code: 'high-below-low-of-day', line, value: `${minTemperature}, ${maxTemperature}` };
 }

@@ -1,10 +1,10 @@
 /** A CSV of daily weather (date, rain, lowest and highest temperature) as days of the engine. */
 import { dayNumber, isIsoDate, isoDate } from '../../engine/calendar.ts';
 import type { DailyWeather } from '../../engine/climate/monthly-normals.ts';
-import { type Quantity, toSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { type Quantity, toSi, type UnitSystem } from '../../engine/units.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
-import type { RowFault } from '../csv/imported.ts';
-import { readHeading } from '../csv/read-heading.ts';
+import type { RowFault, RowFaultReason } from '../csv/imported.ts';
+import { bareWord, headingWords, readHeading } from '../csv/read-heading.ts';
 import { numberIn, readTable, type Table } from '../csv/read-table.ts';
 
 export interface DailyWeatherFile {
@@ -26,14 +26,8 @@ export interface WeatherUnits {
   readonly max: UnitSystem | undefined;
 }
 
-/** Words that head a column, in lower case, letters only, without their unit; of two columns the one named first here. */
-const HEADINGS = {
-  date: ['date', 'day'],
-  rain: ['rain', 'rainfall', 'raintotal', 'totalrain', 'precipitation', 'prcp', 'precip'],
-  min: ['tempmin', 'tmin', 'mintemp', 'mintemperature', 'temperaturemin', 'low', 'lowest', 'min'],
-  max: ['tempmax', 'tmax', 'maxtemp', 'maxtemperature', 'temperaturemax', 'high', 'highest', 'max'],
-} as const;
-type Column = keyof typeof HEADINGS;
+const COLUMNS = ['date', 'rain', 'min', 'max'] as const;
+type Column = (typeof COLUMNS)[number];
 type Reading = Exclude<Column, 'date'>;
 
 const QUANTITIES = { rain: 'depth', min: 'temperature', max: 'temperature' } as const satisfies Record<
@@ -41,58 +35,54 @@ const QUANTITIES = { rain: 'depth', min: 'temperature', max: 'temperature' } as 
   Quantity
 >;
 
-const NAMES: Readonly<Record<Reading, string>> = {
-  rain: 'rain',
-  min: 'a lowest temperature',
-  max: 'a highest temperature',
-};
-
 /**
  * Reads the rows that can be read and names those that cannot; it is for the caller to ask before it keeps a part.
  * Columns are found by their heading, in any order, others are ignored; a blank is a missing reading. A column whose
  * heading names its unit is in that, as in `Rain (mm)`; any other in the unit system given: in and °F, or mm and °C.
+ * `locale`: BCP 47, whose language the headings may be in; English ones are always read.
  */
-export function readDailyWeather(text: string, units: UnitSystem): DailyWeatherFile {
-  return dailyWeatherIn(readTable(text), units);
+export function readDailyWeather(text: string, units: UnitSystem, locale = 'en'): DailyWeatherFile {
+  return dailyWeatherIn(readTable(text), units, locale);
 }
 
 /** The same from a table that is read already. */
-export function dailyWeatherIn({ header, rows }: Table, units: UnitSystem): DailyWeatherFile {
-  const columns = weatherColumns(header);
+export function dailyWeatherIn({ header, rows }: Table, units: UnitSystem, locale: string): DailyWeatherFile {
+  const columns = weatherColumns(header, locale);
   const unitsOf = (reading: Reading) => columns[reading] && (columns[reading].units ?? units);
   const read: WeatherUnits = { rain: unitsOf('rain'), min: unitsOf('min'), max: unitsOf('max') };
   if (columns.date === undefined || !hasReading(columns)) {
-    const expected = 'a heading for the date and one at least of rain, lowest and highest temperature';
-    const faults = [{ line: 1, value: header.join(', ').slice(0, 80), expected }];
-    return { days: [], faults, units: read };
+    const fault: RowFault = { code: 'weather-headings', line: 1, value: header.join(', ').slice(0, 80) };
+    return { days: [], faults: [fault], units: read };
   }
   const days = new Map<number, FileDay>();
   const faults: RowFault[] = [];
   for (const { line, cells } of rows) {
     const day = readRow(cells, columns, read);
     const before = 'day' in day ? days.get(day.day)?.line : undefined;
-    if ('expected' in day) faults.push({ line, ...day });
+    if ('code' in day) faults.push({ line, ...day });
     else if (before === undefined) days.set(day.day, { ...day, line });
-    else faults.push({ line, value: isoDate(day.day), expected: `each day once: line ${before} has it too` });
+    else faults.push({ code: 'date-twice', line, value: isoDate(day.day), before });
   }
   return { days: [...days.values()], faults, units: read };
 }
 
-interface ColumnPlace {
-  readonly place: number;
+interface ColumnFound {
+  readonly index: number;
   /** Undefined where the heading names none. */
   readonly units: UnitSystem | undefined;
 }
 
-export type WeatherColumns = { readonly [Name in Column]?: ColumnPlace };
+export type WeatherColumns = { readonly [Name in Column]?: ColumnFound };
 
 /** Where the columns of daily weather stand in a table with these headings. */
-export function weatherColumns(header: readonly string[]): WeatherColumns {
-  const headings = header.map(readHeading);
-  const found = (Object.keys(HEADINGS) as Column[]).flatMap((column) => {
-    const places = HEADINGS[column].map((known) => headings.findIndex(({ word }) => word === known));
-    const place = places.find((each) => each >= 0) ?? -1;
-    return place < 0 ? [] : [[column, { place, units: headings[place]?.units }] as const];
+export function weatherColumns(header: readonly string[], locale: string): WeatherColumns {
+  const said = headingWords(locale);
+  const headings = header.map((heading) => readHeading(heading, locale));
+  const found = COLUMNS.flatMap((column) => {
+    const names = said.flatMap(({ weather }) => weather[column]).map(bareWord);
+    const indexes = names.map((name) => headings.findIndex(({ word }) => word === name));
+    const index = indexes.find((each) => each >= 0) ?? -1;
+    return index < 0 ? [] : [[column, { index, units: headings[index]?.units }] as const];
   });
   return Object.fromEntries(found);
 }
@@ -101,12 +91,15 @@ export function hasReading({ rain, min, max }: WeatherColumns): boolean {
   return rain !== undefined || min !== undefined || max !== undefined;
 }
 
-type Refusal = Omit<RowFault, 'line'>;
+type Refusal = RowFaultReason & { readonly value: string };
+
+/** What a day is written like. */
+const EXAMPLE_DAY = '2027-04-05';
 
 function readRow(row: readonly string[], columns: WeatherColumns, units: WeatherUnits): DailyWeather | Refusal {
-  const cell = (column: Column) => row[columns[column]?.place ?? -1] ?? '';
+  const cell = (column: Column) => row[columns[column]?.index ?? -1] ?? '';
   const date = cell('date').slice(0, 10);
-  if (!isIsoDate(date)) return { value: cell('date'), expected: 'a day as year-month-day, such as 2027-04-05' };
+  if (!isIsoDate(date)) return { code: 'date', value: cell('date'), example: EXAMPLE_DAY };
   for (const reading of ['rain', 'min', 'max'] as const) {
     const system = units[reading];
     const refused = system && refusal(cell(reading), reading, system);
@@ -118,7 +111,7 @@ function readRow(row: readonly string[], columns: WeatherColumns, units: Weather
   };
   const [min, max] = [inSi('min'), inSi('max')];
   if (min !== undefined && max !== undefined && max < min) {
-    return { value: `${cell('min')}, ${cell('max')}`, expected: 'a highest temperature that is not below the lowest' };
+    return { code: 'high-below-low', value: `${cell('min')}, ${cell('max')}` };
   }
   return { day: dayNumber(date), rainMm: inSi('rain'), minTemperatureC: min, maxTemperatureC: max };
 }
@@ -129,6 +122,5 @@ function refusal(text: string, reading: Reading, units: UnitSystem): Refusal | u
   const quantity = QUANTITIES[reading];
   const [low, high] = boundsOf(quantity, units);
   if (value === undefined || (value >= low && value <= high)) return undefined;
-  const span = `from ${Math.ceil(low)} to ${Math.floor(high)} ${unitOf(quantity, units).name}`;
-  return { value: text, expected: `${NAMES[reading]} ${span}, with a point as decimal mark` };
+  return { code: reading === 'rain' ? 'rain' : 'temperature', value: text, low, high, units };
 }

@@ -2,9 +2,18 @@ import '../../../src/elements/files/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelFiles } from '../../../src/elements/files/runnel-files.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { filesWords } from '../../../src/language/en/files.ts';
+import { type Format, formatFor } from '../../../src/language/format/format.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { html, onPage, quiet, until } from '../shared/on-page.ts';
+
+const reader = readerFor('en-GB', 'us');
+
+/** What the element says on these pages, and what writes its figures. */
+export const say = filesWords(reader.language);
+export const format: Format = formatFor(reader);
 
 export interface FilesPage {
   readonly plan: RunnelPlan;
@@ -57,13 +66,13 @@ export async function takeUp(
   text: string | Uint8Array<ArrayBuffer>,
   name = 'table.csv',
 ): Promise<void> {
-  choose(page, 'Choose a file…', new File([text], name));
+  choose(page, say.choose, new File([text], name));
   await read(page);
 }
 
 export async function read(page: FilesPage): Promise<void> {
   await quiet(page.plan);
-  await until(() => !status(page).startsWith('Reading'), 'the file is read');
+  await until(() => status(page) !== say.reading, 'the file is read');
   await quiet(page.plan);
 }
 

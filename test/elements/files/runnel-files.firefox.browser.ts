@@ -4,24 +4,24 @@ import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, quiet, until } from '../shared/on-page.ts';
-import { all, button, buttonsOf, choose, filesPage, plain, saved } from './files-page.ts';
+import { all, button, buttonsOf, choose, filesPage, plain, saved, say } from './files-page.ts';
 
 /** The table as a spreadsheet reads it. */
 const cellsOf = (text: string) => Papa.parse<string[]>(text.replace('\uFEFF', ''), { skipEmptyLines: true }).data;
 
-describe('runnel-files, out', () => {
+describe('runnel-files', () => {
   afterEach(clearPage);
 
   it('opens a plan that is chosen, and lists what is wrong with one that is bad', async () => {
     const page = await filesPage();
-    choose(page, 'Open a plan…', new File(['{"format": "runnel-plan", "version": 1, "units": "us"}'], 'bad.json'));
+    choose(page, say.open, new File(['{"format": "runnel-plan", "version": 1, "units": "us"}'], 'bad.json'));
     await until(() => page.plan.faults.length > 0, 'the file is refused');
     await quiet(page.plan);
     expect(page.plan.plan?.name).to.equal('Mixed garden');
     const faults = all(page, '.faults li').map(({ textContent }) => plain(textContent));
     expect(faults.length).to.equal(page.plan.faults.length);
     expect(faults.join()).to.contain('Expected: a name');
-    choose(page, 'Open a plan…', new File([writePlan(oneBed())], 'one-bed.runnel.json'));
+    choose(page, say.open, new File([writePlan(oneBed())], 'one-bed.runnel.json'));
     await until(() => page.plan.plan?.name === 'One bed', 'the file is open');
     await quiet(page.plan);
     expect(all(page, '.faults')).to.deep.equal([]);
@@ -37,7 +37,7 @@ describe('runnel-files, out', () => {
 
   it('saves the plan as a file of its name', async () => {
     const page = await filesPage(mixedGarden({ name: 'Große Beete / 2027' }));
-    const { name, text } = await saved(() => button(page, 'Save the plan').click());
+    const { name, text } = await saved(() => button(page, say.save).click());
     expect(name).to.equal('große-beete-2027.runnel.json');
     expect(page.plan.plan && text === writePlan(page.plan.plan)).to.equal(true);
   });
@@ -45,12 +45,12 @@ describe('runnel-files, out', () => {
   it('writes the whole season: every figure of every zone and planting, by week', async () => {
     const page = await filesPage();
     expect(all<HTMLOptionElement>(page, 'option').map(({ text }) => text)).to.deep.equal([
-      'Everything, plantings too',
-      'Gallons by zone',
-      'Minutes by zone',
-      'Rain by zone',
+      say.extents.all,
+      say.extents.volume.us,
+      say.extents.minutes,
+      say.extents.rain,
     ]);
-    const { name, text } = await saved(() => button(page, 'Save as CSV').click());
+    const { name, text } = await saved(() => button(page, say.saveTable).click());
     expect(name).to.equal('mixed-garden-season.csv');
     expect(text.slice(0, 5)).to.equal('\uFEFFZone');
     const [header = [], ...rows] = cellsOf(text);
@@ -74,7 +74,7 @@ describe('runnel-files, out', () => {
     choice.value = 'minutes';
     choice.dispatchEvent(new Event('change'));
     await quiet(page.plan);
-    const { text } = await saved(() => button(page, 'Save as CSV').click());
+    const { text } = await saved(() => button(page, say.saveTable).click());
     expect(
       cellsOf(text)
         .slice(1)
@@ -91,7 +91,7 @@ describe('runnel-files, out', () => {
       zone({ id: `zone-${at}`, name, plantings: [tomatoes({ id: `tomatoes-${at}`, name })] }),
     );
     const page = await filesPage(mixedGarden({ zones, choices: {}, log: {} }));
-    const { text } = await saved(() => button(page, 'Save as CSV').click());
+    const { text } = await saved(() => button(page, say.saveTable).click());
     const written = cellsOf(text)
       .slice(1)
       .flatMap(([name = '', planting = '']) => (planting === '' ? [name] : [name, planting]));
@@ -107,21 +107,21 @@ describe('runnel-files, out', () => {
     globalThis.print = () => {
       printed++;
     };
-    button(page, 'Print…').click();
+    button(page, say.print).click();
     globalThis.print = print;
     expect(printed).to.equal(1);
   });
 
   it('gives out and prints a plan that can only be looked at, and takes nothing in', async () => {
     const page = await filesPage(mixedGarden(), true);
-    expect(buttonsOf(page)).to.deep.equal(['Save the plan', 'Save as CSV', 'Print…']);
+    expect(buttonsOf(page)).to.deep.equal([say.save, say.saveTable, say.print]);
     expect(all(page, 'input, textarea, .drop')).to.deep.equal([]);
     expect(await accessibilityFaults(page.files)).to.deep.equal([]);
   });
 
   it('offers a plan without zones as a file all the same', async () => {
     const page = await filesPage(mixedGarden({ zones: [], choices: {}, log: {} }));
-    expect(buttonsOf(page)).to.deep.equal(['Open a plan…', 'Save the plan']);
+    expect(buttonsOf(page)).to.deep.equal([say.open, say.save]);
     expect(plain(page.files.shadowRoot?.textContent)).to.contain('This plan has no zones yet');
   });
 });

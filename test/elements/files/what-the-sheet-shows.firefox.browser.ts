@@ -5,7 +5,7 @@ import type { RunnelGrid } from '../../../src/elements/grid/runnel-grid.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { LICENSE_KEY } from '../grid/grid-page.ts';
 import { clearPage, quiet } from '../shared/on-page.ts';
-import { all, button, type FilesPage, filesPage, saved } from './files-page.ts';
+import { all, button, type FilesPage, filesPage, saved, say } from './files-page.ts';
 
 async function withGrid(): Promise<FilesPage & { readonly grid: RunnelGrid }> {
   const page = await filesPage();
@@ -19,7 +19,7 @@ async function withGrid(): Promise<FilesPage & { readonly grid: RunnelGrid }> {
 const offers = (page: FilesPage): readonly string[] => all<HTMLOptionElement>(page, 'option').map(({ text }) => text);
 
 async function rowsOf(page: FilesPage): Promise<readonly (readonly string[])[]> {
-  const { text } = await saved(() => button(page, 'Save as CSV').click());
+  const { text } = await saved(() => button(page, say.saveTable).click());
   return Papa.parse<string[]>(text, { skipEmptyLines: true }).data;
 }
 
@@ -40,7 +40,7 @@ describe('runnel-files beside a grid', () => {
 
   it('writes what the sheet shows: its figures, order, filter and unfolded plantings', async () => {
     const page = await withGrid();
-    expect(offers(page)[0]).to.equal('What the sheet shows');
+    expect(offers(page)[0]).to.equal(say.extents.shown);
     expect((await rowsOf(page)).slice(1).map(([zone, planting]) => `${zone}/${planting}`)).to.deep.equal([
       'Beds/',
       'Beds/',
@@ -87,10 +87,10 @@ describe('runnel-files beside a grid', () => {
     const page = await withGrid();
     page.grid.remove();
     await quiet(page.plan);
-    expect(offers(page)).not.to.include('What the sheet shows');
+    expect(offers(page)).not.to.include(say.extents.shown);
     page.plan.append(page.grid);
     await quiet(page.plan);
-    expect(offers(page)).to.include('What the sheet shows');
+    expect(offers(page)).to.include(say.extents.shown);
   });
 });
 

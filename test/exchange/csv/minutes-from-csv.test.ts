@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dayNumber } from '../../../src/engine/calendar.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { minutesFromCsv } from '../../../src/exchange/csv/minutes-from-csv.ts';
 import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
@@ -62,7 +63,7 @@ describe('minutesFromCsv', () => {
     const twins = { ...mixed, zones: mixed.zones.map((zone) => ({ ...zone, name: 'Beds' })) };
     const { edit, faults } = minutesFromCsv('Zone,2027-06-07\nBeds,40\n', twins);
     expect(edit).toBeUndefined();
-    expect(faults).toEqual([{ line: 2, value: 'Beds', expected: 'a name of one zone: 2 zones have this one' }]);
+    expect(faults).toEqual([{ code: 'zone-shared', line: 2, value: 'Beds', zones: 2 }]);
   });
 
   it('says where minutes would change nothing: closed weeks, weeks really run, weeks outside the season', () => {
@@ -70,10 +71,10 @@ describe('minutesFromCsv', () => {
     const csv = 'Zone,2027-05-17,2027-08-02,2028-06-05\nContainers,,30,\nBeds,40,,99\n';
     const { edit, faults } = minutesFromCsv(csv, mixed, computeSeason(mixed));
     expect(edit).toBeUndefined();
-    expect(faults.map(({ value, expected }) => [value, expected])).toEqual([
-      ['2028-06-05', 'a week of the season'],
-      ['30', 'no minutes for 2027-08-02: the zone is closed then'],
-      ['40', 'no minutes for 2027-05-17: those really run are noted'],
+    expect(faults).toEqual([
+      { code: 'week-outside', line: 1, value: '2028-06-05' },
+      { code: 'week-closed', line: 2, value: '30', weekStart: dayNumber('2027-08-02') },
+      { code: 'week-run', line: 3, value: '40', weekStart: dayNumber('2027-05-17') },
     ]);
   });
 
@@ -83,7 +84,10 @@ describe('minutesFromCsv', () => {
       plan,
     );
     expect(changes.map(({ to }) => to)).toEqual([45]);
-    expect(faults.map(({ line }) => line)).toEqual([1, 3]);
+    expect(faults).toEqual([
+      { code: 'week-twice', line: 1, value: '2027-04-14' },
+      { code: 'zone-twice', line: 3, value: zoneName, before: 2 },
+    ]);
   });
 
   it('leaves a computed figure computed where the season is given', () => {
@@ -95,17 +99,16 @@ describe('minutesFromCsv', () => {
   });
 
   it.each([
-    ['an unknown zone', 'Zone,2027-04-12\nOrchard,45\n', 'the name of a zone', 2],
-    ['minutes below 0', `Zone,2027-04-12\n${zoneName},-5\n`, 'minutes of a week', 2],
-    ['more minutes than a week has', `Zone,2027-04-12\n${zoneName},10081\n`, 'minutes of a week', 2],
-    ['a word', `Zone,2027-04-12\n\n${zoneName},long\n`, 'minutes of a week', 3],
-    ['a comma for a point', `Zone;2027-04-12\n${zoneName};4,5\n`, 'minutes of a week', 2],
-    ['no week of the season', `Zone,2020-01-01\n${zoneName},45\n`, 'a heading Zone', 1],
-  ])('names the line of %s and changes nothing there', (_, text, expected, line) => {
+    ['an unknown zone', 'Zone,2027-04-12\nOrchard,45\n', 'zone-unknown', 2],
+    ['minutes below 0', `Zone,2027-04-12\n${zoneName},-5\n`, 'minutes', 2],
+    ['more minutes than a week has', `Zone,2027-04-12\n${zoneName},10081\n`, 'minutes', 2],
+    ['a word', `Zone,2027-04-12\n\n${zoneName},long\n`, 'minutes', 3],
+    ['a comma for a point', `Zone;2027-04-12\n${zoneName};4,5\n`, 'minutes', 2],
+    ['no week of the season', `Zone,2020-01-01\n${zoneName},45\n`, 'minutes-headings', 1],
+  ])('names the line of %s and changes nothing there', (_, text, code, line) => {
     const { changes, faults } = minutesFromCsv(text, plan);
     expect(changes).toEqual([]);
     expect(faults).toHaveLength(1);
-    expect(faults[0]).toMatchObject({ line });
-    expect(faults[0]?.expected).toContain(expected);
+    expect(faults[0]).toMatchObject({ code, line });
   });
 });

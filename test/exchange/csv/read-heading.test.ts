@@ -14,5 +14,5 @@ it.each([
   ['mm', 'mm', undefined],
   ['', '', undefined],
 ])('reads the heading %j', (text, word, units) => {
-  expect(readHeading(text)).toEqual({ word, units });
+  expect(readHeading(text, 'en')).toEqual({ word, units });
 });

@@ -29,23 +29,21 @@ describe('readDailyWeather', () => {
   });
 
   it.each([
-    ['2027-02-30,1,5,9', 'a day as year-month-day'],
-    ['tomorrow,1,5,9', 'a day as year-month-day'],
-    ['2027-05-01,-1,5,9', 'rain from 0 to 2000 mm'],
-    ['2027-05-01,1;2,5,9', 'rain from 0 to 2000 mm'],
-    ['2027-05-01,=1+1,5,9', 'rain from 0 to 2000 mm'],
-    ['2027-05-01,1,cold,9', 'a lowest temperature from -70 to 60 °C'],
-    ['2027-05-01,1,5,warm', 'a highest temperature from -70 to 60 °C'],
-    ['2027-05-01,1,9,5', 'not below the lowest'],
-  ])('names the line of %s and keeps the others', (row, expected) => {
+    ['2027-02-30,1,5,9', { code: 'date' }],
+    ['tomorrow,1,5,9', { code: 'date' }],
+    ['2027-05-01,-1,5,9', { code: 'rain', low: 0, high: 2000, units: 'metric' }],
+    ['2027-05-01,1;2,5,9', { code: 'rain', value: '1;2' }],
+    ['2027-05-01,=1+1,5,9', { code: 'rain', value: '=1+1' }],
+    ['2027-05-01,1,cold,9', { code: 'temperature', low: -70, high: 60, units: 'metric', value: 'cold' }],
+    ['2027-05-01,1,5,warm', { code: 'temperature', value: 'warm' }],
+    ['2027-05-01,1,9,5', { code: 'high-below-low' }],
+  ] as const)('names the line of %s and keeps the others', (row, fault) => {
     const { days, faults } = readDailyWeather(
       `date,rain,tmin,tmax\n2027-04-30,0,4,8\n${row}\n2027-05-02,0,4,8\n`,
       'metric',
     );
     expect(days).toHaveLength(2);
-    expect(faults).toHaveLength(1);
-    expect(faults[0]?.line).toBe(3);
-    expect(faults[0]?.expected).toContain(expected);
+    expect(faults).toMatchObject([{ line: 3, ...fault }]);
   });
 
   it.each(['', 'a,b\n1,2\n', '<html></html>', 'date\n2027-05-01\n'])(

@@ -9,24 +9,29 @@ import {
   buttonsOf,
   faultLines,
   filesPage,
+  format,
   plain,
   preview,
   read,
   refusal,
+  say,
   status,
   takeUp,
 } from './files-page.ts';
 
 const MINUTES = 'Zone,2027-04-12,2027-07-05\nBeds,45,30\ncontainers,,20.5\n';
 
-describe('runnel-files, in', () => {
+const summary = (kind: keyof typeof say.kinds, table: string, rows: number, changes: number): string =>
+  plain(say.summary(format, say.kinds[kind], table, rows, changes));
+
+describe('runnel-files, import', () => {
   afterEach(clearPage);
 
   it('shows what minutes would change, and changes nothing before that is asked for', async () => {
     const page = await filesPage();
     const before = page.plan.plan;
     await takeUp(page, MINUTES, 'minutes.csv');
-    expect(status(page)).to.equal('Minutes set by hand, “minutes.csv”: 2 rows, 3 changes. Nothing is changed yet.');
+    expect(status(page)).to.equal(plain(`${summary('minutes', '“minutes.csv”', 2, 3)} ${say.notYet}`));
     const rows = preview(page);
     expect(rows.map(([of, week, , then]) => [of, week, then])).to.deep.equal([
       ['Beds', '12 April 2027', '45 min'],
@@ -34,7 +39,7 @@ describe('runnel-files, in', () => {
       ['Containers', '5 July 2027', '20.5 min'],
     ]);
     expect(rows[0]?.[2]).to.match(/^[\d.]+ min, computed$/);
-    expect(rows[1]?.[2]).to.equal('120 min, by hand');
+    expect(rows[1]?.[2]).to.equal('120 min, set by hand');
     expect(page.plan.plan).to.equal(before);
     expect(await accessibilityFaults(page.files)).to.deep.equal([]);
   });
@@ -43,7 +48,7 @@ describe('runnel-files, in', () => {
     const page = await filesPage();
     const before = page.plan.plan;
     await takeUp(page, MINUTES, 'minutes.csv');
-    button(page, 'Take these in').focus();
+    button(page, say.apply).focus();
     await sendKeys({ press: 'Enter' });
     await quiet(page.plan);
     expect(page.plan.plan?.choices).to.deep.include({
@@ -53,15 +58,15 @@ describe('runnel-files, in', () => {
         '2027-07-12': { openDays: { shrubs: 1 }, note: 'Heat is coming.' },
       },
     });
-    expect(status(page)).to.equal('Taken in: 3 changes from “minutes.csv”.');
+    expect(status(page)).to.equal(plain(say.applied(format, 3, '“minutes.csv”')));
     expect(preview(page)).to.deep.equal([]);
     // The keyboard is where the next table would be chosen.
-    expect(plain(page.files.shadowRoot?.activeElement?.textContent)).to.equal('Choose a file…');
-    button(page, 'Undo').click();
+    expect(plain(page.files.shadowRoot?.activeElement?.textContent)).to.equal(say.choose);
+    button(page, say.undo).click();
     await quiet(page.plan);
     expect(page.plan.plan).to.equal(before);
     expect(page.plan.store.view.canUndo).to.equal(false);
-    expect(status(page)).to.equal('Taken back: 3 changes.');
+    expect(status(page)).to.equal(plain(say.undone(format, 3)));
   });
 
   it('converts rain that is in another unit, by its heading or by a choice', async () => {
@@ -69,22 +74,20 @@ describe('runnel-files, in', () => {
     await takeUp(page, 'Date,Rain (mm)\n2027-04-20,12.7\n2027-05-01,25.4\n', 'gauge.csv');
     expect(preview(page)).to.deep.equal([
       ['20 April 2027', '0.4 in', '0.5 in'],
-      ['1 May 2027', 'not observed', '1 in'],
+      ['1 May 2027', say.notObserved, '1 in'],
     ]);
     expect(all(page, '.units')).to.deep.equal([]);
-    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain(
-      'are in mm, and are converted to the plan’s inches.',
-    );
+    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain(say.converted('mm', 'inches'));
 
     await takeUp(page, 'Date,Rain\n2027-05-01,25.4\n', 'gauge.csv');
-    expect(preview(page)).to.deep.equal([['1 May 2027', 'not observed', '25.4 in']]);
+    expect(preview(page)).to.deep.equal([['1 May 2027', say.notObserved, '25.4 in']]);
     const [units] = all<HTMLSelectElement>(page, '.units select');
     if (units === undefined) throw new Error('the units are not asked for');
     units.value = 'metric';
     units.dispatchEvent(new Event('change'));
     await quiet(page.plan);
-    expect(preview(page)).to.deep.equal([['1 May 2027', 'not observed', '1 in']]);
-    button(page, 'Take these in').click();
+    expect(preview(page)).to.deep.equal([['1 May 2027', say.notObserved, '1 in']]);
+    button(page, say.apply).click();
     await quiet(page.plan);
     expect(page.plan.plan?.log?.days?.['2027-05-01']).to.deep.equal({ rain: 1 });
   });
@@ -92,11 +95,11 @@ describe('runnel-files, in', () => {
   it('takes daily weather in, reading by reading', async () => {
     const page = await filesPage();
     await takeUp(page, 'day;low;high;rain\n2027-05-01;50;71;\n2026-05-01;50;71;1\n');
-    expect(status(page)).to.contain('Daily weather, “table.csv”: 2 rows, 2 changes.');
-    expect(status(page)).to.contain('1 day outside the season');
+    expect(status(page)).to.contain(summary('weather', '“table.csv”', 2, 2));
+    expect(status(page)).to.contain(plain(say.outside(format, 1)));
     expect(preview(page)).to.deep.equal([
-      ['1 May 2027', 'Low', 'not observed', '50 °F'],
-      ['1 May 2027', 'High', 'not observed', '71 °F'],
+      ['1 May 2027', say.readings.minTemperature, say.notObserved, '50 °F'],
+      ['1 May 2027', say.readings.maxTemperature, say.notObserved, '71 °F'],
     ]);
   });
 
@@ -104,12 +107,12 @@ describe('runnel-files, in', () => {
     const page = await filesPage();
     await takeUp(page, 'Date,Rain\n2027-05-01,0.5\n2027-05-02,lots\n2027-02-30,1\n2027-05-03,0.2\n');
     expect(faultLines(page)).to.deep.equal([
-      'Line 3: found “lots”, expected rain from 0 to 78 in, with a point as decimal mark.',
-      'Line 4: found “2027-02-30”, expected a day as year-month-day, such as 2027-04-05.',
+      'Line 3, “lots”: use rain from 0 to 78 in, with a decimal point.',
+      'Line 4, “2027-02-30”: write days as year-month-day, such as 2027-04-05.',
     ]);
     expect(page.plan.plan?.log?.days?.['2027-05-01']).to.equal(undefined);
     expect(await accessibilityFaults(page.files)).to.deep.equal([]);
-    button(page, 'Take these in without what cannot be read').click();
+    button(page, say.applyRest).click();
     await quiet(page.plan);
     const { '2027-05-01': first, '2027-05-03': third, '2027-05-02': bad } = page.plan.plan?.log?.days ?? {};
     expect([first, third, bad]).to.deep.equal([{ rain: 0.5 }, { rain: 0.2 }, undefined]);
@@ -119,12 +122,12 @@ describe('runnel-files, in', () => {
     const page = await filesPage();
     const before = page.plan.plan;
     await takeUp(page, MINUTES);
-    button(page, 'Cancel').click();
+    button(page, say.cancel).click();
     await quiet(page.plan);
     expect(page.plan.plan).to.equal(before);
     expect(preview(page)).to.deep.equal([]);
     expect(status(page)).to.equal('');
-    expect(buttonsOf(page)).not.to.include('Take these in');
+    expect(buttonsOf(page)).not.to.include(say.apply);
   });
 
   it('says always what would change in the plan as it stands', async () => {
@@ -141,8 +144,8 @@ describe('runnel-files, in', () => {
   it('offers nothing to take in where nothing would change', async () => {
     const page = await filesPage();
     await takeUp(page, 'Zone,2027-07-05\nBeds,120\n');
-    expect(status(page)).to.contain('Nothing would change');
-    expect(buttonsOf(page)).to.include('Close').and.not.to.include('Take these in');
+    expect(status(page)).to.contain(say.nothing);
+    expect(buttonsOf(page)).to.include(say.close).and.not.to.include(say.apply);
   });
 
   it('takes a table that is dropped, and one that is pasted', async () => {
@@ -155,33 +158,33 @@ describe('runnel-files, in', () => {
     expect(over.defaultPrevented).to.equal(true);
     drop?.dispatchEvent(new DragEvent('drop', { dataTransfer, cancelable: true }));
     await read(page);
-    expect(status(page)).to.contain('“dropped.csv”: 2 rows, 3 changes');
+    expect(status(page)).to.contain(summary('minutes', '“dropped.csv”', 2, 3));
     expect(drop?.className).to.equal('drop');
 
     const [field] = all<HTMLTextAreaElement>(page, 'textarea');
     if (field === undefined) throw new Error('there is no field to paste into');
     field.value = 'Date\tRain\n2027-05-01\t0.5\n';
-    button(page, 'Read it').click();
+    button(page, say.read).click();
     await read(page);
-    expect(status(page)).to.contain('A rain log, what was pasted: 1 row, 1 change.');
+    expect(status(page)).to.contain(summary('rain', say.pastedTable, 1, 1));
   });
 
   const bytes = (...values: number[]) => new Uint8Array(values);
   const others: readonly (readonly [string, string | Uint8Array<ArrayBuffer>, string])[] = [
-    ['an empty file', '', 'is empty. Expected: a table with headings'],
-    ['a plan', '{"format": "runnel-plan"}', 'is no table; it looks like a plan'],
-    ['a workbook', bytes(0x50, 0x4b, 0x03, 0x04, 0), 'is a workbook. Save its sheet as CSV'],
-    ['a picture', bytes(0x89, 0x50, 0x4e, 0x47, 0, 0), 'is no table. Expected: a CSV file'],
-    ['a web page', '<!doctype html><p>Zone', 'is no table. Expected: a CSV file'],
-    ['another table', 'Plant,Price\nTomato,3\n', 'has the headings “Plant”, “Price”. Expected: Zone and days'],
+    ['an empty file', '', say.refused.empty('“other.file”')],
+    ['a plan', '{"format": "runnel-plan"}', say.refused.plan('“other.file”')],
+    ['a workbook', bytes(0x50, 0x4b, 0x03, 0x04, 0), say.refused.workbook('“other.file”')],
+    ['a picture', bytes(0x89, 0x50, 0x4e, 0x47, 0, 0), say.refused.other('“other.file”')],
+    ['a web page', '<!doctype html><p>Zone', say.refused.other('“other.file”')],
+    ['another table', 'Plant,Price\nTomato,3\n', say.unknown(format, '“other.file”', ['Plant', 'Price'])],
+    ['a table of nothing', ',\n,\n', say.noHeadings('“other.file”')],
   ];
   for (const [what, content, words] of others) {
-    it(`refuses ${what} and says what was expected`, async () => {
+    it(`refuses ${what} and says what to do`, async () => {
       const page = await filesPage();
       const before = page.plan.plan;
       await takeUp(page, content, 'other.file');
-      expect(refusal(page)).to.contain(`“other.file” ${words}`);
-      expect(refusal(page)).to.contain('The plan is as it was.');
+      expect(refusal(page)).to.equal(plain(`${words} ${say.notImported}`));
       expect(all(page, '.preview')).to.deep.equal([]);
       expect(page.plan.plan).to.equal(before);
     });

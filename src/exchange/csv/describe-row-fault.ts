@@ -1,0 +1,62 @@
+/** A row that could not be read, as a person is told: `Line 3, “lots”: use rain from 0 to 78 in, with a decimal point.` */
+import { csvWords } from '../../language/en/csv.ts';
+import { formatFor } from '../../language/format/format.ts';
+import { unitSymbol } from '../../language/format/quantity.ts';
+import { readerFor } from '../../language/reader.ts';
+import type { RowFault } from './imported.ts';
+
+/** `locale`: BCP 47, of the reader. */
+export function describeRowFault(fault: RowFault, locale: string): string {
+  const reader = readerFor(locale, 'us');
+  return csvWords(reader.language).rowFault(formatFor(reader), fault.line, fault.value, reasonOf(fault, locale));
+}
+
+function reasonOf(fault: RowFault, locale: string): string {
+  const reader = readerFor(locale, 'us');
+  const format = formatFor(reader);
+  const { faults: say } = csvWords(reader.language);
+  switch (fault.code) {
+    case 'minutes-headings':
+      return say.minutesHeadings(fault.weekStart);
+    case 'weather-headings':
+      return say.weatherHeadings;
+    case 'week-twice':
+      return say.weekTwice;
+    case 'week-outside':
+      return say.weekOutside;
+    case 'zone-unknown':
+      return say.zoneUnknown;
+    case 'zone-shared':
+      return say.zoneShared(format, fault.zones);
+    case 'zone-twice':
+      return say.zoneTwice(format, fault.before);
+    case 'minutes':
+      return say.minutes(format, fault.most);
+    case 'week-closed':
+      return say.weekClosed(format, fault.weekStart);
+    case 'week-run':
+      return say.weekRun(format, fault.weekStart);
+    case 'date':
+      return say.date(fault.example);
+    case 'date-twice':
+      return say.dateTwice(format, fault.before);
+    case 'rain':
+      return say.rain(
+        format,
+        Math.ceil(fault.low),
+        Math.floor(fault.high),
+        unitSymbol('depth', readerFor(locale, fault.units)),
+      );
+    case 'temperature':
+      return say.temperature(
+        format,
+        Math.ceil(fault.low),
+        Math.floor(fault.high),
+        unitSymbol('temperature', readerFor(locale, fault.units)),
+      );
+    case 'high-below-low':
+      return say.highBelowLow;
+    case 'high-below-low-of-day':
+      return say.highBelowLowOfDay;
+  }
+}

@@ -1,0 +1,106 @@
+/** All that the files' element says. */
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+export const files = {
+  title: 'Files and paper',
+  planTitle: 'The plan',
+  planSays: 'One file holds the garden, its season and all that was set by hand.',
+  open: 'Open a plan…',
+  save: 'Save the plan',
+  saveTitle: 'The season as a table',
+  saveSays: 'A CSV file for any spreadsheet: a row for each zone and figure, a column for each week.',
+  extent: 'What to write',
+  extents: {
+    shown: 'What the sheet shows',
+    all: 'Everything, with plantings',
+    volume: { us: 'Gallons by zone', metric: 'Liters by zone' },
+    minutes: 'Minutes by zone',
+    rain: 'Rain by zone',
+  },
+  saveTable: 'Save as CSV',
+  /** Name of the file; `plan`: that of the plan's own. */
+  seasonFile: (plan: string) => `${plan}-season.csv`,
+  importTitle: 'Import a table',
+  importSays: 'A CSV file with one of these. You see what would change before anything does.',
+  /** What can be imported. */
+  kinds: { minutes: 'Minutes set by hand', rain: 'Rain log', weather: 'Daily weather' },
+  /** What each has to look like. */
+  layouts: {
+    /** `weekStart`: year-month-day. */
+    minutes: (weekStart: string) =>
+      `a column Zone, and one for each week with its first day as heading, such as ${weekStart}`,
+    rain: 'the columns Date and Rain',
+    weather: 'the columns Date, Low and High, and Rain if you read it',
+  },
+  form: 'Write days as year-month-day. Use a decimal point. A heading may name its unit, as in Rain (mm).',
+  choose: 'Choose a file…',
+  drop: 'or drop it here',
+  pasteInstead: 'Paste it instead',
+  pasted: 'The table, with its headings',
+  read: 'Read the table',
+  reading: 'Reading the file…',
+  named: (file: string) => `“${file}”`,
+  pastedTable: 'The pasted table',
+  /** Once a table is read. `kind`: one of those above; `table`: its name. */
+  summary: ({ count }: Format, kind: string, table: string, rowCount: number, changeCount: number) =>
+    `${kind}. ${table}: ${count(rowCount, rows)}, ${count(changeCount, changes)}.`,
+  outside: ({ count }: Format, days: number) =>
+    `${count(days, { one: 'day outside the season was', other: 'days outside the season were' })} left out.`,
+  notYet: 'Nothing has changed yet.',
+  nothing: 'Nothing would change: the plan has these figures already, or the table has none for it.',
+  unitsAsked: 'The figures are in',
+  converted: (from: string, to: string) => `The figures are in ${from} and are converted to the plan’s ${to}.`,
+  faultsTitle: ({ count }: Format, entries: number) =>
+    `${count(entries, { one: 'entry cannot be read', other: 'entries cannot be read' })}`,
+  more: ({ number }: Format, entries: number) => `And ${number(entries)} more.`,
+  changesTitle: 'What would change',
+  what: 'What',
+  week: 'Week from',
+  day: 'Day',
+  now: 'Now',
+  after: 'Then',
+  computed: (minutes: string) => `${minutes}, computed`,
+  byHand: (minutes: string) => `${minutes}, set by hand`,
+  notObserved: 'not observed',
+  readings: {
+    minutes: 'Minutes',
+    rain: 'Rain',
+    minTemperature: 'Lowest temperature',
+    maxTemperature: 'Highest temperature',
+  },
+  apply: 'Import these',
+  applyRest: 'Import the readable rows',
+  cancel: 'Cancel',
+  close: 'Close',
+  applied: ({ count }: Format, changeCount: number, table: string) =>
+    `${table}: ${count(changeCount, { one: 'change imported', other: 'changes imported' })}.`,
+  undone: ({ count }: Format, changeCount: number) =>
+    `${count(changeCount, { one: 'change undone', other: 'changes undone' })}.`,
+  undo: 'Undo',
+  notImported: 'Nothing was imported. The plan is as it was.',
+  /** Why a file was not read. `table`: its name. */
+  refused: {
+    empty: (table: string) => `${table} is empty. Choose a table with headings, as described above.`,
+    large: (table: string) => `${table} is larger than 50 MB. Choose the table of one season.`,
+    workbook: (table: string) =>
+      `${table} is a workbook. Save its sheet as CSV in the spreadsheet, then choose that file.`,
+    plan: (table: string) => `${table} is not a table. It looks like a plan: open it with the button further up.`,
+    other: (table: string) => `${table} is not a table. Choose a CSV file, as described above.`,
+    unreadable: (table: string) => `${table} could not be read. Choose it again.`,
+  },
+  unknown: ({ list }: Format, table: string, headings: readonly string[]) =>
+    `${table} has the headings ${list(headings.map((heading) => `“${heading}”`))}. Use Zone and the first days of weeks, or Date and Rain, or Date, Low and High.`,
+  noHeadings: (table: string) =>
+    `${table} has no headings. Use Zone and the first days of weeks, or Date and Rain, or Date, Low and High.`,
+  notFetched: 'The part that reads and writes tables could not be loaded. Check the connection, then try again.',
+  paperTitle: 'On paper',
+  paperSays:
+    'Prints all that stands on this page, with its cautions: of the sheet, the rows and weeks that it shows. Buttons are left off the paper.',
+  print: 'Print…',
+};
+
+const rows = { one: 'row', other: 'rows' };
+const changes = { one: 'change', other: 'changes' };
+
+export const filesWords = area('files', files, { extents: { volume: { metric: 'Litres by zone' } } });
