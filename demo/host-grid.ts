@@ -1,7 +1,7 @@
 /** A host's own grid with a season in it: the add-on alone, no element. */
 import Handsontable from 'handsontable';
 import { computeSeason } from '../src/plan/compute-season.ts';
-import { applyEdit } from '../src/plan/edits/apply-edit.ts';
+import { tryEdit } from '../src/plan/edits/apply-edit.ts';
 import { readPlan } from '../src/plan/reading/read-plan.ts';
 import type { Plan } from '../src/plan/schema/plan-schema.ts';
 import {
@@ -93,8 +93,12 @@ function showRota(first: Plan): void {
       sheet,
       rowOf,
       onEdit: (edit) => {
-        past.push(plan);
-        stand(applyEdit(plan, edit));
+        const result = tryEdit(plan, edit);
+        if (result.ok) {
+          past.push(plan);
+          stand(result.plan);
+        }
+        return result;
       },
     } satisfies SeasonSetting,
   });

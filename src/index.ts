@@ -38,3 +38,4 @@ export * from './plan/index.ts';
 export * from './remedies/index.ts';
 export type { Keeping, KeepingChoice, KeepingNote, PutAside } from './store/keeping.ts';
 export type { PlanView, Selection } from './store/plan-view.ts';
+export type { RefusalCode } from './store/refusals.ts';

@@ -24,6 +24,8 @@ import { type WeekCalendar, weekCalendar } from './week-calendar.ts';
 export interface SheetState {
   readonly plan: Plan;
   readonly season: Season;
+  /** Another value for another plan: what is being typed then is not entered into it. An edit of the plan keeps it. */
+  readonly documentId?: number | undefined;
   /** BCP 47 tag for numbers and dates. */
   readonly locale: string;
   readonly readOnly: boolean;

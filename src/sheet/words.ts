@@ -1,5 +1,6 @@
 /** The sheet's words, in one place. */
 import type { MinutesOrigin, State } from '../engine/season/season.ts';
+import type { FaultText } from '../language/describe-fault.ts';
 import type { Measure, Sort } from './sheet-view.ts';
 
 export const STATE_NAMES: Readonly<Record<State, string>> = {
@@ -80,6 +81,7 @@ export const SPOKEN = {
   changed: (count: number) => `${count} cells changed.`,
   beyond: (count: number) =>
     `${count === 1 ? '1 cell lies' : `${count} cells lie`} beyond the end of the sheet and ${count === 1 ? 'was' : 'were'} not pasted.`,
+  refused: ({ where, value, expected }: FaultText) => `${where}: ${value}; expected ${expected}.`,
   typedIntoAnother: (text: string) => `“${text}” was not entered: its cell is gone.`,
   undo: 'Undone.',
   redo: 'Redone.',

@@ -4,6 +4,7 @@ import { NOTHING_SELECTED, type PlanView } from './plan-view.ts';
 export const NO_PLAN: PlanView = Object.freeze({
   status: 'empty',
   plan: undefined,
+  documentId: undefined,
   season: undefined,
   faults: [],
   selection: NOTHING_SELECTED,

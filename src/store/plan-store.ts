@@ -2,8 +2,9 @@
  * One plan and its season, without a page: reads, edits, takes back, computes, and tells whoever subscribed. `runnel-plan`
  * is its element; what keeps a plan between visits subscribes beside it.
  */
+import type { Season } from '../engine/season/season.ts';
 import { computeSeason } from '../plan/compute-season.ts';
-import { tryEdit } from '../plan/edits/apply-edit.ts';
+import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
 import { describeEdit } from '../plan/edits/describe-edit.ts';
 import type { Edit } from '../plan/edits/edit.ts';
 import {
@@ -21,9 +22,11 @@ import type { HistoryStep } from '../plan/history/history-key.ts';
 import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
+import type { Plan } from '../plan/schema/plan-schema.ts';
 import { heldSelection, isSameSelection } from './held-selection.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-view.ts';
+import { refusalFault, refusedFor } from './refusals.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 
@@ -41,6 +44,9 @@ export interface PlanChange {
 
 /** Called after every change of the view; `change` is given where the plan itself is another. */
 export type PlanListener = (view: PlanView, change: PlanChange | undefined) => void;
+
+/** How many plans were opened on the page. */
+let documents = 0;
 
 export class PlanStore {
   #view: PlanView = NO_PLAN;
@@ -83,18 +89,26 @@ export class PlanStore {
     this.#set({ faults, status: this.#view.plan === undefined ? 'failed' : 'ready' });
   }
 
-  /** Makes one change. False where it is refused, and always while the plan can only be looked at. */
-  edit(edit: Edit): boolean {
+  /**
+   * Makes one change, and says whether it was made. It is refused, and everything stays as it was, where the plan would not be
+   * valid, where its season cannot be computed, where the plan can only be looked at and where none is open.
+   */
+  edit(edit: Edit): EditResult {
     const { plan, readOnly } = this.#view;
-    if (plan === undefined || readOnly) return false;
-    const result = tryEdit(plan, edit);
-    if (!result.ok) {
-      this.refuse(result.faults);
-      return false;
-    }
-    const step = { plan: result.plan, label: describeEdit(plan, edit) };
-    this.#stand(record(this.#history ?? startHistory(plan), step), { cause: 'edit', edit });
-    return true;
+    if (plan === undefined) return refusedFor('no-plan');
+    if (readOnly) return refusedFor('read-only');
+    const attempt = unlessItThrows(() => {
+      const result = tryEdit(plan, edit);
+      if (!result.ok) return result;
+      const label = describeEdit(plan, edit);
+      return { ...result, label, season: this.#seasonOf(result.plan) };
+    });
+    if (attempt === undefined) return refusedFor('not-computed');
+    if (!('season' in attempt)) return attempt;
+    const { label, season, ...result } = attempt;
+    const history = record(this.#history ?? startHistory(plan), { plan: result.plan, label });
+    this.#show(history, season, { cause: 'edit', edit });
+    return result;
   }
 
   /** Takes the last change back or makes it again. False where there is none. */
@@ -102,7 +116,7 @@ export class PlanStore {
     const before = this.#history;
     if (before === undefined || this.#view.readOnly) return false;
     const after = step === 'undo' ? undo(before) : redo(before);
-    this.#stand(after, { cause: step, edit: undefined });
+    this.#show(after, this.#seasonOf(after.present), { cause: step, edit: undefined });
     return after !== before;
   }
 
@@ -117,19 +131,29 @@ export class PlanStore {
       this.refuse(result.faults);
       return false;
     }
-    this.#stand(startHistory(result.plan), { cause: 'load', by, edit: undefined });
+    const season = unlessItThrows(() => this.#seasonOf(result.plan));
+    if (season === undefined) {
+      this.refuse([refusalFault('not-computed')]);
+      return false;
+    }
+    this.#show(startHistory(result.plan), season, { cause: 'load', by, edit: undefined });
     return true;
   }
 
-  /** The history's present stands there from now on. */
-  #stand(history: History, change: PlanChange): void {
+  #seasonOf(plan: Plan): Season {
+    const { plan: before, season } = this.#view;
+    return plan === before && season !== undefined ? season : computeSeason(plan, season);
+  }
+
+  /** The history's present is the open plan from now on. */
+  #show(history: History, season: Season, change: PlanChange): void {
     this.#history = history;
-    const { plan: before, season: seasonBefore, selection } = this.#view;
+    const { plan: before, documentId, selection } = this.#view;
     const plan = history.present;
-    const season = plan === before && seasonBefore !== undefined ? seasonBefore : computeSeason(plan, seasonBefore);
     const parts: Partial<PlanView> = {
       status: 'ready',
       plan,
+      documentId: change.cause === 'load' ? ++documents : documentId,
       season,
       faults: this.#view.faults.length === 0 ? this.#view.faults : [],
       selection: heldSelection(selection, season),
@@ -147,5 +171,16 @@ export class PlanStore {
     if (keys.every((key) => Object.is(next[key], this.#view[key]))) return;
     this.#view = next;
     for (const listener of [...this.#listeners]) listener(next, change);
+  }
+}
+
+/** What a calculation gives; where it throws, nothing, and the page hears of the error as of any that nobody caught. */
+function unlessItThrows<Result>(calculate: () => Result): Result | undefined {
+  try {
+    return calculate();
+  } catch (error) {
+    // Node has no such thing.
+    globalThis.reportError?.(error);
+    return undefined;
   }
 }

@@ -6,8 +6,10 @@ import type { Plan } from '../plan/schema/plan-schema.ts';
 export interface PlanView {
   readonly status: 'empty' | 'loading' | 'ready' | 'failed';
   readonly plan: Plan | undefined;
+  /** Another number for each plan that was opened, anywhere on the page; edits, undo and redo keep it. */
+  readonly documentId: number | undefined;
   readonly season: Season | undefined;
-  /** Why the last file or edit was refused; the plan on screen stays. */
+  /** Why the last file was refused; the plan on screen stays. A refused edit is told to whoever sent it. */
   readonly faults: readonly Fault[];
   readonly selection: Selection;
   readonly canUndo: boolean;

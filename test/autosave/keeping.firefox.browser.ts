@@ -209,7 +209,7 @@ describe('runnel-plan with storage-key', () => {
     expect(said(plan)).to.match(
       /^This browser’s storage is full: your changes are not being kept\..+Save this one as a file Try again$/,
     );
-    expect(plan.edit(setMinutes(80))).to.equal(true);
+    expect(plan.edit(setMinutes(80)).ok).to.equal(true);
     expect(await accessibilityFaults(plan)).to.deep.equal([]);
     localStorage.removeItem('other0');
     press(plan, 'Try again');
@@ -239,7 +239,7 @@ describe('runnel-plan with storage-key', () => {
         expect(plan.plan?.name).to.equal('One bed');
         await until(() => said(plan) !== '', 'something is said');
         expect(said(plan)).to.match(/^This browser does not let the page keep anything/);
-        expect(plan.edit(setMinutes(70))).to.equal(true);
+        expect(plan.edit(setMinutes(70)).ok).to.equal(true);
         await wait(300);
         expect(plan.keeping.status).to.equal('not-kept');
         if (isOnWindow) Object.defineProperty(window, 'localStorage', own);

@@ -73,7 +73,7 @@ export class Tab {
   }
 
   edit(minutes: number): boolean {
-    return this.store.edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes });
+    return this.store.edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes }).ok;
   }
 
   text(kind: string): string {

@@ -86,10 +86,10 @@ async function edit(page: Page, from: number): Promise<readonly Made[]> {
       const { made } = window as unknown as { made: (minutes: number, at: number) => unknown };
       setInterval(() => {
         minutes++;
-        const isMade = document
+        const result = document
           .querySelector('runnel-plan')
           ?.edit({ type: 'set-minutes', zone: 'hedge', week, minutes });
-        if (isMade === true) made(minutes, Date.now());
+        if (result?.ok === true) made(minutes, Date.now());
       }, 90);
     },
     WEEK,

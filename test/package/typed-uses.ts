@@ -73,7 +73,11 @@ week.today = '2027-07-12';
 week.today = new Date();
 const holder = document.createElement('runnel-plan');
 holder.plan = emptyPlan({ units: 'us', firstDay: '2027-04-05', weeks: 30 });
-holder.edit(edit);
+const answer = holder.edit(edit);
+if (answer.ok) console.log(answer.plan.name, answer.changed);
+else for (const { where, expected } of answer.faults) console.log(where, expected);
+// @ts-expect-error an answer has either the plan or the faults
+console.log(answer.faults);
 // @ts-expect-error a plan comes as one and not as the function that makes it
 holder.plan = emptyPlan;
 // @ts-expect-error an edit has a type
@@ -86,7 +90,7 @@ holder.select(selection);
 holder.select({ week: '2027-07-12' });
 
 // Events
-holder.addEventListener('runnel-change', ({ plan, cause }) => console.log(plan.name, cause));
+holder.addEventListener('runnel-change', ({ plan, cause, documentId }) => console.log(plan.name, cause, documentId + 1));
 window.addEventListener('runnel-select', (event) => console.log(event.selection.zone));
 week.dispatchEvent(new RunnelEditEvent(edit));
 // @ts-expect-error an event of an edit carries one

@@ -1,5 +1,7 @@
-import { expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import type { EditResult } from '../../src/plan/edits/apply-edit.ts';
+import type { Edit } from '../../src/plan/edits/edit.ts';
 import { writePlan } from '../../src/plan/reading/write-plan.ts';
 import { type PlanChange, PlanStore } from '../../src/store/plan-store.ts';
 import type { PlanView } from '../../src/store/plan-view.ts';
@@ -17,7 +19,10 @@ function heard(store: PlanStore): { view: PlanView; change: PlanChange | undefin
   return calls;
 }
 
+const codesOf = (result: EditResult) => (result.ok ? [] : result.faults.map(({ code }) => code));
+
 const firstWeek = oneBed().season.firstDay;
+const noteIn = (week: string) => ({ type: 'set-note', zone: 'beds', week, note: 'Mulched' });
 const setMinutes = { type: 'set-minutes', zone: 'beds', week: firstWeek, minutes: 90 } as const;
 
 it('starts empty', () => {
@@ -64,7 +69,7 @@ it('keeps the plan on screen while another file is read', () => {
 it('makes an edit, computes what follows, and tells which edit it was', () => {
   const store = opened();
   const calls = heard(store);
-  expect(store.edit(setMinutes)).toBe(true);
+  expect(store.edit(setMinutes)).toEqual({ ok: true, plan: store.view.plan, changed: true });
   const zone = store.view.season?.zones[0];
   expect(zone && zoneFigure(zone, 'minutes', 0)).toBe(90);
   expect(store.view).toMatchObject({ canUndo: true, canRedo: false });
@@ -82,15 +87,74 @@ it('hands the season before to the calculation: zones that did not change keep t
   expect(store.view.season?.zones[1]).toBe(before);
 });
 
-it('refuses an edit that does not fit, says why, and changes nothing else', () => {
+it('refuses an edit that does not fit, answers why, and leaves everything as it was', () => {
   const store = opened();
-  const { plan } = store.view;
-  expect(store.edit({ ...setMinutes, minutes: -5 })).toBe(false);
-  expect(store.view.plan).toBe(plan);
-  expect(store.view.canUndo).toBe(false);
-  expect(store.view.faults[0]?.expected).toContain('minutes');
+  const { view } = store;
+  const calls = heard(store);
+  expect(store.edit({ ...setMinutes, minutes: -5 })).toMatchObject({
+    ok: false,
+    faults: [{ path: `choices.beds.${firstWeek}.minutes` }],
+  });
+  expect(store.view).toBe(view);
+  expect(calls).toEqual([]);
+});
+
+it('accepts an edit that asks for what is so already, and changes nothing', () => {
+  const store = opened();
   store.edit(setMinutes);
-  expect(store.view.faults).toEqual([]);
+  const { view } = store;
+  expect(store.edit(setMinutes)).toEqual({ ok: true, plan: view.plan, changed: false });
+  expect(store.view).toBe(view);
+});
+
+describe('where an error is thrown', () => {
+  // As a browser has it.
+  const reportError = vi.fn();
+  beforeEach(() => void vi.stubGlobal('reportError', reportError));
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    reportError.mockClear();
+  });
+
+  it.each<[string, unknown]>([
+    ['by the calculation, for a key of a record that the schema does not see', noteIn('__proto__')],
+    ['by the edit itself', { type: 'add-line', zone: 'beds', planting: 'tomatoes', line: null }],
+    ['by a part of several edits', { type: 'together', label: 'Two', edits: [setMinutes, null] }],
+  ])('refuses an edit, %s, and leaves plan, history and view as they were', (_what, edit) => {
+    const store = opened();
+    store.edit(setMinutes);
+    const { view } = store;
+    const calls = heard(store);
+    expect(codesOf(store.edit(edit as Edit))).toEqual(['not-computed']);
+    expect(reportError).toHaveBeenCalledOnce();
+    expect(store.view).toBe(view);
+    expect(calls).toEqual([]);
+    store.step('undo');
+    expect(store.view).toMatchObject({ plan: oneBed(), canUndo: false, canRedo: true });
+  });
+});
+
+it('numbers its documents: another for each plan that is opened, the same through edits, undo and redo', () => {
+  const store = new PlanStore();
+  expect(store.view.documentId).toBe(undefined);
+  store.openPlan(oneBed());
+  const { documentId } = store.view;
+  store.edit(setMinutes);
+  store.step('undo');
+  store.step('redo');
+  expect(store.view.documentId).toBe(documentId);
+  store.openText('{');
+  expect(store.view.documentId).toBe(documentId);
+  store.openPlan(oneBed());
+  expect(store.view.documentId).not.toBe(documentId);
+  expect(opened().view.documentId).not.toBe(store.view.documentId);
+});
+
+it('refuses an edit while no plan is open, with a code of its own', () => {
+  const store = new PlanStore();
+  const { view } = store;
+  expect(codesOf(store.edit(setMinutes))).toEqual(['no-plan']);
+  expect(store.view).toBe(view);
 });
 
 it('takes changes back one by one and makes them again', () => {
@@ -132,7 +196,7 @@ it('takes no edit and no undo while the plan can only be looked at', () => {
   store.edit(setMinutes);
   const { plan } = store.view;
   store.show({ locale: 'en', readOnly: true });
-  expect(store.edit({ ...setMinutes, minutes: 5 })).toBe(false);
+  expect(codesOf(store.edit({ ...setMinutes, minutes: 5 }))).toEqual(['read-only']);
   expect(store.step('undo')).toBe(false);
   expect(store.view.plan).toBe(plan);
 });

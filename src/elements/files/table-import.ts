@@ -90,17 +90,16 @@ export class TableImport implements ReactiveController {
   apply(): boolean {
     const { state } = this;
     const before = this.#plan.view.plan;
-    if (state.step !== 'preview' || state.preview.edit === undefined || before === undefined) return false;
+    const edit = state.step === 'preview' ? state.preview.edit : undefined;
+    if (state.step !== 'preview' || edit === undefined || before === undefined) return false;
     const { file, preview } = state;
-    this.#plan.edit(state.preview.edit);
-    const { plan: after, faults } = this.#plan.view;
-    const isApplied = after !== undefined && after !== before;
+    const result = this.#plan.edit(edit);
     this.#show(
-      isApplied
-        ? { step: 'applied', file, count: preview.changes.length, before, after }
-        : { step: 'preview', file, preview, faults },
+      result.ok
+        ? { step: 'applied', file, count: preview.changes.length, before, after: result.plan }
+        : { step: 'preview', file, preview, faults: result.faults },
     );
-    return isApplied;
+    return result.ok;
   }
 
   /** Changes nothing. */

@@ -2,10 +2,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { describeFault } from '../../language/describe-fault.ts';
 import { readerFor } from '../../language/reader.ts';
-import { tryEdit } from '../../plan/edits/apply-edit.ts';
+import { type EditResult, tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { gardenWords } from '../shared/words/garden-words.ts';
 
@@ -20,7 +19,7 @@ export class FormController implements ReactiveController {
   readonly plan: PlanConsumer;
   readonly #host: ReactiveControllerHost;
   readonly #refused = new Map<string, Refused>();
-  #seen: Plan | undefined;
+  #documentId: number | undefined;
 
   constructor(host: ReactiveControllerHost & HTMLElement, plan: PlanConsumer) {
     this.#host = host;
@@ -30,10 +29,9 @@ export class FormController implements ReactiveController {
 
   /** What was refused belongs to the plan in which it was typed, wherever the form is moved: another plan has no use for it. */
   hostUpdate(): void {
-    const { plan, canUndo, canRedo } = this.plan.view;
-    const isOpened = plan !== this.#seen && !canUndo && !canRedo;
-    if (isOpened && this.#seen !== undefined) this.#refused.clear();
-    this.#seen = plan;
+    const { documentId } = this.plan.view;
+    if (documentId !== this.#documentId && this.#documentId !== undefined) this.#refused.clear();
+    this.#documentId = documentId;
   }
 
   /** Lets go of what was refused in fields whose keys begin so: what they stood for is gone, or has another place. */
@@ -71,17 +69,13 @@ export class FormController implements ReactiveController {
     return faults.map((fault) => describeFault(fault, reader).expected).join('; ');
   }
 
-  /** Tries an edit before it is sent, so that a fault stands at its own field and nowhere else. */
-  commit(key: string, text: string, edit: Edit): void {
-    const { plan } = this.plan.view;
-    if (plan === undefined) return;
-    const result = tryEdit(plan, edit);
-    if (!result.ok) {
-      this.refuse(key, text, gardenWords.expected(this.#expectedIn(result.faults)));
-      return;
-    }
-    this.#refused.delete(key);
-    this.#host.requestUpdate();
-    this.plan.edit(edit);
+  /** Sends an edit; where it is refused, its text and the reason stand at the field. */
+  commit(key: string, text: string, edit: Edit): EditResult {
+    const result = this.plan.edit(edit);
+    if (result.ok) {
+      this.#refused.delete(key);
+      this.#host.requestUpdate();
+    } else this.refuse(key, text, gardenWords.expected(this.#expectedIn(result.faults)));
+    return result;
   }
 }

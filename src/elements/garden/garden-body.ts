@@ -85,8 +85,8 @@ export class GardenBody {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
     const zone = createZone(plan);
-    this.#form.commit('add-zone', '', { type: 'add-zone', zone });
-    this.#host.open(zone.id, true);
+    const { ok } = this.#form.commit('add-zone', '', { type: 'add-zone', zone });
+    if (ok) this.#host.open(zone.id, true);
   };
 
   #start({ status }: PlanView): TemplateResult {

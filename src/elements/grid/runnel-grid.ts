@@ -108,8 +108,8 @@ export class RunnelGrid extends LitElement {
   }
 
   /** One sheet for as long as the element lives, so that folds and choices outlast a new file. */
-  #keepSheet({ plan, season, locale, readOnly }: ReadyView): void {
-    const state = { plan, season, locale, readOnly, today: this.today ?? todayHere() };
+  #keepSheet({ plan, season, documentId, locale, readOnly }: ReadyView): void {
+    const state = { plan, season, documentId, locale, readOnly, today: this.today ?? todayHere() };
     if (this.#sheet === undefined) {
       this.#sheet = new SeasonSheet(state);
       this.#sheet.subscribe(() => this.requestUpdate());

@@ -6,6 +6,7 @@ import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import type { MixRemedy } from '../../remedies/mix/remedy.ts';
+import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { inSlices } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -102,7 +103,8 @@ export class MixBody {
     if (comparison === undefined) return waitingTemplate(view);
     if (!this.#stages.has(STAGES.header)) return nothing;
     const shown = { view, zone, comparison, trial };
-    return html`${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
+    return html`<div role="alert">${faultsTemplate(this.#plan.refused, true, readingOf(view))}</div>
+    ${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
     ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
   }
 
@@ -194,8 +196,7 @@ export class MixBody {
     const { found, tried } = this.#search;
     const reading = readingOf(view);
     const apply = (remedy: MixRemedy) => {
-      this.#plan.edit(remedy.edit);
-      this.#taken = remedy.label;
+      if (this.#plan.edit(remedy.edit).ok) this.#taken = remedy.label;
       this.#host.requestUpdate();
     };
     return html`<section part="remedies">
@@ -257,7 +258,7 @@ export class MixBody {
       this.#host.requestUpdate();
     };
     const keep = () => {
-      this.#plan.edit(trial.edit);
+      if (!this.#plan.edit(trial.edit).ok) return;
       this.#taken = trial.label;
       end();
     };

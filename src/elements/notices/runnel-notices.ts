@@ -52,7 +52,7 @@ interface Listed {
  * @summary What needs attention in the season, worst first, each with where it holds and what to do about it.
  *
  * Stands inside a `runnel-plan`. What would mend a notice of line or supply is worked out when its "What to do" is
- * unfolded: each change with what it comes to, to be made and undone on the spot. A file or an edit that was refused is
+ * unfolded: each change with what it comes to, to be made and undone on the spot. A file or a remedy that was refused is
  * listed above, fault by fault. The usual cautions stand at its foot.
  *
  * @fires {RunnelSelectEvent} runnel-select - A notice's cell was asked for.
@@ -96,7 +96,8 @@ export class RunnelNotices extends LitElement {
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
-    return html`<div role="status">${faultsTemplate(view.faults, view.plan !== undefined, readingOf(view))}</div>
+    const faults = [...view.faults, ...this.#plan.refused];
+    return html`<div role="status">${faultsTemplate(faults, view.plan !== undefined, readingOf(view))}</div>
       <p class="visually-hidden" role="status">${this.#said()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
       <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined)}</div>`;
@@ -204,20 +205,18 @@ export class RunnelNotices extends LitElement {
   }
 
   async #take(edit: Edit, of: Pick<Taken, 'what' | 'place' | 'key'>): Promise<void> {
-    const before = this.#plan.view.plan;
-    this.#plan.edit(edit);
-    const { plan } = this.#plan.view;
-    if (plan === undefined || plan === before) return;
-    this.taken = { ...of, plan, isTakenBack: false };
+    const result = this.#plan.edit(edit);
+    if (!result.ok || !result.changed) return;
+    this.taken = { ...of, plan: result.plan, isTakenBack: false };
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('.taken p')?.focus();
   }
 
   /** Back to the notice, which stands there again. */
   async #takeBack(taken: Taken): Promise<void> {
-    this.#plan.step('undo');
+    if (!this.#plan.step('undo')) return;
     const { plan } = this.#plan.view;
-    if (plan === undefined || plan === taken.plan) return;
+    if (plan === undefined) return;
     this.taken = { ...taken, plan, isTakenBack: true };
     await this.updateComplete;
     const items = [...this.renderRoot.querySelectorAll<HTMLElement>('.notice')];

@@ -3,6 +3,7 @@ import { css, html, LitElement, type PropertyValues, type TemplateResult } from 
 import { property } from 'lit/decorators.js';
 import { isTyping } from '../../autosave/typed/is-typing.ts';
 import type { Season } from '../../engine/season/season.ts';
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
@@ -34,8 +35,8 @@ import { LateKeeping } from './late-keeping.ts';
  *
  * @slot - The elements that show and edit the plan, in any order and depth.
  *
- * @fires {RunnelChangeEvent} runnel-change - Another plan stands there: loaded, edited, undone or redone. Carries `plan`,
- * `season`, `cause` and, for an edit, `edit`.
+ * @fires {RunnelChangeEvent} runnel-change - The plan is another: loaded, edited, undone or redone. Carries `plan`,
+ * `season`, `documentId`, `cause` and, for an edit, `edit`.
  * @fires {RunnelKeepEvent} runnel-keep - The plan is kept in another way than before, or there is something to say about it.
  * Carries `keeping`: `status`, `notes` with their choices, what was `putAside`, and what was `typed` and not entered.
  *
@@ -104,17 +105,21 @@ export class RunnelPlan extends LitElement {
     super();
     this.store.subscribe((view, change) => {
       this.#provider.setValue(view);
-      const { plan, season } = view;
-      if (change !== undefined && plan !== undefined && season !== undefined) {
-        this.dispatchEvent(new RunnelChangeEvent({ plan, season, ...change }));
+      const { plan, season, documentId } = view;
+      if (change !== undefined && plan !== undefined && season !== undefined && documentId !== undefined) {
+        this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
       }
     });
-    this.#hear(RunnelEditEvent.type, (event) => this.edit(event.edit));
-    this.#hear(RunnelSelectEvent.type, (event) => this.select(event.selection));
-    this.#hear(RunnelHistoryEvent.type, (event) => this.store.step(event.step));
-    this.#hear(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
-    this.#hear(RunnelViewEvent.type, (event) => this.#keepView(event));
-    this.#hear(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
+    this.#handle(RunnelEditEvent.type, (event) => {
+      event.result = this.edit(event.edit);
+    });
+    this.#handle(RunnelSelectEvent.type, (event) => this.select(event.selection));
+    this.#handle(RunnelHistoryEvent.type, (event) => {
+      event.done = this.store.step(event.step);
+    });
+    this.#handle(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
+    this.#handle(RunnelViewEvent.type, (event) => this.#keepView(event));
+    this.#handle(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
     this.addEventListener('keydown', this.#onKeydown);
   }
 
@@ -137,7 +142,7 @@ export class RunnelPlan extends LitElement {
     return this.store.view.season;
   }
 
-  /** Why the last file or edit was refused; empty when it was taken over. */
+  /** Why the last file was refused; empty when it was opened. */
   get faults(): readonly Fault[] {
     return this.store.view.faults;
   }
@@ -152,8 +157,8 @@ export class RunnelPlan extends LitElement {
     this.#keeping.choose(choice, of);
   }
 
-  /** Makes one change; false, with `faults` saying why, where it is refused. */
-  edit(edit: Edit): boolean {
+  /** Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. */
+  edit(edit: Edit): EditResult {
     return this.store.edit(edit);
   }
 
@@ -223,14 +228,14 @@ export class RunnelPlan extends LitElement {
     this.store.show({ locale: resolveLocale(this, this.locale), readOnly, fromLink });
   }
 
-  /** A wish is granted here and goes no further: a plan may stand inside another plan's page. */
-  #hear<Type extends keyof HTMLElementEventMap>(
+  /** Handles a view's request and stops it there: a plan may stand inside another plan's page. */
+  #handle<Type extends keyof HTMLElementEventMap>(
     type: Type,
-    grant: (event: HTMLElementEventMap[Type]) => unknown,
+    handle: (event: HTMLElementEventMap[Type]) => unknown,
   ): void {
     this.addEventListener(type, (event) => {
       event.stopPropagation();
-      grant(event);
+      handle(event);
     });
   }
 

@@ -1,9 +1,12 @@
 import { ContextConsumer, ContextRoot } from '@lit/context';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
 import { NO_PLAN } from '../../store/no-plan.ts';
 import type { PlanView, Selection } from '../../store/plan-view.ts';
+import { refusedFor } from '../../store/refusals.ts';
 import { RunnelEditEvent } from './events/edit-event.ts';
 import { RunnelHistoryEvent } from './events/history-event.ts';
 import { RunnelSelectEvent } from './events/select-event.ts';
@@ -18,10 +21,12 @@ function keepEarlyRequests(): void {
   root.attach(document.documentElement);
 }
 
-/** Holds the plan around a view, asks for an update when it changes, and sends the view's wishes up to it. */
+/** Holds the plan around a view, asks for an update when it changes, and sends the view's requests up to it. */
 export class PlanConsumer implements ReactiveController {
   /** Outside any plan: an empty one. */
   view: PlanView = NO_PLAN;
+  /** Why the last edit that this view sent was refused; empty where it was accepted, and once the plan is another. */
+  refused: readonly Fault[] = [];
 
   readonly #host: ReactiveControllerHost & HTMLElement;
 
@@ -32,6 +37,7 @@ export class PlanConsumer implements ReactiveController {
       context: planContext,
       subscribe: true,
       callback: (view) => {
+        if (view.plan !== this.view.plan) this.refused = [];
         this.view = view;
       },
     });
@@ -44,18 +50,28 @@ export class PlanConsumer implements ReactiveController {
 
   hostDisconnected(): void {
     this.view = NO_PLAN;
+    this.refused = [];
     this.#host.requestUpdate();
   }
 
-  edit(edit: Edit): void {
-    this.#host.dispatchEvent(new RunnelEditEvent(edit));
+  /** Sends an edit up to the plan. `unanswered` is the code of its fault where there is none around the view. */
+  edit(edit: Edit): EditResult {
+    const event = new RunnelEditEvent(edit);
+    this.#host.dispatchEvent(event);
+    const result = event.result ?? refusedFor('unanswered');
+    this.refused = result.ok ? [] : result.faults;
+    this.#host.requestUpdate();
+    return result;
   }
 
   select(selection: Selection): void {
     this.#host.dispatchEvent(new RunnelSelectEvent(selection));
   }
 
-  step(step: HistoryStep): void {
-    this.#host.dispatchEvent(new RunnelHistoryEvent(step));
+  /** Asks for undo or redo; false where there is nothing to take back or to make again. */
+  step(step: HistoryStep): boolean {
+    const event = new RunnelHistoryEvent(step);
+    this.#host.dispatchEvent(event);
+    return event.done ?? false;
   }
 }

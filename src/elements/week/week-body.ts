@@ -7,6 +7,7 @@ import { formatDays } from '../../language/format/dates.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
 import { readerFor } from '../../language/reader.ts';
+import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -49,7 +50,8 @@ export class WeekBody {
     const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
     const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
     const hasClimate = !weeksWithoutClimate(season).includes(week);
-    return html`<header>
+    return html`<div role="alert">${faultsTemplate(this.#plan.refused, true, reading)}</div>
+      <header>
         <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
         <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
         <p>${weekWords.total(formatMinutes(minutes, reading), formatQuantity(total, 'volume', reading))}</p>

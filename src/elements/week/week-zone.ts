@@ -1,5 +1,6 @@
 /** One zone's instructions for a week. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
@@ -124,7 +125,7 @@ function canBeChecked({ minutes, origin }: ZoneWeek): boolean {
 function checkTemplate(name: string, { origin }: ZoneWeek, check: (done: boolean) => void): TemplateResult {
   const changed = (event: Event) => check((event.target as HTMLInputElement).checked);
   return html`<label class="check">
-    <input type="checkbox" .checked=${origin === 'run'} aria-label=${weekWords.done(name)} @change=${changed} />
+    <input type="checkbox" .checked=${live(origin === 'run')} aria-label=${weekWords.done(name)} @change=${changed} />
     <span aria-hidden="true">${weekWords.doneShort}</span>
   </label>`;
 }

@@ -14,8 +14,9 @@ import { editWeek } from './families/week-edits.ts';
 import { editZone } from './families/zone-edits.ts';
 import { refuse } from './find.ts';
 
+/** `changed`: false where the plan already says what the edit asks for, and is the same object. */
 export type EditResult =
-  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: true; readonly plan: Plan; readonly changed: boolean }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** The next plan of a valid plan. Throws `EditRefused` with every fault where the edit would make one that is not valid. */
@@ -29,7 +30,8 @@ export function applyEdit(plan: Plan, edit: Edit): Plan {
 /** The same without a throw. */
 export function tryEdit(plan: Plan, edit: Edit): EditResult {
   try {
-    return { ok: true, plan: applyEdit(plan, edit) };
+    const next = applyEdit(plan, edit);
+    return { ok: true, plan: next, changed: next !== plan };
   } catch (error) {
     if (error instanceof EditRefused) return { ok: false, faults: error.faults };
     throw error;

@@ -2,6 +2,8 @@
 export interface Fault {
   /** Place in the document: `zones.2.plantings.0.extent.area`; empty for the whole. */
   readonly path: string;
+  /** Which kind of fault it is, where it is none of a value in the document. */
+  readonly code?: string;
   /** The same place in words: `Zone “Beds”, planting “Tomatoes”: area`. */
   readonly where: string;
   /** What stands there, shortened. */

@@ -1,10 +1,8 @@
 /** The editor of a season's cell: what is typed goes to the plan as an edit, and stays on screen where it is refused. */
 import type { TextEditor } from 'handsontable/editors/textEditor';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
-import type { SheetCell } from '../sheet-cell.ts';
 import { ENTRY_NAME } from '../words.ts';
 import { bindingOf } from './bindings.ts';
-import { enterText } from './entry-hooks.ts';
+import { enterText, type TypedInto } from './entry-hooks.ts';
 
 type TextEditorClass = typeof TextEditor;
 
@@ -12,14 +10,14 @@ type TextEditorClass = typeof TextEditor;
 export function entryEditor(Base: TextEditorClass): TextEditorClass {
   return class EntryEditor extends Base {
     #opened = '';
-    /** What is typed into, with the zones of the plan that it lies in: rows may move, and another plan may be opened. */
-    #typedInto: { readonly cell: SheetCell; readonly zones: Plan['zones'] } | undefined;
+    /** What is typed into: rows may move, and another plan may be opened. */
+    #typedInto: TypedInto | undefined;
 
     override beginEditing(newInitialValue?: unknown, event?: Event): void {
       const cell = this.#cell();
       const sheet = bindingOf(this.hot)?.setting.sheet;
       const text = cell === undefined ? '' : sheet?.entryText(cell);
-      this.#typedInto = cell && sheet && { cell, zones: sheet.state.plan.zones };
+      this.#typedInto = cell && sheet && { cell, documentId: sheet.state.documentId };
       this.#opened = this.isInFullEditMode() ? (text ?? '') : '';
       super.beginEditing(typeof newInitialValue === 'string' ? newInitialValue : text, event);
     }

@@ -85,10 +85,15 @@ export function enterEverywhere(binding: SeasonBinding, text: string, label: str
   if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
 }
 
+/** The cell as it was when somebody began to type, and the plan that it lay in. */
+export interface TypedInto {
+  readonly cell: BlockEntry['cell'];
+  readonly documentId: number | undefined;
+}
+
 export interface TypedText {
   readonly text: string;
-  /** The cell as it was when somebody began to type, with the zones of the plan then. */
-  readonly into: { readonly cell: BlockEntry['cell']; readonly zones: readonly unknown[] } | undefined;
+  readonly into: TypedInto | undefined;
   /** Puts it into every selected cell. */
   readonly everywhere: boolean;
 }
@@ -105,9 +110,7 @@ export function enterText(
   const binding = bindingOf(hot);
   if (binding === undefined || into === undefined) return undefined;
   const { sheet } = binding.setting;
-  const { zones } = sheet.state.plan;
-  const isSamePlan = zones === into.zones || zones.some((zone) => into.zones.includes(zone));
-  const cell = isSamePlan ? sheet.now(into.cell) : undefined;
+  const cell = sheet.state.documentId === into.documentId ? sheet.now(into.cell) : undefined;
   if (cell === undefined) {
     binding.callout.showSoon(at.row, at.column, [SPOKEN.typedIntoAnother(text)]);
     return undefined;
@@ -149,7 +152,9 @@ function enterBlock(
   const { sheet } = binding.setting;
   const wanted = entries.length === 1 ? entries : entries.filter(({ cell, text }) => !isIdle(binding, cell, text));
   const block = sheet.readBlock(wanted, label);
-  binding.edit(block.edit, block.changed);
+  const [start] = wanted;
+  const refused = binding.edit(block.edit, block.changed);
+  if (refused !== undefined && start !== undefined) return { row: start.row, column: start.column, lines: refused };
   remark(binding, block, wanted);
   const [first] = block.refused;
   const at = first && wanted.find(({ cell }) => cell === first.cell);

@@ -1,4 +1,5 @@
 /** The context menu in the trade's words. No name or note of the plan stands in it: its items are markup to Handsontable. */
+import type { Edit } from '../../plan/edits/edit.ts';
 import { closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { Measure } from '../sheet-view.ts';
@@ -43,13 +44,13 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
       name: () => (isClosed() ? MENU_WORDS.open : MENU_WORDS.close),
       hidden: () => none(zoneWeeks(cells())),
       disabled: () => isReadOnly() || closeWeeks(cells(), !isClosed(), String) === undefined,
-      callback: act((binding) => binding.edit(closeWeeks(cells(), !isClosed(), dayIn(binding)), cells())),
+      callback: act((binding) => edit(binding, closeWeeks(cells(), !isClosed(), dayIn(binding)), cells())),
     },
     'runnel-run': {
       name: MENU_WORDS.logRun,
       hidden: () => none(zoneWeeks(cells())),
       disabled: () => isReadOnly() || logAsRun(cells(), String) === undefined,
-      callback: act((binding) => binding.edit(logAsRun(cells(), dayIn(binding)), cells())),
+      callback: act((binding) => edit(binding, logAsRun(cells(), dayIn(binding)), cells())),
     },
     'runnel-shut-off': {
       name: MENU_WORDS.shutOff,
@@ -104,6 +105,13 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
   };
 }
 
+/** Asks for a change, and says beside the selected cell why where it is refused. */
+function edit(binding: SeasonBinding, change: Edit | undefined, cells: readonly SheetCell[]): void {
+  const why = binding.edit(change, cells);
+  const at = binding.hot.getSelectedRangeActive()?.highlight;
+  if (why !== undefined) binding.callout.showSoon(at?.row ?? 0, at?.col ?? 0, why);
+}
+
 const dayIn =
   ({ setting }: SeasonBinding) =>
   (week: number): string =>
@@ -136,7 +144,7 @@ function shutOffItem(days: number, cells: () => readonly SheetCell[], act: Act):
     key: `runnel-shut-off:${days}`,
     name: MENU_WORDS.openOn(days),
     hidden: () => shutOffWeeks(cells()).some(({ row }) => days > wateringDayCount(row.zone.zone)),
-    callback: act((binding) => binding.edit(openShutOffs(cells(), days, dayIn(binding)), cells())),
+    callback: act((binding) => edit(binding, openShutOffs(cells(), days, dayIn(binding)), cells())),
   };
 }
 

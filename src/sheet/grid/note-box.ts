@@ -18,26 +18,28 @@ export function editNote(binding: SeasonBinding): void {
   const form = noteForm(hot.rootDocument, `${NOTE_WORDS.title}: ${sheet.nameOf(cell)}`, before);
   const { textarea } = form;
   const forget = binding.onStop(() => form.root.remove());
-  const close = (note: string | undefined) => {
+  const close = () => {
     forget();
     form.root.remove();
     hot.rootElement.dispatchEvent(new TypedEvent(textarea));
-    if (note !== undefined)
-      binding.edit(
-        noteWeek(cell, note, () => day),
-        [cell],
-      );
     hot.listen();
     hot.getFocusManager().focusOnHighlightedCell();
   };
+  // What is refused stays in the form.
+  const save = () => {
+    const edit = noteWeek(cell, textarea.value, () => day);
+    const why = binding.edit(edit, [cell]);
+    if (why === undefined) close();
+    else binding.callout.show(at?.row ?? 0, at?.col ?? 0, why);
+  };
   textarea.addEventListener('input', () => hot.rootElement.dispatchEvent(new TypedEvent(textarea)));
-  form.save.addEventListener('click', () => close(textarea.value));
-  form.cancel.addEventListener('click', () => close(undefined));
+  form.save.addEventListener('click', save);
+  form.cancel.addEventListener('click', close);
   form.root.addEventListener('keydown', (event) => {
     // What is typed here is the note's, not the grid's.
     event.stopPropagation();
-    if (event.key === 'Escape') close(undefined);
-    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) close(textarea.value);
+    if (event.key === 'Escape') close();
+    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) save();
   });
   hot.rootPortalElement.append(form.root);
   placeBeside(form.root, hot.getCell(at?.row ?? 0, at?.col ?? 0, true) ?? hot.rootElement);

@@ -1,10 +1,11 @@
 /** One Handsontable grid bound to a season: which cell stands for what, and the drawing of it. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
+import { describeFault } from '../../language/describe-fault.ts';
+import { readerFor } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { rowName } from '../cell-name.ts';
 import { placeOfRow, rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
@@ -35,8 +36,8 @@ export class SeasonBinding {
   #rows: readonly SheetRow[];
   /** What the season is made of; in a host's grid alone, whose rows are not the sheet's. */
   #parts: string | undefined;
-  /** Said once the plan is another than it was when that was asked for. */
-  #toSay: { readonly words: () => string; readonly plan: Plan } | undefined;
+  /** Said once the sheet shows the change that was asked for. */
+  #toSay: (() => string) | undefined;
 
   constructor(hot: Handsontable.Core, setting: SeasonSetting) {
     this.hot = hot;
@@ -143,21 +144,23 @@ export class SeasonBinding {
     renderNothing(td);
   }
 
-  /** Asks for a change; what became of `cells` is said once it is there. */
-  edit(edit: Edit | undefined, cells: readonly SheetCell[] = []): void {
-    if (edit === undefined) return;
-    this.#sayThen(() => this.#changeWords(cells));
-    this.setting.onEdit(edit);
+  /** Asks for a change; what became of `cells` is said once it is there. Lines that say why, where it is refused. */
+  edit(edit: Edit | undefined, cells: readonly SheetCell[] = []): readonly string[] | undefined {
+    if (edit === undefined) return undefined;
+    // Before it is asked for: the sheet may be updated at once.
+    this.#toSay = () => this.#changeWords(cells);
+    const result = this.setting.onEdit(edit);
+    if (result?.ok !== true || !result.changed) this.#toSay = undefined;
+    if (result?.ok !== false) return undefined;
+    const { locale, plan } = this.setting.sheet.state;
+    const reader = readerFor(locale, plan.units);
+    return result.faults.map((fault) => SPOKEN.refused(describeFault(fault, reader)));
   }
 
   /** Asks for undo or redo. */
   step(step: HistoryStep): void {
-    this.#sayThen(() => `${SPOKEN[step]} ${this.#totalWords()}`);
-    this.setting.onHistory?.(step);
-  }
-
-  #sayThen(words: () => string): void {
-    this.#toSay = { words, plan: this.setting.sheet.state.plan };
+    this.#toSay = () => `${SPOKEN[step]} ${this.#totalWords()}`;
+    if (this.setting.onHistory?.(step) !== true) this.#toSay = undefined;
   }
 
   /** Shows the sheet as it stands now. */
@@ -166,7 +169,7 @@ export class SeasonBinding {
     this.#draw();
     const toSay = this.#toSay;
     this.#toSay = undefined;
-    if (toSay && toSay.plan !== this.setting.sheet.state.plan) this.callout.say(toSay.words());
+    if (toSay !== undefined) this.callout.say(toSay());
   }
 
   #draw(): void {

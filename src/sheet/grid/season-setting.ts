@@ -1,3 +1,4 @@
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import type { RowPlace } from '../row-place.ts';
@@ -7,8 +8,12 @@ import type { SheetPlace } from '../sheet-place.ts';
 /** The setting under which a Handsontable grid takes a season: `new Handsontable(box, { runnelSeason: { … } })`. */
 export interface SeasonSetting {
   readonly sheet: SeasonSheet;
-  /** Called with each change that a reader asks for. Whoever holds the plan applies it and updates the sheet. */
-  readonly onEdit: (edit: Edit) => void;
+  /**
+   * Called with each change that a reader asks for. Whoever holds the plan applies it, updates the sheet and returns what `tryEdit`
+   * gives: where that is a refusal, the grid says why and keeps what was typed. Nothing returned counts as accepted, and is said
+   * aloud only where the sheet was updated meanwhile.
+   */
+  readonly onEdit: (edit: Edit) => EditResult | undefined;
   /**
    * Which part of the season a row of the host's own data stands for; undefined for a row that has none. Left out, the
    * grid's data are the sheet's own rows.
@@ -17,7 +22,8 @@ export interface SeasonSetting {
   readonly onSelect?: ((place: SheetPlace) => void) | undefined;
   /** The week under the pointer. */
   readonly onHover?: ((week: number | undefined) => void) | undefined;
-  readonly onHistory?: ((step: HistoryStep) => void) | undefined;
+  /** Asked for undo or redo. Returns false where there is nothing to take back or to make again. */
+  readonly onHistory?: ((step: HistoryStep) => boolean | undefined) | undefined;
   /** Asked why a figure is so. */
   readonly onWhy?: ((place: SheetPlace) => void) | undefined;
 }

@@ -29,7 +29,7 @@ describe('runnel-files', () => {
 
   it('does not repeat what was refused elsewhere', async () => {
     const page = await filesPage();
-    page.plan.edit({ type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: -1 });
+    expect(page.plan.openText('{')).to.equal(false);
     await quiet(page.plan);
     expect(page.plan.faults.length).to.equal(1);
     expect(all(page, '.faults')).to.deep.equal([]);

@@ -30,7 +30,7 @@ const titleIn = (place: ParentNode) =>
 describe('runnel-plan', () => {
   afterEach(clearPage);
 
-  it('grants an edit, a selection and a step that come up from a view, and lets them go no further', async () => {
+  it('handles an edit, a selection and a step that come up from a view, and lets them go no further', async () => {
     const { plan, inside } = await shown();
     const beyond: string[] = [];
     const note = ({ type }: Event) => beyond.push(type);
@@ -49,6 +49,45 @@ describe('runnel-plan', () => {
     }
   });
 
+  it('answers an edit on its event: accepted, or refused with why', async () => {
+    const { plan, inside } = await shown();
+    const send = (minutes: number) => {
+      const event = new RunnelEditEvent(setMinutes(minutes));
+      inside.dispatchEvent(event);
+      return event.result;
+    };
+    expect(send(70)).to.deep.equal({ ok: true, plan: plan.plan, changed: true });
+    expect(send(70)).to.deep.equal({ ok: true, plan: plan.plan, changed: false });
+    const refused = send(-5);
+    expect(refused?.ok === false && refused.faults.map(({ path }) => path)).to.deep.equal([
+      'choices.beds.2027-06-07.minutes',
+    ]);
+    expect(plan.faults).to.deep.equal([]);
+    plan.readOnly = true;
+    await plan.updateComplete;
+    const locked = send(5);
+    expect(locked?.ok === false && locked.faults.map(({ code }) => code)).to.deep.equal(['read-only']);
+  });
+
+  it('answers undo and redo on their event', async () => {
+    const { plan, inside } = await shown();
+    const send = (step: 'undo' | 'redo') => {
+      const event = new RunnelHistoryEvent(step);
+      inside.dispatchEvent(event);
+      return event.done;
+    };
+    expect(send('undo')).to.equal(false);
+    plan.edit(setMinutes(70));
+    expect(send('undo')).to.equal(true);
+    expect(send('redo')).to.equal(true);
+  });
+
+  it('leaves an edit unanswered where there is no plan around it', () => {
+    const event = new RunnelEditEvent(setMinutes(70));
+    document.body.dispatchEvent(event);
+    expect(event.result).to.equal(undefined);
+  });
+
   it('tells the page of every change, with plan, season, cause and edit', async () => {
     const { plan } = await shown();
     const changes: RunnelChangeEvent[] = [];
@@ -61,6 +100,9 @@ describe('runnel-plan', () => {
     expect(changes.map(({ cause }) => cause)).to.deep.equal(['edit', 'undo', 'redo', 'load']);
     expect(changes[0]?.edit).to.equal(edit);
     expect(changes[3]?.plan.name).to.equal('Mixed garden');
+    const [first, , third, last] = changes.map(({ documentId }) => documentId);
+    expect(third).to.equal(first);
+    expect(last).not.to.equal(first);
     expect(changes[3]?.season).to.equal(plan.season);
   });
 
@@ -140,12 +182,13 @@ describe('runnel-plan', () => {
     const { plan } = await shown();
     plan.readOnly = true;
     await plan.updateComplete;
-    expect(plan.edit(setMinutes(70))).to.equal(false);
+    const refused = plan.edit(setMinutes(70));
+    expect(refused.ok ? [] : refused.faults.map(({ code }) => code)).to.deep.equal(['read-only']);
     expect(plan.store.view.readOnly).to.equal(true);
     plan.removeAttribute('read-only');
     plan.readOnly = false;
     await plan.updateComplete;
-    expect(plan.edit(setMinutes(70))).to.equal(true);
+    expect(plan.edit(setMinutes(70)).ok).to.equal(true);
   });
 
   it('writes in its own locale, else in the page’s language, and in neither where that is no language', async () => {

@@ -87,6 +87,28 @@ describe('runnel-week', () => {
     expect(box.checked).to.equal(false);
   });
 
+  it('says why where a zone cannot be checked off, and leaves its box as it was', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const faults = [{ path: 'log', code: 'no-room', where: 'The log', value: 'full', expected: 'an empty page' }];
+    plan.addEventListener(
+      'runnel-edit',
+      (event) => {
+        event.stopImmediatePropagation();
+        event.result = { ok: false, faults };
+      },
+      { capture: true, once: true },
+    );
+    const box = articleOf(list, 'Beds')?.querySelector('input');
+    box?.click();
+    await quiet(list);
+    expect(textOf(list, '[role=alert]')).to.contain('The log');
+    expect(box?.checked).to.equal(false);
+    box?.click();
+    await quiet(list);
+    expect(textOf(list, '[role=alert]')).to.equal('');
+    expect(box?.checked).to.equal(true);
+  });
+
   it('offers no boxes where the plan can only be looked at', async () => {
     const { list, plan } = await shown('2027-06-30');
     plan.readOnly = true;

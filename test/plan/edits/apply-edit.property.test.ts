@@ -65,7 +65,7 @@ describe('any row of edits', () => {
         const isRepeatable =
           edit.type.startsWith('set-') || edit.type.startsWith('change-') || edit.type === 'rename-plan';
         fc.pre(once.ok && isRepeatable);
-        if (once.ok) expect(tryEdit(once.plan, edit)).toEqual({ ok: true, plan: once.plan });
+        if (once.ok) expect(tryEdit(once.plan, edit)).toEqual({ ok: true, plan: once.plan, changed: false });
         if (once.ok) expect((tryEdit(once.plan, edit) as { plan: Plan }).plan).toBe(once.plan);
       }),
       { numRuns: 200 },

@@ -16,6 +16,7 @@ import {
   SeasonSheet,
   seasonMenuItems,
 } from '../../../src/sheet/index.ts';
+import { until } from '../../elements/shared/on-page.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 interface HostRow {
@@ -188,6 +189,29 @@ describe('a host’s own grid with a season in it', () => {
     await new Promise((resolve) => setTimeout(resolve, 50));
     expect(hot.countRows()).to.equal(rows + 2);
     expect(hot.getDataAtCol(0).slice(-3)).to.deep.equal(['one', 'two', 'three']);
+  });
+
+  it('says why where the host refuses an edit, and keeps what was typed', async () => {
+    const setting = hot.getSettings()[SEASON_KEY] as SeasonSetting;
+    const faults = [{ path: 'choices', where: 'Beds', value: '3 minutes', expected: 'a word with the treasurer' }];
+    hot.updateSettings({ [SEASON_KEY]: { ...setting, onEdit: () => ({ ok: false, faults }) } });
+    const callout = () => document.querySelector('.runnel-callout:not([hidden])')?.textContent ?? '';
+    await enter(1, JUNE_7, '3');
+    await until(() => callout().includes('a word with the treasurer'), 'it is said');
+    expect((document.activeElement as HTMLTextAreaElement).value).to.equal('3');
+    expect(td(1, JUNE_7).title).not.to.contain('set by hand');
+    await sendKeys({ press: 'Escape' });
+    hot.selectCell(1, JUNE_7);
+    const items = seasonMenuItems(() => bindingOf(hot));
+    items['runnel-close']?.callback?.();
+    await until(() => callout().includes('a word with the treasurer'), 'it is said of the menu as well');
+    items['runnel-note']?.callback?.();
+    const note = document.querySelector<HTMLTextAreaElement>('.runnel-note textarea');
+    if (note === null) throw new Error('there is no form for the note');
+    note.value = 'Mulched';
+    document.querySelector<HTMLButtonElement>('.runnel-note button')?.click();
+    expect(note.isConnected).to.equal(true);
+    expect(callout()).to.contain('a word with the treasurer');
   });
 
   it('says nothing of an edit or a step that comes to nothing', () => {

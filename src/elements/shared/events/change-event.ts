@@ -9,14 +9,23 @@ export class RunnelChangeEvent extends Event {
 
   readonly plan: Plan;
   readonly season: Season;
+  /** Another number for each plan that is opened; an edit, an undo and a redo keep it. */
+  readonly documentId: number;
   readonly cause: ChangeCause;
   /** The edit that was made; undefined for a load, an undo and a redo. */
   readonly edit: Edit | undefined;
 
-  constructor(change: { plan: Plan; season: Season; cause: ChangeCause; edit: Edit | undefined }) {
+  constructor(change: {
+    readonly plan: Plan;
+    readonly season: Season;
+    readonly documentId: number;
+    readonly cause: ChangeCause;
+    readonly edit: Edit | undefined;
+  }) {
     super(RunnelChangeEvent.type, { bubbles: true, composed: true });
     this.plan = change.plan;
     this.season = change.season;
+    this.documentId = change.documentId;
     this.cause = change.cause;
     this.edit = change.edit;
   }

@@ -1,10 +1,14 @@
+import type { EditResult } from '../../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../../plan/edits/edit.ts';
 
-/** Asks the plan around a view for one change. */
+/** Asks the plan around a view for one change. Once it is dispatched, `result` has the answer. */
 export class RunnelEditEvent extends Event {
   static readonly type = 'runnel-edit';
 
   readonly edit: Edit;
+
+  /** Set by whoever holds the plan while the event is dispatched; undefined where nobody does. */
+  result: EditResult | undefined;
 
   constructor(edit: Edit) {
     super(RunnelEditEvent.type, { bubbles: true, composed: true });
