@@ -2,19 +2,27 @@
  * English, whole: the type of every other language. Each area stands in a file of its own in `en/`; what shows it imports that file,
  * so that a page loads the words of what is on it.
  */
+import { cautions } from './en/cautions.ts';
 import { chart } from './en/chart.ts';
 import { csv } from './en/csv.ts';
 import { dates } from './en/dates.ts';
 import { entry } from './en/entry.ts';
+import { faultList } from './en/fault-list.ts';
 import { files } from './en/files.ts';
+import { notices } from './en/notices.ts';
+import { remedies } from './en/remedies.ts';
 import { units } from './en/units.ts';
 
 export const en = {
+  cautions,
   chart,
   csv,
   dates,
   entry,
+  faultList,
   files,
+  notices,
+  remedies,
   units,
 };
 

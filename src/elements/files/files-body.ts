@@ -3,9 +3,9 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { filesWords } from '../../language/en/files.ts';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
-import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
 import { fileButton } from '../shared/file-button.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
@@ -117,7 +117,7 @@ export class FilesBody {
         ${readOnly ? nothing : open}
         ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${this.#say.save}</button>`}
       </div>
-      <div role="alert">${this.#hasOpened ? faultsTemplate(faults, plan !== undefined, readingOf(view)) : nothing}</div>
+      <div role="alert">${this.#hasOpened ? faultsTemplate('file', faults, readingOf(view), plan !== undefined) : nothing}</div>
     </section>`;
   }
 

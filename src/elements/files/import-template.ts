@@ -14,7 +14,7 @@ import { formatFor } from '../../language/format/format.ts';
 import { formatNumber } from '../../language/format/number.ts';
 import { symbolOf, withUnit } from '../../language/format/quantity.ts';
 import type { Language } from '../../language/language.ts';
-import { faultsTemplate } from '../notices/faults-template.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import type { ImportState } from './table-import.ts';
 
@@ -100,7 +100,7 @@ export function previewTemplate(
     ${unitsTemplate(preview, view, actions)}
     ${rowFaultsTemplate(preview, view)}
     ${changesTemplate(preview, view)}
-    <div role="alert">${faultsTemplate(faults, true, reader)}</div>
+    <div role="alert">${faultsTemplate('edit', faults, reader)}</div>
     <div class="actions">
       ${
         preview.edit === undefined

@@ -63,7 +63,7 @@ export class GardenBody {
       ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
       ${plan.zones.map((zone, index) => zonePart(zone, index, context))}
       ${view.readOnly ? nothing : this.#foot(view)}
-      ${cautionsTemplate(plan.supply?.tank !== undefined)}`;
+      ${cautionsTemplate(plan.supply?.tank !== undefined, context.reading.language)}`;
   }
 
   #foot({ canUndo, undoLabel = '' }: PlanView): TemplateResult {

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { State } from '../../engine/season/season.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-column.ts';
 import type { SheetRow } from '../../sheet/sheet-row.ts';
@@ -29,7 +30,7 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
     return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
   });
   const hasTank = sheet.state.season.garden.supply.tank !== undefined;
-  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(STATE_LETTERS)}</p>${cautionsTemplate(hasTank)}</div>`;
+  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(STATE_LETTERS)}</p>${cautionsTemplate(hasTank, languageFor(sheet.state.locale))}</div>`;
 }
 
 function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {

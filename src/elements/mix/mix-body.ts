@@ -6,8 +6,8 @@ import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import type { MixRemedy } from '../../remedies/mix/remedy.ts';
-import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
 import { inSlices } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
@@ -103,7 +103,7 @@ export class MixBody {
     if (comparison === undefined) return waitingTemplate(view);
     if (!this.#stages.has(STAGES.header)) return nothing;
     const shown = { view, zone, comparison, trial };
-    return html`<div role="alert">${faultsTemplate(this.#plan.refused, true, readingOf(view))}</div>
+    return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, readingOf(view))}</div>
     ${this.#header(shown)} ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords.emptyZone}</p>` : this.#body(shown)}
     ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
   }

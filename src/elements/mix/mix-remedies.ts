@@ -1,6 +1,7 @@
 /** The ranked list of what would help, with the zone as it is at its foot. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
+import { cautionWords } from '../../language/en/cautions.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatDays } from '../../language/format/dates.ts';
 import { formatNumber } from '../../language/format/number.ts';
@@ -10,7 +11,7 @@ import type { Reader } from '../../language/reader.ts';
 import { leastWorth } from '../../remedies/mix/rank.ts';
 import type { MixRemedy, ShutOffCalendar } from '../../remedies/mix/remedy.ts';
 import type { MixRemedies } from '../../remedies/mix/search.ts';
-import { cautions } from '../shared/words/cautions.ts';
+import { cautionItems } from '../shared/cautions-template.ts';
 import { mixWords, remedyWords } from '../shared/words/mix-words.ts';
 import { goodsInWords, type NameOf, promiseInWords, remedyInWords } from './change-words.ts';
 
@@ -60,7 +61,7 @@ function restOfList(
       </p>
     </div>
     <p class="quiet small">${remedyWords.rule(formatQuantity(leastWorth(before), 'volume', reading))}</p>
-    ${remedies.length === 0 ? nothing : cautionsBeside()}`;
+    ${remedies.length === 0 ? nothing : cautionsBeside(reading)}`;
 }
 
 function remedyItem(remedy: MixRemedy, { nameOf, span, reading, apply }: RemedyList): TemplateResult {
@@ -102,14 +103,9 @@ export function calendarTemplate(
   </details>`;
 }
 
-function cautionsBeside(): TemplateResult {
+function cautionsBeside({ language }: Reader): TemplateResult {
   return html`<section class="cautions" part="cautions">
-    <h4>${remedyWords.cautions}</h4>
-    <ul>
-      <li>${cautions.digging}</li>
-      <li>${cautions.backflow}</li>
-      <li>${cautions.codes}</li>
-      <li>${cautions.promise}</li>
-    </ul>
+    <h4>${cautionWords(language).beforeChange}</h4>
+    <ul>${cautionItems(['digging', 'backflow', 'codes', 'promise'], language)}</ul>
   </section>`;
 }

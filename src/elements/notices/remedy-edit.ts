@@ -1,9 +1,10 @@
 import type { Season } from '../../engine/season/season.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
+import { noticesWords } from '../../language/en/notices.ts';
+import type { Reader } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../plan/season-weeks.ts';
-import { REMEDY_EDIT_WORDS } from '../shared/words/notice-words.ts';
 
 export interface RemedyEdit {
   readonly label: string;
@@ -11,17 +12,18 @@ export interface RemedyEdit {
 }
 
 /** The one change that mends a notice, where there is one that a person need not think about. */
-export function remedyEdit(notice: Notice, plan: Plan, season: Season): RemedyEdit | undefined {
+export function remedyEdit(notice: Notice, plan: Plan, season: Season, reader: Reader): RemedyEdit | undefined {
   const { remedy, zoneId, plantingId } = notice;
   if (zoneId === undefined) return undefined;
+  const { fixes } = noticesWords(reader.language);
   if (remedy === 'keep-instead' && plantingId !== undefined) {
     const edit = { type: 'change-planting', zone: zoneId, planting: plantingId, change: { watering: 'keep' } } as const;
-    return { label: REMEDY_EDIT_WORDS[remedy], edit };
+    return { label: fixes[remedy], edit };
   }
   if (remedy !== 'open-zone' && remedy !== 'use-computed') return undefined;
   const edits = weekEdits(notice, zoneId, plan, season);
   if (edits.length === 0) return undefined;
-  const label = REMEDY_EDIT_WORDS[remedy];
+  const label = fixes[remedy];
   const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
   return { label, edit: { type: 'together', label: `${zone?.zone.name ?? zoneId}: ${label}`, edits } };
 }

@@ -1,51 +1,38 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Notice, NoticeKind, NoticeSeverity } from '../../explain/notices/notice.ts';
-import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
-import { formatCount } from '../../language/format/count.ts';
-import { formatList } from '../../language/format/list.ts';
+import type { NoticeSeverity } from '../../explain/notices/notice.ts';
+import { noticesWords } from '../../language/en/notices.ts';
+import { formatFor } from '../../language/format/format.ts';
+import { languageFor } from '../../language/languages.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { hasRemedies } from '../../remedies/notices/remedied-kinds.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
-import { cautions } from '../shared/words/cautions.ts';
-import { noticeWords, REMEDY_WORDS } from '../shared/words/notice-words.ts';
-import { faultsTemplate } from './faults-template.ts';
-import { noticeKeys } from './notice-keys.ts';
-import { noticePlace } from './notice-place.ts';
-import { noticeSentence } from './notice-sentence.ts';
-import { noticesIn } from './notices-in.ts';
-import { remedyEdit } from './remedy-edit.ts';
+import { noticeItem } from './notice-item.ts';
+import { type ListedNotice, noticeList } from './notice-list.ts';
 import { noticesStyles } from './runnel-notices.styles.ts';
-import { severitySign } from './severity-sign.ts';
 
 const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
 
 /** More than these are folded away, worst ones in sight. */
 const MOST_IN_SIGHT = 6;
 
-/** A remedy that was taken, or taken back. */
-interface Taken {
+/** A remedy that was applied, or undone again. */
+interface Applied {
   /** The plan that came of it: once another stands there this is no news any more. */
   readonly plan: Plan;
   readonly what: string;
-  /** Place in the list, and key, of the notice that it mends. */
-  readonly place: number;
+  /** Of the notice that it mends. */
+  readonly index: number;
   readonly key: string;
-  readonly isTakenBack: boolean;
-}
-
-/** A notice in the list. */
-interface Listed {
-  readonly notice: Notice;
-  readonly key: string;
-  readonly place: number;
+  readonly isUndone: boolean;
 }
 
 /**
@@ -69,60 +56,61 @@ export class RunnelNotices extends LitElement {
   /** Keys of the notices whose remedies are unfolded. */
   @state() private opened: ReadonlySet<string> = new Set();
 
-  @state() private taken: Taken | undefined;
+  @state() private applied: Applied | undefined;
 
   readonly #plan = new PlanConsumer(this);
-  readonly #desk = new LatePart(this, async () => {
-    const { RemedyDesk } = await import('./remedy-desk.ts');
-    return new RemedyDesk(this);
+  readonly #remedies = new LatePart(this, async () => {
+    const { NoticeRemedies } = await import('./notice-remedies.ts');
+    return new NoticeRemedies(this);
   });
-  #list: readonly Listed[] = [];
+  #list: readonly ListedNotice[] = [];
 
   protected override willUpdate(): void {
     const { view } = this.#plan;
-    if (this.taken?.plan !== view.plan) this.taken = undefined;
-    const notices = isReady(view) ? noticesIn(view.season) : [];
-    const keys = noticeKeys(notices);
-    this.#list = notices.map((notice, place) => ({ notice, place, key: keys.get(notice) ?? '' }));
+    if (this.applied?.plan !== view.plan) this.applied = undefined;
+    this.#list = isReady(view) ? noticeList(view.season) : [];
     const open = this.#list.filter(({ notice, key }) => this.opened.has(key) && hasRemedies(notice));
-    const desk = open.length === 0 ? this.#desk.fetched : this.#desk.part;
-    desk?.for(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
+    const remedies = open.length === 0 ? this.#remedies.fetched : this.#remedies.part;
+    remedies?.search(isReady(view) ? open.map(({ notice }) => ({ ...view, notice })) : []);
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const isComplete = await super.getUpdateComplete();
-    return (await this.#desk.isSettled()) && isComplete;
+    return (await this.#remedies.isSettled()) && isComplete;
   }
 
   protected override render(): TemplateResult {
     const { view } = this.#plan;
-    const faults = [...view.faults, ...this.#plan.refused];
-    return html`<div role="status">${faultsTemplate(faults, view.plan !== undefined, readingOf(view))}</div>
-      <p class="visually-hidden" role="status">${this.#said()}</p>
+    const reader = readingOf(view);
+    const planStays = view.plan !== undefined;
+    return html`<div role="status">${faultsTemplate('file', view.faults, reader, planStays)}
+        ${faultsTemplate('edit', this.#plan.refused, reader, planStays)}</div>
+      <p class="visually-hidden" role="status">${this.#announcement()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
-      <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined)}</div>`;
+      <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined, reader.language)}</div>`;
   }
 
-  #said(): string {
-    if (this.taken === undefined) return '';
-    const { what, isTakenBack } = this.taken;
-    return isTakenBack ? noticeWords.undone(what) : noticeWords.done(what);
+  /** What was just done, for a screen reader. */
+  #announcement(): string {
+    if (this.applied === undefined) return '';
+    const { what, isUndone } = this.applied;
+    const words = noticesWords(languageFor(this.#plan.view.locale));
+    return isUndone ? words.undone(what) : words.done(what);
   }
 
   #notices(view: ReadyView): TemplateResult {
     const list = this.#list;
     const rest = list.length - MOST_IN_SIGHT;
+    const reader = readingOf(view);
+    const words = noticesWords(reader.language);
     return html`<section>
-      <h2 part="title">${titleOf(
-        list.map(({ notice }) => notice),
-        view.locale,
-      )}</h2>
-      ${list.length === 0 ? html`<p class="quiet">${noticeWords.calm}</p>` : nothing}
+      <h2 part="title">${this.#title(view)}</h2>
+      ${list.length === 0 ? html`<p class="quiet">${words.calm}</p>` : nothing}
       ${this.#items(0, MOST_IN_SIGHT, view)}
       ${
         rest > 0
           ? html`<details class="more">
-              <summary>${noticeWords.more(rest)}</summary>
+              <summary>${words.more(formatFor(reader), rest)}</summary>
               ${this.#items(MOST_IN_SIGHT, list.length, view)}
             </details>`
           : nothing
@@ -130,119 +118,92 @@ export class RunnelNotices extends LitElement {
     </section>`;
   }
 
+  #title(view: ReadyView): string {
+    const reader = readingOf(view);
+    const words = noticesWords(reader.language);
+    const counts = SEVERITIES.flatMap((severity) => {
+      const count = this.#list.filter(({ notice }) => notice.severity === severity).length;
+      return count === 0 ? [] : [words.counted[severity](formatFor(reader), count)];
+    });
+    return counts.length === 0 ? words.calmTitle : words.title(formatFor(reader), counts);
+  }
+
   /** Some of the notices, and among them what was done where one stood. */
   #items(from: number, to: number, view: ReadyView): TemplateResult {
-    const { taken } = this;
-    const place = Math.min(taken?.place ?? 0, this.#list.length);
-    const isLast = place === this.#list.length && to >= place;
-    const isHere = taken?.isTakenBack === false && place >= from && (place < to || isLast);
+    const { applied } = this;
+    const index = Math.min(applied?.index ?? 0, this.#list.length);
+    const isLast = index === this.#list.length && to >= index;
+    const isHere = applied?.isUndone === false && index >= from && (index < to || isLast);
     const part = this.#list.slice(from, to);
-    const before = isHere ? place - from : part.length;
-    const keyed = (listed: readonly Listed[]) =>
+    const before = isHere ? index - from : part.length;
+    const keyed = (listed: readonly ListedNotice[]) =>
       repeat(
         listed,
         ({ key }) => key,
-        (each) => this.#notice(each, view),
+        (each) => this.#item(each, view),
       );
-    return html`<ul>${keyed(part.slice(0, before))}${isHere ? this.#taken(taken) : nothing}${keyed(part.slice(before))}</ul>`;
+    return html`<ul>${keyed(part.slice(0, before))}${isHere ? this.#done(applied) : nothing}${keyed(part.slice(before))}</ul>`;
   }
 
-  #taken(taken: Taken): TemplateResult {
+  #done(applied: Applied): TemplateResult {
+    const words = noticesWords(languageFor(this.#plan.view.locale));
     return html`<li class="taken">
-      <p tabindex="-1">${noticeWords.done(taken.what)}</p>
-      <button @click=${() => void this.#takeBack(taken)}>${noticeWords.undo}</button>
+      <p tabindex="-1">${words.done(applied.what)}</p>
+      <button @click=${() => void this.#undo(applied)}>${words.undo}</button>
     </li>`;
   }
 
-  #notice({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
-    const reading = readingOf(view);
-    const { kind, severity, remedy } = notice;
-    const { name } = noticePlace(notice, view.season, view.plan.name, reading.locale);
-    const isWorkedOut = hasRemedies(notice);
-    return html`<li class="notice ${severity}" data-key=${key}>
-      ${severitySign(severity)}
-      <p class="severity">${noticeWords.severity[severity]}</p>
-      <p><strong>${name}:</strong> ${noticeSentence(notice, view.season, reading)}</p>
-      <p class="quiet small ${isWorkedOut ? 'on-paper' : ''}">${REMEDY_WORDS[remedy]} ${mindWords(kind, reading.locale)}</p>
-      ${isWorkedOut ? this.#remedies({ notice, place, key }, name, view) : nothing}
-      ${this.#actions({ notice, place, key }, view)}
-    </li>`;
+  #item(listed: ListedNotice, view: ReadyView): TemplateResult {
+    return noticeItem({
+      listed,
+      view,
+      select: (selection) => this.#plan.select(selection),
+      apply: ({ edit, label }) => void this.#apply(edit, label, listed),
+      remedies: (name) => this.#remediesOf(listed, name, view),
+    });
   }
 
-  #actions({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
-    const { where, selection } = noticePlace(notice, view.season, view.plan.name, view.locale);
-    const mend = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season);
-    const show = notice.kind === 'no-climate' ? noticeWords.fillClimate : noticeWords.show(where);
-    return html`<p class="actions">
-      ${where === '' ? nothing : html`<button class="plain" @click=${() => this.#plan.select(selection)}>${show}</button>`}
-      ${
-        mend === undefined
-          ? nothing
-          : html`<button class="plain" @click=${() => void this.#take(mend.edit, { what: mend.label, place, key })}>${mend.label}</button>`
-      }
-    </p>`;
-  }
-
-  #remedies({ notice, place, key }: Listed, name: string, view: ReadyView): TemplateResult {
+  #remediesOf(listed: ListedNotice, name: string, view: ReadyView): TemplateResult {
+    const { notice, key } = listed;
     const isOpen = this.opened.has(key);
+    const reader = readingOf(view);
     const toggled = (event: ToggleEvent) => {
       const opened = new Set(this.opened);
       if (event.newState === 'open') opened.add(key);
       else opened.delete(key);
       this.opened = opened;
     };
+    const content = () => {
+      const part = this.#remedies.part;
+      if (part === undefined) return html`<p class="quiet" role="status">${this.#remedies.waitingWords}</p>`;
+      const apply = (edit: Edit, what: string) => void this.#apply(edit, what, listed);
+      return part.render({ ...view, notice }, { reader, apply: view.readOnly ? undefined : apply });
+    };
     return html`<details class="remedies" ?open=${isOpen} @toggle=${toggled}>
-      <summary>${noticeWords.whatToDo}<span class="visually-hidden">: ${name}</span></summary>
-      ${isOpen ? html`<div part="remedies">${this.#remediesIn({ notice, place, key }, view)}</div>` : nothing}
+      <summary>${noticesWords(reader.language).whatToDo}<span class="visually-hidden">: ${name}</span></summary>
+      ${isOpen ? html`<div part="remedies">${content()}</div>` : nothing}
     </details>`;
   }
 
-  #remediesIn({ notice, place, key }: Listed, view: ReadyView): TemplateResult {
-    const desk = this.#desk.part;
-    if (desk === undefined) return html`<p class="quiet" role="status">${this.#desk.waitingWords}</p>`;
-    const apply = ({ edit }: { readonly edit: Edit }, what: string) => void this.#take(edit, { what, place, key });
-    return desk.template({ ...view, notice }, { reading: readingOf(view), apply: view.readOnly ? undefined : apply });
-  }
-
-  async #take(edit: Edit, of: Pick<Taken, 'what' | 'place' | 'key'>): Promise<void> {
+  async #apply(edit: Edit, what: string, { index, key }: ListedNotice): Promise<void> {
     const result = this.#plan.edit(edit);
     if (!result.ok || !result.changed) return;
-    this.taken = { ...of, plan: result.plan, isTakenBack: false };
+    this.applied = { what, index, key, plan: result.plan, isUndone: false };
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('.taken p')?.focus();
   }
 
   /** Back to the notice, which stands there again. */
-  async #takeBack(taken: Taken): Promise<void> {
+  async #undo(applied: Applied): Promise<void> {
     if (!this.#plan.step('undo')) return;
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
-    this.taken = { ...taken, plan, isTakenBack: true };
+    this.applied = { ...applied, plan, isUndone: true };
     await this.updateComplete;
     const items = [...this.renderRoot.querySelectorAll<HTMLElement>('.notice')];
-    const item = items.find((each) => each.dataset['key'] === taken.key);
+    const item = items.find((each) => each.dataset['key'] === applied.key);
     item?.querySelector<HTMLElement>('summary, button')?.focus();
   }
-}
-
-/** The cautions that a notice's remedy calls for; that every figure is to be checked at the plant is said once, at the foot. */
-function mindWords(kind: NoticeKind, locale: string): string {
-  const which = NOTICE_KINDS[kind].cautions.filter((caution) => caution !== 'promise');
-  if (which.length === 0) return '';
-  return cautions.mind(
-    formatList(
-      which.map((caution) => cautions.short[caution]),
-      locale,
-    ),
-  );
-}
-
-function titleOf(notices: readonly Notice[], locale: string): string {
-  const counts = SEVERITIES.map((severity) => {
-    const count = notices.filter((notice) => notice.severity === severity).length;
-    return count === 0 ? '' : formatCount(count, noticeWords.counted[severity], locale);
-  });
-  return noticeWords.title(counts.filter((count) => count !== ''));
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';

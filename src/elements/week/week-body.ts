@@ -7,9 +7,9 @@ import { formatDays } from '../../language/format/dates.ts';
 import { formatMinutes } from '../../language/format/minutes.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
 import { readerFor } from '../../language/reader.ts';
-import { faultsTemplate } from '../notices/faults-template.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { todayHere } from '../shared/today-here.ts';
@@ -50,7 +50,7 @@ export class WeekBody {
     const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
     const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
     const hasClimate = !weeksWithoutClimate(season).includes(week);
-    return html`<div role="alert">${faultsTemplate(this.#plan.refused, true, reading)}</div>
+    return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, reading)}</div>
       <header>
         <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
         <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
@@ -58,7 +58,7 @@ export class WeekBody {
         ${this.#steps(view, week)}
       </header>
       <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>
-      ${cautionsTemplate(season.garden.supply.tank !== undefined)}`;
+      ${cautionsTemplate(season.garden.supply.tank !== undefined, reading.language)}`;
   }
 
   #steps(view: ReadyView, week: number): TemplateResult {

@@ -5,7 +5,7 @@ import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { type DateStyle, formatDay, formatDays, formatWeek, formatWeekOf } from './dates.ts';
 import { formatList } from './list.ts';
-import { formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
+import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
 import { type Forms, pluralForm } from './plural.ts';
 import { formatAmount, formatQuantity, formatSpelledQuantity, type SpelledQuantity, unitSymbol } from './quantity.ts';
@@ -31,7 +31,9 @@ export interface Format {
   spelled(si: number, quantity: SpelledQuantity): string;
   /** `45 min`. */
   minutes(minutes: number): string;
-  /** The same without its unit. */
+  /** The same; a whole day and more in hours: `26 hours`. */
+  duration(minutes: number): string;
+  /** Minutes without their unit. */
   minuteCount(minutes: number): string;
   /** `45 minutes`: spelled out, for what is read aloud. */
   spelledMinutes(minutes: number): string;
@@ -71,6 +73,7 @@ function bound(reader: Reader): Format {
     unit: (quantity) => unitSymbol(quantity, reader),
     spelled: (si, quantity) => formatSpelledQuantity(si, quantity, reader),
     minutes: (minutes) => formatMinutes(minutes, reader),
+    duration: (minutes) => formatDuration(minutes, reader),
     minuteCount: (minutes) => formatMinuteCount(minutes, locale),
     spelledMinutes: (minutes) => formatSpelledMinutes(minutes, locale),
     day: (day, style) => formatDay(day, locale, style),

@@ -10,11 +10,17 @@ import '../../../src/elements/week/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { SLICE_MS } from '../../../src/elements/shared/in-slices.ts';
+import type { NoticeKind } from '../../../src/explain/notices/notice.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { cautionWords } from '../../../src/language/en/cautions.ts';
+import { noticesWords } from '../../../src/language/en/notices.ts';
+import { remediesWords } from '../../../src/language/en/remedies.ts';
+import { US_ENGLISH as US } from '../../../src/language/language.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { searchRemedies } from '../../../src/remedies/notices/remedies-of.ts';
+import type { RemedyKind } from '../../../src/remedies/notices/remedy.ts';
 import { mixedGarden, oneBed } from '../../support/small-plans.ts';
 import { dryTank, flowsTogether, longLine, TROUBLES } from '../../support/troubled-plans.ts';
 import { LICENSE_KEY } from '../grid/grid-page.ts';
@@ -34,7 +40,7 @@ const all = <E extends HTMLElement>({ notices }: Page, selector: string): E[] =>
 
 async function shown(plan: Plan, beside = html``): Promise<Page> {
   const place = onPage(
-    html`<runnel-plan locale="en" .plan=${plan}>${beside}<runnel-notices></runnel-notices></runnel-plan>`,
+    html`<runnel-plan locale="en-US" .plan=${plan}>${beside}<runnel-notices></runnel-notices></runnel-plan>`,
   );
   return { place, notices: await settled(place, 'runnel-notices'), plan: await settled(place, 'runnel-plan') };
 }
@@ -45,12 +51,11 @@ function unevenLine(): Plan {
   return { ...plan, zones: plan.zones.map((zone) => ({ ...zone, application: { kind: 'computed' } as const })) };
 }
 
-const item = (page: Page, words: RegExp) =>
-  all(page, '.notice').find(({ textContent }) => words.test(plain(textContent)));
+const item = (page: Page, kind: NoticeKind) => all(page, `.notice[data-kind=${kind}]`)[0];
 
-function within<E extends HTMLElement>(part: Element | undefined, selector: string, words: RegExp): E {
-  const found = [...(part?.querySelectorAll<E>(selector) ?? [])].find((each) => words.test(plain(each.textContent)));
-  if (found === undefined) throw new Error(`there is no ${selector} ${words}`);
+function within<E extends HTMLElement>(part: Element | undefined, selector: string): E {
+  const found = part?.querySelector<E>(selector) ?? undefined;
+  if (found === undefined) throw new Error(`there is no ${selector}`);
   return found;
 }
 
@@ -60,18 +65,18 @@ async function click(element: HTMLElement): Promise<void> {
   await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
 }
 
-/** Unfolds the remedies of the notice that says this, with the mouse, and waits until they stand there. */
-async function open(page: Page, words: RegExp): Promise<void> {
-  await click(within(item(page, words), 'summary', /^What to do/));
-  await until(() => item(page, words)?.querySelector('.remedies ol') != null, 'the remedies are found');
+/** Unfolds the remedies of a notice, with the mouse, and waits until they stand there. */
+async function open(page: Page, kind: NoticeKind): Promise<void> {
+  await click(within(item(page, kind), 'summary'));
+  await until(() => item(page, kind)?.querySelector('.remedies ol') != null, 'the remedies are found');
   await quiet(page.notices);
 }
 
-const remedy = (page: Page, what: RegExp) =>
-  within<HTMLElement>(page.notices.shadowRoot?.querySelector('section') ?? undefined, '.remedies ol > li', what);
-const doThis = (page: Page, what: RegExp) => within<HTMLElement>(remedy(page, what), 'button', /^Do this$/);
+const remedy = (page: Page, kind: RemedyKind) =>
+  within<HTMLElement>(page.notices.shadowRoot?.querySelector('section') ?? undefined, `.remedies [data-kind=${kind}]`);
+const doThis = (page: Page, kind: RemedyKind) => within<HTMLElement>(remedy(page, kind), 'button');
 const focused = ({ notices }: Page) => plain((notices.shadowRoot?.activeElement as HTMLElement | null)?.textContent);
-const said = (page: Page) => plain(all(page, '[role=status].visually-hidden')[0]?.textContent);
+const announced = (page: Page) => plain(all(page, '[role=status].visually-hidden')[0]?.textContent);
 const kinds = (page: Page) => noticesOf(page.plan.season ?? expect.fail('there is no season')).map(({ kind }) => kind);
 
 describe('the remedies of a notice', () => {
@@ -87,29 +92,32 @@ describe('the remedies of a notice', () => {
     await until(() => page.place.querySelector('.handsontable td') !== null, 'the grid stands there');
     const cell = () => plain(page.place.querySelector('runnel-grid')?.textContent);
     const before = cell();
-    const TOO_LONG = /is longer than the 325 ft that its pressure carries/;
-    await open(page, TOO_LONG);
-    const offered = [...(item(page, TOO_LONG)?.querySelectorAll('ol > li') ?? [])].map((each) =>
-      plain(each.textContent),
-    );
-    expect(offered.map((each) => each.split(' ')[0])).to.deep.equal(['Close', 'Feed', 'Cut', 'Re-lay']);
-    expect(offered[0]).to.contain('Does away with this.').and.to.contain('14.2 psi at its weakest emitter');
-    expect(offered[3]).to.match(/Leaves \d+ % of it, so this stays\./);
-    expect(plain(item(page, TOO_LONG)?.querySelector('.remedies ul')?.textContent))
-      .to.contain('Have buried services located before you dig.')
-      .and.to.contain('backflow')
-      .and.to.match(/local codes/i);
+    await open(page, 'line-too-long');
+    expect(plain(item(page, 'line-too-long')?.textContent)).to.contain('its pressure carries 325 ft');
+    const offered = [...(item(page, 'line-too-long')?.querySelectorAll<HTMLElement>('ol > li') ?? [])];
+    expect(offered.map((each) => each.dataset['kind'])).to.deep.equal([
+      'close-loop',
+      'feed-middle',
+      'cut-in-two',
+      'wider-spacing',
+    ]);
+    expect(plain(offered[0]?.textContent)).to.contain(remediesWords(US).fixes).and.to.contain('14.2 psi');
+    expect(plain(offered[3]?.textContent)).to.match(/\d+% of the problem remains\./);
+    expect(plain(item(page, 'line-too-long')?.querySelector('.remedies ul')?.textContent))
+      .to.contain(cautionWords(US).full.digging)
+      .and.to.contain(cautionWords(US).full.backflow)
+      .and.to.contain(cautionWords(US).full.codes);
 
     // By the keyboard: from the summary to the first button.
-    within<HTMLElement>(item(page, TOO_LONG), 'summary', /^What to do/).focus();
+    within<HTMLElement>(item(page, 'line-too-long'), 'summary').focus();
     await sendKeys({ press: 'Tab' });
     await sendKeys({ press: 'Enter' });
     await quiet(page.notices);
     expect(page.plan.plan?.zones[0]?.plantings[0]?.lines[0]).to.include({ topology: 'loop' });
     expect(kinds(page)).not.to.contain('line-too-long');
-    expect(item(page, TOO_LONG)).to.equal(undefined);
+    expect(item(page, 'line-too-long')).to.equal(undefined);
     await until(() => cell() !== before, 'the grid has other figures');
-    expect(said(page)).to.match(/^Done: Close the line of Tomatoes into a loop/);
+    expect(announced(page)).to.match(/^Done: Close the line of Tomatoes into a loop/);
     expect(focused(page)).to.match(/^Done: Close the line/);
 
     await sendKeys({ press: 'Tab' });
@@ -117,27 +125,32 @@ describe('the remedies of a notice', () => {
     await sendKeys({ press: 'Enter' });
     await quiet(page.notices);
     expect(page.plan.plan?.zones[0]?.plantings[0]?.lines[0]).not.to.have.property('topology');
-    expect(item(page, TOO_LONG)).not.to.equal(undefined);
-    expect(said(page)).to.match(/^Taken back: Close the line/);
+    expect(item(page, 'line-too-long')).not.to.equal(undefined);
+    expect(announced(page)).to.match(/^Undone: Close the line/);
     expect(focused(page)).to.match(/^What to do/);
     expect(page.plan.store.view.canUndo).to.equal(false);
 
     await until(() => cell() === before, 'the grid is as it was');
     // Cut in two, the grid has a zone more.
     expect(cell()).not.to.contain('Beds 2');
-    await until(() => item(page, TOO_LONG)?.querySelector('.remedies ol') != null, 'the remedies are there again');
-    await click(doThis(page, /^Cut Tomatoes in two/));
+    await until(
+      () => item(page, 'line-too-long')?.querySelector('.remedies ol') != null,
+      'the remedies are there again',
+    );
+    await click(doThis(page, 'cut-in-two'));
     await until(() => cell().includes('Beds 2'), 'the grid has the new zone');
-    await click(within(page.notices.shadowRoot?.querySelector('.taken') ?? undefined, 'button', /^Undo$/));
+    await click(within(page.notices.shadowRoot?.querySelector('.taken') ?? undefined, 'button'));
     await until(() => !cell().includes('Beds 2'), 'the grid is as it was');
     expect(page.plan.plan).to.deep.equal(unevenLine());
   });
 
   it('set up a tank that does not run dry', async () => {
     const page = await shown(dryTank());
-    await open(page, /the tank of 60 gal runs dry/);
-    expect(plain(item(page, /runs dry/)?.querySelector('.remedies ul')?.textContent)).to.contain('not for drinking');
-    await click(doThis(page, /^Set up a tank of 180 gal instead of 60 gal/));
+    await open(page, 'tank-dry');
+    expect(plain(item(page, 'tank-dry')?.querySelector('.remedies ul')?.textContent)).to.contain(
+      cautionWords(US).full.tank,
+    );
+    await click(doThis(page, 'larger-tank'));
     await quiet(page.notices);
     expect(page.plan.plan?.supply?.tank?.capacity).to.equal(180);
     expect(kinds(page)).not.to.contain('tank-dry');
@@ -150,8 +163,8 @@ describe('the remedies of a notice', () => {
 
   it('let zones that ask for too much together water on other days', async () => {
     const page = await shown(flowsTogether());
-    await open(page, /the zones that water ask for up to 3\.6 gpm together/);
-    await click(doThis(page, /^Water on other days: North and Middle on Mon and Wed; South on Tue and Thu/));
+    await open(page, 'flow-together');
+    await click(doThis(page, 'other-days'));
     await quiet(page.notices);
     expect(page.plan.plan?.zones.map(({ wateringDays }) => wateringDays)).to.deep.equal([
       ['mon', 'wed'],
@@ -165,7 +178,7 @@ describe('the remedies of a notice', () => {
 
   it('stay unfolded while other things change, and are worked out anew', async () => {
     const page = await shown(longLine());
-    await open(page, /longer than/);
+    await open(page, 'line-too-long');
     page.plan.edit({ type: 'change-supply', change: { sources: [{ name: 'Main', pressure: 32 }] } });
     await quiet(page.notices);
     await until(
@@ -178,7 +191,7 @@ describe('the remedies of a notice', () => {
     const page = await shown(longLine());
     page.plan.readOnly = true;
     await quiet(page.plan);
-    await open(page, /longer than/);
+    await open(page, 'line-too-long');
     expect(all(page, '.remedies ol > li')).to.have.length(4);
     expect(all(page, '.remedies button')).to.have.length(0);
   });
@@ -186,20 +199,20 @@ describe('the remedies of a notice', () => {
   it('show names as they are written, never as markup', async () => {
     const name = '<img src=x onerror=alert(1)>';
     const page = await shown(longLine({ name }));
-    await open(page, /longer than/);
+    await open(page, 'line-too-long');
     expect(all(page, 'img')).to.have.length(0);
     expect(plain(all(page, '.remedies ol')[0]?.textContent)).to.contain(name);
-    await click(doThis(page, /^Close/));
+    await click(doThis(page, 'close-loop'));
     await quiet(page.notices);
     expect(all(page, 'img')).to.have.length(0);
-    expect(said(page)).to.contain(name);
+    expect(announced(page)).to.contain(name);
   });
 
   it('pass axe unfolded, and once one is taken', async () => {
     const page = await shown(longLine());
-    await open(page, /longer than/);
+    await open(page, 'line-too-long');
     expect(await accessibilityFaults(page.notices)).to.deep.equal([]);
-    await click(doThis(page, /^Close/));
+    await click(doThis(page, 'close-loop'));
     await quiet(page.notices);
     expect(await accessibilityFaults(page.notices)).to.deep.equal([]);
   });
@@ -207,11 +220,10 @@ describe('the remedies of a notice', () => {
   it('say so where no change helps, and what is to be done by hand', async () => {
     const plan = dryTank();
     const page = await shown({ ...plan, supply: { sources: [], tank: { capacity: 60, start: 60 } } });
-    await click(within(item(page, /runs dry/), 'summary', /^What to do/));
-    await until(() => /No change of the plan/.test(plain(item(page, /runs dry/)?.textContent)), 'it is said');
-    expect(plain(item(page, /runs dry/)?.querySelector('[part=remedies]')?.textContent)).to.match(
-      /makes it less\. Set up a larger tank/,
-    );
+    await click(within(item(page, 'tank-dry'), 'summary'));
+    const content = () => plain(item(page, 'tank-dry')?.querySelector('[part=remedies]')?.textContent);
+    await until(() => content().startsWith(remediesWords(US).none), 'it is said');
+    expect(content()).to.contain(noticesWords(US).remedies['larger-tank']);
   });
 });
 
@@ -264,7 +276,7 @@ describe('a climate that is not filled in', () => {
     expect(plain(first?.textContent)).to.match(/^Urgent One bed: its climate is not filled in yet/);
     expect(plain(all(page, 'h2')[0]?.textContent)).to.equal('Attention: 1 urgent');
     for (let time = 0; time < 2; time++) {
-      await click(within(all(page, '.notice')[0], 'button', /^Fill in the climate$/));
+      await click(within(all(page, '.notice')[0], '.actions button'));
       await quiet(page.plan);
       await until(() => garden.shadowRoot?.activeElement?.localName === 'select', 'the form has the focus');
       expect(section()?.open).to.equal(true);
@@ -272,10 +284,7 @@ describe('a climate that is not filled in', () => {
       garden.shadowRoot?.querySelector('select')?.blur();
     }
     // With a table taken there is water to plan.
-    const table = within<HTMLElement>(section() ?? undefined, 'label', /Take a published table/).querySelector(
-      'select',
-    );
-    if (table == null) throw new Error('there is no choice of tables');
+    const table = within<HTMLSelectElement>(section() ?? undefined, 'select');
     table.value = 'fresno';
     table.dispatchEvent(new Event('change', { bubbles: true }));
     await quiet(page.notices);

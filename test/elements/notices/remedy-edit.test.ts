@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { remedyEdit } from '../../../src/elements/notices/remedy-edit.ts';
 import type { Notice } from '../../../src/explain/notices/notice.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
@@ -8,8 +9,9 @@ import { noticeOf } from '../../support/notices.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const plan = mixedGarden();
+const reader = readerFor('en-US', 'us');
 const mended = ({ kind, ...notice }: Omit<Notice, 'severity' | 'figures'>): Plan | undefined => {
-  const mend = remedyEdit(noticeOf(kind, notice), plan, computeSeason(plan));
+  const mend = remedyEdit(noticeOf(kind, notice), plan, computeSeason(plan), reader);
   return mend && applyEdit(plan, mend.edit);
 };
 
@@ -50,5 +52,7 @@ it('has no edit for what takes a person’s judgement', () => {
 
 it('names the zone in the list of what can be undone', () => {
   const notice = noticeOf('closed', { zoneId: 'containers', weeks: [17] });
-  expect(remedyEdit(notice, plan, computeSeason(plan))?.edit).toMatchObject({ label: 'Containers: Open again' });
+  expect(remedyEdit(notice, plan, computeSeason(plan), reader)?.edit).toMatchObject({
+    label: 'Containers: Open again',
+  });
 });

@@ -4,6 +4,8 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { noticesWords } from '../../../src/language/en/notices.ts';
+import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
@@ -41,7 +43,7 @@ describe('runnel-notices', () => {
     const items = all(notices, '.notice');
     expect(items.length).to.equal(expected.length);
     expect(items.length).to.be.greaterThan(1);
-    const words = { danger: 'Urgent', warning: 'Look at this', note: 'Note' };
+    const { severity: words } = noticesWords(BRITISH_ENGLISH);
     expect(items.map((item) => plain(item.querySelector('.severity')?.textContent))).to.deep.equal(
       expected.map(({ severity }) => words[severity]),
     );
@@ -67,7 +69,7 @@ describe('runnel-notices', () => {
 
   it('selects a notice’s cell when it is asked for', async () => {
     const { notices, plan } = await shown(holidays());
-    const closed = all(notices, '.notice').find((item) => /closed while plants/.test(plain(item.textContent)));
+    const closed = all(notices, '.notice[data-kind=closed]')[0];
     const show = button(closed, /^Show it: Beds, 5–25 Jul$/);
     show.click();
     expect(plan.store.view.selection).to.deep.include({ zone: 'beds', week: 13 });
@@ -75,7 +77,7 @@ describe('runnel-notices', () => {
 
   it('mends what one edit can mend, as a change that can be undone', async () => {
     const { notices, plan } = await shown(holidays());
-    const find = () => all(notices, '.notice').find((item) => /closed while plants/.test(plain(item.textContent)));
+    const find = () => all(notices, '.notice[data-kind=closed]')[0];
     button(find(), /^Open again$/).click();
     await quiet(notices);
     expect(plan.plan?.choices).to.equal(undefined);
@@ -122,8 +124,8 @@ describe('runnel-notices', () => {
 
   it('names the cautions beside a remedy that lays pipe', async () => {
     const { notices } = await shown(oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }));
-    expect(plain(all(notices, '.notice .quiet')[0]?.textContent)).to.match(
-      /^Lay a line .* Mind backflow protection, buried services and local codes: see below\.$/,
+    expect(plain(all(notices, '.notice .quiet')[0]?.textContent)).to.equal(
+      `${noticesWords(BRITISH_ENGLISH).remedies['lay-line']} Check backflow protection, buried services and local codes first (below).`,
     );
   });
 

@@ -128,7 +128,6 @@ export const remedyWords = {
     byArea: 'the mean of all, weighted by area,',
     byThirstiest: 'the thirstiest',
   },
-  cautions: 'Before you change the line',
 } as const;
 
 /** What trying a planting in another zone says. */

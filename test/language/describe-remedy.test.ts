@@ -1,32 +1,32 @@
 import { describe, expect, it } from 'vitest';
-import { changeInWords, effectInWords } from '../../../src/elements/notices/remedy-in-words.ts';
-import type { UnitSystem } from '../../../src/engine/units.ts';
-import { readerFor } from '../../../src/language/reader.ts';
-import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
-import type { RemedyKind } from '../../../src/remedies/notices/remedy.ts';
-import { noticed } from '../../support/noticed.ts';
-import { longLine, TROUBLES } from '../../support/troubled-plans.ts';
+import type { UnitSystem } from '../../src/engine/units.ts';
+import { describeRemedy, describeRemedyEffects } from '../../src/language/describe-remedy.ts';
+import { readerFor } from '../../src/language/reader.ts';
+import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
+import type { RemedyKind } from '../../src/remedies/notices/remedy.ts';
+import { noticed } from '../support/noticed.ts';
+import { longLine, TROUBLES } from '../support/troubled-plans.ts';
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
 
-/** Every remedy of every trouble, in words. */
-function said(units: UnitSystem) {
+/** Every remedy of every trouble, described. */
+function described(units: UnitSystem) {
   return TROUBLES.flatMap(([kind, planOf]) => {
     const plan = units === 'us' ? planOf() : applyEdit(planOf(), { type: 'convert-units', units });
     const { notice, remedies } = noticed(plan, kind);
     return remedies.map((remedy) => {
-      const asked = { remedy, notice, reading: readerFor('en', units) };
+      const reader = readerFor('en-US', units);
       return {
         ...{ trouble: kind, kind: remedy.kind, remedy },
-        change: plain(changeInWords(asked)),
-        effect: effectInWords(asked).map(plain),
+        change: plain(describeRemedy(remedy, notice, reader)),
+        effect: describeRemedyEffects(remedy, notice, reader).map(plain),
       };
     });
   });
 }
 
-const IN_US = said('us');
-const IN_METRIC = said('metric');
+const IN_US = described('us');
+const IN_METRIC = described('metric');
 const ALL_KINDS: readonly RemedyKind[] = [
   ...(['close-loop', 'closer-spacing', 'cut-in-two', 'feed-middle', 'fewer-minutes', 'larger-tank'] as const),
   ...(['more-days', 'other-days', 'split-zone', 'uphill', 'wider-spacing'] as const),
@@ -41,19 +41,19 @@ describe('what a remedy changes', () => {
     for (const { kind, change, effect } of all) {
       expect([kind, change, ...effect].join(' ')).not.toMatch(/NaN|undefined|Infinity|–|^ | {2}/);
       expect(change).toMatch(/^[A-Z].*[^.]$/);
-      expect(effect.every((sentence) => /^[A-Z].*\.$/.test(sentence))).toBe(true);
+      expect(effect.every((sentence) => /^[A-Z\d].*\.$/.test(sentence))).toBe(true);
     }
   });
 
   it.each([
     ['line-too-long', 'close-loop', /^Close the line of Tomatoes into a loop/],
     ['line-too-long', 'feed-middle', /^Feed the line of Tomatoes in its middle: 2 runs of 300 ft$/],
-    ['line-too-long', 'cut-in-two', /^Cut Tomatoes in two: half of it on a valve of its own, “Beds 2”$/],
+    ['line-too-long', 'cut-in-two', /^Split Tomatoes in two: add valve “Beds 2” for half of it$/],
     ['line-too-long', 'wider-spacing', /^Re-lay Tomatoes with an emitter every 18 in$/],
-    ['flow-too-great', 'split-zone', /^Split Beds in two: a valve more, “Beds 2”, for Peppers$/],
+    ['flow-too-great', 'split-zone', /^Split Beds in two: add valve “Beds 2” for Peppers$/],
     ['flow-together', 'other-days', /^Water on other days: North and Middle on Mon and Wed; South on Tue and Thu$/],
     ['window-too-short', 'more-days', /^Water on more days, less on each: One on Mon, Tue, and Thu$/],
-    ['window-too-short', 'fewer-minutes', /^Water less in 2 weeks: 20 min off the time of One and Two$/],
+    ['window-too-short', 'fewer-minutes', /^Water less in 2 weeks: cut 20 min from One and Two$/],
     ['tank-dry', 'larger-tank', /^Set up a tank of 180 gal instead of 60 gal$/],
     ['emitters-far-apart', 'closer-spacing', /^Re-lay Tomatoes with an emitter every 12 in$/],
     ['line-downhill', 'uphill', /^Move the line of Tomatoes to the uphill side of the plants$/],
@@ -72,7 +72,7 @@ describe('what a remedy changes', () => {
     const name = '<img src=x onerror=alert(1)> $& {0}';
     const { notice, remedies } = noticed(longLine({ name }), 'line-too-long');
     for (const remedy of remedies) {
-      expect(changeInWords({ remedy, notice, reading: readerFor('en', 'us') })).toContain(name);
+      expect(describeRemedy(remedy, notice, readerFor('en-US', 'us'))).toContain(name);
     }
   });
 });
@@ -82,8 +82,8 @@ describe('what it comes to', () => {
 
   it('is first of all whether the trouble goes', () => {
     for (const { remedy, effect } of [...IN_US, ...IN_METRIC]) {
-      if (remedy.remaining === 0) expect(effect[0]).toBe('Does away with this.');
-      else expect(effect[0]).toMatch(/^Leaves [1-9]\d*% of it, so this stays\.$/);
+      if (remedy.remaining === 0) expect(effect[0]).toBe('Fixes this.');
+      else expect(effect[0]).toMatch(/^[1-9]\d*% of the problem remains\.$/);
     }
     expect(IN_US.some(({ remedy }) => remedy.remaining > 0)).toBe(true);
   });
@@ -94,9 +94,9 @@ describe('what it comes to', () => {
   });
 
   it('is water and minutes over the season, more or less or as now', () => {
-    expect(effectOf('close-loop')?.[1]).toBe('As much water and as many minutes as now.');
+    expect(effectOf('close-loop')?.[1]).toBe('Same water and minutes as now.');
     // Half of the bed by itself takes as many minutes as the whole did.
-    expect(effectOf('cut-in-two')?.[1]).toMatch(/^Over the season: as much water as now, \d+ min more\.$/);
+    expect(effectOf('cut-in-two')?.[1]).toMatch(/^Over the season: same water as now, \d+ min more\.$/);
     expect(effectOf('fewer-minutes')?.[1]).toMatch(/^Over the season: \d+ gal less, 20 min less\.$/);
   });
 

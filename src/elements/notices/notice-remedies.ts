@@ -1,0 +1,115 @@
+/** What a notice's "What to do" unfolds to: what would mend it, tried on the season, best first, each with what it comes to. */
+import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { CAUTION_IDS } from '../../explain/notices/cautions.ts';
+import type { Notice } from '../../explain/notices/notice.ts';
+import { describeNotice } from '../../language/describe-notice.ts';
+import { describeRemedy, describeRemedyEffects } from '../../language/describe-remedy.ts';
+import { noticesWords } from '../../language/en/notices.ts';
+import { remediesWords } from '../../language/en/remedies.ts';
+import { formatFor } from '../../language/format/format.ts';
+import type { Reader } from '../../language/reader.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import { searchRemedies } from '../../remedies/notices/remedies-of.ts';
+import type { Noticed, Remedy } from '../../remedies/notices/remedy.ts';
+import { cautionItems } from '../shared/cautions-template.ts';
+import { inSlices } from '../shared/in-slices.ts';
+
+/** More side effects of a remedy than these are only counted. */
+const MOST_SIDE_EFFECTS = 2;
+
+/** A notice is of one season; a plan that only goes by another name may share it. */
+const cache = new WeakMap<Notice, { readonly plan: Plan; readonly remedies: readonly Remedy[] }>();
+
+export interface RemediesShown {
+  readonly reader: Reader;
+  /** Left out where the plan can only be looked at. */
+  readonly apply: ((edit: Edit, what: string) => void) | undefined;
+}
+
+/** Works out the remedies of the notices that somebody looks at, in slices, and keeps them until the plan changes. */
+export class NoticeRemedies implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
+  readonly #searching = new Map<Notice, Noticed>();
+
+  constructor(host: ReactiveControllerHost) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  /** Goes on with these, begins what is new among them, and gives up the others. */
+  search(wanted: readonly Noticed[]): void {
+    const before = new Map(this.#searching);
+    this.#searching.clear();
+    for (const of of wanted) {
+      if (this.#found(of) !== undefined) continue;
+      const running = before.get(of.notice);
+      const goesOn = running?.plan === of.plan;
+      this.#searching.set(of.notice, goesOn ? running : of);
+      if (!goesOn) this.#begin(of);
+    }
+  }
+
+  render(of: Noticed, { reader, apply }: RemediesShown): TemplateResult {
+    const remedies = this.#found(of);
+    const words = remediesWords(reader.language);
+    if (remedies === undefined) return html`<p class="quiet" role="status">${words.searching}</p>`;
+    if (remedies.length === 0) {
+      return html`<p>${words.none} ${noticesWords(reader.language).remedies[of.notice.remedy]}</p>`;
+    }
+    const cautions = CAUTION_IDS.filter((id) => remedies.some((remedy) => remedy.cautions.includes(id)));
+    return html`<ol>
+        ${remedies.map((remedy) => remedyItem(remedy, of, { reader, apply }))}
+      </ol>
+      <ul class="quiet small">${cautionItems(cautions, reader.language)}</ul>`;
+  }
+
+  hostDisconnected(): void {
+    this.#searching.clear();
+  }
+
+  /** Undefined while they are being worked out. */
+  #found({ plan, notice }: Noticed): readonly Remedy[] | undefined {
+    const known = cache.get(notice);
+    return known?.plan === plan ? known.remedies : undefined;
+  }
+
+  #begin(of: Noticed): void {
+    inSlices({
+      steps: searchRemedies(of),
+      isWanted: () => this.#searching.get(of.notice) === of,
+      onEnd: (remedies) => {
+        cache.set(of.notice, { plan: of.plan, remedies });
+        this.#searching.delete(of.notice);
+        this.#host.requestUpdate();
+      },
+    });
+  }
+}
+
+function remedyItem(remedy: Remedy, { notice, plan }: Noticed, { reader, apply }: RemediesShown): TemplateResult {
+  const words = remediesWords(reader.language);
+  const what = describeRemedy(remedy, notice, reader);
+  return html`<li data-kind=${remedy.kind}>
+    <p><strong>${what}</strong></p>
+    <p>${describeRemedyEffects(remedy, notice, reader).join(' ')}</p>
+    ${remedy.brings.length === 0 ? nothing : html`<p>${sideEffects(remedy, plan.name, reader)}</p>`}
+    ${
+      apply === undefined
+        ? nothing
+        : html`<button aria-label=${words.applyLabel(what)} @click=${() => apply(remedy.edit, what)}>${words.apply}</button>`
+    }
+  </li>`;
+}
+
+function sideEffects({ brings, seasonWith }: Remedy, gardenName: string, reader: Reader): string {
+  const words = remediesWords(reader.language);
+  const format = formatFor(reader);
+  const sentences = brings.slice(0, MOST_SIDE_EFFECTS).map((notice) => {
+    const { name, sentence } = describeNotice(notice, seasonWith, gardenName, reader);
+    return words.sideEffect(name, sentence);
+  });
+  const rest = brings.length - sentences.length;
+  const all = rest > 0 ? [...sentences, words.andMore(format, rest)] : sentences;
+  return words.sideEffects(format, brings.length, all.join(' '));
+}

@@ -1,0 +1,60 @@
+/** What is said of the changes that mend a notice. Names of zones and plantings are data: any name fits. */
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+const RUNS = { one: 'run', other: 'runs' };
+const WEEKS = { one: 'week', other: 'weeks' };
+const ZONES = { one: 'zone', other: 'zones' };
+
+export const remedies = {
+  searching: 'Working out what would help…',
+  none: 'No change of the plan that was tried helps.',
+  apply: 'Do this',
+  applyLabel: (what: string) => `Do this: ${what}`,
+
+  /** Each tells the gardener what to do. */
+  change: {
+    'close-loop': (planting: string) =>
+      `Close the line of ${planting} into a loop: lead its end back to where its water comes from`,
+    'feed-middle': ({ count, quantity }: Format, planting: string, runs: number, runLengthM: number) =>
+      `Feed the line of ${planting} in its middle: ${count(runs, RUNS)} of ${quantity(runLengthM, 'length')}`,
+    'cut-in-two': (planting: string, newZone: string) =>
+      `Split ${planting} in two: add valve “${newZone}” for half of it`,
+    spacing: ({ quantity }: Format, planting: string, spacingM: number) =>
+      `Re-lay ${planting} with an emitter every ${quantity(spacingM, 'spacing')}`,
+    'split-zone': ({ list }: Format, zone: string, newZone: string, plantings: readonly string[]) =>
+      `Split ${zone} in two: add valve “${newZone}” for ${list(plantings)}`,
+    'other-days': (days: string) => `Water on other days: ${days}`,
+    'more-days': (days: string) => `Water on more days, less on each: ${days}`,
+    /** `days`: bit 0 = Monday, which `monday` is one of. */
+    onDays: ({ list, weekdays }: Format, zones: readonly string[], monday: number, days: number) =>
+      `${list(zones)} on ${weekdays(monday, days)}`,
+    'fewer-minutes': ({ count, duration }: Format, zones: string, minutes: number, weeks: number) =>
+      `Water less in ${count(weeks, WEEKS)}: cut ${duration(minutes)} from ${zones}`,
+    zones: ({ count }: Format, zones: number) => count(zones, ZONES),
+    'larger-tank': ({ quantity }: Format, capacityLitres: number, beforeLitres: number) =>
+      `Set up a tank of ${quantity(capacityLitres, 'volume')} instead of ${quantity(beforeLitres, 'volume')}`,
+    uphill: (planting: string) => `Move the line of ${planting} to the uphill side of the plants`,
+  },
+
+  /** What a change comes to, each a sentence. */
+  fixes: 'Fixes this.',
+  /** `share`: 0..1. */
+  remains: ({ percent }: Format, share: number) => `${percent(share)} of the problem remains.`,
+  sideEffects: ({ plural }: Format, count: number, sentences: string) =>
+    `${plural(count, { one: 'Side effect', other: 'Side effects' })}: ${sentences}`,
+  sideEffect: (name: string, sentence: string) => `${name}: ${sentence}`,
+  andMore: ({ number }: Format, count: number) => `And ${number(count)} more.`,
+  asNow: 'Same water and minutes as now.',
+  season: (water: string, minutes: string) => `Over the season: ${water}, ${minutes}.`,
+  more: (amount: string) => `${amount} more`,
+  less: (amount: string) => `${amount} less`,
+  sameWater: 'same water as now',
+  sameMinutes: 'same minutes as now',
+  pressure: ({ quantity }: Format, afterKpa: number, beforeKpa: number) =>
+    `Then ${quantity(afterKpa, 'pressure')} at its weakest emitter instead of ${quantity(beforeKpa, 'pressure')}.`,
+  shortMore: (volume: string) => `Plants go short by ${volume} more.`,
+  shortLess: (volume: string) => `Plants go short by ${volume} less.`,
+};
+
+export const remediesWords = area('remedies', remedies);

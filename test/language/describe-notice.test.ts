@@ -1,0 +1,307 @@
+import { describe, expect, it } from 'vitest';
+import type { NoticeFigures, NoticeKind, NoticeSubject } from '../../src/explain/notices/notice.ts';
+import { NOTICE_KINDS } from '../../src/explain/notices/notice-kinds.ts';
+import { noticesOf } from '../../src/explain/notices/notices-of.ts';
+import { describeNotice } from '../../src/language/describe-notice.ts';
+import { readerFor } from '../../src/language/reader.ts';
+import { computeSeason } from '../../src/plan/compute-season.ts';
+import { emptyPlan } from '../../src/plan/empty-plan.ts';
+import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+import { noticeOf } from '../support/notices.ts';
+import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../support/small-plans.ts';
+
+const season = computeSeason(mixedGarden());
+const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
+
+/** Of US readers unless told otherwise. */
+function described(kind: NoticeKind, of: Parameters<typeof noticeOf>[1], locale = 'en-US') {
+  const { name, sentence, where } = describeNotice(noticeOf(kind, of), season, 'Mixed garden', readerFor(locale, 'us'));
+  return { name, sentence: plain(sentence), where: plain(where) };
+}
+
+const gal = (gallons: number) => gallons * 3.785411784;
+const gpm = (gallons: number) => gallons * 3.785411784;
+const ft = (feet: number) => feet * 0.3048;
+const inches = (count: number) => count * 0.0254;
+const psi = (pounds: number) => pounds * 6.894757293168361;
+
+const shortage = (gallons: number, shortDays: number) => ({
+  unmetLitres: gal(gallons),
+  neededLitres: gal(12),
+  netLitres: 0,
+  shortDays,
+  dryWeeks: 0,
+});
+
+const line = {
+  runLengthM: ft(600),
+  longestRunM: ft(325),
+  runs: 1,
+  inletPressureKpa: psi(30),
+  endPressureKpa: psi(0.8),
+  leastPressureKpa: psi(0.8),
+  neededPressureKpa: psi(10),
+  flowVariation: 0.5,
+  uniformity: 0.8,
+  dryShare: 0,
+  velocityMs: 1,
+  beyondBounds: 0.5,
+};
+
+const tank = { mainsLitres: gal(300), overflowLitres: 0, capacityLitres: gal(60), firstDryDay: 3 };
+
+/** Of every kind, and of every form that its sentence has. */
+type Sentence = { readonly [Kind in NoticeKind]: readonly [Kind, NoticeFigures[Kind], string] }[NoticeKind];
+
+const SENTENCES: readonly Sentence[] = [
+  [
+    'no-climate',
+    { days: 140, otherDays: 0 },
+    'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
+  ],
+  [
+    'no-climate',
+    { days: 21, otherDays: 119 },
+    'reference ET is 0 on 21 days, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.',
+  ],
+  ['no-line', shortage(3, 2), 'no line brings the 12 gal of irrigation that it needs.'],
+  ['too-long', { minutesPerDay: 300, windowMinutes: 240 }, 'needs 300 min a watering day; water may run for 240 min.'],
+  [
+    'too-long',
+    { minutesPerDay: 1500, windowMinutes: 1440 },
+    'needs 25 hours a watering day; water may run for 24 hours.',
+  ],
+  ['dry', shortage(1.7, 23), 'dries out: short on 23 days, 1.7 gal in all.'],
+  ['short', shortage(2, 1), 'short of water on 1 day, 2 gal in all.'],
+  ['short', shortage(0, 0), 'gets less than its target, but does not go short.'],
+  [
+    'never-enough',
+    { ...shortage(9, 40), minutesAsked: 90, minutesPerDay: 66 },
+    'never gets enough. At worst it needs 90 min a watering day, and its zone runs 66 min.',
+  ],
+  [
+    'closed',
+    { unmetLitres: gal(4), neededLitres: gal(9), dryWeeks: 1, plantings: 2 },
+    'closed while plants in it go short by 4 gal.',
+  ],
+  [
+    'closed',
+    { unmetLitres: 0, neededLitres: gal(9), dryWeeks: 0, plantings: 1 },
+    'closed while plants in it need water.',
+  ],
+  ['crop-early', { daysEarly: 7 }, '7 days in the ground before its planting day, with no water planned.'],
+  ['crop-past', { daysPast: 1 }, '1 day in the ground after its last growth stage, with no water planned.'],
+  ['out-of-season', { daysBefore: 3, daysAfter: 0 }, 'in the ground on no day of this season, so never watered.'],
+  [
+    'over',
+    { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3 },
+    '30% of its water drains past the roots: 30 gal of 100 gal.',
+  ],
+  [
+    'refill-weekly',
+    { weeklyDemandMm: 25.4, readilyAvailableMm: 12.7 },
+    'set to deep, infrequent watering, but needs water weekly. A week uses 1.00 in; roots can easily take 0.50 in from the soil.',
+  ],
+  ['hand-set', { minutes: 480, computedMinutes: 1500 }, 'set by hand to 480 min in all; computed: 25 hours.'],
+  [
+    'line-too-long',
+    line,
+    'its line runs 600 ft; its pressure carries 325 ft. 30 psi at its start, 0.8 psi at its weakest emitter.',
+  ],
+  ['pressure-low', line, '30 psi at the start of its line is too low even for the first emitter.'],
+  [
+    'flow-too-great',
+    { flowLpm: gpm(2.1), sourceLpm: gpm(1.5), excessLpm: gpm(0.6) },
+    'needs 2.1 gpm; the supply gives 1.5 gpm.',
+  ],
+  [
+    'window-too-short',
+    { minutesNeeded: 600, windowMinutes: 480, minutesOver: 120, days: 12, minutesOverInAll: 900 },
+    'on 12 days watering takes up to 600 min, soak time included; you have 480 min.',
+  ],
+  [
+    'window-too-short',
+    { minutesNeeded: 110, windowMinutes: 0, minutesOver: 110, days: 1, minutesOverInAll: 110 },
+    'on 1 day watering is planned, but no water may run.',
+  ],
+  [
+    'tank-dry',
+    { ...tank, sizeLitres: gal(180) },
+    'the tank of 60 gal runs dry; 300 gal must come from elsewhere. One of 180 gal would last.',
+  ],
+  [
+    'tank-dry',
+    { ...tank, missingLitres: gal(250) },
+    'the tank of 60 gal runs dry; 300 gal must come from elsewhere. Even the largest tank leaves you 250 gal short.',
+  ],
+  [
+    'allowance-exceeded',
+    { usedLitres: gal(140), overLitres: gal(60), weekAllowanceLitres: gal(120) },
+    'uses up to 140 gal a week; the allowance is 120 gal: 60 gal too much in all.',
+  ],
+  [
+    'allowance-exceeded',
+    { usedLitres: gal(1400), overLitres: gal(200), seasonAllowanceLitres: gal(1200) },
+    'uses 1,400 gal over the season; the allowance is 1,200 gal: 200 gal too much.',
+  ],
+  [
+    'flow-together',
+    { flowLpm: gpm(23.3), sourceLpm: gpm(9), days: 20, groups: 2 },
+    'zones on the same day need up to 23.3 gpm; the supply gives 9. Run in groups: Beds and unknown; Containers.',
+  ],
+  [
+    'emitters-far-apart',
+    { spacingM: inches(18), widestSpacingM: inches(12) },
+    'emitters are 18 in apart; in this soil the wet spots meet up to 12 in.',
+  ],
+  [
+    'line-downhill',
+    { slopePercent: 8 },
+    'its line lies on the downhill side of the plants, so water runs away from the roots.',
+  ],
+];
+
+const GROUPS = [['beds', 'unknown'], ['containers']];
+
+describe('the sentence of a notice', () => {
+  it.each(SENTENCES)('%s, %o: %s', (kind, figures, sentence) => {
+    expect(described(kind, { figures, groups: GROUPS }).sentence).toBe(sentence);
+  });
+
+  it('is tried above for every kind', () => {
+    expect([...new Set(SENTENCES.map(([kind]) => kind))].sort()).toEqual(Object.keys(NOTICE_KINDS).sort());
+  });
+
+  it('has units, numbers and plurals of one language, English where nobody registered the reader’s', () => {
+    const { sentence } = described('dry', { figures: shortage(1200, 23) }, 'es');
+    expect(sentence).toBe('dries out: short on 23 days, 1,200 gal in all.');
+  });
+});
+
+describe('where a notice holds', () => {
+  const placed = (subject: NoticeSubject) => {
+    const { name, where } = described('short', { ...subject, figures: shortage(1, 1) }, 'en-GB');
+    return { name, where };
+  };
+
+  it('is told by planting, zone and weeks', () => {
+    expect(placed({ zoneId: 'beds', plantingId: 'shrubs', firstWeek: 13, lastWeek: 14, weeks: [13, 14] })).toEqual({
+      name: 'Shrubs',
+      where: 'Beds, Shrubs, 5–18 Jul',
+    });
+  });
+
+  it('counts the weeks where there are gaps between them', () => {
+    expect(placed({ zoneId: 'beds', firstWeek: 13, lastWeek: 16, weeks: [13, 16] })).toEqual({
+      name: 'Beds',
+      where: 'Beds, 2 weeks in 5 Jul – 1 Aug',
+    });
+  });
+
+  it('goes by the garden’s name where no zone is concerned', () => {
+    expect(placed({})).toEqual({ name: 'Mixed garden', where: '' });
+  });
+});
+
+/** Plans that between them give every kind of notice. */
+const TROUBLED: readonly Plan[] = [
+  oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }),
+  oneBed({
+    site: { ...oneBed().site, climate: emptyPlan({ units: 'us', firstDay: '2027-06-07', weeks: 4 }).site.climate },
+  }),
+  oneBed({ choices: { beds: { '2027-06-07': { minutes: 1 }, '2027-06-14': { minutes: 9000 } } } }),
+  mixedGarden({
+    choices: {
+      beds: { '2027-07-05': { closed: true }, '2027-07-12': { closed: true }, '2027-07-19': { closed: true } },
+    },
+    supply: { sources: [], window: { hoursPerDay: 0.2 } },
+  }),
+  oneBed({
+    zones: [
+      zone({
+        plantings: [
+          tomatoes({
+            need: { kind: 'crop', crop: 'tomato', plantedOn: '2027-06-21' },
+            inGround: { from: '2027-06-07' },
+          }),
+        ],
+      }),
+    ],
+  }),
+  oneBed({ zones: [zone({ plantings: [tomatoes({ inGround: { from: '2028-01-01', to: '2028-02-01' } })] })] }),
+  oneBed({
+    zones: [
+      zone({ plantings: [tomatoes(), shrubs({ shutOff: false })], rule: { kind: 'planting', planting: 'shrubs' } }),
+    ],
+  }),
+  mixedGarden({
+    supply: {
+      sources: [{ name: 'Hose bib', flow: { kind: 'typed', flow: 0.7 }, pressure: 10 }],
+      window: { weekdays: ['mon'], hoursPerDay: 0.5 },
+      allowance: { perWeek: 20, perSeason: 100 },
+      tank: { capacity: 30, start: 30 },
+    },
+    zones: mixedGarden().zones.map((each) => ({ ...each, wateringDays: ['mon'] })),
+  }),
+  mixedGarden({
+    supply: {
+      sources: [{ name: 'Hose bib', flow: { kind: 'typed', flow: 1.5 }, pressure: 2 }],
+      tank: { capacity: 30, start: 30, roofArea: 50 },
+    },
+    zones: [
+      zone({
+        soil: 'sand',
+        slopePercent: 8,
+        plantings: [
+          tomatoes({
+            lines: [
+              {
+                kind: 'dripline',
+                flow: 0.9,
+                spacing: 24,
+                layout: { kind: 'rows', rows: 1, length: 900 },
+                slopeSide: 'downhill',
+              },
+            ],
+          }),
+          shrubs({ watering: 'refill', rootDepth: 4 }),
+        ],
+      }),
+      zone({ id: 'other', name: 'Other' }),
+    ],
+  }),
+  oneBed({
+    supply: { sources: [{ name: 'Hose bib', flow: { kind: 'typed', flow: 1.5 }, pressure: 20 }] },
+    zones: [
+      zone(),
+      zone({ id: 'other', name: 'Other' }),
+      zone({
+        id: 'early',
+        name: 'Early',
+        plantings: [
+          tomatoes({
+            need: {
+              kind: 'crop',
+              crop: 'strawberries',
+              plantedOn: '2027-06-07',
+              stages: { initial: 5, development: 5, mid: 5, late: 5 },
+            },
+            lines: [{ kind: 'dripline', flow: 0.3, spacing: 12, layout: { kind: 'length', length: 2500 } }],
+          }),
+        ],
+      }),
+    ],
+  }),
+];
+
+it('finds every figure that a sentence speaks of in the engine’s notices', () => {
+  const found = new Set<NoticeKind>();
+  for (const troubled of TROUBLED.map((plan) => computeSeason(plan))) {
+    for (const notice of noticesOf(troubled)) {
+      found.add(notice.kind);
+      const { sentence } = describeNotice(notice, troubled, 'Garden', readerFor('en', 'us'));
+      expect(sentence, `${notice.kind} ${JSON.stringify(notice.figures)}`).not.toMatch(/NaN|undefined|Infinity|–/);
+    }
+  }
+  expect([...found].sort()).toEqual(Object.keys(NOTICE_KINDS).sort());
+});
