@@ -11,10 +11,10 @@
  * `engine/line`, and why a number is so and what needs attention is the entry `explain`: a program that only computes a season
  * need not load them.
  */
-export { applicationRateMmPerHour, driplineRateMmPerHour } from './application/application-rate.ts';
+export { applicationRateMmPerHour } from './application/application-rate.ts';
 export { lowestQuarterUniformity } from './application/distribution-uniformity.ts';
 export { applicationEfficiency } from './application/efficiency.ts';
-export { grossDepthMm, runMinutes } from './application/run-time.ts';
+export { grossIrrigation, netMmPerMinute, runMinutes } from './application/run-time.ts';
 export { maximumAppliedWaterAllowanceL } from './application/water-allowance.ts';
 export { addDays, type DayNumber, dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from './calendar.ts';
 export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.ts';
@@ -41,8 +41,7 @@ export {
 } from './season/season.ts';
 export { type ZoneWeek, zoneFigure, zoneOrigin, zoneState, zoneWeek } from './season/zone-week.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
-export { type RootZoneDay, type RootZoneDayResult, rootZoneDay } from './soil/root-zone-day.ts';
-export { stressCoefficient } from './soil/stress-coefficient.ts';
+export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
 export { roofYieldL } from './supply/roof-yield.ts';
 export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';

@@ -4,7 +4,7 @@ import { describe, expect } from 'vitest';
 import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../src/engine/application/application-rate.ts';
 import { lowestQuarterUniformity } from '../../src/engine/application/distribution-uniformity.ts';
 import { applicationEfficiency, schedulingMultiplier } from '../../src/engine/application/efficiency.ts';
-import { grossDepthMm, runMinutes } from '../../src/engine/application/run-time.ts';
+import { grossIrrigation, netMmPerMinute, runMinutes } from '../../src/engine/application/run-time.ts';
 import { addDays, dayNumber, dayOfYear, daysInYear, isIsoDate, isoDate, yearOf } from '../../src/engine/calendar.ts';
 import { type DailyWeather, monthlyNormals, yearsOf } from '../../src/engine/climate/monthly-normals.ts';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
@@ -30,11 +30,11 @@ describe('formulas by themselves', () => {
           const { planting } = own;
           for (let week = 0; week < zone.weeks; week += 1) {
             const { irrigationNetMm, irrigationGrossMm, openDays } = plantingWeek(own, week);
-            expectNear(grossDepthMm(irrigationNetMm, efficiency), irrigationGrossMm);
+            expectNear(grossIrrigation(irrigationNetMm, efficiency), irrigationGrossMm);
             const rateMmPerHour = steadyRate(garden, planting);
             if (rateMmPerHour === undefined) continue;
             const minutes = zoneFigure(zone, 'minutesPerDay', week) * openDays;
-            expectNear(runMinutes(irrigationGrossMm, rateMmPerHour), minutes);
+            expectNear(runMinutes(irrigationNetMm, netMmPerMinute(rateMmPerHour, efficiency)), minutes);
           }
         }
       }

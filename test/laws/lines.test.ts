@@ -5,12 +5,12 @@ import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../src/engine/line/christiansen.ts';
 import { KPA_PER_METRE } from '../../src/engine/line/elevation.ts';
 import { emissionUniformity } from '../../src/engine/line/emission-uniformity.ts';
-import { frictionLossKpa } from '../../src/engine/line/friction.ts';
 import { hazenWilliamsC } from '../../src/engine/line/hazen-williams-c.ts';
 import { lateral } from '../../src/engine/line/lateral.ts';
 import { lineDays, plantingLine, type ZoneLine, zoneLines } from '../../src/engine/line/zone-lines.ts';
 import { zoneUniformity } from '../../src/engine/line/zone-uniformity.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
+import { pipeLossKpa } from '../support/pipe-loss.ts';
 import { sampled } from './law.ts';
 
 const ROUNDING = 1e-6;
@@ -109,7 +109,7 @@ describe('the lines of a week of 400 random gardens', () => {
       const { insideDiameterMm } = line;
       const lengthM = outlets * spacingM;
       const pipe = { insideDiameterMm, lengthM, hazenWilliamsC: hazenWilliamsC(insideDiameterMm) };
-      const lossKpa = frictionLossKpa({ ...pipe, flowLph: line.flowLph / run.runs }) * christiansenSum(outlets);
+      const lossKpa = pipeLossKpa({ ...pipe, flowLph: line.flowLph / run.runs }) * christiansenSum(outlets);
       expectNear(inlet.kpa - profile.endPressureKpa, lossKpa, 1e-6 * inlet.kpa);
       const f = christiansenF(outlets);
       expectNear(f, christiansenSum(outlets), 0.005);

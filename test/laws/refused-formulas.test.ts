@@ -5,11 +5,11 @@ import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../src/engin
 import { lowestQuarterUniformity } from '../../src/engine/application/distribution-uniformity.ts';
 import type { WateringMethod } from '../../src/engine/application/efficiencies.data.ts';
 import { applicationEfficiency, defaultEfficiency } from '../../src/engine/application/efficiency.ts';
-import { grossDepthMm, runMinutes } from '../../src/engine/application/run-time.ts';
+import { grossIrrigation, netMmPerMinute, runMinutes } from '../../src/engine/application/run-time.ts';
 import { dayNumber, daysInMonth, isoDate } from '../../src/engine/calendar.ts';
 import { monthlyNormals } from '../../src/engine/climate/monthly-normals.ts';
 import { monthlyReferenceEt } from '../../src/engine/climate/monthly-reference-et.ts';
-import { frictionLossKpa } from '../../src/engine/line/friction.ts';
+import { frictionCoefficient } from '../../src/engine/line/friction.ts';
 import { type Lateral, lateral } from '../../src/engine/line/lateral.ts';
 import type { CropId } from '../../src/engine/plants/crops.data.ts';
 import { findCrop } from '../../src/engine/plants/find-crop.ts';
@@ -36,8 +36,9 @@ const BELOW_ZERO: readonly Refusal[] = [
   { of: (value) => applicationRateMmPerHour(60, value), says: 'The watered area is' },
   { of: (value) => rowsApart({ emitterSpacingM: value }), says: 'The emitter spacing is' },
   { of: (value) => rowsApart({ rowSpacingM: value }), says: 'The row spacing is' },
-  { of: (value) => runMinutes(5, value), says: 'The application rate is' },
-  { of: (value) => grossDepthMm(5, value), says: 'it must be above 0 and at most 1' },
+  { of: (value) => runMinutes(5, value), says: 'A minute brings' },
+  { of: (value) => netMmPerMinute(5, value), says: 'it must be above 0 and at most 1' },
+  { of: (value) => grossIrrigation(5, value), says: 'it must be above 0 and at most 1' },
   { of: (value) => applicationEfficiency({ efficiency: value }), says: 'The efficiency is' },
   { of: (value) => applicationEfficiency({ distributionUniformity: value }), says: 'The distribution uniformity is' },
   { of: (value) => lowestQuarterUniformity([1, 2, value, 3]), says: 'each must be 0 or more' },
@@ -59,7 +60,7 @@ const BELOW_ZERO: readonly Refusal[] = [
 
 /** Of any number above 1, the share that is the whole. */
 const ABOVE_ONE: readonly Refusal[] = [
-  { of: (value) => grossDepthMm(5, value), says: 'it must be above 0 and at most 1' },
+  { of: (value) => grossIrrigation(5, value), says: 'it must be above 0 and at most 1' },
   { of: (value) => applicationEfficiency({ efficiency: value }), says: 'it must be above 0 and at most 1' },
   { of: (value) => roof(value), says: 'at most 1' },
   { of: (value) => wateringDay({ groups: [], windowHours: 24 * value, interleaves: true }), says: 'at most 24' },
@@ -132,7 +133,7 @@ const cycles = (change: object) =>
   splitIntoCycles({ minutes: 30, longestCycleMinutes: 10, timerStepMinutes: 1, ...change });
 const soak = (intakeRateMmPerHour: number) =>
   soakPauseMinutes({ minutesPerCycle: 10, applicationRateMmPerHour: 20, intakeRateMmPerHour });
-const loss = (flowLph: number) => frictionLossKpa({ insideDiameterMm: 13, lengthM: 10, hazenWilliamsC: 130, flowLph });
+const loss = (lengthM: number) => frictionCoefficient({ insideDiameterMm: 13, lengthM, hazenWilliamsC: 130 });
 const roof = (runoffCoefficient: number) => roofYieldL({ rainMm: 10, roofAreaM2: 50, runoffCoefficient });
 
 function lineOf(change: Partial<Lateral>): unknown {

@@ -17,11 +17,25 @@ export function lowestQuarterUniformity(catches: readonly number[]): number {
   }
   const sum = catches.reduce((total, caught) => total + caught, 0);
   if (sum === 0) throw new RangeError('Every catch is 0; there is no uniformity without water.');
-  const quarter = catches.length / 4;
-  const ascending = catches.toSorted((a, b) => a - b);
-  const lowSum = ascending.reduce(
-    (total, caught, rank) => total + caught * Math.min(1, Math.max(0, quarter - rank)),
-    0,
-  );
-  return Math.min(1, lowSum / quarter / (sum / catches.length));
+  const low = lowestQuarterMean(catches.map((amount) => ({ amount, weight: 1 })));
+  return Math.min(1, low / (sum / catches.length));
+}
+
+/** So many of the same amount. */
+export interface Weighted {
+  readonly amount: number;
+  readonly weight: number;
+}
+
+/** Mean of the lowest quarter by weight; those at the quarter's edge count with the part of them that belongs to it. */
+export function lowestQuarterMean(each: readonly Weighted[]): number {
+  const quarter = each.reduce((total, { weight }) => total + weight, 0) / 4;
+  let left = quarter;
+  let given = 0;
+  for (const { amount, weight } of each.toSorted((a, b) => a.amount - b.amount)) {
+    const taken = Math.min(left, weight);
+    given += taken * amount;
+    left -= taken;
+  }
+  return given / quarter;
 }

@@ -1,22 +1,36 @@
 /**
- * Depth to apply so that the net depth reaches the roots, mm: gross = net / efficiency.
+ * Net depth that a minute of a line brings to the roots, mm: rate x efficiency / 60.
  *
  * An efficiency that is not above 0 and at most 1 throws RangeError.
  */
-export function grossDepthMm(netMm: number, efficiency: number): number {
-  if (!(efficiency > 0 && efficiency <= 1)) {
-    throw new RangeError(`The efficiency is ${efficiency}; it must be above 0 and at most 1.`);
-  }
-  return netMm / efficiency;
+export function netMmPerMinute(rateMmPerHour: number, efficiency: number): number {
+  return (rateMmPerHour / 60) * checkedEfficiency(efficiency);
 }
 
 /**
- * Minutes to run for a gross depth: 60 gross / rate. Nothing to apply takes no time, whatever the rate.
+ * Water to apply so that the net amount reaches the roots: gross = net / efficiency. In the unit of the net: mm or L.
+ *
+ * An efficiency that is not above 0 and at most 1 throws RangeError.
+ */
+export function grossIrrigation(net: number, efficiency: number): number {
+  return net / checkedEfficiency(efficiency);
+}
+
+/**
+ * Minutes to run for a net depth: the depth over what each minute brings (`netMmPerMinute`), which is 60 gross / rate.
+ * Nothing to apply takes no time, whatever the rate.
  *
  * A depth above 0 with a rate that is not above 0 throws RangeError: without emitters no run is long enough.
  */
-export function runMinutes(grossMm: number, rateMmPerHour: number): number {
-  if (grossMm === 0) return 0;
-  if (!(rateMmPerHour > 0)) throw new RangeError(`The application rate is ${rateMmPerHour} mm/h; it must be above 0.`);
-  return (60 * grossMm) / rateMmPerHour;
+export function runMinutes(netMm: number, netDepthMmPerMinute: number): number {
+  if (netMm === 0) return 0;
+  if (!(netDepthMmPerMinute > 0)) {
+    throw new RangeError(`A minute brings ${netDepthMmPerMinute} mm; it must be above 0.`);
+  }
+  return netMm / netDepthMmPerMinute;
+}
+
+function checkedEfficiency(efficiency: number): number {
+  if (efficiency > 0 && efficiency <= 1) return efficiency;
+  throw new RangeError(`The efficiency is ${efficiency}; it must be above 0 and at most 1.`);
 }

@@ -1,5 +1,5 @@
 import type { EmitterLaw } from './emitter.ts';
-import { FRICTION_EXPONENT } from './friction.ts';
+import { frictionLossKpa } from './friction.ts';
 import { increasingRoot } from './increasing-root.ts';
 import type { Reaches } from './reaches.ts';
 
@@ -103,8 +103,8 @@ function feedPressure(input: DeadEndInput, count: number, lastPressureKpa: numbe
       along.flowsLph[outlet] = taken;
       along.reachFlowsLph[outlet] = carried;
     }
-    pressure +=
-      (reaches.frictions[outlet] as number) * carried ** FRICTION_EXPONENT + (reaches.climbs[outlet] as number);
+    const frictionKpa = frictionLossKpa(reaches.frictions[outlet] as number, carried);
+    pressure += frictionKpa + (reaches.climbs[outlet] as number);
   }
   return pressure;
 }

@@ -16,7 +16,7 @@ export interface Pipe {
 }
 
 /**
- * Loss of a pipe at a flow of 1 L/h, kPa; the loss at Q is this times Q^1.852.
+ * Pressure lost in a pipe at a flow of 1 L/h, kPa: `frictionLossKpa` makes the loss at any flow of it.
  *
  * @throws RangeError where a diameter or C is not above 0, or a length is below it
  */
@@ -31,16 +31,13 @@ export function frictionCoefficient({ insideDiameterMm, lengthM, hazenWilliamsC 
 }
 
 /**
- * Pressure lost to friction along a pipe that carries the same flow from end to end, kPa.
+ * Pressure lost to friction along a pipe that carries the same flow from end to end, kPa; the flow is 0 or more, L/h.
  *
- * Hazen-Williams: hf = 10.67 L Q^1.852 / (C^1.852 d^4.87) in m, m3/s. It agrees within 1 % with the US form 4.52
- * Q^1.852 / (C^1.852 d^4.871) psi/ft (gpm, inches; NFPA 13) and with the 10.5 (Q/C)^1.852 L d^-4.87 feet form
- * (USDA-NRCS National Engineering Handbook). The formula is for turbulent flow: in the laminar trickle at the far end
- * of a 14 mm dripline it reads low, by less than 0.2 kPa in all.
- *
- * @throws RangeError where a diameter or C is not above 0, or a flow or length is below it
+ * Hazen-Williams: hf = 10.67 L Q^1.852 / (C^1.852 d^4.87) in m, m3/s; all but Q^1.852 is the pipe's `frictionCoefficient`.
+ * It agrees within 1 % with the US form 4.52 Q^1.852 / (C^1.852 d^4.871) psi/ft (gpm, inches; NFPA 13) and with the
+ * 10.5 (Q/C)^1.852 L d^-4.87 feet form (USDA-NRCS National Engineering Handbook). The formula is for turbulent flow: in the
+ * laminar trickle at the far end of a 14 mm dripline it reads low, by less than 0.2 kPa in all.
  */
-export function frictionLossKpa({ flowLph, ...pipe }: Pipe & { readonly flowLph: number }): number {
-  requireNumber('flow (L/h)', flowLph, { atLeast: 0 });
-  return frictionCoefficient(pipe) * flowLph ** FRICTION_EXPONENT;
+export function frictionLossKpa(coefficient: number, flowLph: number): number {
+  return coefficient * flowLph ** FRICTION_EXPONENT;
 }

@@ -1,4 +1,4 @@
-import { FRICTION_EXPONENT } from './friction.ts';
+import { frictionLossKpa } from './friction.ts';
 import type { Lateral } from './lateral.ts';
 import { reachesOf } from './reaches.ts';
 
@@ -17,7 +17,8 @@ export function surelyFull(line: Lateral): boolean {
   let pressureKpa = inletPressureKpa;
   for (let outlet = 0; outlet < fed; outlet += 1) {
     const carriedLph = (fed - outlet) * emittersPerOutlet * emitter.nominalFlowLph;
-    pressureKpa -= (frictions[outlet] as number) * carriedLph ** FRICTION_EXPONENT + (climbs[outlet] as number);
+    const frictionKpa = frictionLossKpa(frictions[outlet] as number, carriedLph);
+    pressureKpa -= frictionKpa + (climbs[outlet] as number);
     if (!(pressureKpa >= emitter.leastPressureKpa)) return false;
   }
   return true;

@@ -1,3 +1,4 @@
+import { lowestQuarterMean, type Weighted } from '../application/distribution-uniformity.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { GardenPlanting, GardenSupply } from '../garden.ts';
 import { inletPressureOn } from '../supply/source-on.ts';
@@ -14,12 +15,8 @@ export interface UniformityInput {
   readonly lastDay: DayNumber;
 }
 
-/** Emitters that give the same share of their nominal flow. */
-interface Alike {
-  readonly share: number;
-  /** Emitters times the days on which they lie. */
-  readonly weight: number;
-}
+/** Emitters that give the same share of their nominal flow; the weight is their number times the days on which they lie. */
+type Alike = Weighted;
 
 /**
  * Distribution uniformity of the lowest quarter of all emitters of a zone over a season, 0..1, from the hydraulics of
@@ -35,9 +32,9 @@ export function zoneUniformity(input: UniformityInput): number | undefined {
     planting.lines.flatMap((_, index) => alike(input, planting, index)),
   );
   const total = sum(emitters, ({ weight }) => weight);
-  const mean = sum(emitters, ({ share, weight }) => share * weight) / total;
+  const mean = sum(emitters, ({ amount, weight }) => amount * weight) / total;
   if (!(mean > 0)) return undefined;
-  return asMadeUniformity(USUAL_MANUFACTURING_CV, 1) * Math.min(1, lowestQuarterMean(emitters, total) / mean);
+  return asMadeUniformity(USUAL_MANUFACTURING_CV, 1) * Math.min(1, lowestQuarterMean(emitters) / mean);
 }
 
 function alike({ supply, firstDay, lastDay }: UniformityInput, planting: GardenPlanting, index: number): Alike[] {
@@ -48,23 +45,11 @@ function alike({ supply, firstDay, lastDay }: UniformityInput, planting: GardenP
   if (runs === undefined) return [];
   const { kpa } = inletPressureOn(supply, days.first);
   const dayCount = days.last - days.first + 1;
-  if (isSurelyFull(line, planting, kpa)) return [{ share: 1, weight: line.emitters * dayCount }];
+  if (isSurelyFull(line, planting, kpa)) return [{ amount: 1, weight: line.emitters * dayCount }];
   const flowsLph = (lineProfile(line, planting, kpa) as LateralProfile).flowsLph;
   const perOutlet = line.emitters / runs / flowsLph.length;
   const weight = perOutlet * runs * dayCount;
-  return Array.from(flowsLph, (flowLph) => ({ share: flowLph / (perOutlet * line.emitterFlowLph), weight }));
-}
-
-/** The emitters at the quarter's edge count with the part of them that belongs to it. */
-function lowestQuarterMean(emitters: readonly Alike[], total: number): number {
-  let left = total / 4;
-  let given = 0;
-  for (const { share, weight } of emitters.toSorted((a, b) => a.share - b.share)) {
-    const taken = Math.min(left, weight);
-    given += taken * share;
-    left -= taken;
-  }
-  return given / (total / 4);
+  return Array.from(flowsLph, (flowLph) => ({ amount: flowLph / (perOutlet * line.emitterFlowLph), weight }));
 }
 
 function sum(emitters: readonly Alike[], of: (emitters: Alike) => number): number {

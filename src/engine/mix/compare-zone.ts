@@ -1,4 +1,5 @@
 /** One zone's plantings side by side: what each needed and what it got. */
+import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import type { ZoneRule } from '../garden.ts';
 import { runThrough } from '../run-through.ts';
 import { lineOn } from '../season/planting-days.ts';
@@ -89,7 +90,7 @@ function comparePlanting(season: PlantingSeason, neededMm: Float64Array, firstDa
     plantingId: planting.id,
     name: planting.name,
     areaM2,
-    rateMmPerHour: line === undefined ? 0 : line.flowLph / areaM2,
+    rateMmPerHour: line === undefined ? 0 : applicationRateMmPerHour(line.flowLph, areaM2),
     neededMm,
     receivedMm,
     drainedMm,

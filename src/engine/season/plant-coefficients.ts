@@ -3,6 +3,7 @@ import type { DayNumber } from '../calendar.ts';
 import type { GardenPlanting, PlantCoefficient } from '../garden.ts';
 import { cropCoefficient } from '../plants/crop-coefficient.ts';
 import { dayOfGrowth, growthCycle } from '../plants/growth-cycle.ts';
+import { landscapeCoefficient } from '../plants/landscape-coefficient.ts';
 
 /** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
 export function plantCoefficientOn(planting: GardenPlanting, day: DayNumber): number {
@@ -28,12 +29,16 @@ export function fillCoefficients(
   const { coefficient, establishing } = planting;
   const { firstDay, first, end } = days;
   if (coefficient.kind === 'crop') fillCropCoefficients(coefficients, coefficient, days);
-  else coefficients.fill(coefficient.factor * coefficient.density * coefficient.microclimate, first, end);
+  else coefficients.fill(landscapeKc(coefficient), first, end);
   if (establishing === undefined) return;
   const settled = Math.min(end, establishing.until - firstDay + 1);
   for (let place = first; place < settled; place++) {
     coefficients[place] = (coefficients[place] as number) * establishing.factor;
   }
+}
+
+function landscapeKc({ factor, density, microclimate }: Extract<PlantCoefficient, { kind: 'landscape' }>): number {
+  return landscapeCoefficient({ speciesFactor: factor, densityFactor: density, microclimateFactor: microclimate });
 }
 
 type CropGrowth = Extract<PlantCoefficient, { kind: 'crop' }>;

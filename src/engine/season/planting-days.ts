@@ -1,4 +1,6 @@
 /** A planting's season by day: its demand, its effective rain, and what a minute of its line brings. */
+import { applicationRateMmPerHour } from '../application/application-rate.ts';
+import { netMmPerMinute as netDepthOfMinute } from '../application/run-time.ts';
 import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
@@ -72,7 +74,8 @@ function fillNet(
     const until = lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
     const first = Math.max(inGround.first, line.from - firstDay);
     const end = Math.min(inGround.end, until - firstDay);
-    if (first < end) netMmPerMinute.fill(grossMmPerMinute(line, planting) * efficiency, first, end);
+    const rate = applicationRateMmPerHour(line.flowLph, planting.areaM2);
+    if (first < end) netMmPerMinute.fill(netDepthOfMinute(rate, efficiency), first, end);
   }
 }
 
@@ -83,11 +86,6 @@ function isSame(before: FilledFrom, now: FilledFrom): boolean {
 
 export function dayRoom(days: number): DayRoom {
   return { soakedMm: new Float64Array(days), netMmPerMinute: new Float64Array(days) };
-}
-
-/** Gross depth over the planting's ground in a minute, mm: L/h over m2 is mm/h. */
-export function grossMmPerMinute(line: GardenLine, planting: GardenPlanting): number {
-  return line.flowLph / planting.areaM2 / 60;
 }
 
 /** The line that lies on a day, if any. `lines` are in order of their first day. */

@@ -1,7 +1,7 @@
-/** Runs one planting through one week of the root-zone balance (FAO-56 eq. 84 to 88, as `rootZoneDay`) and keeps its figures. */
-import { usedWaterMm } from '../soil/used-water.ts';
+/** Runs one planting through one week of the root-zone balance (FAO-56 eq. 84 to 88) and keeps its figures. */
+import { grossIrrigation } from '../application/run-time.ts';
+import { endDepletionMm, isShort, usedWaterMm } from '../soil/root-zone-day.ts';
 import { daysMask } from './days-mask.ts';
-import { isShort } from './is-short.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { PLANTING_FIELDS as P } from './season.ts';
 
@@ -47,7 +47,7 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
     const brought = rainIn + irrigation;
     const use = usedWaterMm(etc, depletion, raw, tawMm, brought);
     if (isShort(depletion, raw)) shortDays++;
-    depletion += use - brought;
+    depletion = endDepletionMm(depletion, use, brought);
     if (depletion < 0) {
       drained -= depletion;
       irrigationDrained += Math.min(irrigation, -depletion);
@@ -68,7 +68,7 @@ export function runWeek(course: PlantingCourse, week: number, minutesPerDay: num
   figures[P.rainSoakedMm * weeks + week] = soaked;
   figures[P.rainDrainedMm * weeks + week] = drained - irrigationDrained;
   figures[P.irrigationNetMm * weeks + week] = net;
-  figures[P.irrigationGrossMm * weeks + week] = net / course.efficiency;
+  figures[P.irrigationGrossMm * weeks + week] = grossIrrigation(net, course.efficiency);
   figures[P.irrigationDrainedMm * weeks + week] = irrigationDrained;
   figures[P.depletionStartMm * weeks + week] = depletionStart;
   figures[P.depletionEndMm * weeks + week] = depletion;

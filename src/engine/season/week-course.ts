@@ -1,7 +1,6 @@
 /** A planting's week while it is being reckoned: filled anew each week, so that a long season makes no litter. */
-import { usedWaterMm } from '../soil/used-water.ts';
+import { endDepletionMm, isShort, usedWaterMm } from '../soil/root-zone-day.ts';
 import { daysMask } from './days-mask.ts';
-import { isShort } from './is-short.ts';
 import type { PlantingDays } from './planting-days.ts';
 
 export interface WeekCourse {
@@ -94,7 +93,8 @@ function nextLevel({ days, start, mask }: WeekCourse, day: number, depletion: nu
   const { etcMm, rawMm, tawMm } = days.demand;
   const open = (mask >> (day - start)) & 1;
   const brought = (days.soakedMm[day] as number) + open * minutes * (days.netMmPerMinute[day] as number);
-  return depletion + usedWaterMm(etcMm[day] as number, depletion, rawMm[day] as number, tawMm, brought) - brought;
+  const used = usedWaterMm(etcMm[day] as number, depletion, rawMm[day] as number, tawMm, brought);
+  return endDepletionMm(depletion, used, brought);
 }
 
 function lastWateringDay({ days, start, first, end, mask }: WeekCourse): number {

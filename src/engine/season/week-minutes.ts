@@ -1,6 +1,6 @@
 /** The minutes that a zone runs in a week, and who decided them. */
 import type { GardenZone, WeekChoice } from '../garden.ts';
-import { splitIntoCycles } from '../soil/cycle-and-soak.ts';
+import { fewestCycles, splitIntoCycles } from '../soil/cycle-and-soak.ts';
 import { MINUTES_ORIGINS } from './season.ts';
 
 const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
@@ -38,13 +38,9 @@ export function decideMinutes(
   return { origin: COMPUTED, minutesPerDay: minutes, cycles, wanted, roundingMinutes, dayCount };
 }
 
-/** Minutes that are a whole number of cycles but for rounding are that number. */
-const CYCLE_TOLERANCE = 1e-9;
-
 /** Minutes of the whole week that a person gave: used as they are, in equal parts. */
 function given(zone: GardenZone, weekMinutes: number, origin: number, wanted: number, dayCount: number): WeekMinutes {
   const minutesPerDay = weekMinutes / dayCount;
-  const cycles =
-    minutesPerDay === 0 ? 0 : Math.max(1, Math.ceil(minutesPerDay / zone.longestCycleMinutes - CYCLE_TOLERANCE));
+  const cycles = minutesPerDay === 0 ? 0 : fewestCycles(minutesPerDay, zone.longestCycleMinutes);
   return { origin, minutesPerDay, cycles, wanted, roundingMinutes: zone.timerStepMinutes, dayCount };
 }

@@ -7,7 +7,8 @@
  * day also holds the depletion it started with. So each j gives one bound on the minutes, and one pass backwards finds
  * the greatest. Where a day is short the plants use less, and the minutes are found by trying.
  */
-import { isShort } from './is-short.ts';
+import { runMinutes } from '../application/run-time.ts';
+import { endDepletionMm, isShort } from '../soil/root-zone-day.ts';
 import { GOAL_TOLERANCE_MM, stressedMinutes } from './stressed-minutes.ts';
 import { depletionAfter, isEverShort, type WeekCourse } from './week-course.ts';
 
@@ -61,7 +62,7 @@ function boundsOfMinutes({ days, start, mask, first, last, depletionMm, goalMm }
     if (day === first) sum += depletionMm;
     gain += ((mask >> (day - start)) & 1) * (netMmPerMinute[day] as number);
     if (sum > needed) needed = sum;
-    if (gain > 0 && sum > minutes * gain) minutes = sum / gain;
+    if (gain > 0 && sum > minutes * gain) minutes = runMinutes(sum, gain);
   }
   need.neededMm = needed;
   need.netMmPerMinute = gain;
@@ -79,7 +80,7 @@ export function refillIsDue({ days, start, first, mask, depletionMm }: WeekCours
   const horizon = Math.min(end, start + 7 + 31 - Math.clz32(mask));
   let depletion = depletionMm;
   for (let day = first; day < horizon; day++) {
-    depletion = Math.max(0, depletion + (etcMm[day] as number) - (soakedMm[day] as number));
+    depletion = Math.max(0, endDepletionMm(depletion, etcMm[day] as number, soakedMm[day] as number));
     if (isShort(depletion, rawMm[day] as number)) return true;
   }
   return false;

@@ -1,4 +1,5 @@
 /** A zone on its way through the season, week by week: needs to minutes to balance to sums. */
+import { grossIrrigation } from '../application/run-time.ts';
 import type { WeekChoice } from '../garden.ts';
 import { daysMask } from './days-mask.ts';
 import { type EarlierWeeks, wasRunAlike } from './earlier-weeks.ts';
@@ -141,7 +142,7 @@ function keepOutcome({ season, course, limits, need }: Member, week: number, rou
   const netMmPerMinute = isInGround ? (days.netMmPerMinute[lastDay] as number) : 0;
   figures[P.neededMm * weeks + week] = need.neededMm;
   figures[P.minutesWanted * weeks + week] = need.minutesPerDay < Number.POSITIVE_INFINITY ? need.minutesPerDay : 0;
-  figures[P.flowLpm * weeks + week] = (netMmPerMinute / course.efficiency) * season.planting.areaM2;
+  figures[P.flowLpm * weeks + week] = grossIrrigation(netMmPerMinute, course.efficiency) * season.planting.areaM2;
   limits.rawMm = days.demand.rawMm[lastDay] ?? 0;
   limits.roundingMm = roundingMinutes * (figures[P.openDays * weeks + week] as number) * netMmPerMinute;
   figures[P.state * weeks + week] = plantingStateOf(figures, weeks, week, limits);

@@ -1,4 +1,5 @@
 /** A zone's week from its plantings' weeks. */
+import { grossIrrigation } from '../application/run-time.ts';
 import {
   MINUTES_ORIGINS,
   PLANTING_FIELDS as P,
@@ -34,7 +35,7 @@ export function sumZoneWeek(season: ZoneSeason, own: readonly Float64Array[], we
     state = Math.min(state, its[P.state * weeks + week] as number);
   }
   const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
-  const creditLitres = stayedLitres / zone.efficiency;
+  const creditLitres = grossIrrigation(stayedLitres, zone.efficiency);
   figures[Z.minutes * weeks + week] = run.minutesPerDay * run.dayCount;
   figures[Z.minutesPerDay * weeks + week] = run.minutesPerDay;
   figures[Z.cycles * weeks + week] = run.cycles;

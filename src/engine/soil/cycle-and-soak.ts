@@ -35,7 +35,7 @@ export interface Cycles {
   readonly minutes: number;
 }
 
-// A run of 0.3 min in steps of 0.1 is three steps, not four.
+// A run of 0.3 min in steps of 0.1 is three steps, not four; three times a third of a run is one run.
 const STEP_TOLERANCE = 1e-9;
 
 /**
@@ -52,13 +52,18 @@ export function splitIntoCycles({ minutes, longestCycleMinutes: longest, timerSt
   const steps = Math.max(0, Math.ceil(minutes / timerStepMinutes - STEP_TOLERANCE));
   if (steps === 0) return { cycles: 0, minutesPerCycle: 0, minutes: 0 };
   const mostSteps = Math.max(1, Math.floor(longest / timerStepMinutes + STEP_TOLERANCE));
-  const cycles = Math.max(1, Math.ceil(steps / mostSteps));
+  const cycles = fewestCycles(steps, mostSteps);
   const stepsPerCycle = Math.ceil(steps / cycles);
   return {
     cycles,
     minutesPerCycle: stepsPerCycle * timerStepMinutes,
     minutes: cycles * stepsPerCycle * timerStepMinutes,
   };
+}
+
+/** As few equal cycles as keep each within the longest; at least one. Both in minutes, or both in steps of the timer. */
+export function fewestCycles(run: number, longestCycle: number): number {
+  return Math.max(1, Math.ceil(run / longestCycle - STEP_TOLERANCE));
 }
 
 export interface SoakPause {

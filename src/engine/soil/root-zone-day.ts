@@ -1,7 +1,15 @@
-import { type RootZoneWater, stressCoefficient } from './stress-coefficient.ts';
+/**
+ * The daily water balance of a root zone: FAO-56 eq. 84 to 88 (pp. 161-173). The season's loops run these functions day by day;
+ * `rootZoneDay` is one day of them put together. All depths in mm, none negative.
+ */
 
-/** The root zone at the start of a day, and what the day brings; depths in mm, none negative. */
-export interface RootZoneDay extends RootZoneWater {
+/** The root zone at the start of a day, and what the day brings. */
+export interface RootZoneDay {
+  /** Water missing from field capacity, 0 to tawMm. */
+  readonly depletionMm: number;
+  /** Readily available water, 0 to tawMm. */
+  readonly rawMm: number;
+  readonly tawMm: number;
   readonly etcMm: number;
   /** Rain that enters the soil: runoff is already taken off. */
   readonly rainMm: number;
@@ -18,24 +26,76 @@ export interface RootZoneDayResult {
 }
 
 /**
- * One day of the root-zone water balance.
+ * Water stress coefficient Ks: 1 while readily available water lasts, then falling in a straight line to 0 at wilting
+ * point. The plants use Ks ETc.
  *
- * Ks comes from the depletion at the start of the day (FAO-56 Example 37). The plants use Ks ETc, but never more than
- * the water that is there. What then stands above field capacity drains below the roots (eq. 88: the day's use comes
- * off first, so water of the day is used before it drains). No capillary rise is counted.
+ * Ks = (TAW - Dr) / (TAW - RAW) for Dr > RAW, else 1; TAW - RAW is (1 - p) TAW.
+ *
+ * Source: FAO-56 eq. 84.
+ */
+export function stressCoefficient(depletionMm: number, rawMm: number, tawMm: number): number {
+  if (depletionMm <= rawMm) return 1;
+  return depletionMm < tawMm ? (tawMm - depletionMm) / (tawMm - rawMm) : 0;
+}
+
+/** A depletion this little beyond the readily available water is rounding. */
+const ROUNDING_MM = 1e-9;
+
+/** Whether a day that starts with this depletion is short of water: Ks below 1. */
+export function isShort(depletionMm: number, rawMm: number): boolean {
+  return depletionMm > rawMm + ROUNDING_MM;
+}
+
+/**
+ * What the plants use of a day's ETc: Ks ETc, but never more than the water that is there. Ks comes from the depletion at the
+ * start of the day (FAO-56 Example 37). `broughtMm`: rain and irrigation of the day.
+ *
+ * Source: FAO-56 eq. 84, 86.
+ */
+export function usedWaterMm(
+  etcMm: number,
+  depletionMm: number,
+  rawMm: number,
+  tawMm: number,
+  broughtMm: number,
+): number {
+  const present = tawMm - depletionMm + broughtMm;
+  return Math.min(stressCoefficient(depletionMm, rawMm, tawMm) * etcMm, present);
+}
+
+/**
+ * Depletion at the end of a day: Dr + used - brought. Below 0 it is water above field capacity, which drains below the roots
+ * (eq. 88: the day's use comes off first, so water of the day is used before it drains). No capillary rise is counted.
+ *
+ * Source: FAO-56 eq. 85, 88.
+ */
+export function endDepletionMm(depletionMm: number, usedMm: number, broughtMm: number): number {
+  return depletionMm + usedMm - broughtMm;
+}
+
+/**
+ * One day of the root-zone water balance.
  *
  * Nothing is lost: rain + irrigation = used + drained - (depletion at the end - depletion at the start), since a
  * falling depletion is water stored.
  *
- * Source: FAO-56 eq. 84 to 88 (pp. 161-173).
+ * Source: FAO-56 eq. 84 to 88.
  */
-export function rootZoneDay(day: RootZoneDay): RootZoneDayResult {
-  const { depletionMm, tawMm, etcMm, rainMm, irrigationMm } = day;
-  const ks = stressCoefficient(day);
+export function rootZoneDay({
+  depletionMm,
+  rawMm,
+  tawMm,
+  etcMm,
+  rainMm,
+  irrigationMm,
+}: RootZoneDay): RootZoneDayResult {
   const broughtMm = rainMm + irrigationMm;
-  const presentMm = Math.max(0, tawMm - depletionMm + broughtMm);
-  const usedMm = Math.min(ks * etcMm, presentMm);
-  const balanceMm = depletionMm + usedMm - broughtMm;
-  if (balanceMm < 0) return { depletionMm: 0, usedMm, drainedMm: -balanceMm, ks };
-  return { depletionMm: balanceMm, usedMm, drainedMm: 0, ks };
+  const usedMm = usedWaterMm(etcMm, depletionMm, rawMm, tawMm, broughtMm);
+  const endMm = endDepletionMm(depletionMm, usedMm, broughtMm);
+  return {
+    depletionMm: Math.max(0, endMm),
+    usedMm,
+    drainedMm: Math.max(0, -endMm),
+    ks: stressCoefficient(depletionMm, rawMm, tawMm),
+  };
 }

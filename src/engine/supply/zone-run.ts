@@ -1,3 +1,4 @@
+import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
 import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
 import { surfaceStorage } from '../soil/surface-storage.ts';
@@ -19,7 +20,9 @@ export function zoneRun(zone: ZoneSeason, week: number): ZoneRun {
 
 /** By the line that lays on water the fastest, as the longest cycle is. */
 function soakMinutes({ zone, plantings }: ZoneSeason, minutesPerCycle: number): number {
-  const rates = plantings.flatMap(({ planting }) => planting.lines.map(({ flowLph }) => flowLph / planting.areaM2));
+  const rates = plantings.flatMap(({ planting }) =>
+    planting.lines.map(({ flowLph }) => applicationRateMmPerHour(flowLph, planting.areaM2)),
+  );
   const { texture, slopePercent } = zone.soil;
   return soakPauseMinutes({
     minutesPerCycle,

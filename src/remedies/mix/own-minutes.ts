@@ -1,4 +1,5 @@
 /** How long each planting of a zone would run if it were alone. */
+import { netMmPerMinute, runMinutes } from '../../engine/application/run-time.ts';
 import { compareZone, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { Season } from '../../engine/season/season.ts';
 
@@ -18,8 +19,8 @@ export function ownMinutes(
 ): readonly OwnMinutes[] {
   const efficiency = season.zones.find(({ zone }) => zone.id === zoneId)?.zone.efficiency ?? 1;
   return comparison.plantings.map(({ plantingId, neededMm, rateMmPerHour }) => {
-    const netMmPerMinute = (rateMmPerHour * efficiency) / 60;
-    const minutes = neededMm.map((needed) => (netMmPerMinute === 0 ? 0 : needed / netMmPerMinute));
+    const netOfMinute = netMmPerMinute(rateMmPerHour, efficiency);
+    const minutes = neededMm.map((needed) => (netOfMinute === 0 ? 0 : runMinutes(needed, netOfMinute)));
     return { plantingId, minutes, total: minutes.reduce((sum, week) => sum + week, 0) };
   });
 }

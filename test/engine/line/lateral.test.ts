@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../../src/engine/line/christiansen.ts';
 import type { Emitter } from '../../../src/engine/line/emitter.ts';
-import { frictionLossKpa } from '../../../src/engine/line/friction.ts';
 import { type Lateral, lateral } from '../../../src/engine/line/lateral.ts';
 import { fromSi, toSi } from '../../../src/engine/units.ts';
+import { pipeLossKpa } from '../../support/pipe-loss.ts';
 
 /** Gives the same at any pressure that occurs here: what Christiansen's F takes for granted. */
 const steady: Emitter = Object.freeze({ kind: 'compensating', nominalFlowLph: 2.3, leastPressureKpa: 0.001 });
@@ -28,14 +28,14 @@ describe('friction along a dead end on level ground', () => {
     (outlets) => {
       const { endPressureKpa } = lateral({ ...LINE, outlets, emitter: steady });
       const full = { flowLph: 2.3 * outlets, insideDiameterMm: 14.2, lengthM: 0.3 * outlets, hazenWilliamsC: 130 };
-      expect(170 - endPressureKpa).toBeCloseTo(christiansenSum(outlets) * frictionLossKpa(full), 9);
+      expect(170 - endPressureKpa).toBeCloseTo(christiansenSum(outlets) * pipeLossKpa(full), 9);
     },
   );
 
   it.each([10, 11, 20, 50, 100, 300])("%s steady outlets: Christiansen's F (1942) within a hundredth", (outlets) => {
     const { endPressureKpa } = lateral({ ...LINE, outlets, emitter: steady });
     const full = { flowLph: 2.3 * outlets, insideDiameterMm: 14.2, lengthM: 0.3 * outlets, hazenWilliamsC: 130 };
-    expect(Math.abs((170 - endPressureKpa) / (christiansenF(outlets) * frictionLossKpa(full)) - 1)).toBeLessThan(0.01);
+    expect(Math.abs((170 - endPressureKpa) / (christiansenF(outlets) * pipeLossKpa(full)) - 1)).toBeLessThan(0.01);
   });
 
   it.each([10, 50])(
@@ -48,7 +48,7 @@ describe('friction along a dead end on level ground', () => {
         lengthM: 0.3 * (outlets - 0.5),
         hazenWilliamsC: 130,
       };
-      const loss = christiansenHalfSpacingF(outlets) * frictionLossKpa(full);
+      const loss = christiansenHalfSpacingF(outlets) * pipeLossKpa(full);
       expect(Math.abs((170 - endPressureKpa) / loss - 1)).toBeLessThan(0.01);
     },
   );
@@ -280,7 +280,7 @@ describe('any line', () => {
         pressuresKpa.forEach((pressure, outlet) => {
           const pipe = { insideDiameterMm: line.insideDiameterMm, lengthM: line.spacingM };
           const C = line.insideDiameterMm < 20 ? 130 : 140;
-          const friction = frictionLossKpa({ ...pipe, hazenWilliamsC: C, flowLph: reachFlowsLph[outlet] as number });
+          const friction = pipeLossKpa({ ...pipe, hazenWilliamsC: C, flowLph: reachFlowsLph[outlet] as number });
           const climb = (line.riseMPerM ?? 0) * line.spacingM * 9.802258;
           expect(before - pressure).toBeCloseTo(friction + climb, 4);
           before = pressure;

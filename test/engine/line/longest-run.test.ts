@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { christiansenSum } from '../../../src/engine/line/christiansen.ts';
 import type { Emitter } from '../../../src/engine/line/emitter.ts';
-import { frictionLossKpa } from '../../../src/engine/line/friction.ts';
 import { lateral } from '../../../src/engine/line/lateral.ts';
 import { type LongestRunInput, longestRun } from '../../../src/engine/line/longest-run.ts';
+import { pipeLossKpa } from '../../support/pipe-loss.ts';
 
 const compensating: Emitter = Object.freeze({ kind: 'compensating', nominalFlowLph: 2.3, leastPressureKpa: 70 });
 const plain: Emitter = Object.freeze({ kind: 'plain', nominalFlowLph: 2.3, nominalPressureKpa: 140, exponent: 0.5 });
@@ -21,7 +21,7 @@ describe('longest run', () => {
   it("of compensating dripline is the last that the exact sum of Christiansen's series leaves its least pressure", () => {
     const loss = (outlets: number) => {
       const full = { flowLph: 2.3 * outlets, insideDiameterMm: 14.2, lengthM: 0.3 * outlets, hazenWilliamsC: 130 };
-      return christiansenSum(outlets) * frictionLossKpa(full);
+      return christiansenSum(outlets) * pipeLossKpa(full);
     };
     const { outlets, lengthM, limitedBy } = longestRun(LINE);
     expect(loss(outlets)).toBeLessThanOrEqual(100);

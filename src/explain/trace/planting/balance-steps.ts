@@ -1,5 +1,5 @@
 /** What the plants used, what drained, and how dry the week left the soil. */
-import { isShort } from '../../../engine/season/is-short.ts';
+import { isShort } from '../../../engine/soil/root-zone-day.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { days, depth, factor } from '../trace-value.ts';
 import type { CourseDay } from './course-days.ts';

@@ -1,6 +1,8 @@
 /** The lines that lie on a planting in one week: one, or two where it was re-laid. */
+import { applicationRateMmPerHour } from '../../../engine/application/application-rate.ts';
+import { netMmPerMinute } from '../../../engine/application/run-time.ts';
 import type { GardenLine } from '../../../engine/garden.ts';
-import { grossMmPerMinute, lineOn } from '../../../engine/season/planting-days.ts';
+import { lineOn } from '../../../engine/season/planting-days.ts';
 import { placesIn } from '../day-span.ts';
 import type { PlantingCell } from './planting-cell.ts';
 
@@ -28,12 +30,15 @@ export function linePieces({ planting, zone, ground, season }: PlantingCell): re
     }))
     .filter(({ places }) => places.length > 0);
   const isOne = byLine.length === 1;
-  return byLine.map(({ line, number, places }) => ({
-    line,
-    places,
-    grossRate: 60 * grossMmPerMinute(line, planting),
-    netRate: 60 * grossMmPerMinute(line, planting) * zone.efficiency,
-    suffix: isOne ? '' : `, line ${number}`,
-    idSuffix: isOne ? '' : `:line-${number}`,
-  }));
+  return byLine.map(({ line, number, places }) => {
+    const grossRate = applicationRateMmPerHour(line.flowLph, planting.areaM2);
+    return {
+      line,
+      places,
+      grossRate,
+      netRate: 60 * netMmPerMinute(grossRate, zone.efficiency),
+      suffix: isOne ? '' : `, line ${number}`,
+      idSuffix: isOne ? '' : `:line-${number}`,
+    };
+  });
 }
