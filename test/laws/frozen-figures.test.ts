@@ -14,10 +14,13 @@ const random = seasons.filter(({ zones }) => zones.length === 0);
 /** Of the sum of all parts: what another order of the same additions may change. */
 const ROUNDING = 1e-12;
 
+/** Figures that have another name since: what they come to is the same. */
+const RENAMED: ReadonlyMap<string, string> = new Map([['hand-set calculatedMinutes', 'hand-set computedMinutes']]);
+
 /** Sums that are not as they were, or no longer there, in words. */
 function movedSums(now: Pins, frozen: Sums): readonly string[] {
   return [...frozen].flatMap(([name, before]) => {
-    const pin = now.get(name);
+    const pin = now.get(RENAMED.get(name) ?? name);
     if (pin === undefined) return [`${name} is gone`];
     const isSame = Object.is(pin.sum, before) || Math.abs(pin.sum - before) <= ROUNDING * pin.scale;
     return isSame ? [] : [`${name}: ${before} became ${pin.sum}`];

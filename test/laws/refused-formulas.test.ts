@@ -53,7 +53,7 @@ const BELOW_ZERO: readonly Refusal[] = [
   { of: (value) => lineOf({ outlets: value }), says: 'number of outlets' },
   { of: (value) => lineOf({ spacingM: value }), says: 'spacing of outlets' },
   { of: (value) => lineOf({ insideDiameterMm: value }), says: 'inside diameter (mm)' },
-  { of: (value) => loss(value), says: 'The flow (L/h) is' },
+  { of: (value) => loss(value), says: 'The length of pipe (m) is' },
   { of: (value) => tankSeason({ ...TANK, capacityL: value }), says: 'capacity of the tank (L)' },
   { of: (value) => tankSeason({ ...TANK, drawL: [1, value] }), says: 'draw of day 2 (L)' },
 ];
