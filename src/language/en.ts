@@ -6,8 +6,10 @@ import { cautions } from './en/cautions.ts';
 import { chart } from './en/chart.ts';
 import { csv } from './en/csv.ts';
 import { dates } from './en/dates.ts';
+import { edits } from './en/edits.ts';
 import { entry } from './en/entry.ts';
 import { faultList } from './en/fault-list.ts';
+import { fieldNames } from './en/field-names.ts';
 import { files } from './en/files.ts';
 import { notices } from './en/notices.ts';
 import { remedies } from './en/remedies.ts';
@@ -18,8 +20,10 @@ export const en = {
   chart,
   csv,
   dates,
+  edits,
   entry,
   faultList,
+  fieldNames,
   files,
   notices,
   remedies,

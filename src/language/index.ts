@@ -1,4 +1,5 @@
-/** Languages: how a host registers its own, what English says, the type of all others, and faults in words. */
+/** Languages: how a host registers its own, what English says, the type of all others; edits and faults in words. */
+export { describeEdit } from './describe-edit.ts';
 export { describeFault, type FaultText } from './describe-fault.ts';
 export { en, type Words } from './en.ts';
 export type { Format } from './format/format.ts';

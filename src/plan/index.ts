@@ -2,13 +2,14 @@
 export { computeSeason } from './compute-season.ts';
 export { DEFAULTS } from './defaults.ts';
 export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';
-export { describeEdit } from './edits/describe-edit.ts';
 export type {
+  BatchAction,
   Change,
   Edit,
   GardenEdit,
   LineEdit,
   PlantingEdit,
+  TogetherEdit,
   WeatherEdit,
   WeekEdit,
   ZoneEdit,
@@ -23,11 +24,9 @@ export {
   MOST_STEPS,
   record,
   redo,
-  redoLabel,
   type Step,
   startHistory,
   undo,
-  undoLabel,
 } from './history/history.ts';
 export { newPlantingId, newZoneId } from './ids.ts';
 export { checkPlan, type ReadResult } from './reading/check-plan.ts';

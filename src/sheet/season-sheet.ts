@@ -4,6 +4,7 @@
  */
 import { dayNumber, type IsoDate, isoDate } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
+import type { BatchAction } from '../plan/edits/edit.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import { cellName, entryKind } from './cell-name.ts';
 import { cellValue, copyText, entryText, typedText } from './entry/cell-text.ts';
@@ -181,8 +182,8 @@ export class SeasonSheet {
     return readEntry(cell, text, this.#entryContext());
   }
 
-  readBlock(entries: readonly BlockEntry[], label: string): Block {
-    return readBlock(entries, label, this.#entryContext());
+  readBlock(entries: readonly BlockEntry[], action: BatchAction): Block {
+    return readBlock(entries, action, this.#entryContext());
   }
 
   /** Why nothing can be entered in a cell; undefined where something can. */

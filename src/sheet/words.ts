@@ -59,7 +59,6 @@ export const SEASON_NAME = 'season';
 
 export const MENU_WORDS = {
   giveBack: 'Give back to the calculation',
-  giveBackStep: 'Give back %n cells',
   close: 'Close for the week',
   open: 'Open for the week',
   logRun: 'Log these minutes as run',

@@ -5,19 +5,8 @@
 import type { Season } from '../engine/season/season.ts';
 import { computeSeason } from '../plan/compute-season.ts';
 import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
-import { describeEdit } from '../plan/edits/describe-edit.ts';
 import type { Edit } from '../plan/edits/edit.ts';
-import {
-  canRedo,
-  canUndo,
-  type History,
-  record,
-  redo,
-  redoLabel,
-  startHistory,
-  undo,
-  undoLabel,
-} from '../plan/history/history.ts';
+import { canRedo, canUndo, type History, record, redo, startHistory, undo } from '../plan/history/history.ts';
 import type { HistoryStep } from '../plan/history/history-key.ts';
 import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
@@ -99,15 +88,12 @@ export class PlanStore {
     if (readOnly) return refusedFor('read-only');
     const attempt = unlessItThrows(() => {
       const result = tryEdit(plan, edit);
-      if (!result.ok) return result;
-      const label = describeEdit(plan, edit);
-      return { ...result, label, season: this.#seasonOf(result.plan) };
+      return result.ok ? { ...result, season: this.#seasonOf(result.plan) } : result;
     });
     if (attempt === undefined) return refusedFor('not-computed');
     if (!('season' in attempt)) return attempt;
-    const { label, season, ...result } = attempt;
-    const history = record(this.#history ?? startHistory(plan), { plan: result.plan, label });
-    this.#show(history, season, { cause: 'edit', edit });
+    const { season, ...result } = attempt;
+    this.#show(record(this.#history ?? startHistory(plan), edit, result.plan), season, { cause: 'edit', edit });
     return result;
   }
 
@@ -159,8 +145,8 @@ export class PlanStore {
       selection: heldSelection(selection, season),
       canUndo: canUndo(history),
       canRedo: canRedo(history),
-      undoLabel: undoLabel(history),
-      redoLabel: redoLabel(history),
+      undoStep: history.past.at(-1),
+      redoStep: history.future[0],
     };
     this.#set(parts, plan === before ? undefined : change);
   }

@@ -1,5 +1,6 @@
 /** What a view sees of its plan. Views never keep a copy. */
 import type { Season } from '../engine/season/season.ts';
+import type { Step } from '../plan/history/history.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 
@@ -14,9 +15,9 @@ export interface PlanView {
   readonly selection: Selection;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
-  /** What undo would take back and redo would make again, in words. */
-  readonly undoLabel?: string | undefined;
-  readonly redoLabel?: string | undefined;
+  /** What undo would take back and redo would make again. */
+  readonly undoStep?: Step | undefined;
+  readonly redoStep?: Step | undefined;
   readonly readOnly: boolean;
   /** Whether the page opens plans from links to it. */
   readonly fromLink?: boolean;

@@ -140,7 +140,6 @@ const oneEdit: fc.Arbitrary<EditMaker> = fc.tuple(fc.constantFrom(...MAKERS), dr
 
 const together: fc.Arbitrary<EditMaker> = fc.array(oneEdit, { maxLength: 3 }).map((makers) => (plan) => ({
   type: 'together',
-  label: 'Several at once',
   edits: makers.map((make) => make(plan)),
 }));
 

@@ -1,6 +1,7 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import { describeEdit } from '../../language/describe-edit.ts';
 import { readerFor } from '../../language/reader.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
@@ -66,10 +67,11 @@ export class GardenBody {
       ${cautionsTemplate(plan.supply?.tank !== undefined, context.reading.language)}`;
   }
 
-  #foot({ canUndo, undoLabel = '' }: PlanView): TemplateResult {
+  #foot({ undoStep, locale, plan }: PlanView): TemplateResult {
+    const what = undoStep && describeEdit(undoStep.before, undoStep.edit, readerFor(locale, plan?.units ?? 'us'));
     return html`<div class="actions">
       <button class="add" @click=${this.#addZone}>${words.addZone}</button>
-      ${canUndo ? html`<button @click=${() => this.#plan.step('undo')}>${words.of(words.undo, undoLabel)}</button>` : nothing}
+      ${what === undefined ? nothing : html`<button @click=${() => this.#plan.step('undo')}>${words.of(words.undo, what)}</button>`}
     </div>`;
   }
 

@@ -5,6 +5,8 @@ import type { Catalogue } from '../../engine/line/catalogue.ts';
 import { compareZone, comparingZone, rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
+import { describeEdit } from '../../language/describe-edit.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
 import type { MixRemedy } from '../../remedies/mix/remedy.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
@@ -45,8 +47,8 @@ export class MixBody {
   /** Shown instead of the zone's own rule; goes with the zone. */
   #asIf: { readonly zoneId: string; readonly rule: ZoneRule } | undefined;
   #trial: Trial | undefined;
-  /** What undo calls the remedy that was taken last. */
-  #taken: string | undefined;
+  /** The edit of the remedy that was taken last. */
+  #taken: Edit | undefined;
   #showsWeeks = false;
 
   readonly #host: MixHost;
@@ -80,7 +82,7 @@ export class MixBody {
   follow(): void {
     const { view } = this.#plan;
     if (this.#trial !== undefined && this.#trial.from !== view.plan) this.#trial = undefined;
-    if (this.#taken !== view.undoLabel) this.#taken = undefined;
+    if (this.#taken !== view.undoStep?.edit) this.#taken = undefined;
     if (!isReady(view)) {
       this.#search.stop();
       return;
@@ -196,7 +198,7 @@ export class MixBody {
     const { found, tried } = this.#search;
     const reading = readingOf(view);
     const apply = (remedy: MixRemedy) => {
-      if (this.#plan.edit(remedy.edit).ok) this.#taken = remedy.label;
+      if (this.#plan.edit(remedy.edit).ok) this.#taken = remedy.edit;
       this.#host.requestUpdate();
     };
     return html`<section part="remedies">
@@ -204,10 +206,10 @@ export class MixBody {
       <div role="status">
         ${found === undefined ? html`<p class="quiet">${remedyWords.searching(String(tried))}</p>` : nothing}
         ${
-          this.#taken === undefined || !view.canUndo
+          this.#taken === undefined || view.undoStep === undefined
             ? nothing
             : html`<p class="taken">
-                ${remedyWords.done(this.#taken)}
+                ${remedyWords.done(describeEdit(view.undoStep.before, this.#taken, reading))}
                 <button @click=${() => this.#plan.step('undo')}>${remedyWords.undo}</button>
               </p>`
         }
@@ -259,7 +261,7 @@ export class MixBody {
     };
     const keep = () => {
       if (!this.#plan.edit(trial.edit).ok) return;
-      this.#taken = trial.label;
+      this.#taken = trial.edit;
       end();
     };
     return trialBanner({ trial, season, reading: readingOf(view), keep: readOnly ? undefined : keep, drop: end });

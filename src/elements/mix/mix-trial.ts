@@ -1,6 +1,7 @@
 /** The form that tries a planting in another zone, and what would come of it. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
+import { describeEdit } from '../../language/describe-edit.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatQuantity } from '../../language/format/quantity.ts';
 import type { Reader } from '../../language/reader.ts';
@@ -84,7 +85,7 @@ export interface TrialShown {
 
 export function trialBanner({ trial, season, reading, keep, drop }: TrialShown): TemplateResult {
   return html`<section class="tried" part="trial">
-    <h3>${trialWords.trying(trial.label)}</h3>
+    <h3>${trialWords.trying(describeEdit(trial.from, trial.edit, reading))}</h3>
     <ul>${trial.zoneIds.map((zoneId) => html`<li>${effectOf(zoneId, trial, season, reading)}</li>`)}</ul>
     <p class="actions">
       ${keep === undefined ? nothing : html`<button @click=${keep}>${trialWords.keep}</button>`}

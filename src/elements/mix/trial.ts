@@ -2,14 +2,12 @@
 import type { Season } from '../../engine/season/season.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
-import { describeEdit } from '../../plan/edits/describe-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cutOff } from '../../remedies/mix/families/cut.ts';
 
 export interface Trial {
   readonly edit: Edit;
-  readonly label: string;
   /** What the plan would be, and its season. */
   readonly plan: Plan;
   readonly season: Season;
@@ -34,7 +32,6 @@ export function tryMove(plan: Plan, season: Season, move: PlantingMove): Trial |
   const added = result.plan.zones.find(({ id }) => plan.zones.every((zone) => zone.id !== id));
   return {
     edit,
-    label: describeEdit(plan, edit),
     plan: result.plan,
     season: computeSeason(result.plan, season),
     from: plan,
@@ -46,6 +43,5 @@ function moveEdit(plan: Plan, { zoneId, plantingId, toZoneId }: PlantingMove): E
   if (toZoneId !== undefined) return { type: 'move-planting', zone: zoneId, planting: plantingId, toZone: toZoneId };
   const zone = plan.zones.find(({ id }) => id === zoneId);
   if (zone === undefined) return undefined;
-  const { label, edits } = cutOff(plan, zone, [plantingId]);
-  return { type: 'together', label, edits };
+  return { type: 'together', action: 'split-zone', edits: cutOff(plan, zone, [plantingId]).edits };
 }

@@ -23,9 +23,8 @@ export function remedyEdit(notice: Notice, plan: Plan, season: Season, reader: R
   if (remedy !== 'open-zone' && remedy !== 'use-computed') return undefined;
   const edits = weekEdits(notice, zoneId, plan, season);
   if (edits.length === 0) return undefined;
-  const label = fixes[remedy];
-  const zone = season.zones.find((candidate) => candidate.zone.id === zoneId);
-  return { label, edit: { type: 'together', label: `${zone?.zone.name ?? zoneId}: ${label}`, edits } };
+  const action = remedy === 'open-zone' ? 'open-weeks' : 'use-computed';
+  return { label: fixes[remedy], edit: { type: 'together', action, edits } };
 }
 
 /** Takes back what was decided by hand in the notice's weeks; what really ran stays. */

@@ -1,12 +1,15 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { describeEdit } from '../../language/describe-edit.ts';
 import { formatCount } from '../../language/format/count.ts';
 import { formatDay } from '../../language/format/dates.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
+import type { Step } from '../../plan/history/history.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { fileButton } from '../shared/file-button.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { readingOf } from '../shared/plan-state.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { plannerWords } from '../shared/words/planner-words.ts';
@@ -97,10 +100,13 @@ export class PlannerBar extends LitElement {
       <div role="alert">${faults.length === 0 ? nothing : this.#refused(view)}</div>`;
   }
 
-  #editing({ canUndo, canRedo, undoLabel, redoLabel }: PlanView): TemplateResult {
-    return html`<button ?disabled=${!canUndo} title=${undoLabel ?? nothing}
+  #editing(view: PlanView): TemplateResult {
+    const { canUndo, canRedo, undoStep, redoStep } = view;
+    const what = (step: Step | undefined) =>
+      step === undefined ? nothing : describeEdit(step.before, step.edit, readingOf(view));
+    return html`<button ?disabled=${!canUndo} title=${what(undoStep)}
         @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
-      <button ?disabled=${!canRedo} title=${redoLabel ?? nothing}
+      <button ?disabled=${!canRedo} title=${what(redoStep)}
         @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
       ${fileButton({
         words: plannerWords.open,

@@ -73,8 +73,11 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
   }
   const { changes } = reading;
   const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
-  const label = 'Minutes from a file';
-  return { edit: edits.length === 0 ? undefined : { type: 'together', label, edits }, changes, faults };
+  return {
+    edit: edits.length === 0 ? undefined : { type: 'together', action: 'import-minutes', edits },
+    changes,
+    faults,
+  };
 }
 
 function readRow(row: TableRow, name: string, reading: Reading): void {

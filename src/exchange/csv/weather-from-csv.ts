@@ -53,9 +53,9 @@ export function weatherInTable(table: Table, plan: Plan, units: UnitSystem, loca
     changes.push(...changed.map((reading) => ({ reading, day, from: before?.[reading], to: read[reading] as number })));
     if (changed.length > 0) edits.push({ type: 'set-day-weather', day, weather });
   }
-  const label = changes.every(({ reading }) => reading === 'rain') ? 'Rain from a file' : 'Weather from a file';
+  const action = changes.every(({ reading }) => reading === 'rain') ? 'import-rain' : 'import-weather';
   return {
-    edit: edits.length === 0 ? undefined : { type: 'together', label, edits },
+    edit: edits.length === 0 ? undefined : { type: 'together', action, edits },
     changes,
     faults: faults.toSorted((one, other) => one.line - other.line),
     outside: file.days.length - inside.length,

@@ -15,15 +15,40 @@ import type {
   PlanZone,
 } from '../schema/plan-schema.ts';
 
-export type Edit =
-  | WeekEdit
-  | WeatherEdit
-  | GardenEdit
-  | ZoneEdit
-  | PlantingEdit
-  | LineEdit
-  /** Several as one step of history. */
-  | { readonly type: 'together'; readonly label: string; readonly edits: readonly Edit[] };
+export type Edit = WeekEdit | WeatherEdit | GardenEdit | ZoneEdit | PlantingEdit | LineEdit | TogetherEdit;
+
+/** Several as one step of history. */
+export interface TogetherEdit {
+  readonly type: 'together';
+  /** What they do as a whole; left out, each speaks for itself. */
+  readonly action?: BatchAction;
+  readonly edits: readonly Edit[];
+}
+
+/** What several edits do as a whole: language has a sentence for each. */
+export type BatchAction =
+  // In the cells of a sheet.
+  | 'paste-cells'
+  | 'cut-cells'
+  | 'fill-cells'
+  | 'change-cells'
+  | 'clear-cells'
+  | 'close-weeks'
+  | 'open-weeks'
+  | 'log-weeks'
+  | 'set-shut-offs'
+  | 'remove-day-rain'
+  | 'remove-day-eto'
+  // From a file.
+  | 'import-minutes'
+  | 'import-rain'
+  | 'import-weather'
+  // As a remedy.
+  | 'use-computed'
+  | 'split-zone'
+  | 'cut-planting'
+  | 'set-watering-days'
+  | 'cut-minutes';
 
 /** `undefined` gives a hand-set figure back to the calculation. */
 export type WeekEdit =

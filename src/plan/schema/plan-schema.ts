@@ -62,6 +62,18 @@ type Deep<T> = T extends (infer E)[]
     : T;
 
 export type Plan = Deep<v.InferOutput<ReturnType<typeof planSchemaIn<UnitSystem>>>>;
+
+/** Name of a field, wherever in a plan it stands: `rootDepth`. */
+export type PlanField = FieldsOf<Plan>;
+
+type FieldsOf<T> = T extends readonly (infer E)[]
+  ? FieldsOf<E>
+  : T extends object
+    ? string extends keyof T
+      ? FieldsOf<T[keyof T]>
+      : { [K in keyof T & string]-?: K | FieldsOf<T[K]> }[keyof T & string]
+    : never;
+
 export type PlanSeason = Plan['season'];
 export type PlanSite = Plan['site'];
 export type PlanClimate = PlanSite['climate'];

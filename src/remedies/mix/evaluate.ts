@@ -28,8 +28,8 @@ export interface BeforeRemedy {
 
 /** Nothing where the plan refuses the edit: a size out of its bounds, one zone too many. */
 export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated | undefined {
-  const { changes, goods, label } = candidate;
-  const edit: Edit = { type: 'together', label, edits: candidate.edits };
+  const { changes, goods, edits } = candidate;
+  const edit = oneStep(edits, changes);
   const result = tryEdit(before.plan, edit);
   if (!result.ok) return undefined;
   const season = computeSeason(result.plan, before.season, before.room);
@@ -39,7 +39,6 @@ export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated 
   const remedy: MixRemedy = {
     changes,
     goods,
-    label,
     edit,
     zoneIds,
     after,
@@ -51,6 +50,14 @@ export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated 
     calendars: calendarsOf(candidate, season),
   };
   return { remedy, season };
+}
+
+/** A single edit as it is; a zone that is split says so of itself. */
+function oneStep(edits: readonly Edit[], changes: Candidate['changes']): Edit {
+  const [only] = edits;
+  if (only !== undefined && edits.length === 1) return only;
+  const isSplit = changes.length === 1 && changes[0]?.kind === 'cut';
+  return { type: 'together', ...(isSplit && { action: 'split-zone' }), edits };
 }
 
 function calendarsOf({ changes }: Candidate, season: Season): readonly ShutOffCalendar[] {

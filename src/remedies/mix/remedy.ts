@@ -78,8 +78,6 @@ export interface Candidate {
   readonly goods: Goods;
   /** In the order in which they are made. */
   readonly edits: readonly Edit[];
-  /** What undo calls it. */
-  readonly label: string;
 }
 
 /** A candidate with what comes of it: figures of the season after the edit, exactly. */

@@ -5,7 +5,6 @@ import type { Plan, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema
 import { cutOff } from '../mix/families/cut.ts';
 import { halvedPlanting } from './halved-planting.ts';
 import type { Candidate } from './remedy.ts';
-import { cutLabel } from './words.ts';
 
 const LONGEST_STEM = 60;
 
@@ -26,6 +25,6 @@ export function cutPlanting(plan: Plan, zone: PlanZone, planting: PlanPlanting):
     kind: 'cut-in-two',
     figures: {},
     zoneIds: [zone.id, added.zone.id],
-    edit: { type: 'together', label: cutLabel(planting.name, added.zone.name), edits },
+    edit: { type: 'together', action: 'cut-planting', edits },
   };
 }

@@ -7,7 +7,6 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../plan/season-weeks.ts';
 import { minutesOf } from './minutes-of.ts';
 import type { Candidate } from './remedy.ts';
-import { FEWER_MINUTES } from './words.ts';
 
 const RUN = MINUTES_ORIGINS.indexOf('run');
 
@@ -45,7 +44,7 @@ export function* fewerMinutes(
 }
 
 function togetherOf(edits: readonly Edit[]): Edit {
-  return { type: 'together', label: FEWER_MINUTES, edits };
+  return { type: 'together', action: 'cut-minutes', edits };
 }
 
 function cutsOf(plan: Plan, { zone, figures, weeks }: ZoneSeason, shares: ReadonlyMap<number, number>) {

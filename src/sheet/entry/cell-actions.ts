@@ -1,7 +1,7 @@
 /** What a menu does to the cells it is opened on: each action makes one edit, or none where there is nothing to do. */
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
-import type { Edit, WeekEdit } from '../../plan/edits/edit.ts';
+import type { BatchAction, Edit, WeekEdit } from '../../plan/edits/edit.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, ZoneRow } from '../sheet-row.ts';
 
@@ -24,7 +24,7 @@ export function closeWeeks(cells: readonly SheetCell[], closed: boolean, dayOf: 
     .filter(({ row, week }) => (row.zone.zone.choices.get(week)?.closed === true) !== closed)
     .filter((cell) => !closed || isStillPlanned(cell))
     .map(({ row, week }): WeekEdit => ({ type: 'close-week', zone: row.zone.zone.id, week: dayOf(week), closed }));
-  return together(closed ? 'Close %n weeks' : 'Open %n weeks', edits);
+  return together(closed ? 'close-weeks' : 'open-weeks', edits);
 }
 
 /** Something is in the ground, and it is not yet noted what was really run. */
@@ -44,7 +44,7 @@ export function logAsRun(cells: readonly SheetCell[], dayOf: WeekDay): Edit | un
         minutes: zoneFigure(row.zone, 'minutes', week),
       }),
     );
-  return together('Log %n weeks as run', edits);
+  return together('log-weeks', edits);
 }
 
 /** Sets on how many watering days shut-offs are open. */
@@ -60,7 +60,7 @@ export function openShutOffs(cells: readonly SheetCell[], days: number, dayOf: W
         days,
       }),
     );
-  return together('Set %n shut-offs', edits);
+  return together('set-shut-offs', edits);
 }
 
 /** Puts a note on a zone's week, or takes it away where the text is blank. */
@@ -91,8 +91,8 @@ export function shutOffWeeks(cells: readonly SheetCell[]): readonly PlantingWeek
   );
 }
 
-function together(label: string, edits: readonly WeekEdit[]): Edit | undefined {
+function together(action: BatchAction, edits: readonly WeekEdit[]): Edit | undefined {
   const [only] = edits;
   if (edits.length < 2) return only;
-  return { type: 'together', label: label.replace('%n', String(edits.length)), edits };
+  return { type: 'together', action, edits };
 }

@@ -1,5 +1,5 @@
 /** A block of entries as one step: what can be entered is, the rest is named. */
-import type { Edit } from '../../plan/edits/edit.ts';
+import type { BatchAction, Edit } from '../../plan/edits/edit.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { EntryContext } from './entry.ts';
 import { readEntry } from './read-entry.ts';
@@ -22,8 +22,8 @@ export interface Block {
   readonly remarked: readonly { readonly cell: SheetCell; readonly remark: string }[];
 }
 
-/** `label` names the step in the history, with the number of cells for `%n`. */
-export function readBlock(entries: readonly BlockEntry[], label: string, context: EntryContext): Block {
+/** `action`: what is done to the cells, where it is done to several. */
+export function readBlock(entries: readonly BlockEntry[], action: BatchAction, context: EntryContext): Block {
   const edits: Edit[] = [];
   const changed: SheetCell[] = [];
   const refused: RefusedEntry[] = [];
@@ -37,9 +37,7 @@ export function readBlock(entries: readonly BlockEntry[], label: string, context
     }
     if (read.kind === 'refused') refused.push({ ...entry, why: read.why });
   }
-  const count = edits.length;
   const [only] = edits;
-  const edit: Edit | undefined =
-    count > 1 ? { type: 'together', label: label.replace('%n', String(count)), edits } : only;
+  const edit: Edit | undefined = edits.length > 1 ? { type: 'together', action, edits } : only;
   return { edit, changed, refused, remarked };
 }

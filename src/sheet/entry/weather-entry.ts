@@ -91,8 +91,8 @@ function takeOut(kind: WeatherKind, days: readonly DayNumber[]): Entry {
   const edits = days.map(
     (day): Edit => ({ type: 'change-day-weather', day: isoDate(day), change: { [kind]: undefined } }),
   );
-  const count = days.length === 1 ? '1 day' : `${days.length} days`;
-  return { kind: 'edit', edit: { type: 'together', label: `Take out ${KIND_WORDS[kind]} of ${count}`, edits } };
+  const action = kind === 'rain' ? 'remove-day-rain' : 'remove-day-eto';
+  return { kind: 'edit', edit: { type: 'together', action, edits } };
 }
 
 function converted(value: number, from: UnitSystem, to: UnitSystem): number {

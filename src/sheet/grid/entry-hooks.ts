@@ -1,6 +1,7 @@
 /** What is typed, pasted, dragged or deleted in the season's cells goes to the plan as edits; the grid's data stay the sheet's. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
+import type { BatchAction } from '../../plan/edits/edit.ts';
 import type { Block, BlockEntry } from '../entry/read-block.ts';
 import { SPOKEN } from '../words.ts';
 import { bindingOf } from './bindings.ts';
@@ -13,10 +14,11 @@ interface Coords {
   readonly column: number;
 }
 
-const STEP_LABELS: Readonly<Record<string, string>> = {
-  'CopyPaste.paste': 'Paste %n cells',
-  'CopyPaste.cut': 'Cut %n cells',
-  'Autofill.fill': 'Fill %n cells',
+/** What a change of cells is, by the source that the grid names. */
+const ACTIONS: Readonly<Record<string, BatchAction>> = {
+  'CopyPaste.paste': 'paste-cells',
+  'CopyPaste.cut': 'cut-cells',
+  'Autofill.fill': 'fill-cells',
 };
 
 /** Refusals that are told one by one; the rest are counted. */
@@ -27,7 +29,7 @@ export function entryHooks(binding: SeasonBinding): Partial<Events> {
   return {
     beforeChange(changes, source) {
       const entries = takeOurs(binding, changes);
-      const refusal = enterBlock(binding, entries, STEP_LABELS[source ?? ''] ?? 'Change %n cells');
+      const refusal = enterBlock(binding, entries, ACTIONS[source ?? ''] ?? 'change-cells');
       if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
     },
     // What is dragged over other cells is what one would type to get the same.
@@ -76,11 +78,11 @@ function takeOurs(binding: SeasonBinding, changes: Changes): readonly (BlockEntr
 }
 
 /** Puts one text into every selected cell. */
-export function enterEverywhere(binding: SeasonBinding, text: string, label: string): void {
+export function enterEverywhere(binding: SeasonBinding, text: string, action: BatchAction): void {
   const refusal = enterBlock(
     binding,
     selectedCells(binding).map((place) => ({ ...place, text })),
-    label,
+    action,
   );
   if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
 }
@@ -119,7 +121,7 @@ export function enterText(
   return enterBlock(
     binding,
     places.map((place) => ({ ...place, text })),
-    'Change %n cells',
+    'change-cells',
   )?.lines;
 }
 
@@ -147,11 +149,11 @@ interface Refusal extends Coords {
 function enterBlock(
   binding: SeasonBinding,
   entries: readonly (BlockEntry & Coords)[],
-  label: string,
+  action: BatchAction,
 ): Refusal | undefined {
   const { sheet } = binding.setting;
   const wanted = entries.length === 1 ? entries : entries.filter(({ cell, text }) => !isIdle(binding, cell, text));
-  const block = sheet.readBlock(wanted, label);
+  const block = sheet.readBlock(wanted, action);
   const [start] = wanted;
   const refused = binding.edit(block.edit, block.changed);
   if (refused !== undefined && start !== undefined) return { row: start.row, column: start.column, lines: refused };

@@ -38,7 +38,7 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
       hidden: () => none(cells()),
       disabled: () =>
         isReadOnly() || none(cells().filter((cell) => getBinding()?.setting.sheet.read(cell, '').kind === 'edit')),
-      callback: act((binding) => enterEverywhere(binding, '', MENU_WORDS.giveBackStep)),
+      callback: act((binding) => enterEverywhere(binding, '', 'clear-cells')),
     },
     'runnel-close': {
       name: () => (isClosed() ? MENU_WORDS.open : MENU_WORDS.close),

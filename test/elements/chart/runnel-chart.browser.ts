@@ -71,7 +71,7 @@ describe('runnel-chart', () => {
       week: new Date(Date.UTC(2027, 6, 5 + 7 * week)).toISOString().slice(0, 10),
       closed: true,
     }));
-    plan.edit({ type: 'together', label: 'Holidays', edits });
+    plan.edit({ type: 'together', edits });
     await quiet(chart);
     expect(titleOf(chart)).to.match(/^Short by/);
     await until(() => pictureOf(chart) !== before, 'the chart is drawn again');

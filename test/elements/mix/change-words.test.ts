@@ -58,8 +58,7 @@ describe('remedyInWords', () => {
 const remedy: MixRemedy = {
   changes: [shutOff],
   goods: NO_GOODS,
-  label: '',
-  edit: { type: 'together', label: '', edits: [] },
+  edit: { type: 'together', edits: [] },
   zoneIds: [],
   after: { litres: 0, drainedLitres: 0, unmetLitres: 0, shortDays: 0 },
   litresSaved: 378.5411784,

@@ -52,7 +52,5 @@ it('has no edit for what takes a person’s judgement', () => {
 
 it('names the zone in the list of what can be undone', () => {
   const notice = noticeOf('closed', { zoneId: 'containers', weeks: [17] });
-  expect(remedyEdit(notice, plan, computeSeason(plan), reader)?.edit).toMatchObject({
-    label: 'Containers: Open again',
-  });
+  expect(remedyEdit(notice, plan, computeSeason(plan), reader)?.edit).toMatchObject({ action: 'open-weeks' });
 });

@@ -20,7 +20,7 @@ describe('weatherFromCsv', () => {
       { reading: 'rain', day: '2027-05-01', from: undefined, to: 0.5 },
       { reading: 'rain', day: '2027-05-02', from: 0.1, to: 0.3 },
     ]);
-    expect(preview.edit).toMatchObject({ type: 'together', label: 'Rain from a file' });
+    expect(preview.edit).toMatchObject({ type: 'together', action: 'import-rain' });
     const after = taken(before, preview);
     expect(after.log?.days).toMatchObject({ '2027-05-01': { rain: 0.5 }, '2027-05-02': { rain: 0.3, eto: 0.2 } });
     expect(weatherFromCsv('Date;Rain\n2027-05-01;0.5\n', after)).toMatchObject({ edit: undefined, changes: [] });
@@ -38,7 +38,7 @@ describe('weatherFromCsv', () => {
       '2027-05-01': { rain: 0.25, minTemperature: 50, maxTemperature: 71.5 },
       '2027-05-02': { minTemperature: 48 },
     });
-    expect(preview.edit).toMatchObject({ label: 'Weather from a file' });
+    expect(preview.edit).toMatchObject({ action: 'import-weather' });
   });
 
   // 1 in = 25.4 mm exactly (NIST SP 811, appendix B); 10 °C = 50 °F by definition of the scales.

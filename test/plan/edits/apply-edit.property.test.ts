@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tryEdit } from '../../../src/plan/edits/apply-edit.ts';
-import { describeEdit } from '../../../src/plan/edits/describe-edit.ts';
 import { record, startHistory, undo } from '../../../src/plan/history/history.ts';
 import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
@@ -48,7 +47,7 @@ describe('any row of edits', () => {
         for (const make of makers) {
           const edit = make(history.present);
           const result = tryEdit(history.present, edit);
-          if (result.ok) history = record(history, { plan: result.plan, label: describeEdit(history.present, edit) });
+          if (result.ok) history = record(history, edit, result.plan);
         }
         while (history.past.length > 0) history = undo(history);
         expect(history.present).toBe(start);
@@ -84,18 +83,6 @@ describe('any row of edits', () => {
         }
       }),
       { numRuns: 200 },
-    );
-  });
-
-  it('has a description of one short line', () => {
-    fc.assert(
-      fc.property(plans, arbitraryEdit, (plan, make) => {
-        const words = describeEdit(plan, make(plan));
-        expect(words).not.toMatch(/undefined|null|\[object|\n/);
-        expect(words.length).toBeGreaterThan(3);
-        expect(words.length).toBeLessThan(240);
-      }),
-      { numRuns: 300 },
     );
   });
 });

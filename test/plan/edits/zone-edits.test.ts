@@ -221,7 +221,6 @@ describe('several edits together', () => {
   it('are one, and only what they come to must be valid', () => {
     const next = applyEdit(oneBed(), {
       type: 'together',
-      label: 'Swap',
       edits: [
         { type: 'add-zone', zone: zone({ name: 'Other beds', plantings: [] }) },
         { type: 'remove-zone', zone: 'beds' },
@@ -235,7 +234,7 @@ describe('several edits together', () => {
       { type: 'rename-plan', name: 'Another' },
       { type: 'set-minutes', zone: 'beds', week: '2027-08-02', minutes: -1 },
     ];
-    expect(tryEdit(plan, { type: 'together', label: 'Both', edits }).ok).toBe(false);
+    expect(tryEdit(plan, { type: 'together', edits }).ok).toBe(false);
   });
 });
 

@@ -7,38 +7,35 @@ import {
   MOST_STEPS,
   record,
   redo,
-  redoLabel,
+  type Step,
   startHistory,
   undo,
-  undoLabel,
 } from '../../../src/plan/history/history.ts';
 import { oneBed } from '../../support/small-plans.ts';
 
 const named = (name: string) => oneBed({ name });
-const recorded = (history: History, name: string) => record(history, { plan: named(name), label: `called ${name}` });
+const recorded = (history: History, name: string) => record(history, { type: 'rename-plan', name }, named(name));
 const name = ({ present }: History) => present.name;
+const editOf = (step: Step | undefined) => step && [step.before.name, step.edit, step.after.name];
+const called = (before: string, after: string) => [before, { type: 'rename-plan', name: after }, after];
 
 describe('history', () => {
   const start = startHistory(named('a'));
   const three = recorded(recorded(start, 'b'), 'c');
 
   it('begins with nothing to undo or redo', () => {
-    expect([canUndo(start), canRedo(start), undoLabel(start), redoLabel(start)]).toEqual([
-      false,
-      false,
-      undefined,
-      undefined,
-    ]);
+    expect([canUndo(start), canRedo(start)]).toEqual([false, false]);
     expect(undo(start)).toBe(start);
     expect(redo(start)).toBe(start);
   });
 
-  it('goes back and forth, saying what each step was', () => {
-    expect([name(three), undoLabel(three), redoLabel(three)]).toEqual(['c', 'called c', undefined]);
+  it('goes back and forth, and keeps the edit of each step', () => {
+    const shown = (history: History) => [name(history), editOf(history.past.at(-1)), editOf(history.future[0])];
+    expect(shown(three)).toEqual(['c', called('b', 'c'), undefined]);
     const back = undo(three);
-    expect([name(back), undoLabel(back), redoLabel(back)]).toEqual(['b', 'called b', 'called c']);
+    expect(shown(back)).toEqual(['b', called('a', 'b'), called('b', 'c')]);
     const first = undo(back);
-    expect([name(first), undoLabel(first), redoLabel(first)]).toEqual(['a', undefined, 'called b']);
+    expect(shown(first)).toEqual(['a', undefined, called('a', 'b')]);
     expect(redo(redo(first))).toEqual(three);
   });
 
@@ -49,7 +46,7 @@ describe('history', () => {
   });
 
   it('does not record a plan that did not change', () => {
-    expect(record(three, { plan: three.present, label: 'nothing' })).toBe(three);
+    expect(record(three, { type: 'rename-plan', name: 'c' }, three.present)).toBe(three);
   });
 
   it(`keeps the last ${MOST_STEPS} steps`, () => {

@@ -13,7 +13,7 @@ import { denseAndShrubs } from '../../support/dense-and-shrubs.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const applied = (plan: Plan, candidate: ReturnType<typeof cutOff>): Plan =>
-  applyEdit(plan, { type: 'together', label: candidate.label, edits: candidate.edits });
+  applyEdit(plan, { type: 'together', edits: candidate.edits });
 
 describe('cutOff', () => {
   it('moves the plantings to a new zone that is like the old one, right behind it', () => {

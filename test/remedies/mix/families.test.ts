@@ -30,7 +30,7 @@ describe('driplineCandidates', () => {
   it('are every flow and spacing of the catalogue but the one that lies: 3 x 5 + 3 sizes, less one', () => {
     const candidates = driplineCandidates(contextOf(denseBed));
     expect(candidates).toHaveLength(17);
-    expect(new Set(candidates.map(({ label }) => label)).size).toBe(17);
+    expect(new Set(candidates.map(({ edits }) => JSON.stringify(edits))).size).toBe(17);
     // 4 rows of 25 ft.
     for (const { goods } of candidates) expect(feet(goods.driplineM)).toBeCloseTo(100, 9);
   });
@@ -71,7 +71,9 @@ describe('driplineCandidates', () => {
   });
 
   it('say of a narrow line that it is narrow, and of a plain emitter that it does not compensate', () => {
-    const quarter = driplineCandidates(contextOf(denseBed)).find(({ label }) => label.includes('0.5 gph'));
+    const quarter = driplineCandidates(contextOf(denseBed)).find(
+      ({ edits: [edit] }) => edit?.type === 'replace-line' && edit.line.kind === 'dripline' && edit.line.flow === 0.5,
+    );
     expect(quarter?.edits[0]).toMatchObject({
       line: { flow: 0.5, insideDiameter: 0.17, emitter: { kind: 'plain', exponent: 0.5 } },
     });

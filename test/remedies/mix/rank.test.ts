@@ -6,13 +6,12 @@ import { type Goods, type MixRemedy, NO_GOODS } from '../../../src/remedies/mix/
 const before: MixFigures = { litres: 1000, drainedLitres: 300, unmetLitres: 50, shortDays: 6 };
 const changedBy = (change: Partial<MixFigures>): MixFigures => ({ ...before, ...change });
 
-const remedy = (label: string, worthLitres: number, goods: Partial<Goods> = {}): MixRemedy => ({
-  label,
+const remedy = (id: string, worthLitres: number, goods: Partial<Goods> = {}): MixRemedy => ({
   worthLitres,
   goods: { ...NO_GOODS, ...goods },
   changes: [],
-  edit: { type: 'together', label, edits: [] },
-  zoneIds: [],
+  edit: { type: 'together', edits: [] },
+  zoneIds: [id],
   after: before,
   litresSaved: 0,
   drainedLitresAvoided: 0,
@@ -20,7 +19,7 @@ const remedy = (label: string, worthLitres: number, goods: Partial<Goods> = {}):
   shortDaysAvoided: 0,
   calendars: [],
 });
-const order = (...remedies: readonly MixRemedy[]) => ranked(remedies, before).map(({ label }) => label);
+const order = (...remedies: readonly MixRemedy[]) => ranked(remedies, before).map(({ zoneIds: [id] }) => id);
 
 describe('remedyWorth', () => {
   it('is the water saved, and twice what plants no longer go without', () => {

@@ -12,7 +12,7 @@ describe('closeWeeks', () => {
     const cells = [cell('beds', '2027-06-07'), cell('rain', '2027-06-07'), cell('containers', '2027-06-07')];
     expect(closeWeeks(cells, true, dayOf)).toEqual({
       type: 'together',
-      label: 'Close 2 weeks',
+      action: 'close-weeks',
       edits: ['beds', 'containers'].map((zone) => ({ type: 'close-week', zone, week: '2027-06-07', closed: true })),
     });
   });

@@ -7,11 +7,11 @@ const entry = (row: string, at: string, text: string) => ({ cell: cellOf(sheet, 
 describe('a block', () => {
   it('is one step of history', () => {
     const entries = [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '40')];
-    const block = sheet.readBlock(entries, 'Paste %n cells');
+    const block = sheet.readBlock(entries, 'paste-cells');
     expect(block).toEqual({
       edit: {
         type: 'together',
-        label: 'Paste 2 cells',
+        action: 'paste-cells',
         edits: [
           { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 30 },
           { type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 40 },
@@ -24,28 +24,25 @@ describe('a block', () => {
   });
 
   it('of one change is that change', () => {
-    const block = sheet.readBlock([entry('beds', '2027-06-07', '30')], 'Paste %n cells');
+    const block = sheet.readBlock([entry('beds', '2027-06-07', '30')], 'paste-cells');
     expect(block.edit).toEqual({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 30 });
   });
 
   it('takes over what it can and names the rest', () => {
     const bad = [entry('beds', '2027-06-14', 'abc'), entry('total', '2027-06-07', '9')];
-    const block = sheet.readBlock([entry('beds', '2027-06-07', '30'), ...bad], 'Paste %n cells');
+    const block = sheet.readBlock([entry('beds', '2027-06-07', '30'), ...bad], 'paste-cells');
     expect(block.changed).toHaveLength(1);
     expect(block.refused).toEqual(bad.map((refused) => ({ ...refused, why: expect.any(String) })));
   });
 
   it('says what became of the volumes in it', () => {
     const cells = [entry('beds', '2027-06-07', '150 gal'), entry('beds', '2027-06-14', '30')];
-    const { remarked } = sheet.readBlock(cells, 'Paste %n cells');
+    const { remarked } = sheet.readBlock(cells, 'paste-cells');
     expect(remarked).toEqual([{ cell: cells[0]?.cell, remark: expect.stringContaining('150 gallons became') }]);
   });
 
   it('that changes nothing is no step', () => {
-    const block = sheet.readBlock(
-      [entry('beds', '2027-06-07', ''), entry('beds', '2027-07-05', '120')],
-      'Cut %n cells',
-    );
+    const block = sheet.readBlock([entry('beds', '2027-06-07', ''), entry('beds', '2027-07-05', '120')], 'cut-cells');
     expect(block).toEqual({ edit: undefined, changed: [], refused: [], remarked: [] });
   });
 });

@@ -81,7 +81,7 @@ describe('an emptied cell gives back', () => {
     expect(taken).toEqual(
       edit({
         type: 'together',
-        label: 'Take out rain of 2 days',
+        action: 'remove-day-rain',
         edits: [
           { type: 'change-day-weather', day: '2027-04-20', change: { rain: undefined } },
           { type: 'change-day-weather', day: '2027-04-21', change: { rain: undefined } },
@@ -89,7 +89,7 @@ describe('an emptied cell gives back', () => {
       }),
     );
     const both = ['eto', 'rain'].map((row) => ({ cell: cellOf(sheetOf(), row, '2027-04-19'), text: '' }));
-    const emptied = sheetOf().readBlock(both, 'Cut %n cells').edit;
+    const emptied = sheetOf().readBlock(both, 'cut-cells').edit;
     expect(emptied && applyEdit(mixedGarden(), emptied).log?.days).toBeUndefined();
     const { log } = applyEdit(mixedGarden(), (taken as Extract<typeof taken, { kind: 'edit' }>).edit);
     expect(log?.days).toEqual({ '2027-04-21': { eto: 0.11 } });

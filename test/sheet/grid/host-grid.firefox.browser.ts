@@ -252,7 +252,7 @@ describe('a host’s own grid with a season in it', () => {
     hot.populateFromArray(1, 0, [['New crew', '', '12']], undefined, undefined, 'CopyPaste.paste');
     expect(hot.getDataAtCell(1, 0)).to.equal('New crew');
     hot.populateFromArray(1, JUNE_7, [['12', '14']], undefined, undefined, 'CopyPaste.paste');
-    expect(edits.at(-1)).to.deep.include({ type: 'together', label: 'Paste 2 cells' });
+    expect(edits.at(-1)).to.deep.include({ type: 'together', action: 'paste-cells' });
   });
 
   it('leaves a cell alone that belongs to no zone', async () => {

@@ -48,6 +48,18 @@ function withSeason(plan: Plan, season: PlanSeason): Plan {
   });
 }
 
+/** How many choices and runs an edit of the season takes out. */
+export function entriesOutside({ choices, log, season }: Plan, next: PlanSeason): number {
+  if (!v.is(seasonSchema, next)) return 0;
+  const records = [choices, log?.runs].flatMap((zones): Readonly<Record<string, unknown>>[] =>
+    Object.values(zones ?? {}),
+  );
+  return records.reduce((lost, weeks) => {
+    const moved = movedWeeks(weeks, season, next);
+    return lost + Object.keys(moved ?? {}).length - Object.keys(weeksInside(moved, next) ?? {}).length;
+  }, 0);
+}
+
 type Weeks<Value> = Readonly<Record<string, Value>>;
 
 function eachZone<Value>(

@@ -4,7 +4,6 @@ import { newZoneId } from '../../../plan/ids.ts';
 import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
 import type { MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
-import { moved } from '../words.ts';
 
 /** A cut at every step of the needs; the smaller side is the one that moves. */
 export function cutCandidates({ plan, zone, needs }: MixContext): readonly Candidate[] {
@@ -38,10 +37,6 @@ export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[
       ...moving.map(({ id }): Edit => ({ type: 'move-planting', zone: zone.id, planting: id, toZone: newZone.id })),
       ...sharedWeeks(plan, zone.id, newZone.id),
     ],
-    label: moved(
-      moving.map((planting) => planting.name),
-      name,
-    ),
   };
 }
 

@@ -7,7 +7,6 @@ import { plantingOf } from '../../../plan/to-garden/planting.ts';
 import { boreInPlan, emitterInPlan, isSameSize, labelled } from '../in-plan-units.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
-import { inUnits, ofPlanting } from '../words.ts';
 
 type PlanDripline = Extract<PlanLine, { kind: 'dripline' }>;
 
@@ -53,10 +52,6 @@ export function replaceDripline(
     changes: [{ kind: 'dripline', plantingId: planting.id, emitterFlowLph: nominalFlowLph, spacingM, lengthM }],
     goods: { ...NO_GOODS, driplineM: lengthM },
     edits: [{ type: 'replace-line', zone: zone.id, planting: planting.id, index, line: next }],
-    label: ofPlanting(
-      planting.name,
-      `${inUnits(next.flow, 'emitterFlow', units)} dripline, an emitter every ${inUnits(next.spacing, 'spacing', units)}`,
-    ),
   };
 }
 

@@ -36,7 +36,6 @@ function pairOf(one: Candidate, other: Candidate): Candidate | undefined {
     changes,
     goods: goodsTogether(first.goods, second.goods),
     edits: [...first.edits, ...second.edits],
-    label: `${first.label}; ${second.label}`,
   };
 }
 

@@ -2,7 +2,6 @@
 import type { ZoneRule } from '../../../engine/garden.ts';
 import { rulesOf } from '../../../engine/mix/compare-zone.ts';
 import type { PlanZone } from '../../../plan/schema/plan-schema.ts';
-import { shortText } from '../../../plan/words/short-text.ts';
 import type { MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
 
@@ -13,7 +12,6 @@ export function ruleCandidates({ zone, zoneSeason }: MixContext): readonly Candi
       changes: [{ kind: 'rule', rule }],
       goods: NO_GOODS,
       edits: [{ type: 'change-zone', zone: zone.id, change: { rule: ruleInPlan(rule) } }],
-      label: `${shortText(zone.name)}: minutes by ${nameOf(rule, zone)}`,
     }));
 }
 
@@ -24,9 +22,4 @@ export function isSameRule(one: ZoneRule, other: ZoneRule): boolean {
 
 function ruleInPlan(rule: ZoneRule): NonNullable<PlanZone['rule']> {
   return rule.kind === 'planting' ? { kind: 'planting', planting: rule.plantingId } : rule;
-}
-
-function nameOf(rule: ZoneRule, { plantings }: PlanZone): string {
-  if (rule.kind !== 'planting') return rule.kind === 'thirstiest' ? 'the thirstiest' : 'area';
-  return shortText(plantings.find(({ id }) => id === rule.plantingId)?.name ?? rule.plantingId);
 }

@@ -2,7 +2,6 @@
 import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
-import { DOUBLED, laidAgain, ofPlanting } from '../words.ts';
 import { driplineLengthM } from './dripline.ts';
 
 type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
@@ -24,7 +23,6 @@ function relaid({ plan, zone }: MixContext, laid: LaidPlanting, more: number): C
     changes: [{ kind: 'runs', plantingId: planting.id, layout: kind, before, after }],
     goods: { ...NO_GOODS, driplineM: Math.max(0, (lengthM * more) / before) },
     edits: [{ type: 'replace-line', zone: zone.id, planting: planting.id, index, line: next }],
-    label: ofPlanting(planting.name, kind === 'length' ? DOUBLED : laidAgain(kind, after)),
   };
 }
 

@@ -1,7 +1,6 @@
 /** A hand shut-off in front of one planting. */
 import type { MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
-import { ofPlanting, SHUT_OFF } from '../words.ts';
 
 /** Nothing for a planting that has one, or that is alone: the zone's own valve is in front of it. */
 export function shutOffCandidates({ zone, laid }: MixContext): readonly Candidate[] {
@@ -14,7 +13,6 @@ export function shutOffCandidates({ zone, laid }: MixContext): readonly Candidat
         changes: [{ kind: 'shut-off', plantingId: planting.id, turnsToRefill }],
         goods: { ...NO_GOODS, shutOffs: 1 },
         edits: [{ type: 'change-planting', zone: zone.id, planting: planting.id, change: { shutOff: true } }],
-        label: ofPlanting(planting.name, SHUT_OFF),
       },
     ];
   });

@@ -5,7 +5,6 @@ import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
 import { emitterInPlan, isSameSize, labelled } from '../in-plan-units.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
 import { type Candidate, NO_GOODS } from '../remedy.ts';
-import { inUnits, ofPlanting } from '../words.ts';
 
 /** Fewer and more than there are, in ways that can be spread evenly. */
 const SHARES = [0.5, 1, 1.5, 2, 3] as const;
@@ -45,12 +44,10 @@ function reset(
   const pieces = Math.max(0, isSameFlow ? count - line.count : count) * (plants ?? 1);
   const isPoint = line.kind === 'point';
   const isPerPlant = plants !== undefined;
-  const what = `${count} × ${inUnits(flow, 'emitterFlow', units)} ${isPoint ? 'emitter' : 'micro-spray'}${isPerPlant ? ' at each plant' : ''}`;
   const kind = isPoint ? 'emitters' : 'sprays';
   return {
     changes: [{ kind, plantingId: planting.id, emitterFlowLph, count, isPerPlant }],
     goods: { ...NO_GOODS, [kind]: pieces },
     edits: [{ type: 'replace-line', zone: zone.id, planting: planting.id, index, line: next }],
-    label: ofPlanting(planting.name, what),
   };
 }

@@ -3,7 +3,6 @@ import type { Edit } from '../../../plan/edits/edit.ts';
 import { spread } from '../../../plan/spread.ts';
 import type { Candidate, Noticed } from '../remedy.ts';
 import { allowedWeekdays, weekdaysOfMask } from '../weekdays.ts';
-import { daysLabel } from '../words.ts';
 
 export function flowTogetherCandidates({ season, notice }: Noticed): readonly Candidate[] {
   const groups = notice.groups ?? [];
@@ -17,13 +16,12 @@ export function flowTogetherCandidates({ season, notice }: Noticed): readonly Ca
       return { type: 'change-zone', zone: id, change: { wateringDays: [...spread(own, count)] } };
     });
   });
-  const names = groups.flat().map((id) => zones.get(id)?.name ?? id);
   return [
     {
       kind: 'other-days',
       figures: { groups: groups.length },
       zoneIds: groups.flat(),
-      edit: { type: 'together', label: daysLabel(names), edits },
+      edit: { type: 'together', action: 'set-watering-days', edits },
     },
   ];
 }

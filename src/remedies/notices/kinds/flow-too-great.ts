@@ -19,13 +19,13 @@ export function flowTooGreatCandidates({ plan, season, notice }: Noticed): reado
 }
 
 function splitZone(plan: Noticed['plan'], zone: PlanZone, ids: readonly string[]): Candidate {
-  const { edits, label, changes } = cutOff(plan, zone, ids);
+  const { edits, changes } = cutOff(plan, zone, ids);
   const newIds = changes.flatMap((change) => (change.kind === 'cut' ? [change.newZoneId] : []));
   return {
     kind: 'split-zone',
     figures: { plantings: ids.length },
     zoneIds: [zone.id, ...newIds],
-    edit: { type: 'together', label, edits },
+    edit: { type: 'together', action: 'split-zone', edits },
   };
 }
 

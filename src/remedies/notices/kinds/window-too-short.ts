@@ -8,7 +8,6 @@ import { WEEKDAYS } from '../../../plan/schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { Candidate, Candidates, Noticed } from '../remedy.ts';
 import { allowedWeekdays, weekdaysOfMask } from '../weekdays.ts';
-import { daysLabel } from '../words.ts';
 
 /** A day that fills its window but for rounding fits. */
 const ROUNDING = 1e-9;
@@ -66,7 +65,7 @@ function withDays(zone: ZoneSeason['zone'], kind: 'more-days' | 'other-days', da
     kind,
     figures: { wateringDays: days.length },
     zoneIds: [zone.id],
-    edit: { type: 'together', label: daysLabel([zone.name]), edits: [edit] },
+    edit: { type: 'together', action: 'set-watering-days', edits: [edit] },
   };
 }
 

@@ -1,0 +1,261 @@
+/** An edit in a short sentence, for undo and announcements: `Beds, week of July 5: 45 min set by hand`. */
+import { isIsoDate } from '../engine/calendar.ts';
+import { toSi, type UnitSystem } from '../engine/units.ts';
+import type {
+  Edit,
+  GardenEdit,
+  LineEdit,
+  PlantingEdit,
+  TogetherEdit,
+  WeatherEdit,
+  WeekEdit,
+  ZoneEdit,
+} from '../plan/edits/edit.ts';
+import { entriesOutside } from '../plan/edits/families/garden-edits.ts';
+import type { Plan, PlanChoice, PlanLine } from '../plan/schema/plan-schema.ts';
+import { weekFirstDay, weekOf } from '../plan/season-weeks.ts';
+import { shortText } from '../plan/words/short-text.ts';
+import { type Batch, editsWords } from './en/edits.ts';
+import { fieldName } from './field-name.ts';
+import { formatFor } from './format/format.ts';
+import type { Reader } from './reader.ts';
+
+/** `plan`: before the edit, so that what it takes out still has its name. Never throws: what is not there goes by its id. */
+export function describeEdit(plan: Plan, edit: Edit, reader: Reader): string {
+  switch (edit.type) {
+    case 'set-minutes':
+    case 'set-minutes-run':
+    case 'close-week':
+    case 'set-open-days':
+    case 'set-note':
+    case 'set-choice':
+      return weekEdit(plan, edit, reader);
+    case 'set-week-rain':
+    case 'set-week-eto':
+    case 'set-day-weather':
+    case 'change-day-weather':
+    case 'set-climate':
+      return weatherEdit(plan, edit, reader);
+    case 'rename-plan':
+    case 'set-plan-notes':
+    case 'set-season':
+    case 'change-site':
+    case 'change-supply':
+    case 'convert-units':
+      return gardenEdit(plan, edit, reader);
+    case 'add-zone':
+    case 'change-zone':
+    case 'remove-zone':
+    case 'move-zone':
+      return zoneEdit(plan, edit, reader);
+    case 'add-planting':
+    case 'change-planting':
+    case 'remove-planting':
+    case 'move-planting':
+      return plantingEdit(plan, edit, reader);
+    case 'add-line':
+    case 'replace-line':
+    case 'remove-line':
+      return lineEdit(plan, edit, reader);
+    case 'together':
+      return togetherEdit(plan, edit, reader);
+  }
+}
+
+function weekEdit(plan: Plan, edit: WeekEdit, reader: Reader): string {
+  const zone = zoneName(plan, edit.zone);
+  const day = firstDayOfWeek(plan, edit.week);
+  return editsWords(reader.language).inWeek(formatFor(reader), zone, day, weekChange(plan, edit, reader));
+}
+
+function weekChange(plan: Plan, edit: WeekEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor(reader);
+  switch (edit.type) {
+    case 'set-minutes':
+      return edit.minutes === undefined ? words.minutesComputed : words.minutesByHand(format, edit.minutes);
+    case 'set-minutes-run':
+      return edit.minutes === undefined ? words.minutesRunGone : words.minutesRun(format, edit.minutes);
+    case 'close-week':
+      return edit.closed ? words.closed : words.open;
+    case 'set-open-days': {
+      const name = plantingName(plan, edit.planting);
+      return edit.days === undefined ? words.openDaysComputed(name) : words.openDays(format, name, edit.days);
+    }
+    case 'set-note':
+      return edit.note === undefined || edit.note === '' ? words.noteGone : words.note(shortText(edit.note));
+    case 'set-choice':
+      return choiceText(edit.choice, reader);
+  }
+}
+
+function choiceText(choice: PlanChoice = {}, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor(reader);
+  const parts = [
+    ...(choice.closed ? [words.closed] : []),
+    ...(choice.minutes === undefined ? [] : [words.minutesByHand(format, choice.minutes)]),
+    ...(choice.openDays === undefined ? [] : [words.openDaysByHand]),
+    ...(choice.note === undefined ? [] : [words.aNote]),
+  ];
+  return parts.length === 0 ? words.allComputed : format.list(parts);
+}
+
+function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor({ ...reader, units: plan.units });
+  const mm = (depth: number | undefined) => depth && toSi(depth, 'depth', plan.units);
+  switch (edit.type) {
+    case 'set-week-rain':
+      return words.weekRain(format, firstDayOfWeek(plan, edit.week), mm(edit.rain));
+    case 'set-week-eto':
+      return words.weekEto(format, firstDayOfWeek(plan, edit.week), mm(edit.eto));
+    case 'set-day-weather':
+    case 'change-day-weather': {
+      const weather = (edit.type === 'set-day-weather' ? edit.weather : edit.change) ?? {};
+      const day = shortText(edit.day);
+      if (weather.rain !== undefined) return words.dayRain(format, day, toSi(weather.rain, 'depth', plan.units));
+      const isGone = Object.values(weather).every((value) => value === undefined);
+      return isGone ? words.dayWeatherGone(format, day) : words.dayWeather(format, day, fieldsOf(weather, reader));
+    }
+    case 'set-climate':
+      return words.climate;
+  }
+}
+
+function gardenEdit(plan: Plan, edit: GardenEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor(reader);
+  switch (edit.type) {
+    case 'rename-plan':
+      return words.planRenamed(shortText(edit.name));
+    case 'set-plan-notes':
+      return words.planNotes;
+    case 'set-season': {
+      const { firstDay, weeks } = edit.season;
+      const lost = entriesOutside(plan, edit.season);
+      return lost === 0 ? words.season(format, firstDay, weeks) : words.seasonCut(format, firstDay, weeks, lost);
+    }
+    case 'change-site':
+      return words.site(format, fieldsOf(edit.change, reader));
+    case 'change-supply':
+      return words.supply(format, fieldsOf(edit.change, reader));
+    case 'convert-units':
+      return words.units[edit.units];
+  }
+}
+
+function zoneEdit(plan: Plan, edit: ZoneEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  switch (edit.type) {
+    case 'add-zone':
+      return words.zoneAdded(shortText(edit.zone.name));
+    case 'change-zone':
+      return words.inZone(zoneName(plan, edit.zone), changeText(edit.change, reader));
+    case 'remove-zone':
+      return words.zoneRemoved(zoneName(plan, edit.zone));
+    case 'move-zone':
+      return words.zoneMoved(zoneName(plan, edit.zone));
+  }
+}
+
+function plantingEdit(plan: Plan, edit: PlantingEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const zone = zoneName(plan, edit.zone);
+  if (edit.type === 'add-planting') return words.plantingAdded(zone, shortText(edit.planting.name));
+  const planting = plantingName(plan, edit.planting);
+  switch (edit.type) {
+    case 'change-planting':
+      return words.inPlanting(zone, planting, changeText(edit.change, reader));
+    case 'remove-planting':
+      return words.plantingRemoved(zone, planting);
+    case 'move-planting':
+      return edit.toZone === edit.zone
+        ? words.plantingMoved(zone, planting)
+        : words.plantingMovedTo(planting, zone, zoneName(plan, edit.toZone));
+  }
+}
+
+function lineEdit(plan: Plan, edit: LineEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  return words.inPlanting(zoneName(plan, edit.zone), plantingName(plan, edit.planting), lineChange(plan, edit, reader));
+}
+
+function lineChange(plan: Plan, edit: LineEdit, reader: Reader): string {
+  const { lineAdded, lineChanged, lineRemoved } = editsWords(reader.language);
+  if (edit.type === 'remove-line') return lineRemoved;
+  const line = lineText(edit.line, plan.units, reader);
+  return edit.type === 'add-line' ? lineAdded(line) : lineChanged(line);
+}
+
+function lineText(line: PlanLine, units: UnitSystem, reader: Reader): string {
+  const words = editsWords(reader.language).line;
+  const format = formatFor({ ...reader, units });
+  if (line.kind === 'solid') return words.solid();
+  const lph = toSi(line.flow, 'emitterFlow', units);
+  switch (line.kind) {
+    case 'dripline':
+      return words.dripline(format, lph, toSi(line.spacing, 'spacing', units));
+    case 'point':
+    case 'spray':
+      return words[line.kind](format, line.count, lph);
+  }
+}
+
+function changeText(change: { readonly name?: string | undefined }, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor(reader);
+  const { name, ...rest } = change;
+  const fields = fieldsOf(rest, reader);
+  return format.list([
+    ...(name === undefined ? [] : [words.renamed(shortText(name))]),
+    ...(fields.length === 0 ? [] : [words.changed(format, fields)]),
+  ]);
+}
+
+/** More parts than this are counted. */
+const MOST_PARTS = 2;
+
+function togetherEdit(plan: Plan, { action, edits }: TogetherEdit, reader: Reader): string {
+  const words = editsWords(reader.language);
+  const format = formatFor(reader);
+  if (action !== undefined) return words.batch[action](format, batchOf(plan, edits));
+  const parts = edits.slice(0, MOST_PARTS).map((edit) => describeEdit(plan, edit, reader));
+  const [first] = parts;
+  if (first === undefined) return words.nothing;
+  return edits.length > MOST_PARTS ? words.andMore(format, first, edits.length - 1) : words.several(parts);
+}
+
+function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
+  const zones = new Set<string>();
+  const plantings = new Set<string>();
+  let newZone = '';
+  for (const edit of edits) {
+    if (edit.type === 'add-zone') newZone = shortText(edit.zone.name);
+    else if ('zone' in edit) zones.add(zoneName(plan, edit.zone));
+    if (edit.type === 'move-planting' || edit.type === 'change-planting') {
+      plantings.add(plantingName(plan, edit.planting));
+    }
+  }
+  return { count: edits.length, zones: [...zones], plantings: [...plantings], newZone };
+}
+
+function fieldsOf(change: object, { language }: Reader): readonly string[] {
+  return Object.keys(change).map((field) => fieldName([field], language));
+}
+
+function zoneName(plan: Plan, id: string): string {
+  return shortText(plan.zones.find((zone) => zone.id === id)?.name ?? id);
+}
+
+function plantingName(plan: Plan, id: string): string {
+  const plantings = plan.zones.flatMap((zone) => zone.plantings);
+  return shortText(plantings.find((planting) => planting.id === id)?.name ?? id);
+}
+
+/** First day of the week that holds a day; what is no day of the season stays as it is. */
+function firstDayOfWeek({ season }: Plan, day: string): string {
+  if (!isIsoDate(day)) return shortText(day);
+  const week = weekOf(season, day);
+  return week >= 0 && week < season.weeks ? weekFirstDay(season, week) : day;
+}
