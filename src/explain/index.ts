@@ -2,4 +2,4 @@
 export type { Notice, NoticeKind, NoticeRemedy, NoticeSeverity } from './notices/notice.ts';
 export { noticesOf } from './notices/notices-of.ts';
 export { type CellPlace, traceCell } from './trace/trace-cell.ts';
-export type { TraceStep, TraceValue } from './trace/trace-step.ts';
+export type { TraceFigure, TraceLabel, TraceSource, TraceStep, TraceValue } from './trace/trace-step.ts';

@@ -13,6 +13,13 @@ import { fieldNames } from './en/field-names.ts';
 import { files } from './en/files.ts';
 import { notices } from './en/notices.ts';
 import { remedies } from './en/remedies.ts';
+import { trace } from './en/trace.ts';
+import { traceCheck } from './en/trace-check.ts';
+import { traceLabels } from './en/trace-labels.ts';
+import { traceMinutes } from './en/trace-minutes.ts';
+import { traceNeed } from './en/trace-need.ts';
+import { traceValues } from './en/trace-values.ts';
+import { traceWeather } from './en/trace-weather.ts';
 import { units } from './en/units.ts';
 
 export const en = {
@@ -27,6 +34,13 @@ export const en = {
   files,
   notices,
   remedies,
+  trace,
+  traceCheck,
+  traceLabels,
+  traceMinutes,
+  traceNeed,
+  traceValues,
+  traceWeather,
   units,
 };
 

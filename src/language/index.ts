@@ -1,6 +1,7 @@
-/** Languages: how a host registers its own, what English says, the type of all others; edits and faults in words. */
+/** Languages: how a host registers its own, what English says, the type of all others; edits, faults and traces in words. */
 export { describeEdit } from './describe-edit.ts';
 export { describeFault, type FaultText } from './describe-fault.ts';
+export { type DescribedInput, type DescribedStep, describeStep } from './describe-step.ts';
 export { en, type Words } from './en.ts';
 export type { Format } from './format/format.ts';
 export { type Reader, readerFor } from './reader.ts';

@@ -3,15 +3,13 @@ import { guard } from 'lit/directives/guard.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { formatWeek } from '../../language/format/dates.ts';
-import { formatMinutes } from '../../language/format/minutes.ts';
-import { formatQuantity } from '../../language/format/quantity.ts';
+import { traceWords } from '../../language/en/trace.ts';
+import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
 import { type WeatherKind, weeklyWeather } from '../../sheet/week-weather.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
-import { traceWords } from '../shared/words/trace-words.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
 import { traceSteps } from './trace-steps.ts';
 
@@ -28,6 +26,8 @@ export interface TraceHost extends LitElement {
   readonly pointedWeek: number | undefined;
 }
 
+type TraceWords = ReturnType<typeof traceWords>;
+
 /** The number that is asked about, whose it is, and the steps that lead to it. */
 export class TraceBody {
   readonly #host: TraceHost;
@@ -43,30 +43,33 @@ export class TraceBody {
     const { view } = this.#plan;
     if (!isReady(view)) return waitingTemplate(view);
     const cell = cellOf(view);
-    return cell === undefined ? emptyTemplate() : this.#trace(view, cell, cell.week === this.#host.pointedWeek);
+    return cell === undefined
+      ? emptyTemplate(readingOf(view))
+      : this.#trace(view, cell, cell.week === this.#host.pointedWeek);
   }
 
   #trace(view: ReadyView, cell: Cell, isPointed: boolean): TemplateResult {
     const { season } = view;
-    const reading = readingOf(view);
+    const reader = readingOf(view);
     const { week, zone, planting, weather } = cell;
-    const weekWords = formatWeek(season.garden.span.firstDay + 7 * week, reading.locale);
+    const words = traceWords(reader.language);
+    const weekText = formatFor(reader).week(season.garden.span.firstDay + 7 * week);
     const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id, weather };
     return html`<header>
-        <h2 part="title">${titleOf(season, cell, reading)}</h2>
-        <p>${zone?.zone.name ?? traceWords.wholeGarden}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekWords}</span></p>
-        ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting)}
+        <h2 part="title">${titleOf(season, cell, reader)}</h2>
+        <p>${zone?.zone.name ?? words.wholeGarden}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekText}</span></p>
+        ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting, words)}
       </header>
-      ${guard([season, week, zone, planting, weather, reading.units, reading.locale], () => traceSteps(season, traced, reading))}`;
+      ${guard([season, week, zone, planting, weather, reader.units, reader.language], () => traceSteps(season, traced, reader))}`;
   }
 
-  #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined): TemplateResult {
+  #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined, words: TraceWords): TemplateResult {
     const option = (value: string, label: string) =>
       html`<option value=${value} .selected=${value === (chosen?.planting.id ?? '')}>${label}</option>`;
     return html`<label>
-      ${traceWords.whose}
+      ${words.whose}
       <select @change=${this.#choosePlanting}>
-        ${option('', traceWords.wholeZone)} ${plantings.map(({ planting }) => option(planting.id, planting.name))}
+        ${option('', words.wholeZone)} ${plantings.map(({ planting }) => option(planting.id, planting.name))}
       </select>
     </label>`;
   }
@@ -84,23 +87,23 @@ function cellOf({ season, selection }: ReadyView): Cell | undefined {
   return { week: selection.week, zone, planting, weather: zone === undefined ? selection.weather : undefined };
 }
 
-function emptyTemplate(): TemplateResult {
+function emptyTemplate({ language }: Reader): TemplateResult {
+  const words = traceWords(language);
   return html`<div class="empty">
-    <h2 part="title">${traceWords.title}</h2>
-    <p class="waiting">${traceWords.choose}</p>
+    <h2 part="title">${words.title}</h2>
+    <p class="waiting">${words.choose}</p>
   </div>`;
 }
 
-function titleOf({ totals, weather: daily }: Season, { week, zone, planting, weather }: Cell, reading: Reader): string {
+function titleOf({ totals, weather: daily }: Season, { week, zone, planting, weather }: Cell, reader: Reader): string {
+  const words = traceWords(reader.language);
+  const format = formatFor(reader);
   if (weather !== undefined) {
-    const mm = weeklyWeather(weather, daily).weeks[week]?.mm ?? Number.NaN;
-    return traceWords.whyWeather[weather](formatQuantity(mm, 'depth', reading));
+    return words.whyWeather[weather](format, weeklyWeather(weather, daily).weeks[week]?.mm ?? Number.NaN);
   }
-  const volume = (litres: number) => formatQuantity(litres, 'volume', reading);
-  if (planting !== undefined) return traceWords.why(volume(plantingFigure(planting, 'litres', week)));
+  if (planting !== undefined) return words.why(format, plantingFigure(planting, 'litres', week));
   if (zone === undefined) {
-    return traceWords.why(volume(totals.figures[SUPPLY_FIELDS.litres * totals.weeks + week] ?? Number.NaN));
+    return words.why(format, totals.figures[SUPPLY_FIELDS.litres * totals.weeks + week] ?? Number.NaN);
   }
-  const minutes = formatMinutes(zoneFigure(zone, 'minutes', week), reading);
-  return traceWords.whyZone(minutes, volume(zoneFigure(zone, 'litres', week)));
+  return words.whyZone(format, zoneFigure(zone, 'minutes', week), zoneFigure(zone, 'litres', week));
 }

@@ -14,7 +14,7 @@ export interface ReferenceEt {
   /** Never negative. */
   readonly etoMm: number;
   readonly method: ReferenceEtMethod;
-  /** What was estimated rather than measured, by the paper's rules; `WEATHER_ESTIMATES` has the words. */
+  /** What was estimated rather than measured, by the paper's rules (`WEATHER_ESTIMATES`). */
   readonly estimated: readonly WeatherEstimate[];
 }
 

@@ -10,16 +10,16 @@ export type WeatherEstimate =
   | 'wind-raised'
   | 'elevation-assumed';
 
-/** Each estimate in words, with its place in FAO-56. */
-export const WEATHER_ESTIMATES: Readonly<Record<WeatherEstimate, string>> = Object.freeze({
-  'vapour-pressure-from-max-humidity': 'humidity from the highest relative humidity alone (FAO-56 eq. 18)',
-  'vapour-pressure-from-mean-humidity': 'humidity from the mean relative humidity (FAO-56 eq. 19)',
-  'vapour-pressure-from-min-temperature':
-    'humidity from the lowest temperature, taken as the dew point (FAO-56 eq. 48)',
-  'radiation-from-sunshine': 'radiation from hours of sunshine (FAO-56 eq. 35)',
-  'radiation-from-temperature': 'radiation from the range of temperature, at most a clear sky (FAO-56 eq. 50)',
-  'wind-from-height': 'wind taken down to 2 m from the height of the gauge (FAO-56 eq. 47)',
-  'wind-assumed': 'wind not known, taken as 2 m/s (FAO-56 p. 63)',
-  'wind-raised': 'wind below 0.5 m/s, raised to it (FAO-56 p. 63)',
-  'elevation-assumed': 'elevation not known, taken as sea level (our assumption)',
-});
+/** Where FAO-56 has the rule of each estimate; undefined where it has none and the kit assumes. */
+export const WEATHER_ESTIMATES: Readonly<Record<WeatherEstimate, { readonly source: string | undefined }>> =
+  Object.freeze({
+    'vapour-pressure-from-max-humidity': { source: 'FAO-56 eq. 18' },
+    'vapour-pressure-from-mean-humidity': { source: 'FAO-56 eq. 19' },
+    'vapour-pressure-from-min-temperature': { source: 'FAO-56 eq. 48' },
+    'radiation-from-sunshine': { source: 'FAO-56 eq. 35' },
+    'radiation-from-temperature': { source: 'FAO-56 eq. 50' },
+    'wind-from-height': { source: 'FAO-56 eq. 47' },
+    'wind-assumed': { source: 'FAO-56 p. 63' },
+    'wind-raised': { source: 'FAO-56 p. 63' },
+    'elevation-assumed': { source: undefined },
+  });

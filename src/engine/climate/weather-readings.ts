@@ -61,13 +61,19 @@ export function isComplete(readings: WeatherReadings): boolean {
   return missingReadings(readings).length === 0;
 }
 
-/** What Penman-Monteith would have to guess, in words. */
-export function missingReadings(readings: WeatherReadings): readonly string[] {
-  return [
-    ...(hasHumidity(readings) ? [] : ['humidity']),
-    ...(isRead(readings.windMs) ? [] : ['wind']),
-    ...(hasRadiation(readings) ? [] : ['radiation or sunshine']),
-  ];
+/** What Penman-Monteith wants beside the temperatures. */
+const WANTED = {
+  humidity: hasHumidity,
+  wind: ({ windMs }) => isRead(windMs),
+  /** Or hours of sunshine. */
+  radiation: hasRadiation,
+} as const satisfies Record<string, (readings: WeatherReadings) => boolean>;
+
+export type MissingReading = keyof typeof WANTED;
+
+/** What Penman-Monteith would have to guess. */
+export function missingReadings(readings: WeatherReadings): readonly MissingReading[] {
+  return (Object.keys(WANTED) as MissingReading[]).filter((reading) => !WANTED[reading](readings));
 }
 
 /** The site's wind height, or the standard 2 m. */

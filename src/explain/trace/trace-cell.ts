@@ -3,8 +3,8 @@ import { weekSpan } from './day-span.ts';
 import { tracePlanting } from './planting/trace-planting.ts';
 import { traceGarden } from './trace-garden.ts';
 import type { TraceStep } from './trace-step.ts';
-import { rainSteps } from './weather/rain-steps.ts';
-import { referenceEtSteps } from './weather/reference-et-steps.ts';
+import { rainSteps } from './weather/rain.ts';
+import { referenceEtSteps } from './weather/reference-et.ts';
 import { traceZone } from './zone/trace-zone.ts';
 
 /**

@@ -1,28 +1,49 @@
-/** One step of the answer to "why is this number so?", ready to be read and to be worked again by hand. */
+/** One step of the answer to "why is this number so?", ready to be described in words and to be worked again by hand. */
+import type { DayNumber } from '../../engine/calendar.ts';
 import type { Quantity } from '../../engine/units.ts';
+import type { LabelKinds } from './label-kinds.ts';
+import type { SourceNotes } from './source-notes.ts';
+import type { StepKinds } from './step-kinds.ts';
+import type { TraceCodes } from './trace-codes.ts';
 
-export interface TraceValue {
-  readonly label: string;
-  /** In the engine's unit where `quantity` is given; a word where there is no number. */
-  readonly value: number | string;
-  /** Kind of quantity, by which a view shows the value in the plan's unit. */
-  readonly quantity?: Quantity;
-  /** Unit of a number that is the same in every unit system: `minutes`, `days`, `%`. */
-  readonly unit?: string;
-  /** Decimals that are worth showing of a number without a quantity; left to the view where absent. */
-  readonly digits?: number;
-}
+/** A row of a table of kinds: its id, and what it is about. */
+export type OneOf<Kinds, Id extends keyof Kinds = keyof Kinds> = {
+  readonly [Key in Id]: { readonly id: Key } & Kinds[Key];
+}[Id];
 
-export interface TraceStep {
-  /** Kind of step, one of a kind within a trace; `application-rate` may be the anchor of a link. */
-  readonly id: string;
-  readonly title: string;
-  /** One plain sentence for a gardener; no number in it needs a unit. */
-  readonly says: string;
-  /** How the result follows from the inputs, in the words and symbols of the inputs' labels. */
-  readonly formula: string;
-  /** Where the formula comes from, with its equation number; a choice of this kit is said to be one. */
-  readonly source: string;
+/** What a value is: `{ id: 'raw', day: 20_000 }`. */
+export type TraceLabel = OneOf<LabelKinds>;
+
+/** Units that are the same in every unit system; `share` is a share of 1, `date` a day of the calendar. */
+export type TraceUnit = 'minutes' | 'days' | 'share' | 'date' | 'kPa' | 'MJ/m²/d';
+
+/** A figure of a step. */
+export type TraceFigure =
+  /** In the engine's unit for the quantity, by which a view shows it in the plan's unit. */
+  | { readonly value: number; readonly quantity: Quantity }
+  /** Without a unit where that is left out; `digits` are the decimals that are worth showing. */
+  | { readonly value: number; readonly unit?: TraceUnit; readonly digits: number }
+  /** Days of one week. */
+  | { readonly value: readonly DayNumber[]; readonly unit: 'weekdays' }
+  | CodedFigure;
+
+/** What is no number: one code, or several, of a list of codes. */
+export type CodedFigure = {
+  readonly [List in keyof TraceCodes]: {
+    readonly value: TraceCodes[List] | readonly TraceCodes[List][];
+    readonly codes: List;
+  };
+}[keyof TraceCodes];
+
+export type TraceValue = TraceFigure & { readonly label: TraceLabel };
+
+/** A publication, as every language cites it, or a note that a language puts in words. */
+export type TraceSource = string | OneOf<SourceNotes>;
+
+/** The kind of step with what tells it from others of its kind in one trace, and how its result follows from its inputs. */
+export type TraceStep = OneOf<StepKinds> & {
+  /** Where the formula comes from, with its equation number; a choice of Runnel's own is said to be one. */
+  readonly source: readonly TraceSource[];
   readonly inputs: readonly TraceValue[];
-  readonly result: TraceValue;
-}
+  readonly result: TraceFigure;
+};

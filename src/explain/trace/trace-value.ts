@@ -1,45 +1,59 @@
-/** Labelled values of a step, each kind with its quantity or its unit. */
-import type { TraceValue } from './trace-step.ts';
+/** Figures of a step, each kind with its quantity, its unit or its list of codes, and what labels them. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { LabelKinds } from './label-kinds.ts';
+import type { TraceCodes } from './trace-codes.ts';
+import type { CodedFigure, OneOf, TraceFigure, TraceLabel, TraceValue } from './trace-step.ts';
+
+/** Labels that name nothing besides: their id is enough. */
+type PlainLabel = { [Id in keyof LabelKinds]: object extends LabelKinds[Id] ? Id : never }[keyof LabelKinds];
+
+export function input(label: TraceLabel | PlainLabel, figure: TraceFigure): TraceValue {
+  const id: TraceLabel = typeof label === 'string' ? plain(label) : label;
+  return { label: id, ...figure };
+}
+
+const plain = <Id extends PlainLabel>(id: Id): OneOf<LabelKinds> => ({ id }) as OneOf<LabelKinds>;
 
 /** mm. */
-export const depth = (label: string, value: number): TraceValue => ({ label, value, quantity: 'depth' });
+export const depth = (value: number): TraceFigure => ({ value, quantity: 'depth' });
 
 /** mm/h. */
-export const rate = (label: string, value: number): TraceValue => ({ label, value, quantity: 'rate' });
+export const rate = (value: number): TraceFigure => ({ value, quantity: 'rate' });
 
 /** L. */
-export const volume = (label: string, value: number): TraceValue => ({ label, value, quantity: 'volume' });
+export const volume = (value: number): TraceFigure => ({ value, quantity: 'volume' });
 
 /** L/min. */
-export const flow = (label: string, value: number): TraceValue => ({ label, value, quantity: 'supplyFlow' });
+export const flow = (value: number): TraceFigure => ({ value, quantity: 'supplyFlow' });
 
 /** m2. */
-export const area = (label: string, value: number): TraceValue => ({ label, value, quantity: 'area' });
+export const area = (value: number): TraceFigure => ({ value, quantity: 'area' });
 
 /** °C. */
-export const temperature = (label: string, value: number): TraceValue => ({ label, value, quantity: 'temperature' });
+export const temperature = (value: number): TraceFigure => ({ value, quantity: 'temperature' });
 
-export const minutes = (label: string, value: number): TraceValue => ({ label, value, unit: 'minutes', digits: 1 });
+export const minutes = (value: number): TraceFigure => ({ value, unit: 'minutes', digits: 1 });
 
-export const days = (label: string, value: number): TraceValue => ({
-  label,
-  value,
-  unit: value === 1 ? 'day' : 'days',
-  digits: 0,
-});
+export const days = (value: number): TraceFigure => ({ value, unit: 'days', digits: 0 });
 
 /** A bare whole number. */
-export const count = (label: string, value: number): TraceValue => ({ label, value, digits: 0 });
+export const count = (value: number): TraceFigure => ({ value, digits: 0 });
 
-/** A number without unit: a coefficient, a share. */
-export const factor = (label: string, value: number): TraceValue => ({ label, value, digits: 3 });
+/** A number without unit: a coefficient, a factor. */
+export const factor = (value: number): TraceFigure => ({ value, digits: 3 });
 
-/** A share of 1, shown in per cent. */
-export const percent = (label: string, share: number): TraceValue => ({
-  label,
-  value: 100 * share,
-  unit: '%',
-  digits: 0,
-});
+/** A share of 1, shown as a percentage. */
+export const share = (value: number): TraceFigure => ({ value, unit: 'share', digits: 0 });
 
-export const words = (label: string, value: string): TraceValue => ({ label, value });
+export const date = (value: DayNumber): TraceFigure => ({ value, unit: 'date', digits: 0 });
+
+/** Days of one week. */
+export const weekdays = (value: readonly DayNumber[]): TraceFigure => ({ value, unit: 'weekdays' });
+
+/** One code of a list, or several. */
+export function code<List extends keyof TraceCodes>(
+  codes: List,
+  value: TraceCodes[List] | readonly TraceCodes[List][],
+): TraceFigure {
+  return { codes, value } as CodedFigure;
+}

@@ -1,5 +1,5 @@
 /** Days, weeks and months of a plan in the reader's locale. A plan's days have no time and no zone: they are read in UTC. */
-import type { DayNumber } from '../../engine/calendar.ts';
+import { type DayNumber, dayNumberOf } from '../../engine/calendar.ts';
 import { datesWords } from '../en/dates.ts';
 import type { Reader } from '../reader.ts';
 
@@ -11,6 +11,8 @@ const STYLES = {
   full: { day: 'numeric', month: 'long', year: 'numeric' },
   month: { month: 'short' },
   monthOfYear: { month: 'short', year: 'numeric' },
+  monthName: { month: 'long' },
+  weekday: { weekday: 'long' },
 } as const satisfies Record<string, Intl.DateTimeFormatOptions>;
 
 export type DateStyle = keyof typeof STYLES;
@@ -25,6 +27,11 @@ export function formatDay(day: DayNumber, locale: string, style: DateStyle = 'lo
 /** A week's name, by its first day: `week of June 7`. */
 export function formatWeekOf(firstDay: DayNumber, { language, locale }: Reader): string {
   return datesWords(language).weekOf(formatDay(firstDay, locale));
+}
+
+/** A month by its number, 0 is January: `July`. */
+export function formatMonth(month: number, locale: string): string {
+  return formatDay(dayNumberOf({ year: 1970, month, dayOfMonth: 1 }), locale, 'monthName');
 }
 
 /** A week's days: `5–11 Jul`, `28 Jun – 4 Jul`. */

@@ -3,7 +3,7 @@ import type { DayNumber } from '../../engine/calendar.ts';
 import type { Quantity } from '../../engine/units.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
-import { type DateStyle, formatDay, formatDays, formatWeek, formatWeekOf } from './dates.ts';
+import { type DateStyle, formatDay, formatDays, formatMonth, formatWeek, formatWeekOf } from './dates.ts';
 import { formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
@@ -38,6 +38,10 @@ export interface Format {
   /** `45 minutes`: spelled out, for what is read aloud. */
   spelledMinutes(minutes: number): string;
   day(day: DayNumber, style?: DateStyle): string;
+  /** Within one week its name tells which day is meant: `Tuesday`. */
+  weekday(day: DayNumber): string;
+  /** 0 is January. */
+  month(month: number): string;
   /** A week by its first day: `week of June 7`, wherever a week has a name. */
   weekOf(firstDay: DayNumber): string;
   /** A week's days: `7–13 Jun`. */
@@ -77,6 +81,8 @@ function bound(reader: Reader): Format {
     minuteCount: (minutes) => formatMinuteCount(minutes, locale),
     spelledMinutes: (minutes) => formatSpelledMinutes(minutes, locale),
     day: (day, style) => formatDay(day, locale, style),
+    weekday: (day) => formatDay(day, locale, 'weekday'),
+    month: (month) => formatMonth(month, locale),
     weekOf: (firstDay) => formatWeekOf(firstDay, reader),
     week: (firstDay) => formatWeek(firstDay, locale),
     days: (first, last, style) => formatDays(first, last, locale, style),

@@ -4,6 +4,8 @@ import '../../../src/elements/trace/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelTrace } from '../../../src/elements/trace/runnel-trace.ts';
 import { traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import { describeStep } from '../../../src/language/describe-step.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 
@@ -44,11 +46,17 @@ describe('runnel-trace', () => {
     if (season === undefined) throw new Error('there is no season');
     const steps = traceCell(season, { zoneId: 'beds', week: 13 });
     expect(stepsOf(parts.trace)).to.have.length(steps.length);
-    for (const [place, step] of steps.entries()) {
-      const shownStep = plain(stepsOf(parts.trace)[place]?.textContent);
-      for (const words of [step.title, step.says, step.formula, step.source]) {
-        expect(shownStep).to.contain(plain(words));
-      }
+    const reader = readerFor('en-GB', 'us');
+    for (const [order, step] of steps.entries()) {
+      const item = stepsOf(parts.trace)[order];
+      const { title, says, formula, source, result, inputs } = describeStep(step, reader);
+      expect(textIn(item, '.title')).to.equal(plain(title));
+      expect(textIn(item, '.says')).to.equal(plain(says));
+      expect(textIn(item, '.result')).to.equal(plain(result));
+      expect(textIn(item, '.working')).to.contain(plain(formula)).and.to.contain(plain(source));
+      expect([...(item?.querySelectorAll('dt, dd') ?? [])].map(({ textContent }) => plain(textContent))).to.deep.equal(
+        inputs.flatMap(({ label, value }) => [plain(label), plain(value)]),
+      );
     }
   });
 
@@ -58,12 +66,12 @@ describe('runnel-trace', () => {
     // The total of that week is entered by hand.
     expect(textOf(parts.trace, 'h2')).to.equal('Why 0.30 in of rain?');
     expect(stepsOf(parts.trace).map((step) => textIn(step, '.title'))).to.deep.equal([
-      'Observed total of the week: rain',
+      'Measured rain of the week',
       'Rain',
     ]);
     await select(parts, { weather: 'eto', week: 4 });
     expect(textOf(parts.trace, 'h2')).to.match(/^Why \d\.\d\d in of reference ET\?$/);
-    expect(textIn(stepsOf(parts.trace).at(-1), '.title')).to.equal('Reference evapotranspiration');
+    expect(textIn(stepsOf(parts.trace).at(-1), '.title')).to.equal('Reference evapotranspiration (ETo)');
   });
 
   it('folds how a step is worked out beneath its sentence', async () => {

@@ -43,9 +43,9 @@ describe('a planting without a line', () => {
     const season = week({ kind: 'thirstiest' });
     expect(noticesOf(season).filter(({ plantingId }) => plantingId === 'new')).toMatchObject([{ kind: 'no-line' }]);
     const wanted = traceCell(season, { zoneId: 'zone', week: 0 }).find(({ id }) => id === 'zone-minutes');
-    expect(wanted?.inputs.map(({ label, value }) => [label, value])).toEqual([
-      ['New bed', 'has no line that brings water'],
-      ['Bed', expect.closeTo(109.375, 9)],
+    expect(wanted?.inputs).toMatchObject([
+      { label: { id: 'planting', name: 'New bed' }, codes: 'exclusion', value: 'no-line' },
+      { label: { id: 'planting', name: 'Bed' }, value: expect.closeTo(109.375, 9) },
     ]);
   });
 });

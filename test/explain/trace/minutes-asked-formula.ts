@@ -2,19 +2,25 @@
 import { type StepInputs, total } from './step-inputs.ts';
 
 export function minutesAsked(given: StepInputs): number | string {
-  if (given.has('Net application rate on its watering days')) return 'no run is long enough';
-  if (given.has('Net need')) return given.num('Net need') === 0 ? 0 : Number.NaN;
-  return given.has('Total available water TAW') ? byTrial(given) : byDivision(given);
+  switch (given.variant) {
+    case 'no-line':
+      return given.num('need') > 0 && given.num('rate-on-watering-days') === 0 ? 'no-run-is-enough' : Number.NaN;
+    case 'nothing':
+      return given.num('need') === 0 ? 0 : Number.NaN;
+    case 'trial':
+      return byTrial(given);
+    default:
+      return byDivision(given);
+  }
 }
 
 function byDivision(given: StepInputs): number {
-  const start = total(given.starting('Depletion at the start of ').values());
-  const demand = total(given.starting('Demand, ').values());
-  const rain = total(given.starting('Rain that soaks in, ').values());
-  const days = given.starting('Watering days');
-  const rates = given.starting('Net application rate');
+  const lacking =
+    given.num('day-depletion-start') + given.num('demand-between') - given.num('rain-between') - given.num('goal');
+  const days = given.by('watering-days', 'line');
+  const rates = given.by('net-rate', 'line');
   const gain = total([...rates].map(([line, rate]) => rate * (days.get(line) ?? Number.NaN)));
-  return Math.max(0, (60 * (start + demand - rain - goalOf(given))) / gain);
+  return Math.max(0, (60 * lacking) / gain);
 }
 
 interface Day {
@@ -25,21 +31,21 @@ interface Day {
   readonly gain: number;
 }
 
-const goalOf = (given: StepInputs) => total(given.starting('Depletion to reach by the end of ').values());
-
 function byTrial(given: StepInputs): number {
-  const names = [...given.ending(', ETc').keys()];
-  const days = names.map(
-    (name): Day => ({
-      etc: given.num(`${name}, ETc`),
-      rain: given.num(`${name}, rain that soaks in`),
-      raw: given.num(`${name}, RAW`),
-      gain: given.numOr(`${name}, net application rate`, 0) / 60,
+  const rain = given.by('day-rain-soaked', 'day');
+  const raw = given.by('day-readily-available', 'day');
+  const rates = given.by('day-net-rate', 'day');
+  const days = [...given.by('day-demand', 'day')].map(
+    ([day, etc]): Day => ({
+      etc,
+      rain: rain.get(day) ?? Number.NaN,
+      raw: raw.get(day) ?? Number.NaN,
+      gain: (rates.get(day) ?? 0) / 60,
     }),
   );
-  const start = given.num('Depletion at the week’s start');
-  const taw = given.num('Total available water TAW');
-  const goal = goalOf(given);
+  const start = given.num('depletion-start');
+  const taw = given.num('available-water');
+  const goal = given.num('goal');
   let enough = 0;
   for (let from = 0; from < days.length; from++) {
     const rest = days.slice(from);

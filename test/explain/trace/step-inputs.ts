@@ -1,58 +1,82 @@
-/** Reads a step's inputs by label, as a person with a calculator would. */
-import type { TraceStep } from '../../../src/explain/trace/trace-step.ts';
+/** Reads a step's inputs by the ids of their labels, as a person with a calculator would by the labels. */
+import type { LabelKinds } from '../../../src/explain/trace/label-kinds.ts';
+import type { StepId } from '../../../src/explain/trace/step-kinds.ts';
+import type { TraceLabel, TraceStep, TraceValue } from '../../../src/explain/trace/trace-step.ts';
+
+export type LabelId = keyof LabelKinds;
+
+/** What labels of one id are told apart by. */
+export type About = 'day' | 'month' | 'line' | 'name' | 'openDays';
 
 export interface StepInputs {
   readonly step: TraceStep;
-  /** The number under a label; fails where there is none. */
-  num(label: string): number;
-  /** The number under a label, or else another. */
-  numOr(label: string, other: number): number;
-  word(label: string): string | undefined;
-  has(label: string): boolean;
+  /** Empty where the step has one formula. */
+  readonly variant: string;
+  /** The only number with a label of this id; fails where there is none, or more. */
+  num(id: LabelId): number;
+  /** The same, or else another where there is none. */
+  numOr(id: LabelId, other: number): number;
+  /** The only value of this id that is a code. */
+  code(id: LabelId): string | undefined;
+  has(id: LabelId): boolean;
   /** All numbers, in order. */
   numbers(): readonly number[];
-  /** Number by the rest of the label, of labels that end so: `Monday` of `Monday, ETc`. */
-  ending(end: string): ReadonlyMap<string, number>;
-  /** Number by the rest of the label, of labels that start so. */
-  starting(start: string): ReadonlyMap<string, number>;
+  /** All numbers of this id by what their labels name: the day of `{ id: 'day-eto', day }`. */
+  by(id: LabelId, about: About): ReadonlyMap<unknown, number>;
+  /** Days of one week. */
+  days(id: LabelId): readonly number[];
 }
 
 export function inputsOf(step: TraceStep): StepInputs {
-  const byLabel = new Map(step.inputs.map(({ label, value }) => [label, value]));
-  if (byLabel.size !== step.inputs.length) throw new Error(`${step.id} has two inputs of one label`);
-  const numbers = [...byLabel].filter((entry): entry is [string, number] => typeof entry[1] === 'number');
-  const numOr = (label: string, other: number) => {
-    const value = byLabel.get(label);
+  const byId = groupedById(step);
+  const of = (id: LabelId): readonly TraceValue[] => byId.get(id) ?? [];
+  const only = (id: LabelId): TraceValue['value'] | undefined => {
+    const [first, ...others] = of(id);
+    if (others.length > 0) throw new Error(`${step.id} has several inputs “${id}”`);
+    return first?.value;
+  };
+  const numOr = (id: LabelId, other: number) => {
+    const value = only(id);
     return typeof value === 'number' ? value : other;
   };
   return {
     step,
+    variant: 'variant' in step ? step.variant : '',
     numOr,
-    num: (label) => {
-      const value = byLabel.get(label);
-      if (typeof value !== 'number') throw new Error(`${step.id} has no number “${label}”`);
+    num: (id) => {
+      const value = only(id);
+      if (typeof value !== 'number') throw new Error(`${step.id} has no number “${id}”`);
       return value;
     },
-    word: (label) => {
-      const value = byLabel.get(label);
+    code: (id) => {
+      const value = only(id);
       return typeof value === 'string' ? value : undefined;
     },
-    has: (label) => byLabel.has(label),
-    numbers: () => numbers.map(([, value]) => value),
-    ending: (end) =>
-      new Map(
-        numbers.filter(([label]) => label.endsWith(end)).map(([label, value]) => [label.slice(0, -end.length), value]),
-      ),
-    starting: (start) =>
-      new Map(
-        numbers
-          .filter(([label]) => label.startsWith(start))
-          .map(([label, value]) => [label.slice(start.length), value]),
-      ),
+    has: (id) => byId.has(id),
+    numbers: () => step.inputs.map(({ value }) => value).filter((value) => typeof value === 'number'),
+    by: (id, about) => {
+      const numbers = of(id).filter(({ value }) => typeof value === 'number');
+      const named = new Map(numbers.map(({ label, value }) => [aboutOf(label, about), Number(value)]));
+      if (named.size !== numbers.length) throw new Error(`${step.id} has two inputs “${id}” of one ${about}`);
+      return named;
+    },
+    days: (id) => of(id).flatMap((input) => ('unit' in input && input.unit === 'weekdays' ? input.value : [])),
   };
 }
 
+const aboutOf = (label: TraceLabel, about: About): unknown => (label as Partial<Record<About, unknown>>)[about];
+
+function groupedById({ inputs }: TraceStep): ReadonlyMap<string, readonly TraceValue[]> {
+  const byId = new Map<string, TraceValue[]>();
+  for (const input of inputs) {
+    const all = byId.get(input.label.id);
+    if (all === undefined) byId.set(input.label.id, [input]);
+    else all.push(input);
+  }
+  return byId;
+}
+
 export type Formula = (given: StepInputs) => number | string;
-export type Formulas = Readonly<Record<string, Formula>>;
+export type Formulas = Readonly<Partial<Record<StepId, Formula>>>;
 
 export const total = (numbers: Iterable<number>): number => [...numbers].reduce((sum, number) => sum + number, 0);

@@ -19,7 +19,10 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenSite, ObservedDay } from '../../../src/engine/garden.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
+import type { Quantity } from '../../../src/engine/units.ts';
+import type { StepId } from '../../../src/explain/trace/step-kinds.ts';
 import { type CellPlace, traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import type { TraceStep } from '../../../src/explain/trace/trace-step.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 const season = runSeason(plainGarden());
@@ -28,7 +31,7 @@ const stepsOf = (place: CellPlace) => new Map(traceCell(season, place).map((step
 describe('the trace of a planting', () => {
   const steps = stepsOf({ zoneId: 'zone', plantingId: 'bed', week: 0 });
 
-  it.each([
+  it.each<[StepId, number, Quantity | undefined]>([
     ['reference-et', 35, 'depth'],
     ['landscape-coefficient', 0.5, undefined],
     ['demand', 17.5, 'depth'],
@@ -48,7 +51,7 @@ describe('the trace of a planting', () => {
     ['minutes-open', 220, undefined],
     ['irrigation-gross', 22, 'depth'],
     ['irrigation-net', 17.6, 'depth'],
-    ['need-met', (100 * 17.6) / 17.5, undefined],
+    ['need-met', 17.6 / 17.5, undefined],
     ['short-days', 0, undefined],
     ['used', 17.5, 'depth'],
     ['irrigation-drained', 0.1, 'depth'],
@@ -61,7 +64,7 @@ describe('the trace of a planting', () => {
   ])('%s is %d', (id, value, quantity) => {
     const { result } = steps.get(id) ?? { result: undefined };
     expect(result?.value).toBeCloseTo(value, 9);
-    expect(result?.quantity).toBe(quantity);
+    expect(result !== undefined && 'quantity' in result ? result.quantity : undefined).toBe(quantity);
   });
 
   it('is met', () => {
@@ -69,22 +72,22 @@ describe('the trace of a planting', () => {
   });
 
   it('goes from the weather to the state', () => {
-    const order = ['reference-et', 'demand', 'rain', 'need', 'minutes-asked', 'litres', 'state'];
+    const order: readonly StepId[] = ['reference-et', 'demand', 'rain', 'need', 'minutes-asked', 'litres', 'state'];
     expect([...steps.keys()].filter((id) => order.includes(id))).toEqual(order);
   });
 
   it('names the climate’s own source, the method of the rain and the equations', () => {
-    expect(steps.get('reference-et')?.source).toContain('invented');
-    expect(steps.get('effective-rain')?.source).toContain('TR-21');
-    expect(steps.get('available-water')?.source).toBe('FAO-56 eq. 82');
-    expect(steps.get('short-days')?.source).toBe('FAO-56 eq. 84');
+    expect(steps.get('reference-et')?.source).toEqual([{ id: 'normals', text: season.garden.site.climate.source }]);
+    expect(steps.get('effective-rain')?.source[0]).toContain('TR-21');
+    expect(steps.get('available-water')?.source).toEqual(['FAO-56 eq. 82']);
+    expect(steps.get('short-days')?.source).toEqual(['FAO-56 eq. 84']);
   });
 });
 
 describe('the trace of a zone', () => {
   const steps = stepsOf({ zoneId: 'zone', week: 0 });
 
-  it.each([
+  it.each<[StepId, number]>([
     ['zone-minutes', 109.375],
     ['minutes-per-day', 110],
     ['cycles', 1],
@@ -101,15 +104,18 @@ describe('the trace of a zone', () => {
 
   it('adds the weeks before to this one', () => {
     expect(stepsOf({ zoneId: 'zone', week: 3 }).get('cumulative-demand')?.inputs).toMatchObject([
-      { label: 'The weeks before', value: 525 },
-      { label: 'This week', value: 175 },
+      { label: { id: 'weeks-before' }, value: 525 },
+      { label: { id: 'this-week' }, value: 175 },
     ]);
   });
 
   it('tells plantings of one name apart', () => {
     const twins = runSeason(plainGarden([plainZone({ plantings: [plainPlanting(), plainPlanting({ id: 'bed-2' })] })]));
     const [litres] = traceCell(twins, { zoneId: 'zone', week: 0 }).filter(({ id }) => id === 'litres');
-    expect(litres?.inputs.map(({ label }) => label)).toEqual(['Bed (bed)', 'Bed (bed-2)']);
+    expect(litres?.inputs.map(({ label }) => label)).toEqual([
+      { id: 'planting', name: 'Bed (bed)' },
+      { id: 'planting', name: 'Bed (bed-2)' },
+    ]);
   });
 });
 
@@ -119,7 +125,10 @@ describe('the trace of the garden', () => {
     const steps = new Map(traceCell(two, { week: 0 }).map((step) => [step.id, step]));
     expect(steps.get('litres')?.result.value).toBeCloseTo(440, 9);
     expect(steps.get('minutes')?.result.value).toBe(440);
-    expect(steps.get('litres')?.inputs.map(({ label }) => label)).toEqual(['Zone', 'Other']);
+    expect(steps.get('litres')?.inputs.map(({ label }) => label)).toEqual([
+      { id: 'zone', name: 'Zone' },
+      { id: 'zone', name: 'Other' },
+    ]);
   });
 });
 
@@ -133,24 +142,29 @@ describe('the trace of reference ET says of each day what it rests on', () => {
   const { site } = plainGarden();
   const stepsAt = (place: Partial<GardenSite>) => {
     const garden = plainGarden(undefined, { observed: { days, weeks: new Map() }, site: { ...site, ...place } });
-    return new Map(
-      traceCell(runSeason(garden), { zoneId: 'zone', plantingId: 'bed', week: 0 }).map((one) => [one.id, one]),
-    );
+    return traceCell(runSeason(garden), { zoneId: 'zone', plantingId: 'bed', week: 0 });
+  };
+  const ofDay = (steps: readonly TraceStep[], day: number) => {
+    const found = steps.find((step) => step.id === 'eto-day' && step.day === day);
+    if (found === undefined) throw new Error(`no step has the ETo of day ${day}`);
+    return found;
   };
 
   it('with little but temperatures: Hargreaves-Samani, and what it lacked', () => {
     const steps = stepsAt({});
-    expect(steps.get('reference-et')?.inputs.map(({ label }) => label)).toEqual([
-      '4 days from the normals',
-      '1 day as observed',
-      '1 day by Penman-Monteith',
-      '1 day by Hargreaves-Samani',
+    const [eto] = steps.filter(({ id }) => id === 'reference-et');
+    expect(eto?.inputs.map(({ label }) => label)).toEqual([
+      { id: 'eto-days', days: 4, method: 'normals' },
+      { id: 'eto-days', days: 1, method: 'observed' },
+      { id: 'eto-days', days: 1, method: 'penman-monteith' },
+      { id: 'eto-days', days: 1, method: 'hargreaves-samani' },
     ]);
-    expect(steps.get('eto-day:tuesday')?.source).toBe('FAO-56 eq. 6, 7, 8, 11, 12 and 13');
-    expect(steps.get('eto-day:wednesday')?.source).toContain('eq. 52');
-    expect(steps.get('eto-day:wednesday')?.inputs).toContainEqual({
-      label: 'Not known',
-      value: 'humidity, wind, radiation or sunshine',
+    expect(ofDay(steps, FIRST_DAY + 1).source).toEqual(['FAO-56 eq. 6–8, 11–13']);
+    expect(ofDay(steps, FIRST_DAY + 2).source[0]).toContain('52');
+    expect(ofDay(steps, FIRST_DAY + 2).inputs).toContainEqual({
+      label: { id: 'not-known' },
+      codes: 'reading',
+      value: ['humidity', 'wind', 'radiation'],
     });
   });
 
@@ -161,17 +175,17 @@ describe('the trace of reference ET says of each day what it rests on', () => {
       windHeightM: 10,
       setting: 'coastal',
     });
-    expect(steps.get('eto-day:tuesday')?.source.split('; ').slice(1)).toEqual([
-      'elevation not known, taken as sea level (our assumption)',
-      'wind taken down to 2 m from the height of the gauge (FAO-56 eq. 47)',
+    expect(ofDay(steps, FIRST_DAY + 1).source.slice(1)).toEqual([
+      { id: 'estimate', estimate: 'elevation-assumed' },
+      { id: 'estimate', estimate: 'wind-from-height', cite: 'FAO-56 eq. 47' },
     ]);
-    expect(steps.get('eto-day:wednesday')?.source.split('; ').slice(2)).toEqual([
-      'humidity from the lowest temperature, taken as the dew point (FAO-56 eq. 48)',
-      'wind not known, taken as 2 m/s (FAO-56 p. 63)',
-      'radiation from the range of temperature, at most a clear sky (FAO-56 eq. 50)',
+    expect(ofDay(steps, FIRST_DAY + 2).source.slice(2)).toEqual([
+      { id: 'estimate', estimate: 'vapour-pressure-from-min-temperature', cite: 'FAO-56 eq. 48' },
+      { id: 'estimate', estimate: 'wind-assumed', cite: 'FAO-56 p. 63' },
+      { id: 'estimate', estimate: 'radiation-from-temperature', cite: 'FAO-56 eq. 50' },
     ]);
     // FAO-56 eq. 47: 3 x 4.87 / ln(67.8 x 10 - 5.42) = 2.24.
-    const wind = steps.get('eto-day:tuesday')?.inputs.find(({ label }) => label === 'Wind at 2 m u2');
+    const wind = ofDay(steps, FIRST_DAY + 1).inputs.find(({ label }) => label.id === 'wind-2m');
     expect(wind?.value).toBeCloseTo(2.24, 2);
   });
 });

@@ -9,65 +9,67 @@ const goal: Formula = (given) =>
   Math.max(
     0,
     Math.min(
-      given.num('Depletion to come back to T') -
-        (given.num('Demand of the days after') - given.num('Rain of the days after')),
+      given.num('target') - (given.num('demand-after') - given.num('rain-after')),
       // None where no day comes after.
-      ...given.starting('Greatest from which none of the days after').values(),
+      given.numOr('greatest-before', Number.POSITIVE_INFINITY),
     ),
   );
 
 const need: Formula = (given) => {
-  if (given.word('Filled this week') === 'no' || given.word('Watering day in the ground') === 'none') return 0;
-  let depletion = given.num('Depletion at the week’s start');
-  for (const change of given.ending(', demand less rain').values()) depletion = Math.max(0, depletion + change);
-  return Math.max(0, depletion - total(given.starting('Depletion to reach by the end of ').values()));
+  if (given.code('filled') === 'no' || given.numOr('watering-days-in-ground', 1) === 0) return 0;
+  let depletion = given.num('depletion-start');
+  for (const change of given.by('day-change', 'day').values()) depletion = Math.max(0, depletion + change);
+  return Math.max(0, depletion - given.num('goal'));
 };
 
-const refill: Formula = (given) => {
-  const alone = total(given.ending(', if left alone').values());
-  return alone > total(given.starting('Readily available water RAW, ').values()) + ROUNDING_MM ? 'yes' : 'no';
-};
+const refill: Formula = (given) =>
+  given.num('depletion-left-alone') > given.num('readily-available-then') + ROUNDING_MM ? 'yes' : 'no';
 
 const openDays: Formula = (given) => {
-  if (given.numOr('Minutes a watering day of the zone', 1) === 0 || given.word('Water asked for') !== undefined)
-    return 0;
-  const all = given.num('Watering days of the week');
-  if (given.has('Of these in the ground')) return given.num('Of these in the ground');
-  if (given.has('Open days set by hand')) return Math.min(all, given.num('Open days set by hand'));
-  if (!given.has('Minutes a watering day of the zone')) return all;
-  const enough = [...given.ending(': depletion reached')].find(
-    ([open, reached]) => reached <= given.num(`${open}: depletion to reach`) + ROUNDING_MM,
+  if (given.numOr('zone-minutes-per-day', 1) === 0) return 0;
+  if (given.has('minutes-asked')) return given.code('minutes-asked') === undefined ? given.num('minutes-asked') : 0;
+  const all = given.num('week-watering-days');
+  if (given.has('of-these-in-ground')) return given.num('of-these-in-ground');
+  if (given.has('hand-set-days')) return Math.min(all, given.num('hand-set-days'));
+  if (!given.has('zone-minutes-per-day')) return all;
+  const goals = given.by('depletion-to-reach', 'openDays');
+  const enough = [...given.by('depletion-reached', 'openDays')].find(
+    ([open, reached]) => reached <= (goals.get(open) ?? Number.NaN) + ROUNDING_MM,
   );
-  return enough === undefined ? all : Number.parseInt(enough[0], 10);
+  return enough === undefined ? all : Number(enough[0]);
 };
 
 const gross: Formula = (given) => {
-  const open = given.starting('Open days');
-  const rates = given.starting('Application rate');
+  const open = given.by('open-days', 'line');
+  const rates = given.by('application-rate', 'line');
   const depthOfMinute = total([...rates].map(([line, rate]) => rate * (open.get(line) ?? Number.NaN))) / 60;
-  return given.num('Minutes a watering day of the zone') * depthOfMinute;
+  return given.num('zone-minutes-per-day') * depthOfMinute;
 };
 
 const shortDays: Formula = (given) => {
-  const raw = given.ending(', RAW');
-  return [...given.ending(', depletion Dr')].filter(
+  const raw = given.by('day-readily-available', 'day');
+  return [...given.by('day-depletion', 'day')].filter(
     ([day, depletion]) => depletion > (raw.get(day) ?? Number.NaN) + ROUNDING_MM,
   ).length;
 };
 
 const used: Formula = (given) => {
-  const keptBack = [...given.ending(', Ks')].map(([day, ks]) => {
-    const etc = given.num(`${day}, ETc`);
-    return etc - Math.min(ks * etc, given.numOr(`${day}, water there`, Number.POSITIVE_INFINITY));
+  const demand = given.by('day-demand', 'day');
+  const there = given.by('day-water-there', 'day');
+  const keptBack = [...given.by('day-stress', 'day')].map(([day, ks]) => {
+    const etc = demand.get(day) ?? Number.NaN;
+    return etc - Math.min(ks * etc, there.get(day) ?? Number.POSITIVE_INFINITY);
   });
-  return given.num('Demand ETc') - total(keptBack);
+  return given.num('demand') - total(keptBack);
 };
 
 function drained(given: StepInputs): { readonly rain: number; readonly irrigation: number } {
-  const days = [...given.ending(', depletion at the start')].map(([day, depletion]) => {
-    const irrigation = given.num(`${day}, irrigation`);
-    const brought = given.num(`${day}, rain that soaks in`) + irrigation;
-    const excess = Math.max(0, brought - given.num(`${day}, used`) - depletion);
+  const on = (id: 'day-irrigation' | 'day-rain-soaked' | 'day-used', day: unknown) =>
+    given.by(id, 'day').get(day) ?? Number.NaN;
+  const days = [...given.by('day-depletion-start', 'day')].map(([day, depletion]) => {
+    const irrigation = on('day-irrigation', day);
+    const brought = on('day-rain-soaked', day) + irrigation;
+    const excess = Math.max(0, brought - on('day-used', day) - depletion);
     return { irrigation: Math.min(irrigation, excess), rain: excess - Math.min(irrigation, excess) };
   });
   return { rain: total(days.map(({ rain }) => rain)), irrigation: total(days.map(({ irrigation }) => irrigation)) };
@@ -80,13 +82,12 @@ const difference: Formula = (given) => {
 };
 
 const state: Formula = (given) => {
-  if (given.word('Days in the ground') === 'none') return 'off';
-  const end = given.num('Depletion at the week’s end');
-  if (end > total(given.starting('Readily available water RAW, ').values()) + 0.05) return 'dry';
-  const aim = given.numOr('Depletion the week should end with', Number.POSITIVE_INFINITY);
-  if (given.num('Demand less water used') > 0.05 || end > aim + 0.05) return 'short';
-  const explained = given.num('What rounding to the timer’s step can bring too much');
-  return given.num('Irrigation drained') > explained + 0.05 ? 'over' : 'met';
+  if (given.numOr('ground-days', 1) === 0) return 'off';
+  const end = given.num('depletion-end');
+  if (end > given.num('day-readily-available') + 0.05) return 'dry';
+  const aim = given.numOr('end-goal', Number.POSITIVE_INFINITY);
+  if (given.num('unmet-demand') > 0.05 || end > aim + 0.05) return 'short';
+  return given.num('irrigation-drained') > given.num('rounding-excess') + 0.05 ? 'over' : 'met';
 };
 
 const volume: Formula = (given) => {
@@ -98,41 +99,39 @@ export const WATERING_FORMULAS: Formulas = {
   goal,
   need,
   'refill-due': refill,
-  'line-flow': (given) =>
-    given.word('Line') === 'none laid' ? 0 : (given.num('Emitters') * given.num('Flow of one emitter')) / 60,
-  'application-rate': (given) =>
-    (60 * total(given.starting('Flow of the line').values())) / given.num('Ground of the planting'),
-  'net-rate': (given) => (total(given.starting('Application rate').values()) * given.num('Efficiency')) / 100,
+  'line-flow': (given) => (given.variant === 'none' ? 0 : (given.num('emitters') * given.num('emitter-flow')) / 60),
+  'application-rate': (given) => (60 * given.num('line-flow')) / given.num('ground'),
+  'net-rate': (given) => given.num('application-rate') * given.num('efficiency'),
   'minutes-asked': minutesAsked,
   'open-days': openDays,
-  'minutes-open': (given) => given.num('Minutes a watering day of the zone') * given.num('Open days'),
+  'minutes-open': (given) => given.num('zone-minutes-per-day') * given.num('open-days'),
   'irrigation-gross': gross,
-  'irrigation-net': (given) => (given.num('Gross irrigation') * given.num('Efficiency')) / 100,
-  'need-met': (given) => (100 * given.num('Net irrigation')) / given.num('Net need'),
+  'irrigation-net': (given) => given.num('irrigation-gross') * given.num('efficiency'),
+  'need-met': (given) => given.num('irrigation-net') / given.num('need'),
   'short-days': shortDays,
   used,
   'irrigation-drained': (given) => drained(given).irrigation,
   'rain-drained': (given) => drained(given).rain,
   'depletion-end': (given) =>
-    given.num('Depletion at the week’s start') +
-    given.num('Water used') -
-    given.num('Effective rain') -
-    given.num('Net irrigation') +
-    given.num('Rain drained') +
-    given.num('Irrigation drained'),
+    given.num('depletion-start') +
+    given.num('used') -
+    given.num('effective-rain') -
+    given.num('irrigation-net') +
+    given.num('rain-drained') +
+    given.num('irrigation-drained'),
   'rain-stayed': difference,
   'irrigation-stayed': difference,
   lost: (given) =>
-    given.num('Rain') - given.num('Effective rain') + given.num('Gross irrigation') - given.num('Net irrigation'),
+    given.num('rain') - given.num('effective-rain') + given.num('irrigation-gross') - given.num('irrigation-net'),
   'storage-change': difference,
   closing: (given) =>
-    given.num('Rain') +
-    given.num('Gross irrigation') -
-    given.num('Water used') -
-    given.num('Rain drained') -
-    given.num('Irrigation drained') -
-    given.num('Lost') -
-    given.num('Change of stored water'),
+    given.num('rain') +
+    given.num('irrigation-gross') -
+    given.num('used') -
+    given.num('rain-drained') -
+    given.num('irrigation-drained') -
+    given.num('lost') -
+    given.num('storage-change'),
   litres: volume,
   'needed-litres': volume,
   'demand-litres': volume,

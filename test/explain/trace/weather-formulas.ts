@@ -1,28 +1,20 @@
 /** The weather's steps worked again from their inputs alone: FAO-56 eq. 6, 11, 13 and 52, and the curve of the normals. */
 import { type Formula, type Formulas, type StepInputs, total } from './step-inputs.ts';
 
-const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
-const MONTHS = [
-  ...['January', 'February', 'March', 'April', 'May', 'June', 'July'],
-  ...['August', 'September', 'October', 'November', 'December'],
-];
 const DAY_MS = 86_400_000;
 
 const sum: Formula = (given) => total(given.numbers());
 
 /** Each day is the integral of f over its part of the month, by the antiderivative of the printed polynomial. */
-const normals: Formula = (given) => {
-  const start = Date.parse(given.word('First day of the week') ?? '');
-  const wanted = (given.word('Days') ?? '').split(', ');
-  const days = [0, 1, 2, 3, 4, 5, 6].map((offset) => new Date(start + offset * DAY_MS));
-  return total(days.filter((day) => wanted.includes(WEEKDAYS[day.getUTCDay()] ?? '')).map((day) => dayOf(given, day)));
-};
+const normals: Formula = (given) =>
+  total(given.days('days-of-week').map((day) => dayOf(given, new Date(day * DAY_MS))));
 
 function dayOf(given: StepInputs, day: Date): number {
   const year = day.getUTCFullYear();
   const month = day.getUTCMonth();
   const length = lengthOf(year, month);
-  const mean = (other: number) => given.num(`${MONTHS[(other + 12) % 12]}, total`) / lengthOf(year, (other + 12) % 12);
+  const mean = (other: number) =>
+    (given.by('month-total', 'month').get((other + 12) % 12) ?? Number.NaN) / lengthOf(year, (other + 12) % 12);
   const meeting = (one: number, other: number) => Math.min((one + other) / 2, 2 * one, 2 * other);
   const a = meeting(mean(month - 1), mean(month));
   const b = meeting(mean(month), mean(month + 1));
@@ -35,25 +27,24 @@ function dayOf(given: StepInputs, day: Date): number {
 const lengthOf = (year: number, month: number) => new Date(Date.UTC(year, month + 1, 0)).getUTCDate();
 
 const weekTotal: Formula = (given) =>
-  (Math.max(0, given.num('Total of the week') - given.num('Days with their own figure')) /
-    given.num('Days that share')) *
-  given.num('Days counted here');
+  (Math.max(0, given.num('week-total') - given.num('own-figure-total')) / given.num('sharing-days')) *
+  given.num('counted-days');
 
 const fromWeather: Formula = (given) => {
-  const low = given.num('Lowest temperature Tmin');
-  const high = given.num('Highest temperature Tmax');
+  const low = given.num('min-temperature');
+  const high = given.num('max-temperature');
   const mean = (low + high) / 2;
-  const days = given.num('Days');
-  const sunlight = 'Sunlight above the air Ra, as water in a day';
+  const days = given.num('mean-days');
+  const sunlight = 'extraterrestrial-radiation';
   if (given.has(sunlight)) {
     return days * Math.max(0, 0.0023 * (mean + 17.8) * Math.sqrt(high - low) * given.num(sunlight));
   }
   const saturated = (celsius: number) => 0.6108 * Math.exp((17.27 * celsius) / (celsius + 237.3));
   const slope = (4098 * saturated(mean)) / (mean + 237.3) ** 2;
-  const gamma = 0.665e-3 * 101.3 * ((293 - 0.0065 * given.num('Elevation z')) / 293) ** 5.26;
-  const wind = given.num('Wind at 2 m u2');
-  const deficit = (saturated(low) + saturated(high)) / 2 - given.num('Vapour pressure ea');
-  const energy = given.num('Net radiation Rn') - given.num('Heat into the soil G');
+  const gamma = 0.665e-3 * 101.3 * ((293 - 0.0065 * given.num('elevation')) / 293) ** 5.26;
+  const wind = given.num('wind-2m');
+  const deficit = (saturated(low) + saturated(high)) / 2 - given.num('vapour-pressure');
+  const energy = given.num('net-radiation') - given.num('soil-heat');
   const above = 0.408 * slope * energy + gamma * (900 / (mean + 273)) * wind * deficit;
   return days * Math.max(0, above / (slope + gamma * (1 + 0.34 * wind)));
 };

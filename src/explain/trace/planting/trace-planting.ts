@@ -1,22 +1,30 @@
 /** All steps of a planting's week, in the order in which the water takes them. */
-import type { PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
+import { openMasks } from '../../../engine/season/open-days.ts';
+import {
+  type PlantingSeason,
+  type Season,
+  STATES,
+  type State,
+  type ZoneSeason,
+} from '../../../engine/season/season.ts';
+import { decideMinutes } from '../../../engine/season/week-minutes.ts';
+import { zoneFigure } from '../../../engine/season/zone-week.ts';
 import { weekSpan } from '../day-span.ts';
 import type { TraceStep } from '../trace-step.ts';
-import { rainSteps } from '../weather/rain-steps.ts';
-import { referenceEtSteps } from '../weather/reference-et-steps.ts';
-import { askedMinutesStep } from './asked-minutes-step.ts';
-import { balanceSteps } from './balance-steps.ts';
-import { closingSteps } from './closing-steps.ts';
-import { coefficientSteps } from './coefficient-steps.ts';
-import { lineSteps } from './line-steps.ts';
-import { litresSteps } from './litres-steps.ts';
-import { needSteps } from './need-steps.ts';
-import { openDaysStep } from './open-days-step.ts';
-import { plantingCell } from './planting-cell.ts';
-import { rainCreditSteps } from './rain-credit-steps.ts';
-import { receivedSteps } from './received-steps.ts';
-import { soilSteps } from './soil-steps.ts';
-import { offStep, plantingStateStep } from './state-step.ts';
+import { code, days, depth, input } from '../trace-value.ts';
+import { rainSteps } from '../weather/rain.ts';
+import { referenceEtSteps } from '../weather/reference-et.ts';
+import { balanceSteps } from './balance.ts';
+import { coefficientSteps } from './coefficients.ts';
+import { effectiveRainSteps } from './effective-rain.ts';
+import { irrigationSteps } from './irrigation.ts';
+import { lineSteps } from './lines.ts';
+import { minutesAskedStep } from './minutes-asked.ts';
+import { needSteps } from './need.ts';
+import { openDaysStep } from './open-days.ts';
+import { type PlantingCell, plantingCell } from './planting-cell.ts';
+import { soilSteps } from './soil.ts';
+import { volumeSteps } from './volumes.ts';
 
 export function tracePlanting(
   season: Season,
@@ -32,16 +40,56 @@ export function tracePlanting(
     ...referenceEtSteps(season, cell.ground),
     ...coefficientSteps(cell),
     ...rainSteps(season, cell.ground),
-    ...rainCreditSteps(cell),
+    ...effectiveRainSteps(cell),
     ...soilSteps(cell),
     ...needSteps(cell),
     ...lineSteps(cell),
-    askedMinutesStep(cell),
+    minutesAskedStep(cell),
     openDaysStep(cell),
-    ...receivedSteps(cell),
+    ...irrigationSteps(cell),
     ...balanceSteps(cell),
-    ...closingSteps(cell),
-    ...litresSteps(cell),
-    plantingStateStep(cell),
+    ...volumeSteps(cell),
+    stateStep(cell),
   ];
+}
+
+function stateStep(cell: PlantingCell): TraceStep {
+  const { at, course, ground, days: daily, planting, dayOf } = cell;
+  const last = ground.end - 1;
+  const keeps = planting.watering === 'keep' && course.endGoalMm < Number.POSITIVE_INFINITY;
+  const state = STATES[at('state')] as State;
+  return {
+    id: 'state',
+    state,
+    variant: 'planting',
+    source: ['FAO-56 eq. 83, 84', { id: 'choice-state-names' }],
+    inputs: [
+      input('depletion-end', depth(at('depletionEndMm'))),
+      input({ id: 'day-readily-available', day: dayOf(last) }, depth(daily.demand.rawMm[last] as number)),
+      input('unmet-demand', depth(at('demandMm') - at('usedMm'))),
+      ...(keeps ? [input('end-goal', depth(course.endGoalMm))] : []),
+      input('irrigation-drained', depth(at('irrigationDrainedMm'))),
+      input('rounding-excess', depth(roundingMm(cell))),
+    ],
+    result: code('state', state),
+  };
+}
+
+function offStep(): TraceStep {
+  return {
+    id: 'state',
+    state: 'off',
+    variant: 'off',
+    source: [{ id: 'plan' }],
+    inputs: [input('ground-days', days(0))],
+    result: code('state', 'off'),
+  };
+}
+
+/** Net depth of the minutes that rounding may add, over the open days, by the line of the last day. */
+function roundingMm({ zone, zoneSeason, week, ground, days: daily, at }: PlantingCell): number {
+  const dayCount = openMasks(zone.wateringDays).length - 1;
+  const wanted = zoneFigure(zoneSeason, 'minutesWanted', week);
+  const { roundingMinutes } = decideMinutes(zone, zone.choices.get(week), wanted, dayCount);
+  return roundingMinutes * at('openDays') * (daily.netMmPerMinute[ground.end - 1] as number);
 }

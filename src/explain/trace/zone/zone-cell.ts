@@ -1,4 +1,4 @@
-/** One zone's week, laid open for its steps. */
+/** One zone's week with all that its steps read. */
 import { openMasks } from '../../../engine/season/open-days.ts';
 import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
@@ -18,18 +18,17 @@ export interface ZoneCell {
 }
 
 export interface ZoneMember {
-  /** Its name, with its id where another planting of the zone has the same. */
-  readonly label: string;
+  /** With its id where another planting of the zone has the same. */
+  readonly name: string;
   readonly own: PlantingSeason;
   at(field: PlantingField): number;
 }
 
 export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): ZoneCell {
   const { zone, plantings } = zoneSeason;
-  const names = zone.plantings.map(({ name }) => name);
   const members = plantings.map((own) => ({
     own,
-    label: labelOf(own, names),
+    name: distinctName(own.planting, zone.plantings),
     at: (field: PlantingField) => plantingFigure(own, field, week),
   }));
   return {
@@ -42,8 +41,14 @@ export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): 
   };
 }
 
-function labelOf({ planting: { id, name } }: PlantingSeason, names: readonly string[]): string {
-  return names.indexOf(name) === names.lastIndexOf(name) ? name : `${name} (${id})`;
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** A name, with its id where another of `all` has the same. */
+export function distinctName({ id, name }: Named, all: readonly Named[]): string {
+  return all.filter((other) => other.name === name).length > 1 ? `${name} (${id})` : name;
 }
 
 /** What a planting has to say in the zone's minutes, as in the season's run. */

@@ -1,0 +1,179 @@
+/** What the values of steps are, each with what its label names. `language/en/trace-labels.ts` has the labels. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
+import type { SoilTextureId } from '../../engine/soil/textures.data.ts';
+
+interface OfDay {
+  readonly day: DayNumber;
+}
+
+/** 0 is January. */
+interface OfMonth {
+  readonly month: number;
+}
+
+interface WeatherLabels {
+  readonly 'eto-days': { readonly days: number; readonly method: (typeof ETO_METHODS)[number] };
+  readonly 'rain-days': { readonly days: number; readonly origin: (typeof RAIN_ORIGINS)[number] };
+  readonly 'min-temperature': unknown;
+  readonly 'max-temperature': unknown;
+  readonly 'vapour-pressure': unknown;
+  readonly 'wind-2m': unknown;
+  readonly 'net-radiation': unknown;
+  readonly 'soil-heat': unknown;
+  readonly elevation: unknown;
+  readonly 'mean-days': unknown;
+  readonly 'not-known': unknown;
+  readonly 'extraterrestrial-radiation': unknown;
+  readonly 'month-total': OfMonth;
+  readonly 'week-start': unknown;
+  readonly 'days-of-week': unknown;
+  readonly 'week-total': unknown;
+  readonly 'own-figure-total': unknown;
+  readonly 'sharing-days': unknown;
+  readonly 'counted-days': unknown;
+}
+
+interface NeedLabels {
+  readonly 'plant-factor': { readonly plant: string };
+  readonly density: unknown;
+  readonly microclimate: unknown;
+  readonly 'growth-start': unknown;
+  readonly 'growth-day': unknown;
+  readonly 'growth-days-left': unknown;
+  readonly 'ground-days': unknown;
+  readonly 'stage-initial': unknown;
+  readonly 'stage-development': unknown;
+  readonly 'stage-mid': unknown;
+  readonly 'stage-late': unknown;
+  readonly 'kc-initial': unknown;
+  readonly 'kc-mid': unknown;
+  readonly 'kc-end': unknown;
+  readonly 'establishing-factor': unknown;
+  readonly 'establishing-days': unknown;
+  readonly coefficient: unknown;
+  readonly eto: unknown;
+  readonly 'day-coefficient': OfDay;
+  readonly 'day-eto': OfDay;
+  readonly 'month-rain': unknown;
+  readonly 'month-demand': unknown;
+  readonly 'usable-storage': unknown;
+  readonly 'counted-share': unknown;
+  readonly 'normal-rain': OfMonth;
+  readonly 'rain-share': OfMonth;
+  readonly 'day-rain': OfDay;
+  readonly 'week-rain': unknown;
+  readonly runoff: unknown;
+  readonly 'soil-available-water': { readonly texture: SoilTextureId };
+  readonly 'root-depth': unknown;
+  readonly 'available-water': unknown;
+  readonly 'allowed-depletion': unknown;
+  readonly 'day-demand': OfDay;
+  readonly 'day-readily-available': OfDay;
+  readonly 'start-share': unknown;
+  readonly 'target-share': unknown;
+  readonly 'depletion-before': { readonly week: number };
+  readonly 'depletion-start': unknown;
+  /** `nextWeek`: whether the day lies in the week after. */
+  readonly 'depletion-left-alone': OfDay & { readonly nextWeek: boolean };
+  readonly 'readily-available-then': OfDay & { readonly nextWeek: boolean };
+  readonly filled: unknown;
+  readonly target: unknown;
+  readonly 'demand-after': unknown;
+  readonly 'rain-after': unknown;
+  readonly 'greatest-before': unknown;
+  readonly 'day-change': OfDay;
+  readonly goal: OfDay;
+  readonly 'watering-days-in-ground': unknown;
+}
+
+interface MinutesLabels {
+  readonly line: unknown;
+  readonly emitters: unknown;
+  readonly 'emitter-flow': unknown;
+  readonly 'line-flow': OfLine;
+  readonly ground: unknown;
+  readonly 'application-rate': OfLine;
+  readonly 'net-rate': OfLine;
+  readonly efficiency: unknown;
+  readonly need: unknown;
+  readonly 'rate-on-watering-days': unknown;
+  readonly 'day-depletion-start': OfDay;
+  readonly 'demand-between': OfDay & { readonly lastDay: DayNumber };
+  readonly 'rain-between': OfDay & { readonly lastDay: DayNumber };
+  readonly 'watering-days': OfLine;
+  readonly 'day-rain-soaked': OfDay;
+  readonly 'day-net-rate': OfDay;
+  readonly 'zone-minutes-per-day': unknown;
+  readonly 'week-watering-days': unknown;
+  readonly 'hand-set-days': unknown;
+  readonly 'of-these-in-ground': unknown;
+  readonly 'minutes-asked': unknown;
+  readonly 'depletion-reached': { readonly openDays: number };
+  readonly 'depletion-to-reach': { readonly openDays: number };
+  readonly 'open-days': OfLine;
+  readonly 'irrigation-gross': unknown;
+  readonly 'irrigation-net': unknown;
+  /** Named in the reader's own words. */
+  readonly planting: Named;
+  readonly zone: Named;
+  readonly 'litres-of-a-minute': Named;
+  readonly origin: unknown;
+  readonly 'minutes-given': unknown;
+  readonly 'minutes-needed': unknown;
+  readonly 'timer-step': unknown;
+  readonly 'longest-cycle': unknown;
+  readonly 'minutes-per-day': unknown;
+}
+
+/** `line`: its number among the planting's, from 1, where the week has more than one. */
+interface OfLine {
+  readonly line?: number;
+}
+
+interface Named {
+  readonly name: string;
+}
+
+interface CheckLabels {
+  readonly 'day-depletion': OfDay;
+  readonly 'day-stress': OfDay;
+  readonly 'day-water-there': OfDay;
+  readonly 'day-used': OfDay;
+  readonly 'day-irrigation': OfDay;
+  readonly demand: unknown;
+  readonly used: unknown;
+  readonly 'effective-rain': unknown;
+  readonly rain: unknown;
+  readonly 'rain-drained': unknown;
+  readonly 'irrigation-drained': unknown;
+  readonly lost: unknown;
+  readonly 'storage-change': unknown;
+  readonly 'depletion-end': unknown;
+  readonly 'rain-stayed': unknown;
+  readonly 'irrigation-stayed': unknown;
+  readonly 'unmet-demand': unknown;
+  readonly 'end-goal': unknown;
+  readonly 'rounding-excess': unknown;
+  readonly litres: unknown;
+  readonly 'rain-litres': unknown;
+  readonly 'demand-litres': unknown;
+  readonly 'used-litres': unknown;
+  readonly 'rain-stayed-litres': unknown;
+  readonly 'irrigation-stayed-litres': unknown;
+  readonly 'drained-litres': unknown;
+  readonly 'lost-litres': unknown;
+  readonly 'storage-litres': unknown;
+  readonly 'needed-litres': unknown;
+  readonly 'ground-of-all': unknown;
+  readonly 'flow-of-all': unknown;
+  readonly 'rain-credit-litres': unknown;
+  readonly 'weeks-before': unknown;
+  readonly 'this-week': unknown;
+  readonly 'cumulative-storage': unknown;
+  readonly 'cumulative-demand': unknown;
+  readonly 'cumulative-used': unknown;
+}
+
+export interface LabelKinds extends WeatherLabels, NeedLabels, MinutesLabels, CheckLabels {}

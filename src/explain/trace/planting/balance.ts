@@ -1,0 +1,155 @@
+/** What the plants used, what drained, how dry the week left the soil, and that nothing is lost without a name. */
+import { isShort } from '../../../engine/soil/root-zone-day.ts';
+import type { TraceStep, TraceValue } from '../trace-step.ts';
+import { days, depth, factor, input } from '../trace-value.ts';
+import type { CourseDay, PlantingCell } from './planting-cell.ts';
+
+/** Differences below this are rounding. */
+const ROUNDING_MM = 1e-12;
+
+export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
+  return [
+    shortDaysStep(cell),
+    usedStep(cell),
+    drainedStep(cell, 'irrigation-drained', 'irrigationDrainedMm'),
+    drainedStep(cell, 'rain-drained', 'rainDrainedMm'),
+    endStep(cell),
+    ...accountSteps(cell),
+  ];
+}
+
+function shortDaysStep(cell: PlantingCell): TraceStep {
+  const { daily } = cell;
+  const short = daily.filter(({ startMm, rawMm }) => isShort(startMm, rawMm));
+  return {
+    id: 'short-days',
+    variant: short.length === 0 ? 'none' : 'some',
+    source: ['FAO-56 eq. 84'],
+    inputs: [
+      input('available-water', depth(cell.days.demand.tawMm)),
+      ...(short.length > 0 ? short : [driestOf(daily)]).flatMap(({ day, startMm, rawMm }) => [
+        input({ id: 'day-depletion', day }, depth(startMm)),
+        input({ id: 'day-readily-available', day }, depth(rawMm)),
+      ]),
+    ],
+    result: days(cell.at('shortDays')),
+  };
+}
+
+function driestOf(daily: readonly CourseDay[]): CourseDay {
+  return daily.reduce((driest, day) => (day.startMm - day.rawMm > driest.startMm - driest.rawMm ? day : driest));
+}
+
+function usedStep(cell: PlantingCell): TraceStep {
+  const short = cell.daily.filter(({ usedMm, etcMm }) => etcMm - usedMm > ROUNDING_MM);
+  return {
+    id: 'used',
+    source: ['FAO-56 eq. 84, 86'],
+    inputs: [input('demand', depth(cell.at('demandMm'))), ...short.flatMap(shortDayInputs)],
+    result: depth(cell.at('usedMm')),
+  };
+}
+
+function shortDayInputs({ day, ks, etcMm, ...soil }: CourseDay): readonly TraceValue[] {
+  const there = soil.tawMm - soil.startMm + soil.soakedMm + soil.irrigationMm;
+  return [
+    input({ id: 'day-stress', day }, factor(ks)),
+    input({ id: 'day-demand', day }, depth(etcMm)),
+    ...(there < ks * etcMm ? [input({ id: 'day-water-there', day }, depth(there))] : []),
+  ];
+}
+
+/** Day by day, where more came than the soil could hold. */
+function drainedStep(
+  { daily, at }: PlantingCell,
+  id: 'irrigation-drained' | 'rain-drained',
+  field: 'irrigationDrainedMm' | 'rainDrainedMm',
+): TraceStep {
+  const drained = daily.filter(({ drainedMm }) => drainedMm > ROUNDING_MM);
+  return {
+    id,
+    variant: drained.length === 0 ? 'none' : 'some',
+    source: ['FAO-56 eq. 88', { id: 'choice-irrigation-first' }],
+    inputs: drained.flatMap(({ day, startMm, usedMm, soakedMm, irrigationMm }) => [
+      input({ id: 'day-depletion-start', day }, depth(startMm)),
+      input({ id: 'day-used', day }, depth(usedMm)),
+      input({ id: 'day-rain-soaked', day }, depth(soakedMm)),
+      input({ id: 'day-irrigation', day }, depth(irrigationMm)),
+    ]),
+    result: depth(at(field)),
+  };
+}
+
+function endStep({ at }: PlantingCell): TraceStep {
+  return {
+    id: 'depletion-end',
+    source: ['FAO-56 eq. 85'],
+    inputs: [
+      input('depletion-start', depth(at('depletionStartMm'))),
+      input('used', depth(at('usedMm'))),
+      input('effective-rain', depth(at('rainSoakedMm'))),
+      input('irrigation-net', depth(at('irrigationNetMm'))),
+      input('rain-drained', depth(at('rainDrainedMm'))),
+      input('irrigation-drained', depth(at('irrigationDrainedMm'))),
+    ],
+    result: depth(at('depletionEndMm')),
+  };
+}
+
+/** Where the week's water went. */
+function accountSteps({ at }: PlantingCell): readonly TraceStep[] {
+  const effectiveRain = input('effective-rain', depth(at('rainSoakedMm')));
+  const net = input('irrigation-net', depth(at('irrigationNetMm')));
+  const rain = input('rain', depth(at('rainMm')));
+  const gross = input('irrigation-gross', depth(at('irrigationGrossMm')));
+  const rainDrained = input('rain-drained', depth(at('rainDrainedMm')));
+  const irrigationDrained = input('irrigation-drained', depth(at('irrigationDrainedMm')));
+  const lostMm = at('rainMm') - at('rainSoakedMm') + at('irrigationGrossMm') - at('irrigationNetMm');
+  const storedMm = at('depletionStartMm') - at('depletionEndMm');
+  const cameMm = at('rainMm') + at('irrigationGrossMm');
+  const wentMm = at('usedMm') + at('rainDrainedMm') + at('irrigationDrainedMm') + lostMm + storedMm;
+  return [
+    {
+      id: 'rain-stayed',
+      source: [{ id: 'definition' }],
+      inputs: [effectiveRain, rainDrained],
+      result: depth(at('rainSoakedMm') - at('rainDrainedMm')),
+    },
+    {
+      id: 'irrigation-stayed',
+      source: [{ id: 'definition' }],
+      inputs: [net, irrigationDrained],
+      result: depth(at('irrigationNetMm') - at('irrigationDrainedMm')),
+    },
+    {
+      id: 'lost',
+      source: [{ id: 'definition' }],
+      inputs: [rain, effectiveRain, gross, net],
+      result: depth(lostMm),
+    },
+    {
+      id: 'storage-change',
+      source: [{ id: 'definition' }],
+      inputs: [
+        input('depletion-start', depth(at('depletionStartMm'))),
+        input('depletion-end', depth(at('depletionEndMm'))),
+      ],
+      result: depth(storedMm),
+    },
+    {
+      id: 'closing',
+      variant: 'planting',
+      source: [{ id: 'conservation-of-water' }, 'FAO-56 eq. 85'],
+      inputs: [
+        rain,
+        gross,
+        input('used', depth(at('usedMm'))),
+        rainDrained,
+        irrigationDrained,
+        input('lost', depth(lostMm)),
+        input('storage-change', depth(storedMm)),
+      ],
+      result: depth(cameMm - wentMm),
+    },
+  ];
+}

@@ -1,0 +1,53 @@
+/** Sources that are no publication, or say more of one, each with what its note names. */
+import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
+
+interface Cited {
+  /** The publication. */
+  readonly cite: string;
+}
+
+export interface SourceNotes {
+  readonly definition: unknown;
+  readonly 'conservation-of-water': unknown;
+  readonly 'common-practice': unknown;
+  /** Of which the printed source was not at hand. */
+  readonly 'not-checked': Cited;
+  readonly plan: unknown;
+  /** A choice of Runnel's own; the others say of what. */
+  readonly choice: unknown;
+  readonly 'choice-normals-curve': unknown;
+  readonly 'choice-equal-days': unknown;
+  readonly 'choice-look-ahead': unknown;
+  readonly 'choice-week-end': unknown;
+  readonly 'choice-open-days': unknown;
+  readonly 'choice-irrigation-first': unknown;
+  readonly 'choice-state-names': unknown;
+  readonly observed: unknown;
+  readonly 'observed-week': unknown;
+  /** `text`: what the plan says of its normals' source. */
+  readonly normals: { readonly text: string };
+  /** What was estimated, and by which rule; Runnel's own where nothing is cited. */
+  readonly estimate: Partial<Cited> & { readonly estimate: WeatherEstimate };
+  /** `text`: what the table of plants says of the factor. */
+  readonly 'plant-factor': { readonly text: string };
+  readonly 'landscape-demand': Cited;
+  readonly 'establishing-factor': unknown;
+  readonly 'scs-simplified': Cited;
+  readonly 'rain-fraction': Cited;
+  readonly 'measured-days': Cited;
+  readonly 'start-depletion': Cited;
+  readonly 'target-depletion': Cited;
+  readonly 'solved-for-irrigation': Cited;
+  readonly 'efficiency-usual': Cited;
+  readonly 'efficiency-set': unknown;
+  /** From the distribution uniformity that the plan has. */
+  readonly 'efficiency-from-du': Cited;
+  /** From the emission uniformity that was computed along the lines. */
+  readonly 'efficiency-from-eu': Cited;
+  readonly 'zone-rule': unknown;
+  readonly 'rule-thirstiest': Cited;
+  readonly 'cycle-and-soak': unknown;
+  readonly 'longest-cycle': Cited;
+  readonly 'run-log': unknown;
+  readonly 'choice-of-week': unknown;
+}

@@ -1,0 +1,54 @@
+/** Rain of a week's days, from whatever told it. */
+import { RAIN_ORIGINS } from '../../../engine/rain/daily-rain.ts';
+import type { Season } from '../../../engine/season/season.ts';
+import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
+import type { TraceSource, TraceStep } from '../trace-step.ts';
+import { depth, input } from '../trace-value.ts';
+import { normalsStep, weekTotalStep } from './totals-to-days.ts';
+
+type Origin = (typeof RAIN_ORIGINS)[number];
+
+/** `span` lies within one week and has at least one day. */
+export function rainSteps(season: Season, span: DaySpan): readonly TraceStep[] {
+  const { rain } = season.weather;
+  const parts = RAIN_ORIGINS.map((origin, code) => ({
+    origin,
+    indexes: daysIn(span, (index) => rain.origin[index] === code),
+  })).filter(({ indexes }) => indexes.length > 0);
+  const normals: TraceSource = { id: 'normals', text: season.garden.site.climate.source };
+  return [
+    ...parts.flatMap(({ origin, indexes }) => detailOf(season, origin, indexes)),
+    {
+      id: 'rain',
+      source: [
+        ...(parts.some(({ origin }) => origin === 'normals') ? [normals] : []),
+        ...(parts.some(({ origin }) => origin !== 'normals') ? [{ id: 'observed' } as const] : []),
+      ],
+      inputs: parts.map(({ origin, indexes }) =>
+        input({ id: 'rain-days', days: indexes.length, origin }, depth(sumOver(rain.mm, indexes))),
+      ),
+      result: depth(sumOver(rain.mm, daysIn(span))),
+    },
+  ];
+}
+
+function detailOf(season: Season, origin: Origin, indexes: readonly number[]): readonly TraceStep[] {
+  const { rain } = season.weather;
+  const daily = rain.mm;
+  switch (origin) {
+    case 'observed-day':
+      return [];
+    case 'normals':
+      return [normalsStep(season, { id: 'rain-normals', totals: season.garden.site.climate.rainMm, daily, indexes })];
+    case 'observed-week':
+      return [
+        weekTotalStep(season, {
+          id: 'rain-week-total',
+          totalOf: ({ rainMm }) => rainMm,
+          daily,
+          isShared: (index) => rain.origin[index] === RAIN_ORIGINS.indexOf('observed-week'),
+          indexes,
+        }),
+      ];
+  }
+}

@@ -1,0 +1,210 @@
+/** What the trace says of where the water went, and of how the week ends. */
+import type { State } from '../../engine/season/season.ts';
+import type { CheckSteps } from '../../explain/trace/step-kinds.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+import type { StepTexts } from '../trace-words.ts';
+
+const SUMS = { zone: 'sum over the plantings', garden: 'sum over the zones' };
+
+const VOLUME = 'volume = depth × ground; one millimeter on one square meter is one liter';
+const VOLUME_GB = 'volume = depth × ground; one millimetre on one square metre is one litre';
+const VOLUMES = { planting: VOLUME, ...SUMS };
+
+const EXCESS = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
+const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
+
+const RUNNING_SAYS = 'One more week is added to what the weeks before came to.';
+const RUNNING = 'sum = the weeks before + this week';
+
+const LOST_SAYS = 'Rain that dried off or ran off, and irrigation that fell unevenly.';
+const STORAGE_SAYS = 'Above zero the soil ends the week wetter than it began, below zero drier.';
+
+const STATES: Readonly<Record<State, string>> = {
+  dry: 'Dry: the week ends with the soil drier than the plants can bear.',
+  short: 'Short: on some day the plants could not use all they would, or the week’s end missed its target.',
+  over: 'Overwatered: irrigation drained past the roots, more than rounding the minutes explains.',
+  met: 'Met: the plants had what they need, and nothing to speak of was wasted.',
+  closed: 'Closed: the zone was closed for the week by hand.',
+  off: 'Off: nothing is in the ground.',
+};
+
+export const traceCheck = {
+  'short-days': {
+    title: 'Days short of water',
+    says: {
+      none: 'No morning finds the soil drier than the plants can bear. The driest is shown.',
+      some: 'On mornings when the soil is too dry, the plants close up and use less than they would.',
+    },
+    formula:
+      'a day is short where the depletion at its start is beyond RAW; there Ks = (TAW − Dr) / (TAW − RAW), else Ks = 1',
+  },
+  used: {
+    title: 'Water used',
+    says: 'What the plants took up: their whole demand, unless they were short.',
+    formula: 'used = demand − what each short day kept back: ETc − Ks × ETc, or less still where less water was there',
+  },
+  'irrigation-drained': {
+    title: 'Irrigation that drained past the roots',
+    says: {
+      none: NOTHING_DRAINED,
+      some: 'More came than the soil could hold. Irrigation is counted first, as it could have been saved.',
+    },
+    formula: `${EXCESS}; irrigation drained = the lesser of the excess and the day’s irrigation, summed`,
+  },
+  'rain-drained': {
+    title: 'Rain that drained past the roots',
+    says: { none: NOTHING_DRAINED, some: 'What is left of the excess was rain.' },
+    formula: `${EXCESS}; rain drained = the excess that the day’s irrigation does not explain, summed`,
+  },
+  'depletion-end': {
+    title: 'Depletion at the week’s end',
+    says: 'This much water is then missing from a full root zone.',
+    formula: 'Dr end = Dr start + used − effective rain − net irrigation + drained',
+  },
+  'rain-stayed': {
+    title: 'Rain counted',
+    says: 'The rain that stayed where roots can reach it, and need not be watered.',
+    formula: 'rain counted = effective rain − rain drained',
+  },
+  'irrigation-stayed': {
+    title: 'Irrigation that stayed',
+    says: 'The irrigation that stayed where roots can reach it.',
+    formula: 'irrigation that stayed = net irrigation − irrigation drained',
+  },
+  lost: {
+    title: 'Lost on the way',
+    says: LOST_SAYS,
+    formula: 'lost = rain − effective rain + gross irrigation − net irrigation',
+  },
+  'storage-change': {
+    title: 'Change of the water in the soil',
+    says: STORAGE_SAYS,
+    formula: 'change = depletion at the start − depletion at the end',
+  },
+  closing: {
+    title: 'The water of the week adds up',
+    says: 'All that came went somewhere: nothing is left over.',
+    formula: {
+      planting:
+        'left over = rain + gross irrigation − used − rain drained − irrigation drained − lost − change of the water in the soil',
+      zone: 'left over = rain + water applied − used − drained − lost − change of the water in the soil',
+      garden: 'left over = rain + water applied − used − drained − lost − change of the water in the soil',
+    },
+  },
+  litres: {
+    title: { planting: 'Water received', zone: 'Water applied', garden: 'Water applied' },
+    says: {
+      planting: 'What the meter would show for this planting.',
+      zone: 'What the meter would show.',
+      garden: 'What the meter would show.',
+    },
+    formula: VOLUMES,
+  },
+  'needed-litres': {
+    title: { planting: 'Net need, as a volume', zone: 'Net need', garden: 'Net need' },
+    says: {
+      planting: 'The net need over the ground that the planting covers.',
+      zone: 'What had to reach the roots to bring every planting to its target.',
+      garden: 'What had to reach the roots to bring every planting to its target.',
+    },
+    formula: VOLUMES,
+  },
+  'demand-litres': {
+    title: { planting: 'Demand, as a volume', zone: 'Demand', garden: 'Demand' },
+    says: 'What the plants would use if they never went short.',
+    formula: VOLUMES,
+  },
+  'used-litres': {
+    title: { planting: 'Water used, as a volume', zone: 'Water used', garden: 'Water used' },
+    says: 'What the plants took up.',
+    formula: VOLUMES,
+  },
+  'rain-stayed-litres': {
+    title: { planting: 'Rain counted, as a volume', zone: 'Rain counted', garden: 'Rain counted' },
+    says: 'The rain that stayed where roots can reach it.',
+    formula: VOLUMES,
+  },
+  'irrigation-stayed-litres': {
+    title: {
+      planting: 'Irrigation that stayed, as a volume',
+      zone: 'Irrigation that stayed',
+      garden: 'Irrigation that stayed',
+    },
+    says: 'The irrigation that stayed where roots can reach it.',
+    formula: VOLUMES,
+  },
+  'drained-irrigation-litres': {
+    title: 'Irrigation drained, as a volume',
+    says: 'Irrigation that drained past the roots and helped nobody.',
+    formula: VOLUME,
+  },
+  'unmet-litres': {
+    title: 'Demand that went unmet',
+    says: 'What the plants would have used and did not get.',
+    formula: 'unmet = demand − used',
+  },
+  'rain-litres': { title: 'Rain that fell', says: 'All rain on the ground of the plantings.', formula: SUMS },
+  'drained-litres': {
+    title: 'Drained past the roots',
+    says: 'Rain and irrigation beyond what the soil holds.',
+    formula: SUMS,
+  },
+  'lost-litres': { title: 'Lost on the way', says: LOST_SAYS, formula: SUMS },
+  'storage-litres': { title: 'Change of the water in the soil', says: STORAGE_SAYS, formula: SUMS },
+  'rain-credit': {
+    title: 'Rain counted, as a depth',
+    says: 'The rain that stayed where roots can reach it, over the ground of the plantings.',
+    formula: 'rain counted = its volume / ground; 0 without plantings',
+  },
+  'rain-credit-litres': {
+    title: 'Irrigation that the rain saved',
+    says: 'This much would have had to be applied to do what the rain did.',
+    formula: { zone: 'irrigation saved = rain counted / efficiency', garden: SUMS.garden },
+  },
+  'rain-credit-minutes': {
+    title: 'Minutes that the rain saved',
+    says: 'The zone would have had to run this long to do what the rain did.',
+    formula: 'minutes saved = irrigation saved / flow of all its lines; 0 without lines',
+  },
+  'cumulative-rain': { title: 'Rain counted since the season began', says: RUNNING_SAYS, formula: RUNNING },
+  'cumulative-irrigation': {
+    title: 'Irrigation that stayed, since the season began',
+    says: RUNNING_SAYS,
+    formula: RUNNING,
+  },
+  'cumulative-demand': { title: 'Demand since the season began', says: RUNNING_SAYS, formula: RUNNING },
+  'cumulative-from-soil': {
+    title: 'Taken out of the soil since the season began',
+    says: 'Beside rain and irrigation the plants have lived on what the soil held at the start.',
+    formula: 'taken out = − change of the water in the soil since the season began, at least 0',
+  },
+  'cumulative-unmet': {
+    title: 'Demand that went unmet since the season began',
+    says: 'The plants have gone short by this much so far.',
+    formula: 'unmet = demand − water used, both since the season began, at least 0',
+  },
+  state: {
+    title: 'State of the week',
+    says: (_: Format, { state }: { readonly state: State }) => STATES[state],
+    formula: {
+      planting:
+        'dry where the depletion at the end is beyond RAW; else short where demand went unmet or (keep) the depletion it should end with was missed; ' +
+        'else overwatered where more irrigation drained than rounding explains; else met; below 0.05 mm no difference counts',
+      zone: 'the worst of its plantings’ states: dry, short, overwatered, met; closed where the zone was closed by hand; off where nothing is in the ground',
+      off: 'off where no day of the week is in the ground',
+    },
+  },
+} satisfies StepTexts<CheckSteps>;
+
+const VOLUMES_GB = { formula: { planting: VOLUME_GB } };
+
+export const traceCheckWords = area('traceCheck', traceCheck, {
+  litres: VOLUMES_GB,
+  'needed-litres': VOLUMES_GB,
+  'demand-litres': VOLUMES_GB,
+  'used-litres': VOLUMES_GB,
+  'rain-stayed-litres': VOLUMES_GB,
+  'irrigation-stayed-litres': VOLUMES_GB,
+  'drained-irrigation-litres': { formula: VOLUME_GB },
+});

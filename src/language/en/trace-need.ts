@@ -1,0 +1,132 @@
+/** What the trace says of the water that a planting needs. */
+
+import type { RainMethod } from '../../engine/rain/effective-rain.ts';
+import type { NeedSteps } from '../../explain/trace/step-kinds.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+import type { StepTexts } from '../trace-words.ts';
+
+const CROP_SAYS = 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.';
+
+const RAIN_METHODS: Readonly<Record<RainMethod, string>> = {
+  tr21: 'USDA TR-21',
+  fao: 'FAO monthly formula',
+  'scs-simplified': 'simplified SCS formula',
+  fraction: 'a fixed share',
+  balance: 'the soil decides',
+};
+
+export const traceNeed = {
+  'landscape-coefficient': {
+    title: 'Landscape coefficient',
+    says: 'How thirsty the plants are, how densely they stand and how exposed the place is.',
+    formula: 'KL = ks × kd × kmc',
+  },
+  'crop-coefficient': {
+    title: (_: Format, { plant }: { readonly plant: string }) => `Crop coefficient: ${plant}`,
+    says: {
+      annual: CROP_SAYS,
+      perennial: `${CROP_SAYS} One that stays starts anew every year.`,
+    },
+    formula:
+      'Kc = Kc ini in the first stage; rising in a straight line to Kc mid; Kc mid; in a straight line to Kc end; ' +
+      '0 outside the stages, which begin again with day 1 where growth starts anew; result = mean of the days in the ground',
+  },
+  establishing: {
+    title: 'Establishing',
+    says: 'Young roots reach little soil yet, so until its date the planting gets more than it will need later.',
+    formula: 'result = (establishing days × factor + other days × 1) / days in the ground',
+  },
+  demand: {
+    title: 'Demand',
+    says: 'What the planting would use in these days if it never went short of water.',
+    formula: 'ETc = K × ETo, summed over the days in the ground; K = coefficient × establishing factor',
+  },
+  'rain-share': {
+    title: ({ month }: Format, { month: index, variant }: { readonly month: number; readonly variant: RainMethod }) =>
+      `Share of ${month(index)}’s rain that counts: ${RAIN_METHODS[variant]}`,
+    says: {
+      tr21: 'Of much rain less is of use; thirsty plants and deep soil can use more of it.',
+      fao: 'A fixed part of the month’s rain counts, after a first part that is lost.',
+      'scs-simplified': 'Nearly all of a little rain counts, less of much.',
+      fraction: 'The plan counts one fixed share of all rain.',
+      balance: 'All rain soaks in, and what the soil cannot hold drains past the roots.',
+    },
+    formula: {
+      tr21:
+        'share = Pe / P; Pe = SF (1.2525 P^0.82416 − 2.9352) × 10^(0.00095512 ETc), in mm, at least 0, at most P and ETc; ' +
+        'SF = 0.531747 + 0.295164 D − 0.057697 D² + 0.003804 D³, D in inches, from 0.75 to 7',
+      fao: 'share = Pe / P; Pe = 0.8 P − 25 above 75 mm, else 0.6 P − 10, at least 0 (mm)',
+      'scs-simplified': 'share = Pe / P; Pe = P (125 − 0.2 P)/125 up to 250 mm, above it 125 + 0.1 P (mm)',
+      fraction: 'share = Pe / P; Pe = P × share that counts',
+      balance: 'share = Pe / P; Pe = P',
+    },
+  },
+  'effective-rain': {
+    title: 'Rain that soaks in',
+    says: 'Usual rain counts by the share of its month. Measured rain soaks in, unless a day’s fall is so slight that it dries off again.',
+    formula:
+      'effective rain = normals × share of the month + (a measured day’s rain where it is at least 0.2 × that day’s ETo, ' +
+      'else 0; and the week’s measured total) × (1 − runoff)',
+  },
+  'available-water': {
+    title: 'Available water in the root zone',
+    says: 'The soil around the roots holds this much that plants can draw, from well watered to wilting.',
+    formula: 'TAW = available water of the soil × root depth',
+  },
+  'readily-available-water': {
+    title: 'Readily available water',
+    says: 'The soil may dry this far before the plants suffer.',
+    formula: {
+      fixed: 'RAW = p × TAW',
+      adjusted: 'RAW = p’ × TAW; p’ = p + 0.04 (5 − ETc in mm), from 0.1 to 0.8',
+    },
+  },
+  'depletion-start': {
+    title: 'Depletion at the week’s start',
+    says: {
+      'first-day': 'This is how dry the soil is taken to be on the planting’s first day.',
+      'carried-over': 'The soil starts the week as the week before left it.',
+    },
+    formula: {
+      'first-day': 'Dr = starting depletion × p × TAW',
+      'carried-over': 'Dr = depletion at the end of the week before',
+    },
+  },
+  'refill-due': {
+    title: 'Filled this week?',
+    says: 'With deep, infrequent watering it is filled only when it would otherwise dry too far before the last watering day of next week.',
+    formula:
+      'yes where the depletion, left alone at full demand, would pass RAW on some day up to then; the day nearest to it is shown',
+  },
+  'target-depletion': {
+    title: 'Target depletion',
+    says: 'Watering brings the soil back to here: full, unless the plan chooses a drier target.',
+    formula: 'T = target share × p × TAW',
+  },
+  goal: {
+    title: 'Depletion to reach',
+    says:
+      'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more. ' +
+      'Rain to come lets it fill less, as long as no day starts beyond the allowed depletion.',
+    formula:
+      'depletion to reach = max(0, the lesser of T − (demand − rain) of the days after, and the greatest that they allow)',
+  },
+  need: {
+    title: 'Net need',
+    says: {
+      watered: 'This much water must reach the roots in this week, beyond the rain.',
+      'left-alone': 'It is left alone this week: the soil still holds enough.',
+      'no-watering-day':
+        'None of the week’s watering days falls into its days in the ground, so nothing can be asked for.',
+    },
+    formula: {
+      watered:
+        'from day to day Dr = max(0, Dr + demand less rain); need = max(0, Dr on the last watering day − depletion to reach)',
+      'left-alone': 'need = 0 where it is not filled this week',
+      'no-watering-day': 'need = 0 without a watering day in the ground',
+    },
+  },
+} satisfies StepTexts<NeedSteps>;
+
+export const traceNeedWords = area('traceNeed', traceNeed);

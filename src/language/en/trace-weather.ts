@@ -1,0 +1,83 @@
+/** What the trace says of the weather: reference ET and rain of a week's days. */
+import type { EtoEquation, WeatherSteps } from '../../explain/trace/step-kinds.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+import type { StepTexts } from '../trace-words.ts';
+
+const NORMALS_FORMULA =
+  'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month; ' +
+  'a, b where months meet = mean of the two M, at most twice either; result = sum of the days';
+
+const WEEK_TOTAL_SAYS =
+  'Days with a figure of their own keep it. What is left of the week’s total is shared equally by the other days.';
+
+const WEEK_TOTAL_FORMULA = 'result = max(0, total − days with their own figure) / days that share × days counted here';
+
+const FROM_WEATHER: Readonly<Record<'says' | 'formula', Readonly<Record<EtoEquation, string>>>> = {
+  says: {
+    'penman-monteith': 'Sun, warmth, wind and dry air together say how much water well-kept grass would use.',
+    'hargreaves-samani':
+      'With little but temperatures known, warm days with cool nights are taken to be clear and to use the most water.',
+  },
+  formula: {
+    'penman-monteith':
+      'ETo = [0.408 Δ (Rn − G) + γ 900/(T + 273) u2 (es − ea)] / [Δ + γ (1 + 0.34 u2)], not below 0, × days; °C, kPa, m/s; ' +
+      'T = mean of Tmin and Tmax, es = mean of both e°, e°(T) = 0.6108 exp(17.27 T/(T + 237.3)), ' +
+      'Δ = 4098 e°(T)/(T + 237.3)², γ = 0.000665 × 101.3 ((293 − 0.0065 z)/293)^5.26',
+    'hargreaves-samani':
+      'ETo = 0.0023 (T + 17.8) √(Tmax − Tmin) Ra, not below 0, × days; °C, T = mean of Tmin and Tmax',
+  },
+};
+
+export const traceWeather = {
+  'eto-month': {
+    title: {
+      'penman-monteith': ({ month }: Format, of: { readonly month: number }) =>
+        `Reference ET of ${month(of.month)} from its weather`,
+      'hargreaves-samani': ({ month }: Format, of: { readonly month: number }) =>
+        `Reference ET of ${month(of.month)} from temperatures`,
+    },
+    ...FROM_WEATHER,
+  },
+  'eto-day': {
+    title: {
+      'penman-monteith': ({ weekday }: Format, { day }: { readonly day: number }) =>
+        `Reference ET of ${weekday(day)} from its weather`,
+      'hargreaves-samani': ({ weekday }: Format, { day }: { readonly day: number }) =>
+        `Reference ET of ${weekday(day)} from temperatures`,
+    },
+    ...FROM_WEATHER,
+  },
+  'eto-normals': {
+    title: 'Daily reference ET from monthly normals',
+    says: 'The month’s usual reference ET is shared over its days along a smooth curve, so that the days add up to the month.',
+    formula: NORMALS_FORMULA,
+  },
+  'eto-week-total': {
+    title: 'Measured reference ET of the week',
+    says: WEEK_TOTAL_SAYS,
+    formula: WEEK_TOTAL_FORMULA,
+  },
+  'reference-et': {
+    title: 'Reference evapotranspiration (ETo)',
+    says: 'This is what well-kept grass would use in these days: the measure of how thirsty the weather is.',
+    formula: 'ETo = sum over the days',
+  },
+  'rain-normals': {
+    title: 'Daily rain from monthly normals',
+    says: 'The month’s usual rain is shared over its days along a smooth curve, so that the days add up to the month.',
+    formula: NORMALS_FORMULA,
+  },
+  'rain-week-total': {
+    title: 'Measured rain of the week',
+    says: WEEK_TOTAL_SAYS,
+    formula: WEEK_TOTAL_FORMULA,
+  },
+  rain: {
+    title: 'Rain',
+    says: 'All rain of these days, before asking how much of it the plants can use.',
+    formula: 'rain = sum over the days',
+  },
+} satisfies StepTexts<WeatherSteps>;
+
+export const traceWeatherWords = area('traceWeather', traceWeather);

@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { LEAST_SHOWN_MM } from '../../src/engine/season/planting-state.ts';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import type { Season } from '../../src/engine/season/season.ts';
+import type { StepId } from '../../src/explain/trace/step-kinds.ts';
+import { type CellPlace, traceCell } from '../../src/explain/trace/trace-cell.ts';
+import type { TraceStep } from '../../src/explain/trace/trace-step.ts';
+import { type DescribedStep, describeStep } from '../../src/language/describe-step.ts';
+import { en, type Words } from '../../src/language/en.ts';
+import { loadLanguage } from '../../src/language/languages.ts';
+import { type Reader, readerFor } from '../../src/language/reader.ts';
+import { registerLanguage } from '../../src/language/register-language.ts';
+import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../support/plain-garden.ts';
+
+const us = readerFor('en-US', 'us');
+const gb = readerFor('en-GB', 'metric');
+
+/** The texts of a step, whole. */
+const textsOf = ({ title, says, formula, source, inputs, result }: DescribedStep): readonly string[] => [
+  ...[title, says, formula, source, result],
+  ...inputs.flatMap(({ label, value }) => [label, value]),
+];
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
+
+function tracesOf(season: Season): readonly (readonly TraceStep[])[] {
+  const weeks = Array.from({ length: season.garden.span.weeks }, (_, week) => week).filter((week) => week % 3 === 0);
+  return weeks.flatMap((week) => [
+    traceCell(season, { week }),
+    ...season.zones.flatMap(({ zone, plantings }) => [
+      traceCell(season, { week, zoneId: zone.id }),
+      ...plantings.map(({ planting }) => traceCell(season, { week, zoneId: zone.id, plantingId: planting.id })),
+    ]),
+  ]);
+}
+
+/** At most so many of a kind and variant: they are said alike. */
+const MOST_OF_A_KIND = 25;
+
+/** Steps of random gardens, some of every kind. */
+const steps: readonly TraceStep[] = (() => {
+  const byKind = new Map<string, TraceStep[]>();
+  for (const garden of fc.sample(arbitraryGarden(), { numRuns: 100, seed: 11 })) {
+    for (const step of tracesOf(runSeason(garden)).flat()) {
+      const kind = `${step.id} ${'variant' in step ? step.variant : ''}`;
+      const alike = byKind.get(kind) ?? [];
+      if (alike.length < MOST_OF_A_KIND) byKind.set(kind, [...alike, step]);
+    }
+  }
+  return [...byKind.values()].flat();
+})();
+
+describe('every kind of step', () => {
+  it('is there', () => {
+    const said = [en.traceWeather, en.traceNeed, en.traceMinutes, en.traceCheck].flatMap((texts) => Object.keys(texts));
+    expect([...new Set(steps.map(({ id }) => id))].sort()).toEqual(said.sort());
+  });
+
+  it.each([
+    ['US English', us],
+    ['British English', gb],
+  ])('says all it has to in %s', (_, reader) => {
+    const faults = steps.flatMap((step) => {
+      const { inputs, ...texts } = describeStep(step, reader);
+      const all = [...Object.values(texts), ...inputs.flatMap(({ label, value }) => [label, value])];
+      return all.some((text) => text.trim() === '' || /undefined|NaN|\[object/.test(text)) ? [step.id] : [];
+    });
+    expect(faults).toEqual([]);
+  });
+
+  it('has no number in its sentence', () => {
+    expect(steps.filter((step) => /\d/.test(describeStep(step, us).says)).map(({ id }) => id)).toEqual([]);
+  });
+
+  it('names no input twice', () => {
+    const faults = steps.filter((step) => {
+      const labels = describeStep(step, us).inputs.map(({ label }) => label);
+      return new Set(labels).size !== labels.length;
+    });
+    expect(faults.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('is spelt in its own English', () => {
+    const american = steps.flatMap((step) => textsOf(describeStep(step, us))).join('\n');
+    const british = steps.flatMap((step) => textsOf(describeStep(step, gb))).join('\n');
+    expect(american).not.toMatch(/litre|metre\b|vapour/i);
+    expect(british).not.toMatch(/liter|millimeter|square meter|vapor\b/i);
+  });
+});
+
+const TUESDAY = FIRST_DAY + 1;
+const season = runSeason(
+  plainGarden(
+    [
+      plainZone({
+        plantings: [
+          plainPlanting(),
+          plainPlanting({ id: 'trees', name: 'Trees', hasShutOff: true, watering: 'refill' }),
+        ],
+      }),
+    ],
+    { observed: { days: new Map([[TUESDAY, { minTemperatureC: 10, maxTemperatureC: 25 }]]), weeks: new Map() } },
+  ),
+);
+const BED: CellPlace = { zoneId: 'zone', plantingId: 'bed', week: 0 };
+const ZONE: CellPlace = { zoneId: 'zone', week: 0 };
+
+function described(id: StepId, reader: Reader, place: CellPlace = BED): DescribedStep {
+  const found = traceCell(season, place).find((step) => step.id === id);
+  if (found === undefined) throw new Error(`there is no step ${id}`);
+  return describeStep(found, reader);
+}
+
+const valuesOf = ({ inputs }: DescribedStep) => inputs.map(({ label, value }) => [plain(label), plain(value)]);
+
+describe('a step', () => {
+  it('says its figures in the plan’s units and the reader’s language', () => {
+    expect(plain(described('available-water', us).result)).toBe('2.95 in');
+    expect(plain(described('available-water', gb).result)).toBe('75.0 mm');
+    expect(valuesOf(described('zone-minutes', us, ZONE))[0]).toEqual(['Bed', '109.1 minutes']);
+    expect(valuesOf(described('irrigation-net', us))[1]).toEqual(['Irrigation efficiency', '80%']);
+    expect(valuesOf(described('minutes-open', us))[1]).toEqual(['Open days', '2 days']);
+  });
+
+  it('names a day of the week and a month as the language has them', () => {
+    expect(described('eto-day', us).title).toBe('Reference ET of Tuesday from temperatures');
+    const normals = valuesOf(described('rain-normals', us));
+    expect(normals.map(([label]) => label)).toEqual([
+      'April, total',
+      'May, total',
+      'June, total',
+      'First day of the week',
+      'Days',
+    ]);
+    expect(normals.slice(3)).toEqual([
+      ['First day of the week', 'May 3, 2027'],
+      ['Days', 'Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, and Sunday'],
+    ]);
+    expect(valuesOf(described('rain-normals', gb))[3]).toEqual(['First day of the week', '3 May 2027']);
+  });
+
+  it('counts days in the form that the number gives them', () => {
+    expect(valuesOf(described('reference-et', us)).map(([label]) => label)).toEqual([
+      '6 days from the normals',
+      '1 day by Hargreaves-Samani',
+    ]);
+  });
+
+  it('says what stands in place of a number in words', () => {
+    expect(described('state', us, ZONE).inputs[0]).toEqual({
+      label: 'The minutes are',
+      value: 'computed',
+      isWords: true,
+    });
+    expect(valuesOf(described('eto-day', us))[2]).toEqual(['Not known', 'humidity, wind, and radiation or sunshine']);
+    expect(valuesOf(described('minutes-per-day', us, ZONE)).at(-1)).toEqual([
+      'Longest cycle',
+      'no limit: the soil takes the water as fast as it comes',
+    ]);
+  });
+
+  it('tells a publication from Runnel’s own choice, and says what was not checked', () => {
+    expect(described('available-water', us).source).toBe('FAO-56 eq. 82');
+    expect(described('reference-et', us).source).toBe('Monthly normals: invented; FAO-56 eq. 52');
+    expect(described('rain-normals', us).source).toBe('invented; the curve is Runnel’s own choice');
+    expect(described('demand', us).source).toMatch(/^FAO-56 eq\. 58 \(not checked against the printed source\); /);
+  });
+
+  it('says a state by what it means, and names the least difference that counts', () => {
+    const state = described('state', us);
+    expect(state.says).toMatch(/^Met: /);
+    expect(state.formula).toContain(` ${LEAST_SHOWN_MM} mm `);
+  });
+});
+
+/** Every message in brackets. */
+function bracketed(words: unknown): unknown {
+  if (typeof words === 'string') return `⟦${words}⟧`;
+  if (typeof words === 'function') return (...values: unknown[]) => bracketed(words(...values));
+  return Object.fromEntries(Object.entries(words as object).map(([key, value]) => [key, bracketed(value)]));
+}
+
+describe('in another language', () => {
+  it('has no word of English left', () => {
+    registerLanguage('eo', () => bracketed(en) as Words);
+    return loadLanguage('eo').then(() => {
+      const reader = readerFor('eo', 'metric');
+      const isSaid = (text: string) => text.startsWith('⟦') && text.endsWith('⟧');
+      const english = steps.flatMap((step) => {
+        const { title, says, formula, inputs } = describeStep(step, reader);
+        const words = inputs
+          .filter(({ isWords, label }) => isWords && !label.includes('Days'))
+          .map(({ value }) => value);
+        return [title, says, formula, ...inputs.map(({ label }) => label), ...words].filter((text) => !isSaid(text));
+      });
+      expect(english).toEqual([]);
+    });
+  });
+
+  it('is English, days and months too, where nobody registered it', () => {
+    const reader = readerFor('es', 'us');
+    expect(described('eto-day', reader)).toEqual(described('eto-day', readerFor('en-GB', 'us')));
+    expect(described('rain-normals', reader).inputs[0]?.label).toBe('April, total');
+  });
+});
