@@ -12,6 +12,7 @@ import { faultList } from './en/fault-list.ts';
 import { fieldNames } from './en/field-names.ts';
 import { files } from './en/files.ts';
 import { notices } from './en/notices.ts';
+import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
 import { trace } from './en/trace.ts';
 import { traceCheck } from './en/trace-check.ts';
@@ -21,6 +22,7 @@ import { traceNeed } from './en/trace-need.ts';
 import { traceValues } from './en/trace-values.ts';
 import { traceWeather } from './en/trace-weather.ts';
 import { units } from './en/units.ts';
+import { week } from './en/week.ts';
 
 export const en = {
   cautions,
@@ -33,6 +35,7 @@ export const en = {
   fieldNames,
   files,
   notices,
+  planner,
   remedies,
   trace,
   traceCheck,
@@ -42,6 +45,7 @@ export const en = {
   traceValues,
   traceWeather,
   units,
+  week,
 };
 
 /** What a language has to say, area by area. A missing, an extra or a wrongly parametered message does not compile. */

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { describeEdit } from '../../language/describe-edit.ts';
-import { formatCount } from '../../language/format/count.ts';
-import { formatDay } from '../../language/format/dates.ts';
+import { plannerWords } from '../../language/en/planner.ts';
+import { formatFor } from '../../language/format/format.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import type { Step } from '../../plan/history/history.ts';
@@ -12,7 +12,6 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf } from '../shared/plan-state.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
 import { planWords } from '../shared/words/plan-words.ts';
-import { plannerWords } from '../shared/words/planner-words.ts';
 import { ShowPartEvent } from './show-part-event.ts';
 
 /**
@@ -85,15 +84,16 @@ export class PlannerBar extends LitElement {
   protected override render(): TemplateResult {
     const { view } = this.#plan;
     const { plan, status, readOnly, faults } = view;
+    const say = plannerWords(readingOf(view).language);
     return html`<header>
         <div class="heading">
-          <h1>${plan?.name ?? plannerWords.unnamed}</h1>
+          <h1>${plan?.name ?? say.unnamed}</h1>
           <p class="quiet">${seasonLine(view)}</p>
         </div>
         ${plan !== undefined && status === 'loading' ? html`<p class="quiet" role="status">${planWords.loading}</p>` : nothing}
         <div class="actions">
           ${readOnly ? nothing : this.#editing(view)}
-          ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${plannerWords.save}</button>`}
+          ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${say.save}</button>`}
           ${view.fromLink === true ? html`<runnel-planner-link></runnel-planner-link>` : nothing}
         </div>
       </header>
@@ -102,35 +102,36 @@ export class PlannerBar extends LitElement {
 
   #editing(view: PlanView): TemplateResult {
     const { canUndo, canRedo, undoStep, redoStep } = view;
+    const reader = readingOf(view);
+    const say = plannerWords(reader.language);
     const what = (step: Step | undefined) =>
-      step === undefined ? nothing : describeEdit(step.before, step.edit, readingOf(view));
+      step === undefined ? nothing : describeEdit(step.before, step.edit, reader);
     return html`<button ?disabled=${!canUndo} title=${what(undoStep)}
-        @click=${() => this.#plan.step('undo')}>${plannerWords.undo}</button>
+        @click=${() => this.#plan.step('undo')}>${say.undo}</button>
       <button ?disabled=${!canRedo} title=${what(redoStep)}
-        @click=${() => this.#plan.step('redo')}>${plannerWords.redo}</button>
+        @click=${() => this.#plan.step('redo')}>${say.redo}</button>
       ${fileButton({
-        words: plannerWords.open,
+        words: say.open,
         accept: PLAN_FILES,
         onFile: (file) => this.dispatchEvent(new RunnelOpenEvent(file)),
       })}`;
   }
 
-  #refused({ faults }: PlanView): TemplateResult {
+  #refused(view: PlanView): TemplateResult {
+    const reader = readingOf(view);
+    const say = plannerWords(reader.language);
     return html`<p class="refused">
-      <span>${plannerWords.refused(faults)}</span>
-      <button class="plain" @click=${() => this.dispatchEvent(new ShowPartEvent('notices'))}>${plannerWords.seeFaults}</button>
+      <span>${say.refused(formatFor(reader), view.faults.length)}</span>
+      <button class="plain" @click=${() => this.dispatchEvent(new ShowPartEvent('notices'))}>${say.seeFaults}</button>
     </p>`;
   }
 }
 
-function seasonLine({ plan, season, locale }: PlanView): string {
-  if (plan === undefined || season === undefined) return '';
+function seasonLine(view: PlanView): string {
+  const { season } = view;
+  if (season === undefined) return '';
+  const reader = readingOf(view);
   const { firstDay, weeks } = season.garden.span;
   const plantings = season.zones.reduce((sum, zone) => sum + zone.plantings.length, 0);
-  return plannerWords.season(
-    formatCount(weeks, plannerWords.weeks, locale),
-    formatDay(firstDay, locale, 'full'),
-    formatCount(season.zones.length, plannerWords.zones, locale),
-    formatCount(plantings, plannerWords.plantings, locale),
-  );
+  return plannerWords(reader.language).season(formatFor(reader), weeks, firstDay, season.zones.length, plantings);
 }

@@ -1,18 +1,19 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
-import { formatNumber } from '../../language/format/number.ts';
+import { plannerWords } from '../../language/en/planner.ts';
+import { formatFor } from '../../language/format/format.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { plannerWords } from '../shared/words/planner-words.ts';
+import { readingOf } from '../shared/plan-state.ts';
 
 /** Mail and chat programs cut addresses that are much longer. */
 const LONG_LINK = 8000;
 
 /**
- * Copies a link that carries the plan, where the page opens such links. What is said of it lies beneath the bar that this
- * stands in, so that what the bar holds stays where it is. Internal to `runnel-planner`.
+ * Copies a link that carries the plan, where the page opens such links. What became of it stands beneath the bar that this
+ * is part of, so that what the bar holds stays where it is. Internal to `runnel-planner`.
  */
 export class PlannerLink extends LitElement {
   static override readonly styles = [
@@ -26,7 +27,7 @@ export class PlannerLink extends LitElement {
         align-items: center;
       }
 
-      .said {
+      .status {
         display: grid;
         gap: 0.4rem;
         position: absolute;
@@ -41,7 +42,7 @@ export class PlannerLink extends LitElement {
         background: var(--_paper);
       }
 
-      .said.empty {
+      .status.empty {
         display: contents;
       }
 
@@ -59,7 +60,7 @@ export class PlannerLink extends LitElement {
 
   @state() private isCopied = false;
 
-  /** The plan that the link holds: of another nothing is said. */
+  /** The plan that the link holds: of another plan nothing is shown. */
   #linked: Plan | undefined;
 
   async #copy(): Promise<void> {
@@ -81,17 +82,18 @@ export class PlannerLink extends LitElement {
   protected override render(): TemplateResult | typeof nothing {
     const { plan, fromLink } = this.#plan.view;
     if (plan === undefined || fromLink !== true) return nothing;
+    const say = plannerWords(readingOf(this.#plan.view).language);
     const hasLink = this.link !== '' && plan === this.#linked;
     return html`<div @focusout=${this.#onLeave} @keydown=${this.#onKey}>
-      <button @click=${() => void this.#copy()}>${plannerWords.copyLink}</button>
-      <div class=${hasLink ? 'said' : 'said empty'}>
-        <div role="status">${hasLink ? html`<p class="small">${this.#said()}</p>` : nothing}</div>
-        ${hasLink && !this.isCopied ? html`<input readonly aria-label=${plannerWords.link} .value=${this.link} />` : nothing}
+      <button @click=${() => void this.#copy()}>${say.copyLink}</button>
+      <div class=${hasLink ? 'status' : 'status empty'}>
+        <div role="status">${hasLink ? html`<p class="small">${this.#status()}</p>` : nothing}</div>
+        ${hasLink && !this.isCopied ? html`<input readonly aria-label=${say.link} .value=${this.link} />` : nothing}
       </div>
     </div>`;
   }
 
-  /** What was said is over once somebody goes on to something else. */
+  /** What became of the link is no longer shown once somebody goes on to something else. */
   readonly #onLeave = ({ currentTarget, relatedTarget }: FocusEvent): void => {
     if (!(currentTarget as HTMLElement).contains(relatedTarget as Node | null)) this.link = '';
   };
@@ -100,9 +102,10 @@ export class PlannerLink extends LitElement {
     if (key === 'Escape') this.link = '';
   };
 
-  #said(): string {
-    const said = this.isCopied ? plannerWords.linkCopied : plannerWords.linkToCopy;
-    if (this.link.length <= LONG_LINK) return said;
-    return `${said} ${plannerWords.longLink(formatNumber(this.link.length, this.#plan.view.locale))}`;
+  #status(): string {
+    const reader = readingOf(this.#plan.view);
+    const say = plannerWords(reader.language);
+    const copied = this.isCopied ? say.linkCopied : say.linkToCopy;
+    return this.link.length <= LONG_LINK ? copied : `${copied} ${say.longLink(formatFor(reader), this.link.length)}`;
   }
 }

@@ -1,7 +1,9 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
+import { plannerWords } from '../../language/en/planner.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
-import { plannerWords } from '../shared/words/planner-words.ts';
+import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { readingOf } from '../shared/plan-state.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
 const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices', 'week', 'mix', 'garden', 'files'];
@@ -46,11 +48,13 @@ export class PlannerNav extends LitElement {
     `,
   ];
 
+  readonly #plan = new PlanConsumer(this);
+
   protected override render(): TemplateResult {
-    return html`<nav aria-label=${plannerWords.parts}>
+    const say = plannerWords(readingOf(this.#plan.view).language);
+    return html`<nav aria-label=${say.parts}>
       ${PARTS.map(
-        (part) =>
-          html`<button @click=${() => this.dispatchEvent(new ShowPartEvent(part))}>${plannerWords.part[part]}</button>`,
+        (part) => html`<button @click=${() => this.dispatchEvent(new ShowPartEvent(part))}>${say.part[part]}</button>`,
       )}
     </nav>`;
   }

@@ -1,10 +1,10 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { plannerWords } from '../../language/en/planner.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { isReady } from '../shared/plan-state.ts';
-import { plannerWords } from '../shared/words/planner-words.ts';
+import { isReady, readingOf } from '../shared/plan-state.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 
 /**
@@ -68,7 +68,7 @@ export class PlannerSheet extends LitElement {
     };
     return html`<runnel-week class="runnel-planner__week" .today=${this.today}></runnel-week>
       <details class="runnel-planner__more" ?open=${this.isMixOpen} @toggle=${toggled}>
-        <summary>${plannerWords.mix}</summary>
+        <summary>${plannerWords(readingOf(this.#plan.view).language).mix}</summary>
         ${this.isMixOpen ? html`<runnel-mix class="runnel-planner__mix"></runnel-mix>` : nothing}
       </details>`;
   }

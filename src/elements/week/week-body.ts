@@ -3,17 +3,14 @@ import { dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calend
 import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
-import { formatDays } from '../../language/format/dates.ts';
-import { formatMinutes } from '../../language/format/minutes.ts';
-import { formatQuantity } from '../../language/format/quantity.ts';
-import { readerFor } from '../../language/reader.ts';
+import { weekWords } from '../../language/en/week.ts';
+import { formatFor } from '../../language/format/format.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { todayHere } from '../shared/today-here.ts';
-import { weekWords } from '../shared/words/week-words.ts';
 import { weekStyles } from './runnel-week.styles.ts';
 import { weekZone } from './week-zone.ts';
 
@@ -44,36 +41,39 @@ export class WeekBody {
 
   #list(view: ReadyView, week: number): TemplateResult {
     const { season } = view;
-    const reading = readingOf(view);
+    const reader = readingOf(view);
+    const say = weekWords(reader.language);
+    const format = formatFor(reader);
     const { firstDay, weeks } = season.garden.span;
     const start = firstDay + 7 * week;
     const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
     const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
     const hasClimate = !weeksWithoutClimate(season).includes(week);
-    return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, reading)}</div>
+    return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, reader)}</div>
       <header>
-        <p class="quiet small">${weekWords.title}, ${weekWords.weekOf(week + 1, weeks)}</p>
-        <h2 part="title">${formatDays(start, start + 6, reading.locale, 'long')}</h2>
-        <p>${weekWords.total(formatMinutes(minutes, reading), formatQuantity(total, 'volume', reading))}</p>
+        <p class="quiet small">${say.heading(format, week + 1, weeks)}</p>
+        <h2 part="title">${format.days(start, start + 6, 'long')}</h2>
+        <p>${say.total(format, minutes, total)}</p>
         ${this.#steps(view, week)}
       </header>
       <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>
-      ${cautionsTemplate(season.garden.supply.tank !== undefined, reading.language)}`;
+      ${cautionsTemplate(season.garden.supply.tank !== undefined, reader.language)}`;
   }
 
   #steps(view: ReadyView, week: number): TemplateResult {
     const { weeks } = view.season.garden.span;
+    const say = weekWords(readingOf(view).language);
     const now = weekOf(view.season, this.#host.today);
     const go = (to: number) => () => this.#plan.select({ ...view.selection, week: to });
-    return html`<div class="steps" role="group" aria-label=${weekWords.title}>
-      <button ?disabled=${week === 0} @click=${go(week - 1)}>${weekWords.previous}</button>
-      <button ?disabled=${now === undefined || now === week} @click=${go(now ?? week)}>${weekWords.thisWeek}</button>
-      <button ?disabled=${week === weeks - 1} @click=${go(week + 1)}>${weekWords.next}</button>
+    return html`<div class="steps" role="group" aria-label=${say.steps}>
+      <button ?disabled=${week === 0} @click=${go(week - 1)}>${say.previous}</button>
+      <button ?disabled=${now === undefined || now === week} @click=${go(now ?? week)}>${say.thisWeek}</button>
+      <button ?disabled=${week === weeks - 1} @click=${go(week + 1)}>${say.next}</button>
     </div>`;
   }
 
   #zone(view: ReadyView, zone: ZoneSeason, week: number, hasClimate: boolean): TemplateResult {
-    const { plan, season, readOnly } = view;
+    const { season, readOnly } = view;
     const firstDay = season.garden.span.firstDay + 7 * week;
     const planned = zoneFigure(zone, 'minutes', week);
     const check = (done: boolean) =>
@@ -87,7 +87,7 @@ export class WeekBody {
       season: zone,
       week,
       firstDay,
-      reading: readerFor(view.locale, plan.units),
+      reader: readingOf(view),
       note: zone.zone.choices.get(week)?.note,
       hasClimate,
       check: readOnly ? undefined : check,

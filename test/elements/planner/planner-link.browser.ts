@@ -2,6 +2,7 @@ import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
 import { planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
+import { planner } from '../../../src/language/en/planner.ts';
 import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
 import { readPlan } from '../../../src/plan/reading/read-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
@@ -62,10 +63,8 @@ describe('the planner’s link', () => {
     });
     const { place, link } = await shown(oneBed());
     link?.querySelector('button')?.click();
-    await until(() => textOf(link, '[role=status]') !== '', 'something is said');
-    expect(textOf(link, '[role=status]')).to.equal(
-      'Copied: a link with the whole plan as it is now. No server sees the plan.',
-    );
+    await until(() => textOf(link, '[role=status]') !== '', 'it says what became of the link');
+    expect(textOf(link, '[role=status]')).to.equal(planner.linkCopied);
     expect(copied.split('#')[0]).to.equal(location.href.split('#')[0]);
     const result = readPlan((await planTextFromLink(copied)) ?? '');
     expect(result.ok && result.plan).to.deep.equal(oneBed());
@@ -83,11 +82,11 @@ describe('the planner’s link', () => {
       const button = link?.querySelector('button');
       button?.focus();
       button?.click();
-      await until(() => textOf(link, '[role=status]') !== '', 'something is said');
+      await until(() => textOf(link, '[role=status]') !== '', 'it says what became of the link');
       expect(heightOf()).to.equal(before);
-      const said = link?.querySelector('.said')?.getBoundingClientRect();
-      expect(said?.width).to.be.greaterThan(100);
-      expect([(said?.left ?? -1) >= 0, (said?.right ?? 9999) <= width]).to.deep.equal([true, true]);
+      const status = link?.querySelector('.status')?.getBoundingClientRect();
+      expect(status?.width).to.be.greaterThan(100);
+      expect([(status?.left ?? -1) >= 0, (status?.right ?? 9999) <= width]).to.deep.equal([true, true]);
       button?.blur();
       await until(() => textOf(link, '[role=status]') === '', 'it is over');
       clearPage();
@@ -102,7 +101,7 @@ describe('the planner’s link', () => {
     await until(() => (link?.querySelector('input')?.selectionEnd ?? 0) > 0, 'the link is chosen');
     const field = link?.querySelector('input');
     expect(field?.value.slice(field.selectionStart ?? 0, field.selectionEnd ?? 0)).to.match(/#runnel=[\w-]+$/);
-    expect(textOf(link, '[role=status]')).to.match(/^The browser does not let the page copy/);
+    expect(textOf(link, '[role=status]')).to.contain(planner.linkToCopy);
     expect(await accessibilityFaults(place)).to.deep.equal([]);
   });
 
@@ -112,8 +111,8 @@ describe('the planner’s link', () => {
     expect(checkPlan(plan).ok).to.equal(true);
     const { link } = await shown(plan);
     link?.querySelector('button')?.click();
-    await until(() => textOf(link, '[role=status]') !== '', 'something is said');
-    expect(textOf(link, '[role=status]')).to.match(/It is \d+,\d+ characters long, and some .+ a file is safer\.$/);
+    await until(() => textOf(link, '[role=status]') !== '', 'it says what became of the link');
+    expect(textOf(link, '[role=status]')).to.match(/It has \d+,\d+ characters, and some .+ a file is safer\.$/);
   });
 
   it('is not offered where the page opens no links', async () => {

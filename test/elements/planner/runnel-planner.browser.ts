@@ -2,6 +2,9 @@ import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
 import { RunnelWhyEvent } from '../../../src/elements/shared/events/why-event.ts';
+import { planner as say } from '../../../src/language/en/planner.ts';
+import { formatFor } from '../../../src/language/format/format.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed } from '../../support/small-plans.ts';
@@ -106,17 +109,17 @@ describe('runnel-planner', () => {
 
   it('takes a change back and makes it again by its buttons, and names what they would do', async () => {
     const { planner, plan } = await shown();
-    expect(button(bar(planner), 'Undo').disabled).to.equal(true);
+    expect(button(bar(planner), say.undo).disabled).to.equal(true);
     plan.edit({ type: 'rename-plan', name: 'Another name' });
     await quiet(planner);
-    expect(button(bar(planner), 'Undo').title).to.contain('Another name');
-    button(bar(planner), 'Undo').click();
+    expect(button(bar(planner), say.undo).title).to.contain('Another name');
+    button(bar(planner), say.undo).click();
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
-    button(bar(planner), 'Redo').click();
+    button(bar(planner), say.redo).click();
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Another name');
-    button(bar(planner), 'Undo').focus();
+    button(bar(planner), say.undo).focus();
     await chord('Control', 'z');
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
@@ -159,8 +162,10 @@ describe('runnel-planner', () => {
     await until(() => plan.faults.length > 0, 'the file is refused');
     await quiet(planner);
     expect(plan.plan?.name).to.equal('Mixed garden');
-    expect(plain(bar(planner)?.querySelector('[role=alert]')?.textContent)).to.match(/^Not taken over/);
-    button(bar(planner), 'See what to put right').click();
+    expect(plain(bar(planner)?.querySelector('[role=alert] span')?.textContent)).to.equal(
+      plain(say.refused(formatFor(readerFor('en-GB', 'us')), plan.faults.length)),
+    );
+    button(bar(planner), say.seeFaults).click();
     await until(() => document.activeElement?.localName === 'runnel-notices', 'the notices are gone to');
     choose(writePlan(oneBed()));
     await until(() => plan.plan?.name === 'One bed', 'the file is open');
@@ -184,7 +189,7 @@ describe('runnel-planner', () => {
     };
     const { revokeObjectURL } = URL;
     URL.revokeObjectURL = () => {};
-    button(bar(planner), 'Save').click();
+    button(bar(planner), say.save).click();
     HTMLAnchorElement.prototype.click = click;
     URL.revokeObjectURL = revokeObjectURL;
     expect(saved.map(({ name }) => name)).to.deep.equal(['große-beete-2027.runnel.json']);
@@ -197,7 +202,7 @@ describe('runnel-planner', () => {
     planner.readOnly = true;
     await quiet(planner);
     const words = [...(bar(planner)?.querySelectorAll('button') ?? [])].map(({ textContent }) => plain(textContent));
-    expect(words).to.deep.equal(['Save']);
+    expect(words).to.deep.equal([say.save]);
   });
 
   it('gives its styles to the page once, and to a shadow root that it is moved into', async () => {

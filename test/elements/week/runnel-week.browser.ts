@@ -4,8 +4,12 @@ import '../../../src/elements/week/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
+import { weekWords } from '../../../src/language/en/week.ts';
+import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+
+const say = weekWords(BRITISH_ENGLISH);
 
 const plain = (text: string | null | undefined) =>
   (text ?? '')
@@ -54,20 +58,20 @@ describe('runnel-week', () => {
     const { list } = await shown('2027-06-30');
     const words = [...(list.shadowRoot?.querySelectorAll('dd') ?? [])].map((each) => plain(each.textContent));
     expect(words.length).to.be.greaterThan(0);
-    for (const says of words) expect(says).to.match(/^(closed all week|open on .+)$/);
+    for (const says of words) expect(says).to.match(/^(shut all week|open on .+)$/);
   });
 
   it('shows the first week where today is outside the season, and steps from there', async () => {
     const { list, plan } = await shown('2026-01-01');
     expect(textOf(list, 'h2')).to.equal('5–11 April');
-    expect(buttonOf(list, 'Week before').disabled).to.equal(true);
-    expect(buttonOf(list, 'This week').disabled).to.equal(true);
-    buttonOf(list, 'Week after').click();
+    expect(buttonOf(list, say.previous).disabled).to.equal(true);
+    expect(buttonOf(list, say.thisWeek).disabled).to.equal(true);
+    buttonOf(list, say.next).click();
     await quiet(list);
     expect(textOf(list, 'h2')).to.equal('12–18 April');
     plan.select({ week: 29 });
     await quiet(list);
-    expect(buttonOf(list, 'Week after').disabled).to.equal(true);
+    expect(buttonOf(list, say.next).disabled).to.equal(true);
   });
 
   it('notes a zone as run when it is checked off, and takes that back', async () => {

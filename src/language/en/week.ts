@@ -1,0 +1,47 @@
+/** All that the week's list says. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+export const week = {
+  heading: ({ number }: Format, weekNumber: number, weeks: number) =>
+    `Water in the garden: week ${number(weekNumber)} of ${number(weeks)}`,
+  steps: 'Choose a week',
+  previous: 'Week before',
+  next: 'Week after',
+  thisWeek: 'This week',
+  total: ({ minutes, quantity }: Format, allMinutes: number, litres: number) =>
+    `All zones: ${minutes(allMinutes)}, ${quantity(litres, 'volume')}`,
+  /** What to do in a zone, first of all. */
+  runDaily: ({ minutes }: Format, dayMinutes: number) => `${minutes(dayMinutes)} every day`,
+  runOn: ({ minutes, weekdays }: Format, dayMinutes: number, weekStart: DayNumber, mask: number) =>
+    `${minutes(dayMinutes)} on ${weekdays(weekStart, mask)}`,
+  cycles: ({ count, minutes }: Format, cycles: number, cycleMinutes: number) =>
+    `In ${count(cycles, { one: 'cycle', other: 'cycles' })} of ${minutes(cycleMinutes)}. Let it soak in between.`,
+  /** What the zone gets, by where its minutes come from. */
+  amounts: {
+    computed: ({ quantity }: Format, litres: number) => quantity(litres, 'volume'),
+    'hand-set': ({ quantity }: Format, litres: number) => `${quantity(litres, 'volume')}, set by hand`,
+    run: ({ quantity }: Format, litres: number) => `${quantity(litres, 'volume')}, as run`,
+  },
+  nothing: 'No watering: rain and the soil’s store carry it.',
+  unknown: 'Not known: the climate of this week is not filled in.',
+  closed: 'Closed this week: do not water.',
+  off: 'Nothing is in the ground.',
+  /** Of a shut-off. */
+  shut: 'shut all week',
+  openAll: 'open on every watering day',
+  openOn: ({ weekdays }: Format, weekStart: DayNumber, mask: number) => `open on ${weekdays(weekStart, mask)} only`,
+  rain: ({ quantity }: Format, depthMm: number, litres: number) =>
+    `Rain counted: ${quantity(depthMm, 'depth')}, which saves ${quantity(litres, 'volume')}`,
+  noRain: 'No rain counted',
+  done: (zone: string) => `Done: ${zone} was run as planned`,
+  doneShort: 'Done as planned',
+  states: {
+    dry: 'The soil ends the week dry',
+    short: 'Short of water',
+    over: 'Some drains past the roots',
+  },
+};
+
+export const weekWords = area('week', week);
