@@ -11,6 +11,9 @@ import { entry } from './en/entry.ts';
 import { faultList } from './en/fault-list.ts';
 import { fieldNames } from './en/field-names.ts';
 import { files } from './en/files.ts';
+import { garden } from './en/garden.ts';
+import { gardenPlace } from './en/garden-place.ts';
+import { gardenZones } from './en/garden-zones.ts';
 import { notices } from './en/notices.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
@@ -34,6 +37,9 @@ export const en = {
   faultList,
   fieldNames,
   files,
+  garden,
+  gardenPlace,
+  gardenZones,
   notices,
   planner,
   remedies,

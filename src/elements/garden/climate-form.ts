@@ -1,58 +1,76 @@
 /** The climate by month: typed, pasted, or taken from a published table. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { dayNumberOf } from '../../engine/calendar.ts';
 import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
-import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
-import { formatNumber } from '../../language/format/number.ts';
+import { gardenWords } from '../../language/en/garden.ts';
+import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { parseNumber } from '../../language/format/parse-number.ts';
-import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
-import { gardenHelp as help } from '../shared/words/garden-help.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
-import { choiceField, refusal, textField } from './fields.ts';
-import type { FormController } from './form-controller.ts';
+import { choiceField, optionsOf, refusal, textField } from './fields.ts';
+import type { FormContext } from './form-context.ts';
 
-type Column = 'eto' | 'minTemperature' | 'maxTemperature' | 'rain';
+/** What can be known by month, each with its quantity. */
+const COLUMNS = { eto: 'depth', rain: 'depth', minTemperature: 'temperature', maxTemperature: 'temperature' } as const;
+
+type Column = keyof typeof COLUMNS;
+
+const MONTHS = Array.from({ length: 12 }, (_, month) => month);
 
 const set = (climate: PlanClimate): Edit => ({ type: 'set-climate', climate });
 
 /** Months of one column, or zeros where the column is not there yet. */
-const monthsOf = (climate: PlanClimate, column: Column): readonly number[] => climate[column] ?? new Array(12).fill(0);
+const monthsOf = (climate: PlanClimate, column: Column): readonly number[] => climate[column] ?? MONTHS.map(() => 0);
 
-export function climateForm(plan: Plan, form: FormController): TemplateResult {
+export function climateForm(context: FormContext): TemplateResult {
+  const { plan, season, reader } = context;
   const { climate } = plan.site;
-  const byEto = climate.eto !== undefined;
-  const columns: readonly Column[] = byEto ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
-  const { season } = form.plan.view;
-  const isMissing = season !== undefined && weeksWithoutClimate(season).length > 0;
-  return html`${isMissing ? html`<p class="too-long">${words.noClimate}</p>` : nothing}
+  const say = gardenPlaceWords(reader.language).climate;
+  const kind = climate.eto === undefined ? 'temperature' : 'eto';
+  const columns: readonly Column[] = kind === 'eto' ? ['eto', 'rain'] : ['minTemperature', 'maxTemperature', 'rain'];
+  const isMissing = weeksWithoutClimate(season).length > 0;
+  const hasRain = climate.rain.some((depth) => depth > 0);
+  return html`${isMissing ? html`<p class="too-long">${say.noClimate}</p>` : nothing}
     <div class="fields">
-      ${choiceField({
-        ...{ form, key: 'take-table', label: words.takeTable, help: help.climate, value: '' },
-        options: [
-          { value: '', label: words.noTable },
-          ...PUBLISHED_ETO.map(({ id, place }) => ({ value: id, label: place })),
-        ],
-        edit: (id) => takeTable(plan, id),
-      })}
-      ${choiceField({
-        ...{ form, key: 'climate-kind', label: words.climateKind, value: byEto ? 'eto' : 'temperature' },
-        options: [
-          { value: 'eto', label: words.byEto },
-          { value: 'temperature', label: words.byTemperature },
-        ],
-        edit: (kind) => set(asKind(climate, kind)),
-      })}
-      ${textField({
-        ...{ form, key: 'climate-source', label: words.climateSource, value: climate.source },
-        edit: (source) => set({ ...climate, source: source ?? '' }),
-      })}
+      ${choiceField(
+        {
+          key: 'climate-table',
+          words: say.table,
+          value: '',
+          options: [
+            { value: '', label: say.table.empty },
+            ...PUBLISHED_ETO.map(({ id, place }) => ({ value: id, label: place })),
+          ],
+          edit: (id) => takeTable(plan, id),
+        },
+        context,
+      )}
+      ${choiceField(
+        {
+          key: 'climate-kind',
+          words: say.kind,
+          value: kind,
+          options: optionsOf(say.kind.options),
+          edit: (chosen) => set(asKind(climate, chosen)),
+        },
+        context,
+      )}
+      ${textField(
+        {
+          key: 'climate-source',
+          words: say.source,
+          value: climate.source,
+          edit: (source = '') => set({ ...climate, source }),
+        },
+        context,
+      )}
     </div>
-    ${isMissing || climate.rain.some((depth) => depth > 0) ? nothing : html`<p class="too-long">${words.noRain}</p>`}
-    ${monthTable(plan, columns, form)}
-    <p class="help">${words.pasteHelp}</p>`;
+    ${isMissing || hasRain ? nothing : html`<p class="too-long">${say.noRain}</p>`}
+    ${monthTable(columns, context)}
+    <p class="help">${say.pasteHelp}</p>`;
 }
 
 function takeTable({ site: { climate }, units }: Plan, id: string): Edit {
@@ -67,7 +85,7 @@ function inPlanUnits(valuesMm: readonly number[], units: UnitSystem): readonly n
 }
 
 /** ETo wins where it is given, so temperatures can stay beside it; without it they are needed. */
-function asKind(climate: PlanClimate, kind: string): PlanClimate {
+function asKind(climate: PlanClimate, kind: 'eto' | 'temperature'): PlanClimate {
   if (kind === 'eto') return { ...climate, eto: monthsOf(climate, 'eto') };
   const { eto: _, ...rest } = climate;
   return {
@@ -77,31 +95,24 @@ function asKind(climate: PlanClimate, kind: string): PlanClimate {
   };
 }
 
-const HEADINGS: Readonly<Record<Column, string>> = {
-  eto: words.eto,
-  rain: words.rain,
-  minTemperature: words.low,
-  maxTemperature: words.high,
-};
-
-function monthTable(plan: Plan, columns: readonly Column[], form: FormController): TemplateResult {
-  const { climate } = plan.site;
-  const names = new Intl.DateTimeFormat(form.locale, { month: 'short', timeZone: 'UTC' });
-  const unit = (column: Column) =>
-    unitOf(column === 'eto' || column === 'rain' ? 'depth' : 'temperature', plan.units).name;
+function monthTable(columns: readonly Column[], context: FormContext): TemplateResult {
+  const { reader, format } = context;
+  const say = gardenPlaceWords(reader.language).climate;
+  const heading = (column: Column) =>
+    html`<th scope="col">${say.columnIn(say.columns[column], format.unit(COLUMNS[column]))}</th>`;
   return html`<table class="months">
     <thead>
       <tr>
-        <th scope="col">${words.month}</th>
-        ${columns.map((column) => html`<th scope="col">${HEADINGS[column]} <span class="quiet">${unit(column)}</span></th>`)}
+        <th scope="col">${say.month}</th>
+        ${columns.map(heading)}
       </tr>
     </thead>
     <tbody>
-      ${Array.from({ length: 12 }, (_, month) => {
-        const name = names.format(Date.UTC(2001, month, 1));
+      ${MONTHS.map((month) => {
+        const name = format.day(dayNumberOf({ year: 2001, month, dayOfMonth: 1 }), 'month');
         return html`<tr>
           <th scope="row">${name}</th>
-          ${columns.map((column) => html`<td>${monthField({ climate, column, month, name, form })}</td>`)}
+          ${columns.map((column) => html`<td>${monthField({ column, month, name }, context)}</td>`)}
         </tr>`;
       })}
     </tbody>
@@ -109,19 +120,18 @@ function monthTable(plan: Plan, columns: readonly Column[], form: FormController
 }
 
 interface MonthField {
-  readonly climate: PlanClimate;
   readonly column: Column;
   readonly month: number;
   readonly name: string;
-  readonly form: FormController;
 }
 
-function monthField(field: MonthField): TemplateResult {
-  const { climate, column, month, name, form } = field;
+function monthField(field: MonthField, context: FormContext): TemplateResult {
+  const { column, month, name } = field;
+  const { plan, form, reader, format } = context;
+  const say = gardenPlaceWords(reader.language).climate;
   const key = `${column}-${month}`;
-  const value = monthsOf(climate, column)[month] ?? 0;
-  const refused = form.refused(key);
-  const commit = (text: string) => commitMonths(field, key, text);
+  const value = monthsOf(plan.site.climate, column)[month] ?? 0;
+  const commit = (text: string) => commitMonths(field, key, text, context);
   const pasted = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     if (!/[\n\t;]/.test(text.trim())) return;
@@ -129,33 +139,38 @@ function monthField(field: MonthField): TemplateResult {
     commit(text);
   };
   return html`<input
+      name=${key}
       inputmode="decimal"
       autocomplete="off"
-      aria-label=${`${HEADINGS[column]}, ${name}`}
+      aria-label=${say.monthOf(say.columns[column], name)}
       aria-describedby=${`${key}-says`}
-      .value=${live(refused?.text ?? formatNumber(value, form.locale, 3))}
+      .value=${live(form.refused(key)?.text ?? format.number(value, 3))}
       ?readonly=${form.readOnly}
       @paste=${pasted}
       @change=${(event: Event) => commit((event.target as HTMLInputElement).value)}
     />
-    <div id=${`${key}-says`}>${refusal(form, key)}</div>`;
+    <div id=${`${key}-says`}>${refusal(key, context)}</div>`;
 }
 
 /** One number, or as many as were pasted, from this month on. */
-function commitMonths({ climate, column, month, form }: MonthField, key: string, text: string): void {
+function commitMonths({ column, month }: MonthField, key: string, text: string, context: FormContext): void {
+  const { plan, form, reader } = context;
+  const { climate } = plan.site;
   const parts = text
     .trim()
     .split(/[\n\t;]+/)
     .filter((part) => part.trim() !== '');
   const months = [...monthsOf(climate, column)];
   for (const [offset, part] of parts.slice(0, 12 - month).entries()) {
-    const parsed = parseNumber(part, languageFor(form.locale));
+    const parsed = parseNumber(part, reader.language);
     if (parsed.kind === 'unread') {
-      form.refuse(key, parts.length === 1 ? text : '', words.unread(parsed.why));
+      form.refuse(key, parts.length === 1 ? text : '', ({ language }) =>
+        gardenWords(language).refused.unread(parsed.why),
+      );
       return;
     }
     months[month + offset] = parsed.value;
   }
-  if (parts.length === 0) form.refuse(key, text, words.needed);
-  else form.commit(key, text, set({ ...climate, [column]: months }));
+  if (parts.length === 0) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
+  else form.send(key, text, set({ ...climate, [column]: months }));
 }

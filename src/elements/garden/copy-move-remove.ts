@@ -1,32 +1,30 @@
 /** The buttons that copy, move and remove a zone or planting as a whole. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
-import type { FormController } from './form-controller.ts';
+import { gardenWords } from '../../language/en/garden.ts';
+import type { FormContext } from './form-context.ts';
 
 export interface CopyMoveRemove {
   readonly name: string;
+  /** Unlike any other of the page, by the button's action. */
+  readonly key: (action: string) => string;
+  /** Among its like, and how many of them there are. */
   readonly index: number;
   readonly count: number;
-  readonly form: FormController;
   readonly copy: () => void;
   readonly move: (to: number) => void;
   readonly remove: () => void;
 }
 
-export function copyMoveRemove({
-  name,
-  index,
-  count,
-  form,
-  copy,
-  move,
-  remove,
-}: CopyMoveRemove): TemplateResult | typeof nothing {
+export function copyMoveRemove(
+  { name, key, index, count, copy, move, remove }: CopyMoveRemove,
+  { form, reader }: FormContext,
+): TemplateResult | typeof nothing {
   if (form.readOnly) return nothing;
-  const action = (label: string, act: () => void, disabled = false) =>
-    html`<button aria-label=${words.of(label, name)} ?disabled=${disabled} @click=${act}>${label}</button>`;
+  const { actions, actionOn } = gardenWords(reader.language);
+  const button = (action: 'copy' | 'up' | 'down' | 'remove', act: () => void, isDisabled = false) =>
+    html`<button name=${key(action)} aria-label=${actionOn(actions[action], name)} ?disabled=${isDisabled} @click=${act}>${actions[action]}</button>`;
   return html`<div class="actions">
-    ${action(words.copy, copy)} ${action(words.up, () => move(index - 1), index === 0)}
-    ${action(words.down, () => move(index + 1), index === count - 1)} ${action(words.remove, remove)}
+    ${button('copy', copy)} ${button('up', () => move(index - 1), index === 0)}
+    ${button('down', () => move(index + 1), index === count - 1)} ${button('remove', remove)}
   </div>`;
 }

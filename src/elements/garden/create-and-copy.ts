@@ -4,19 +4,17 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { groundDays } from '../../plan/to-garden/ground-days.ts';
-import { gardenWords } from '../shared/words/garden-words.ts';
 
-export function createZone(plan: Plan): PlanZone {
-  const name = gardenWords.newZone(plan.zones.length + 1);
+export function createZone(plan: Plan, name: string): PlanZone {
   return { id: newZoneId(plan, name), name, wateringDays: 3, plantings: [] };
 }
 
 /** A bed with line in it, so that it has minutes at once: a start to be put right, in round figures of either system. */
-export function createPlanting(plan: Plan): PlanPlanting {
+export function createPlanting(plan: Plan, name: string): PlanPlanting {
   const { units } = plan;
   return {
-    id: newPlantingId(plan, gardenWords.newPlanting),
-    name: gardenWords.newPlanting,
+    id: newPlantingId(plan, name),
+    name,
     need: { kind: 'class', class: 'moderate' },
     extent: { kind: 'area', area: units === 'us' ? 100 : 10 },
     lines: [createLine('dripline', units)],

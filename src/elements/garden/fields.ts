@@ -1,82 +1,117 @@
 /** The fields of the garden's forms: label, unit, help, and the reason where an entry is refused. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatNumber } from '../../language/format/number.ts';
+import { dayNumber } from '../../engine/calendar.ts';
+import type { Quantity } from '../../engine/units.ts';
+import { gardenWords } from '../../language/en/garden.ts';
+import type { Format } from '../../language/format/format.ts';
 import { parseNumber } from '../../language/format/parse-number.ts';
-import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { gardenWords } from '../shared/words/garden-words.ts';
-import type { FormController } from './form-controller.ts';
+import type { Weekday } from '../../plan/schema/plan-schema.ts';
+import { WEEKDAYS } from '../../plan/schema/supply.ts';
+import type { FormContext } from './form-context.ts';
 
-export interface Field {
-  readonly form: FormController;
-  /** Unlike any other of the form. */
-  readonly key: string;
+/** What a field says. */
+export interface FieldWords {
   readonly label: string;
-  readonly help?: string | undefined;
+  readonly help?: string | ((format: Format) => string);
+  /** Beside its number, where it is no quantity. */
+  readonly unit?: string;
+  /** What holds where nothing is entered. */
+  readonly empty?: string;
 }
 
-/** Digits that a typed number may have and still be shown as typed. */
-const MOST_DIGITS = 6;
+export type FieldContext = Pick<FormContext, 'form' | 'reader' | 'format'>;
 
-export function numberField(
-  field: Field & {
-    readonly value: number | undefined;
-    readonly unit?: string | undefined;
-    /** What holds where nothing is typed; left out: something must be. */
-    readonly otherwise?: string | undefined;
-    readonly edit: (value: number | undefined) => Edit;
-  },
-): TemplateResult {
-  const { form, key, value, unit, otherwise, edit } = field;
+interface Field {
+  /** Unlike any other of the page. */
+  readonly key: string;
+  readonly words: FieldWords;
+}
+
+/** Decimals that a typed number may have and still be shown as typed. */
+const MOST_DECIMALS = 6;
+
+export interface NumberField extends Field {
+  readonly value: number | undefined;
+  /** Its number stands in this quantity's unit. */
+  readonly quantity?: Quantity | undefined;
+  /** What holds where nothing is entered; of a quantity, in the engine's unit. */
+  readonly fallback?: number | undefined;
+  /** `undefined` where the field was emptied. */
+  readonly edit: (value: number | undefined) => Edit;
+}
+
+export function numberField(field: NumberField, context: FieldContext): TemplateResult {
+  const { key, words, value, quantity, fallback, edit } = field;
+  const { form, reader, format } = context;
+  const say = gardenWords(reader.language);
+  const isRequired = words.empty === undefined && fallback === undefined;
   const changed = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
     if (text.trim() === '') {
-      if (otherwise === undefined) form.refuse(key, text, gardenWords.needed);
-      else form.commit(key, text, edit(undefined));
+      if (isRequired) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
+      else form.send(key, text, edit(undefined));
       return;
     }
-    const parsed = parseNumber(text, languageFor(form.locale));
-    if (parsed.kind === 'number') form.commit(key, text, edit(parsed.value));
-    else form.refuse(key, text, gardenWords.unread(parsed.why));
+    const parsed = parseNumber(text, reader.language);
+    if (parsed.kind === 'number') form.send(key, text, edit(parsed.value));
+    else form.refuse(key, text, () => say.refused.unread(parsed.why));
   };
-  const shown = value === undefined ? '' : formatNumber(value, form.locale, MOST_DIGITS);
   // What no number is, is refused with the range.
-  const says = ({ target }: Event) => {
-    (target as HTMLInputElement).title = form.expected(edit(Number.NaN));
+  const showRange = ({ target }: Event) => {
+    (target as HTMLInputElement).title = form.takes(edit(Number.NaN));
   };
+  const shown = value === undefined ? '' : format.number(value, MOST_DECIMALS);
   const input = html`<input
+    name=${key}
     inputmode="decimal"
     autocomplete="off"
     .value=${live(form.refused(key)?.text ?? shown)}
-    placeholder=${otherwise ?? nothing}
+    placeholder=${words.empty ?? fallbackText(field, format) ?? nothing}
     ?readonly=${form.readOnly}
     aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
-    aria-describedby=${`${field.key}-says`}
-    @focus=${says}
-    @pointerenter=${says}
+    aria-describedby=${`${key}-says`}
+    @focus=${showRange}
+    @pointerenter=${showRange}
     @change=${changed}
   />`;
+  const unit = quantity === undefined ? words.unit : format.unit(quantity);
   return labelled(
     field,
     unit === undefined ? input : html`<span class="with-unit">${input}<span>${unit}</span></span>`,
+    context,
   );
 }
 
-export function textField(
-  field: Field & {
-    readonly value: string | undefined;
-    readonly type?: 'text' | 'date' | undefined;
-    readonly optional?: boolean | undefined;
-    readonly edit: (value: string | undefined) => Edit;
-  },
-): TemplateResult {
-  const { form, key, value, optional, edit } = field;
+function fallbackText({ fallback, quantity }: NumberField, format: Format): string | undefined {
+  if (fallback === undefined) return undefined;
+  return quantity === undefined ? format.number(fallback, MOST_DECIMALS) : format.amount(fallback, quantity);
+}
+
+export interface TextField extends Field {
+  readonly value: string | undefined;
+  readonly isOptional?: boolean | undefined;
+  readonly edit: (value: string | undefined) => Edit;
+}
+
+export function textField(field: TextField, context: FieldContext): TemplateResult {
+  return textInput(field, 'text', context);
+}
+
+/** A day of the plan, ISO 8601. */
+export function dateField(field: TextField, context: FieldContext): TemplateResult {
+  return textInput(field, 'date', context);
+}
+
+function textInput(field: TextField, type: 'text' | 'date', context: FieldContext): TemplateResult {
+  const { key, value, isOptional, edit } = field;
+  const { form } = context;
   const enter = (input: HTMLInputElement) => {
     typedDates.delete(input);
     const text = input.value.trim();
-    if (text === '' && !optional) form.refuse(key, text, gardenWords.needed);
-    else form.commit(key, text, edit(text === '' ? undefined : text));
+    if (text === '' && !isOptional) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
+    else form.send(key, text, edit(text === '' ? undefined : text));
   };
   const changed = ({ currentTarget }: Event) => {
     const input = currentTarget as HTMLInputElement;
@@ -96,16 +131,18 @@ export function textField(
   return labelled(
     field,
     html`<input
-      type=${field.type ?? 'text'}
+      name=${key}
+      type=${type}
       autocomplete="off"
       .value=${live(form.refused(key)?.text ?? value ?? '')}
       ?readonly=${form.readOnly}
       aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
       aria-describedby=${`${key}-says`}
       @change=${changed}
-      @keydown=${field.type === 'date' ? keyed : nothing}
-      @blur=${field.type === 'date' ? left : nothing}
+      @keydown=${type === 'date' ? keyed : nothing}
+      @blur=${type === 'date' ? left : nothing}
     />`,
+    context,
   );
 }
 
@@ -115,62 +152,103 @@ export function textField(
  */
 const typedDates = new WeakSet<HTMLInputElement>();
 
-export interface Option {
-  readonly value: string;
+export interface Option<Value extends string> {
+  readonly value: Value;
   readonly label: string;
 }
 
-export function choiceField(
-  field: Field & {
-    readonly value: string;
-    readonly options: readonly Option[];
-    readonly edit: (value: string) => Edit;
-  },
-): TemplateResult {
-  const { form, key, value, options, edit } = field;
+/** Options in the order of their labels. */
+export function optionsOf<Value extends string>(labels: Readonly<Record<Value, string>>): readonly Option<Value>[] {
+  return (Object.keys(labels) as Value[]).map((value) => ({ value, label: labels[value] }));
+}
+
+export interface ChoiceField<Value extends string> extends Field {
+  readonly value: Value;
+  readonly options: readonly Option<Value>[];
+  readonly edit: (value: Value) => Edit;
+}
+
+export function choiceField<Value extends string>(field: ChoiceField<Value>, context: FieldContext): TemplateResult {
+  const { key, value, options, edit } = field;
+  const { form } = context;
   const changed = (event: Event) => {
-    const chosen = (event.target as HTMLSelectElement).value;
-    form.commit(key, chosen, edit(chosen));
+    const chosen = (event.target as HTMLSelectElement).value as Value;
+    form.send(key, chosen, edit(chosen));
   };
+  const option = (each: Option<Value>) =>
+    html`<option value=${each.value} ?selected=${each.value === value}>${each.label}</option>`;
   return labelled(
     field,
-    html`<select ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
-      ${options.map((option) => html`<option value=${option.value} ?selected=${option.value === value}>${option.label}</option>`)}
+    html`<select name=${key} ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
+      ${options.map(option)}
     </select>`,
+    context,
   );
 }
 
-export function checkField(
-  field: Field & { readonly value: boolean; readonly edit: (value: boolean) => Edit },
-): TemplateResult {
-  const { form, key, label, value, edit } = field;
-  const changed = (event: Event) => form.commit(key, '', edit((event.target as HTMLInputElement).checked));
+export interface CheckField extends Field {
+  readonly value: boolean;
+  readonly edit: (value: boolean) => Edit;
+}
+
+export function checkField(field: CheckField, context: FieldContext): TemplateResult {
+  const { key, words, value, edit } = field;
+  const { form } = context;
+  const changed = (event: Event) => form.send(key, '', edit((event.target as HTMLInputElement).checked));
   return html`<div class="field">
     <label class="check"
-      ><input type="checkbox" .checked=${live(value)} ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} @change=${changed} />
-      <span>${label}</span></label
+      ><input name=${key} type="checkbox" .checked=${live(value)} ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} @change=${changed} />
+      <span>${words.label}</span></label
     >
-    ${says(field)}
+    ${helpAndRefusal(field, context)}
   </div>`;
 }
 
-function labelled(field: Field, control: TemplateResult): TemplateResult {
+/** A week that begins on a Monday. */
+const MONDAY = dayNumber('2001-01-01');
+
+export interface WeekdaysField extends Field {
+  readonly value: readonly Weekday[] | undefined;
+  readonly edit: (value: readonly Weekday[] | undefined) => Edit;
+}
+
+/** Weekdays as seven boxes. None ticked means every day. */
+export function weekdaysField({ key, words, value, edit }: WeekdaysField, context: FieldContext): TemplateResult {
+  const { form, format } = context;
+  const chosen = new Set(value ?? WEEKDAYS);
+  const toggle = (day: Weekday) => (event: Event) => {
+    const { checked } = event.target as HTMLInputElement;
+    const next = WEEKDAYS.filter((other) => (other === day ? checked : chosen.has(other)));
+    form.send(key, '', edit(next.length === 0 || next.length === WEEKDAYS.length ? undefined : next));
+  };
+  const box = (day: Weekday, index: number) => html`<label class="check"
+    ><input name=${`${key}-${day}`} type="checkbox" .checked=${live(chosen.has(day))} ?disabled=${form.readOnly} @change=${toggle(day)} />
+    <span>${format.weekdays(MONDAY, 1 << index)}</span></label
+  >`;
+  return html`<div class="field wide" role="group" aria-label=${words.label}>
+    <span class="label">${words.label}</span>
+    <span class="weekdays">${WEEKDAYS.map(box)}</span>
+    ${refusal(key, context)}
+  </div>`;
+}
+
+function labelled(field: Field, control: TemplateResult, context: FieldContext): TemplateResult {
   return html`<div class="field">
-    <label><span class="label">${field.label}</span>${control}</label>
-    ${says(field)}
+    <label><span class="label">${field.words.label}</span>${control}</label>
+    ${helpAndRefusal(field, context)}
   </div>`;
 }
 
 /** The reason of a refusal, said aloud when it comes. */
-export function refusal(form: FormController, key: string): TemplateResult {
+export function refusal(key: string, { form, reader }: FieldContext): TemplateResult {
   const refused = form.refused(key);
-  return html`<p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.says}</p>`;
+  return html`<p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.reason(reader)}</p>`;
 }
 
-/** Help, and above it the reason. */
-function says({ form, key, help }: Field): TemplateResult {
+function helpAndRefusal({ key, words: { help } }: Field, context: FieldContext): TemplateResult {
+  const text = typeof help === 'function' ? help(context.format) : help;
   return html`<div id=${`${key}-says`}>
-    ${refusal(form, key)}
-    ${help === undefined ? nothing : html`<p class="help">${help}</p>`}
+    ${refusal(key, context)}
+    ${text === undefined ? nothing : html`<p class="help">${text}</p>`}
   </div>`;
 }

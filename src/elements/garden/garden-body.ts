@@ -2,6 +2,10 @@ import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
+import { gardenWords } from '../../language/en/garden.ts';
+import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { formatFor } from '../../language/format/format.ts';
+import { languageFor } from '../../language/languages.ts';
 import { readerFor } from '../../language/reader.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
@@ -11,10 +15,10 @@ import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { todayHere } from '../shared/today-here.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { planWords } from '../shared/words/plan-words.ts';
 import { climateForm } from './climate-form.ts';
 import { createZone } from './create-and-copy.ts';
+import { refusal } from './fields.ts';
 import type { FormContext } from './form-context.ts';
 import { FormController } from './form-controller.ts';
 import { planForm } from './plan-form.ts';
@@ -50,28 +54,35 @@ export class GardenBody {
     const { view } = this.#plan;
     if (view.plan === undefined || view.season === undefined) return this.#start(view);
     const { plan, season, locale } = view;
+    const reader = readerFor(locale, plan.units);
     const context: FormContext = {
-      ...{ plan, season, form: this.#form, reading: readerFor(locale, plan.units) },
+      ...{ plan, season, form: this.#form, reader, format: formatFor(reader) },
       isOpen: (id) => this.#host.isOpen(id),
       toggle: (id, open) => this.#host.open(id, open),
     };
-    return html`<h2 part="title">${words.title}</h2>
-      ${this.#section('plan', words.plan, () => planForm(plan, this.#form))}
-      ${this.#section('site', words.site, () => siteForm(plan, this.#form))}
-      ${this.#section('climate', words.climate, () => climateForm(plan, this.#form), plan.site.climate.source)}
-      ${this.#section('supply', words.supply, () => supplyForm(plan, this.#form))}
-      <h3>${words.zones}</h3>
-      ${plan.zones.length === 0 ? html`<p class="quiet">${words.noZones}</p>` : nothing}
+    const { title, sections } = gardenWords(reader.language);
+    const { noZones } = gardenZonesWords(reader.language);
+    return html`<h2 part="title">${title}</h2>
+      ${this.#section('plan', sections.plan, () => planForm(context))}
+      ${this.#section('site', sections.site, () => siteForm(context))}
+      ${this.#section('climate', sections.climate, () => climateForm(context), plan.site.climate.source)}
+      ${this.#section('supply', sections.supply, () => supplyForm(context))}
+      <h3>${sections.zones}</h3>
+      ${plan.zones.length === 0 ? html`<p class="quiet">${noZones}</p>` : nothing}
       ${plan.zones.map((zone, index) => zonePart(zone, index, context))}
-      ${view.readOnly ? nothing : this.#foot(view)}
-      ${cautionsTemplate(plan.supply?.tank !== undefined, context.reading.language)}`;
+      ${view.readOnly ? nothing : this.#foot(view, context)}
+      ${cautionsTemplate(plan.supply?.tank !== undefined, reader.language)}`;
   }
 
-  #foot({ undoStep, locale, plan }: PlanView): TemplateResult {
-    const what = undoStep && describeEdit(undoStep.before, undoStep.edit, readerFor(locale, plan?.units ?? 'us'));
+  #foot({ undoStep }: PlanView, context: FormContext): TemplateResult {
+    const { reader } = context;
+    const { actions, actionOn } = gardenWords(reader.language);
+    const { addZone } = gardenZonesWords(reader.language);
+    const what = undoStep && describeEdit(undoStep.before, undoStep.edit, reader);
     return html`<div class="actions">
-      <button class="add" @click=${this.#addZone}>${words.addZone}</button>
-      ${what === undefined ? nothing : html`<button @click=${() => this.#plan.step('undo')}>${words.of(words.undo, what)}</button>`}
+      <button class="add" name="add-zone" @click=${() => this.#addZone(context)}>${addZone}</button>
+      ${what === undefined ? nothing : html`<button name="undo" @click=${() => this.#plan.step('undo')}>${actionOn(actions.undo, what)}</button>`}
+      ${refusal('add-zone', context)}
     </div>`;
   }
 
@@ -83,22 +94,20 @@ export class GardenBody {
     </details>`;
   }
 
-  readonly #addZone = (): void => {
-    const { plan } = this.#plan.view;
-    if (plan === undefined) return;
-    const zone = createZone(plan);
-    const { ok } = this.#form.commit('add-zone', '', { type: 'add-zone', zone });
-    if (ok) this.#host.open(zone.id, true);
-  };
+  #addZone({ plan, reader, format }: FormContext): void {
+    const zone = createZone(plan, gardenZonesWords(reader.language).newZone(format, plan.zones.length));
+    const { ok } = this.#form.send('add-zone', '', { type: 'add-zone', zone });
+    if (ok) this.#host.open(`zone-${zone.id}`, true);
+  }
 
-  #start({ status }: PlanView): TemplateResult {
+  #start({ status, locale }: PlanView): TemplateResult {
     if (status === 'loading') return html`<p class="waiting" role="status">${planWords.loading}</p>`;
-    return html`<h2 part="title">${words.title}</h2>
-      <p class="waiting">${words.startSays}</p>
-      <div class="actions">
-        <button @click=${() => this.#begin('us')}>${words.start}: ${words.us}</button>
-        <button @click=${() => this.#begin('metric')}>${words.start}: ${words.metric}</button>
-      </div>`;
+    const { title, startSays, start, unitSystems } = gardenWords(languageFor(locale));
+    const button = (units: UnitSystem) =>
+      html`<button name=${`start-${units}`} @click=${() => this.#begin(units)}>${start(unitSystems[units])}</button>`;
+    return html`<h2 part="title">${title}</h2>
+      <p class="waiting">${startSays}</p>
+      <div class="actions">${button('us')} ${button('metric')}</div>`;
   }
 
   #begin(units: UnitSystem): void {

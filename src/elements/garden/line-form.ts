@@ -1,95 +1,236 @@
-/** One line of a planting, from a day on. */
+/** One line of a planting, from a day on: its emitters, how it is laid, and what decides the pressure along it. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { unitOf } from '../../engine/units.ts';
+import { gardenWords } from '../../language/en/garden.ts';
+import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { gardenHelp as help } from '../shared/words/garden-help.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { createLine } from './create-and-copy.ts';
-import { choiceField, numberField, textField } from './fields.ts';
-import type { LineContext, PlantingContext, WateringLine } from './form-context.ts';
-import { layoutFields } from './layout-fields.ts';
-import { pressureFields } from './pressure-fields.ts';
+import { type FieldTable, tableFields } from './field-table.ts';
+import { choiceField, dateField, numberField, optionsOf } from './fields.ts';
+import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 import { lineSummary } from './summaries.ts';
 
-export interface LinePlace {
+/** A line that brings water. */
+type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
+type Dripline = Extract<PlanLine, { kind: 'dripline' }>;
+type Layout<Kind extends Dripline['layout']['kind']> = Omit<Extract<Dripline['layout'], { kind: Kind }>, 'kind'>;
+
+type EndFields = Pick<WateringLine, 'topology' | 'slopeSide'>;
+/** Shown folded: what usual goods on level ground do without. */
+type MoreFields = Pick<WateringLine, 'emitter' | 'insideDiameter' | 'risePercent'>;
+/** The fields of one kind alone. */
+type OwnFields<Kind extends WateringLine['kind']> = Omit<
+  Extract<WateringLine, { kind: Kind }>,
+  'kind' | 'from' | keyof EndFields | keyof MoreFields
+>;
+
+const DRIPLINE_FIELDS: FieldTable<OwnFields<'dripline'>, FormContext> = {
+  flow: { kind: 'number', quantity: 'emitterFlow' },
+  spacing: { kind: 'number', quantity: 'spacing' },
+  layout: { kind: 'own', fields: layoutFields },
+};
+
+const EMITTER_FIELDS: FieldTable<OwnFields<'point' | 'spray'>, FormContext> = {
+  flow: { kind: 'number', quantity: 'emitterFlow' },
+  count: { kind: 'number' },
+};
+
+const END_FIELDS: FieldTable<EndFields, FormContext> = {
+  topology: {
+    kind: 'choice',
+    fallback: DEFAULTS.topology,
+    options: (context) => optionsOf(wordsOf(context).topology.options),
+  },
+  slopeSide: {
+    kind: 'choice',
+    fallback: DEFAULTS.slopeSide,
+    options: (context) => optionsOf(wordsOf(context).slopeSide.options),
+  },
+};
+
+const MORE_FIELDS: FieldTable<MoreFields, FormContext> = {
+  emitter: { kind: 'own', fields: emitterFields },
+  insideDiameter: { kind: 'number', quantity: 'bore' },
+  risePercent: { kind: 'number', fallback: 0 },
+};
+
+const LENGTH_FIELDS: FieldTable<Layout<'length'>, FormContext> = { length: { kind: 'number', quantity: 'length' } };
+
+const ROW_FIELDS: FieldTable<Layout<'rows'>, FormContext> = {
+  rows: { kind: 'number' },
+  length: { kind: 'number', quantity: 'length' },
+};
+
+const LOOP_FIELDS: FieldTable<Layout<'loops'>, FormContext> = {
+  perPlant: { kind: 'number' },
+  diameter: { kind: 'number', quantity: 'diameter' },
+};
+
+const wordsOf = ({ reader }: FormContext) => gardenZonesWords(reader.language).lineForm;
+
+export interface LineIndex {
   readonly zone: PlanZone;
   readonly planting: PlanPlanting;
   readonly line: PlanLine;
   readonly index: number;
 }
 
-export function linePart({ zone, planting, line, index }: LinePlace, context: PlantingContext): TemplateResult {
-  const { plan, form } = context;
+export function linePart({ zone, planting, line, index }: LineIndex, context: FormContext): TemplateResult {
+  const { plan, form, format, reader } = context;
+  const { line: nameOf, lineForm: say } = gardenZonesWords(reader.language);
+  const { actions, actionOn } = gardenWords(reader.language);
   const at = { zone: zone.id, planting: planting.id, index };
-  const key = (name: string) => `${planting.id}-line-${index}-${name}`;
+  const keys = `planting-${planting.id}-line-`;
+  const key = (field: string) => `${keys}${index}-${field}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
-  const says = lineSummary(planting, index, context);
+  const name = nameOf(format, index);
+  const summary = lineSummary(planting, index, context);
   const remove = () => {
-    form.forget(`${planting.id}-line-`);
-    form.commit(key('remove'), '', { type: 'remove-line', ...at });
+    const { ok } = form.send(key('remove'), '', { type: 'remove-line', ...at });
+    if (ok) form.forget(keys);
   };
   return html`<fieldset>
-    <legend>${words.line(index + 1)}</legend>
+    <legend>${name}</legend>
     <div class="fields">
-      ${choiceField({
-        ...{ form, key: key('kind'), label: words.lineKind, value: line.kind },
-        options: (['dripline', 'point', 'spray', 'solid'] as const).map((kind) => ({
-          value: kind,
-          label: words[kind],
-        })),
-        edit: (kind) => edit(withDay(createLine(kind as PlanLine['kind'], plan.units), line.from)),
-      })}
-      ${textField({
-        ...{ form, key: key('from'), label: words.from, type: 'date', optional: true, value: line.from },
-        edit: (from) => edit(changed(line, { from })),
-      })}
-      ${line.kind === 'solid' ? nothing : emitterFields(line, { ...context, key, edit })}
+      ${choiceField(
+        {
+          key: key('kind'),
+          words: say.kind,
+          value: line.kind,
+          options: optionsOf(say.kind.options),
+          edit: (kind) => edit(changed(createLine(kind, plan.units), { from: line.from })),
+        },
+        context,
+      )}
+      ${dateField(
+        {
+          key: key('from'),
+          words: say.from,
+          value: line.from,
+          isOptional: true,
+          edit: (from) => edit(changed(line, { from })),
+        },
+        context,
+      )}
+      ${line.kind === 'solid' ? nothing : kindFields(line, partOf(line, key, edit), context)}
     </div>
-    ${line.kind === 'solid' ? nothing : pressureFields(line, { ...context, key, edit })}
-    ${says === undefined ? nothing : html`<p class="derived">${says.flow} <span class=${says.isTooLong ? 'too-long' : ''}>${says.run}</span></p>`}
-    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${words.of(words.remove, words.line(index + 1))}</button>`}
+    ${line.kind === 'solid' ? nothing : moreFields(partOf(line, key, edit), context)}
+    ${summary === undefined ? nothing : html`<p class="derived">${summary.flow} <span class=${summary.isTooLong ? 'too-long' : ''}>${summary.run}</span></p>`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>`}
   </fieldset>`;
 }
 
-const withDay = (line: PlanLine, from: string | undefined): PlanLine => (from === undefined ? line : { ...line, from });
+function partOf(
+  line: WateringLine,
+  key: (field: string) => string,
+  edit: (line: PlanLine) => Edit,
+): FormPart<WateringLine> {
+  return { value: line, key, change: (change) => edit(changed(line, change)) };
+}
 
-function emitterFields(line: WateringLine, context: LineContext): TemplateResult {
-  const { plan, form, key, edit } = context;
-  return html`${numberField({
-    ...{ form, key: key('flow'), label: words.emitterFlow, value: line.flow },
-    unit: unitOf('emitterFlow', plan.units).name,
-    edit: (flow) => edit({ ...line, flow: flow ?? Number.NaN }),
-  })}
-  ${
+function kindFields(line: WateringLine, part: FormPart<WateringLine>, context: FormContext): TemplateResult {
+  const say = wordsOf(context);
+  const own =
     line.kind === 'dripline'
-      ? html`${numberField({
-          ...{ form, key: key('spacing'), label: words.spacing, help: help.spacing, value: line.spacing },
-          unit: unitOf('spacing', plan.units).name,
-          edit: (spacing) => edit({ ...line, spacing: spacing ?? Number.NaN }),
-        })}
-        ${layoutFields(line, context)}`
-      : numberField({
-          ...{ form, key: key('count'), label: line.kind === 'point' ? words.emitterCount : words.sprayCount },
-          value: line.count,
-          edit: (count) => edit({ ...line, count: count ?? Number.NaN }),
-        })
+      ? tableFields(DRIPLINE_FIELDS, say, { ...part, value: line }, context)
+      : tableFields(
+          EMITTER_FIELDS,
+          { ...say, count: line.kind === 'point' ? say.emitterCount : say.sprayCount },
+          { ...part, value: line },
+          context,
+        );
+  return html`${own} ${tableFields(END_FIELDS, say, part, context)}`;
+}
+
+function moreFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
+  const say = wordsOf(context);
+  return html`<details>
+    <summary>${say.more}</summary>
+    <div class="part-body"><div class="fields">${tableFields(MORE_FIELDS, say, part, context)}</div></div>
+  </details>`;
+}
+
+/** By its length, in rows, or in loops round each plant. */
+function layoutFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext): TemplateResult {
+  const { layout } = line.value;
+  const us = context.plan.units === 'us';
+  const say = wordsOf(context);
+  const begun = {
+    length: { kind: 'length', length: us ? 40 : 12 },
+    rows: { kind: 'rows', rows: 2, length: us ? 20 : 6 },
+    loops: { kind: 'loops', perPlant: 1 },
+  } as const;
+  return html`${choiceField(
+    {
+      key: line.key('layout'),
+      words: say.layoutKind,
+      value: layout.kind,
+      options: optionsOf(say.layoutKind.options),
+      edit: (kind) => line.change({ layout: begun[kind] }),
+    },
+    context,
+  )}
+  ${sizeFields(line, context)}`;
+}
+
+function sizeFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext): readonly unknown[] {
+  const { layout } = line.value;
+  const say = wordsOf(context);
+  switch (layout.kind) {
+    case 'length':
+      return tableFields(LENGTH_FIELDS, say, innerPart(line, 'layout', layout), context);
+    case 'rows':
+      return tableFields(ROW_FIELDS, { ...say, length: say.rowLength }, innerPart(line, 'layout', layout), context);
+    case 'loops':
+      return tableFields(
+        LOOP_FIELDS,
+        { ...say, diameter: say.loopDiameter },
+        innerPart(line, 'layout', layout),
+        context,
+      );
   }
-  ${choiceField({
-    ...{ form, key: key('topology'), label: words.topology, help: help.topology },
-    value: line.topology ?? DEFAULTS.topology,
-    options: [
-      { value: 'dead-end', label: words.deadEnd },
-      { value: 'loop', label: words.loopEnd },
-    ],
-    edit: (topology) => edit({ ...line, topology: topology as 'dead-end' | 'loop' }),
-  })}
-  ${choiceField({
-    ...{ form, key: key('side'), label: words.slopeSide, help: help.slopeSide },
-    value: line.slopeSide ?? DEFAULTS.slopeSide,
-    options: (['level', 'uphill', 'downhill'] as const).map((side) => ({ value: side, label: words[side] })),
-    edit: (side) => edit({ ...line, slopeSide: side as 'level' | 'uphill' | 'downhill' }),
-  })}`;
+}
+
+/** How its emitters answer to pressure. Left out, they compensate, from a usual pressure on. */
+function emitterFields(line: FormPart<MoreFields>, context: FormContext): TemplateResult {
+  const { emitter } = line.value;
+  const say = wordsOf(context);
+  return html`${choiceField(
+    {
+      key: line.key('emitter'),
+      words: say.emitter,
+      value: emitter?.kind ?? DEFAULTS.emitter,
+      options: optionsOf(say.emitter.options),
+      edit: (kind) => line.change({ emitter: kind === 'plain' ? { kind, exponent: DEFAULTS.exponent } : undefined }),
+    },
+    context,
+  )}
+  ${
+    emitter?.kind === 'plain'
+      ? numberField(
+          {
+            key: line.key('exponent'),
+            words: say.exponent,
+            value: emitter.exponent,
+            edit: (exponent = Number.NaN) => line.change({ emitter: { ...emitter, exponent } }),
+          },
+          context,
+        )
+      : numberField(
+          {
+            key: line.key('leastPressure'),
+            words: say.leastPressure,
+            value: emitter?.leastPressure,
+            quantity: 'pressure',
+            fallback: DEFAULTS.leastPressureKpa,
+            edit: (least) =>
+              line.change({
+                emitter: least === undefined ? undefined : { kind: 'compensating', leastPressure: least },
+              }),
+          },
+          context,
+        )
+  }`;
 }

@@ -1,77 +1,156 @@
-/** What a planting needs: a water-use class, a type of plant, or a crop with its planting day. */
-import { html, type TemplateResult } from 'lit';
-import { CROPS, type CropId } from '../../engine/plants/crops.data.ts';
+/** What a planting needs: a water-use class, a type of plant, or a crop with its planting day and what is known of it. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { CROPS } from '../../engine/plants/crops.data.ts';
+import { findCrop } from '../../engine/plants/find-crop.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
+import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
-import { changed } from '../../plan/edits/change.ts';
-import type { PlanNeed } from '../../plan/schema/plan-schema.ts';
-import { gardenHelp as help } from '../shared/words/garden-help.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
-import { cropFigures } from './crop-figures.ts';
-import { choiceField, numberField, textField } from './fields.ts';
-import type { PlantingContext } from './form-context.ts';
+import type { PlanNeed, PlanPlanting } from '../../plan/schema/plan-schema.ts';
+import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
+import { type FieldTable, tableFields } from './field-table.ts';
+import { checkField, choiceField, optionsOf } from './fields.ts';
+import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 
-export function needFields(context: PlantingContext): TemplateResult {
-  const { plan, planting, form, key, change } = context;
-  const { need } = planting;
-  const asKind = (kind: string): PlanNeed => {
-    if (kind === 'crop') return { kind, crop: 'tomato', plantedOn: plan.season.firstDay };
-    return kind === 'type' ? { kind, type: 'annual-flowers' } : { kind: 'class', class: 'moderate' };
-  };
-  return html`${choiceField({
-    ...{ form, key: key('need'), label: words.need, value: need.kind },
-    options: [
-      { value: 'class', label: words.needClass },
-      { value: 'type', label: words.needType },
-      { value: 'crop', label: words.needCrop },
-    ],
-    edit: (kind) => change({ need: asKind(kind) }),
-  })}
-  ${need.kind === 'crop' ? cropFields(need, context) : landscapeFields(need, context)}`;
+type Need<Kind extends PlanNeed['kind']> = Extract<PlanNeed, { kind: Kind }>;
+type Landscape = Pick<Need<'class'>, 'factor' | 'density' | 'microclimate'>;
+type Crop = Need<'crop'>;
+
+const LANDSCAPE_FIELDS: FieldTable<Landscape, FormContext> = {
+  factor: { kind: 'number' },
+  density: { kind: 'number', fallback: DEFAULTS.density },
+  microclimate: { kind: 'number', fallback: DEFAULTS.microclimate },
+};
+
+const CLASS_FIELDS: FieldTable<Omit<Need<'class'>, 'kind'>, FormContext> = {
+  class: { kind: 'choice', options: () => named(WATER_USE_CLASSES) },
+  ...LANDSCAPE_FIELDS,
+};
+
+const TYPE_FIELDS: FieldTable<Omit<Need<'type'>, 'kind'>, FormContext> = {
+  type: { kind: 'choice', options: () => named(PLANT_TYPES) },
+  ...LANDSCAPE_FIELDS,
+};
+
+const CROP_FIELDS: FieldTable<Omit<Crop, 'kind'>, FormContext> = {
+  crop: { kind: 'own', fields: cropField },
+  plantedOn: { kind: 'date' },
+  stages: { kind: 'own', fields: stagesFields },
+  coefficients: { kind: 'own', fields: coefficientsFields },
+};
+
+const STAGE_FIELDS: FieldTable<NonNullable<Crop['stages']>, FormContext> = {
+  initial: { kind: 'number' },
+  development: { kind: 'number' },
+  mid: { kind: 'number' },
+  late: { kind: 'number' },
+};
+
+const COEFFICIENT_FIELDS: FieldTable<NonNullable<Crop['coefficients']>, FormContext> = {
+  initial: { kind: 'number' },
+  mid: { kind: 'number' },
+  end: { kind: 'number' },
+};
+
+const wordsOf = ({ reader }: FormContext) => gardenZonesWords(reader.language).planting;
+
+export function needFields(planting: FormPart<Pick<PlanPlanting, 'need'>>, context: FormContext): TemplateResult {
+  const { need } = planting.value;
+  const say = wordsOf(context);
+  const begun = {
+    class: { kind: 'class', class: 'moderate' },
+    type: { kind: 'type', type: 'annual-flowers' },
+    crop: { kind: 'crop', crop: 'tomato', plantedOn: context.plan.season.firstDay },
+  } as const;
+  return html`${choiceField(
+    {
+      key: planting.key('need'),
+      words: say.needKind,
+      value: need.kind,
+      options: optionsOf(say.needKind.options),
+      edit: (kind) => planting.change({ need: begun[kind] }),
+    },
+    context,
+  )}
+  ${kindFields(planting, context)}`;
 }
 
-type Landscape = Exclude<PlanNeed, { kind: 'crop' }>;
-
-function landscapeFields(need: Landscape, { form, key, change }: PlantingContext): TemplateResult {
-  const factor = (name: 'factor' | 'density' | 'microclimate', otherwise: string, helpText?: string) =>
-    numberField({
-      ...{ form, key: key(name), label: words[name], help: helpText, value: need[name], otherwise },
-      edit: (value) => change({ need: changed(need, { [name]: value }) }),
-    });
-  return html`${need.kind === 'class' ? classField(need, { form, key, change }) : typeField(need, { form, key, change })}
-  ${factor('factor', words.usual)} ${factor('density', String(DEFAULTS.density), help.density)}
-  ${factor('microclimate', String(DEFAULTS.microclimate), help.microclimate)}`;
+function kindFields(planting: FormPart<Pick<PlanPlanting, 'need'>>, context: FormContext): readonly unknown[] {
+  const { need } = planting.value;
+  const say = wordsOf(context);
+  switch (need.kind) {
+    case 'class':
+      return tableFields(CLASS_FIELDS, say, innerPart(planting, 'need', need), context);
+    case 'type':
+      return tableFields(TYPE_FIELDS, say, innerPart(planting, 'need', need), context);
+    case 'crop':
+      return tableFields(CROP_FIELDS, say, innerPart(planting, 'need', need), context);
+  }
 }
 
-type Changing = Pick<PlantingContext, 'form' | 'key' | 'change'>;
-
-function classField(need: Extract<PlanNeed, { kind: 'class' }>, { form, key, change }: Changing): TemplateResult {
-  return choiceField({
-    ...{ form, key: key('class'), label: words.class, help: help.class, value: need.class },
-    options: WATER_USE_CLASSES.map(({ id, name }) => ({ value: id, label: name })),
-    edit: (chosen) => change({ need: { ...need, class: chosen as typeof need.class } }),
-  });
+function named<Id extends string>(rows: readonly { readonly id: Id; readonly name: string }[]) {
+  return rows.map(({ id, name }) => ({ value: id, label: name }));
 }
 
-function typeField(need: Extract<PlanNeed, { kind: 'type' }>, { form, key, change }: Changing): TemplateResult {
-  return choiceField({
-    ...{ form, key: key('type'), label: words.type, value: need.type },
-    options: PLANT_TYPES.map(({ id, name }) => ({ value: id, label: name })),
-    edit: (chosen) => change({ need: { ...need, type: chosen as typeof need.type } }),
-  });
+/** Another crop has other stages and coefficients. */
+function cropField(
+  { value: { crop }, key, change }: FormPart<Omit<Crop, 'kind'>>,
+  context: FormContext,
+): TemplateResult {
+  return choiceField(
+    {
+      key: key('crop'),
+      words: wordsOf(context).crop,
+      value: crop,
+      options: named(CROPS),
+      edit: (chosen) => change({ crop: chosen, stages: undefined, coefficients: undefined }),
+    },
+    context,
+  );
 }
 
-function cropFields(need: Extract<PlanNeed, { kind: 'crop' }>, context: PlantingContext): TemplateResult {
-  const { form, key, change } = context;
-  return html`${choiceField({
-    ...{ form, key: key('crop'), label: words.crop, value: need.crop },
-    options: CROPS.map(({ id, name }) => ({ value: id, label: name })),
-    edit: (crop) => change({ need: { kind: 'crop', crop: crop as CropId, plantedOn: need.plantedOn } }),
-  })}
-  ${textField({
-    ...{ form, key: key('planted'), label: words.plantedOn, type: 'date', value: need.plantedOn },
-    edit: (plantedOn) => change({ need: { ...need, plantedOn: plantedOn ?? '' } }),
-  })}
-  ${cropFigures(need, context)}`;
+/** Days of each stage, where a gardener knows them better than the published tables; from these on. */
+function stagesFields(crop: FormPart<Omit<Crop, 'kind'>>, context: FormContext): TemplateResult {
+  const { stages } = crop.value;
+  const say = wordsOf(context);
+  return html`${checkField(
+    {
+      key: crop.key('stages'),
+      words: say.hasStages,
+      value: stages !== undefined,
+      edit: (has) => crop.change({ stages: has ? publishedStages(crop.value) : undefined }),
+    },
+    context,
+  )}
+  ${stages === undefined ? nothing : tableFields(STAGE_FIELDS, say.stages, innerPart(crop, 'stages', stages), context)}`;
+}
+
+/** The same for its coefficients. */
+function coefficientsFields(crop: FormPart<Omit<Crop, 'kind'>>, context: FormContext): TemplateResult {
+  const { coefficients } = crop.value;
+  const say = wordsOf(context);
+  return html`${checkField(
+    {
+      key: crop.key('coefficients'),
+      words: say.hasCoefficients,
+      value: coefficients !== undefined,
+      edit: (has) => crop.change({ coefficients: has ? publishedCoefficients(crop.value) : undefined }),
+    },
+    context,
+  )}
+  ${
+    coefficients === undefined
+      ? nothing
+      : tableFields(COEFFICIENT_FIELDS, say.coefficients, innerPart(crop, 'coefficients', coefficients), context)
+  }`;
+}
+
+function publishedStages(need: Omit<Crop, 'kind'>): NonNullable<Crop['stages']> {
+  const [initial, development, mid, late] = stageDaysOf({ kind: 'crop', ...need });
+  return { initial, development, mid, late };
+}
+
+function publishedCoefficients({ crop }: Pick<Crop, 'crop'>): NonNullable<Crop['coefficients']> {
+  const { kcIni, kcMid, kcEnd } = findCrop(crop);
+  return { initial: kcIni, mid: kcMid, end: kcEnd };
 }

@@ -1,183 +1,201 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { unitOf } from '../../engine/units.ts';
-import { changed } from '../../plan/edits/change.ts';
+import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { gardenHelp as help } from '../shared/words/garden-help.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
 import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyPlanting, createNextLine } from './create-and-copy.ts';
-import { checkField, choiceField, numberField, refusal, textField } from './fields.ts';
-import type { FormContext, PlantingContext } from './form-context.ts';
+import { type FieldTable, tableFields } from './field-table.ts';
+import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
+import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
 
-export interface PlantingPlace {
+type Extent = PlanPlanting['extent'];
+
+/** Shown folded: a planting is watered well without them. */
+type MoreFields = Pick<PlanPlanting, 'allowedDepletion' | 'target' | 'startDepletion' | 'note'>;
+
+const PLANTING_FIELDS: FieldTable<Omit<PlanPlanting, keyof MoreFields | 'id' | 'lines'>, FormContext> = {
+  name: { kind: 'text' },
+  need: { kind: 'own', fields: needFields },
+  extent: { kind: 'own', fields: extentFields },
+  rootDepth: { kind: 'number', quantity: 'rootDepth' },
+  watering: { kind: 'choice', options: (context) => optionsOf(wordsOf(context).watering.options) },
+  shutOff: { kind: 'check' },
+  inGround: { kind: 'own', fields: inGroundFields },
+  establishing: { kind: 'own', fields: establishingFields },
+};
+
+const MORE_FIELDS: FieldTable<MoreFields, FormContext> = {
+  allowedDepletion: { kind: 'number' },
+  target: { kind: 'number', fallback: DEFAULTS.target },
+  startDepletion: { kind: 'number', fallback: DEFAULTS.startDepletion },
+  note: { kind: 'text', isOptional: true },
+};
+
+const AREA_FIELDS: FieldTable<Omit<Extract<Extent, { kind: 'area' }>, 'kind'>, FormContext> = {
+  area: { kind: 'number', quantity: 'area' },
+};
+
+const CANOPY_FIELDS: FieldTable<Omit<Extract<Extent, { kind: 'canopy' }>, 'kind'>, FormContext> = {
+  count: { kind: 'number' },
+  diameter: { kind: 'number', quantity: 'diameter' },
+};
+
+const IN_GROUND_FIELDS: FieldTable<NonNullable<PlanPlanting['inGround']>, FormContext> = {
+  from: { kind: 'date', isOptional: true },
+  to: { kind: 'date', isOptional: true },
+};
+
+/** How much more new plants are taken to need, until somebody says otherwise. Common practice, no source. */
+const ESTABLISHING_FACTOR = 1.3;
+
+const wordsOf = ({ reader }: FormContext) => gardenZonesWords(reader.language).planting;
+
+export interface PlantingIndex {
   readonly zone: PlanZone;
   readonly planting: PlanPlanting;
   /** In its zone. */
   readonly index: number;
 }
 
-export function plantingPart({ zone, planting, index }: PlantingPlace, shared: FormContext): TemplateResult {
-  const { plan, form, isOpen, toggle } = shared;
-  const { id, name } = planting;
-  const at = { zone: zone.id, planting: id };
-  const context: PlantingContext = {
-    ...shared,
-    planting,
-    key: (field) => `${id}-${field}`,
-    change: (part) => ({ type: 'change-planting', ...at, change: part }),
-  };
-  const addLine = () => form.commit(`${id}-add`, '', { type: 'add-line', ...at, line: createNextLine(plan, planting) });
-  return html`<details class="part" ?open=${isOpen(id)} @toggle=${(event: ToggleEvent) => toggle(id, event.newState === 'open')}>
-    <summary><span class="part-name">${name}</span></summary>
-    ${
-      isOpen(id)
-        ? html`<div class="part-body">
-            <div class="fields">
-              ${nameField(context)} ${needFields(context)} ${extentFields(context)} ${waterFields(context)}
-              ${dayFields(context)} ${zoneField(zone, context)}
-            </div>
-            ${drynessFields(context)}
-            ${copyMoveRemove({
-              ...{ name, index, count: zone.plantings.length, form },
-              copy: () =>
-                form.commit(`${id}-copy`, '', {
-                  type: 'add-planting',
-                  zone: zone.id,
-                  planting: copyPlanting(plan, planting),
-                  at: index + 1,
-                }),
-              move: (to) => form.commit(`${id}-move`, '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
-              remove: () => form.commit(`${id}-remove`, '', { type: 'remove-planting', ...at }),
-            })}
-            <h4>${words.lines}</h4>
-            ${planting.lines.length === 0 ? html`<p class="help">${words.noLine}</p>` : nothing}
-            ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, context))}
-            ${form.readOnly ? nothing : html`<button class="add" @click=${addLine}>${words.addLine}</button>${refusal(form, `${id}-add`)}`}
-          </div>`
-        : nothing
-    }
+export function plantingPart({ zone, planting, index }: PlantingIndex, context: FormContext): TemplateResult {
+  const { isOpen, toggle } = context;
+  const key = `planting-${planting.id}`;
+  return html`<details class="part" ?open=${isOpen(key)} @toggle=${(event: ToggleEvent) => toggle(key, event.newState === 'open')}>
+    <summary><span class="part-name">${planting.name}</span></summary>
+    ${isOpen(key) ? html`<div class="part-body">${plantingForm({ zone, planting, index }, context)}</div>` : nothing}
   </details>`;
 }
 
-function nameField({ planting, form, key, change }: PlantingContext): TemplateResult {
-  return textField({
-    ...{ form, key: key('name'), label: words.plantingName, value: planting.name },
-    edit: (name) => change({ name: name ?? '' }),
-  });
+function plantingForm({ zone, planting, index }: PlantingIndex, context: FormContext): TemplateResult {
+  const { plan, form } = context;
+  const say = wordsOf(context);
+  const at = { zone: zone.id, planting: planting.id };
+  const part: FormPart<PlanPlanting> = {
+    value: planting,
+    key: (field) => `planting-${planting.id}-${field}`,
+    change: (change) => ({ type: 'change-planting', ...at, change }),
+  };
+  const actions = {
+    copy: () =>
+      form.send(part.key('copy'), '', {
+        type: 'add-planting',
+        zone: zone.id,
+        planting: copyPlanting(plan, planting),
+        at: index + 1,
+      }),
+    move: (to: number) => form.send(part.key('move'), '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
+    remove: () => form.send(part.key('remove'), '', { type: 'remove-planting', ...at }),
+  };
+  return html`<div class="fields">
+      ${tableFields(PLANTING_FIELDS, say, part, context)} ${zoneField(zone, part, context)}
+    </div>
+    <details>
+      <summary>${say.more}</summary>
+      <div class="part-body"><div class="fields">${tableFields(MORE_FIELDS, say, part, context)}</div></div>
+    </details>
+    ${copyMoveRemove({ name: planting.name, key: part.key, index, count: zone.plantings.length, ...actions }, context)}
+    ${linesOf(zone, planting, context)}`;
 }
 
-function extentFields({ plan, planting, form, key, change }: PlantingContext): TemplateResult {
-  const { extent } = planting;
-  const us = plan.units === 'us';
-  const asKind = (kind: string): PlanPlanting['extent'] =>
-    kind === 'area' ? { kind, area: us ? 100 : 10 } : { kind: 'canopy', count: 1, diameter: us ? 36 : 90 };
-  return html`${choiceField({
-    ...{ form, key: key('extent'), label: words.extent, help: help.extent, value: extent.kind },
-    options: [
-      { value: 'area', label: words.byArea },
-      { value: 'canopy', label: words.byCanopy },
-    ],
-    edit: (kind) => change({ extent: asKind(kind) }),
-  })}
+function linesOf(zone: PlanZone, planting: PlanPlanting, context: FormContext): TemplateResult {
+  const { plan, form, reader } = context;
+  const { addLine, noLines, planting: say } = gardenZonesWords(reader.language);
+  const key = `planting-${planting.id}-add`;
+  const add = () =>
+    form.send(key, '', {
+      type: 'add-line',
+      zone: zone.id,
+      planting: planting.id,
+      line: createNextLine(plan, planting),
+    });
+  return html`<h4>${say.lines}</h4>
+    ${planting.lines.length === 0 ? html`<p class="help">${noLines}</p>` : nothing}
+    ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, context))}
+    ${form.readOnly ? nothing : html`<button class="add" name=${key} @click=${add}>${addLine}</button>${refusal(key, context)}`}`;
+}
+
+function extentFields(planting: FormPart<Pick<PlanPlanting, 'extent'>>, context: FormContext): TemplateResult {
+  const { extent } = planting.value;
+  const us = context.plan.units === 'us';
+  const say = wordsOf(context);
+  const begun = {
+    area: { kind: 'area', area: us ? 100 : 10 },
+    canopy: { kind: 'canopy', count: 1, diameter: us ? 36 : 90 },
+  } as const;
+  return html`${choiceField(
+    {
+      key: planting.key('extent'),
+      words: say.extentKind,
+      value: extent.kind,
+      options: optionsOf(say.extentKind.options),
+      edit: (kind) => planting.change({ extent: begun[kind] }),
+    },
+    context,
+  )}
   ${
     extent.kind === 'area'
-      ? numberField({
-          ...{ form, key: key('area'), label: words.area, unit: unitOf('area', plan.units).name, value: extent.area },
-          edit: (area) => change({ extent: { ...extent, area: area ?? Number.NaN } }),
-        })
-      : html`${numberField({
-          ...{ form, key: key('count'), label: words.count, value: extent.count },
-          edit: (count) => change({ extent: { ...extent, count: count ?? Number.NaN } }),
-        })}
-        ${numberField({
-          ...{ form, key: key('diameter'), label: words.diameter, value: extent.diameter },
-          unit: unitOf('diameter', plan.units).name,
-          edit: (diameter) => change({ extent: { ...extent, diameter: diameter ?? Number.NaN } }),
-        })}`
+      ? tableFields(AREA_FIELDS, say, innerPart(planting, 'extent', extent), context)
+      : tableFields(CANOPY_FIELDS, say, innerPart(planting, 'extent', extent), context)
   }`;
 }
 
-function waterFields({ plan, planting, form, key, change }: PlantingContext): TemplateResult {
-  return html`${numberField({
-    ...{ form, key: key('roots'), label: words.rootDepth, help: help.rootDepth, value: planting.rootDepth },
-    ...{ unit: unitOf('rootDepth', plan.units).name, otherwise: words.usual },
-    edit: (rootDepth) => change({ rootDepth }),
-  })}
-  ${choiceField({
-    ...{ form, key: key('watering'), label: words.watering, help: help.refill, value: planting.watering ?? '' },
-    options: [
-      { value: '', label: words.asUsual },
-      { value: 'keep', label: words.keep },
-      { value: 'refill', label: words.refill },
-    ],
-    edit: (chosen) => change({ watering: chosen === '' ? undefined : (chosen as PlanPlanting['watering']) }),
-  })}
-  ${checkField({
-    ...{ form, key: key('shut-off'), label: words.shutOff, help: help.shutOff, value: planting.shutOff === true },
-    edit: (has) => change({ shutOff: has ? true : undefined }),
-  })}`;
+function inGroundFields(planting: FormPart<Pick<PlanPlanting, 'inGround'>>, context: FormContext): readonly unknown[] {
+  const part = innerPart(planting, 'inGround', planting.value.inGround ?? {});
+  return tableFields(IN_GROUND_FIELDS, wordsOf(context).inGround, part, context);
 }
 
-function dayFields({ planting, form, key, change }: PlantingContext): TemplateResult {
-  const { inGround, establishing } = planting;
-  const day = (name: 'from' | 'to', label: string) =>
-    textField({
-      ...{ form, key: key(`in-${name}`), label, type: 'date', optional: true, value: inGround?.[name] },
-      edit: (value) => change({ inGround: changed(inGround ?? {}, { [name]: value }) }),
-    });
-  return html`${day('from', words.inFrom)} ${day('to', words.inTo)}
-  ${textField({
-    ...{ form, key: key('establishing'), label: words.establishingUntil, type: 'date', optional: true },
-    value: establishing?.until,
-    edit: (until) =>
-      change({ establishing: until === undefined ? undefined : { factor: 1.3, ...establishing, until } }),
-  })}
+function establishingFields(
+  planting: FormPart<Pick<PlanPlanting, 'establishing'>>,
+  context: FormContext,
+): TemplateResult {
+  const { establishing } = planting.value;
+  const say = wordsOf(context).establishing;
+  const part = innerPart(planting, 'establishing', establishing ?? { until: '', factor: ESTABLISHING_FACTOR });
+  return html`${dateField(
+    {
+      key: part.key('until'),
+      words: say.until,
+      value: establishing?.until,
+      isOptional: true,
+      edit: (until) => (until === undefined ? planting.change({ establishing: undefined }) : part.change({ until })),
+    },
+    context,
+  )}
   ${
     establishing === undefined
       ? nothing
-      : numberField({
-          ...{
-            form,
-            key: key('factor-till'),
-            label: words.establishingFactor,
-            unit: words.times,
+      : numberField(
+          {
+            key: part.key('factor'),
+            words: say.factor,
             value: establishing.factor,
+            edit: (factor) => part.change({ factor }),
           },
-          edit: (factor) => change({ establishing: { ...establishing, factor: factor ?? Number.NaN } }),
-        })
+          context,
+        )
   }`;
 }
 
-function drynessFields({ planting, form, key, change }: PlantingContext): TemplateResult {
-  const share = (name: 'allowedDepletion' | 'target' | 'startDepletion', helpText: string, otherwise: string) =>
-    numberField({
-      ...{ form, key: key(name), label: words[name], help: helpText, value: planting[name], otherwise },
-      edit: (value) => change({ [name]: value }),
-    });
-  return html`<details>
-    <summary>${words.more}</summary>
-    <div class="part-body"><div class="fields">
-      ${share('allowedDepletion', help.allowedDepletion, words.usual)} ${share('target', help.dryness, '0')}
-      ${share('startDepletion', help.dryness, '0')}
-      ${textField({
-        ...{ form, key: key('note'), label: words.note, value: planting.note, optional: true },
-        edit: (note) => change({ note }),
-      })}
-    </div></div>
-  </details>`;
-}
-
-function zoneField(zone: PlanZone, { plan, planting, form, key }: PlantingContext): TemplateResult | typeof nothing {
-  if (plan.zones.length < 2) return nothing;
-  return choiceField({
-    ...{ form, key: key('zone'), label: words.moveTo, value: zone.id },
-    options: plan.zones.map(({ id, name }) => ({
-      value: id,
-      label: id === zone.id ? `${name} (${words.here})` : name,
-    })),
-    edit: (toZone) => ({ type: 'move-planting', zone: zone.id, planting: planting.id, toZone }),
-  });
+/** Another zone to move it to. */
+function zoneField(
+  zone: PlanZone,
+  { value: { id }, key }: FormPart<PlanPlanting>,
+  context: FormContext,
+): TemplateResult | typeof nothing {
+  const { zones } = context.plan;
+  const say = wordsOf(context);
+  if (zones.length < 2) return nothing;
+  return choiceField(
+    {
+      key: key('zone'),
+      words: say.zone,
+      value: zone.id,
+      options: zones.map((each) => ({ value: each.id, label: each === zone ? say.thisZone(each.name) : each.name })),
+      edit: (toZone) => ({ type: 'move-planting', zone: zone.id, planting: id, toZone }),
+    },
+    context,
+  );
 }

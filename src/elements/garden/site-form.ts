@@ -1,88 +1,107 @@
-/** The place: latitude, soil, slope, and how rain is counted. */
+/** The place: latitude, soil, slope, how rain is counted, and its weather station. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { SETTINGS } from '../../engine/climate/solar-radiation-from-temperature.ts';
-import { MISSING_WEATHER_RULES } from '../../engine/climate/weather-readings.ts';
-import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
-import { SOIL_TEXTURES } from '../../engine/soil/textures.data.ts';
-import { unitOf } from '../../engine/units.ts';
+import { SOIL_TEXTURES, type SoilTextureId } from '../../engine/soil/textures.data.ts';
+import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
-import type { Change, Edit } from '../../plan/edits/edit.ts';
-import type { Plan, PlanSite } from '../../plan/schema/plan-schema.ts';
-import { gardenHelp as help } from '../shared/words/garden-help.ts';
-import { gardenWords as words } from '../shared/words/garden-words.ts';
-import { rainMethodNames } from '../shared/words/rain-method-words.ts';
-import { choiceField, numberField, type Option } from './fields.ts';
-import type { FormController } from './form-controller.ts';
+import type { PlanSite } from '../../plan/schema/plan-schema.ts';
+import { type FieldTable, tableFields } from './field-table.ts';
+import { choiceField, numberField, type Option, optionsOf } from './fields.ts';
+import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 
-export const textureOptions: readonly Option[] = SOIL_TEXTURES.map(({ id, name }) => ({ value: id, label: name }));
+/** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
+const WIND_HEIGHT_M = 2;
 
-const change = (part: Change<PlanSite>): Edit => ({ type: 'change-site', change: part });
+/** For gardens with a weather station. */
+type StationFields = Pick<PlanSite, 'windHeight' | 'missingWeather' | 'setting'>;
 
-export function siteForm({ site, units }: Plan, form: FormController): TemplateResult {
-  const method = site.rain?.method ?? DEFAULTS.rainMethod;
-  return html`<div class="fields">
-    ${numberField({
-      ...{ form, key: 'latitude', label: words.latitude, unit: '°', value: site.latitude },
-      // A new plan begins there, and hardly a garden lies on it.
-      help: site.latitude === 0 ? `${help.onEquator} ${help.latitude}` : help.latitude,
-      edit: (latitude) => change({ latitude }),
-    })}
-    ${numberField({
-      ...{ form, key: 'elevation', label: words.elevation, unit: unitOf('elevation', units).name },
-      ...{ value: site.elevation, otherwise: '0' },
-      edit: (elevation) => change({ elevation }),
-    })}
-    ${choiceField({
-      ...{ form, key: 'soil', label: words.soil, help: help.soil, value: site.soil, options: textureOptions },
-      edit: (soil) => change({ soil: soil as PlanSite['soil'] }),
-    })}
-    ${numberField({
-      ...{ form, key: 'slope', label: words.slope, help: help.slope, unit: '%' },
-      ...{ value: site.slopePercent, otherwise: '0' },
-      edit: (slopePercent) => change({ slopePercent }),
-    })}
-    ${choiceField({
-      ...{ form, key: 'rain-method', label: words.rainMethod, help: help.rainMethod, value: method },
-      options: RAIN_METHODS.map((value) => ({ value, label: rainMethodNames[value] })),
-      edit: (chosen) => change({ rain: { ...site.rain, method: chosen as typeof method } }),
-    })}
-    ${
-      method === 'fraction'
-        ? numberField({
-            ...{ form, key: 'rain-fraction', label: words.rainFraction, unit: '0–1' },
-            ...{ value: site.rain?.fraction, otherwise: String(DEFAULTS.rainFraction) },
-            edit: (fraction) =>
-              change({ rain: fraction === undefined ? { method } : { ...site.rain, method, fraction } }),
-          })
-        : nothing
-    }
-  </div>
-  <details class="more">
-    <summary>${words.station}</summary>
-    <div class="fields">${stationFields({ site, units }, form)}</div>
-  </details>`;
+/** The climate has a form of its own; exposure is a text that no figure hangs on. */
+type SiteFields = Omit<PlanSite, keyof StationFields | 'climate' | 'exposure'>;
+
+const SITE_FIELDS: FieldTable<SiteFields, FormContext> = {
+  latitude: { kind: 'number' },
+  elevation: { kind: 'number', quantity: 'elevation', fallback: 0 },
+  soil: { kind: 'choice', options: () => textureOptions() },
+  slopePercent: { kind: 'number', fallback: DEFAULTS.slopePercent },
+  rain: { kind: 'own', fields: rainFields },
+};
+
+const STATION_FIELDS: FieldTable<StationFields, FormContext> = {
+  windHeight: { kind: 'number', quantity: 'height', fallback: WIND_HEIGHT_M },
+  missingWeather: {
+    kind: 'choice',
+    fallback: 'hargreaves-samani',
+    options: ({ reader }) => optionsOf(gardenPlaceWords(reader.language).site.missingWeather.options),
+  },
+  setting: { kind: 'own', fields: settingField },
+};
+
+export function siteForm(context: FormContext): TemplateResult {
+  const { site } = context.plan;
+  const { site: say, station, onEquator } = gardenPlaceWords(context.reader.language);
+  const part: FormPart<PlanSite> = {
+    value: site,
+    key: (field) => `site-${field}`,
+    change: (change) => ({ type: 'change-site', change }),
+  };
+  // A new plan begins on the equator, and hardly a garden lies on it.
+  const latitude = site.latitude === 0 ? { ...say.latitude, help: onEquator(say.latitude.help) } : say.latitude;
+  return html`<div class="fields">${tableFields(SITE_FIELDS, { ...say, latitude }, part, context)}</div>
+    <details class="more">
+      <summary>${station}</summary>
+      <div class="fields">${tableFields(STATION_FIELDS, say, part, context)}</div>
+    </details>`;
 }
 
-/** For gardens with a weather station; what is left out has its usual value. */
-function stationFields({ site, units }: Pick<Plan, 'site' | 'units'>, form: FormController): TemplateResult {
-  const missing = site.missingWeather ?? 'hargreaves-samani';
-  return html`${numberField({
-    ...{ form, key: 'wind-height', label: words.windHeight, help: help.windHeight },
-    ...{ unit: unitOf('height', units).name, value: site.windHeight, otherwise: units === 'us' ? '6.6' : '2' },
-    edit: (windHeight) => change({ windHeight }),
-  })}
-  ${choiceField({
-    ...{ form, key: 'missing-weather', label: words.missingWeather, help: help.missingWeather, value: missing },
-    options: MISSING_WEATHER_RULES.map((value) => ({ value, label: words.missingWeathers[value] })),
-    edit: (chosen) => change({ missingWeather: chosen as typeof missing }),
-  })}
+export function textureOptions(): readonly Option<SoilTextureId>[] {
+  return SOIL_TEXTURES.map(({ id, name }) => ({ value: id, label: name }));
+}
+
+function rainFields(site: FormPart<SiteFields>, context: FormContext): TemplateResult {
+  const say = gardenPlaceWords(context.reader.language).rain;
+  const { rain } = site.value;
+  const method = rain?.method ?? DEFAULTS.rainMethod;
+  const part = innerPart(site, 'rain', { ...rain, method });
+  return html`${choiceField(
+    {
+      key: part.key('method'),
+      words: say.method,
+      value: method,
+      options: optionsOf(say.method.options),
+      edit: (chosen) => part.change({ method: chosen }),
+    },
+    context,
+  )}
   ${
-    missing === 'penman-monteith'
-      ? choiceField({
-          ...{ form, key: 'setting', label: words.setting, help: help.setting, value: site.setting ?? 'interior' },
-          options: SETTINGS.map((value) => ({ value, label: words.settings[value] })),
-          edit: (chosen) => change({ setting: chosen as NonNullable<PlanSite['setting']> }),
-        })
+    method === 'fraction'
+      ? numberField(
+          {
+            key: part.key('fraction'),
+            words: say.fraction,
+            value: rain?.fraction,
+            fallback: DEFAULTS.rainFraction,
+            edit: (fraction) => part.change({ fraction }),
+          },
+          context,
+        )
       : nothing
   }`;
+}
+
+/** Asked only where radiation is estimated from temperatures. */
+function settingField(
+  { value: { missingWeather, setting }, key, change }: FormPart<StationFields>,
+  context: FormContext,
+): TemplateResult | typeof nothing {
+  if (missingWeather !== 'penman-monteith') return nothing;
+  const words = gardenPlaceWords(context.reader.language).site.setting;
+  return choiceField(
+    {
+      key: key('setting'),
+      words,
+      value: setting ?? 'interior',
+      options: optionsOf(words.options),
+      edit: (chosen) => change({ setting: chosen }),
+    },
+    context,
+  );
 }

@@ -5,6 +5,8 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelGarden } from '../../../src/elements/garden/runnel-garden.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { garden as say } from '../../../src/language/en/garden.ts';
+import { gardenPlace } from '../../../src/language/en/garden-place.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -31,25 +33,33 @@ function named<E extends HTMLElement>(page: Page, selector: string, words: strin
   return found;
 }
 
-/** The control under a label. */
-function control(page: Page, label: string): HTMLInputElement {
-  const found = named<HTMLLabelElement>(page, 'label', label).querySelector<HTMLInputElement>('input, select');
-  if (found === null) throw new Error(`there is no field "${label}"`);
+/** The field or button of that name. */
+function control(page: Page, name: string): HTMLInputElement {
+  const [found] = all<HTMLInputElement>(page, `[name="${name}"]`);
+  if (found === undefined) throw new Error(`there is no field "${name}"`);
   return found;
 }
 
-async function open(page: Page, ...parts: readonly string[]): Promise<void> {
-  for (const part of parts) {
-    const summary = named<HTMLElement>(page, 'summary', part);
+/** The only reason of a refusal that is shown, or undefined where none is. */
+function refusedText(page: Page): string | undefined {
+  const [shown, ...more] = all<HTMLElement>(page, '.refused').filter((each) => !each.hidden);
+  expect(more).to.have.length(0);
+  return shown?.textContent ?? undefined;
+}
+
+/** Unfolds sections, zones and plantings, each by the name in its summary. */
+async function open(page: Page, ...names: readonly string[]): Promise<void> {
+  for (const name of names) {
+    const summary = named<HTMLElement>(page, 'summary', name);
     const details = summary.parentElement as HTMLDetailsElement;
     if (!details.open) summary.click();
-    await until(() => details.querySelector('.part-body') !== null, `${part} is unfolded`);
+    await until(() => details.querySelector('.part-body') !== null, `${name} is unfolded`);
     await quiet(page.garden);
   }
 }
 
-async function type(page: Page, label: string, text: string): Promise<void> {
-  const input = control(page, label);
+async function type(page: Page, name: string, text: string): Promise<void> {
+  const input = control(page, name);
   input.value = text;
   input.dispatchEvent(new Event('change', { bubbles: true }));
   await quiet(page.garden);
@@ -70,32 +80,29 @@ describe('runnel-garden', () => {
   it('leads from nothing to a zone of two plantings with minutes, by the keyboard alone', async function () {
     this.timeout(60_000);
     const page = await shown();
-    const press = async (words: string) => {
-      await tabTo(page, named(page, 'button', words));
+    const press = async (name: string) => {
+      await tabTo(page, control(page, name));
       await sendKeys({ press: 'Enter' });
       await quiet(page.garden);
     };
-    await press('Start a new plan: Gallons');
+    await press('start-us');
     await until(() => page.plan.plan !== undefined, 'there is a plan');
     await quiet(page.garden);
     expect(page.plan.plan?.season.firstDay).to.equal('2027-04-05');
 
-    expect(named(page, 'details', 'Take a published table').textContent).to.contain('Not filled in yet');
-    await tabTo(page, control(page, 'Take a published table'));
+    const climate = () => page.garden.shadowRoot?.querySelector('#climate')?.textContent;
+    expect(climate()).to.contain(gardenPlace.climate.noClimate);
+    await tabTo(page, control(page, 'climate-table'));
     await sendKeys({ type: 'Fresno' });
     await sendKeys({ press: 'Tab' });
     await until(() => page.plan.plan?.site.climate.eto?.[6] === 8.4, 'the climate of Fresno is taken');
 
-    const climate = () => named(page, 'details', 'Take a published table').textContent;
-    expect(climate()).not.to.contain('Not filled in yet');
-    expect(climate()).to.contain('No rain is given');
-    await press('Add a zone');
-    await until(
-      () => all(page, 'button').some((each) => each.textContent?.includes('Add a planting')),
-      'the zone is open',
-    );
-    await press('Add a planting');
-    await press('Add a planting');
+    expect(climate()).not.to.contain(gardenPlace.climate.noClimate);
+    expect(climate()).to.contain(gardenPlace.climate.noRain);
+    await press('add-zone');
+    await until(() => all(page, '[name="zone-zone-1-add"]').length === 1, 'the zone is open');
+    await press('zone-zone-1-add');
+    await press('zone-zone-1-add');
     await until(() => page.plan.plan?.zones[0]?.plantings.length === 2, 'there are two plantings');
 
     const zone = page.plan.season?.zones[0];
@@ -108,29 +115,27 @@ describe('runnel-garden', () => {
     const page = await shown(mixedGarden());
     const zone = page.plan.plan?.zones[0];
     await open(page, zone?.name ?? '');
-    await type(page, 'Longest run before a pause', '25');
-    await type(page, 'Watering days a week', '9');
-    const days = control(page, 'Watering days a week');
+    await type(page, 'zone-beds-longestCycleMinutes', '25');
+    await type(page, 'zone-beds-wateringDays', '9');
+    const days = control(page, 'zone-beds-wateringDays');
     expect(days.value).to.equal('9');
     expect(days.getAttribute('aria-invalid')).to.equal('true');
-    const says = all<HTMLElement>(page, '.refused').filter((each) => !each.hidden);
-    expect(says).to.have.length(1);
-    expect(says[0]?.textContent).to.contain('from 1 to 7');
+    expect(refusedText(page)).to.contain('from 1 to 7');
     expect(page.plan.plan?.zones[0]?.longestCycleMinutes).to.equal(25);
     expect(page.plan.plan?.zones[0]?.wateringDays).to.equal(zone?.wateringDays);
 
-    await type(page, 'Watering days a week', '4');
-    expect(all<HTMLElement>(page, '.refused').filter((each) => !each.hidden)).to.have.length(0);
+    await type(page, 'zone-beds-wateringDays', '4');
+    expect(refusedText(page)).to.equal(undefined);
     expect(page.plan.plan?.zones[0]?.wateringDays).to.equal(4);
     page.plan.undo();
     await quiet(page.garden);
-    expect(control(page, 'Watering days a week').value).to.equal('3');
+    expect(control(page, 'zone-beds-wateringDays').value).to.equal('3');
   });
 
   it('takes a date that is typed when its field is left, so that no key moves the season', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Plan and season');
-    const input = control(page, 'First day');
+    await open(page, say.sections.plan);
+    const input = control(page, 'first-day');
     const { choices } = page.plan.plan ?? {};
     input.focus();
     for (const press of ['0', '4', '0', '6', '2', '0', '2', '7']) {
@@ -151,66 +156,61 @@ describe('runnel-garden', () => {
 
   it('takes a date that is picked at once', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Plan and season');
-    await type(page, 'First day', '2027-04-12');
+    await open(page, say.sections.plan);
+    await type(page, 'first-day', '2027-04-12');
     expect(page.plan.plan?.season.firstDay).to.equal('2027-04-12');
   });
 
   it('shows what was refused in its own plan and its own line alone, and keeps it when it is moved', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Plan and season');
-    await type(page, 'Weeks', '500');
+    await open(page, say.sections.plan);
+    await type(page, 'weeks', '500');
     const main = page.plan.parentElement as HTMLElement;
     main.append(page.plan);
     await quiet(page.garden);
-    expect(control(page, 'Weeks').value).to.equal('500');
+    expect(control(page, 'weeks').value).to.equal('500');
     page.plan.plan = { ...mixedGarden(), name: 'Another' };
     await quiet(page.garden);
-    expect(control(page, 'Weeks').value).to.equal('30');
-    expect(all<HTMLElement>(page, '.refused').filter((each) => !each.hidden)).to.have.length(0);
+    expect(control(page, 'weeks').value).to.equal('30');
+    expect(refusedText(page)).to.equal(undefined);
   });
 
   it('refuses a word and an empty field that must have a number', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Place and soil');
-    await type(page, 'Latitude', 'north');
-    expect(control(page, 'Latitude').value).to.equal('north');
-    await type(page, 'Latitude', '');
-    expect(named(page, '.refused', 'Something must stand here')).not.to.equal(undefined);
+    await open(page, say.sections.site);
+    await type(page, 'site-latitude', 'north');
+    expect(control(page, 'site-latitude').value).to.equal('north');
+    await type(page, 'site-latitude', '');
+    expect(refusedText(page)).to.equal(say.refused.empty);
     expect(page.plan.plan?.site.latitude).to.equal(mixedGarden().site.latitude);
   });
 
   it('says where no garden lies, and asks what only a weather station needs', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Place and soil');
-    const warning = () => page.garden.shadowRoot?.textContent?.includes('This is the equator');
+    await open(page, say.sections.site);
+    const onEquator = gardenPlace.onEquator(gardenPlace.site.latitude.help);
+    const warning = () => page.garden.shadowRoot?.textContent?.includes(onEquator);
     expect(warning()).to.equal(false);
-    await type(page, 'Latitude', '0');
+    await type(page, 'site-latitude', '0');
     expect(warning()).to.equal(true);
 
-    named<HTMLElement>(page, 'summary', 'Weather station').click();
-    await type(page, 'Height of the wind gauge', '33');
+    named<HTMLElement>(page, 'summary', gardenPlace.station).click();
+    await type(page, 'site-windHeight', '33');
     expect(page.plan.plan?.site.windHeight).to.equal(33);
-    await type(page, 'Height of the wind gauge', '1');
+    await type(page, 'site-windHeight', '1');
     expect(page.plan.plan?.site.windHeight).to.equal(33);
-    const missing = control(page, 'Where only temperatures are known');
-    missing.value = 'penman-monteith';
-    missing.dispatchEvent(new Event('change', { bubbles: true }));
-    await quiet(page.garden);
-    const setting = control(page, 'Where the garden lies');
-    setting.value = 'coastal';
-    setting.dispatchEvent(new Event('change', { bubbles: true }));
-    await quiet(page.garden);
+    await type(page, 'site-missingWeather', 'penman-monteith');
+    await type(page, 'site-setting', 'coastal');
     expect(page.plan.plan?.site).to.include({ missingWeather: 'penman-monteith', setting: 'coastal' });
   });
 
   it('takes a column of twelve pasted numbers from its first field', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Climate');
-    const field = all<HTMLInputElement>(page, 'td input').find((each) => each.ariaLabel?.startsWith('Rain'));
+    await open(page, say.sections.climate);
+    const field = control(page, 'rain-0');
     const data = new DataTransfer();
     data.setData('text/plain', Array.from({ length: 12 }, (_, month) => `${month}.5`).join('\n'));
-    field?.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+    field.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
     await quiet(page.garden);
     expect(page.plan.plan?.site.climate.rain).to.deep.equal(Array.from({ length: 12 }, (_, month) => month + 0.5));
   });
@@ -219,9 +219,11 @@ describe('runnel-garden', () => {
     const page = await shown(mixedGarden());
     const [zone] = page.plan.plan?.zones ?? [];
     await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
-    expect(named(page, '.derived', 'over its ground').textContent).to.match(/Gives [\d.,]+\s?gph, [\d.]+\s?in\/h/);
-    await type(page, 'Length of a row', '3000');
-    expect(named(page, '.too-long', 'too long')).not.to.equal(undefined);
+    // 80 ft of line, an emitter of 0.9 gph each foot: 72 gph over 120 sq ft, of which 1 gal/h is 1.604 in/h over 1 sq ft.
+    expect(named(page, '.derived', 'Gives').textContent).to.match(/ 72\sgph; .* 0\.96\sin\/h/);
+    expect(all(page, '.too-long')).to.have.length(0);
+    await type(page, 'planting-tomatoes-line-0-layout-length', '3000');
+    expect(all(page, '.too-long')).to.have.length(1);
   });
 
   it('asks what decides the pressure along a line, and says at once what comes of it', async () => {
@@ -233,18 +235,18 @@ describe('runnel-garden', () => {
     await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
     const level = longest();
     // Up a slope of 20 in 100 the pressure is used up sooner, and in a wider tube later.
-    await type(page, 'Rise along it', '20');
+    await type(page, 'planting-tomatoes-line-0-risePercent', '20');
     expect(line()).to.include({ risePercent: 20 });
     const uphill = longest();
     expect(uphill).to.be.lessThan(level);
-    await type(page, 'Inside diameter of its tube', '0.8');
+    await type(page, 'planting-tomatoes-line-0-insideDiameter', '0.8');
     expect(longest()).to.be.greaterThan(uphill);
-    await type(page, 'Pressure from which they give their flow', '15');
+    await type(page, 'planting-tomatoes-line-0-leastPressure', '15');
     expect(line()).to.deep.include({ emitter: { kind: 'compensating', leastPressure: 15 } });
-    await type(page, 'Its emitters', 'plain');
-    await type(page, 'Exponent x', '7');
-    expect(named(page, '.refused', 'from 0.1 to 1')).not.to.equal(undefined);
-    await type(page, 'Exponent x', '0.6');
+    await type(page, 'planting-tomatoes-line-0-emitter', 'plain');
+    await type(page, 'planting-tomatoes-line-0-exponent', '7');
+    expect(refusedText(page)).to.contain('from 0.1 to 1');
+    await type(page, 'planting-tomatoes-line-0-exponent', '0.6');
     expect(line()).to.deep.include({ emitter: { kind: 'plain', exponent: 0.6 }, risePercent: 20 });
   });
 
@@ -252,16 +254,16 @@ describe('runnel-garden', () => {
     const page = await shown(mixedGarden());
     const days = () => page.plan.plan?.zones[0]?.wateringDays;
     await open(page, page.plan.plan?.zones[0]?.name ?? '');
-    control(page, 'On fixed weekdays').click();
+    control(page, 'zone-beds-isFixed').click();
     await quiet(page.garden);
     // Three of Monday, Wednesday, Friday and Sunday, on which water may run.
     expect(days()).to.deep.equal(['wed', 'fri', 'sun']);
-    const zone = named<HTMLElement>(page, 'details', 'It waters on');
-    const box = [...zone.querySelectorAll('label')].find((label) => label.textContent?.trim() === 'Wed');
-    box?.querySelector('input')?.click();
+    const wednesday = control(page, 'zone-beds-weekdays-wed');
+    expect(wednesday.parentElement?.textContent?.trim()).to.equal('Wed');
+    wednesday.click();
     await quiet(page.garden);
     expect(days()).to.deep.equal(['fri', 'sun']);
-    control(page, 'On fixed weekdays').click();
+    control(page, 'zone-beds-isFixed').click();
     await quiet(page.garden);
     expect(days()).to.equal(2);
   });
@@ -271,16 +273,16 @@ describe('runnel-garden', () => {
     const [zone] = page.plan.plan?.zones ?? [];
     const need = () => page.plan.plan?.zones[0]?.plantings[0]?.need;
     await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
-    control(page, 'Its growth stages are known').click();
+    control(page, 'planting-tomatoes-need-stages').click();
     await quiet(page.garden);
     // Tomato, the row of FAO-56 Table 11 that the kit takes: 35, 40, 50, 30 days.
     expect(need()).to.deep.include({ stages: { initial: 35, development: 40, mid: 50, late: 30 } });
-    await type(page, 'Late season', '40');
+    await type(page, 'planting-tomatoes-need-stages-late', '40');
     expect(need()).to.deep.include({ stages: { initial: 35, development: 40, mid: 50, late: 40 } });
-    control(page, 'Its crop coefficients are known').click();
+    control(page, 'planting-tomatoes-need-coefficients').click();
     await quiet(page.garden);
-    await type(page, 'Kc, mid-season', '3');
-    expect(named(page, '.refused', 'from 0 to 2')).not.to.equal(undefined);
+    await type(page, 'planting-tomatoes-need-coefficients-mid', '3');
+    expect(refusedText(page)).to.contain('from 0 to 2');
     page.plan.undo();
     page.plan.undo();
     page.plan.undo();
@@ -290,22 +292,22 @@ describe('runnel-garden', () => {
   it('says the range of a field before anything is typed', async () => {
     const page = await shown(mixedGarden());
     await open(page, page.plan.plan?.zones[0]?.name ?? '');
-    const days = control(page, 'Watering days a week');
+    const days = control(page, 'zone-beds-wateringDays');
     days.focus();
-    expect(days.title).to.equal('It takes a whole number from 1 to 7, or a list of weekdays.');
+    expect(days.title).to.contain('from 1 to 7');
   });
 
   it('says at once what flow a bucket test comes to, and keeps it where a number is refused', async () => {
     const page = await shown(mixedGarden());
-    await open(page, 'Water supply');
-    const says = () => named(page, '.derived', 'That is').textContent?.replaceAll('\u00a0', ' ');
-    expect(says()).to.equal('That is 5 gpm.');
-    await type(page, 'It filled in', '40');
-    expect(says()).to.equal('That is 7.5 gpm.');
-    await type(page, 'The bucket holds', '0');
-    expect(named(page, '.refused', 'Not kept')).not.to.equal(undefined);
-    expect(control(page, 'The bucket holds').value).to.equal('0');
-    expect(says()).to.equal('That is 7.5 gpm.');
+    await open(page, say.sections.supply);
+    const flow = () => /[\d.]+\sgpm/.exec(all(page, '.derived')[0]?.textContent ?? '')?.[0].replace('\u00a0', ' ');
+    expect(flow()).to.equal('5 gpm');
+    await type(page, 'supply-source-0-flow-seconds', '40');
+    expect(flow()).to.equal('7.5 gpm');
+    await type(page, 'supply-source-0-flow-volume', '0');
+    expect(refusedText(page)).not.to.equal(undefined);
+    expect(control(page, 'supply-source-0-flow-volume').value).to.equal('0');
+    expect(flow()).to.equal('7.5 gpm');
   });
 
   it('copies, moves and removes a zone, and undo brings it back', async () => {
@@ -313,18 +315,18 @@ describe('runnel-garden', () => {
     const names = () => page.plan.plan?.zones.map(({ name }) => name);
     const before = names() ?? [];
     await open(page, before[0] ?? '');
-    named(page, 'button', 'Copy').click();
+    control(page, 'zone-beds-copy').click();
     await quiet(page.garden);
     expect(names()).to.deep.equal([before[0], `${before[0]} 2`, ...before.slice(1)]);
     page.plan.undo();
     await quiet(page.garden);
-    named(page, 'button', 'Move down').click();
+    control(page, 'zone-beds-down').click();
     await quiet(page.garden);
     expect(names()?.[1]).to.equal(before[0]);
-    named(page, 'button', 'Remove').click();
+    control(page, 'zone-beds-remove').click();
     await quiet(page.garden);
     expect(names()).not.to.contain(before[0]);
-    named(page, 'button', 'Undo: ').click();
+    control(page, 'undo').click();
     await quiet(page.garden);
     expect(names()).to.contain(before[0]);
     page.plan.undo();
@@ -336,10 +338,10 @@ describe('runnel-garden', () => {
     const [zone] = page.plan.plan?.zones ?? [];
     await open(
       page,
-      'Plan and season',
-      'Place and soil',
-      'Climate',
-      'Water supply',
+      say.sections.plan,
+      say.sections.site,
+      say.sections.climate,
+      say.sections.supply,
       zone?.name ?? '',
       zone?.plantings[0]?.name ?? '',
     );

@@ -1,0 +1,134 @@
+/** What the forms of the garden's place say: its site, its climate by month, its water supply. Trade facts are common practice, no source, unless one is named. */
+import { NOMINAL_PRESSURE_KPA } from '../../engine/line/usual-pressures.data.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+export const gardenPlace = {
+  site: {
+    latitude: {
+      label: 'Latitude',
+      unit: '°',
+      help: 'Degrees north of the equator; put a minus in front for the south. It says how high the sun stands where ETo comes from temperatures.',
+    },
+    elevation: { label: 'Elevation' },
+    soil: {
+      label: 'Soil',
+      help: 'Squeeze a moist handful. Falls apart: sandy. Holds a ball but makes no ribbon: loam. Presses into a long ribbon: clay.',
+    },
+    slopePercent: {
+      label: 'Slope',
+      unit: '%',
+      help: 'Rise over 100 of length. On steep or heavy ground water runs off sooner, so runs are split.',
+    },
+    windHeight: {
+      label: 'Height of the wind gauge',
+      help: ({ quantity }: Format) =>
+        `Above the ground. Wind is converted to ${quantity(2, 'height')}, the height that reference ET is defined for.`,
+    },
+    missingWeather: {
+      label: 'Where only temperatures are known',
+      help: 'How reference ET is computed on days without humidity, wind or sunshine (FAO-56 chapter 3).',
+      options: {
+        'hargreaves-samani': 'Hargreaves-Samani',
+        'penman-monteith': 'Penman-Monteith, the rest estimated',
+      },
+    },
+    setting: {
+      label: 'Where the garden lies',
+      help: 'Beside a large water the same swing of temperature means more sun (FAO-56 eq. 50).',
+      options: { interior: 'Inland', coastal: 'On a coast' },
+    },
+  },
+  /** 0 is what a new plan begins with. */
+  onEquator: (help: string) => `0 is the equator: enter your own. ${help}`,
+  rain: {
+    method: {
+      label: 'How rain is counted',
+      help: 'For months from normals; TR-21 looks at soil and demand. Days from a rain gauge are followed one by one.',
+      /** By the names that their publishers gave them. */
+      options: {
+        tr21: 'USDA SCS, TR-21',
+        fao: 'FAO Training Manual 3',
+        'scs-simplified': 'USDA SCS, simplified',
+        fraction: 'a fixed share',
+        balance: 'all, by the soil’s balance',
+      },
+    },
+    fraction: { label: 'Share of the rain that counts', unit: '0–1' },
+  },
+  station: 'Weather station',
+  climate: {
+    table: {
+      label: 'Use a published table',
+      help: 'Reference ET (ETo) is the water that a well-watered lawn would use: the measure for everything else.',
+      empty: 'Choose a place…',
+    },
+    kind: {
+      label: 'Figures by month',
+      options: { eto: 'Reference ET (ETo) and rain', temperature: 'Temperatures and rain' },
+    },
+    source: { label: 'Source of these figures' },
+    noClimate: 'Fill in these months first: without them no water can be planned.',
+    noRain: 'No rain is entered. The published tables have none: type or paste that of a station nearby.',
+    month: 'Month',
+    columns: {
+      eto: 'ETo',
+      rain: 'Rain',
+      minTemperature: 'Lowest temperature',
+      maxTemperature: 'Highest temperature',
+    },
+    columnIn: (column: string, unit: string) => `${column} (${unit})`,
+    monthOf: (column: string, month: string) => `${column}, ${month}`,
+    pasteHelp: 'Paste a column of twelve numbers into its first field.',
+  },
+  supply: {
+    source: ({ number }: Format, index: number) => `Source ${number(index + 1)}`,
+    addSource: 'Add a source',
+    name: { label: 'Name' },
+    from: { label: 'From', help: 'Leave it empty for the season’s first day.' },
+    flowKind: {
+      label: 'Its flow is',
+      options: { unknown: 'not known yet', typed: 'known', bucket: 'from a bucket test' },
+    },
+    flow: { label: 'Flow' },
+    volume: {
+      label: 'Bucket size',
+      help: 'Open the faucet all the way, hold a bucket of known size under it, and time how long it takes to fill.',
+    },
+    seconds: { label: 'Time to fill it', unit: 'seconds' },
+    bucketGives: ({ quantity }: Format, flowLpm: number) => `That is ${quantity(flowLpm, 'supplyFlow')}.`,
+    pressure: {
+      label: 'Pressure while water runs',
+      help: ({ quantity }: Format) =>
+        `At the line, after any regulator: read a gauge there while water runs. Leave it empty to use the usual ${quantity(NOMINAL_PRESSURE_KPA, 'pressure')} behind a regulator.`,
+    },
+    hoursPerDay: {
+      label: 'Hours a day in which water may run',
+      unit: 'hours',
+      empty: 'all day',
+      help: 'Check local watering restrictions first. Then the hours in which your neighbors and the sun let you water.',
+    },
+    weekdays: { label: 'Days on which water may run' },
+    perWeek: { label: 'Allowance for a week', empty: 'no limit' },
+    perSeason: { label: 'Allowance for the season', empty: 'no limit' },
+    tank: {
+      label: 'There is a rain tank',
+      help: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
+    },
+    capacity: { label: 'Tank capacity' },
+    start: { label: 'In the tank on the first day' },
+    roofArea: { label: 'Roof that feeds it', empty: 'none' },
+    runoffCoefficient: { label: 'Share of the roof’s rain that reaches it', unit: '0–1' },
+  },
+};
+
+export const gardenPlaceWords = area('gardenPlace', gardenPlace, {
+  supply: {
+    volume: {
+      help: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
+    },
+    hoursPerDay: {
+      help: 'Check local watering restrictions first. Then the hours in which your neighbours and the sun let you water.',
+    },
+  },
+});

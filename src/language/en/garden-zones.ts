@@ -1,0 +1,246 @@
+/** What the forms of zones, plantings and lines say. Trade facts are common practice, no source, unless one is named. */
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+const PLANTINGS = { one: 'planting', other: 'plantings' };
+
+export const gardenZones = {
+  /** Names of what is added; from then on they are the plan's own. */
+  newZone: ({ number }: Format, index: number) => `Zone ${number(index + 1)}`,
+  newPlanting: 'New planting',
+  line: ({ number }: Format, index: number) => `Line ${number(index + 1)}`,
+  addZone: 'Add a zone',
+  addPlanting: 'Add a planting',
+  addLine: 'Add a line',
+  noZones: 'No zones yet. A zone is one valve or timer station: everything in it runs together.',
+  noLines: 'No lines yet: only rain waters it.',
+  /** Flow in L/min. */
+  zoneSummary: ({ count, quantity }: Format, plantings: number, flowLpm: number) =>
+    `${count(plantings, PLANTINGS)}, ${quantity(flowLpm, 'supplyFlow')} when all is open`,
+  /** Flow in L/h, rate in mm/h. */
+  lineSummary: ({ quantity }: Format, flowLph: number, rateMmPerHour: number) =>
+    `Gives ${quantity(flowLph, 'emitterFlow')}; application rate ${quantity(rateMmPerHour, 'rate')}.`,
+  /** Lengths in m. */
+  longestRun: ({ quantity }: Format, longestM: number, laidM: number) =>
+    `One run of it may be ${quantity(longestM, 'length')} long; it is ${quantity(laidM, 'length')}.`,
+  runTooLong: ({ quantity }: Format, longestM: number, laidM: number) =>
+    `One run of it may be ${quantity(longestM, 'length')} long, and it is ${quantity(laidM, 'length')}: too long.`,
+
+  zone: {
+    name: {
+      label: 'Zone name',
+      help: 'One valve or timer station: everything in it runs together, for the same minutes.',
+    },
+    wateringDays: { label: 'Watering days a week' },
+    isFixed: { label: 'On fixed weekdays' },
+    weekdays: { label: 'It waters on' },
+    rule: {
+      label: 'Minutes are set by',
+      options: { thirstiest: 'the thirstiest planting', 'area-weighted': 'all plantings, by area' },
+    },
+    /** A planting by its name. */
+    ruledBy: (planting: string) => `${planting} alone`,
+    timerStepMinutes: { label: 'Smallest step of the timer', unit: 'min', help: 'Minutes are rounded up to it.' },
+    longestCycleMinutes: {
+      label: 'Longest cycle',
+      unit: 'min',
+      empty: 'from the soil',
+      help: 'Longest run before a pause. Where water comes faster than the soil takes it, a run is cut into cycles with time to soak.',
+    },
+    soil: { label: 'Soil of this zone', empty: 'as the garden' },
+    slopePercent: { label: 'Slope of this zone', unit: '%', empty: 'as the garden' },
+    application: {
+      label: 'Irrigation efficiency',
+      options: {
+        efficiency: 'efficiency is known',
+        'distribution-uniformity': 'distribution uniformity is known',
+        computed: 'computed from the lines',
+      },
+    },
+    /** The usual share with drip. */
+    usualApplication: ({ number }: Format, share: number) => `as usual (drip: ${number(share, 2)})`,
+    share: {
+      efficiency: { label: 'Efficiency', unit: '0–1' },
+      'distribution-uniformity': { label: 'Distribution uniformity', unit: '0–1' },
+    },
+    note: { label: 'Note' },
+  },
+
+  planting: {
+    name: { label: 'Planting name' },
+    needKind: {
+      label: 'What it needs is known by',
+      options: { class: 'water-use class', type: 'type of plant', crop: 'crop and planting day' },
+    },
+    class: {
+      label: 'Water-use class',
+      help: ({ number }: Format) =>
+        `Very low: under ${number(0.1, 1)} of reference ET; low: ${number(0.1, 1)} to ${number(0.3, 1)}; moderate: ${number(0.4, 1)} to ${number(0.6, 1)}; high: ${number(0.7, 1)} to ${number(0.9, 1)} (WUCOLS).`,
+    },
+    type: { label: 'Type of plant' },
+    factor: { label: 'Plant factor', empty: 'as usual' },
+    density: {
+      label: 'Density factor',
+      help: ({ number }: Format) =>
+        `1 for an average planting; ${number(0.5, 1)} to ${number(0.9, 1)} for a sparse one, ${number(1.1, 1)} to ${number(1.3, 1)} for plants in layers.`,
+    },
+    microclimate: {
+      label: 'Microclimate factor',
+      help: ({ number }: Format) =>
+        `1 in the open; ${number(0.5, 1)} to ${number(0.9, 1)} in shade and shelter, ${number(1.1, 1)} to ${number(1.4, 1)} beside walls and paving.`,
+    },
+    crop: { label: 'Crop' },
+    plantedOn: { label: 'Planting day' },
+    hasStages: {
+      label: 'Its growth stages are known',
+      help: 'Days of each, from the seed packet or your own notes. Else the first published row is used.',
+    },
+    stages: {
+      initial: { label: 'Initial stage', unit: 'days' },
+      development: { label: 'Development', unit: 'days' },
+      mid: { label: 'Mid-season', unit: 'days' },
+      late: { label: 'Late season', unit: 'days' },
+    },
+    hasCoefficients: {
+      label: 'Its crop coefficients are known',
+      help: 'From a local table. Else the published ones are used.',
+    },
+    coefficients: {
+      initial: { label: 'Kc, initial' },
+      mid: { label: 'Kc, mid-season' },
+      end: { label: 'Kc at the end' },
+    },
+    extentKind: {
+      label: 'Its size is known by',
+      help: 'The ground that the leaves cover, seen from above.',
+      options: { area: 'area', canopy: 'number of plants' },
+    },
+    area: { label: 'Area' },
+    count: { label: 'Plants' },
+    diameter: { label: 'Across one plant' },
+    rootDepth: {
+      label: 'Root depth',
+      empty: 'as usual',
+      help: 'Dig beside a plant and look how deep most roots go.',
+    },
+    watering: {
+      label: 'Watering',
+      empty: 'as usual for its kind',
+      help: 'Deep and infrequent: left alone until the allowed depletion is nearly reached, then filled. For shrubs behind a shut-off.',
+      options: { keep: 'every week, back to its target', refill: 'deep and infrequent' },
+    },
+    shutOff: {
+      label: 'Has a shut-off: a hand valve in front of it',
+      help: 'It is opened only on some of the zone’s watering days.',
+    },
+    inGround: { from: { label: 'In the ground from' }, to: { label: 'In the ground to' } },
+    establishing: {
+      until: { label: 'Establishing until' },
+      factor: { label: 'Needs this much more till then', unit: 'times' },
+    },
+    zone: { label: 'Move to zone' },
+    /** A zone by its name: the one that the planting is in. */
+    thisZone: (zone: string) => `${zone} (stays here)`,
+    more: 'Depletion and note',
+    allowedDepletion: {
+      label: 'Allowed depletion',
+      empty: 'as published',
+      help: 'Share of the soil’s available water that may be used before it is short, 0 to 1. Leave it empty for what is published for its crop or type.',
+    },
+    target: {
+      label: 'Target depletion',
+      help: 'What may remain after watering, as a share of the allowed depletion: 0 is full, 1 is where it begins to go short.',
+    },
+    startDepletion: {
+      label: 'Starting depletion',
+      help: 'On the season’s first day, as a share of the allowed depletion: 0 is full, 1 is where it begins to go short.',
+    },
+    note: { label: 'Note' },
+    lines: 'Lines',
+  },
+
+  lineForm: {
+    kind: {
+      label: 'Kind',
+      options: {
+        dripline: 'dripline (emitters built in)',
+        point: 'point emitters',
+        spray: 'micro-sprays',
+        solid: 'solid line (no emitters yet)',
+      },
+    },
+    from: { label: 'From' },
+    flow: { label: 'Flow of one emitter' },
+    spacing: {
+      label: 'Emitter spacing',
+      help: ({ reader }: Format) =>
+        reader.units === 'us'
+          ? 'About 6 in where plants stand densely, about 18 in around shrubs.'
+          : 'About 15 cm where plants stand densely, about 45 cm around shrubs.',
+    },
+    layoutKind: {
+      label: 'Laid',
+      options: { length: 'by its length', rows: 'in rows', loops: 'in loops around each plant' },
+    },
+    length: { label: 'Length' },
+    rowLength: { label: 'Row length' },
+    rows: { label: 'Rows' },
+    perPlant: { label: 'Loops around each plant' },
+    loopDiameter: { label: 'Across one loop', empty: 'as the plant' },
+    emitterCount: { label: 'Emitters for each plant' },
+    sprayCount: { label: 'Micro-sprays' },
+    topology: {
+      label: 'Line layout',
+      help: 'A loop returns to where it began: it is fed from both ends and carries about twice as far.',
+      options: { 'dead-end': 'dead end', loop: 'loop' },
+    },
+    slopeSide: {
+      label: 'On a slope it lies',
+      help: 'Lay it uphill of the plants: water from a line below them is largely lost.',
+      options: {
+        level: 'on level ground',
+        uphill: 'on the uphill side of the plants',
+        downhill: 'on the downhill side of the plants',
+      },
+    },
+    more: 'Emitters, tubing and rise',
+    emitter: {
+      label: 'Its emitters are',
+      help: 'The package says so. Plain ones give less where the pressure is less; pressure-compensating ones, down to a least pressure, do not.',
+      options: { compensating: 'pressure-compensating', plain: 'plain' },
+    },
+    leastPressure: { label: 'Minimum operating pressure' },
+    exponent: {
+      label: 'Exponent x',
+      help: ({ number }: Format) =>
+        `From the data sheet: flow = k × pressure to the power of x. About ${number(0.5, 1)} for most plain emitters.`,
+    },
+    insideDiameter: {
+      label: 'Inside diameter of the tubing',
+      empty: 'as usual',
+      help: 'From the data sheet. Leave it empty for that of usual dripline.',
+    },
+    risePercent: {
+      label: 'Rise along it from its feed',
+      unit: '%',
+      help: (format: Format) => riseHelp(format, 'meter'),
+    },
+  },
+};
+
+/** Weight of a column of water, 1 m: 9.8 kPa; 1 ft: 0.433 psi. */
+function riseHelp({ reader, number }: Format, meter: string): string {
+  const each =
+    reader.units === 'us'
+      ? `foot of rise takes ${number(0.433, 3)} psi`
+      : `${meter} of rise takes ${number(9.8, 1)} kPa`;
+  return `Rise over 100 of length; negative where the line runs downhill. Each ${each}.`;
+}
+
+export const gardenZonesWords = area('gardenZones', gardenZones, {
+  lineForm: {
+    risePercent: {
+      help: (format: Format) => riseHelp(format, 'metre'),
+    },
+  },
+});
