@@ -1,11 +1,12 @@
 /** The buttons that copy, move and remove a zone or planting as a whole. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { gardenWords } from '../../language/en/garden.ts';
+import { refusal } from './fields.ts';
 import type { FormContext } from './form-context.ts';
 
 export interface CopyMoveRemove {
   readonly name: string;
-  /** Unlike any other of the page, by the button's action. */
+  /** Keys of the buttons, unlike any other of the page, and of a refusal (`actions`). */
   readonly key: (action: string) => string;
   /** Among its like, and how many of them there are. */
   readonly index: number;
@@ -17,8 +18,9 @@ export interface CopyMoveRemove {
 
 export function copyMoveRemove(
   { name, key, index, count, copy, move, remove }: CopyMoveRemove,
-  { form, reader }: FormContext,
+  context: FormContext,
 ): TemplateResult | typeof nothing {
+  const { form, reader } = context;
   if (form.readOnly) return nothing;
   const { actions, actionOn } = gardenWords(reader.language);
   const button = (action: 'copy' | 'up' | 'down' | 'remove', act: () => void, isDisabled = false) =>
@@ -26,5 +28,6 @@ export function copyMoveRemove(
   return html`<div class="actions">
     ${button('copy', copy)} ${button('up', () => move(index - 1), index === 0)}
     ${button('down', () => move(index + 1), index === count - 1)} ${button('remove', remove)}
-  </div>`;
+  </div>
+  ${refusal(key('actions'), context)}`;
 }

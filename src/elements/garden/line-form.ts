@@ -8,7 +8,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { createLine } from './create-and-copy.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, dateField, numberField, optionsOf } from './fields.ts';
+import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
 import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 import { lineSummary } from './summaries.ts';
 
@@ -118,7 +118,7 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
     </div>
     ${line.kind === 'solid' ? nothing : moreFields(partOf(line, key, edit), context)}
     ${summary === undefined ? nothing : html`<p class="derived">${summary.flow} <span class=${summary.isTooLong ? 'too-long' : ''}>${summary.run}</span></p>`}
-    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>${refusal(key('remove'), context)}`}
   </fieldset>`;
 }
 

@@ -80,14 +80,14 @@ function plantingForm({ zone, planting, index }: PlantingIndex, context: FormCon
   };
   const actions = {
     copy: () =>
-      form.send(part.key('copy'), '', {
+      form.send(part.key('actions'), '', {
         type: 'add-planting',
         zone: zone.id,
         planting: copyPlanting(plan, planting),
         at: index + 1,
       }),
-    move: (to: number) => form.send(part.key('move'), '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
-    remove: () => form.send(part.key('remove'), '', { type: 'remove-planting', ...at }),
+    move: (to: number) => form.send(part.key('actions'), '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
+    remove: () => form.send(part.key('actions'), '', { type: 'remove-planting', ...at }),
   };
   return html`<div class="fields">
       ${tableFields(PLANTING_FIELDS, say, part, context)} ${zoneField(zone, part, context)}

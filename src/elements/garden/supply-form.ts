@@ -8,7 +8,7 @@ import { DEFAULTS } from '../../plan/defaults.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { PlanSupply } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { checkField, choiceField, numberField, optionsOf, weekdaysField } from './fields.ts';
+import { checkField, choiceField, numberField, optionsOf, refusal, weekdaysField } from './fields.ts';
 import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 
 type Source = PlanSupply['sources'][number];
@@ -66,7 +66,7 @@ export function supplyForm(context: FormContext): TemplateResult {
     form.send(supply.key('add'), '', supply.change({ sources: [...sources, source] }));
   };
   return html`${sources.map((source, index) => sourceForm(source, index, supply, context))}
-    ${form.readOnly ? nothing : html`<button name=${supply.key('add')} @click=${add}>${say.addSource}</button>`}
+    ${form.readOnly ? nothing : html`<button name=${supply.key('add')} @click=${add}>${say.addSource}</button>${refusal(supply.key('add'), context)}`}
     <div class="fields">${tableFields(SUPPLY_FIELDS, {}, supply, context)}</div>`;
 }
 
@@ -86,7 +86,7 @@ function sourceForm(source: Source, index: number, supply: FormPart<PlanSupply>,
   return html`<fieldset>
     <legend>${source.name}</legend>
     <div class="fields">${tableFields(SOURCE_FIELDS, wordsOf(context), part, context)}</div>
-    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, source.name)}</button>`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, source.name)}</button>${refusal(part.key('remove'), context)}`}
   </fieldset>`;
 }
 

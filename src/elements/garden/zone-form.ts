@@ -60,9 +60,9 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
     if (ok) toggle(`planting-${planting.id}`, true);
   };
   const actions = {
-    copy: () => form.send(part.key('copy'), '', { type: 'add-zone', zone: copyZone(plan, zone), at: index + 1 }),
-    move: (to: number) => form.send(part.key('move'), '', { type: 'move-zone', zone: id, to }),
-    remove: () => form.send(part.key('remove'), '', { type: 'remove-zone', zone: id }),
+    copy: () => form.send(part.key('actions'), '', { type: 'add-zone', zone: copyZone(plan, zone), at: index + 1 }),
+    move: (to: number) => form.send(part.key('actions'), '', { type: 'move-zone', zone: id, to }),
+    remove: () => form.send(part.key('actions'), '', { type: 'remove-zone', zone: id }),
   };
   return html`<div class="fields">${tableFields(ZONE_FIELDS, wordsOf(context), part, context)}</div>
     ${copyMoveRemove({ name: zone.name, key: part.key, index, count: plan.zones.length, ...actions }, context)}

@@ -5,6 +5,7 @@ import '../../../src/elements/garden/define.ts';
 import '../../../src/elements/grid/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { gardenZones } from '../../../src/language/en/garden-zones.ts';
 import { cell, click, LICENSE_KEY } from '../../elements/grid/grid-page.ts';
 import { accessibilityFaults } from '../../elements/shared/axe.ts';
 import { clearPage, html, onPage, quiet, until } from '../../elements/shared/on-page.ts';
@@ -40,8 +41,8 @@ function inShadow(plan: Element, name: string): ShadowRoot {
   return root;
 }
 
-/** The field of the planting that is unfolded first, by its label. */
-async function plantingField(plan: Element, label: string): Promise<HTMLInputElement> {
+/** A field of the tomatoes, which are unfolded first. */
+async function plantingField(plan: Element, field: string): Promise<HTMLInputElement> {
   const garden = inShadow(plan, 'runnel-garden');
   const unfold = async (words: string) => {
     const summary = [...garden.querySelectorAll('summary')].find(({ textContent }) => textContent.includes(words));
@@ -52,11 +53,8 @@ async function plantingField(plan: Element, label: string): Promise<HTMLInputEle
   };
   await unfold('Beds');
   await unfold('Tomatoes');
-  const found = [...garden.querySelectorAll('.part .part label')].find(({ textContent }) =>
-    textContent.includes(label),
-  );
-  const input = found?.querySelector('input');
-  if (input == null) throw new Error(`there is no field ${label}`);
+  const input = garden.querySelector<HTMLInputElement>(`[name="planting-tomatoes-${field}"]`);
+  if (input === null) throw new Error(`there is no field ${field}`);
   return input;
 }
 
@@ -67,12 +65,12 @@ describe('what is typed and not entered', () => {
 
   it('in a form is kept under the names of field, planting and zone until the field is left', async () => {
     const plan = await visit();
-    const name = await plantingField(plan, 'Name');
+    const name = await plantingField(plan, 'name');
     name.focus();
     name.select();
     await sendKeys({ type: 'Paste tomatoes' });
     await until(() => kept()[0]?.[1] === 'Paste tomatoes', 'the text is kept');
-    expect(kept()).to.deep.equal([['Name of the planting, Tomatoes, Beds', 'Paste tomatoes']]);
+    expect(kept()).to.deep.equal([[`${gardenZones.planting.name.label}, Tomatoes, Beds`, 'Paste tomatoes']]);
     await sendKeys({ press: 'Tab' });
     await until(() => kept().length === 0, 'nothing is unfinished any more');
     expect(plan.plan?.zones[0]?.plantings[0]?.name).to.equal('Paste tomatoes');
@@ -80,7 +78,7 @@ describe('what is typed and not entered', () => {
 
   it('in a form goes when Enter enters it', async () => {
     const plan = await visit();
-    const name = await plantingField(plan, 'Name');
+    const name = await plantingField(plan, 'name');
     name.focus();
     await sendKeys({ type: 'x' });
     await until(() => kept().length === 1, 'the text is kept');
@@ -90,14 +88,14 @@ describe('what is typed and not entered', () => {
 
   it('and was refused stays, for as long as it stands in the form', async () => {
     const plan = await visit();
-    const area = await plantingField(plan, 'Area');
+    const area = await plantingField(plan, 'extent-area');
     area.focus();
     area.select();
     await sendKeys({ type: 'twelve' });
     await sendKeys({ press: 'Tab' });
     await until(() => area.getAttribute('aria-invalid') === 'true', 'it is refused');
     await new Promise((resolve) => setTimeout(resolve, 350));
-    expect(kept()).to.deep.equal([['Area, Tomatoes, Beds', 'twelve']]);
+    expect(kept()).to.deep.equal([[`${gardenZones.planting.area.label}, Tomatoes, Beds`, 'twelve']]);
     area.focus();
     area.select();
     await sendKeys({ type: '8' });
@@ -153,7 +151,7 @@ describe('what is typed and not entered', () => {
     box.focus();
     await sendKeys({ type: 'date,rain' });
     await until(() => kept()[0]?.[1] === 'date,rain', 'the text is kept');
-    const name = await plantingField(plan, 'Name');
+    const name = await plantingField(plan, 'name');
     name.focus();
     await sendKeys({ type: 'x' });
     await sendKeys({ press: 'Enter' });
@@ -183,7 +181,7 @@ describe('what is typed and not entered', () => {
 
   it('in a tab that is still there is not shown in another', async () => {
     const plan = await visit();
-    const name = await plantingField(plan, 'Name');
+    const name = await plantingField(plan, 'name');
     name.focus();
     await sendKeys({ type: 'x' });
     await until(() => kept().length === 1, 'the text is kept');

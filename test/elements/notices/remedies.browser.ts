@@ -284,7 +284,8 @@ describe('a climate that is not filled in', () => {
       garden.shadowRoot?.querySelector('select')?.blur();
     }
     // With a table taken there is water to plan.
-    const table = within<HTMLSelectElement>(section() ?? undefined, 'select');
+    const table = section()?.querySelector<HTMLSelectElement>('[name="climate-table"]');
+    if (table == null) throw new Error('there is no choice of tables');
     table.value = 'fresno';
     table.dispatchEvent(new Event('change', { bubbles: true }));
     await quiet(page.notices);
