@@ -14,6 +14,7 @@ import { files } from './en/files.ts';
 import { garden } from './en/garden.ts';
 import { gardenPlace } from './en/garden-place.ts';
 import { gardenZones } from './en/garden-zones.ts';
+import { mix } from './en/mix.ts';
 import { notices } from './en/notices.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
@@ -40,6 +41,7 @@ export const en = {
   garden,
   gardenPlace,
   gardenZones,
+  mix,
   notices,
   planner,
   remedies,

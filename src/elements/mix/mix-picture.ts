@@ -1,14 +1,11 @@
-/** The plantings of a zone one under the other: who is drowned, who goes short, in which weeks, at what cost. */
-import { html, nothing, svg, type TemplateResult } from 'lit';
+/** The plantings of a zone one under the other: which is overwatered, which goes short, in which weeks, at what cost. */
+import { html, svg, type TemplateResult } from 'lit';
 import type { GardenPlanting, SeasonSpan } from '../../engine/garden.ts';
 import type { PlantingComparison, ZoneComparison } from '../../engine/mix/compare-zone.ts';
-import { formatCount } from '../../language/format/count.ts';
-import { formatDays } from '../../language/format/dates.ts';
+import { mixWords } from '../../language/en/mix.ts';
+import { formatFor } from '../../language/format/format.ts';
 import { monthStarts } from '../../language/format/month-starts.ts';
-import { formatNumber, formatPercent } from '../../language/format/number.ts';
-import { formatQuantity } from '../../language/format/quantity.ts';
 import type { Reader } from '../../language/reader.ts';
-import { mixWords } from '../shared/words/mix-words.ts';
 import { HATCH_ID, hatchDefinition, needBar, receivedBar, weekStrip } from './planting-picture.ts';
 import { type PlantingVerdict, plantingVerdict, type Verdict } from './verdict.ts';
 
@@ -16,7 +13,7 @@ export interface MixPicture {
   readonly comparison: ZoneComparison;
   readonly plantings: readonly GardenPlanting[];
   readonly span: SeasonSpan;
-  readonly reading: Reader;
+  readonly reader: Reader;
 }
 
 export function mixPicture(picture: MixPicture): TemplateResult {
@@ -32,12 +29,12 @@ export function mixPicture(picture: MixPicture): TemplateResult {
     <ul class="picture" part="picture">
       ${plantings.map((planting) => plantingRow(planting, picture, mostOfSeason, mostOfWeek))}
     </ul>
-    ${keyTemplate()}`;
+    ${keyTemplate(picture.reader)}`;
 }
 
 function plantingRow(
   planting: PlantingComparison,
-  { plantings, span, reading }: MixPicture,
+  { plantings, span, reader }: MixPicture,
   mostOfSeason: number,
   mostOfWeek: number,
 ): TemplateResult {
@@ -46,23 +43,27 @@ function plantingRow(
   const inGround =
     ground !== undefined && ground.from <= lastDay && ground.to >= span.firstDay && ground.from <= ground.to;
   const verdict = plantingVerdict(planting, inGround);
-  const weeksOf = (weeks: readonly number[]) => weeksInWords(weeks, span, reading);
-  const label = mixWords.byWeek(planting.name, weeksOf(verdict.overWeeks), weeksOf(verdict.shortWeeks));
-  const volume = (litres: number) => formatQuantity(litres, 'volume', reading);
+  const words = mixWords(reader.language).picture;
+  const weeksOf = (weeks: readonly number[]) => weeksText(weeks, span, reader);
+  const label = words.byWeek(planting.name, weeksOf(verdict.overWeeks), weeksOf(verdict.shortWeeks));
+  const volume = (litres: number) => formatFor(reader).quantity(litres, 'volume');
   return html`<li>
     <div class="who">
       <h3>${planting.name}</h3>
-      ${verdict.verdicts.map((each) => verdictTemplate(each, planting, verdict, weeksOf, reading))}
+      ${verdict.verdicts.map((each) => verdictTemplate(each, planting, verdict, weeksOf, reader))}
     </div>
     <dl class="bars">
-      <dt>${mixWords.needs}</dt>
+      <dt>${words.needs}</dt>
       <dd>${needBar(planting, mostOfSeason)}<span>${volume(planting.neededLitres)}</span></dd>
-      <dt>${mixWords.gets}</dt>
+      <dt>${words.gets}</dt>
       <dd>${receivedBar(planting, mostOfSeason)}<span>${volume(planting.receivedLitres)}</span></dd>
     </dl>
-    ${weekStrip(planting, { most: mostOfWeek, label, months: monthStarts(span, reading.locale) })}
+    ${weekStrip(planting, { most: mostOfWeek, label, months: monthStarts(span, reader.locale) })}
   </li>`;
 }
+
+/** Less than this over its need is not worth a figure. */
+const LEAST_RATIO = 1.05;
 
 /** A sign of its own for each, so that none is told by colour alone. */
 const SIGNS: Readonly<Record<Verdict, string>> = { over: '▲', short: '▼', right: '●', none: '▼', unplanted: '○' };
@@ -72,56 +73,58 @@ function verdictTemplate(
   planting: PlantingComparison,
   { overWeeks, shortWeeks }: PlantingVerdict,
   weeksOf: (weeks: readonly number[]) => string,
-  reading: Reader,
+  reader: Reader,
 ): TemplateResult {
-  const says = verdictSays(verdict, planting, reading);
+  const words = mixWords(reader.language).picture;
+  const says = verdictText(verdict, planting, reader);
   const weeks = verdict === 'over' ? overWeeks : verdict === 'short' ? shortWeeks : [];
   return html`<p class="verdict ${verdict}">
-    <strong><span aria-hidden="true">${SIGNS[verdict]}</span> ${mixWords.verdicts[verdict]}</strong>
-    <span class="small">${says}${weeks.length === 0 ? nothing : html`; ${weeksOf(weeks)}`}</span>
+    <strong><span aria-hidden="true">${SIGNS[verdict]}</span> ${words.verdicts[verdict]}</strong>
+    <span class="small">${weeks.length === 0 ? says : words.inWeeks(says, weeksOf(weeks))}</span>
   </p>`;
 }
 
-function verdictSays(verdict: Verdict, planting: PlantingComparison, reading: Reader): string {
+function verdictText(verdict: Verdict, planting: PlantingComparison, reader: Reader): string {
   const { ratio, drainedLitres, shortDayCount } = planting;
+  const format = formatFor(reader);
+  const words = mixWords(reader.language).picture;
   switch (verdict) {
-    case 'over': {
-      const lost = formatQuantity(drainedLitres, 'volume', reading);
-      if (!Number.isFinite(ratio) || ratio < 1.05) return mixWords.lostSays(lost);
-      return mixWords.overSays(`${formatNumber(ratio, reading.locale, 1)} ×`, lost);
-    }
+    case 'over':
+      return Number.isFinite(ratio) && ratio >= LEAST_RATIO
+        ? words.over(format, ratio, drainedLitres)
+        : words.lost(format, drainedLitres);
     case 'short':
-      return mixWords.shortSays(formatCount(shortDayCount, mixWords.days, reading.locale));
+      return words.short(format, shortDayCount);
     case 'right':
-      return Number.isFinite(ratio) ? mixWords.rightSays(formatPercent(ratio, reading.locale)) : '';
+      return Number.isFinite(ratio) ? words.right(format, ratio) : '';
     case 'none':
-      return mixWords.noLineSays;
+      return words.noLine;
     case 'unplanted':
       return '';
   }
 }
 
-/** `in 9 weeks, 5 Jul – 5 Sep`: from the first to the last of them. */
-function weeksInWords(weeks: readonly number[], { firstDay }: SeasonSpan, { locale }: Reader): string {
+/** `in 9 weeks, Jul 5 – Sep 5`: from the first to the last of them. */
+function weeksText(weeks: readonly number[], { firstDay }: SeasonSpan, reader: Reader): string {
+  const words = mixWords(reader.language).picture;
   const [first, last] = [weeks[0], weeks.at(-1)];
-  if (first === undefined || last === undefined) return mixWords.never;
-  const days = formatDays(firstDay + 7 * first, firstDay + 7 * last + 6, locale);
-  const count = formatCount(weeks.length, mixWords.weeks, locale);
-  return mixWords.weeksSay(count, days);
+  if (first === undefined || last === undefined) return words.never;
+  return words.weeks(formatFor(reader), weeks.length, firstDay + 7 * first, firstDay + 7 * last + 6);
 }
 
-const SWATCHES: Readonly<Record<keyof typeof mixWords.keys, TemplateResult>> = {
+const SWATCHES = {
   needs: svg`<path class="need" d="M1 1h18v8h-18z" />`,
   stays: svg`<rect class="stays" width="20" height="10" />`,
   lost: svg`<rect class="lost" fill="url(#${HATCH_ID})" width="20" height="10" />`,
   short: svg`<path class="short" d="M3 1h14l-7 8z" />`,
-};
+} as const;
 
-function keyTemplate(): TemplateResult {
-  return html`<ul class="key small" aria-label=${mixWords.key}>
+function keyTemplate({ language }: Reader): TemplateResult {
+  const words = mixWords(language).picture;
+  return html`<ul class="key small" aria-label=${words.key}>
     ${(['needs', 'stays', 'lost', 'short'] as const).map(
       (name) =>
-        html`<li><svg class="swatch" viewBox="0 0 20 10" aria-hidden="true">${SWATCHES[name]}</svg>${mixWords.keys[name]}</li>`,
+        html`<li><svg class="swatch" viewBox="0 0 20 10" aria-hidden="true">${SWATCHES[name]}</svg>${words.keys[name]}</li>`,
     )}
   </ul>`;
 }

@@ -1,23 +1,23 @@
 /** The comparison in figures: by planting, by week, and under each rule. */
 import { html, type TemplateResult } from 'lit';
-import type { ZoneRule } from '../../engine/garden.ts';
-import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
-import { type Quantity, unitOf } from '../../engine/units.ts';
-import { formatWeek } from '../../language/format/dates.ts';
-import { formatNumber } from '../../language/format/number.ts';
-import { formatAmount, formatQuantity } from '../../language/format/quantity.ts';
+import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
+import type { ZoneSeason } from '../../engine/season/season.ts';
+import { ruleName } from '../../language/describe-mix-remedy.ts';
+import { mixWords } from '../../language/en/mix.ts';
+import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
+import { isSameRule } from '../../remedies/mix/families/rule.ts';
 import type { MixFigures } from '../../remedies/mix/mix-figures.ts';
-import { mixWords } from '../shared/words/mix-words.ts';
+import type { MixRemedies } from '../../remedies/mix/search.ts';
 
-const words = mixWords.table;
-
-export function plantingTable(comparison: ZoneComparison, reading: Reader): TemplateResult {
+export function plantingTable(comparison: ZoneComparison, reader: Reader): TemplateResult {
   const { plantings } = comparison;
-  const volume = (litres: number) => formatAmount(litres, 'volume', reading);
-  const together = (litresOf: (planting: ZoneComparison['plantings'][number]) => number) =>
+  const words = mixWords(reader.language).table;
+  const format = formatFor(reader);
+  const volume = (litres: number) => format.amount(litres, 'volume');
+  const total = (litresOf: (planting: ZoneComparison['plantings'][number]) => number) =>
     volume(plantings.reduce((sum, planting) => sum + litresOf(planting), 0));
-  const [gallons, rate] = [nameOfUnit('volume', reading), nameOfUnit('rate', reading)];
+  const [gallons, rate] = [format.unit('volume'), format.unit('rate')];
   return html`<div class="scroller" tabindex="0" role="region" aria-label=${words.title}>
       <table>
         <thead>
@@ -29,12 +29,12 @@ export function plantingTable(comparison: ZoneComparison, reading: Reader): Temp
           ${plantings.map(
             (planting) => html`<tr>
               <th scope="row">${planting.name}</th>
-              <td>${formatAmount(planting.rateMmPerHour, 'rate', reading)}</td>
+              <td>${format.amount(planting.rateMmPerHour, 'rate')}</td>
               <td>${volume(planting.neededLitres)}</td>
               <td>${volume(planting.receivedLitres)}</td>
-              <td>${formatNumber(planting.ratio, reading.locale, 2, 2)}</td>
+              <td>${format.number(planting.ratio, 2, 2)}</td>
               <td>${volume(planting.drainedLitres)}</td>
-              <td>${formatNumber(planting.shortDayCount, reading.locale)}</td>
+              <td>${format.number(planting.shortDayCount)}</td>
             </tr>`,
           )}
         </tbody>
@@ -42,22 +42,24 @@ export function plantingTable(comparison: ZoneComparison, reading: Reader): Temp
           <tr>
             <th scope="row">${words.total}</th>
             <td></td>
-            <td>${together(({ neededLitres }) => neededLitres)}</td>
-            <td>${together(({ receivedLitres }) => receivedLitres)}</td>
+            <td>${total(({ neededLitres }) => neededLitres)}</td>
+            <td>${total(({ receivedLitres }) => receivedLitres)}</td>
             <td></td>
             <td>${volume(comparison.drainedLitres)}</td>
-            <td>${formatNumber(comparison.shortDays, reading.locale)}</td>
+            <td>${format.number(comparison.shortDays)}</td>
           </tr>
         </tfoot>
       </table>
     </div>
-    <p class="quiet small">${words.note(formatQuantity(comparison.litres, 'volume', reading))}</p>`;
+    <p class="quiet small">${words.note(format, comparison.litres)}</p>`;
 }
 
-export function weekTable({ plantings }: ZoneComparison, firstDay: number, reading: Reader): TemplateResult {
+export function weekTable({ plantings }: ZoneComparison, firstDay: number, reader: Reader): TemplateResult {
+  const words = mixWords(reader.language).table;
+  const format = formatFor(reader);
   const weeks = plantings[0]?.neededMm.length ?? 0;
-  const amount = (mm: number, areaM2: number) => formatAmount(mm * areaM2, 'volume', reading);
-  return html`<p class="quiet small">${words.weeklyNote(nameOfUnit('volume', reading))}</p>
+  const amount = (mm: number, areaM2: number) => format.amount(mm * areaM2, 'volume');
+  return html`<p class="quiet small">${words.weeklyNote(format.unit('volume'))}</p>
     <div class="scroller" tabindex="0" role="region" aria-label=${words.weekly}>
       <table>
         <thead>
@@ -67,7 +69,7 @@ export function weekTable({ plantings }: ZoneComparison, firstDay: number, readi
           ${Array.from(
             { length: weeks },
             (_, week) => html`<tr>
-              <th scope="row">${formatWeek(firstDay + 7 * week, reading.locale)}</th>
+              <th scope="row">${format.week(firstDay + 7 * week)}</th>
               ${plantings.map(
                 ({ receivedMm, neededMm, areaM2 }) =>
                   html`<td>${amount(receivedMm[week] as number, areaM2)} / ${amount(neededMm[week] as number, areaM2)}</td>`,
@@ -79,19 +81,36 @@ export function weekTable({ plantings }: ZoneComparison, firstDay: number, readi
     </div>`;
 }
 
-export interface RuleRow {
-  readonly rule: ZoneRule;
+interface RuleRow {
+  readonly name: string;
   readonly figures: MixFigures;
-  readonly isNow: boolean;
 }
 
-export function ruleTable(
-  rows: readonly RuleRow[],
-  nameOf: (rule: ZoneRule) => string,
-  reading: Reader,
+/** What the zone's season comes to under each rule that it could have; those whose season was refused are left out. */
+export function ruleDetails(
+  { before, rules }: Pick<MixRemedies, 'before' | 'rules'>,
+  zone: ZoneSeason,
+  reader: Reader,
 ): TemplateResult {
-  const gallons = nameOfUnit('volume', reading);
-  const volume = (litres: number) => formatAmount(litres, 'volume', reading);
+  const words = mixWords(reader.language).table;
+  const nameOf = (id: string) => zone.zone.plantings.find((planting) => planting.id === id)?.name ?? id;
+  const rows = rulesOf(zone).flatMap((rule): readonly RuleRow[] => {
+    const name = ruleName(rule, nameOf, reader);
+    if (isSameRule(rule, zone.zone.rule)) return [{ name: words.now(name), figures: before }];
+    const outcome = rules.find(({ changes: [change] }) => change?.kind === 'rule' && isSameRule(change.rule, rule));
+    return outcome === undefined ? [] : [{ name, figures: outcome.after }];
+  });
+  return html`<details>
+    <summary>${words.rules}</summary>
+    ${ruleTable(rows, reader)}
+  </details>`;
+}
+
+function ruleTable(rows: readonly RuleRow[], reader: Reader): TemplateResult {
+  const words = mixWords(reader.language).table;
+  const format = formatFor(reader);
+  const gallons = format.unit('volume');
+  const volume = (litres: number) => format.amount(litres, 'volume');
   return html`<div class="scroller" tabindex="0" role="region" aria-label=${words.rules}>
     <table>
       <thead>
@@ -99,11 +118,11 @@ export function ruleTable(
       </thead>
       <tbody>
         ${rows.map(
-          ({ rule, figures, isNow }) => html`<tr>
-            <th scope="row">${nameOf(rule)}${isNow ? html` <span class="quiet">(${words.now})</span>` : ''}</th>
+          ({ name, figures }) => html`<tr>
+            <th scope="row">${name}</th>
             <td>${volume(figures.litres)}</td>
             <td>${volume(figures.drainedLitres)}</td>
-            <td>${formatNumber(figures.shortDays, reading.locale)}</td>
+            <td>${format.number(figures.shortDays)}</td>
           </tr>`,
         )}
       </tbody>
@@ -113,8 +132,4 @@ export function ruleTable(
 
 function columnHead(label: string): TemplateResult {
   return html`<th scope="col">${label}</th>`;
-}
-
-function nameOfUnit(quantity: Quantity, { units }: Reader): string {
-  return unitOf(quantity, units).name;
 }

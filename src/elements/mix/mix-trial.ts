@@ -2,11 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
-import { formatCount } from '../../language/format/count.ts';
-import { formatQuantity } from '../../language/format/quantity.ts';
+import { mixWords } from '../../language/en/mix.ts';
+import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
 import { mixFigures } from '../../remedies/mix/mix-figures.ts';
-import { mixWords, trialWords } from '../shared/words/mix-words.ts';
 import type { PlantingMove, Trial } from './trial.ts';
 
 /** Stands for a zone that is not there yet; no id can be empty. */
@@ -15,10 +14,12 @@ const OWN_ZONE = '';
 export interface TrialForm {
   readonly season: Season;
   readonly zoneId: string;
+  readonly reader: Reader;
   readonly tryMove: (move: PlantingMove) => void;
 }
 
-export function trialForm({ season, zoneId, tryMove }: TrialForm): TemplateResult {
+export function trialForm({ season, zoneId, reader, tryMove }: TrialForm): TemplateResult {
+  const words = mixWords(reader.language).trial;
   const here = season.zones.find(({ zone }) => zone.id === zoneId);
   const others = season.zones.filter(({ zone }) => zone.id !== zoneId);
   const guests = others.flatMap(({ zone, plantings }) => plantings.map(({ planting }) => ({ zone, planting })));
@@ -36,34 +37,34 @@ export function trialForm({ season, zoneId, tryMove }: TrialForm): TemplateResul
     return { zoneId: guest?.zone.id ?? '', plantingId: guest?.planting.id ?? '', toZoneId: zoneId };
   });
   return html`<section class="trial">
-    <h3>${trialWords.title}</h3>
-    <p class="quiet">${trialWords.opening}</p>
+    <h3>${words.title}</h3>
+    <p class="quiet">${words.opening}</p>
     ${
       here === undefined || here.plantings.length === 0
         ? nothing
         : html`<form @submit=${out}>
-            <label>${trialWords.out}
+            <label>${words.out}
               <select name="planting">${here.plantings.map(({ planting }) => option(planting.id, planting.name))}</select>
             </label>
-            <label>${trialWords.to}
+            <label>${words.to}
               <select name="zone">
                 ${others.map(({ zone }) => option(zone.id, zone.name))}
-                ${here.plantings.length > 1 ? option(OWN_ZONE, trialWords.ownZone) : nothing}
+                ${here.plantings.length > 1 ? option(OWN_ZONE, words.ownZone) : nothing}
               </select>
             </label>
-            <button aria-label=${trialWords.tryOut}>${trialWords.try}</button>
+            <button aria-label=${words.tryOut}>${words.try}</button>
           </form>`
     }
     ${
       guests.length === 0
         ? nothing
         : html`<form @submit=${into}>
-            <label>${trialWords.into}
+            <label>${words.into}
               <select name="guest">
-                ${guests.map(({ zone, planting }, place) => option(String(place), trialWords.from(planting.name, zone.name)))}
+                ${guests.map(({ zone, planting }, index) => option(String(index), words.from(planting.name, zone.name)))}
               </select>
             </label>
-            <button aria-label=${trialWords.tryIn}>${trialWords.try}</button>
+            <button aria-label=${words.tryIn}>${words.try}</button>
           </form>`
     }
   </section>`;
@@ -77,31 +78,29 @@ export interface TrialShown {
   readonly trial: Trial;
   /** As the plan stands. */
   readonly season: Season;
-  readonly reading: Reader;
+  readonly reader: Reader;
   /** Left out where the plan can only be looked at. */
   readonly keep: (() => void) | undefined;
   readonly drop: () => void;
 }
 
-export function trialBanner({ trial, season, reading, keep, drop }: TrialShown): TemplateResult {
+export function trialBanner({ trial, season, reader, keep, drop }: TrialShown): TemplateResult {
+  const words = mixWords(reader.language).trial;
   return html`<section class="tried" part="trial">
-    <h3>${trialWords.trying(describeEdit(trial.from, trial.edit, reading))}</h3>
-    <ul>${trial.zoneIds.map((zoneId) => html`<li>${effectOf(zoneId, trial, season, reading)}</li>`)}</ul>
+    <h3>${words.trying(describeEdit(trial.from, trial.edit, reader))}</h3>
+    <ul>${trial.zoneIds.map((zoneId) => html`<li>${effectOn(zoneId, trial, season, reader)}</li>`)}</ul>
     <p class="actions">
-      ${keep === undefined ? nothing : html`<button @click=${keep}>${trialWords.keep}</button>`}
-      <button @click=${drop}>${trialWords.drop}</button>
+      ${keep === undefined ? nothing : html`<button class="keep" @click=${keep}>${words.keep}</button>`}
+      <button class="drop" @click=${drop}>${words.drop}</button>
     </p>
   </section>`;
 }
 
-function effectOf(zoneId: string, trial: Trial, season: Season, reading: Reader): string {
+function effectOn(zoneId: string, trial: Trial, season: Season, reader: Reader): string {
+  const words = mixWords(reader.language).trial;
+  const format = formatFor(reader);
   const name = trial.season.zones.find(({ zone }) => zone.id === zoneId)?.zone.name ?? zoneId;
-  const said = (of: Season) => {
-    const { litres, shortDays } = mixFigures(of, [zoneId]);
-    return [formatQuantity(litres, 'volume', reading), formatCount(shortDays, mixWords.days, reading.locale)] as const;
-  };
-  const [after, daysAfter] = said(trial.season);
-  if (season.zones.every(({ zone }) => zone.id !== zoneId)) return trialWords.newZone(name, after, daysAfter);
-  const [before, daysBefore] = said(season);
-  return trialWords.effect(name, before, after, daysBefore, daysAfter);
+  const after = mixFigures(trial.season, [zoneId]);
+  const isNew = season.zones.every(({ zone }) => zone.id !== zoneId);
+  return isNew ? words.newZone(format, name, after) : words.effect(format, name, mixFigures(season, [zoneId]), after);
 }

@@ -10,8 +10,8 @@ import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 
 /**
- * @summary The plantings of one zone side by side: who is drowned, who goes short, in which weeks, at what cost, and what
- * to do about it.
+ * @summary The plantings of one zone side by side: which is overwatered, which goes short, in which weeks, at what
+ * cost, and what to do about it.
  *
  * Stands inside a `runnel-plan`. Shows the selected zone, else the first in which plantings differ by number. A planting
  * can be tried in another zone before anything is kept.

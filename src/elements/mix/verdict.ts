@@ -10,7 +10,7 @@ export interface PlantingVerdict {
   readonly shortWeeks: readonly number[];
 }
 
-/** A planting is drowned from here on: a tenth of what it gets is lost. Less is what any timer's step may cost. */
+/** A planting is overwatered from here on: a tenth of what it gets is lost. Less is what any timer's step may cost. */
 const LOST_SHARE = 0.1;
 
 /** Depths below this are not seen in any figure. */

