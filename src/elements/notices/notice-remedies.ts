@@ -93,7 +93,7 @@ function remedyItem(remedy: Remedy, { notice, plan }: Noticed, { reader, apply }
   return html`<li data-kind=${remedy.kind}>
     <p><strong>${what}</strong></p>
     <p>${describeRemedyEffects(remedy, notice, reader).join(' ')}</p>
-    ${remedy.brings.length === 0 ? nothing : html`<p>${sideEffects(remedy, plan.name, reader)}</p>`}
+    ${remedy.sideEffects.length === 0 ? nothing : html`<p>${sideEffectsText(remedy, plan.name, reader)}</p>`}
     ${
       apply === undefined
         ? nothing
@@ -102,14 +102,14 @@ function remedyItem(remedy: Remedy, { notice, plan }: Noticed, { reader, apply }
   </li>`;
 }
 
-function sideEffects({ brings, seasonWith }: Remedy, gardenName: string, reader: Reader): string {
+function sideEffectsText({ sideEffects, seasonWith }: Remedy, gardenName: string, reader: Reader): string {
   const words = remediesWords(reader.language);
   const format = formatFor(reader);
-  const sentences = brings.slice(0, MOST_SIDE_EFFECTS).map((notice) => {
+  const sentences = sideEffects.slice(0, MOST_SIDE_EFFECTS).map((notice) => {
     const { name, sentence } = describeNotice(notice, seasonWith, gardenName, reader);
     return words.sideEffect(name, sentence);
   });
-  const rest = brings.length - sentences.length;
+  const rest = sideEffects.length - sentences.length;
   const all = rest > 0 ? [...sentences, words.andMore(format, rest)] : sentences;
-  return words.sideEffects(format, brings.length, all.join(' '));
+  return words.sideEffects(format, sideEffects.length, all.join(' '));
 }

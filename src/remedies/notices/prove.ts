@@ -13,8 +13,8 @@ import { weakestEmitterKpa } from './weakest-emitter.ts';
 /** What rounding may leave of a trouble that did not change. */
 const ROUNDING = 1e-9;
 
-/** A remedy before it is known what else it brings. */
-export type Proven = Omit<Remedy, 'brings'>;
+/** A remedy before it is known what else comes with it. */
+export type Proven = Omit<Remedy, 'sideEffects'>;
 
 /**
  * A candidate with what comes of it, found out by making the change and computing the season; undefined where the plan

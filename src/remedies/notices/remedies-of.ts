@@ -2,7 +2,6 @@ import { runThrough } from '../../engine/run-through.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { brought } from './brought.ts';
 import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
 import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
 import { flowTogetherCandidates } from './kinds/flow-together.ts';
@@ -14,6 +13,7 @@ import { windowTooShortCandidates } from './kinds/window-too-short.ts';
 import { type Proven, prove } from './prove.ts';
 import { hasRemedies, type RemediedKind } from './remedied-kinds.ts';
 import type { Candidates, Noticed, Remedy, RemedyKind } from './remedy.ts';
+import { sideEffects } from './side-effects.ts';
 
 const CANDIDATES: Readonly<Record<RemediedKind, (of: Noticed) => Candidates>> = {
   'line-too-long': lineTooLongCandidates,
@@ -57,7 +57,7 @@ export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[
   }
   const remedies: Remedy[] = [];
   for (const proven of best.values()) {
-    remedies.push({ ...proven, brings: brought(of.season, proven.seasonWith, of.notice) });
+    remedies.push({ ...proven, sideEffects: sideEffects(of.season, proven.seasonWith, of.notice) });
     steps += 1;
     yield steps;
   }
@@ -69,6 +69,6 @@ export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[
   );
 }
 
-function dangersOf({ brings }: Remedy): number {
-  return brings.filter(({ severity }) => severity === 'danger').length;
+function dangersOf({ sideEffects }: Remedy): number {
+  return sideEffects.filter(({ severity }) => severity === 'danger').length;
 }

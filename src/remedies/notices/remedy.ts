@@ -53,7 +53,7 @@ export interface Remedy extends Candidate {
   /** Minutes more of all zones over the season, one after another. */
   readonly minutesMore: number;
   /** Notices of another kind that the season has with it and not without: warnings and dangers. */
-  readonly brings: readonly Notice[];
+  readonly sideEffects: readonly Notice[];
   /** That season: it has the names that those notices speak of. */
   readonly seasonWith: Season;
   /** What its work calls for, most pressing first. */

@@ -86,12 +86,12 @@ describe('the remedies of random plans', () => {
   });
 
   it('name the dangers of other kinds that come with them, and none that were there', () => {
-    let brought = 0;
+    let found = 0;
     for (const { plan, season, notice, remedy } of made) {
       const was = new Set(noticesOf(season).map(placeIn));
       const next = noticesOf(computeSeason(structuredClone(applyEdit(plan, remedy.edit))));
-      const told = new Set(remedy.brings.map(placeIn));
-      for (const other of remedy.brings) {
+      const told = new Set(remedy.sideEffects.map(placeIn));
+      for (const other of remedy.sideEffects) {
         expect(other.kind).not.toBe(notice.kind);
         expect(was.has(placeIn(other))).toBe(false);
       }
@@ -104,9 +104,9 @@ describe('the remedies of random plans', () => {
       const isNew = (other: Notice) => other.kind !== notice.kind && isKept(other) && !was.has(placeIn(other));
       const dangers = next.filter((other) => other.severity === 'danger' && isNew(other));
       expect(dangers.filter((other) => !told.has(placeIn(other)))).toEqual([]);
-      brought += dangers.length;
+      found += dangers.length;
     }
-    expect(brought).toBeGreaterThan(0);
+    expect(found).toBeGreaterThan(0);
   });
 
   it('are found in steps, a season each, and by these alone', () => {
@@ -126,8 +126,8 @@ describe('the remedies of random plans', () => {
 
   it('come best first, what dries nothing out before what does, each with an id of its own and its cautions', () => {
     for (const { remedies } of cases) {
-      const order = remedies.map(({ brings, remaining }) => ({
-        dangers: brings.filter(({ severity }) => severity === 'danger').length,
+      const order = remedies.map(({ sideEffects, remaining }) => ({
+        dangers: sideEffects.filter(({ severity }) => severity === 'danger').length,
         remaining,
       }));
       expect(order).toEqual(order.toSorted((a, b) => a.dangers - b.dangers || a.remaining - b.remaining));

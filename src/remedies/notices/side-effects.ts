@@ -3,10 +3,10 @@ import type { Notice } from '../../explain/notices/notice.ts';
 import { noticesOf } from '../../explain/notices/notices-of.ts';
 
 /**
- * Warnings and dangers of other kinds than a notice's own that a change brings, worst first. In a part that the change has
+ * Warnings and dangers of other kinds than a notice's own that come with a change, worst first. In a part that the change has
  * made a kind that was there before is nothing new: half of a bed is as it was in the whole.
  */
-export function brought(season: Season, next: Season, { kind }: Notice): readonly Notice[] {
+export function sideEffects(season: Season, next: Season, { kind }: Notice): readonly Notice[] {
   const before = noticesOf(season);
   const known = new Set(before.map(keyOf));
   const ids = new Set(season.zones.flatMap(({ zone }) => [zone.id, ...zone.plantings.map((each) => each.id)]));
