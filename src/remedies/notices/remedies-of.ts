@@ -2,29 +2,11 @@ import { runThrough } from '../../engine/run-through.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
-import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
-import { flowTogetherCandidates } from './kinds/flow-together.ts';
-import { flowTooGreatCandidates } from './kinds/flow-too-great.ts';
-import { lineDownhillCandidates } from './kinds/line-downhill.ts';
-import { lineTooLongCandidates } from './kinds/line-too-long.ts';
-import { tankDryCandidates } from './kinds/tank-dry.ts';
-import { windowTooShortCandidates } from './kinds/window-too-short.ts';
-import { type Proven, prove } from './prove.ts';
+import { NOTICE_REMEDIES, type NoticeRemediesRow } from './notice-remedies.ts';
 import { hasRemedies, type RemediedKind } from './remedied-kinds.ts';
 import type { Candidates, Noticed, Remedy, RemedyKind } from './remedy.ts';
 import { sideEffects } from './side-effects.ts';
-
-const CANDIDATES: Readonly<Record<RemediedKind, (of: Noticed) => Candidates>> = {
-  'line-too-long': lineTooLongCandidates,
-  'flow-too-great': flowTooGreatCandidates,
-  'flow-together': flowTogetherCandidates,
-  'window-too-short': windowTooShortCandidates,
-  'allowance-exceeded': allowanceExceededCandidates,
-  'tank-dry': tankDryCandidates,
-  'emitters-far-apart': emittersFarApartCandidates,
-  'line-downhill': lineDownhillCandidates,
-};
+import { type TriedRemedy, tryCandidate } from './try-candidate.ts';
 
 /**
  * What mends a notice or makes it less, each worked out by computing the season with it. Those that make nothing dry out
@@ -43,21 +25,21 @@ export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly
  * give the search up, stop asking.
  */
 export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[]> {
-  const best = new Map<RemedyKind, Proven>();
-  let steps = 0;
   const { notice } = of;
   if (!hasRemedies(notice)) return [];
   const remedied = { ...of, notice };
-  for (const candidate of CANDIDATES[notice.kind](of)) {
-    const proven = candidate === undefined ? undefined : prove(remedied, candidate, steps);
-    const rival = proven && best.get(proven.kind);
-    if (proven && (rival === undefined || proven.remaining < rival.remaining)) best.set(proven.kind, proven);
+  const best = new Map<RemedyKind, TriedRemedy>();
+  let steps = 0;
+  for (const candidate of candidatesOf(remedied)) {
+    const tried = candidate === undefined ? undefined : tryCandidate(remedied, candidate, steps);
+    const rival = tried && best.get(tried.kind);
+    if (tried && (rival === undefined || tried.remaining < rival.remaining)) best.set(tried.kind, tried);
     steps += 1;
     yield steps;
   }
   const remedies: Remedy[] = [];
-  for (const proven of best.values()) {
-    remedies.push({ ...proven, sideEffects: sideEffects(of.season, proven.seasonWith, of.notice) });
+  for (const tried of best.values()) {
+    remedies.push({ ...tried, sideEffects: sideEffects(of.season, tried.seasonWith, notice) });
     steps += 1;
     yield steps;
   }
@@ -67,6 +49,11 @@ export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[
       one.remaining - other.remaining ||
       one.unmetLitresMore - other.unmetLitresMore,
   );
+}
+
+function candidatesOf<Kind extends RemediedKind>(of: Noticed<Kind>): Candidates {
+  const row: NoticeRemediesRow<Kind> = NOTICE_REMEDIES[of.notice.kind];
+  return row.candidates(of);
 }
 
 function dangersOf({ sideEffects }: Remedy): number {

@@ -1,0 +1,32 @@
+/** For every kind of notice that changes of the plan may mend: which changes are tried, and how great its trouble is. */
+import type { NoticeFigures } from '../../explain/notices/notice.ts';
+import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
+import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
+import { flowTogetherCandidates } from './kinds/flow-together.ts';
+import { flowTooGreatCandidates } from './kinds/flow-too-great.ts';
+import { lineDownhillCandidates } from './kinds/line-downhill.ts';
+import { lineTooLongCandidates } from './kinds/line-too-long.ts';
+import { tankDryCandidates } from './kinds/tank-dry.ts';
+import { windowTooShortCandidates } from './kinds/window-too-short.ts';
+import type { RemediedKind } from './remedied-kinds.ts';
+import type { Candidates, Noticed } from './remedy.ts';
+
+export interface NoticeRemediesRow<Kind extends RemediedKind> {
+  readonly candidates: (of: Noticed<Kind>) => Candidates;
+  /** In a measure of the kind; above 0, and grows with the trouble. */
+  readonly trouble: (figures: NoticeFigures[Kind]) => number;
+}
+
+export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesRow<Kind> } = {
+  'line-too-long': { candidates: lineTooLongCandidates, trouble: ({ beyondBounds }) => beyondBounds },
+  'flow-too-great': { candidates: flowTooGreatCandidates, trouble: ({ excessLpm }) => excessLpm },
+  'flow-together': { candidates: flowTogetherCandidates, trouble: ({ days }) => days },
+  'window-too-short': { candidates: windowTooShortCandidates, trouble: ({ minutesOverInAll }) => minutesOverInAll },
+  'allowance-exceeded': { candidates: allowanceExceededCandidates, trouble: ({ overLitres }) => overLitres },
+  'tank-dry': { candidates: tankDryCandidates, trouble: ({ mainsLitres }) => mainsLitres },
+  'emitters-far-apart': {
+    candidates: emittersFarApartCandidates,
+    trouble: ({ spacingM, widestSpacingM }) => spacingM - widestSpacingM,
+  },
+  'line-downhill': { candidates: lineDownhillCandidates, trouble: () => 1 },
+};

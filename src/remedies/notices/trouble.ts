@@ -1,0 +1,62 @@
+/** How much of a notice's trouble another season leaves. */
+import type { Season } from '../../engine/season/season.ts';
+import type { FoundNotice, Notice, NoticeSubject } from '../../explain/notices/notice.ts';
+import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
+import { NOTICE_REMEDIES, type NoticeRemediesRow } from './notice-remedies.ts';
+import type { RemediedKind } from './remedied-kinds.ts';
+
+/** What rounding may leave of a trouble that did not change. */
+const ROUNDING = 1e-9;
+
+/**
+ * The share, from 0 to below 1, of a notice's trouble in `season` that is left in `next`; undefined where it does not become
+ * less, or where the same trouble only moves elsewhere.
+ */
+export function remainingTrouble<Kind extends RemediedKind>(
+  notice: Notice<Kind>,
+  season: Season,
+  next: Season,
+): number | undefined {
+  const [before, after] = [likeNotices(season, notice), likeNotices(next, notice)];
+  const known = partsOf(season);
+  const left = sum(after.filter((other) => isSameSubject(notice, other, known)));
+  const remaining = left / troubleOf(notice);
+  return remaining < 1 - ROUNDING && sum(after) < sum(before) * (1 - ROUNDING) ? remaining : undefined;
+}
+
+/** All the notices in a season that are of a notice's kind; of an allowance, those of the same span. */
+function likeNotices<Kind extends RemediedKind>(
+  season: Season,
+  { kind, figures }: FoundNotice<Kind>,
+): readonly FoundNotice<Kind>[] {
+  const isOfWeek = 'weekAllowanceLitres' in figures;
+  return NOTICE_KINDS[kind]
+    .find(season)
+    .filter((other): other is FoundNotice<Kind> => other.kind === kind)
+    .filter((other) => 'weekAllowanceLitres' in other.figures === isOfWeek);
+}
+
+function sum<Kind extends RemediedKind>(notices: readonly FoundNotice<Kind>[]): number {
+  return notices.reduce((total, notice) => total + troubleOf(notice), 0);
+}
+
+function troubleOf<Kind extends RemediedKind>({ kind, figures }: FoundNotice<Kind>): number {
+  const row: NoticeRemediesRow<Kind> = NOTICE_REMEDIES[kind];
+  return row.trouble(figures);
+}
+
+/** Ids of the zones and plantings that there are. */
+function partsOf({ zones }: Season): ReadonlySet<string> {
+  return new Set(zones.flatMap(({ zone, plantings }) => [zone.id, ...plantings.map(({ planting }) => planting.id)]));
+}
+
+/** The same zone, planting and line, or ones that the change has made. */
+function isSameSubject(notice: NoticeSubject, other: NoticeSubject, known: ReadonlySet<string>): boolean {
+  const same = (id: string | undefined, otherId: string | undefined) =>
+    id === otherId || (otherId !== undefined && !known.has(otherId));
+  return (
+    same(notice.zoneId, other.zoneId) &&
+    same(notice.plantingId, other.plantingId) &&
+    notice.lineIndex === other.lineIndex
+  );
+}
