@@ -14,10 +14,12 @@ import { files } from './en/files.ts';
 import { garden } from './en/garden.ts';
 import { gardenPlace } from './en/garden-place.ts';
 import { gardenZones } from './en/garden-zones.ts';
+import { grid } from './en/grid.ts';
 import { mix } from './en/mix.ts';
 import { notices } from './en/notices.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
+import { sheet } from './en/sheet.ts';
 import { trace } from './en/trace.ts';
 import { traceCheck } from './en/trace-check.ts';
 import { traceLabels } from './en/trace-labels.ts';
@@ -41,10 +43,12 @@ export const en = {
   garden,
   gardenPlace,
   gardenZones,
+  grid,
   mix,
   notices,
   planner,
   remedies,
+  sheet,
   trace,
   traceCheck,
   traceLabels,

@@ -4,30 +4,33 @@
  */
 import { dayNumber, type IsoDate, isoDate } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
+import { sheetWords } from '../language/en/sheet.ts';
+import { type Format, formatFor } from '../language/format/format.ts';
+import { type WeekCalendar, weekCalendar } from '../language/format/week-calendar.ts';
+import { languageFor } from '../language/languages.ts';
+import { type Reader, readerFor } from '../language/reader.ts';
 import type { BatchAction } from '../plan/edits/edit.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
-import { cellName, entryKind } from './cell-name.ts';
-import { cellValue, copyText, entryText, typedText } from './entry/cell-text.ts';
+import type { CellContext } from './cells/cell-context.ts';
+import { cellName, entryLabel } from './cells/cell-name.ts';
+import type { CellView } from './cells/cell-view.ts';
+import { CellViewCache } from './cells/cell-view-cache.ts';
+import { describeCell } from './cells/describe-cell.ts';
+import { cellValue, copyText, entryText, type TextContext, typedText } from './entry/cell-text.ts';
 import type { Entry, EntryContext } from './entry/entry.ts';
 import { type Block, type BlockEntry, readBlock } from './entry/read-block.ts';
 import { readEntry, whyFixed } from './entry/read-entry.ts';
-import type { CellFace } from './faces/cell-face.ts';
-import type { Reading } from './faces/reading.ts';
-import { SheetFaces } from './faces/sheet-faces.ts';
 import { placeOfRow, rowAt } from './row-place.ts';
-import { cellSentence } from './sentences/cell-sentence.ts';
 import type { SheetCell } from './sheet-cell.ts';
-import { type SheetFormat, sheetFormat } from './sheet-format.ts';
 import { rowKey, type SheetRow, seasonRows } from './sheet-row.ts';
 import { type Measure, PLAIN_VIEW, type SheetView } from './sheet-view.ts';
-import { type WeekCalendar, weekCalendar } from './week-calendar.ts';
 
 export interface SheetState {
   readonly plan: Plan;
   readonly season: Season;
   /** Another value for another plan: what is being typed then is not entered into it. An edit of the plan keeps it. */
   readonly documentId?: number | undefined;
-  /** BCP 47 tag for numbers and dates. */
+  /** BCP 47 tag of the reader. Where no language was registered for it, the sheet is in English, numbers and dates too. */
   readonly locale: string;
   readonly readOnly: boolean;
   /** The day on which “this week” lies; left out, no week is. */
@@ -38,17 +41,15 @@ export class SeasonSheet {
   #state: SheetState;
   #view: SheetView = PLAIN_VIEW;
   #rows: SheetRow[];
-  #format: SheetFormat;
-  #calendar: WeekCalendar;
-  #faces: SheetFaces;
+  #context: CellContext;
+  #views: CellViewCache;
   readonly #watchers = new Set<() => void>();
 
   constructor(state: SheetState) {
     this.#state = state;
-    this.#rows = [...seasonRows(state.season, this.#view, state.locale)];
-    this.#format = sheetFormat(state.plan.units, state.locale);
-    this.#calendar = weekCalendar(state.season.garden.span, state.locale);
-    this.#faces = this.#newFaces();
+    this.#context = contextOf(state, this.#view.measure);
+    this.#views = new CellViewCache(this.#context);
+    this.#rows = [...seasonRows(state.season, this.#view, this.reader.locale)];
   }
 
   get state(): SheetState {
@@ -68,12 +69,17 @@ export class SeasonSheet {
     return this.#state.season.garden.span.weeks;
   }
 
-  get format(): SheetFormat {
-    return this.#format;
+  /** Who the sheet is written for. */
+  get reader(): Reader {
+    return this.#context.format.reader;
+  }
+
+  get format(): Format {
+    return this.#context.format;
   }
 
   get calendar(): WeekCalendar {
-    return this.#calendar;
+    return this.#context.calendar;
   }
 
   /** Week of the season that `today` lies in. */
@@ -91,27 +97,23 @@ export class SeasonSheet {
   }
 
   update(state: SheetState): void {
-    const before = this.#state;
+    const { firstDay, weeks } = this.#state.season.garden.span;
+    const { language, units } = this.reader;
     this.#state = state;
-    const { firstDay, weeks } = before.season.garden.span;
-    const span = state.season.garden.span;
+    const { span } = state.season.garden;
     const isRewritten =
-      before.locale !== state.locale ||
-      before.plan.units !== state.plan.units ||
+      language !== languageFor(state.locale) ||
+      units !== state.plan.units ||
       firstDay !== span.firstDay ||
       weeks !== span.weeks;
-    if (isRewritten) {
-      this.#format = sheetFormat(state.plan.units, state.locale);
-      this.#calendar = weekCalendar(span, state.locale);
-      this.#faces = this.#newFaces();
-    }
+    if (isRewritten) this.#rewrite();
     this.#changed();
   }
 
   show(change: Partial<SheetView>): void {
     const before = this.#view;
     this.#view = { ...before, ...change };
-    if (before.measure !== this.#view.measure) this.#faces = this.#newFaces();
+    if (before.measure !== this.#view.measure) this.#rewrite();
     this.#changed();
   }
 
@@ -159,23 +161,24 @@ export class SeasonSheet {
     return found && { row: found, column };
   }
 
-  face(cell: SheetCell): CellFace {
-    return this.#faces.face(this.#state.season, cell.row, cell.column);
+  /** What a cell shows. */
+  cellView(cell: SheetCell): CellView {
+    return this.#views.view(this.#state.season, cell.row, cell.column);
   }
 
   /** All that a cell shows, in words. */
   describe(cell: SheetCell): string {
-    return cellSentence(this.#state.season, cell, this.#reading);
+    return describeCell(this.#state.season, cell, this.#context);
   }
 
   /** `Beds, week of July 5`. */
   nameOf(cell: SheetCell): string {
-    return cellName(cell, this.#calendar);
+    return cellName(cell, this.#context);
   }
 
   /** What the editor of a cell is for: `Minutes of the week: Beds, week of July 5`. */
   entryLabel(cell: SheetCell): string {
-    return `${entryKind(cell.row, this.#view.measure)}: ${this.nameOf(cell)}`;
+    return entryLabel(cell, this.#context);
   }
 
   read(cell: SheetCell, text: string): Entry {
@@ -220,7 +223,7 @@ export class SeasonSheet {
   }
 
   #setRows(): void {
-    const next = seasonRows(this.#state.season, this.#view, this.#state.locale);
+    const next = seasonRows(this.#state.season, this.#view, this.reader.locale);
     const isSame = next.length === this.#rows.length && next.every((row, at) => rowKey(row) === this.#keyAt(at));
     if (isSame) this.#rows.splice(0, next.length, ...next);
     else this.#rows = [...next];
@@ -230,21 +233,27 @@ export class SeasonSheet {
     return rowKey(this.#rows[at] as SheetRow);
   }
 
-  #newFaces(): SheetFaces {
-    return new SheetFaces(this.#reading);
-  }
-
-  get #reading(): Reading {
-    return { measure: this.#view.measure, format: this.#format, calendar: this.#calendar };
+  #rewrite(): void {
+    this.#context = contextOf(this.#state, this.#view.measure);
+    this.#views = new CellViewCache(this.#context);
   }
 
   #entryContext(): EntryContext {
-    const { plan, season, locale, readOnly } = this.#state;
-    return { plan, season, locale, readOnly, measure: this.#view.measure, format: this.#format };
+    const { plan, season, readOnly } = this.#state;
+    return { plan, season, readOnly, ...this.#context };
   }
 
-  #textContext(measure: Measure) {
-    const { plan, season, locale } = this.#state;
-    return { season, units: plan.units, locale, measure };
+  #textContext(measure: Measure): TextContext {
+    return { season: this.#state.season, ...this.#context, measure };
   }
+}
+
+function contextOf({ plan, season, locale }: SheetState, measure: Measure): CellContext {
+  const reader = readerFor(locale, plan.units);
+  return {
+    measure,
+    format: formatFor(reader),
+    calendar: weekCalendar(season.garden.span, reader),
+    words: sheetWords(reader.language),
+  };
 }

@@ -1,4 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
+import { dayNumber } from '../../src/engine/calendar.ts';
+import { en } from '../../src/language/en.ts';
+import { loadLanguage } from '../../src/language/languages.ts';
+import { registerLanguage } from '../../src/language/register-language.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
 import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../src/plan/edits/edit.ts';
@@ -18,10 +22,10 @@ describe('a sheet', () => {
     const sheet = sheetOf();
     const { rows } = sheet;
     const cell = () => ({ row: rows[2] as (typeof rows)[number], column: { kind: 'week', week: 15 } as const });
-    const before = sheet.face(cell());
+    const before = sheet.cellView(cell());
     apply(sheet, setBeds(33));
     expect(sheet.rows).toBe(rows);
-    expect(sheet.face(cell())).not.toEqual(before);
+    expect(sheet.cellView(cell())).not.toEqual(before);
   });
 
   it('has another array of rows when a zone unfolds', () => {
@@ -34,12 +38,12 @@ describe('a sheet', () => {
     expect(sheet.rows).toHaveLength(rows.length);
   });
 
-  it('keeps the faces of a zone that an edit does not reach', () => {
+  it('keeps the cells of a zone that an edit does not reach', () => {
     const sheet = sheetOf();
     const containers = cellOf(sheet, 'containers', '2027-07-19');
-    const face = sheet.face(containers);
+    const view = sheet.cellView(containers);
     apply(sheet, setBeds(33));
-    expect(sheet.face(cellOf(sheet, 'containers', '2027-07-19'))).toBe(face);
+    expect(sheet.cellView(cellOf(sheet, 'containers', '2027-07-19'))).toBe(view);
   });
 
   it('tells its watchers of every change, until they end', () => {
@@ -56,12 +60,29 @@ describe('a sheet', () => {
 
   it('is rewritten in other units', () => {
     const sheet = sheetOf(oneBed());
-    expect(sheet.format.volumeUnit).toBe('gal');
+    expect(sheet.format.unit('volume')).toBe('gal');
     const plan = metricGarden();
     sheet.update({ ...sheet.state, plan, season: computeSeason(plan) });
-    expect(sheet.format.volumeUnit).toBe('L');
-    expect(sheet.calendar.words(0)).toBe('week of April 1');
+    expect(sheet.format.unit('volume')).toBe('L');
+    expect(sheet.calendar.weekOf(0)).toBe(sheet.format.weekOf(dayNumber('2027-04-01')));
     expect(sheet.weeks).toBe(20);
+  });
+
+  it('is in one language: a locale that nobody registered has English dates and numbers', () => {
+    const sheet = sheetOf(mixedGarden(), { locale: 'de-DE' });
+    expect(sheet.reader.locale).toBe('en-GB');
+    expect(sheet.copyText(cellOf(sheet, 'eto', '2027-06-14'))).toMatch(/^1\.\d{1,3}$/);
+  });
+
+  it('is rewritten once a registered language has come', async () => {
+    registerLanguage('de', () => ({ ...en, sheet: { ...en.sheet, rows: { ...en.sheet.rows, rain: 'Regen' } } }));
+    const sheet = sheetOf(mixedGarden(), { locale: 'de-AT' });
+    const rain = cellOf(sheet, 'rain', 'name');
+    expect(sheet.nameOf(rain)).toBe(en.sheet.rows.rain);
+    await loadLanguage('de-AT');
+    sheet.update(sheet.state);
+    expect(sheet.nameOf(rain)).toBe('Regen');
+    expect(sheet.reader.locale).toBe('de-AT');
   });
 
   it.each([

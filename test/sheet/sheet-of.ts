@@ -3,7 +3,7 @@ import { computeSeason } from '../../src/plan/compute-season.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { SeasonSheet, type SheetState } from '../../src/sheet/season-sheet.ts';
 import type { SheetCell } from '../../src/sheet/sheet-cell.ts';
-import { NAME_COLUMN, SEASON_COLUMN } from '../../src/sheet/sheet-column.ts';
+import { NAME_COLUMN, SEASON_COLUMN } from '../../src/sheet/sheet-cell.ts';
 import type { SheetRow } from '../../src/sheet/sheet-row.ts';
 import { mixedGarden } from '../support/small-plans.ts';
 

@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from 'lit';
-import { gridWords } from '../shared/words/grid-words.ts';
+import { gridWords } from '../../language/en/grid.ts';
+import type { Language } from '../../language/language.ts';
 
 /** What stands in the grid's place where the page gives no key: why, and what to do. */
-export function licenceTemplate(): TemplateResult {
-  const { title, why, free, bought } = gridWords.noKey;
+export function licenceTemplate(language: Language): TemplateResult {
+  const { title, why, free, bought } = gridWords(language).noKey;
   return html`<div class="runnel-grid__waiting" role="status">
-    <p><strong>${title}.</strong> ${why}</p>
+    <p><strong>${title}</strong> ${why}</p>
     <p>${free}</p>
     <p><code>&lt;runnel-grid license-key="non-commercial-and-evaluation"&gt;&lt;/runnel-grid&gt;</code></p>
     <p>${bought}</p>

@@ -1,19 +1,13 @@
 import { html, type TemplateResult } from 'lit';
-import type { State } from '../../engine/season/season.ts';
-import { languageFor } from '../../language/languages.ts';
+import { gridWords } from '../../language/en/grid.ts';
+import { sheetWords } from '../../language/en/sheet.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
-import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-column.ts';
+import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-cell.ts';
 import type { SheetRow } from '../../sheet/sheet-row.ts';
-import { STATE_NAMES } from '../../sheet/words.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
-import { gridWords } from '../shared/words/grid-words.ts';
 
-/** States that somebody has to act on or to know of, by their letter on paper, where no sign is drawn. */
-const PAPER_STATES = { D: 'dry', S: 'short', O: 'over', C: 'closed' } as const satisfies Record<string, State>;
-
-const STATE_LETTERS = Object.entries(PAPER_STATES)
-  .map(([letter, state]) => `${letter} ${STATE_NAMES[state].toLowerCase()}`)
-  .join('; ');
+/** States that somebody has to act on or to know of: a letter stands for them on paper, where no sign is drawn. */
+const PAPER_STATES = ['dry', 'short', 'over', 'closed'] as const;
 
 /** Weeks that stand side by side on a sheet of paper. */
 const WEEKS_ACROSS = 10;
@@ -30,31 +24,36 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
     return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
   });
   const hasTank = sheet.state.season.garden.supply.tank !== undefined;
-  return html`<div class="runnel-grid__print">${tables}<p>${gridWords.onPaper(STATE_LETTERS)}</p>${cautionsTemplate(hasTank, languageFor(sheet.state.locale))}</div>`;
+  return html`<div class="runnel-grid__print">${tables}<p>${legend(sheet)}</p>${cautionsTemplate(hasTank, sheet.reader.language)}</div>`;
+}
+
+function legend({ reader: { language } }: SeasonSheet): string {
+  const { letters, letterOf, legend: say } = gridWords(language).paper;
+  const { states } = sheetWords(language);
+  return say(PAPER_STATES.map((state) => letterOf(letters[state], states[state].toLocaleLowerCase(language.locale))));
 }
 
 function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {
   return html`<table>
-    <thead><tr><th scope="col">${gridWords.zone}</th>${columns.map((column) => html`<th scope="col">${headOf(sheet, column)}</th>`)}</tr></thead>
+    <thead><tr><th scope="col">${gridWords(sheet.reader.language).paper.zone}</th>${columns.map((column) => html`<th scope="col">${headOf(sheet, column)}</th>`)}</tr></thead>
     <tbody>${sheet.rows.map((row) => rowTemplate(sheet, row, columns))}</tbody>
   </table>`;
 }
 
-function headOf({ calendar }: SeasonSheet, column: SheetColumn): string {
-  return column.kind === 'week' ? calendar.words(column.week) : gridWords.season;
+function headOf({ calendar, reader }: SeasonSheet, column: SheetColumn): string {
+  return column.kind === 'week' ? calendar.weekOf(column.week) : gridWords(reader.language).paper.wholeSeason;
 }
 
 function rowTemplate(sheet: SeasonSheet, row: SheetRow, columns: readonly SheetColumn[]): TemplateResult {
-  const name = sheet.face({ row, column: NAME_COLUMN });
-  const head = name.kind === 'name' ? `${name.name}, ${name.detail}` : '';
+  const head = sheet.describe({ row, column: NAME_COLUMN });
   return html`<tr class=${`runnel-print-${row.kind}`}><th scope="row">${head}</th>${columns.map((column) => cellTemplate(sheet, row, column))}</tr>`;
 }
 
 function cellTemplate(sheet: SeasonSheet, row: SheetRow, column: SheetColumn): TemplateResult {
-  const face = sheet.face({ row, column });
-  if (face.kind !== 'figure') return html`<td></td>`;
-  const isByHand = face.className.includes('by-hand');
-  const [letter] = Object.entries(PAPER_STATES).find(([, state]) => face.className.includes(`state-${state}`)) ?? [];
-  const sign = letter === undefined ? '' : html`<i>${letter}</i> `;
-  return html`<td>${sign}<b>${face.main}${isByHand ? '*' : ''}</b>${face.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
+  const view = sheet.cellView({ row, column });
+  if (view.kind !== 'figure') return html`<td></td>`;
+  const isByHand = view.className.includes('by-hand');
+  const state = PAPER_STATES.find((each) => view.className.includes(`state-${each}`));
+  const sign = state === undefined ? '' : html`<i>${gridWords(sheet.reader.language).paper.letters[state]}</i> `;
+  return html`<td>${sign}<b>${view.main}${isByHand ? '*' : ''}</b>${view.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
 }

@@ -1,6 +1,9 @@
 import { consume } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
+import { gridWords } from '../../language/en/grid.ts';
+import type { Language } from '../../language/language.ts';
+import { languageFor } from '../../language/languages.ts';
 import { SeasonSheet } from '../../sheet/season-sheet.ts';
 import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -10,7 +13,6 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { todayHere } from '../shared/today-here.ts';
-import { gridWords } from '../shared/words/grid-words.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
 import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
@@ -20,7 +22,7 @@ import { toolsTemplate } from './tools-template.ts';
 import { ViewTeller } from './view-teller.ts';
 
 /**
- * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain credited in every cell.
+ * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain counted in every cell.
  *
  * Stands inside a `runnel-plan`, in the page's own document: inside a shadow root the spreadsheet does not work. Minutes
  * are typed into a zone's week, rain and reference ET into the rows on top, open days into a planting with a shut-off.
@@ -115,9 +117,11 @@ export class RunnelGrid extends LitElement {
       this.#sheet.subscribe(() => this.requestUpdate());
       return;
     }
-    const before = this.#sheet.state;
+    const { state: before, reader } = this.#sheet;
     const keys = Object.keys(state) as (keyof typeof state)[];
-    if (keys.some((key) => before[key] !== state[key])) this.#sheet.update(state);
+    // A language that was fetched meanwhile speaks for the same locale.
+    const isOtherLanguage = reader.language !== languageFor(locale);
+    if (isOtherLanguage || keys.some((key) => before[key] !== state[key])) this.#sheet.update(state);
   }
 
   /** What the grid is made from; undefined while there is nothing to show or no key. */
@@ -154,25 +158,26 @@ export class RunnelGrid extends LitElement {
   protected override render(): unknown {
     const { view } = this.#plan;
     if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
-    if (this.licenseKey === '') return licenceTemplate();
+    if (this.licenseKey === '') return licenceTemplate(this.#sheet.reader.language);
     return this.#season(this.#sheet);
   }
 
   #season(sheet: SeasonSheet): TemplateResult {
+    const words = gridWords(sheet.reader.language);
     const isEmpty = sheet.rows.every(({ kind }) => kind !== 'zone');
     return html`${toolsTemplate(sheet, this.#grid.grid, (measure) => {
       this.measure = measure;
     })}
       <div class="runnel-grid__box"></div>
-      ${this.#grid.grid === undefined ? this.#waiting() : nothing}
-      ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${gridWords.noMatch}</p>` : nothing}
+      ${this.#grid.grid === undefined ? this.#waiting(sheet.reader.language) : nothing}
+      ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${words.noMatch}</p>` : nothing}
       ${keyTemplate(sheet)}
       ${this.isPrinted ? printTemplate(sheet) : nothing}`;
   }
 
-  #waiting(): TemplateResult {
-    const words = this.#grid.hasFailed ? gridWords.failed : gridWords.loading;
-    return html`<p class="runnel-grid__waiting" role="status">${words}</p>`;
+  #waiting(language: Language): TemplateResult {
+    const { failed, loading } = gridWords(language);
+    return html`<p class="runnel-grid__waiting" role="status">${this.#grid.hasFailed ? failed : loading}</p>`;
   }
 }
 

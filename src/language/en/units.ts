@@ -32,6 +32,8 @@ export const units = {
   } satisfies Readonly<Record<UnitId | 'min', string>>,
   /** Of a column or field, where no number stands before them. */
   names: { in: 'inches', mm: 'millimeters', gal: 'gallons', L: 'liters' },
+  /** The same where they stand alone. */
+  titles: { gal: 'Gallons', L: 'Liters' },
   /** What people type behind a number and put into headings, in lower case. */
   typed: {
     min: ['min', 'mins', 'minute', 'minutes', 'm', '′'],
@@ -51,4 +53,7 @@ export const units = {
 /** Units that are read where they are typed. */
 export type TypedUnit = Extract<UnitId, 'gal' | 'L' | 'in' | 'mm' | '°C' | '°F'> | 'min' | 'h' | 'day';
 
-export const unitsWords = area('units', units, { names: { mm: 'millimetres', L: 'litres' } });
+export const unitsWords = area('units', units, {
+  names: { mm: 'millimetres', L: 'litres' },
+  titles: { L: 'Litres' },
+});

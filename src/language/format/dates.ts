@@ -13,6 +13,7 @@ const STYLES = {
   monthOfYear: { month: 'short', year: 'numeric' },
   monthName: { month: 'long' },
   weekday: { weekday: 'long' },
+  monthNameOfYear: { month: 'long', year: 'numeric' },
 } as const satisfies Record<string, Intl.DateTimeFormatOptions>;
 
 export type DateStyle = keyof typeof STYLES;

@@ -8,7 +8,14 @@ import { formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
 import { type Forms, pluralForm } from './plural.ts';
-import { formatAmount, formatQuantity, formatSpelledQuantity, type SpelledQuantity, unitSymbol } from './quantity.ts';
+import {
+  formatAmount,
+  formatQuantity,
+  formatSpelledQuantity,
+  type SpelledQuantity,
+  symbolOf,
+  unitSymbol,
+} from './quantity.ts';
 import { formatWeekdays } from './weekdays.ts';
 
 export interface Format {
@@ -35,6 +42,8 @@ export interface Format {
   duration(minutes: number): string;
   /** Minutes without their unit. */
   minuteCount(minutes: number): string;
+  /** The unit alone. */
+  readonly minuteUnit: string;
   /** `45 minutes`: spelled out, for what is read aloud. */
   spelledMinutes(minutes: number): string;
   day(day: DayNumber, style?: DateStyle): string;
@@ -79,6 +88,7 @@ function bound(reader: Reader): Format {
     minutes: (minutes) => formatMinutes(minutes, reader),
     duration: (minutes) => formatDuration(minutes, reader),
     minuteCount: (minutes) => formatMinuteCount(minutes, locale),
+    minuteUnit: symbolOf('min', reader.language),
     spelledMinutes: (minutes) => formatSpelledMinutes(minutes, locale),
     day: (day, style) => formatDay(day, locale, style),
     weekday: (day) => formatDay(day, locale, 'weekday'),

@@ -3,19 +3,18 @@ import { plantingFigure, plantingState } from '../../engine/season/planting-week
 import type { Season } from '../../engine/season/season.ts';
 import { zoneFigure, zoneState } from '../../engine/season/zone-week.ts';
 import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { formatPlainNumber } from '../../language/format/number.ts';
 import { toSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
-import { rowName } from '../cell-name.ts';
+import type { CellContext } from '../cells/cell-context.ts';
+import { rowName } from '../cells/cell-name.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, SheetRow, ZoneRow } from '../sheet-row.ts';
 import type { Measure } from '../sheet-view.ts';
-import { gardenWeek } from '../totals/garden-total.ts';
+import { gardenWeek } from '../totals.ts';
 import { weeklyWeather } from '../week-weather.ts';
 
-export interface TextContext {
+export interface TextContext extends CellContext {
   readonly season: Season;
-  readonly units: UnitSystem;
-  readonly measure: Measure;
-  readonly locale: string;
 }
 
 const PLACES = { volume: 2, minutes: 2, rain: 3 } as const;
@@ -28,7 +27,7 @@ export function entryText(cell: SheetCell, context: TextContext): string {
   if (column.kind !== 'week') return '';
   if (row.kind !== 'planting') return copyText(cell, context);
   return row.planting.planting.hasShutOff
-    ? plainNumber(plantingFigure(row.planting, 'openDays', column.week), context.locale, 0)
+    ? formatPlainNumber(plantingFigure(row.planting, 'openDays', column.week), context.format.reader.locale, 0)
     : '';
 }
 
@@ -36,8 +35,13 @@ export function entryText(cell: SheetCell, context: TextContext): string {
 export function typedText(cell: SheetCell, context: TextContext): string {
   const text = entryText(cell, { ...context, measure: 'minutes' });
   if (text === '') return copyText(cell, context);
-  if (cell.row.kind === 'zone') return `${text} min`;
-  return cell.row.kind === 'planting' ? `${text} days` : `${text} ${unitOf('depth', context.units).name}`;
+  return `${text} ${typedUnit(cell.row, context)}`;
+}
+
+/** As it is read in any language. */
+function typedUnit({ kind }: SheetRow, { format }: TextContext): string {
+  if (kind === 'zone') return 'min';
+  return kind === 'planting' ? 'day' : unitOf('depth', format.reader.units).name;
 }
 
 /** What a copied cell becomes. */
@@ -45,21 +49,22 @@ export function copyText(cell: SheetCell, context: TextContext): string {
   const value = cellValue(cell, context);
   return typeof value === 'string'
     ? toSpreadsheetText(value)
-    : plainNumber(value, context.locale, placesOf(cell.row, context));
+    : formatPlainNumber(value, context.format.reader.locale, placesOf(cell.row, context));
 }
 
 /**
  * A cell's name, or its figure in the plan's unit. Where all three figures show it is the minutes: the one that is set.
  */
 export function cellValue({ row, column }: SheetCell, context: TextContext): string | number {
-  if (column.kind === 'name') return rowName(row);
+  if (column.kind === 'name') return rowName(row, context.words);
   if (column.kind === 'week') return isOff(row, column.week) ? '' : weekValue(row, column.week, context);
   let total = 0;
   for (let week = 0; week < context.season.totals.weeks; week++) total += weekValue(row, week, context);
   return total;
 }
 
-function weekValue(row: SheetRow, week: number, { season, units, measure: shown }: TextContext): number {
+function weekValue(row: SheetRow, week: number, { season, format, measure: shown }: TextContext): number {
+  const { units } = format.reader;
   const measure = shown === 'all' ? 'minutes' : shown;
   if (row.kind === 'eto' || row.kind === 'rain') {
     const weather = weeklyWeather(row.kind, season.weather);
@@ -100,20 +105,4 @@ function figureOf(row: ZoneRow | PlantingRow, week: number, measure: OneMeasure)
 function inUnit(si: number, measure: OneMeasure, units: UnitSystem): number {
   if (measure === 'minutes') return si;
   return fromSi(si, measure === 'volume' ? 'volume' : 'depth', units);
-}
-
-const formats = new Map<string, Intl.NumberFormat>();
-
-function plainNumber(value: number, locale: string, places: number): string {
-  const key = `${locale} ${places}`;
-  let format = formats.get(key);
-  if (format === undefined) {
-    format = new Intl.NumberFormat(locale, {
-      useGrouping: false,
-      maximumFractionDigits: places,
-      signDisplay: 'negative',
-    });
-    formats.set(key, format);
-  }
-  return format.format(value);
 }

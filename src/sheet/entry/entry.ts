@@ -2,8 +2,7 @@
 import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import type { SheetFormat } from '../sheet-format.ts';
-import type { Measure } from '../sheet-view.ts';
+import type { CellContext } from '../cells/cell-context.ts';
 
 export type Entry =
   /** `remark` is a sentence on what became of the entry, where that is not plain from the cell. */
@@ -13,12 +12,9 @@ export type Entry =
   /** `why` is one or more sentences; the plan stays as it is. */
   | { readonly kind: 'refused'; readonly why: string };
 
-export interface EntryContext {
+export interface EntryContext extends CellContext {
   readonly plan: Plan;
   readonly season: Season;
-  readonly measure: Measure;
-  readonly locale: string;
-  readonly format: SheetFormat;
   readonly readOnly: boolean;
 }
 

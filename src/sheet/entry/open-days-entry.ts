@@ -2,7 +2,6 @@
 import { isoDate } from '../../engine/calendar.ts';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { parseAmount } from '../../language/format/parse-amount.ts';
-import { languageFor } from '../../language/languages.ts';
 import type { PlantingRow } from '../sheet-row.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { type Entry, type EntryContext, refused } from './entry.ts';
@@ -16,7 +15,7 @@ export function openDaysEntry(
   const { id } = planting.planting;
   const most = wateringDayCount(zone.zone);
   const hint = `Write on how many of the ${most} watering days the shut-off is open, such as ${most} of ${most}.`;
-  const amount = parseAmount(text, languageFor(context.locale));
+  const amount = parseAmount(text, context.format.reader.language);
   if (amount.kind === 'unread') return refused(`${amount.why} ${hint}`);
   const before = zone.zone.choices.get(week)?.openDays?.get(id);
   const days = amount.kind === 'empty' ? undefined : amount.value;

@@ -3,12 +3,11 @@ import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
+import type { Format } from '../../language/format/format.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
-import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { quantity } from '../../plan/schema/quantity.ts';
-import type { SheetFormat } from '../sheet-format.ts';
 import type { WeatherKind } from '../week-weather.ts';
 import { MENU_WORDS } from '../words.ts';
 import { expectedInstead } from './check-value.ts';
@@ -35,10 +34,10 @@ const MOST_ETO_MM_PER_WEEK = 7 * 20;
 const SAME_MM = 0.127;
 
 export function weatherEntry(kind: WeatherKind, week: number, text: string, context: EntryContext): Entry {
-  const { plan, season, locale, format } = context;
+  const { plan, season, format } = context;
   const what = KIND_WORDS[kind];
   const hint = `The ${what} of the whole week goes here, in ${UNIT_WORDS[plan.units]}.`;
-  const amount = parseAmount(text, languageFor(locale));
+  const amount = parseAmount(text, format.reader.language);
   if (amount.kind === 'unread') return refused(`${amount.why} ${hint}`);
   const firstDay = season.garden.span.firstDay + 7 * week;
   const before = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay))?.[kind];
@@ -60,10 +59,10 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
 /** Why a total cannot be: days win over it, so what they come to is the least, and all of it where each has its own. */
 function whyNot(
   { kind, mm, own, hasTotal }: { kind: WeatherKind; mm: number; own: OwnDays; hasTotal: boolean },
-  format: SheetFormat,
+  format: Format,
 ): string | undefined {
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
-    return `So much water no grass uses in a week: write at most ${format.depthWords(MOST_ETO_MM_PER_WEEK)}.`;
+    return `So much water no grass uses in a week: write at most ${format.spelled(MOST_ETO_MM_PER_WEEK, 'depth')}.`;
   }
   const { entered, count, sumMm } = own;
   const isWhole = count === 7;
@@ -71,7 +70,7 @@ function whyNot(
   const what = KIND_WORDS[kind];
   const some =
     count === 1 ? `1 day of this week has ${what} of its own` : `${count} days of this week have ${what} of their own`;
-  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${format.depthWords(sumMm)} in all.`;
+  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${format.spelled(sumMm, 'depth')} in all.`;
   const least = isWhole ? '' : ' Write at least that.';
   if (entered.length < count)
     return `${said}${least} It follows from the temperatures of the log: take in a file with others.`;

@@ -5,7 +5,6 @@ import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { toSi } from '../../engine/units.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
-import { languageFor } from '../../language/languages.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { MINUTES_A_WEEK, weekMinutes } from '../../plan/schema/records.ts';
 import type { ZoneRow } from '../sheet-row.ts';
@@ -16,7 +15,7 @@ import { type Entry, type EntryContext, refused } from './entry.ts';
 const HINT = 'The minutes of this week go here, such as 45, 1 h 20 or 150 gal.';
 
 export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context: EntryContext): Entry {
-  const amount = parseAmount(text, languageFor(context.locale));
+  const amount = parseAmount(text, context.format.reader.language);
   if (amount.kind === 'unread') return refused(`${amount.why} ${HINT}`);
   if (amount.kind === 'empty') return giveBack(zone, week, context);
   const { name } = zone.zone;
@@ -90,7 +89,7 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, 
   if (mostLitres === 0)
     return `No line of ${name} gives water in this week, so a volume cannot be turned into minutes.`;
   if (mostLitres < wantedLitres) {
-    return `${name} gives ${context.format.volumeWords(mostLitres)} at most, running all week: write less.`;
+    return `${name} gives ${context.format.spelled(mostLitres, 'volume')} at most, running all week: write less.`;
   }
   let [few, enough] = [1, most];
   while (few < enough) {
@@ -107,11 +106,11 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, 
 /** What a timer's steps made of a volume, where that is another one to the eye. */
 function roundingRemark({ zone }: ZoneSeason, { minutes, volume }: Run, { format }: EntryContext): string | undefined {
   if (volume === undefined) return undefined;
-  const [wanted, given] = [format.volumeWords(volume.wantedLitres), format.volumeWords(volume.litres)];
+  const [wanted, given] = [format.spelled(volume.wantedLitres, 'volume'), format.spelled(volume.litres, 'volume')];
   if (wanted === given) return undefined;
   const days = wateringDayCount(zone);
-  const step = format.minutesWords(zone.timerStepMinutes);
-  return `${wanted} became ${given}, ${format.minutesWords(minutes)}: the timer runs in steps of ${step} on each of ${format.days(days)}.`;
+  const step = format.spelledMinutes(zone.timerStepMinutes);
+  return `${wanted} became ${given}, ${format.spelledMinutes(minutes)}: the timer runs in steps of ${step} on each of ${format.count(days, { one: 'day', other: 'days' })}.`;
 }
 
 function weekOf({ season }: EntryContext, week: number): string {

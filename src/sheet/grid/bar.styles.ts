@@ -1,5 +1,5 @@
 /** The bars behind the figures of the weather, in steps, so that no cell needs a style of its own. */
-import { BAR_STEPS } from '../faces/cell-face.ts';
+import { BAR_STEPS } from '../cells/make-cell-view.ts';
 
 const bar = (colour: string, share: number) =>
   `linear-gradient(color-mix(in oklab, var(${colour}) ${share}%, var(--_paper)) 0 0)`;

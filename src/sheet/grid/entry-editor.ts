@@ -1,6 +1,6 @@
 /** The editor of a season's cell: what is typed goes to the plan as an edit, and stays on screen where it is refused. */
 import type { TextEditor } from 'handsontable/editors/textEditor';
-import { ENTRY_NAME } from '../words.ts';
+import { sheetWords } from '../../language/en/sheet.ts';
 import { bindingOf } from './bindings.ts';
 import { enterText, type TypedInto } from './entry-hooks.ts';
 
@@ -25,7 +25,8 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
     override createElements(type?: string): void {
       super.createElements(type);
       // It waits in the page, out of sight, before it is opened on a cell.
-      this.TEXTAREA.setAttribute('aria-label', ENTRY_NAME);
+      const sheet = bindingOf(this.hot)?.setting.sheet;
+      if (sheet !== undefined) this.TEXTAREA.setAttribute('aria-label', sheetWords(sheet.reader.language).entry);
     }
 
     override open(): void {

@@ -1,5 +1,6 @@
 /** Week headers say which days they stand for, and mark this week and the week under the pointer. */
 import type { Events } from 'handsontable/base';
+import { sheetWords } from '../../language/en/sheet.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 const THIS_WEEK = 'runnel-this-week';
@@ -51,11 +52,11 @@ export class WeekHeaders {
       this.#weekOf.delete(th);
       return;
     }
-    const { calendar, thisWeek } = this.#binding.setting.sheet;
+    const { calendar, thisWeek, reader } = this.#binding.setting.sheet;
     const isNow = column.week === thisWeek;
-    const words = `${calendar.words(column.week)}${isNow ? ', this week' : ''}`;
+    const week = calendar.weekOf(column.week);
     this.#weekOf.set(th, column.week);
-    th.title = words;
+    th.title = isNow ? sheetWords(reader.language).thisWeek(week) : week;
     th.classList.toggle(THIS_WEEK, isNow);
     th.classList.toggle(POINTED, column.week === this.#pointed);
   }

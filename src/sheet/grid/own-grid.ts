@@ -1,4 +1,5 @@
 /** A grid of the kit's own: the sheet's rows under months and weeks, ready to be put into an element of the page. */
+import { sheetWords } from '../../language/en/sheet.ts';
 import type { SheetPlace } from '../sheet-place.ts';
 import { adoptSheetStyles } from './adopt-styles.ts';
 import { bindingOf } from './bindings.ts';
@@ -126,7 +127,7 @@ export class OwnGrid {
   }
 
   #shapeNow(): string {
-    const { view, state, weeks } = this.#setting.sheet;
+    const { view, state, weeks, calendar, reader } = this.#setting.sheet;
     const { firstDay } = state.season.garden.span;
     const widths = columnWidths(view.measure, this.#room);
     return [
@@ -134,7 +135,8 @@ export class OwnGrid {
       ...view.hiddenWeeks,
       ';',
       firstDay,
-      state.locale,
+      ...Object.values(sheetWords(reader.language).headings),
+      ...calendar.months.map(({ label }) => label),
       state.today,
       view.measure,
       ...Object.values(widths),

@@ -1,8 +1,8 @@
-/** Paints a face into a table cell. Handsontable empties a cell's class and aria attributes before it asks for one. */
-import type { CellFace, FigureFace, NameFace } from '../faces/cell-face.ts';
+/** Paints a view into a table cell. Handsontable empties a cell's class and aria attributes before it asks for one. */
+import type { CellView, FigureView, NameView } from '../cells/cell-view.ts';
 
 /** What a cell was last painted with. Its nodes are found in it when they are wanted: held here, they would weigh more. */
-const painted = new WeakMap<HTMLElement, CellFace>();
+const painted = new WeakMap<HTMLElement, CellView>();
 
 /** A figure alone is one text; with lines beneath it stands in an element before theirs. */
 type Shape = 'one' | 'lines' | 'name';
@@ -12,44 +12,44 @@ const CHANGED_CLASS = 'runnel-changed';
 export const FOLD_CLASS = 'runnel-fold';
 
 /** While Handsontable draws: it has just emptied what it knows of. Whether the cell shows something else than before. */
-export function renderFace(td: HTMLTableCellElement, face: CellFace): boolean {
-  td.className = face.className;
-  if (face.kind === 'name') td.setAttribute('role', 'rowheader');
-  if (isKept(td, face) && painted.get(td) === face) return false;
-  paint(td, face);
+export function renderView(td: HTMLTableCellElement, view: CellView): boolean {
+  td.className = view.className;
+  if (view.kind === 'name') td.setAttribute('role', 'rowheader');
+  if (isKept(td, view) && painted.get(td) === view) return false;
+  paint(td, view);
   return true;
 }
 
 /** Between two drawings, in a cell that stays where it is, the same. A changed figure glows once. */
-export function renderChange(td: HTMLTableCellElement, face: CellFace): boolean {
+export function renderChange(td: HTMLTableCellElement, view: CellView): boolean {
   const before = painted.get(td);
-  if (before === undefined || before === face) return false;
+  if (before === undefined || before === view) return false;
   td.classList.remove(CHANGED_CLASS, ...before.className.split(' '));
-  td.classList.add(...face.className.split(' '));
-  if (before.kind === 'figure' && face.kind === 'figure' && before.main !== face.main) td.classList.add(CHANGED_CLASS);
-  paint(td, face);
+  td.classList.add(...view.className.split(' '));
+  if (before.kind === 'figure' && view.kind === 'figure' && before.main !== view.main) td.classList.add(CHANGED_CLASS);
+  paint(td, view);
   return true;
 }
 
-function paint(td: HTMLTableCellElement, face: CellFace): void {
-  if (!isKept(td, face)) td.replaceChildren(...emptyNodes(td, shapeOf(face)));
-  if (face.kind === 'figure') writeFigure(td, face);
-  else writeName(td, face);
-  painted.set(td, face);
+function paint(td: HTMLTableCellElement, view: CellView): void {
+  if (!isKept(td, view)) td.replaceChildren(...emptyNodes(td, shapeOf(view)));
+  if (view.kind === 'figure') writeFigure(td, view);
+  else writeName(td, view);
+  painted.set(td, view);
 }
 
 const NODES: Readonly<Record<Shape, number>> = { one: 1, lines: 2, name: 3 };
 
 /** Whether the nodes of what was painted before are still there and fit. */
-function isKept(td: HTMLTableCellElement, face: CellFace): boolean {
+function isKept(td: HTMLTableCellElement, view: CellView): boolean {
   const before = painted.get(td);
-  const shape = shapeOf(face);
+  const shape = shapeOf(view);
   return before !== undefined && shapeOf(before) === shape && td.childNodes.length === NODES[shape];
 }
 
-function shapeOf(face: CellFace): Shape {
-  if (face.kind === 'name') return 'name';
-  return face.lines.length === 0 ? 'one' : 'lines';
+function shapeOf(view: CellView): Shape {
+  if (view.kind === 'name') return 'name';
+  return view.lines.length === 0 ? 'one' : 'lines';
 }
 
 /** Empties a cell that stands for nothing in the season. */
@@ -72,7 +72,7 @@ function figureNodes({ ownerDocument: page }: HTMLElement, shape: Shape): readon
   return [main, text];
 }
 
-function writeFigure(td: HTMLTableCellElement, { main, lines }: FigureFace): void {
+function writeFigure(td: HTMLTableCellElement, { main, lines }: FigureView): void {
   const { firstChild, lastChild } = td;
   if (lines.length === 0) {
     write(firstChild, main);
@@ -90,14 +90,14 @@ function nameNodes({ ownerDocument: page }: HTMLElement): readonly HTMLElement[]
   return [fold, element(page, 'span', 'runnel-name-text'), element(page, 'span', 'runnel-detail')];
 }
 
-function writeName(td: HTMLTableCellElement, face: NameFace): void {
+function writeName(td: HTMLTableCellElement, view: NameView): void {
   const [fold, name, detail] = td.children as unknown as readonly HTMLElement[];
-  if (name !== undefined) name.textContent = face.name;
-  if (detail !== undefined) detail.textContent = face.detail;
+  if (name !== undefined) name.textContent = view.name;
+  if (detail !== undefined) detail.textContent = view.detail;
   if (fold === undefined) return;
-  fold.hidden = face.isOpen === undefined;
-  fold.setAttribute('aria-expanded', String(face.isOpen === true));
-  fold.setAttribute('aria-label', `Plantings of ${face.name}`);
+  fold.hidden = view.isOpen === undefined;
+  fold.setAttribute('aria-expanded', String(view.isOpen === true));
+  fold.setAttribute('aria-label', view.foldLabel ?? '');
 }
 
 function write(node: Node | null | undefined, text: string): void {

@@ -6,16 +6,15 @@ import { readerFor } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
-import { rowName } from '../cell-name.ts';
 import { placeOfRow, rowAt } from '../row-place.ts';
 import type { SheetCell } from '../sheet-cell.ts';
-import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-column.ts';
+import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-cell.ts';
 import type { SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
 import { CellTitles } from './cell-titles.ts';
-import { renderChange, renderFace, renderNothing } from './render-cell.ts';
+import { renderChange, renderNothing, renderView } from './render-cell.ts';
 import { SEASON_CELL, type SeasonSetting } from './season-setting.ts';
 
 type Hooks = Partial<Events>;
@@ -124,7 +123,7 @@ export class SeasonBinding {
       return;
     }
     this.#drawn.set(td, { visualRow, column });
-    if (renderFace(td, this.setting.sheet.face({ row, column }))) this.titles.drawn(td);
+    if (renderView(td, this.setting.sheet.cellView({ row, column }))) this.titles.drawn(td);
     // Says that the base renderer had its turn: the classes that it would look for are none of ours.
     meta['_isBaseRendererCalled'] = true;
   }
@@ -204,13 +203,13 @@ export class SeasonBinding {
   }
 
   /**
-   * Paints the cells in the page whose face is another now. A render of the whole grid would ask for every one of them,
+   * Paints the cells in the page that show something else now. A render of the whole grid would ask for every one of them,
    * which takes the longer part of the time from an entry to the next frame.
    */
   #repaint(): void {
     for (const td of this.hot.rootElement.querySelectorAll<HTMLTableCellElement>('td.runnel-cell, td.runnel-name')) {
       const cell = this.#cellOf(td);
-      if (cell && renderChange(td, this.setting.sheet.face(cell))) this.titles.write(td);
+      if (cell && renderChange(td, this.setting.sheet.cellView(cell))) this.titles.write(td);
     }
   }
 
@@ -225,7 +224,8 @@ export class SeasonBinding {
   #wordsOf(td: HTMLTableCellElement): string | undefined {
     const cell = this.#cellOf(td);
     if (cell === undefined) return undefined;
-    return cell.column.kind === 'name' ? rowName(cell.row) : this.setting.sheet.describe(cell);
+    const { sheet } = this.setting;
+    return cell.column.kind === 'name' ? sheet.nameOf(cell) : sheet.describe(cell);
   }
 
   #changeWords(cells: readonly SheetCell[]): string {

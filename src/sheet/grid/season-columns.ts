@@ -1,10 +1,10 @@
 /** The season's columns as Handsontable takes them: beside a host's own, or alone. */
 import type Handsontable from 'handsontable/base';
+import { sheetWords } from '../../language/en/sheet.ts';
 import { type RowPlace, rowAt } from '../row-place.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
-import { isInSeason, NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-column.ts';
+import { isInSeason, NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
-import { MONTH_NAME, SEASON_NAME, WHOLE_NAME, ZONE_NAME } from '../words.ts';
 import { SEASON_CELL } from './season-setting.ts';
 
 export interface ColumnWidths {
@@ -48,16 +48,17 @@ export function monthHeaders(sheet: SeasonSheet): HeaderRow {
 
 export function weekHeaders(sheet: SeasonSheet): HeaderRow {
   const weeks = Array.from({ length: sheet.weeks }, (_, week) => week);
-  return weeks.filter((week) => isShown(sheet, week)).map((week) => sheet.calendar.label(week));
+  return weeks.filter((week) => isShown(sheet, week)).map((week) => sheet.calendar.days(week));
 }
 
 const isShown = ({ view }: SeasonSheet, week: number): boolean => !view.hiddenWeeks.has(week);
 
 /** Both rows of headers over `sheetColumns`. */
 export function sheetHeaders(sheet: SeasonSheet): HeaderRow[] {
+  const { month, zone, whole, season } = sheetWords(sheet.reader.language).headings;
   return [
-    [MONTH_NAME, WHOLE_NAME, ...monthHeaders(sheet)],
-    [ZONE_NAME, SEASON_NAME, ...weekHeaders(sheet)],
+    [month, whole, ...monthHeaders(sheet)],
+    [zone, season, ...weekHeaders(sheet)],
   ];
 }
 

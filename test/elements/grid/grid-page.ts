@@ -43,7 +43,7 @@ export function gridOf(grid: Element): Handsontable.Core {
 /** The cell whose description begins with `label`. */
 export function cell(grid: Element, label: string): HTMLTableCellElement {
   bindingOf(gridOf(grid))?.titles.writeAll();
-  return found(grid, '.runnel-cell', label, (td) => td.title.startsWith(label));
+  return found(grid, '.runnel-cell', label, (td) => plain(td.title).startsWith(label));
 }
 
 /** The cell in the first column with this name. */
@@ -101,10 +101,13 @@ export async function afterwards(page: GridPage): Promise<void> {
   await quiet(page.plan);
 }
 
+/** With ordinary spaces. */
+export const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ');
+
 /** What stands beside a cell. */
-export const callout = (): string => document.querySelector('.runnel-callout:not([hidden])')?.textContent ?? '';
+export const callout = (): string => plain(document.querySelector('.runnel-callout:not([hidden])')?.textContent);
 /** What was said last. */
-export const spoken = (): string => document.querySelector('.runnel-spoken')?.textContent ?? '';
+export const spoken = (): string => plain(document.querySelector('.runnel-spoken')?.textContent);
 
 /** An item of the open context menu. */
 export function menuItem(name: string): HTMLElement {

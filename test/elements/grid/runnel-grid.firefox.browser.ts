@@ -3,7 +3,19 @@ import { expect } from 'chai';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, until } from '../shared/on-page.ts';
-import { afterwards, callout, cell, click, gridOf, gridPage, linesOf, nameCell, press, type } from './grid-page.ts';
+import {
+  afterwards,
+  callout,
+  cell,
+  click,
+  gridOf,
+  gridPage,
+  linesOf,
+  nameCell,
+  plain,
+  press,
+  type,
+} from './grid-page.ts';
 
 /** The spreadsheet component's own, in any setting: no control of ours is behind them. */
 const KNOWN = { 'aria-required-children': '.handsontable' };
@@ -23,7 +35,7 @@ describe('runnel-grid', () => {
     for (const row of ['Reference ET', 'Rain', 'Beds', 'Containers', 'Whole garden']) {
       expect(linesOf(cell(grid, `${row}, whole season`))[0], row).to.match(/^[\d,.]+$/);
     }
-    const headers = [...grid.querySelectorAll('thead th')].map((th) => th.textContent?.trim());
+    const headers = [...grid.querySelectorAll('thead th')].map((th) => plain(th.textContent).trim());
     expect(headers).to.include.members(['April 2027', 'May', '5–11', '12–18']);
   });
 
@@ -40,7 +52,7 @@ describe('runnel-grid', () => {
     const typed = cell(grid, 'Beds, week of June 7');
     expect(linesOf(typed)[1]).to.equal('3 min');
     expect(typed.className).to.contain('runnel-by-hand');
-    expect(typed.title).to.contain('3 minutes set by hand');
+    expect(plain(typed.title)).to.contain('3 minutes set by hand');
     expect(linesOf(cell(grid, 'Beds, week of June 14'))).not.to.deep.equal(later);
     expect(linesOf(cell(grid, 'Whole garden, whole season'))).not.to.deep.equal(total);
     expect(gridOf(grid).getSelectedLast()?.[0]).to.equal(3);
@@ -52,7 +64,7 @@ describe('runnel-grid', () => {
     await press('F2');
     const editor = document.activeElement as HTMLTextAreaElement;
     expect(`${editor.value} min`).to.equal(linesOf(cell(page.grid, 'Beds, week of June 7'))[1]);
-    expect(editor.getAttribute('aria-label')).to.equal('Minutes of the week: Beds, week of June 7');
+    expect(plain(editor.getAttribute('aria-label'))).to.equal('Minutes of the week: Beds, week of June 7');
     await type('9');
     await press('Escape');
     await press('F2', 'Enter');
@@ -131,11 +143,11 @@ describe('runnel-grid', () => {
     await press('Tab');
     expect(document.activeElement?.id).to.equal('after');
     await press('Shift+Tab');
-    expect((document.activeElement as HTMLElement).title).to.contain('Beds, week of June 7');
+    expect(plain((document.activeElement as HTMLElement).title)).to.contain('Beds, week of June 7');
     await press('Shift+Tab');
     expect(document.activeElement?.localName).to.equal('summary');
     await press('Tab');
-    expect((document.activeElement as HTMLElement).title).to.contain('Beds, week of June 7');
+    expect(plain((document.activeElement as HTMLElement).title)).to.contain('Beds, week of June 7');
   });
 
   it('is entered by Tab though no cell was ever selected', async () => {
@@ -244,7 +256,7 @@ describe('runnel-grid', () => {
     expect(tables()).to.deep.equal([]);
     globalThis.dispatchEvent(new Event('beforeprint'));
     const heads = tables().flatMap((table) => [...table.querySelectorAll('thead th')].slice(1));
-    expect(heads.map(({ textContent }) => textContent)).to.include.members([
+    expect(heads.map(({ textContent }) => plain(textContent))).to.include.members([
       'Whole season',
       'week of April 5',
       'week of October 25',
@@ -256,7 +268,9 @@ describe('runnel-grid', () => {
       td.textContent.includes('C'),
     );
     expect(closed.map((td) => td.querySelector('i')?.textContent)).to.include('C');
-    expect(page.grid.querySelector('.runnel-grid__print')?.textContent).to.contain('D dry; S short; O over; C closed');
+    expect(page.grid.querySelector('.runnel-grid__print')?.textContent).to.contain(
+      'D dry; S short; O overwatered; C closed',
+    );
     globalThis.dispatchEvent(new Event('afterprint'));
     await afterwards(page);
     expect(tables()).to.deep.equal([]);

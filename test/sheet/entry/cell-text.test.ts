@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { en } from '../../../src/language/en.ts';
+import { loadLanguage } from '../../../src/language/languages.ts';
+import { registerLanguage } from '../../../src/language/register-language.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
 import { mixedGarden, oneBed, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
@@ -12,7 +15,7 @@ function copied(row: string, at: string, measure: Measure, locale = 'en-US'): st
 }
 
 describe('a copied cell is a bare number', () => {
-  // 72 gph for 1050 minutes (see the faces) are 1260 gal: no comma, no unit.
+  // 72 gph for 1050 minutes (see the cells) are 1260 gal: no comma, no unit.
   it.each<[Measure, string]>([
     ['volume', '1260'],
     ['minutes', '1050'],
@@ -21,7 +24,9 @@ describe('a copied cell is a bare number', () => {
     expect(copied('beds', '2027-06-14', measure)).toBe(text);
   });
 
-  it('in the reader’s decimals', () => {
+  it('in the reader’s decimals', async () => {
+    registerLanguage('de', () => en);
+    await loadLanguage('de');
     expect(copied('eto', '2027-06-14', 'all')).toMatch(/^1\.\d{1,3}$/);
     expect(copied('eto', '2027-06-14', 'all', 'de-DE')).toMatch(/^1,\d{1,3}$/);
   });
@@ -48,7 +53,7 @@ it('any other name goes out as it is', () => {
 describe('what a copied cell is typed as', () => {
   it.each([
     ['beds', '2027-07-05', '120 min'],
-    ['shrubs', '2027-07-12', '1 days'],
+    ['shrubs', '2027-07-12', '1 day'],
     ['rain', '2027-05-03', '0.3 in'],
   ])('enters the same again: %s', (row, at, text) => {
     const sheet = sheetOf(mixedGarden());

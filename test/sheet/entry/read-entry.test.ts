@@ -6,6 +6,7 @@ import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { PlanDay } from '../../../src/plan/schema/plan-schema.ts';
+import type { Entry } from '../../../src/sheet/entry/entry.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
@@ -13,7 +14,14 @@ import { cellOf, sheetOf } from '../sheet-of.ts';
 function read(row: string, at: string, text: string, measure: Measure = 'all') {
   const sheet = sheetOf();
   sheet.show({ measure });
-  return sheet.read(cellOf(sheet, row, at), text);
+  return plain(sheet.read(cellOf(sheet, row, at), text));
+}
+
+/** With ordinary spaces in what is said. */
+function plain(entry: Entry): Entry {
+  const text = (said: string) => said.replaceAll('\u00a0', ' ');
+  if (entry.kind === 'refused') return { ...entry, why: text(entry.why) };
+  return entry.kind === 'edit' && entry.remark !== undefined ? { ...entry, remark: text(entry.remark) } : entry;
 }
 
 const edit = (made: Edit) => ({ kind: 'edit', edit: made });
@@ -172,7 +180,7 @@ describe('a week’s weather of which some days are known', () => {
     const days = daily({ rain: 0.1 });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
     const cell = cellOf(sheet, 'rain', '2027-06-07');
-    expect(sheet.read(cell, '0.9')).toEqual({
+    expect(plain(sheet.read(cell, '0.9'))).toEqual({
       kind: 'refused',
       why: expect.stringContaining(
         'Every day of this week has its own rain, 0.7 inches in all. To be rid of it, choose',
@@ -199,7 +207,7 @@ describe('a volume', () => {
     for (let week = 0; week < 30; week++) {
       for (const gallons of [20, 80, 200, 600]) {
         const cell = cellOf(sheet, 'beds', isoDate(sheet.state.season.garden.span.firstDay + 7 * week));
-        const entry = sheet.read(cell, `${gallons} gal`);
+        const entry = plain(sheet.read(cell, `${gallons} gal`));
         if (entry.kind !== 'edit') continue;
         const zone = computeSeason(applyEdit(plan, entry.edit)).zones[0] as ZoneSeason;
         const given = zoneFigure(zone, 'litres', week) / 3.785411784;

@@ -1,57 +1,61 @@
 import { describe, expect, it } from 'vitest';
+import { sheetWords } from '../../../src/language/en/sheet.ts';
+import { US_ENGLISH } from '../../../src/language/language.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
-import { type FigureFace, fitted, type NameFace } from '../../../src/sheet/faces/cell-face.ts';
+import { fitted } from '../../../src/sheet/cells/cell-classes.ts';
+import type { FigureView, NameView } from '../../../src/sheet/cells/cell-view.ts';
 import { MEASURES } from '../../../src/sheet/sheet-view.ts';
-import { gardenSeason } from '../../../src/sheet/totals/garden-total.ts';
+import { gardenSeason } from '../../../src/sheet/totals.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
+const words = sheetWords(US_ENGLISH);
 const byHand = (minutes: number): Plan => oneBed({ choices: { beds: { '2027-06-14': { minutes } } } });
 
-function faceOf(plan: Plan, row: string, at: string): FigureFace {
+function viewOf(plan: Plan, row: string, at: string): FigureView {
   const sheet = sheetOf(plan);
-  return sheet.face(cellOf(sheet, row, at)) as FigureFace;
+  return sheet.cellView(cellOf(sheet, row, at)) as FigureView;
 }
 
-const classesOf = ({ className }: FigureFace | NameFace) => className.split(' ');
+const classesOf = ({ className }: FigureView | NameView) => className.split(' ');
 
 describe('a zone’s week', () => {
   // 4 rows of 20 ft with an emitter every 12 in are 80 emitters of 0.9 gph: 72 gph, in 50 minutes 60 gal. On 120 ft²
   // that is 60 gal / 120 ft² = 20.4 mm (1 gal on 1 ft² is 40.746 mm), between the depths at which grounds 5 and 6 begin.
-  const face = faceOf(byHand(50), 'beds', '2027-06-14');
+  const view = viewOf(byHand(50), 'beds', '2027-06-14');
 
   it('shows gallons, minutes and rain', () => {
-    expect(face.main).toBe('60');
-    expect(face.lines[0]).toBe('50 min');
-    expect(face.lines[1]).toMatch(/^(\d\.\d\d in)?$/);
+    expect(view.main).toBe('60');
+    expect(view.lines[0]).toBe('50\u00a0min');
+    expect(view.lines[1]).toMatch(/^(\d\.\d\d\u00a0in)?$/);
   });
 
   it('stands on the ground of its depth', () => {
-    expect(classesOf(face)).toContain('runnel-tone-5');
+    expect(classesOf(view)).toContain('runnel-tone-5');
   });
 
   it('is marked where it was set by hand', () => {
-    expect(classesOf(face)).toContain('runnel-by-hand');
-    expect(classesOf(faceOf(byHand(50), 'beds', '2027-06-07'))).not.toContain('runnel-by-hand');
+    expect(classesOf(view)).toContain('runnel-by-hand');
+    expect(classesOf(viewOf(byHand(50), 'beds', '2027-06-07'))).not.toContain('runnel-by-hand');
   });
 
   it('carries its state in its class', () => {
-    expect(classesOf(faceOf(mixedGarden(), 'containers', '2027-08-02'))).toContain('runnel-state-closed');
+    expect(classesOf(viewOf(mixedGarden(), 'containers', '2027-08-02'))).toContain('runnel-state-closed');
   });
 
   it('is marked where it has a note', () => {
-    const noted = faceOf(mixedGarden(), 'beds', '2027-07-12');
+    const noted = viewOf(mixedGarden(), 'beds', '2027-07-12');
     expect(classesOf(noted)).toContain('runnel-noted');
   });
 
   it('is empty paper while nothing is in the ground', () => {
-    const off = faceOf(oneBed({ season: { firstDay: '2027-04-05', weeks: 12 } }), 'beds', '2027-04-05');
+    const off = viewOf(oneBed({ season: { firstDay: '2027-04-05', weeks: 12 } }), 'beds', '2027-04-05');
     expect(off).toMatchObject({ main: '', lines: [] });
     expect(classesOf(off)).not.toContain('runnel-tone-0');
   });
 
   it('is written smaller where a figure has many digits', () => {
-    expect(classesOf(face)).not.toContain('runnel-long');
+    expect(classesOf(view)).not.toContain('runnel-long');
     const short = {
       kind: 'figure',
       main: '99,999',
@@ -72,7 +76,7 @@ describe('a zone’s week', () => {
     const sheet = sheetOf(byHand(50));
     const shown = MEASURES.map((measure) => {
       sheet.show({ measure });
-      const { main, lines } = sheet.face(cellOf(sheet, 'beds', '2027-06-14')) as FigureFace;
+      const { main, lines } = sheet.cellView(cellOf(sheet, 'beds', '2027-06-14')) as FigureView;
       return [main, lines.length];
     });
     expect(shown).toEqual([
@@ -86,14 +90,14 @@ describe('a zone’s week', () => {
 
 describe('a planting’s week', () => {
   it('shows what it received against its need, and the days its shut-off was open', () => {
-    const face = faceOf(mixedGarden(), 'shrubs', '2027-07-12');
-    expect(face.lines[1]).toBe('1 of 3');
-    expect(classesOf(face)).toContain('runnel-by-hand');
+    const view = viewOf(mixedGarden(), 'shrubs', '2027-07-12');
+    expect(view.lines[1]).toBe('1 of 3');
+    expect(classesOf(view)).toContain('runnel-by-hand');
   });
 
   it('shows no days without a shut-off', () => {
-    const face = faceOf(mixedGarden(), 'tomatoes', '2027-07-12');
-    expect(face.lines[1]).toBe('');
+    const view = viewOf(mixedGarden(), 'tomatoes', '2027-07-12');
+    expect(view.lines[1]).toBe('');
   });
 
   it('sums with its neighbours to the zone', () => {
@@ -109,14 +113,14 @@ describe('the weather', () => {
   it('carries a bar as high as its share of the wettest week', () => {
     const sheet = sheetOf(oneBed({ log: { weeks: { '2027-06-07': { rain: 1 }, '2027-06-14': { rain: 0.25 } } } }));
     const bars = ['2027-06-07', '2027-06-14', '2027-06-21'].map((at) =>
-      classesOf(sheet.face(cellOf(sheet, 'rain', at)) as FigureFace).find((name) => name.startsWith('runnel-bar-')),
+      classesOf(sheet.cellView(cellOf(sheet, 'rain', at)) as FigureView).find((name) => name.startsWith('runnel-bar-')),
     );
     // 24 steps; what rain the normals give for the third week is little, and shows.
     expect(bars).toEqual(['runnel-bar-24', 'runnel-bar-6', 'runnel-bar-1']);
   });
 
   it('is in the plan’s unit', () => {
-    expect(faceOf(metricGarden(), 'eto', '2027-06-03').main).toMatch(/^\d\d\.\d$/);
+    expect(viewOf(metricGarden(), 'eto', '2027-06-03').main).toMatch(/^\d\d\.\d$/);
   });
 });
 
@@ -135,19 +139,21 @@ describe('totals', () => {
 describe('a name', () => {
   const nameOf = (row: string) => {
     const sheet = sheetOf();
-    return sheet.face(cellOf(sheet, row, 'name')) as NameFace;
+    return sheet.cellView(cellOf(sheet, row, 'name')) as NameView;
   };
 
   it('of a zone says its watering days and can unfold', () => {
-    expect(nameOf('beds')).toMatchObject({ name: 'Beds', detail: '3\u00a0days a\u00a0week', isOpen: true });
+    const detail = words.detail.daysAWeek(sheetOf().format, 3);
+    expect(nameOf('beds')).toMatchObject({ name: 'Beds', detail, isOpen: true, foldLabel: words.plantingsOf('Beds') });
   });
 
   it('of a planting says what it is and whether it has a shut-off', () => {
-    expect(nameOf('shrubs').detail).toMatch(/, shut-off$/);
+    expect(nameOf('shrubs').detail).toBe(words.detail.withShutOff(nameOf('shrubs').detail.split(',')[0] ?? ''));
+    expect(nameOf('tomatoes').detail).not.toContain(words.detail.withShutOff(''));
     expect(nameOf('shrubs').isOpen).toBeUndefined();
   });
 
   it('of the total names its unit', () => {
-    expect(nameOf('total')).toMatchObject({ name: 'Whole garden', detail: 'gal' });
+    expect(nameOf('total')).toMatchObject({ name: words.rows.total, detail: words.detail.unit('gal') });
   });
 });

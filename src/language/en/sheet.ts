@@ -1,0 +1,108 @@
+/** What the cells of the sheet show, and what is said of them. */
+import type { MinutesOrigin, State } from '../../engine/season/season.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+const DAYS = { one: 'day', other: 'days' };
+const WATERING_DAYS = { one: 'watering day', other: 'watering days' };
+
+export const sheet = {
+  rows: { eto: 'Reference ET', rain: 'Rain', total: 'Whole garden' },
+  /** Headings over names and over the season's totals, in two lines. */
+  headings: { month: 'Month', zone: 'Zone', whole: 'Whole', season: 'season' },
+  states: {
+    dry: 'Dry',
+    short: 'Short',
+    over: 'Overwatered',
+    met: 'Met',
+    closed: 'Closed',
+    off: 'Off',
+  } satisfies Readonly<Record<State, string>>,
+
+  cell: {
+    /** In place of minutes. */
+    closed: 'closed',
+    /** Days on which a shut-off is open, of the zone's watering days. */
+    openDays: ({ number }: Format, open: number, of: number) => `${number(open)} of ${number(of)}`,
+    /** Water against the need, beyond what is worth telling apart. */
+    shareBeyond: ({ percent }: Format, share: number) => `>${percent(share)}`,
+  },
+
+  /** Under the name of a row. */
+  detail: {
+    daysAWeek: ({ count }: Format, days: number) => `${count(days, DAYS)} a\u00a0week`,
+    withShutOff: (kind: string) => `${kind}, shut-off`,
+    /** Behind a name: `Rain (in)`. */
+    unit: (unit: string) => `(${unit})`,
+    savedByRain: (unit: string) => `(${unit} saved by rain)`,
+  },
+  /** A row's name with its detail in one text. */
+  nameWithDetail: (name: string, detail: string) => `${name}, ${detail}`,
+  nameWithUnit: (name: string, unit: string) => `${name} ${unit}`,
+
+  /** A cell's description: what it is of, a colon, clauses of what it shows, a note. */
+  description: {
+    whole: (of: string, clauses: readonly string[]) => `${of}: ${clauses.join('; ')}.`,
+    withNote: (description: string, note: string) => `${description} Note: ${note}`,
+    /** `when`: the week's name, or the whole season. */
+    row: (name: string, when: string) => `${name}, ${when}`,
+    planting: (name: string, zone: string, when: string) => `${name} in ${zone}, ${when}`,
+    wholeSeason: 'whole season',
+    run: {
+      computed: ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
+        `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)}`,
+      closed: ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
+        `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)}`,
+      'hand-set': ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
+        `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)} set by hand`,
+      run: ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
+        `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)} logged as run`,
+    } satisfies Readonly<Record<MinutesOrigin, unknown>>,
+    rainCounted: ({ spelled }: Format, mm: number) => `${spelled(mm, 'depth')} of rain counted`,
+    states: {
+      dry: 'dry: past the allowed depletion by the end of the week',
+      short: 'short of water on some days',
+      over: 'overwatered: some drains past the roots',
+      met: 'need met',
+      closed: 'closed for the week',
+      off: 'nothing in the ground',
+    } satisfies Readonly<Record<State, string>>,
+    received: ({ spelled }: Format, litres: number) => `received ${spelled(litres, 'volume')}`,
+    needsNone: 'needed no water',
+    /** `share`: the part that arrived, as it is written. */
+    shareOfNeed: ({ spelled }: Format, share: string, neededLitres: number) =>
+      `${share} of the ${spelled(neededLitres, 'volume')} needed at its roots`,
+    shareOfSeason: (share: string) => `${share} of its need`,
+    shutOffOpen: ({ number, count }: Format, open: number, of: number) =>
+      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}`,
+    shutOffByHand: ({ number, count }: Format, open: number, of: number) =>
+      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}, set by hand`,
+    depth: ({ spelled }: Format, mm: number) => spelled(mm, 'depth'),
+    fromNormals: 'from the normals',
+    weekTotal: 'the week’s total set by hand',
+    everyDayRead: 'from readings of every day',
+    someDaysRead: ({ number, count }: Format, days: number, of: number) =>
+      `from readings of ${number(days)} of ${count(of, DAYS)}, the rest from the normals`,
+    volume: ({ spelled }: Format, litres: number) => spelled(litres, 'volume'),
+    runTime: ({ spelledMinutes }: Format, minutes: number) => `${spelledMinutes(minutes)} of run time, zone after zone`,
+    savedByRain: ({ spelled }: Format, litres: number) => `rain saved ${spelled(litres, 'volume')}`,
+  },
+  /** Of the field that a cell opens: what is typed there, and the cell's name. */
+  entryLabel: {
+    eto: (cell: string) => `Reference ET of the week: ${cell}`,
+    rain: (cell: string) => `Rain of the week: ${cell}`,
+    openDays: (cell: string) => `Days on which the shut-off is open: ${cell}`,
+    volume: (cell: string) => `Volume of the week: ${cell}`,
+    minutes: (cell: string) => `Minutes of the week: ${cell}`,
+  },
+  /** The same while it is on no cell. */
+  entry: 'Entry',
+  /** A week's heading where it is the one that today lies in. */
+  thisWeek: (week: string) => `${week}, this week`,
+  /** Of the button that folds a zone's plantings out. */
+  plantingsOf: (zone: string) => `Plantings of ${zone}`,
+};
+
+export type SheetWords = typeof sheet;
+
+export const sheetWords = area('sheet', sheet);

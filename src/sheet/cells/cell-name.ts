@@ -1,0 +1,28 @@
+import type { SheetWords } from '../../language/en/sheet.ts';
+import type { SheetCell } from '../sheet-cell.ts';
+import type { SheetRow } from '../sheet-row.ts';
+import type { CellContext } from './cell-context.ts';
+
+/** The name a row goes by: data, never markup. */
+export function rowName(row: SheetRow, words: SheetWords): string {
+  if (row.kind === 'zone') return row.zone.zone.name;
+  return row.kind === 'planting' ? row.planting.planting.name : words.rows[row.kind];
+}
+
+/** `Beds, week of July 5`. */
+export function cellName({ row, column }: SheetCell, { calendar, words }: CellContext): string {
+  const name = rowName(row, words);
+  if (column.kind === 'name') return name;
+  const { description } = words;
+  return description.row(name, column.kind === 'season' ? description.wholeSeason : calendar.weekOf(column.week));
+}
+
+/** What the editor of a cell is for: `Minutes of the week: Beds, week of July 5`. */
+export function entryLabel(cell: SheetCell, context: CellContext): string {
+  const { kind } = cell.row;
+  const { entryLabel: label } = context.words;
+  const name = cellName(cell, context);
+  if (kind === 'eto' || kind === 'rain') return label[kind](name);
+  if (kind === 'planting') return label.openDays(name);
+  return context.measure === 'volume' ? label.volume(name) : label.minutes(name);
+}

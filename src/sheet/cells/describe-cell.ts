@@ -1,0 +1,128 @@
+/** All that a cell of the season shows, in words. Made when it is wanted: held for every cell it would weigh more than the figures. */
+import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
+import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
+import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import type { SheetCell } from '../sheet-cell.ts';
+import type { SheetRow } from '../sheet-row.ts';
+import { type GardenTotal, gardenSeason, gardenWeek, plantingTotal, plantingWeek, zoneTotal } from '../totals.ts';
+import { isShutOffByHand, wateringDayCount } from '../watering-days.ts';
+import { type WeekWeather, weeklyWeather } from '../week-weather.ts';
+import type { CellContext } from './cell-context.ts';
+import { cellName } from './cell-name.ts';
+import { nameView, shareOfNeed } from './make-cell-view.ts';
+
+export function describeCell(season: Season, cell: SheetCell, context: CellContext): string {
+  const { row, column } = cell;
+  const { description: say } = context.words;
+  if (column.kind === 'name') return describeName(row, context);
+  const week = column.kind === 'week' ? column.week : undefined;
+  switch (row.kind) {
+    case 'eto':
+    case 'rain':
+      return say.whole(cellName(cell, context), weatherClauses(season, row.kind, week, context));
+    case 'zone':
+      return withNote(
+        say.whole(cellName(cell, context), zoneClauses(row.zone, week, context)),
+        row.zone,
+        week,
+        context,
+      );
+    case 'planting': {
+      const when = week === undefined ? say.wholeSeason : context.calendar.weekOf(week);
+      const of = say.planting(row.planting.planting.name, row.zone.zone.name, when);
+      return say.whole(of, plantingClauses(row.zone, row.planting, week, context));
+    }
+    case 'total': {
+      const total = week === undefined ? gardenSeason(season) : gardenWeek(season, week);
+      return say.whole(cellName(cell, context), gardenClauses(total, context));
+    }
+  }
+}
+
+/** `Beds, 3 days a week`, `Rain (in)`. */
+function describeName(row: SheetRow, context: CellContext): string {
+  const { name, detail } = nameView(row, context);
+  const { nameWithDetail, nameWithUnit } = context.words;
+  return row.kind === 'zone' || row.kind === 'planting' ? nameWithDetail(name, detail) : nameWithUnit(name, detail);
+}
+
+type Clauses = readonly string[];
+
+function withNote(description: string, { zone }: ZoneSeason, week: number | undefined, { words }: CellContext): string {
+  const note = week === undefined ? undefined : zone.choices.get(week)?.note;
+  return note === undefined ? description : words.description.withNote(description, note);
+}
+
+function zoneClauses(zone: ZoneSeason, week: number | undefined, { format, words }: CellContext): Clauses {
+  const { run, rainCounted, states } = words.description;
+  if (week === undefined) {
+    const { litres, minutes, rainMm } = zoneTotal(zone);
+    return [run.computed(format, litres, minutes), rainCounted(format, rainMm)];
+  }
+  const state = zoneState(zone, week);
+  if (state === 'off') return [states.off];
+  const at = (field: Parameters<typeof zoneFigure>[1]) => zoneFigure(zone, field, week);
+  return [
+    run[zoneOrigin(zone, week)](format, at('litres'), at('minutes')),
+    rainCounted(format, at('rainCreditMm')),
+    states[state],
+  ];
+}
+
+function plantingClauses(
+  zone: ZoneSeason,
+  member: PlantingSeason,
+  week: number | undefined,
+  context: CellContext,
+): Clauses {
+  const { format, words } = context;
+  const say = words.description;
+  if (week === undefined) {
+    const { litres, metShare } = plantingTotal(zone, member);
+    const share = metShare === undefined ? [] : [say.shareOfSeason(shareOfNeed(metShare, context))];
+    return [say.received(format, litres), ...share];
+  }
+  const state = plantingState(member, week);
+  if (state === 'off') return [say.states.off];
+  const { litres, neededLitres, metShare } = plantingWeek(zone, member, week);
+  return [
+    say.received(format, litres),
+    metShare === undefined ? say.needsNone : say.shareOfNeed(format, shareOfNeed(metShare, context), neededLitres),
+    ...shutOffClauses(zone, member, week, context),
+    say.states[state],
+  ];
+}
+
+function shutOffClauses(
+  { zone }: ZoneSeason,
+  member: PlantingSeason,
+  week: number,
+  { format, words }: CellContext,
+): Clauses {
+  const { planting } = member;
+  if (!planting.hasShutOff) return [];
+  const { shutOffOpen, shutOffByHand } = words.description;
+  const say = isShutOffByHand(zone, planting.id, week) ? shutOffByHand : shutOffOpen;
+  return [say(format, plantingFigure(member, 'openDays', week), wateringDayCount(zone))];
+}
+
+function weatherClauses(season: Season, kind: 'eto' | 'rain', week: number | undefined, context: CellContext): Clauses {
+  const { weeks, totalMm } = weeklyWeather(kind, season.weather);
+  const { format, words } = context;
+  if (week === undefined) return [words.description.depth(format, totalMm)];
+  const here = weeks[week];
+  if (here === undefined) throw new RangeError(`week ${week} is outside the season`);
+  return [words.description.depth(format, here.mm), weatherSource(here, context)];
+}
+
+function weatherSource({ observedDays, hasWeekTotal }: WeekWeather, { format, words }: CellContext): string {
+  const say = words.description;
+  if (observedDays === 0) return say.fromNormals;
+  if (hasWeekTotal) return say.weekTotal;
+  return observedDays === 7 ? say.everyDayRead : say.someDaysRead(format, observedDays, 7);
+}
+
+function gardenClauses({ litres, minutes, savedLitres }: GardenTotal, { format, words }: CellContext): Clauses {
+  const { volume, runTime, savedByRain } = words.description;
+  return [volume(format, litres), runTime(format, minutes), savedByRain(format, savedLitres)];
+}

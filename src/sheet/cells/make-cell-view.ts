@@ -1,0 +1,209 @@
+/** What the cells of each kind of row show: a zone, a planting, the weather, the whole garden, and the names of all of them. */
+import type { GardenPlanting } from '../../engine/garden.ts';
+import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
+import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
+import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { isWrittenAs0 } from '../../language/format/quantity.ts';
+import type { SheetColumn } from '../sheet-cell.ts';
+import type { SheetRow } from '../sheet-row.ts';
+import { toneOf } from '../tone.ts';
+import {
+  type GardenTotal,
+  gardenSeason,
+  gardenWeek,
+  type PlantingTotal,
+  plantingTotal,
+  plantingWeek,
+  type ZoneTotal,
+  zoneTotal,
+} from '../totals.ts';
+import { isShutOffByHand, wateringDayCount } from '../watering-days.ts';
+import { type SeasonWeather, type WeatherKind, weeklyWeather } from '../week-weather.ts';
+import { classNames, figureClass, moreClasses } from './cell-classes.ts';
+import type { CellContext } from './cell-context.ts';
+import { rowName } from './cell-name.ts';
+import type { CellView, FigureView, NameView } from './cell-view.ts';
+
+/** Heights that a bar behind a figure can have. */
+export const BAR_STEPS = 24;
+
+/** Beyond ten times the need a ratio says no more than that it is beyond. */
+const MOST_SHARE = 9.99;
+
+export function makeCellView(season: Season, row: SheetRow, column: SheetColumn, context: CellContext): CellView {
+  if (column.kind === 'name') return nameView(row, context);
+  const week = column.kind === 'week' ? column.week : undefined;
+  switch (row.kind) {
+    case 'eto':
+    case 'rain': {
+      const weather = weeklyWeather(row.kind, season.weather);
+      return week === undefined
+        ? weatherSeason(row.kind, weather, context)
+        : weatherWeek(row.kind, weather, week, context);
+    }
+    case 'zone':
+      return week === undefined ? zoneSeason(row.zone, context) : zoneWeek(row.zone, week, context);
+    case 'planting':
+      return week === undefined
+        ? plantingSeason(row.zone, row.planting, context)
+        : plantingWeekView(row.zone, row.planting, week, context);
+    case 'total':
+      return gardenView(week === undefined ? gardenSeason(season) : gardenWeek(season, week), context);
+  }
+}
+
+/** Gallons, minutes and rain counted, on the ground of the week's depth of water. */
+function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureView {
+  const state = zoneState(zone, week);
+  const origin = zoneOrigin(zone, week);
+  const note = zone.zone.choices.get(week)?.note;
+  const marks = figureClass(context.measure, 'zone', `state-${state}`, note !== undefined && 'noted');
+  if (state === 'off') return { kind: 'figure', main: '', lines: [], className: marks };
+  const litres = zoneFigure(zone, 'litres', week);
+  const minutes = zoneFigure(zone, 'minutes', week);
+  const rainMm = zoneFigure(zone, 'rainCreditMm', week);
+  const isByHand = origin === 'hand-set' || origin === 'run';
+  return {
+    kind: 'figure',
+    ...zoneFigures({ litres, minutes, rainMm }, state === 'closed', context),
+    className: moreClasses(
+      marks,
+      `tone-${toneOf(litres / groundM2(zone, week))}`,
+      isByHand && 'by-hand',
+      origin === 'run' && 'run',
+      minutes === 0 && 'idle',
+    ),
+  };
+}
+
+function zoneSeason(zone: ZoneSeason, context: CellContext): FigureView {
+  return {
+    kind: 'figure',
+    ...zoneFigures(zoneTotal(zone), false, context),
+    className: figureClass(context.measure, 'zone', 'season'),
+  };
+}
+
+type Figures = Pick<FigureView, 'main' | 'lines'>;
+
+function zoneFigures(total: ZoneTotal, isClosed: boolean, context: CellContext): Figures {
+  const { minutes, rainMm } = total;
+  const { measure, format, words } = context;
+  const main = mainFigure(total, context);
+  if (measure !== 'all') return { main, lines: [] };
+  // What is nothing is left out: it would be read as a figure.
+  const run = minutes > 0 ? format.minutes(minutes) : '';
+  const rain = isWrittenAs0(rainMm, 'depth', format.reader) ? '' : format.quantity(rainMm, 'depth');
+  return { main, lines: [isClosed ? words.cell.closed : run, rain] };
+}
+
+/** m2 of the plantings that are in the ground in a week. */
+function groundM2(zone: ZoneSeason, week: number): number {
+  let areaM2 = 0;
+  for (const planting of zone.plantings) {
+    if (plantingFigure(planting, 'groundDays', week) > 0) areaM2 += planting.planting.areaM2;
+  }
+  return areaM2;
+}
+
+/** Gallons it received, that against its need, and the days its shut-off was open. */
+function plantingWeekView(zone: ZoneSeason, member: PlantingSeason, week: number, context: CellContext): FigureView {
+  const { measure, format, words } = context;
+  const { planting } = member;
+  const state = plantingState(member, week);
+  const marks = figureClass(measure, 'planting', `state-${state}`);
+  if (state === 'off') return { kind: 'figure', main: '', lines: [], className: marks };
+  const openDays = plantingFigure(member, 'openDays', week);
+  const open = planting.hasShutOff ? words.cell.openDays(format, openDays, wateringDayCount(zone.zone)) : '';
+  const byHand = isShutOffByHand(zone.zone, planting.id, week);
+  const tone = `tone-${toneOf(plantingFigure(member, 'irrigationGrossMm', week))}`;
+  return {
+    kind: 'figure',
+    ...plantingFigures(plantingWeek(zone, member, week), [open], context),
+    className: moreClasses(marks, tone, byHand && 'by-hand'),
+  };
+}
+
+function plantingSeason(zone: ZoneSeason, member: PlantingSeason, context: CellContext): FigureView {
+  return {
+    kind: 'figure',
+    ...plantingFigures(plantingTotal(zone, member), [], context),
+    className: figureClass(context.measure, 'planting', 'season'),
+  };
+}
+
+function plantingFigures(total: PlantingTotal, more: readonly string[], context: CellContext): Figures {
+  const { metShare } = total;
+  const share = metShare === undefined ? '' : shareOfNeed(metShare, context);
+  return { main: mainFigure(total, context), lines: context.measure === 'all' ? [share, ...more] : [] };
+}
+
+/** Water as a share of the need: `96%`, `>999%`. */
+export function shareOfNeed(share: number, { format, words }: CellContext): string {
+  return share > MOST_SHARE ? words.cell.shareBeyond(format, MOST_SHARE) : format.percent(share);
+}
+
+/** The figure that is read first: the one that is asked for, or the volume of all three. */
+function mainFigure({ litres, minutes, rainMm }: ZoneTotal, { measure, format }: CellContext): string {
+  if (measure === 'minutes') return format.minuteCount(minutes);
+  return measure === 'rain' ? format.amount(rainMm, 'depth') : format.amount(litres, 'volume');
+}
+
+/** A week of rain or reference ET, with a bar behind its figure. */
+function weatherWeek(kind: WeatherKind, weather: SeasonWeather, week: number, { format }: CellContext): FigureView {
+  const here = weather.weeks[week];
+  if (here === undefined) throw new RangeError(`week ${week} is outside the season`);
+  const bar = barOf(here.mm, weather.greatestMm);
+  const className = classNames('cell', 'weather', kind, bar, here.observedDays > 0 && 'by-hand');
+  return { kind: 'figure', main: format.amount(here.mm, 'depth'), lines: [], className };
+}
+
+function weatherSeason(kind: WeatherKind, { totalMm }: SeasonWeather, { format }: CellContext): FigureView {
+  const className = classNames('cell', 'weather', kind, 'season');
+  return { kind: 'figure', main: format.amount(totalMm, 'depth'), lines: [], className };
+}
+
+/** As high as the week's share of the season's greatest; what fell shows, however little. */
+function barOf(mm: number, greatestMm: number): string {
+  const steps = greatestMm > 0 ? (mm / greatestMm) * BAR_STEPS : 0;
+  return `bar-${steps > 0 && steps < 1 ? 1 : Math.round(steps)}`;
+}
+
+/** Gallons and minutes of all zones together. */
+function gardenView(total: GardenTotal, { measure, format }: CellContext): FigureView {
+  const litres = measure === 'rain' ? total.savedLitres : total.litres;
+  return {
+    kind: 'figure',
+    main: measure === 'minutes' ? format.minuteCount(total.minutes) : format.amount(litres, 'volume'),
+    lines: measure === 'all' ? [format.minutes(total.minutes)] : [],
+    className: figureClass(measure, 'total'),
+  };
+}
+
+/** The first column: what a row is, and a little about it. */
+export function nameView(row: SheetRow, context: CellContext): NameView {
+  const { measure, words } = context;
+  const className = classNames('name', row.kind, measure !== 'all' && 'low');
+  const view = { kind: 'name', name: rowName(row, words), detail: detailOf(row, context), className } as const;
+  if (row.kind !== 'zone' || row.zone.zone.plantings.length === 0) return view;
+  return { ...view, isOpen: row.isOpen, foldLabel: words.plantingsOf(view.name) };
+}
+
+function detailOf(row: SheetRow, { measure, format, words: { detail } }: CellContext): string {
+  switch (row.kind) {
+    case 'eto':
+    case 'rain':
+      return detail.unit(format.unit('depth'));
+    case 'total':
+      if (measure === 'minutes') return detail.unit(format.minuteUnit);
+      return measure === 'rain' ? detail.savedByRain(format.unit('volume')) : detail.unit(format.unit('volume'));
+    case 'zone':
+      return detail.daysAWeek(format, wateringDayCount(row.zone.zone));
+    case 'planting':
+      return plantKind(row.planting.planting, detail.withShutOff);
+  }
+}
+
+function plantKind({ coefficient, hasShutOff }: GardenPlanting, withShutOff: (kind: string) => string): string {
+  return hasShutOff ? withShutOff(coefficient.label) : coefficient.label;
+}
