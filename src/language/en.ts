@@ -2,6 +2,8 @@
  * English, whole: the type of every other language. Each area stands in a file of its own in `en/`; what shows it imports that file,
  * so that a page loads the words of what is on it.
  */
+
+import { autosave } from './en/autosave.ts';
 import { cautions } from './en/cautions.ts';
 import { chart } from './en/chart.ts';
 import { csv } from './en/csv.ts';
@@ -32,6 +34,7 @@ import { week } from './en/week.ts';
 
 export const en = {
   cautions,
+  autosave,
   chart,
   csv,
   dates,

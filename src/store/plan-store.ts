@@ -1,6 +1,6 @@
 /**
  * One plan and its season, without a page: reads, edits, takes back, computes, and tells whoever subscribed. `runnel-plan`
- * is its element; what keeps a plan between visits subscribes beside it.
+ * is its element; autosave subscribes beside it.
  */
 import type { Season } from '../engine/season/season.ts';
 import { computeSeason } from '../plan/compute-season.ts';
@@ -19,14 +19,14 @@ import { refusalFault, refusedFor } from './refusals.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 
-/** Who opened a plan: a person, the page that shows it, or what keeps plans between visits. */
-export type Opener = 'person' | 'page' | 'keeper';
+/** Who opened a plan: a person, the page that shows it, or autosave. */
+export type OpenedBy = 'person' | 'page' | 'autosave';
 
 /** Why another plan stands there. */
 export interface PlanChange {
   readonly cause: ChangeCause;
   /** Given where the cause is a load. */
-  readonly by?: Opener;
+  readonly by?: OpenedBy;
   /** Given where the cause is an edit. */
   readonly edit: Edit | undefined;
 }
@@ -64,12 +64,12 @@ export class PlanStore {
   }
 
   /** Opens the text of a plan file. False where it is refused: `view.faults` says why and the plan on screen stays. */
-  openText(text: string, by: Opener = 'person'): boolean {
+  openText(text: string, by: OpenedBy = 'person'): boolean {
     return this.#open(readPlan(text), by);
   }
 
   /** The same for a plan that is an object already. */
-  openPlan(plan: unknown, by: Opener = 'person'): boolean {
+  openPlan(plan: unknown, by: OpenedBy = 'person'): boolean {
     return this.#open(checkPlan(plan), by);
   }
 
@@ -112,7 +112,7 @@ export class PlanStore {
     if (!isSameSelection(held, this.#view.selection)) this.#set({ selection: held });
   }
 
-  #open(result: ReadResult, by: Opener): boolean {
+  #open(result: ReadResult, by: OpenedBy): boolean {
     if (!result.ok) {
       this.refuse(result.faults);
       return false;

@@ -112,7 +112,7 @@ function selectPlanName(): boolean {
 
 /** What the page shows of a text that was not entered. */
 function shownText(): string | undefined {
-  const strip = document.querySelector('runnel-plan')?.shadowRoot?.querySelector('runnel-plan-keeping');
+  const strip = document.querySelector('runnel-plan')?.shadowRoot?.querySelector('runnel-plan-autosave');
   return strip?.shadowRoot?.querySelector('textarea')?.value;
 }
 
@@ -177,9 +177,12 @@ it('five tabs killed while somebody types in a field lose nothing of it that is 
     expect(SENTENCE.startsWith(found)).toBe(true);
     const lost = typed.find(({ length }) => length > found.length);
     expect(lost === undefined ? 0 : killed - lost.at).toBeLessThan(1000);
-    const said = await next.page.evaluate(() => document.querySelector('runnel-plan')?.keeping.typed);
-    expect(said).toMatchObject([{ of: 'Name' }]);
-    await next.page.evaluate((id) => document.querySelector('runnel-plan')?.keep('forget-text', id), said?.[0]?.id);
+    const said = await next.page.evaluate(() => document.querySelector('runnel-plan')?.autosave.drafts);
+    expect(said).toMatchObject([{ field: 'Name' }]);
+    await next.page.evaluate(
+      (id) => document.querySelector('runnel-plan')?.chooseAutosave('delete-draft', id),
+      said?.[0]?.id,
+    );
     void page.close().catch(() => undefined);
     ({ page } = next);
   }

@@ -1,21 +1,21 @@
 import { ContextProvider } from '@lit/context';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { isTyping } from '../../autosave/typed/is-typing.ts';
+import { isTyping } from '../../autosave/drafts/is-typing.ts';
+import type { AutosaveChoice, AutosaveReport } from '../../autosave/report.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import type { Keeping, KeepingChoice } from '../../store/keeping.ts';
 import { PlanStore } from '../../store/plan-store.ts';
 import type { Selection } from '../../store/plan-view.ts';
+import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
 import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
-import { RunnelKeepEvent } from '../shared/events/keep-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelViewEvent } from '../shared/events/view-event.ts';
@@ -24,12 +24,12 @@ import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
-import { LateKeeping } from './late-keeping.ts';
+import { LateAutosave } from './late-autosave.ts';
 
 /**
  * @summary Holds one plan and its season for every runnel element inside it.
  *
- * Shows nothing itself, except what there is to say about keeping: a few words and buttons above all else. A file that cannot
+ * Shows nothing itself, except what there is to say about saving: a few words and buttons above all else. A file that cannot
  * be read leaves the plan on screen as it was. Ctrl+Z takes the last change back,
  * Ctrl+Shift+Z or Ctrl+Y makes it again, wherever in the plan the keyboard is except in a text field.
  *
@@ -37,10 +37,11 @@ import { LateKeeping } from './late-keeping.ts';
  *
  * @fires {RunnelChangeEvent} runnel-change - The plan is another: loaded, edited, undone or redone. Carries `plan`,
  * `season`, `documentId`, `cause` and, for an edit, `edit`.
- * @fires {RunnelKeepEvent} runnel-keep - The plan is kept in another way than before, or there is something to say about it.
- * Carries `keeping`: `status`, `notes` with their choices, what was `putAside`, and what was `typed` and not entered.
+ * @fires {RunnelAutosaveEvent} runnel-autosave - The plan is saved in another way than before, or there is something to say about it.
+ * Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten,
+ * and `drafts`, which were typed and not entered.
  *
- * @csspart keeping - What is said about keeping. A page that says it in its own way hides it, and calls `keep`.
+ * @csspart autosave - What is said about saving. A page that says it in its own way hides it, and calls `chooseAutosave`.
  */
 export class RunnelPlan extends LitElement {
   static override readonly styles = css`
@@ -53,7 +54,7 @@ export class RunnelPlan extends LitElement {
     }
   `;
 
-  /** The plan without its element: for keeping it, and for code that subscribes. */
+  /** The plan without its element, for code that subscribes. */
   readonly store = new PlanStore();
 
   readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
@@ -63,12 +64,12 @@ export class RunnelPlan extends LitElement {
   #reading = new AbortController();
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
-  readonly #keeping = new LateKeeping(this, {
+  readonly #autosave = new LateAutosave(this, {
     store: this.store,
     base: () => this.src,
     hasOwnPlan: () => this.src !== undefined || this.#ownPlan !== undefined,
     openOwnPlan: () => this.#openOwnPlan(),
-    told: (keeping) => this.dispatchEvent(new RunnelKeepEvent(keeping)),
+    onReport: (report) => this.dispatchEvent(new RunnelAutosaveEvent(report)),
   });
 
   /** Address of a plan file (`*.runnel.json`). */
@@ -81,7 +82,7 @@ export class RunnelPlan extends LitElement {
   @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
 
   /**
-   * Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before
+   * Name under which this browser saves the plan between visits; left out, nothing is saved. What was changed and saved comes before
    * `src`. A read-only plan is neither read from there nor written.
    */
   @property({ attribute: 'storage-key' }) storageKey: string | undefined;
@@ -130,7 +131,7 @@ export class RunnelPlan extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('locale') || changed.has('readOnly') || changed.has('fromLink')) this.#applySettings();
-    const isWaiting = this.#keeping.settle(this);
+    const isWaiting = this.#autosave.apply(this);
     if (changed.has('src') && this.src !== undefined) {
       if (isWaiting) this.#beginReading();
       else void this.#openAddress(this.src);
@@ -147,14 +148,14 @@ export class RunnelPlan extends LitElement {
     return this.store.view.faults;
   }
 
-  /** How the plan is kept between visits. */
-  get keeping(): Keeping {
-    return this.#keeping.keeping;
+  /** How the plan is saved between visits. */
+  get autosave(): AutosaveReport {
+    return this.#autosave.report;
   }
 
-  /** Does what a note in `keeping` offers; `of` is the note's kind, or the id of a plan that was put aside. */
-  keep(choice: KeepingChoice, of?: string): void {
-    this.#keeping.choose(choice, of);
+  /** Does what `autosave` offers; `of` is the code of the note, or the id of the copy or the draft. */
+  chooseAutosave(choice: AutosaveChoice, of?: string): void {
+    this.#autosave.choose(choice, of);
   }
 
   /** Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. */
@@ -248,7 +249,7 @@ export class RunnelPlan extends LitElement {
   };
 
   protected override render(): TemplateResult {
-    return html`${this.#keeping.render()}<slot></slot>`;
+    return html`${this.#autosave.render()}<slot></slot>`;
   }
 }
 

@@ -30,7 +30,7 @@ export const plannerStyles = css`
     padding: 0.75rem clamp(0.25rem, 1vw, 1rem);
   }
 
-  runnel-planner > runnel-plan::part(keeping) {
+  runnel-planner > runnel-plan::part(autosave) {
     padding-inline: clamp(0.25rem, 1vw, 1rem);
   }
 

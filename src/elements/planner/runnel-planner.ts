@@ -11,7 +11,7 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  * either it waits for a file to be opened. It renders in light DOM, as the grid must, and so must everything around it.
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
- * @fires {RunnelKeepEvent} runnel-keep - From its own plan: it is kept in another way than before.
+ * @fires {RunnelAutosaveEvent} runnel-autosave - From its own plan: it is saved in another way than before.
  *
  * @cssprop [--runnel-planner-grid-height=clamp(14rem, 41vh, 40rem)] - Greatest height of the grid's sheet.
  */
@@ -25,7 +25,7 @@ export class RunnelPlanner extends LitElement {
   /** Whether the planner's own plan can only be looked at. */
   @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
 
-  /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+  /** Name under which this browser saves the planner's own plan between visits; see `runnel-plan`. */
   @property({ attribute: 'storage-key' }) storageKey: string | undefined;
 
   /** Whether the planner's own plan opens from the page's address, where that carries one. */

@@ -4,6 +4,7 @@ import type { Quantity } from '../../engine/units.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { type DateStyle, formatDay, formatDays, formatMonth, formatWeek, formatWeekOf } from './dates.ts';
+import { formatInstant } from './instant.ts';
 import { formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
@@ -58,6 +59,8 @@ export interface Format {
   days(first: DayNumber, last: DayNumber, style?: DateStyle): string;
   /** Days of a seven-bit mask, bit 0 = the week's first day. */
   weekdays(weekStart: DayNumber, mask: number): string;
+  /** `June 16, 2027 at 10:46 AM`: an instant, ISO 8601, on the reader's own clock. */
+  instant(instant: string): string;
   list(items: readonly string[]): string;
 }
 
@@ -97,6 +100,7 @@ function bound(reader: Reader): Format {
     week: (firstDay) => formatWeek(firstDay, locale),
     days: (first, last, style) => formatDays(first, last, locale, style),
     weekdays: (weekStart, mask) => formatWeekdays(weekStart, mask, locale),
+    instant: (instant) => formatInstant(instant, locale),
     list: (items) => formatList(items, locale),
   };
 }

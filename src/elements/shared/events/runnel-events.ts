@@ -1,8 +1,8 @@
+import type { RunnelAutosaveEvent } from './autosave-event.ts';
 import type { RunnelChangeEvent } from './change-event.ts';
 import type { RunnelEditEvent } from './edit-event.ts';
 import type { RunnelHistoryEvent } from './history-event.ts';
 import type { RunnelHoverEvent } from './hover-event.ts';
-import type { RunnelKeepEvent } from './keep-event.ts';
 import type { RunnelOpenEvent } from './open-event.ts';
 import type { RunnelSelectEvent } from './select-event.ts';
 import type { RunnelViewEvent } from './view-event.ts';
@@ -13,11 +13,11 @@ import type { RunnelWhyEvent } from './why-event.ts';
  * all of them typed, on an element and on the document and window to which they bubble.
  */
 export interface RunnelEventMap {
+  'runnel-autosave': RunnelAutosaveEvent;
   'runnel-change': RunnelChangeEvent;
   'runnel-edit': RunnelEditEvent;
   'runnel-history': RunnelHistoryEvent;
   'runnel-hover': RunnelHoverEvent;
-  'runnel-keep': RunnelKeepEvent;
   'runnel-open': RunnelOpenEvent;
   'runnel-select': RunnelSelectEvent;
   'runnel-view': RunnelViewEvent;

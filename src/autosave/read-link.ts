@@ -1,0 +1,17 @@
+import { readPlan } from '../plan/reading/read-plan.ts';
+import type { Plan } from '../plan/schema/plan-schema.ts';
+import type { LinkFault } from './report.ts';
+
+/** What a link carries: a plan, or why there is none; undefined where it carries nothing. Never rejects. */
+export async function readLink(
+  link: Promise<string | undefined>,
+): Promise<{ readonly plan: Plan } | { readonly fault: LinkFault } | undefined> {
+  try {
+    const text = await link;
+    if (text === undefined) return undefined;
+    const result = readPlan(text);
+    return result.ok ? { plan: result.plan } : { fault: { faults: result.faults } };
+  } catch (error) {
+    return { fault: { message: error instanceof Error ? error.message : String(error) } };
+  }
+}

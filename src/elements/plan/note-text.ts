@@ -1,0 +1,43 @@
+/** What a note of autosave says to a reader. */
+import type { AutosaveNote, LinkFault } from '../../autosave/report.ts';
+import type { SavedPlanDamage } from '../../autosave/saved-plan.ts';
+import { describeFault } from '../../language/describe-fault.ts';
+import { autosaveWords } from '../../language/en/autosave.ts';
+import { formatFor } from '../../language/format/format.ts';
+import type { Reader } from '../../language/reader.ts';
+
+export function noteText(note: AutosaveNote, reader: Reader): string {
+  const words = autosaveWords(reader.language);
+  const format = formatFor(reader);
+  switch (note.code) {
+    case 'restored':
+      return (note.hasOtherBase ? words.restoredFromOther : words.restored)(format, note.saved);
+    case 'own-plan':
+      return note.savedPlan === 'copy' ? words.ownPlan : words.ownPlanOpened;
+    case 'damaged':
+      return words.damaged(damageText(note.damage, reader));
+    case 'not-saved':
+      return words[note.fault];
+    case 'other-tab':
+      return note.isChosen ? words.otherTabChosen : words.otherTab;
+    case 'link':
+      return note.canSave ? words.link : words.linkOnly;
+    case 'bad-link':
+      return words.badLink(linkText(note.fault, reader));
+    default:
+      return words[note.code];
+  }
+}
+
+function damageText(damage: SavedPlanDamage, reader: Reader): string {
+  const words = autosaveWords(reader.language).damage;
+  if (damage.code !== 'plan') return words[damage.code];
+  const [fault] = damage.faults;
+  return fault === undefined ? '' : words.plan(describeFault(fault, reader));
+}
+
+function linkText(fault: LinkFault, reader: Reader): string {
+  if ('message' in fault) return fault.message;
+  const [first] = fault.faults;
+  return first === undefined ? '' : autosaveWords(reader.language).badPlan(describeFault(first, reader));
+}

@@ -1,0 +1,65 @@
+/** What is said of a plan that is saved between visits. */
+import { area } from '../area.ts';
+import type { FaultText } from '../describe-fault.ts';
+import type { Format } from '../format/format.ts';
+
+export const autosave = {
+  title: 'Saving the plan',
+  /** `saved`: an instant, ISO 8601. */
+  restored: ({ instant }: Format, saved: string) =>
+    `This is the plan as you left it in this browser, ${instant(saved)}.`,
+  restoredFromOther: ({ instant }: Format, saved: string) =>
+    `This is the plan as you left it in this browser, ${instant(saved)}. Since then the page has another plan of its own.`,
+  ownPlan: 'This is the page’s own plan. Yours is still in this browser, below.',
+  ownPlanOpened: 'The page has opened a plan of its own. Yours is still saved in this browser.',
+  replaced: 'This plan is now the one saved in this browser. The one before is below.',
+  damaged: (why: string) =>
+    `The plan saved in this browser cannot be read${why}. It is below; save it as a file to keep it.`,
+  /** Why, within that sentence. */
+  damage: {
+    unreadable: ' (the text is damaged)',
+    'no-heading': ' (its heading is damaged)',
+    newer: ' (a newer version of this page saved it)',
+    plan: ({ where, value, expected }: FaultText) => ` (${where}: ${value}; expected ${expected})`,
+  },
+  full: 'This browser’s storage is full: your changes are not saved. Save the plan as a file, so that nothing is lost.',
+  forbidden:
+    'This browser does not let the page save anything: your changes are not saved. Save the plan as a file, so that nothing is lost.',
+  otherTab: 'The plan was changed in another tab. Its changes are shown here.',
+  otherTabChosen: 'This is the other tab’s plan. This tab’s is below.',
+  conflict:
+    'The plan was changed here and in another tab. Until you choose one, the other tab’s is the saved one, and your changes here go into a copy.',
+  link: 'This plan came with a link. It is not saved in this browser yet.',
+  linkOnly: 'This plan came with a link. This page does not save it: save it as a file to have it again.',
+  badLink: (why: string) => `The plan in the link was not opened. ${why}`,
+  /** Why, where the link holds something else than a plan. */
+  badPlan: ({ where, value, expected }: FaultText) =>
+    `It is not a plan that can be read: ${where} is ${value}; expected ${expected}.`,
+  copies: ({ count }: Format, plans: number) =>
+    `${count(plans, { one: 'other plan is', other: 'other plans are' })} saved in this browser`,
+  copy: ({ instant }: Format, name: string, saved: string) => `“${name}”, changed ${instant(saved)}`,
+  damagedCopy: 'A text that cannot be read',
+  damagedFile: 'damaged-plan.txt',
+  /** `field`: which one it was, as its labels say; empty where that is not known. */
+  draft: (field: string) =>
+    `You were typing this when the page closed, and it was not entered${field === '' ? '' : ` (${field})`}:`,
+  draftText: 'What you were typing',
+  copied: 'Copied',
+  deleteForGood: 'Delete for good',
+  choices: {
+    'own-plan': 'Open the page’s own plan',
+    'saved-plan': 'Open the saved plan',
+    'other-tab': 'Use the other tab’s plan',
+    'this-plan': 'Keep this plan',
+    'save-file': 'Save this plan as a file',
+    retry: 'Try again',
+    close: 'Close',
+    'restore-copy': 'Open it',
+    'save-copy': 'Save as a file',
+    'delete-copy': 'Delete',
+    'copy-draft': 'Copy',
+    'delete-draft': 'Delete',
+  },
+};
+
+export const autosaveWords = area('autosave', autosave);
