@@ -12,6 +12,7 @@ import { edits } from './en/edits.ts';
 import { entry } from './en/entry.ts';
 import { faultList } from './en/fault-list.ts';
 import { fieldNames } from './en/field-names.ts';
+import { fieldUnits } from './en/field-units.ts';
 import { files } from './en/files.ts';
 import { garden } from './en/garden.ts';
 import { gardenPlace } from './en/garden-place.ts';
@@ -42,6 +43,7 @@ export const en = {
   entry,
   faultList,
   fieldNames,
+  fieldUnits,
   files,
   garden,
   gardenPlace,

@@ -7,7 +7,7 @@ import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
-import { parseNumber } from '../../language/format/parse-number.ts';
+import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
 import { choiceField, optionsOf, refusal, textField } from './fields.ts';
@@ -162,7 +162,7 @@ function commitMonths({ column, month }: MonthField, key: string, text: string, 
     .filter((part) => part.trim() !== '');
   const months = [...monthsOf(climate, column)];
   for (const [offset, part] of parts.slice(0, 12 - month).entries()) {
-    const parsed = parseNumber(part, reader.language);
+    const parsed = parseQuantity(part, COLUMNS[column], reader);
     if (parsed.kind === 'unread') {
       form.refuse(key, parts.length === 1 ? text : '', ({ language }) =>
         gardenWords(language).refused.unread(parsed.why),

@@ -6,6 +6,7 @@ import type { Quantity } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import type { Format } from '../../language/format/format.ts';
 import { parseNumber } from '../../language/format/parse-number.ts';
+import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Weekday } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
@@ -54,7 +55,10 @@ export function numberField(field: NumberField, context: FieldContext): Template
       else form.send(key, text, edit(undefined));
       return;
     }
-    const parsed = parseNumber(text, reader.language);
+    const parsed =
+      quantity === undefined
+        ? parseNumber(withoutUnit(text, words.unit), reader.language)
+        : parseQuantity(text, quantity, reader);
     if (parsed.kind === 'number') form.send(key, text, edit(parsed.value));
     else form.refuse(key, text, () => say.refused.unread(parsed.why));
   };
@@ -82,6 +86,12 @@ export function numberField(field: NumberField, context: FieldContext): Template
     unit === undefined ? input : html`<span class="with-unit">${input}<span>${unit}</span></span>`,
     context,
   );
+}
+
+/** Without the field's own unit, which may be typed behind its number. */
+function withoutUnit(text: string, unit: string | undefined): string {
+  const typed = text.trim();
+  return unit !== undefined && typed.toLowerCase().endsWith(unit.toLowerCase()) ? typed.slice(0, -unit.length) : typed;
 }
 
 function fallbackText({ fallback, quantity }: NumberField, format: Format): string | undefined {

@@ -5,6 +5,7 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelGarden } from '../../../src/elements/garden/runnel-garden.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { fieldUnits } from '../../../src/language/en/field-units.ts';
 import { garden as say } from '../../../src/language/en/garden.ts';
 import { gardenPlace } from '../../../src/language/en/garden-place.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
@@ -248,6 +249,22 @@ describe('runnel-garden', () => {
     expect(refusedText(page)).to.contain('from 0.1 to 1');
     await type(page, 'planting-tomatoes-line-0-exponent', '0.6');
     expect(line()).to.deep.include({ emitter: { kind: 'plain', exponent: 0.6 }, risePercent: 20 });
+  });
+
+  it('takes a number with a unit, and says which unit it does not take', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const line = () => page.plan.plan?.zones[0]?.plantings[0]?.lines[0];
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    await type(page, 'planting-tomatoes-line-0-spacing', '1.5 ft');
+    expect(line()).to.include({ spacing: 18 });
+    expect(control(page, 'planting-tomatoes-line-0-spacing').value).to.equal('18');
+    await type(page, 'planting-tomatoes-line-0-spacing', '2 gal');
+    expect(refusedText(page)).to.equal(say.refused.unread(fieldUnits.noUnit('gal')));
+    expect(control(page, 'planting-tomatoes-line-0-spacing').value).to.equal('2 gal');
+    expect(line()).to.include({ spacing: 18 });
+    await type(page, 'planting-tomatoes-line-0-risePercent', '2 %');
+    expect(line()).to.include({ risePercent: 2 });
   });
 
   it('names watering days one by one, and takes so many a week again', async () => {
