@@ -1,45 +1,9 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { forcedTokenDeclarations, tokenDeclarations } from './tokens.ts';
 
-/**
- * The kit's look in a few public custom properties. Inside, `--_name` is the public one or its default; the default
- * follows the `color-scheme` that the page, or anything around an element, declares. Ink, quiet ink, water, rain, growth
- * and short stand at 4.5:1 or more on paper in both schemes. In forced colours the reader's own system colours win.
- *
- * Letters' shapes that a site gives to everything end here. A grid lives in light DOM and has no `:host`: it puts these
- * declarations into a rule of its own.
- *
- * `--_size`: the floor is for sites that make the root's letters small to count in tens.
- */
-export const tokenDeclarations = css`
-  --_paper: var(--runnel-paper, light-dark(#fbfaf5, #171d1c));
-  --_ink: var(--runnel-ink, light-dark(#22302d, #e8ebe3));
-  --_quiet: var(--runnel-quiet, light-dark(#586560, #a9b5ae));
-  --_line: var(--runnel-line, light-dark(#d8d7cb, #35413e));
-  --_water: var(--runnel-water, light-dark(#12697a, #5fbcca));
-  --_rain: var(--runnel-rain, light-dark(#4669ad, #9ab6f0));
-  --_growth: var(--runnel-growth, light-dark(#3c7338, #93c684));
-  --_short: var(--runnel-short, light-dark(#ad3a1c, #f38f6b));
-  --_font: var(--runnel-font, system-ui, sans-serif);
-  --_size: var(--runnel-font-size, max(0.9375rem, 13px));
-  --_size-small: calc(var(--_size) * 0.87);
-  --_size-large: calc(var(--_size) * 1.3);
-  letter-spacing: normal;
-  word-spacing: normal;
-  text-transform: none;
-  text-shadow: none;
-  font-style: normal;
-`;
-
-export const forcedTokenDeclarations = css`
-  --_paper: Canvas;
-  --_ink: CanvasText;
-  --_quiet: CanvasText;
-  --_line: CanvasText;
-  --_water: CanvasText;
-  --_rain: CanvasText;
-  --_growth: CanvasText;
-  --_short: CanvasText;
-`;
+/** The tokens for a rule in a style of Lit's: a grid lives in light DOM, has no `:host`, and puts them into a rule of its own. */
+export const tokenRules = unsafeCSS(tokenDeclarations);
+export const forcedTokenRules = unsafeCSS(forcedTokenDeclarations);
 
 /**
  * Tokens and the ground of every element with a shadow root.
@@ -50,7 +14,7 @@ export const forcedTokenDeclarations = css`
  */
 export const tokens = css`
   :host {
-    ${tokenDeclarations}
+    ${tokenRules}
     display: block;
     box-sizing: border-box;
     background: var(--_paper);
@@ -92,7 +56,7 @@ export const tokens = css`
 
   @media (forced-colors: active) {
     :host {
-      ${forcedTokenDeclarations}
+      ${forcedTokenRules}
     }
   }
 `;

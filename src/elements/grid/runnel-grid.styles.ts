@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.styles.ts';
+import { forcedTokenRules, tokenRules } from '../../look/tokens.styles.ts';
 
 /**
  * The grid lies in light DOM: its rules name its own element and classes and nothing else.
@@ -9,7 +9,7 @@ import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.st
  */
 export const gridStyles = css`
   runnel-grid {
-    ${tokenDeclarations}
+    ${tokenRules}
     display: flex;
     flex-direction: column;
     gap: 0.5rem;
@@ -257,7 +257,7 @@ export const gridStyles = css`
 
   @media (forced-colors: active) {
     runnel-grid {
-      ${forcedTokenDeclarations}
+      ${forcedTokenRules}
     }
 
     .runnel-grid__key .runnel-key__ground {

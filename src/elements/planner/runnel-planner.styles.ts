@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.styles.ts';
+import { forcedTokenRules, tokenRules } from '../../look/tokens.styles.ts';
 
 /**
  * The planner lies in light DOM: its rules name its own elements and classes and nothing else. Wide enough, the season
@@ -12,7 +12,7 @@ import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.st
  */
 export const plannerStyles = css`
   runnel-planner {
-    ${tokenDeclarations}
+    ${tokenRules}
     display: block;
     background: var(--_paper);
     color: var(--_ink);
@@ -157,7 +157,7 @@ export const plannerStyles = css`
 
   @media (forced-colors: active) {
     runnel-planner {
-      ${forcedTokenDeclarations}
+      ${forcedTokenRules}
     }
   }
 `;

@@ -4,9 +4,9 @@ import { plantingFigure, plantingState } from '../../engine/season/planting-week
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { isWrittenAs0 } from '../../language/format/quantity.ts';
+import { toneOf } from '../../look/tones.ts';
 import type { SheetColumn } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
-import { toneOf } from '../tone.ts';
 import {
   type GardenTotal,
   gardenSeason,
@@ -68,7 +68,7 @@ function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureV
     ...zoneFigures({ litres, minutes, rainMm }, state === 'closed', context),
     className: moreClasses(
       marks,
-      `tone-${toneOf(litres / groundM2(zone, week))}`,
+      `tone-${toneOf(litres / groundM2(zone, week), context.format.reader.units)}`,
       isByHand && 'by-hand',
       origin === 'run' && 'run',
       minutes === 0 && 'idle',
@@ -116,7 +116,7 @@ function plantingWeekView(zone: ZoneSeason, member: PlantingSeason, week: number
   const openDays = plantingFigure(member, 'openDays', week);
   const open = planting.hasShutOff ? words.cell.openDays(format, openDays, wateringDayCount(zone.zone)) : '';
   const byHand = isShutOffByHand(zone.zone, planting.id, week);
-  const tone = `tone-${toneOf(plantingFigure(member, 'irrigationGrossMm', week))}`;
+  const tone = `tone-${toneOf(plantingFigure(member, 'irrigationGrossMm', week), format.reader.units)}`;
   return {
     kind: 'figure',
     ...plantingFigures(plantingWeek(zone, member, week), [open], context),

@@ -1,25 +1,12 @@
 /**
- * The look of a season in a grid: plain CSS for a page's own document, since the grid lives outside any shadow root. The
- * tokens are the kit's custom properties with the kit's defaults.
+ * The look of a season in a grid: plain CSS for a page's own document, since the grid lives outside any shadow root.
  */
+import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.ts';
+import { toneDeclarations, toneRegistrations, toneRules } from '../../look/tones.ts';
 import { barStyles } from './bar.styles.ts';
 import { nameStyles } from './name.styles.ts';
 import { saidStyles } from './said.styles.ts';
 import { signStyles } from './sign.styles.ts';
-import { toneDeclarations, toneRegistrations, toneRules } from './tone.styles.ts';
-
-const TOKENS = `
-  --_paper: var(--runnel-paper, light-dark(#fbfaf5, #171d1c));
-  --_ink: var(--runnel-ink, light-dark(#22302d, #e8ebe3));
-  --_quiet: var(--runnel-quiet, light-dark(#586560, #a9b5ae));
-  --_line: var(--runnel-line, light-dark(#d8d7cb, #35413e));
-  --_water: var(--runnel-water, light-dark(#12697a, #5fbcca));
-  --_rain: var(--runnel-rain, light-dark(#4669ad, #9ab6f0));
-  --_growth: var(--runnel-growth, light-dark(#3c7338, #93c684));
-  --_short: var(--runnel-short, light-dark(#ad3a1c, #f38f6b));
-  --_font: var(--runnel-font, system-ui, sans-serif);
-  --_size: var(--runnel-font-size, 0.9375rem);
-`;
 
 /**
  * `overflow`: a clip around every cell is what makes the sheet slow to scroll; figures are made to fit.
@@ -33,7 +20,7 @@ ${toneRegistrations}
 
 .runnel-sheet,
 .runnel-key {
-  ${TOKENS}
+  ${tokenDeclarations}
   ${toneDeclarations}
 }
 
@@ -82,6 +69,10 @@ ${toneRegistrations}
 
 ${toneRules}
 
+.runnel-sheet .handsontable td.runnel-state-off {
+  background-color: var(--_paper);
+}
+
 .runnel-sheet td.runnel-idle.runnel-cell.runnel-one,
 .runnel-sheet td.runnel-idle .runnel-main {
   font-weight: 400;
@@ -126,14 +117,7 @@ ${saidStyles}
 @media (forced-colors: active) {
   .runnel-sheet,
   .runnel-key {
-    --_paper: Canvas;
-    --_ink: CanvasText;
-    --_quiet: CanvasText;
-    --_line: CanvasText;
-    --_water: CanvasText;
-    --_rain: CanvasText;
-    --_growth: CanvasText;
-    --_short: CanvasText;
+    ${forcedTokenDeclarations}
   }
 
   .runnel-sheet .handsontable td.runnel-cell {

@@ -38,8 +38,8 @@ export const themeStyles = `
   --ht-shadow-opacity: 0%;
   --ht-cell-horizontal-padding: 6px;
   --ht-cell-vertical-padding: 4px;
-  --ht-cell-horizontal-border-color: var(--_line);
-  --ht-cell-vertical-border-color: color-mix(in oklab, var(--_line) 45%, var(--_paper));
+  --ht-cell-horizontal-border-color: var(--_paper);
+  --ht-cell-vertical-border-color: var(--_paper);
   --ht-cell-selection-border-color: var(--_ink);
   --ht-cell-selection-background-color: var(--_ink);
   --ht-cell-autofill-size: 7px;

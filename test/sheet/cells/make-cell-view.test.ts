@@ -31,7 +31,7 @@ describe('a zone’s week', () => {
   });
 
   it('stands on the ground of its depth', () => {
-    expect(classesOf(view)).toContain('runnel-tone-5');
+    expect(classesOf(view)).toContain('runnel-tone-3');
   });
 
   it('is marked where it was set by hand', () => {

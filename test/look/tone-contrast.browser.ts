@@ -1,6 +1,6 @@
 import { expect } from 'chai';
-import { adoptSheetStyles } from '../../../src/sheet/index.ts';
-import { TONES } from '../../../src/sheet/tone.ts';
+import { TONES } from '../../src/look/tones.ts';
+import { adoptSheetStyles } from '../../src/sheet/index.ts';
 
 type Rgb = readonly [number, number, number];
 
