@@ -35,6 +35,7 @@ export * from './engine/index.ts';
 export * from './engine/line/index.ts';
 export * from './engine/mix/index.ts';
 export * from './explain/index.ts';
+export * from './language/index.ts';
 export * from './plan/index.ts';
 export * from './remedies/index.ts';
 export type { PlanView, Selection } from './store/plan-view.ts';

@@ -4,7 +4,7 @@ import { LEAST_SHOWN_MM } from '../../src/engine/season/planting-state.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season } from '../../src/engine/season/season.ts';
 import type { StepId } from '../../src/explain/trace/step-kinds.ts';
-import { type CellPlace, traceCell } from '../../src/explain/trace/trace-cell.ts';
+import { type TracedCell, traceCell } from '../../src/explain/trace/trace-cell.ts';
 import type { TraceStep } from '../../src/explain/trace/trace-step.ts';
 import { type DescribedStep, describeStep } from '../../src/language/describe-step.ts';
 import { en, type Words } from '../../src/language/en.ts';
@@ -104,10 +104,10 @@ const season = runSeason(
     { observed: { days: new Map([[TUESDAY, { minTemperatureC: 10, maxTemperatureC: 25 }]]), weeks: new Map() } },
   ),
 );
-const BED: CellPlace = { zoneId: 'zone', plantingId: 'bed', week: 0 };
-const ZONE: CellPlace = { zoneId: 'zone', week: 0 };
+const BED: TracedCell = { zoneId: 'zone', plantingId: 'bed', week: 0 };
+const ZONE: TracedCell = { zoneId: 'zone', week: 0 };
 
-function described(id: StepId, reader: Reader, place: CellPlace = BED): DescribedStep {
+function described(id: StepId, reader: Reader, place: TracedCell = BED): DescribedStep {
   const found = traceCell(season, place).find((step) => step.id === id);
   if (found === undefined) throw new Error(`there is no step ${id}`);
   return describeStep(found, reader);

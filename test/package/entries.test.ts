@@ -30,13 +30,16 @@ beforeAll(async () => {
 afterAll(() => rmSync(place, { recursive: true, force: true }));
 
 describe('the package', () => {
-  it('has an entry for everything, each element, the engine, the plan, the exchange, the sheet and the page', () => {
+  it('has an entry for everything, each element, each floor that others use, and the page', () => {
     const modules = exportPaths(packed.files).map(({ name }) => name);
     for (const name of elements) {
       expect(modules).toContain(`${manifest.name}/elements/${name}`);
       expect(modules).toContain(`${manifest.name}/elements/${name}/define`);
     }
-    for (const entry of ['', '/engine', '/plan', '/exchange', '/sheet', '/page', '/jsx', '/custom-elements.json']) {
+    for (const entry of [
+      ...['', '/engine', '/plan', '/explain', '/remedies', '/language', '/exchange', '/sheet', '/page'],
+      ...['/jsx', '/custom-elements.json'],
+    ]) {
       expect(modules).toContain(manifest.name + entry);
     }
   });
@@ -92,15 +95,19 @@ describe('the package', () => {
     expect(status).toBe(0);
   }, 120_000);
 
-  it('computes a season from a plan file as README.md shows', () => {
+  it('computes a season from a plan file, and says how, as README.md shows', () => {
     copyFileSync(join(projectRoot, 'demo/plans/lantern-lane.runnel.json'), join(place, 'our-garden.runnel.json'));
     const readme = readFileSync(join(projectRoot, 'README.md'), 'utf8');
-    const example = [...readme.matchAll(/^```js\n(.*?)^```/gms)].map((match) => match[1] ?? '').at(-1) ?? '';
+    const [example = '', why = ''] = [...readme.matchAll(/^```js\n(.*?)^```/gms)]
+      .map((match) => match[1] ?? '')
+      .slice(-2);
     expect(example).toContain('runSeason(gardenOf(read.plan))');
     // Worked by hand in test/demo/lantern-lane.test.ts: the shrub bank's week of 12 July.
     const worked = "zoneWeek(season.zones.find(({ zone }) => zone.id === 'shrub-bank'), 14)";
     expect(run(example).said).toMatch(/^\d+ min, \d+\.\d gal\n$/);
     expect(run(example.replace('zoneWeek(season.zones[0], 2)', worked)).said).toBe('20 min, 16.8 gal\n');
+    expect(why).toContain('describeStep(step, reader)');
+    expect(run(example + why).said).toMatch(/\nMinutes per watering day: \d+\sminutes\n/);
   });
 
   it('imports as README.md shows', () => {

@@ -1,12 +1,12 @@
 import { html, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
-import { type CellPlace, traceCell } from '../../explain/trace/trace-cell.ts';
+import { type TracedCell, traceCell } from '../../explain/trace/trace-cell.ts';
 import { type DescribedInput, type DescribedStep, describeStep } from '../../language/describe-step.ts';
 import { traceWords } from '../../language/en/trace.ts';
 import type { Reader } from '../../language/reader.ts';
 
 /** The steps to a cell's number, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
-export function traceSteps(season: Season, cell: CellPlace, reader: Reader): TemplateResult {
+export function traceSteps(season: Season, cell: TracedCell, reader: Reader): TemplateResult {
   return html`<ol aria-label=${traceWords(reader.language).steps}>
     ${traceCell(season, cell).map((step) => stepItem(describeStep(step, reader), reader))}
   </ol>`;

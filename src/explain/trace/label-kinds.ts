@@ -4,12 +4,12 @@ import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import type { SoilTextureId } from '../../engine/soil/textures.data.ts';
 
-interface OfDay {
+export interface OfDay {
   readonly day: DayNumber;
 }
 
 /** 0 is January. */
-interface OfMonth {
+export interface OfMonth {
   readonly month: number;
 }
 
@@ -128,11 +128,11 @@ interface MinutesLabels {
 }
 
 /** `line`: its number among the planting's, from 1, where the week has more than one. */
-interface OfLine {
+export interface OfLine {
   readonly line?: number;
 }
 
-interface Named {
+export interface Named {
   readonly name: string;
 }
 

@@ -1,9 +1,13 @@
 /** Sources that are no publication, or say more of one, each with what its note names. */
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
 
-interface Cited {
+export interface Cited {
   /** The publication. */
   readonly cite: string;
+}
+
+export interface FreeText {
+  readonly text: string;
 }
 
 export interface SourceNotes {
@@ -25,11 +29,11 @@ export interface SourceNotes {
   readonly observed: unknown;
   readonly 'observed-week': unknown;
   /** `text`: what the plan says of its normals' source. */
-  readonly normals: { readonly text: string };
+  readonly normals: FreeText;
   /** What was estimated, and by which rule; Runnel's own where nothing is cited. */
   readonly estimate: Partial<Cited> & { readonly estimate: WeatherEstimate };
   /** `text`: what the table of plants says of the factor. */
-  readonly 'plant-factor': { readonly text: string };
+  readonly 'plant-factor': FreeText;
   readonly 'landscape-demand': Cited;
   readonly 'establishing-factor': unknown;
   readonly 'scs-simplified': Cited;

@@ -7,6 +7,7 @@ import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { ZoneRule } from '../../engine/garden.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import type { MinutesOrigin, State } from '../../engine/season/season.ts';
+import type { OfLine } from './label-kinds.ts';
 
 /** From the weather to the reference ET and the rain of the week's days. */
 export interface WeatherSteps {
@@ -41,7 +42,6 @@ export interface NeedSteps {
 
 /** From the need to the minutes that run, and the water that they bring. */
 export interface MinutesSteps {
-  /** `line`: its number among the planting's, where the week has more than one. */
   readonly 'line-flow': OfLine & { readonly variant: 'laid' | 'none' };
   readonly 'application-rate': OfLine;
   readonly 'net-rate': OfLine;
@@ -58,10 +58,6 @@ export interface MinutesSteps {
   readonly cycles: { readonly variant: 'computed' | 'given' };
   readonly minutes: { readonly variant: 'zone' | 'garden' };
   readonly flow: unknown;
-}
-
-interface OfLine {
-  readonly line?: number;
 }
 
 /** What became of the water, and how the week ends. */

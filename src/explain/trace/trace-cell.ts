@@ -11,7 +11,7 @@ import { traceZone } from './zone/trace-zone.ts';
  * A week of a planting; of a zone, where no planting is named; of the whole garden, where no zone is; of its weather, where
  * that is named.
  */
-export interface CellPlace {
+export interface TracedCell {
   readonly week: number;
   readonly zoneId?: string | undefined;
   readonly plantingId?: string | undefined;
@@ -24,7 +24,7 @@ export interface CellPlace {
  *
  * Throws a RangeError for a week, a zone or a planting that the season does not have.
  */
-export function traceCell(season: Season, { week, zoneId, plantingId, weather }: CellPlace): readonly TraceStep[] {
+export function traceCell(season: Season, { week, zoneId, plantingId, weather }: TracedCell): readonly TraceStep[] {
   const { weeks } = season.garden.span;
   if (!(Number.isInteger(week) && week >= 0 && week < weeks)) {
     throw new RangeError(`week ${week} is outside the season of ${weeks} weeks`);

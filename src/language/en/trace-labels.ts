@@ -1,6 +1,7 @@
 /** What the trace calls the values of its steps, with the symbols that their formulas use. */
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
+import type { Named, OfDay, OfLine, OfMonth } from '../../explain/trace/label-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { TraceLabels } from '../trace-words.ts';
@@ -20,22 +21,6 @@ const RAIN_FROM: Readonly<Record<(typeof RAIN_ORIGINS)[number], string>> = {
 };
 
 const DAYS = { one: 'day', other: 'days' };
-
-interface OfDay {
-  readonly day: number;
-}
-
-interface OfMonth {
-  readonly month: number;
-}
-
-interface OfLine {
-  readonly line?: number;
-}
-
-interface Named {
-  readonly name: string;
-}
 
 /** After the name of what a line brings, where a planting has more than one line in the week. */
 export const ofLine = (line: number | undefined): string => (line === undefined ? '' : `, line ${line}`);

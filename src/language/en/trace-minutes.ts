@@ -1,13 +1,10 @@
 /** What the trace says of the minutes that run, and of the water that they bring. */
+import type { OfLine } from '../../explain/trace/label-kinds.ts';
 import type { MinutesSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
 import { ofLine } from './trace-labels.ts';
-
-interface OfLine {
-  readonly line?: number;
-}
 
 const STEPS_FORMULA =
   'steps = needed / timer step, rounded up; cycles = steps / (whole steps in the longest cycle, at least 1), rounded up';

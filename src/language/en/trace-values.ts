@@ -1,16 +1,9 @@
 /** What the trace says beside numbers and in their place, and of its sources. */
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
+import type { Cited, FreeText } from '../../explain/trace/source-notes.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { TraceValueWords } from '../trace-words.ts';
-
-interface Cited {
-  readonly cite: string;
-}
-
-interface Text {
-  readonly text: string;
-}
 
 /** A note with the publication that it rests on after it. */
 const after =
@@ -78,10 +71,10 @@ export const traceValues = {
     'choice-state-names': 'the names are Runnel’s own',
     observed: 'Measured, from the log',
     'observed-week': 'Measured week, from the log',
-    normals: (_: Format, { text }: Text) => `Monthly normals: ${text}`,
+    normals: (_: Format, { text }: FreeText) => `Monthly normals: ${text}`,
     estimate: (_: Format, { estimate, cite }: Partial<Cited> & { readonly estimate: WeatherEstimate }) =>
       `${ESTIMATES[estimate]} (${cite ?? 'Runnel’s own choice'})`,
-    'plant-factor': (_: Format, { text }: Text) => `ks: ${text}`,
+    'plant-factor': (_: Format, { text }: FreeText) => `ks: ${text}`,
     'landscape-demand': after('landscape plants'),
     'establishing-factor': 'Factor and date set in the plan',
     'scs-simplified': after('Simplified monthly form, as FAO’s texts on methods print it'),

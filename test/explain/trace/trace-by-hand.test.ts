@@ -21,12 +21,12 @@ import type { GardenSite, ObservedDay } from '../../../src/engine/garden.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { Quantity } from '../../../src/engine/units.ts';
 import type { StepId } from '../../../src/explain/trace/step-kinds.ts';
-import { type CellPlace, traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import { type TracedCell, traceCell } from '../../../src/explain/trace/trace-cell.ts';
 import type { TraceStep } from '../../../src/explain/trace/trace-step.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 const season = runSeason(plainGarden());
-const stepsOf = (place: CellPlace) => new Map(traceCell(season, place).map((step) => [step.id, step]));
+const stepsOf = (place: TracedCell) => new Map(traceCell(season, place).map((step) => [step.id, step]));
 
 describe('the trace of a planting', () => {
   const steps = stepsOf({ zoneId: 'zone', plantingId: 'bed', week: 0 });

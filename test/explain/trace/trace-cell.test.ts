@@ -6,7 +6,7 @@ import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { Season } from '../../../src/engine/season/season.ts';
 import { zoneFigure, zoneState } from '../../../src/engine/season/zone-week.ts';
 import type { StepId } from '../../../src/explain/trace/step-kinds.ts';
-import { type CellPlace, traceCell } from '../../../src/explain/trace/trace-cell.ts';
+import { type TracedCell, traceCell } from '../../../src/explain/trace/trace-cell.ts';
 import type { TraceStep } from '../../../src/explain/trace/trace-step.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
@@ -27,7 +27,7 @@ type Level = keyof typeof FORMULAS;
 
 interface Traced {
   readonly season: Season;
-  readonly place: CellPlace;
+  readonly place: TracedCell;
   readonly level: Level;
   readonly steps: readonly TraceStep[];
 }
@@ -47,7 +47,7 @@ function tracesOf(season: Season, everyWeek: number): readonly Traced[] {
   ]);
 }
 
-function traced(season: Season, level: Level, place: CellPlace): Traced {
+function traced(season: Season, level: Level, place: TracedCell): Traced {
   return { season, level, place, steps: traceCell(season, place) };
 }
 
