@@ -2,9 +2,8 @@
 import { dayNumber } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
 import { isOfKind, type Notice } from '../explain/notices/notice.ts';
-import type { Edit } from '../plan/edits/edit.ts';
 import { weekdayMask } from '../plan/to-garden/weekday-masks.ts';
-import type { Remedy } from '../remedies/notices/remedy.ts';
+import type { Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
 import { remediesWords } from './en/remedies.ts';
 import { formatFor } from './format/format.ts';
 import type { Reader } from './reader.ts';
@@ -15,47 +14,42 @@ const MOST_NAMED = 3;
 const A_MONDAY = dayNumber('2001-01-01');
 
 /** What is changed, as an order to the gardener, without a full stop. */
-export function describeRemedy(remedy: Remedy, notice: Notice, reader: Reader): string {
-  const { kind, figures, zoneIds = [], edit, seasonWith } = remedy;
+export function describeRemedy(remedy: Remedy, reader: Reader): string {
   const format = formatFor(reader);
   const { change } = remediesWords(reader.language);
-  const at = (figure: string) => figures[figure] ?? Number.NaN;
-  const { zone, planting } = namesIn(seasonWith);
-  const noticed = planting(notice.plantingId ?? '');
-  switch (kind) {
+  const { zone, planting } = namesIn(remedy.seasonWith);
+  switch (remedy.kind) {
     case 'close-loop':
     case 'uphill':
-      return change[kind](noticed);
+      return change[remedy.kind](planting(remedy.plantingId));
     case 'feed-middle':
-      return change[kind](format, noticed, at('runs'), at('runLengthM'));
+      return change['feed-middle'](format, planting(remedy.plantingId), remedy.runs, remedy.runLengthM);
     case 'cut-in-two':
-      return change[kind](planting(cutIn(edit) ?? notice.plantingId ?? ''), zone(zoneIds[1] ?? ''));
+      return change['cut-in-two'](planting(remedy.plantingId), zone(remedy.newZoneId));
     case 'wider-spacing':
     case 'closer-spacing':
-      return change.spacing(format, noticed, at('spacingM'));
-    case 'split-zone':
-      return change[kind](format, zone(zoneIds[0] ?? ''), zone(zoneIds[1] ?? ''), movedIn(edit).map(planting));
+      return change.spacing(format, planting(remedy.plantingId), remedy.spacingM);
+    case 'split-zone': {
+      const { zoneId, newZoneId, plantingIds } = remedy;
+      return change['split-zone'](format, zone(zoneId), zone(newZoneId), plantingIds.map(planting));
+    }
     case 'other-days':
     case 'more-days':
-      return change[kind](wateringDays(editsIn(edit), zone, reader));
+      return change[remedy.kind](wateringDaysText(remedy.wateringDays, zone, reader));
     case 'fewer-minutes': {
-      const zones = zonesSetIn(edit);
-      const named = zones.length > MOST_NAMED ? change.zones(format, zones.length) : format.list(zones.map(zone));
-      return change[kind](format, named, at('minutesLess'), at('weeks'));
+      const { zoneIds, minutesLess, weeks } = remedy;
+      const isMany = zoneIds.length > MOST_NAMED;
+      const zones = isMany ? change.zones(format, zoneIds.length) : format.list(zoneIds.map(zone));
+      return change['fewer-minutes'](format, zones, minutesLess, weeks);
     }
     case 'larger-tank':
-      return change[kind](
-        format,
-        at('capacityLitres'),
-        isOfKind(notice, 'tank-dry') ? notice.figures.capacityLitres : Number.NaN,
-      );
+      return change['larger-tank'](format, remedy.capacityLitres, remedy.capacityLitresBefore);
   }
 }
 
 /** What it comes to, sentence by sentence: what is left of the trouble, water, minutes, pressure, and what goes short. */
 export function describeRemedyEffects(remedy: Remedy, notice: Notice, reader: Reader): readonly string[] {
-  const { remaining, figures, unmetLitresMore } = remedy;
-  const { leastPressureKpa } = figures;
+  const { remaining, unmetLitresMore, leastPressureKpa } = remedy;
   const format = formatFor(reader);
   const words = remediesWords(reader.language);
   const volume = (litres: number) => format.quantity(Math.abs(litres), 'volume');
@@ -94,30 +88,12 @@ function namesIn({ zones, garden }: Season) {
 }
 
 /** `Beds and Pots on Mon and Thu; Hedge on Tue`: zones with the same days are named together. */
-function wateringDays(edits: readonly Edit[], zone: (id: string) => string, reader: Reader): string {
+function wateringDaysText(days: readonly ZoneWateringDays[], zone: (id: string) => string, reader: Reader): string {
   const zones = new Map<number, string[]>();
-  for (const edit of edits) {
-    if (edit.type !== 'change-zone' || !Array.isArray(edit.change.wateringDays)) continue;
-    const days = weekdayMask(edit.change.wateringDays);
-    zones.set(days, [...(zones.get(days) ?? []), zone(edit.zone)]);
+  for (const { zoneId, weekdays } of days) {
+    const mask = weekdayMask(weekdays);
+    zones.set(mask, [...(zones.get(mask) ?? []), zone(zoneId)]);
   }
   const { onDays } = remediesWords(reader.language).change;
-  return [...zones].map(([days, names]) => onDays(formatFor(reader), names, A_MONDAY, days)).join('; ');
-}
-
-function editsIn(edit: Edit): readonly Edit[] {
-  return edit.type === 'together' ? edit.edits.flatMap(editsIn) : [edit];
-}
-
-/** The planting that gives half of itself away. */
-function cutIn(edit: Edit): string | undefined {
-  return editsIn(edit).flatMap((each) => (each.type === 'change-planting' ? [each.planting] : []))[0];
-}
-
-function movedIn(edit: Edit): readonly string[] {
-  return editsIn(edit).flatMap((each) => (each.type === 'move-planting' ? [each.planting] : []));
-}
-
-function zonesSetIn(edit: Edit): readonly string[] {
-  return [...new Set(editsIn(edit).flatMap((each) => (each.type === 'set-minutes' ? [each.zone] : [])))];
+  return [...zones].map(([mask, names]) => onDays(formatFor(reader), names, A_MONDAY, mask)).join('; ');
 }

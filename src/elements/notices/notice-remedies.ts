@@ -11,7 +11,7 @@ import type { Reader } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { searchRemedies } from '../../remedies/notices/remedies-of.ts';
-import type { Noticed, Remedy } from '../../remedies/notices/remedy.ts';
+import type { NoticeInPlan, Remedy } from '../../remedies/notices/remedy.ts';
 import { cautionItems } from '../shared/cautions-template.ts';
 import { inSlices } from '../shared/in-slices.ts';
 
@@ -30,7 +30,7 @@ export interface RemediesShown {
 /** Works out the remedies of the notices that somebody looks at, in slices, and keeps them until the plan changes. */
 export class NoticeRemedies implements ReactiveController {
   readonly #host: ReactiveControllerHost;
-  readonly #searching = new Map<Notice, Noticed>();
+  readonly #searching = new Map<Notice, NoticeInPlan>();
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
@@ -38,7 +38,7 @@ export class NoticeRemedies implements ReactiveController {
   }
 
   /** Goes on with these, begins what is new among them, and gives up the others. */
-  search(wanted: readonly Noticed[]): void {
+  search(wanted: readonly NoticeInPlan[]): void {
     const before = new Map(this.#searching);
     this.#searching.clear();
     for (const of of wanted) {
@@ -50,7 +50,7 @@ export class NoticeRemedies implements ReactiveController {
     }
   }
 
-  render(of: Noticed, { reader, apply }: RemediesShown): TemplateResult {
+  render(of: NoticeInPlan, { reader, apply }: RemediesShown): TemplateResult {
     const remedies = this.#found(of);
     const words = remediesWords(reader.language);
     if (remedies === undefined) return html`<p class="quiet" role="status">${words.searching}</p>`;
@@ -69,12 +69,12 @@ export class NoticeRemedies implements ReactiveController {
   }
 
   /** Undefined while they are being worked out. */
-  #found({ plan, notice }: Noticed): readonly Remedy[] | undefined {
+  #found({ plan, notice }: NoticeInPlan): readonly Remedy[] | undefined {
     const known = cache.get(notice);
     return known?.plan === plan ? known.remedies : undefined;
   }
 
-  #begin(of: Noticed): void {
+  #begin(of: NoticeInPlan): void {
     inSlices({
       steps: searchRemedies(of),
       isWanted: () => this.#searching.get(of.notice) === of,
@@ -87,9 +87,9 @@ export class NoticeRemedies implements ReactiveController {
   }
 }
 
-function remedyItem(remedy: Remedy, { notice, plan }: Noticed, { reader, apply }: RemediesShown): TemplateResult {
+function remedyItem(remedy: Remedy, { notice, plan }: NoticeInPlan, { reader, apply }: RemediesShown): TemplateResult {
   const words = remediesWords(reader.language);
-  const what = describeRemedy(remedy, notice, reader);
+  const what = describeRemedy(remedy, reader);
   return html`<li data-kind=${remedy.kind}>
     <p><strong>${what}</strong></p>
     <p>${describeRemedyEffects(remedy, notice, reader).join(' ')}</p>

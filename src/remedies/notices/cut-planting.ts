@@ -4,12 +4,12 @@ import { newPlantingId } from '../../plan/ids.ts';
 import type { Plan, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { cutOff } from '../mix/families/cut.ts';
 import { halvedPlanting } from './halved-planting.ts';
-import type { Candidate } from './remedy.ts';
+import type { RemedyCandidate } from './remedy.ts';
 
 const LONGEST_STEM = 60;
 
 /** Undefined where it cannot be halved. The new zone is like the old one, as a zone that is cut off is. */
-export function cutPlanting(plan: Plan, zone: PlanZone, planting: PlanPlanting): Candidate | undefined {
+export function cutPlanting(plan: Plan, zone: PlanZone, planting: PlanPlanting): RemedyCandidate | undefined {
   const halves = halvedPlanting(planting);
   const emptyZone = cutOff(plan, zone, []);
   const [added] = emptyZone.edits;
@@ -23,8 +23,8 @@ export function cutPlanting(plan: Plan, zone: PlanZone, planting: PlanPlanting):
   ];
   return {
     kind: 'cut-in-two',
-    figures: {},
-    zoneIds: [zone.id, added.zone.id],
+    plantingId: planting.id,
+    newZoneId: added.zone.id,
     edit: { type: 'together', action: 'cut-planting', edits },
   };
 }

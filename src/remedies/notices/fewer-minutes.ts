@@ -5,8 +5,8 @@ import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../plan/season-weeks.ts';
-import { minutesOf } from './minutes-of.ts';
-import type { Candidate } from './remedy.ts';
+import type { RemedyCandidate } from './remedy.ts';
+import { seasonMinutes } from './season-minutes.ts';
 
 const RUN = MINUTES_ORIGINS.indexOf('run');
 
@@ -24,7 +24,7 @@ export function* fewerMinutes(
   plan: Plan,
   season: Season,
   sharesOf: SharesToKeep,
-): Generator<Candidate | undefined, void> {
+): Generator<RemedyCandidate | undefined, void> {
   const set = new Map<string, Extract<Edit, { type: 'set-minutes' }>>();
   let now = season;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
@@ -38,9 +38,14 @@ export function* fewerMinutes(
     yield undefined;
   }
   if (set.size === 0) return;
-  const weeks = new Set([...set.values()].map(({ week }) => week)).size;
-  const figures = { minutesLess: minutesOf(season) - minutesOf(now), weeks };
-  yield { kind: 'fewer-minutes', figures, edit: togetherOf([...set.values()]) };
+  const cuts = [...set.values()];
+  yield {
+    kind: 'fewer-minutes',
+    zoneIds: [...new Set(cuts.map(({ zone }) => zone))],
+    weeks: new Set(cuts.map(({ week }) => week)).size,
+    minutesLess: seasonMinutes(season) - seasonMinutes(now),
+    edit: togetherOf(cuts),
+  };
 }
 
 function togetherOf(edits: readonly Edit[]): Edit {

@@ -9,10 +9,10 @@ import { lineTooLongCandidates } from './kinds/line-too-long.ts';
 import { tankDryCandidates } from './kinds/tank-dry.ts';
 import { windowTooShortCandidates } from './kinds/window-too-short.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
-import type { Candidates, Noticed } from './remedy.ts';
+import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
-  readonly candidates: (of: Noticed<Kind>) => Candidates;
+  readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
   /** In a measure of the kind; above 0, and grows with the trouble. */
   readonly trouble: (figures: NoticeFigures[Kind]) => number;
 }

@@ -1,22 +1,23 @@
 /** The line of the plan that a notice is about. */
 import { dayNumber } from '../../engine/calendar.ts';
 import type { ZoneLine } from '../../engine/line/zone-lines.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import type { Candidate, Noticed, RemedyKind } from './remedy.ts';
+import type { NoticeInPlan } from './remedy.ts';
 
 export interface NoticedLine {
   readonly zone: PlanZone;
   readonly planting: PlanPlanting;
   readonly line: PlanLine;
-  /** Place in the planting's lines of the plan. */
+  /** In the planting's lines of the plan. */
   readonly index: number;
   readonly garden: Pick<ZoneLine, 'planting' | 'line'>;
   /** Of the zone. */
-  readonly soil: Noticed['season']['garden']['zones'][number]['soil'];
+  readonly soil: NoticeInPlan['season']['garden']['zones'][number]['soil'];
 }
 
 /** Undefined where the notice is about none. */
-export function noticedLine({ plan, season, notice }: Noticed): NoticedLine | undefined {
+export function noticedLine({ plan, season, notice }: NoticeInPlan): NoticedLine | undefined {
   const zone = plan.zones.find(({ id }) => id === notice.zoneId);
   const planting = zone?.plantings.find(({ id }) => id === notice.plantingId);
   const inGarden = season.garden.zones.find(({ id }) => id === notice.zoneId);
@@ -33,11 +34,6 @@ export function noticedLine({ plan, season, notice }: Noticed): NoticedLine | un
 }
 
 /** Another line in its place. */
-export function replacingLine(
-  { zone, planting, index }: NoticedLine,
-  kind: RemedyKind,
-  line: PlanLine,
-  figures: Candidate['figures'] = {},
-): Candidate {
-  return { kind, figures, edit: { type: 'replace-line', zone: zone.id, planting: planting.id, index, line } };
+export function replacingLine({ zone, planting, index }: NoticedLine, line: PlanLine): Edit {
+  return { type: 'replace-line', zone: zone.id, planting: planting.id, index, line };
 }

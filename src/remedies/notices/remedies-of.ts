@@ -4,9 +4,9 @@ import type { Notice } from '../../explain/notices/notice.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { NOTICE_REMEDIES, type NoticeRemediesRow } from './notice-remedies.ts';
 import { hasRemedies, type RemediedKind } from './remedied-kinds.ts';
-import type { Candidates, Noticed, Remedy, RemedyKind } from './remedy.ts';
+import type { NoticeInPlan, Remedy, RemedyCandidates, RemedyKind, TriedRemedy } from './remedy.ts';
 import { sideEffects } from './side-effects.ts';
-import { type TriedRemedy, tryCandidate } from './try-candidate.ts';
+import { tryCandidate } from './try-candidate.ts';
 
 /**
  * What mends a notice or makes it less, each worked out by computing the season with it. Those that make nothing dry out
@@ -24,7 +24,7 @@ export function remediesOf(plan: Plan, season: Season, notice: Notice): readonly
  * The same in steps of one season each, so that a page can pause between any two. Yields the number of steps done; to
  * give the search up, stop asking.
  */
-export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[]> {
+export function* searchRemedies(of: NoticeInPlan): Generator<number, readonly Remedy[]> {
   const { notice } = of;
   if (!hasRemedies(notice)) return [];
   const remedied = { ...of, notice };
@@ -51,7 +51,7 @@ export function* searchRemedies(of: Noticed): Generator<number, readonly Remedy[
   );
 }
 
-function candidatesOf<Kind extends RemediedKind>(of: Noticed<Kind>): Candidates {
+function candidatesOf<Kind extends RemediedKind>(of: NoticeInPlan<Kind>): RemedyCandidates {
   const row: NoticeRemediesRow<Kind> = NOTICE_REMEDIES[of.notice.kind];
   return row.candidates(of);
 }

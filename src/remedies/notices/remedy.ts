@@ -4,45 +4,56 @@ import type { Season } from '../../engine/season/season.ts';
 import type { CautionId } from '../../explain/notices/cautions.ts';
 import type { Notice, NoticeKind } from '../../explain/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Plan, Weekday } from '../../plan/schema/plan-schema.ts';
 
-/**
- * close-loop: the line's end is joined to its feed. feed-middle: each run is fed in its middle, and so is two of half the
- * length. cut-in-two: half of the planting with half of each run gets a zone of its own. wider-spacing, closer-spacing:
- * other dripline. split-zone: some of the zone's plantings get a zone of their own. other-days: zones water on weekdays of
- * their own. more-days: a zone waters on more of them. fewer-minutes: less water in the weeks concerned. larger-tank.
- * uphill: the line is moved to the uphill side.
- */
-export type RemedyKind =
-  | 'close-loop'
-  | 'feed-middle'
-  | 'cut-in-two'
-  | 'wider-spacing'
-  | 'closer-spacing'
-  | 'split-zone'
-  | 'other-days'
-  | 'more-days'
-  | 'fewer-minutes'
-  | 'larger-tank'
-  | 'uphill';
+/** One change of the plan: ids, and figures in SI by names that carry their unit. */
+export type RemedyChange =
+  /** The line's end is joined to its feed. */
+  | { readonly kind: 'close-loop'; readonly plantingId: string }
+  /** Each run is fed in its middle, and so is two of half the length. */
+  | { readonly kind: 'feed-middle'; readonly plantingId: string; readonly runs: number; readonly runLengthM: number }
+  /** Half of the planting with half of each run gets a zone of its own. */
+  | { readonly kind: 'cut-in-two'; readonly plantingId: string; readonly newZoneId: string }
+  /** Other dripline. */
+  | { readonly kind: 'wider-spacing' | 'closer-spacing'; readonly plantingId: string; readonly spacingM: number }
+  /** Some of the zone's plantings get a zone of their own. */
+  | {
+      readonly kind: 'split-zone';
+      readonly zoneId: string;
+      readonly newZoneId: string;
+      readonly plantingIds: readonly string[];
+    }
+  /** Zones water on other weekdays, or a zone waters on more of them. */
+  | { readonly kind: 'other-days' | 'more-days'; readonly wateringDays: readonly ZoneWateringDays[] }
+  /** Less water in some weeks: their number, and the minutes of all zones over the season that fall away. */
+  | {
+      readonly kind: 'fewer-minutes';
+      readonly zoneIds: readonly string[];
+      readonly weeks: number;
+      readonly minutesLess: number;
+    }
+  | { readonly kind: 'larger-tank'; readonly capacityLitres: number; readonly capacityLitresBefore: number }
+  /** The line is moved to the uphill side. */
+  | { readonly kind: 'uphill'; readonly plantingId: string };
 
-/** A change that may help; whether it does is found out by making it. */
-export interface Candidate {
-  readonly kind: RemedyKind;
-  /**
-   * Of the change itself, in SI, by names that carry their unit; of a line whose pressure is the trouble also
-   * `leastPressureKpa`, at its weakest emitter after the change.
-   */
-  readonly figures: Readonly<Record<string, number>>;
-  /** Zones whose weekdays or minutes change, where there may be several. */
-  readonly zoneIds?: readonly string[];
-  readonly edit: Edit;
+export type RemedyKind = RemedyChange['kind'];
+
+export interface ZoneWateringDays {
+  readonly zoneId: string;
+  /** Monday first. */
+  readonly weekdays: readonly Weekday[];
 }
 
-/** One after another; undefined stands for a step of looking for the next one. */
-export type Candidates = Iterable<Candidate | undefined>;
+/** A change that may help; whether it does is found out by making it. */
+export type RemedyCandidate<Kind extends RemedyKind = RemedyKind> = Extract<RemedyChange, { readonly kind: Kind }> & {
+  readonly edit: Edit;
+};
 
-export interface Remedy extends Candidate {
+/** One after another; undefined stands for a step of looking for the next one. */
+export type RemedyCandidates = Iterable<RemedyCandidate | undefined>;
+
+/** What comes of a change. */
+export interface RemedyOutcome {
   /** No other of the same notice has it. */
   readonly id: string;
   /** How much of the trouble is left, as a share of what there was; 0 where the notice is gone. Below 1. */
@@ -52,16 +63,24 @@ export interface Remedy extends Candidate {
   readonly unmetLitresMore: number;
   /** Minutes more of all zones over the season, one after another. */
   readonly minutesMore: number;
-  /** Notices of another kind that the season has with it and not without: warnings and dangers. */
-  readonly sideEffects: readonly Notice[];
-  /** That season: it has the names that those notices speak of. */
+  /** At the line's weakest emitter, where its pressure is the trouble. */
+  readonly leastPressureKpa?: number;
+  /** The season with it: it has the names that the side effects speak of. */
   readonly seasonWith: Season;
   /** What its work calls for, most pressing first. */
   readonly cautions: readonly CautionId[];
 }
 
-/** A notice of the plan's own season. */
-export interface Noticed<Kind extends NoticeKind = NoticeKind> {
+/** A remedy before its side effects are looked for. */
+export type TriedRemedy = RemedyCandidate & RemedyOutcome;
+
+export type Remedy = TriedRemedy & {
+  /** Notices of another kind that the season has with it and not without: warnings and dangers. */
+  readonly sideEffects: readonly Notice[];
+};
+
+/** A notice, the season that it is of, and that season's plan. */
+export interface NoticeInPlan<Kind extends NoticeKind = NoticeKind> {
   readonly plan: Plan;
   readonly season: Season;
   readonly notice: Notice<Kind>;

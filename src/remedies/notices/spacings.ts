@@ -4,15 +4,15 @@ import { WIDEST_EMITTER_SPACING_M } from '../../engine/line/emitter-spacing.data
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { isSameSize, labelled } from '../mix/in-plan-units.ts';
 import { type NoticedLine, replacingLine } from './noticed-line.ts';
-import type { Candidate, RemedyKind } from './remedy.ts';
+import type { RemedyCandidate } from './remedy.ts';
 
 /** The same dripline with each spacing that is sold, is wanted, and joins in the soil of the zone. */
 export function otherSpacings(
   plan: Plan,
   of: NoticedLine,
-  kind: RemedyKind,
+  kind: 'wider-spacing' | 'closer-spacing',
   isWanted: (spacingM: number, laidM: number) => boolean,
-): readonly Candidate[] {
+): readonly RemedyCandidate[] {
   const { line, garden, soil } = of;
   const laidM = garden.line.spacingM;
   if (line.kind !== 'dripline' || laidM === undefined) return [];
@@ -21,7 +21,7 @@ export function otherSpacings(
     .filter((spacingM) => spacingM <= widestM * (1 + 1e-9) && !isSameSize(spacingM, laidM) && isWanted(spacingM, laidM))
     .map((spacingM) => {
       const spacing = labelled(spacingM, 'spacing', plan.units);
-      return replacingLine(of, kind, { ...line, spacing }, { spacingM });
+      return { kind, plantingId: of.planting.id, spacingM, edit: replacingLine(of, { ...line, spacing }) };
     });
 }
 

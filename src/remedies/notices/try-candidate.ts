@@ -3,15 +3,12 @@ import type { Notice } from '../../explain/notices/notice.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import { mixFigures } from '../mix/mix-figures.ts';
-import { minutesOf } from './minutes-of.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
-import type { Candidate, Noticed, Remedy } from './remedy.ts';
+import type { NoticeInPlan, RemedyCandidate, TriedRemedy } from './remedy.ts';
 import { REMEDY_CAUTIONS } from './remedy-cautions.ts';
+import { seasonMinutes } from './season-minutes.ts';
 import { remainingTrouble } from './trouble.ts';
 import { weakestEmitterKpa } from './weakest-emitter.ts';
-
-/** A remedy before its side effects are looked for. */
-export type TriedRemedy = Omit<Remedy, 'sideEffects'>;
 
 /**
  * A candidate with what comes of it, found out by making the change and computing the season; undefined where the plan
@@ -19,8 +16,8 @@ export type TriedRemedy = Omit<Remedy, 'sideEffects'>;
  * candidate among those of the notice.
  */
 export function tryCandidate(
-  { plan, season, notice }: Noticed<RemediedKind>,
-  candidate: Candidate,
+  { plan, season, notice }: NoticeInPlan<RemediedKind>,
+  candidate: RemedyCandidate,
   index: number,
 ): TriedRemedy | undefined {
   const result = tryEdit(plan, candidate.edit);
@@ -31,12 +28,12 @@ export function tryCandidate(
   const [before, after] = [gardenFigures(season), gardenFigures(seasonWith)];
   return {
     ...candidate,
-    figures: { ...candidate.figures, ...pressureAfter(seasonWith, notice) },
+    ...pressureAfter(seasonWith, notice),
     id: `${candidate.kind}-${index}`,
     remaining,
     litresMore: after.litres - before.litres,
     unmetLitresMore: after.unmetLitres - before.unmetLitres,
-    minutesMore: minutesOf(seasonWith) - minutesOf(season),
+    minutesMore: seasonMinutes(seasonWith) - seasonMinutes(season),
     seasonWith,
     cautions: REMEDY_CAUTIONS[candidate.kind],
   };
@@ -49,7 +46,7 @@ function gardenFigures(season: Season) {
   );
 }
 
-function pressureAfter(season: Season, notice: Notice): Candidate['figures'] {
+function pressureAfter(season: Season, notice: Notice): Pick<TriedRemedy, 'leastPressureKpa'> {
   const leastPressureKpa = notice.kind === 'line-too-long' ? weakestEmitterKpa(season, notice) : undefined;
   return leastPressureKpa === undefined ? {} : { leastPressureKpa };
 }

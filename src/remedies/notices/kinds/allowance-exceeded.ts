@@ -2,10 +2,14 @@
 import type { Season } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
-import type { Candidates, Noticed } from '../remedy.ts';
+import type { NoticeInPlan, RemedyCandidates } from '../remedy.ts';
 
-export function allowanceExceededCandidates({ plan, season, notice }: Noticed): Candidates {
-  const isOfWeek = 'weekAllowanceLitres' in notice.figures;
+export function allowanceExceededCandidates({
+  plan,
+  season,
+  notice,
+}: NoticeInPlan<'allowance-exceeded'>): RemedyCandidates {
+  const isOfWeek = notice.figures.weekAllowanceLitres !== undefined;
   return fewerMinutes(plan, season, isOfWeek ? sharesOfWeeks : sharesOfSeason);
 }
 

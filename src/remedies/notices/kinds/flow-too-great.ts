@@ -1,32 +1,31 @@
 /** A zone that asks for more than its source gives is split: its plantings in two by flow, or its only one cut in two. */
 import type { ZoneSeason } from '../../../engine/season/season.ts';
-import type { PlanZone } from '../../../plan/schema/plan-schema.ts';
+import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
 import { cutOff } from '../../mix/families/cut.ts';
 import { cutPlanting } from '../cut-planting.ts';
-import type { Candidate, Noticed } from '../remedy.ts';
+import type { NoticeInPlan, RemedyCandidate } from '../remedy.ts';
 
-export function flowTooGreatCandidates({ plan, season, notice }: Noticed): readonly Candidate[] {
+export function flowTooGreatCandidates({ plan, season, notice }: NoticeInPlan): readonly RemedyCandidate[] {
   const zone = plan.zones.find(({ id }) => id === notice.zoneId);
   const found = season.zones.find((each) => each.zone.id === notice.zoneId);
   if (zone === undefined || found === undefined) return [];
   const flows = flowsOf(found);
   const greatest = flows[0];
   const split = moving(zone, flows);
-  const whole = split.length === 0 ? [] : [splitZone(plan, zone, split)];
+  const whole = split.length === 0 ? [] : splitZone(plan, zone, split);
   const planting = zone.plantings.find(({ id }) => id === greatest?.id);
   const cut = planting && cutPlanting(plan, zone, planting);
   return cut === undefined ? whole : [...whole, cut];
 }
 
-function splitZone(plan: Noticed['plan'], zone: PlanZone, ids: readonly string[]): Candidate {
-  const { edits, changes } = cutOff(plan, zone, ids);
-  const newIds = changes.flatMap((change) => (change.kind === 'cut' ? [change.newZoneId] : []));
-  return {
-    kind: 'split-zone',
-    figures: { plantings: ids.length },
-    zoneIds: [zone.id, ...newIds],
-    edit: { type: 'together', action: 'split-zone', edits },
-  };
+function splitZone(plan: Plan, zone: PlanZone, plantingIds: readonly string[]): readonly RemedyCandidate[] {
+  const { edits, changes } = cutOff(plan, zone, plantingIds);
+  return changes.flatMap((change): readonly RemedyCandidate[] => {
+    if (change.kind !== 'cut') return [];
+    const { newZoneId } = change;
+    const edit = { type: 'together', action: 'split-zone', edits } as const;
+    return [{ kind: 'split-zone', zoneId: zone.id, newZoneId, plantingIds, edit }];
+  });
 }
 
 interface PlantingFlow {

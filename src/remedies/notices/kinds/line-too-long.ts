@@ -2,10 +2,10 @@
 import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
 import { cutPlanting } from '../cut-planting.ts';
 import { type NoticedLine, noticedLine, replacingLine } from '../noticed-line.ts';
-import type { Candidate, Noticed } from '../remedy.ts';
+import type { NoticeInPlan, RemedyCandidate } from '../remedy.ts';
 import { otherSpacings } from '../spacings.ts';
 
-export function lineTooLongCandidates(of: Noticed): readonly Candidate[] {
+export function lineTooLongCandidates(of: NoticeInPlan): readonly RemedyCandidate[] {
   const found = noticedLine(of);
   if (found === undefined || found.line.kind === 'solid') return [];
   return [
@@ -18,17 +18,18 @@ export function lineTooLongCandidates(of: Noticed): readonly Candidate[] {
 
 type EmittingLine = Exclude<PlanLine, { kind: 'solid' }>;
 
-function closeLoop(of: NoticedLine, line: EmittingLine): readonly Candidate[] {
+function closeLoop(of: NoticedLine, line: EmittingLine): readonly RemedyCandidate[] {
   if (line.topology === 'loop') return [];
-  return [replacingLine(of, 'close-loop', { ...line, topology: 'loop' })];
+  const edit = replacingLine(of, { ...line, topology: 'loop' });
+  return [{ kind: 'close-loop', plantingId: of.planting.id, edit }];
 }
 
 /** Two runs of half the length where there was one. Loops round plants are short already. */
-function feedMiddle(of: NoticedLine, line: EmittingLine): readonly Candidate[] {
+function feedMiddle(of: NoticedLine, line: EmittingLine): readonly RemedyCandidate[] {
   if (line.kind !== 'dripline' || line.layout.kind === 'loops') return [];
   const { layout } = line;
-  const rows = 2 * (layout.kind === 'rows' ? layout.rows : 1);
-  const runLengthM = (of.garden.line.lengthM ?? 0) / rows;
-  const halved: PlanLine = { ...line, layout: { kind: 'rows', rows, length: layout.length / 2 } };
-  return [replacingLine(of, 'feed-middle', halved, { runs: rows, runLengthM })];
+  const runs = 2 * (layout.kind === 'rows' ? layout.rows : 1);
+  const runLengthM = (of.garden.line.lengthM ?? 0) / runs;
+  const halved: PlanLine = { ...line, layout: { kind: 'rows', rows: runs, length: layout.length / 2 } };
+  return [{ kind: 'feed-middle', plantingId: of.planting.id, runs, runLengthM, edit: replacingLine(of, halved) }];
 }

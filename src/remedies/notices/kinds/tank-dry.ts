@@ -2,12 +2,12 @@
 import { seasonSupply, type TankOutlook } from '../../../engine/supply/season-supply.ts';
 import { tankSeason } from '../../../engine/supply/tank.ts';
 import { fromSi, toSi } from '../../../engine/units.ts';
-import type { Candidate, Noticed } from '../remedy.ts';
+import type { NoticeInPlan, RemedyCandidate } from '../remedy.ts';
 
 /** A size is given to so many digits: nobody orders a tank to the drop. */
 const DIGITS = 3;
 
-export function tankDryCandidates({ plan, season }: Noticed): readonly Candidate[] {
+export function tankDryCandidates({ plan, season }: NoticeInPlan): readonly RemedyCandidate[] {
   const { tank: outlook, drawL } = seasonSupply(season);
   const tank = plan.supply?.tank;
   if (outlook === undefined || tank === undefined) return [];
@@ -18,7 +18,8 @@ export function tankDryCandidates({ plan, season }: Noticed): readonly Candidate
   return [
     {
       kind: 'larger-tank',
-      figures: { capacityLitres: toSi(capacity, 'volume', plan.units) },
+      capacityLitres: toSi(capacity, 'volume', plan.units),
+      capacityLitresBefore: outlook.capacityL,
       edit: { type: 'change-supply', change: { tank: { ...tank, capacity } } },
     },
   ];

@@ -2,12 +2,11 @@
 import { weekdayOf } from '../../../engine/calendar.ts';
 import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
-import type { Edit } from '../../../plan/edits/edit.ts';
 import type { Weekday } from '../../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../../plan/schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
-import type { Candidate, Candidates, Noticed } from '../remedy.ts';
-import { allowedWeekdays, weekdaysOfMask } from '../weekdays.ts';
+import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
+import { allowedWeekdays, wateringDaysEdit, weekdaysOfMask } from '../weekdays.ts';
 
 /** A day that fills its window but for rounding fits. */
 const ROUNDING = 1e-9;
@@ -15,7 +14,7 @@ const ROUNDING = 1e-9;
 /** So many of the zones that take most of the longest day are looked at. */
 const MOST_ZONES = 3;
 
-export function* windowTooShortCandidates({ plan, season, notice }: Noticed): Candidates {
+export function* windowTooShortCandidates({ plan, season, notice }: NoticeInPlan): RemedyCandidates {
   const weeks = notice.weeks ?? [];
   const zones = longestZones(season, weeks);
   yield* zones.flatMap((zone) => moreDays(season, zone));
@@ -26,16 +25,16 @@ export function* windowTooShortCandidates({ plan, season, notice }: Noticed): Ca
 /** The zones that run longest on the days that are too long, longest first. */
 function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSeason[] {
   const { times, flows } = seasonSupply(season);
-  const minutes = season.zones.map(({ figures, weeks: count }, place) =>
+  const minutes = season.zones.map(({ figures, weeks: count }, index) =>
     weeks.reduce((sum, week) => {
       const days = [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset);
       const tooLong = days.filter((day) => (times.minutesNeeded[day] as number) > (times.windowMinutes[day] as number));
-      const running = tooLong.filter((day) => (flows[place]?.[day] ?? 0) > 0);
+      const running = tooLong.filter((day) => (flows[index]?.[day] ?? 0) > 0);
       return sum + running.length * (figures[Z.minutesPerDay * count + week] as number);
     }, 0),
   );
   return season.zones
-    .map((zone, place) => ({ zone, minutes: minutes[place] as number }))
+    .map((zone, index) => ({ zone, minutes: minutes[index] as number }))
     .filter((each) => each.minutes > 0)
     .toSorted((left, right) => right.minutes - left.minutes)
     .slice(0, MOST_ZONES)
@@ -43,30 +42,29 @@ function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSe
 }
 
 /** One weekday more at a time, each the one with the most time to spare; so every run is shorter. */
-function moreDays(season: Season, { zone }: ZoneSeason): readonly Candidate[] {
+function moreDays(season: Season, { zone }: ZoneSeason): readonly RemedyCandidate[] {
   const own = weekdaysOfMask(season, zone.wateringDays);
   const others = bySpareTime(season).filter((weekday) => !own.includes(weekday));
-  return others.map((_, place) => {
-    const days = inOrder([...own, ...others.slice(0, place + 1)]);
+  return others.map((_, index) => {
+    const days = inOrder([...own, ...others.slice(0, index + 1)]);
     return withDays(zone, 'more-days', days);
   });
 }
 
 /** As many days as before, where there is most time to spare. */
-function otherDays(season: Season, { zone }: ZoneSeason): readonly Candidate[] {
+function otherDays(season: Season, { zone }: ZoneSeason): readonly RemedyCandidate[] {
   const own = weekdaysOfMask(season, zone.wateringDays);
   const days = inOrder(bySpareTime(season).slice(0, own.length));
   return days.length === 0 || days.join() === own.join() ? [] : [withDays(zone, 'other-days', days)];
 }
 
-function withDays(zone: ZoneSeason['zone'], kind: 'more-days' | 'other-days', days: readonly Weekday[]): Candidate {
-  const edit: Edit = { type: 'change-zone', zone: zone.id, change: { wateringDays: [...days] } };
-  return {
-    kind,
-    figures: { wateringDays: days.length },
-    zoneIds: [zone.id],
-    edit: { type: 'together', action: 'set-watering-days', edits: [edit] },
-  };
+function withDays(
+  zone: ZoneSeason['zone'],
+  kind: 'more-days' | 'other-days',
+  weekdays: readonly Weekday[],
+): RemedyCandidate {
+  const wateringDays = [{ zoneId: zone.id, weekdays }];
+  return { kind, wateringDays, edit: wateringDaysEdit(wateringDays) };
 }
 
 /** Weekdays on which water may run, the one with the most time to spare on its longest day first. */

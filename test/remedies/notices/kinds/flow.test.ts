@@ -29,7 +29,13 @@ describe('a zone that asks for too much flow', () => {
       ['two', 'three'],
     ]);
     expect(kindsOf(plan)).not.toContain('flow-too-great');
-    expect(remedies[0]).toMatchObject({ kind: 'split-zone', remaining: 0, zoneIds: ['beds', 'beds-2'] });
+    expect(remedies[0]).toMatchObject({
+      kind: 'split-zone',
+      remaining: 0,
+      zoneId: 'beds',
+      newZoneId: 'beds-2',
+      plantingIds: ['two', 'three'],
+    });
   });
 
   it('keeps the planting that sets its minutes', () => {

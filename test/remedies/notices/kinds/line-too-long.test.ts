@@ -33,7 +33,9 @@ describe('a line that is too long', () => {
     expect(firstLine(mended('feed-middle'))).toMatchObject({ layout: { kind: 'rows', rows: 2, length: 300 } });
     expect(remedies.find(({ kind }) => kind === 'feed-middle')).toMatchObject({
       remaining: 0,
-      figures: { runs: 2, runLengthM: expect.closeTo(300 * 0.3048, 9) },
+      plantingId: 'tomatoes',
+      runs: 2,
+      runLengthM: expect.closeTo(300 * 0.3048, 9),
       litresMore: expect.closeTo(0, 6),
     });
   });
