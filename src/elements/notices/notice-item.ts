@@ -7,17 +7,17 @@ import { cautionWords } from '../../language/en/cautions.ts';
 import { noticesWords } from '../../language/en/notices.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
+import { type NoticeFix, noticeFix } from '../../remedies/notices/notice-fix.ts';
 import { hasRemedies } from '../../remedies/notices/remedied-kinds.ts';
 import type { Selection } from '../../store/plan-view.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import type { ListedNotice } from './notice-list.ts';
-import { type RemedyEdit, remedyEdit } from './remedy-edit.ts';
 
 export interface NoticeItem {
   readonly listed: ListedNotice;
   readonly view: ReadyView;
   readonly select: (selection: Selection) => void;
-  readonly apply: (fix: RemedyEdit) => void;
+  readonly apply: (fix: NoticeFix, label: string) => void;
   /** What its "What to do" holds, under the name of what it concerns; only of a notice whose remedies are tried. */
   readonly remedies: (name: string) => TemplateResult;
 }
@@ -29,7 +29,7 @@ export function noticeItem({ listed, view, select, apply, remedies }: NoticeItem
   const words = noticesWords(reader.language);
   const text = describeNotice(notice, view.season, view.plan.name, reader);
   const isTried = hasRemedies(notice);
-  const fix = view.readOnly ? undefined : remedyEdit(notice, view.plan, view.season, reader);
+  const fix = view.readOnly ? undefined : noticeFix(notice, view.plan, view.season);
   const look = lookAt(notice, text, reader);
   return html`<li class="notice ${severity}" data-key=${key} data-kind=${notice.kind}>
     ${severitySign(severity)}
@@ -39,9 +39,13 @@ export function noticeItem({ listed, view, select, apply, remedies }: NoticeItem
     ${isTried ? remedies(text.name) : nothing}
     <p class="actions">
       ${look === undefined ? nothing : html`<button class="plain" @click=${() => select(look.selection)}>${look.label}</button>`}
-      ${fix === undefined ? nothing : html`<button class="plain" @click=${() => apply(fix)}>${fix.label}</button>`}
+      ${fix === undefined ? nothing : fixButton(fix, words.fixes[fix.kind], apply)}
     </p>
   </li>`;
+}
+
+function fixButton(fix: NoticeFix, label: string, apply: NoticeItem['apply']): TemplateResult {
+  return html`<button class="plain" @click=${() => apply(fix, label)}>${label}</button>`;
 }
 
 /** A shape of its own for each, so that none is told by colour alone. */

@@ -158,7 +158,7 @@ export class RunnelNotices extends LitElement {
       listed,
       view,
       select: (selection) => this.#plan.select(selection),
-      apply: ({ edit, label }) => void this.#apply(edit, label, listed),
+      apply: ({ edit }, label) => void this.#apply(edit, label, listed),
       remedies: (name) => this.#remediesOf(listed, name, view),
     });
   }

@@ -1,17 +1,15 @@
 import { expect, it } from 'vitest';
-import { remedyEdit } from '../../../src/elements/notices/remedy-edit.ts';
 import type { Notice } from '../../../src/explain/notices/notice.ts';
-import { readerFor } from '../../../src/language/reader.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { noticeFix } from '../../../src/remedies/notices/notice-fix.ts';
 import { noticeOf } from '../../support/notices.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const plan = mixedGarden();
-const reader = readerFor('en-US', 'us');
 const mended = ({ kind, ...notice }: Omit<Notice, 'severity' | 'figures'>): Plan | undefined => {
-  const mend = remedyEdit(noticeOf(kind, notice), plan, computeSeason(plan), reader);
+  const mend = noticeFix(noticeOf(kind, notice), plan, computeSeason(plan));
   return mend && applyEdit(plan, mend.edit);
 };
 
@@ -50,7 +48,10 @@ it('has no edit for what takes a person’s judgement', () => {
   ).toBeUndefined();
 });
 
-it('names the zone in the list of what can be undone', () => {
+it('says by its kind, and by the action of its edit, what it does', () => {
   const notice = noticeOf('closed', { zoneId: 'containers', weeks: [17] });
-  expect(remedyEdit(notice, plan, computeSeason(plan), reader)?.edit).toMatchObject({ action: 'open-weeks' });
+  expect(noticeFix(notice, plan, computeSeason(plan))).toMatchObject({
+    kind: 'open-zone',
+    edit: { type: 'together', action: 'open-weeks' },
+  });
 });

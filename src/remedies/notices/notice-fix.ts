@@ -1,30 +1,28 @@
+/** The one change that mends a notice at one press. */
 import type { Season } from '../../engine/season/season.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
-import { noticesWords } from '../../language/en/notices.ts';
-import type { Reader } from '../../language/reader.ts';
+import type { Notice, NoticeRemedy } from '../../explain/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../plan/season-weeks.ts';
 
-export interface RemedyEdit {
-  readonly label: string;
+export interface NoticeFix {
+  readonly kind: Extract<NoticeRemedy, 'open-zone' | 'use-computed' | 'keep-instead'>;
   readonly edit: Edit;
 }
 
-/** The one change that mends a notice, where there is one that a person need not think about. */
-export function remedyEdit(notice: Notice, plan: Plan, season: Season, reader: Reader): RemedyEdit | undefined {
+/** Undefined where a person has to think about what to change. `season` is the plan's own, `notice` one of its notices. */
+export function noticeFix(notice: Notice, plan: Plan, season: Season): NoticeFix | undefined {
   const { remedy, zoneId, plantingId } = notice;
   if (zoneId === undefined) return undefined;
-  const { fixes } = noticesWords(reader.language);
   if (remedy === 'keep-instead' && plantingId !== undefined) {
-    const edit = { type: 'change-planting', zone: zoneId, planting: plantingId, change: { watering: 'keep' } } as const;
-    return { label: fixes[remedy], edit };
+    const change = { watering: 'keep' } as const;
+    return { kind: remedy, edit: { type: 'change-planting', zone: zoneId, planting: plantingId, change } };
   }
   if (remedy !== 'open-zone' && remedy !== 'use-computed') return undefined;
   const edits = weekEdits(notice, zoneId, plan, season);
   if (edits.length === 0) return undefined;
   const action = remedy === 'open-zone' ? 'open-weeks' : 'use-computed';
-  return { label: fixes[remedy], edit: { type: 'together', action, edits } };
+  return { kind: remedy, edit: { type: 'together', action, edits } };
 }
 
 /** Takes back what was decided by hand in the notice's weeks; what really ran stays. */
@@ -35,9 +33,9 @@ function weekEdits(
   season: Season,
 ): readonly Edit[] {
   const choices = season.zones.find(({ zone }) => zone.id === zoneId)?.zone.choices;
-  return weeks.flatMap((place): readonly Edit[] => {
-    const choice = choices?.get(place);
-    const week = weekFirstDay(plan.season, place);
+  return weeks.flatMap((index): readonly Edit[] => {
+    const choice = choices?.get(index);
+    const week = weekFirstDay(plan.season, index);
     if (remedy === 'open-zone') {
       return choice?.closed === true ? [{ type: 'close-week', zone: zoneId, week, closed: false }] : [];
     }
