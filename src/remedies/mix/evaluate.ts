@@ -8,7 +8,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { type MixFigures, mixFigures } from './mix-figures.ts';
 import { remedyWorth } from './rank.ts';
-import type { Candidate, MixRemedy, ShutOffCalendar } from './remedy.ts';
+import type { MixCandidate, MixRemedy, ShutOffCalendar } from './remedy.ts';
 
 export interface Evaluated {
   readonly remedy: MixRemedy;
@@ -27,7 +27,7 @@ export interface BeforeRemedy {
 }
 
 /** Nothing where the plan refuses the edit: a size out of its bounds, one zone too many. */
-export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated | undefined {
+export function evaluate(candidate: MixCandidate, before: BeforeRemedy): Evaluated | undefined {
   const { changes, goods, edits } = candidate;
   const edit = oneStep(edits, changes);
   const result = tryEdit(before.plan, edit);
@@ -53,14 +53,14 @@ export function evaluate(candidate: Candidate, before: BeforeRemedy): Evaluated 
 }
 
 /** A single edit as it is; a zone that is split says so of itself. */
-function oneStep(edits: readonly Edit[], changes: Candidate['changes']): Edit {
+function oneStep(edits: readonly Edit[], changes: MixCandidate['changes']): Edit {
   const [only] = edits;
   if (only !== undefined && edits.length === 1) return only;
   const isSplit = changes.length === 1 && changes[0]?.kind === 'cut';
   return { type: 'together', ...(isSplit && { action: 'split-zone' }), edits };
 }
 
-function calendarsOf({ changes }: Candidate, season: Season): readonly ShutOffCalendar[] {
+function calendarsOf({ changes }: MixCandidate, season: Season): readonly ShutOffCalendar[] {
   return changes.flatMap((change) => {
     if (change.kind !== 'shut-off') return [];
     const { plantingId } = change;

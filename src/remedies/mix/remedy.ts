@@ -73,7 +73,7 @@ export function thingsToGet({ driplineM, emitters, sprays, shutOffs, valves }: G
 }
 
 /** Something that might be done, before anybody knows what comes of it. */
-export interface Candidate {
+export interface MixCandidate {
   readonly changes: readonly MixChange[];
   readonly goods: Goods;
   /** In the order in which they are made. */
@@ -81,7 +81,7 @@ export interface Candidate {
 }
 
 /** A candidate with what comes of it: figures of the season after the edit, exactly. */
-export interface MixRemedy extends Omit<Candidate, 'edits'> {
+export interface MixRemedy extends Omit<MixCandidate, 'edits'> {
   readonly edit: Edit;
   /** The zone, and the one that a cut makes. */
   readonly zoneIds: readonly string[];

@@ -22,7 +22,7 @@ import { type MixContext, mixContext } from './mix-context.ts';
 import { type MixFigures, mixFigures } from './mix-figures.ts';
 import { areAlike } from './own-minutes.ts';
 import { isWorthwhile, leastWorth, ranked } from './rank.ts';
-import type { Candidate, MixChange, MixRemedy } from './remedy.ts';
+import type { MixCandidate, MixChange, MixRemedy } from './remedy.ts';
 
 export interface MixSearchInput {
   readonly plan: Plan;
@@ -94,12 +94,12 @@ interface Search {
 }
 
 interface Single {
-  readonly candidate: Candidate;
+  readonly candidate: MixCandidate;
   readonly remedy: MixRemedy;
 }
 
 /** Works out candidates one by one and keeps the best of each group; returns all that the plan would take. */
-function* workOut(candidates: readonly Candidate[], search: Search): Generator<number, readonly Single[]> {
+function* workOut(candidates: readonly MixCandidate[], search: Search): Generator<number, readonly Single[]> {
   const singles: Single[] = [];
   for (const candidate of candidates) {
     const evaluated = evaluate(candidate, search.before);
@@ -127,7 +127,7 @@ function groupOf(change: MixChange): string {
   return 'plantingId' in change ? `${change.kind} ${change.plantingId}` : change.kind;
 }
 
-function bestSingles(singles: readonly Single[]): readonly Candidate[] {
+function bestSingles(singles: readonly Single[]): readonly MixCandidate[] {
   const taken = new Map<string, number>();
   return singles
     .filter(({ remedy }) => remedy.worthLitres > 0)

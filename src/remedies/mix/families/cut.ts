@@ -3,10 +3,10 @@ import type { Edit } from '../../../plan/edits/edit.ts';
 import { newZoneId } from '../../../plan/ids.ts';
 import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
 import type { MixContext } from '../mix-context.ts';
-import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 
 /** A cut at every step of the needs; the smaller side is the one that moves. */
-export function cutCandidates({ plan, zone, needs }: MixContext): readonly Candidate[] {
+export function cutCandidates({ plan, zone, needs }: MixContext): readonly MixCandidate[] {
   const byNeed = needs.toSorted((one, other) => one.total - other.total);
   return byNeed.slice(1).flatMap((need, place) => {
     if (need.total === byNeed[place]?.total) return [];
@@ -23,7 +23,7 @@ export function cutCandidates({ plan, zone, needs }: MixContext): readonly Candi
 }
 
 /** The new zone is like the old one but for its rule; what really ran, and the weeks closed by hand, hold for both. */
-export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[]): Candidate {
+export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[]): MixCandidate {
   const { rule: _rule, plantings, ...like } = zone;
   const name = freeName(plan, zone.name);
   const newZone: PlanZone = { ...like, id: newZoneId(plan, name), name, plantings: [] };

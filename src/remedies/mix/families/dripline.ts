@@ -6,11 +6,11 @@ import { seasonDays } from '../../../plan/season-weeks.ts';
 import { plantingOf } from '../../../plan/to-garden/planting.ts';
 import { boreInPlan, emitterInPlan, isSameSize, labelled } from '../in-plan-units.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
-import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 
 type PlanDripline = Extract<PlanLine, { kind: 'dripline' }>;
 
-export function driplineCandidates(context: MixContext): readonly Candidate[] {
+export function driplineCandidates(context: MixContext): readonly MixCandidate[] {
   const sizes = driplineSizes(context.catalogue);
   return context.laid.flatMap((laid) => sizes.flatMap((size) => replaceDripline(context, laid, size) ?? []));
 }
@@ -29,7 +29,7 @@ export function replaceDripline(
   { plan, zone, catalogue }: Pick<MixContext, 'plan' | 'zone' | 'catalogue'>,
   { planting, line, index }: LaidPlanting,
   { dripline, spacingM }: DriplineSize,
-): Candidate | undefined {
+): MixCandidate | undefined {
   if (line.kind !== 'dripline') return undefined;
   const { units } = plan;
   const { emitter, nominalFlowLph } = { emitter: dripline.emitter, ...dripline.emitter };

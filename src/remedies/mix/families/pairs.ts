@@ -1,6 +1,6 @@
 /** Two changes at once: of the best single ones, and the same dripline for two plantings that both set the minutes. */
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
-import { type Candidate, goodsTogether, type MixChange } from '../remedy.ts';
+import { goodsTogether, type MixCandidate, type MixChange } from '../remedy.ts';
 import { driplineSizes, replaceDripline } from './dripline.ts';
 
 /** Of so many of the thirstiest plantings, each two are tried with the same dripline. */
@@ -10,12 +10,12 @@ const THIRSTIEST = 3;
 const ORDER = { dripline: 0, runs: 0, emitters: 0, sprays: 0, 'shut-off': 1, rule: 2, cut: 3 } as const;
 
 /** Every two of the candidates that do not undo each other. */
-export function pairsOf(singles: readonly Candidate[]): readonly Candidate[] {
+export function pairsOf(singles: readonly MixCandidate[]): readonly MixCandidate[] {
   return singles.flatMap((one, place) => singles.slice(place + 1).flatMap((other) => pairOf(one, other) ?? []));
 }
 
 /** No change of one is enough where two plantings ask for the same: each would still be waited for. */
-export function sameDriplineTwice(context: MixContext): readonly Candidate[] {
+export function sameDriplineTwice(context: MixContext): readonly MixCandidate[] {
   const thirstiest = context.needs
     .toSorted((one, other) => other.total - one.total)
     .flatMap(({ plantingId }) => context.laid.find(({ planting }) => planting.id === plantingId) ?? [])
@@ -28,7 +28,7 @@ export function sameDriplineTwice(context: MixContext): readonly Candidate[] {
   );
 }
 
-function pairOf(one: Candidate, other: Candidate): Candidate | undefined {
+function pairOf(one: MixCandidate, other: MixCandidate): MixCandidate | undefined {
   const [first, second] = orderOf(one) <= orderOf(other) ? [one, other] : [other, one];
   const changes = [...first.changes, ...second.changes];
   if (new Set(changes.map(partOf)).size < changes.length) return undefined;
@@ -39,7 +39,7 @@ function pairOf(one: Candidate, other: Candidate): Candidate | undefined {
   };
 }
 
-function orderOf({ changes }: Candidate): number {
+function orderOf({ changes }: MixCandidate): number {
   return Math.max(...changes.map(({ kind }) => ORDER[kind]));
 }
 

@@ -3,9 +3,9 @@ import type { ZoneRule } from '../../../engine/garden.ts';
 import { rulesOf } from '../../../engine/mix/compare-zone.ts';
 import type { PlanZone } from '../../../plan/schema/plan-schema.ts';
 import type { MixContext } from '../mix-context.ts';
-import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 
-export function ruleCandidates({ zone, zoneSeason }: MixContext): readonly Candidate[] {
+export function ruleCandidates({ zone, zoneSeason }: MixContext): readonly MixCandidate[] {
   return rulesOf(zoneSeason)
     .filter((rule) => !isSameRule(rule, zoneSeason.zone.rule))
     .map((rule) => ({

@@ -1,16 +1,16 @@
 /** One row, loop or length of the same line more, or one less. */
 import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
-import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 import { driplineLengthM } from './dripline.ts';
 
 type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
 
-export function runCountCandidates(context: MixContext): readonly Candidate[] {
+export function runCountCandidates(context: MixContext): readonly MixCandidate[] {
   return context.laid.flatMap((laid) => [1, -1].flatMap((more) => relaid(context, laid, more) ?? []));
 }
 
-function relaid({ plan, zone }: MixContext, laid: LaidPlanting, more: number): Candidate | undefined {
+function relaid({ plan, zone }: MixContext, laid: LaidPlanting, more: number): MixCandidate | undefined {
   const { planting, line, index } = laid;
   if (line.kind !== 'dripline') return undefined;
   const before = runsOf(line.layout);

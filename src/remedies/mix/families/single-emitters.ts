@@ -4,14 +4,14 @@ import { toSi } from '../../../engine/units.ts';
 import type { PlanLine } from '../../../plan/schema/plan-schema.ts';
 import { emitterInPlan, isSameSize, labelled } from '../in-plan-units.ts';
 import type { LaidPlanting, MixContext } from '../mix-context.ts';
-import { type Candidate, NO_GOODS } from '../remedy.ts';
+import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 
 /** Fewer and more than there are, in ways that can be spread evenly. */
 const SHARES = [0.5, 1, 1.5, 2, 3] as const;
 
 type SetLine = Extract<PlanLine, { kind: 'point' | 'spray' }>;
 
-export function singleEmitterCandidates(context: MixContext): readonly Candidate[] {
+export function singleEmitterCandidates(context: MixContext): readonly MixCandidate[] {
   const { pointEmitters, microSprays } = context.catalogue;
   return context.laid.flatMap((laid) => {
     const { line } = laid;
@@ -31,7 +31,7 @@ function reset(
   line: SetLine,
   { emitter }: SingleEmitter,
   count: number,
-): Candidate | undefined {
+): MixCandidate | undefined {
   const { units } = plan;
   const { nominalFlowLph: emitterFlowLph } = emitter;
   const isSameFlow = isSameSize(toSi(line.flow, 'emitterFlow', units), emitterFlowLph);
