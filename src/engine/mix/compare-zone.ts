@@ -114,6 +114,6 @@ function total({ plantings, weeks }: ZoneSeason): number {
 
 function sum(values: ArrayLike<number>): number {
   let total = 0;
-  for (let place = 0; place < values.length; place++) total += values[place] as number;
+  for (let index = 0; index < values.length; index++) total += values[index] as number;
   return total;
 }

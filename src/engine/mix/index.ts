@@ -1,3 +1,3 @@
-/** Plantings of one zone side by side: who is drowned, who goes short, and when a shut-off would be opened. */
+/** Plantings of one zone side by side: which is overwatered, which goes short, and when a shut-off would be opened. */
 export { compareZone, type PlantingComparison, rulesOf, type ZoneComparison } from './compare-zone.ts';
 export { type ShutOffStretch, shutOffCalendar } from './shut-off-calendar.ts';

@@ -10,8 +10,8 @@ export interface Halves {
 export function halvedPlanting({ extent, lines }: PlanPlanting): Halves | undefined {
   const perPlant = extent.kind === 'canopy';
   const share = perPlant ? Math.ceil(extent.count / 2) / extent.count : 0.5;
-  const [first, second] = [share, 1 - share].map((part, place) => {
-    const own = lines.map((line) => lineHalf(line, { part, perPlant, isFirst: place === 0 }));
+  const [first, second] = [share, 1 - share].map((part, index) => {
+    const own = lines.map((line) => lineHalf(line, { part, perPlant, isFirst: index === 0 }));
     return { extent: extentPart(extent, part), lines: own.filter((line) => line !== undefined) };
   });
   if (first === undefined || second === undefined || share === 1) return undefined;

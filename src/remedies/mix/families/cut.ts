@@ -8,10 +8,10 @@ import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 /** A cut at every step of the needs; the smaller side is the one that moves. */
 export function cutCandidates({ plan, zone, needs }: MixContext): readonly MixCandidate[] {
   const byNeed = needs.toSorted((one, other) => one.total - other.total);
-  return byNeed.slice(1).flatMap((need, place) => {
-    if (need.total === byNeed[place]?.total) return [];
-    const low = byNeed.slice(0, place + 1);
-    const high = byNeed.slice(place + 1);
+  return byNeed.slice(1).flatMap((need, index) => {
+    if (need.total === byNeed[index]?.total) return [];
+    const low = byNeed.slice(0, index + 1);
+    const high = byNeed.slice(index + 1);
     return [
       cutOff(
         plan,
@@ -28,12 +28,12 @@ export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[
   const name = freeName(plan, zone.name);
   const newZone: PlanZone = { ...like, id: newZoneId(plan, name), name, plantings: [] };
   const moving = plantings.filter(({ id }) => plantingIds.includes(id));
-  const place = plan.zones.findIndex(({ id }) => id === zone.id);
+  const index = plan.zones.findIndex(({ id }) => id === zone.id);
   return {
     changes: [{ kind: 'cut', newZoneId: newZone.id, newZoneName: name, moved: moving.map(({ id }) => id) }],
     goods: { ...NO_GOODS, valves: 1 },
     edits: [
-      { type: 'add-zone', zone: newZone, at: place + 1 },
+      { type: 'add-zone', zone: newZone, at: index + 1 },
       ...moving.map(({ id }): Edit => ({ type: 'move-planting', zone: zone.id, planting: id, toZone: newZone.id })),
       ...sharedWeeks(plan, zone.id, newZone.id),
     ],

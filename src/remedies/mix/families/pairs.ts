@@ -11,7 +11,7 @@ const ORDER = { dripline: 0, runs: 0, emitters: 0, sprays: 0, 'shut-off': 1, rul
 
 /** Every two of the candidates that do not undo each other. */
 export function pairsOf(singles: readonly MixCandidate[]): readonly MixCandidate[] {
-  return singles.flatMap((one, place) => singles.slice(place + 1).flatMap((other) => pairOf(one, other) ?? []));
+  return singles.flatMap((one, index) => singles.slice(index + 1).flatMap((other) => pairOf(one, other) ?? []));
 }
 
 /** No change of one is enough where two plantings ask for the same: each would still be waited for. */
@@ -50,5 +50,5 @@ function partOf(change: MixChange): string {
 }
 
 function eachTwo(laid: readonly LaidPlanting[]): readonly (readonly [LaidPlanting, LaidPlanting])[] {
-  return laid.flatMap((one, place) => laid.slice(place + 1).map((other) => [one, other] as const));
+  return laid.flatMap((one, index) => laid.slice(index + 1).map((other) => [one, other] as const));
 }
