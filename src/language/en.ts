@@ -20,6 +20,7 @@ import { gardenZones } from './en/garden-zones.ts';
 import { grid } from './en/grid.ts';
 import { mix } from './en/mix.ts';
 import { notices } from './en/notices.ts';
+import { planElement } from './en/plan-element.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
 import { sheet } from './en/sheet.ts';
@@ -51,6 +52,7 @@ export const en = {
   grid,
   mix,
   notices,
+  planElement,
   planner,
   remedies,
   sheet,

@@ -39,7 +39,7 @@ export class RunnelChart extends LitElement {
   static override readonly styles = [tokens, controls];
 
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
+  readonly #body = new LatePart(this, this.#plan, async () => {
     const { ChartBody } = await import('./chart-body.ts');
     return new ChartBody(this, this.#plan);
   });

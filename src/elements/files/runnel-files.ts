@@ -2,7 +2,6 @@ import { consume } from '@lit/context';
 import { property } from 'lit/decorators.js';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import { LateElement } from '../shared/late-element.ts';
-import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import type { FilesBody } from './files-body.ts';
 
@@ -28,8 +27,6 @@ import type { FilesBody } from './files-body.ts';
  * @cssprop --runnel-short - What was refused.
  */
 export class RunnelFiles extends LateElement<FilesBody> {
-  readonly #plan = new PlanConsumer(this);
-
   /** What the grid of the plan shows; undefined where there is none. */
   @consume({ context: sheetViewContext, subscribe: true })
   @property({ attribute: false })
@@ -37,7 +34,7 @@ export class RunnelFiles extends LateElement<FilesBody> {
 
   protected override async fetchBody(): Promise<FilesBody> {
     const { FilesBody } = await import('./files-body.ts');
-    return new FilesBody(this, this.#plan);
+    return new FilesBody(this, this.plan);
   }
 }
 

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { planElementWords } from '../../language/en/plan-element.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { languageFor } from '../../language/languages.ts';
 import { readerFor } from '../../language/reader.ts';
@@ -15,7 +16,6 @@ import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { todayHere } from '../shared/today-here.ts';
-import { planWords } from '../shared/words/plan-words.ts';
 import { climateForm } from './climate-form.ts';
 import { createZone } from './create-and-copy.ts';
 import { refusal } from './fields.ts';
@@ -101,8 +101,9 @@ export class GardenBody {
   }
 
   #start({ status, locale }: PlanView): TemplateResult {
-    if (status === 'loading') return html`<p class="waiting" role="status">${planWords.loading}</p>`;
-    const { title, startSays, start, unitSystems } = gardenWords(languageFor(locale));
+    const language = languageFor(locale);
+    if (status === 'loading') return html`<p class="waiting" role="status">${planElementWords(language).loading}</p>`;
+    const { title, startSays, start, unitSystems } = gardenWords(language);
     const button = (units: UnitSystem) =>
       html`<button name=${`start-${units}`} @click=${() => this.#begin(units)}>${start(unitSystems[units])}</button>`;
     return html`<h2 part="title">${title}</h2>

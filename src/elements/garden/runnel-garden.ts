@@ -1,7 +1,6 @@
 import { property, state } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
 import { LateElement } from '../shared/late-element.ts';
-import { PlanConsumer } from '../shared/plan-consumer.ts';
 import type { GardenBody } from './garden-body.ts';
 
 /**
@@ -21,8 +20,6 @@ export class RunnelGarden extends LateElement<GardenBody> {
 
   /** Ids of the sections, zones and plantings that are unfolded. */
   @state() private opened: ReadonlySet<string> = new Set();
-
-  readonly #plan = new PlanConsumer(this);
 
   /**
    * Whether a section is unfolded.
@@ -47,22 +44,22 @@ export class RunnelGarden extends LateElement<GardenBody> {
   }
 
   protected override willUpdate(): void {
-    const { part } = this.#plan.view.selection;
+    const { part } = this.plan.view.selection;
     if (part !== undefined) this.open(part, true);
   }
 
   protected override updated(): void {
-    const { part, ...others } = this.#plan.view.selection;
+    const { part, ...others } = this.plan.view.selection;
     if (part === undefined || this.body === undefined) return;
     const section = this.renderRoot.querySelector(`#${part}`);
     section?.scrollIntoView({ block: 'start' });
     section?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
-    this.#plan.select(others);
+    this.plan.select(others);
   }
 
   protected override async fetchBody(): Promise<GardenBody> {
     const { GardenBody } = await import('./garden-body.ts');
-    return new GardenBody(this, this.#plan);
+    return new GardenBody(this, this.plan);
   }
 }
 

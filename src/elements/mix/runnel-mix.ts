@@ -33,7 +33,7 @@ export class RunnelMix extends LitElement {
   @property({ attribute: false }) catalogue: Catalogue = CATALOGUE;
 
   readonly #plan = new PlanConsumer(this);
-  readonly #body = new LatePart(this, async () => {
+  readonly #body = new LatePart(this, this.#plan, async () => {
     const { MixBody } = await import('./mix-body.ts');
     return new MixBody(this, this.#plan);
   });

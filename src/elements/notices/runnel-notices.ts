@@ -59,7 +59,7 @@ export class RunnelNotices extends LitElement {
   @state() private applied: Applied | undefined;
 
   readonly #plan = new PlanConsumer(this);
-  readonly #remedies = new LatePart(this, async () => {
+  readonly #remedies = new LatePart(this, this.#plan, async () => {
     const { NoticeRemedies } = await import('./notice-remedies.ts');
     return new NoticeRemedies(this);
   });

@@ -1,7 +1,8 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import type { AutosavePage } from '../../autosave/autosave-page.ts';
 import { AUTOSAVE_OFF, type AutosaveChoice, type AutosaveReport } from '../../autosave/report.ts';
-import { planWords } from '../shared/words/plan-words.ts';
+import { planElementWords } from '../../language/en/plan-element.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { PageAutosave } from './page-autosave.ts';
 
 export interface AutosaveSettings {
@@ -60,9 +61,12 @@ export class LateAutosave implements ReactiveController {
   }
 
   render(): TemplateResult | typeof nothing {
-    if (this.#hasFailed) return html`<p part="autosave" role="status">${planWords.notKept}</p>`;
-    if (this.#page === undefined) return nothing;
     const { locale } = this.#parts.store.view;
+    if (this.#hasFailed) {
+      const words = planElementWords(languageFor(locale));
+      return html`<p part="autosave" role="status">${words.autosaveFailed}</p>`;
+    }
+    if (this.#page === undefined) return nothing;
     return html`<runnel-plan-autosave part="autosave" .report=${this.report} .locale=${locale}
       .choose=${(choice: AutosaveChoice, of: string) => this.choose(choice, of)}></runnel-plan-autosave>`;
   }

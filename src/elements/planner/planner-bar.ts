@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { describeEdit } from '../../language/describe-edit.ts';
+import { planElementWords } from '../../language/en/plan-element.ts';
 import { plannerWords } from '../../language/en/planner.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { controls } from '../../look/controls.styles.ts';
@@ -11,7 +12,6 @@ import { fileButton } from '../shared/file-button.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf } from '../shared/plan-state.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
-import { planWords } from '../shared/words/plan-words.ts';
 import { ShowPartEvent } from './show-part-event.ts';
 
 /**
@@ -84,13 +84,14 @@ export class PlannerBar extends LitElement {
   protected override render(): TemplateResult {
     const { view } = this.#plan;
     const { plan, status, readOnly, faults } = view;
-    const say = plannerWords(readingOf(view).language);
+    const { language } = readingOf(view);
+    const say = plannerWords(language);
     return html`<header>
         <div class="heading">
           <h1>${plan?.name ?? say.unnamed}</h1>
           <p class="quiet">${seasonLine(view)}</p>
         </div>
-        ${plan !== undefined && status === 'loading' ? html`<p class="quiet" role="status">${planWords.loading}</p>` : nothing}
+        ${plan !== undefined && status === 'loading' ? html`<p class="quiet" role="status">${planElementWords(language).loading}</p>` : nothing}
         <div class="actions">
           ${readOnly ? nothing : this.#editing(view)}
           ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${say.save}</button>`}

@@ -2,6 +2,7 @@ import { LitElement } from 'lit';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import { LatePart } from './late-part.ts';
+import { PlanConsumer } from './plan-consumer.ts';
 
 /** What an element shows, and the styles that go with it. */
 export interface LateBody {
@@ -12,7 +13,10 @@ export interface LateBody {
 export abstract class LateElement<Body extends LateBody> extends LitElement {
   static override readonly styles = [tokens, controls];
 
-  readonly #body = new LatePart(this, () => this.fetchBody());
+  /** @internal */
+  protected readonly plan = new PlanConsumer(this);
+
+  readonly #body = new LatePart(this, this.plan, () => this.fetchBody());
 
   /**
    * Called once, when the element first renders.

@@ -1,17 +1,21 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { planElementWords } from '../../language/en/plan-element.ts';
+import { languageFor } from '../../language/languages.ts';
 import { fetchPart } from './fetch-part.ts';
-import { planWords } from './words/plan-words.ts';
+import type { PlanConsumer } from './plan-consumer.ts';
 
 /** A part of an element's code that is fetched when it is first shown, so that a page does not wait for it. */
 export class LatePart<Part> implements ReactiveController {
   readonly #host: ReactiveControllerHost;
+  readonly #plan: PlanConsumer;
   readonly #fetch: () => Promise<Part>;
   #part: Part | undefined;
   #hasFailed = false;
   #fetching: Promise<void> | undefined;
 
-  constructor(host: ReactiveControllerHost, fetch: () => Promise<Part>) {
+  constructor(host: ReactiveControllerHost, plan: PlanConsumer, fetch: () => Promise<Part>) {
     this.#host = host;
+    this.#plan = plan;
     this.#fetch = fetch;
     host.addController(this);
   }
@@ -34,7 +38,8 @@ export class LatePart<Part> implements ReactiveController {
 
   /** The words of it. */
   get waitingWords(): string {
-    return this.#hasFailed ? planWords.partFailed : planWords.partLoading;
+    const words = planElementWords(languageFor(this.#plan.view.locale));
+    return this.#hasFailed ? words.partFailed : words.partLoading;
   }
 
   /** Waits for what is being fetched; false where there was something to wait for. */

@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
+import { planElementWords } from '../../language/en/plan-element.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { Reader } from '../../language/reader.ts';
 import { readerFor } from '../../language/reader.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanView } from '../../store/plan-view.ts';
-import { planWords } from './words/plan-words.ts';
 
 /** A view with something to show. */
 export type ReadyView = PlanView & { readonly plan: Plan; readonly season: Season };
@@ -25,7 +26,8 @@ export function waitingTemplate(view: PlanView): TemplateResult | typeof nothing
   return html`<p class="waiting" role="status">${waitingWords(view)}</p>`;
 }
 
-function waitingWords({ status, season }: PlanView): string {
-  if (season !== undefined) return planWords.noZones;
-  return status === 'loading' || status === 'failed' ? planWords[status] : planWords.empty;
+function waitingWords({ status, season, locale }: PlanView): string {
+  const words = planElementWords(languageFor(locale));
+  if (season !== undefined) return words.noZones;
+  return status === 'loading' || status === 'failed' ? words[status] : words.empty;
 }

@@ -2,7 +2,6 @@ import { consume } from '@lit/context';
 import { property } from 'lit/decorators.js';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { LateElement } from '../shared/late-element.ts';
-import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import type { TraceBody } from './trace-body.ts';
 
@@ -18,8 +17,6 @@ import type { TraceBody } from './trace-body.ts';
  * @csspart title - The number that is asked about.
  */
 export class RunnelTrace extends LateElement<TraceBody> {
-  readonly #plan = new PlanConsumer(this);
-
   /** Week of the season that any view of the plan points at; it is marked where it is the one that is explained. */
   @consume({ context: pointedWeekContext, subscribe: true })
   @property({ attribute: false })
@@ -27,7 +24,7 @@ export class RunnelTrace extends LateElement<TraceBody> {
 
   constructor() {
     super();
-    this.addEventListener('pointerenter', () => this.#point(this.#plan.view.selection.week));
+    this.addEventListener('pointerenter', () => this.#point(this.plan.view.selection.week));
     this.addEventListener('pointerleave', () => this.#point(undefined));
   }
 
@@ -37,7 +34,7 @@ export class RunnelTrace extends LateElement<TraceBody> {
 
   protected override async fetchBody(): Promise<TraceBody> {
     const { TraceBody } = await import('./trace-body.ts');
-    return new TraceBody(this, this.#plan);
+    return new TraceBody(this, this.plan);
   }
 }
 

@@ -1,7 +1,6 @@
 import { property } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
 import { LateElement } from '../shared/late-element.ts';
-import { PlanConsumer } from '../shared/plan-consumer.ts';
 import type { WeekBody } from './week-body.ts';
 
 /**
@@ -19,11 +18,9 @@ export class RunnelWeek extends LateElement<WeekBody> {
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: IsoDate | undefined;
 
-  readonly #plan = new PlanConsumer(this);
-
   protected override async fetchBody(): Promise<WeekBody> {
     const { WeekBody } = await import('./week-body.ts');
-    return new WeekBody(this, this.#plan);
+    return new WeekBody(this, this.plan);
   }
 }
 
