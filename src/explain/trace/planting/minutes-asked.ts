@@ -1,4 +1,5 @@
 /** The minutes a watering day that a planting alone would ask for. */
+import { runMinutes } from '../../../engine/application/run-time.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, days, depth, input, minutes, rate } from '../trace-value.ts';
 import { weekLines } from './lines.ts';
@@ -36,8 +37,9 @@ function byDivision(cell: PlantingCell): TraceStep | undefined {
   const rates = ratesOf(cell, span);
   const demand = totalOf(span, 'etcMm');
   const rain = totalOf(span, 'soakedMm');
-  const gain = rates.reduce((sum, { netRate, dayCount }) => sum + netRate * dayCount, 0);
-  const found = Math.max(0, (60 * (start.startMm + demand - rain - course.goalMm)) / gain);
+  const mmPerMinute = rates.reduce((sum, { netRate, dayCount }) => sum + (netRate / 60) * dayCount, 0);
+  if (mmPerMinute === 0) return undefined;
+  const found = runMinutes(Math.max(0, start.startMm + demand - rain - course.goalMm), mmPerMinute);
   if (!(Math.abs(found - wanted) <= TOLERANCE * Math.max(1, wanted))) return undefined;
   const fromTo = { day: start.day, lastDay: dayOf(course.last) };
   return asked(cell, 'division', [
