@@ -26,7 +26,7 @@ export const gardenPlace = {
         `Above the ground. Wind is converted to ${quantity(2, 'height')}, the height that reference ET is defined for.`,
     },
     missingWeather: {
-      label: 'Where only temperatures are known',
+      label: 'When only temperatures are known',
       help: 'How reference ET is computed on days without humidity, wind or sunshine (FAO-56 chapter 3).',
       options: {
         'hargreaves-samani': 'Hargreaves-Samani',
@@ -54,7 +54,7 @@ export const gardenPlace = {
         balance: 'all, by the soil’s balance',
       },
     },
-    fraction: { label: 'Share of the rain that counts', unit: '0–1' },
+    fraction: { label: 'Share of rain counted', unit: '0–1' },
   },
   station: 'Weather station',
   climate: {
@@ -87,7 +87,7 @@ export const gardenPlace = {
     name: { label: 'Name' },
     from: { label: 'From', help: 'Leave it empty for the season’s first day.' },
     flowKind: {
-      label: 'Its flow is',
+      label: 'The flow is',
       options: { unknown: 'not known yet', typed: 'known', bucket: 'from a bucket test' },
     },
     flow: { label: 'Flow' },
@@ -103,12 +103,12 @@ export const gardenPlace = {
         `At the line, after any regulator: read a gauge there while water runs. Leave it empty to use the usual ${quantity(NOMINAL_PRESSURE_KPA, 'pressure')} behind a regulator.`,
     },
     hoursPerDay: {
-      label: 'Hours a day in which water may run',
+      label: 'Watering window: hours a day',
       unit: 'hours',
       empty: 'all day',
-      help: 'Check local watering restrictions first. Then the hours in which your neighbors and the sun let you water.',
+      help: 'When water may run. Check local watering restrictions first; then the hours that your neighbors and the sun leave you.',
     },
-    weekdays: { label: 'Days on which water may run' },
+    weekdays: { label: 'Watering window: days' },
     perWeek: { label: 'Allowance for a week', empty: 'no limit' },
     perSeason: { label: 'Allowance for the season', empty: 'no limit' },
     tank: {
@@ -116,9 +116,13 @@ export const gardenPlace = {
       help: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
     },
     capacity: { label: 'Tank capacity' },
-    start: { label: 'In the tank on the first day' },
-    roofArea: { label: 'Roof that feeds it', empty: 'none' },
-    runoffCoefficient: { label: 'Share of the roof’s rain that reaches it', unit: '0–1' },
+    start: { label: 'Level at the start' },
+    roofArea: { label: 'Roof area that feeds it', empty: 'none' },
+    runoffCoefficient: {
+      label: 'Runoff coefficient',
+      unit: '0–1',
+      help: 'Share of the roof’s rain that reaches the tank.',
+    },
   },
 };
 
@@ -128,7 +132,7 @@ export const gardenPlaceWords = area('gardenPlace', gardenPlace, {
       help: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
     },
     hoursPerDay: {
-      help: 'Check local watering restrictions first. Then the hours in which your neighbours and the sun let you water.',
+      help: 'When water may run. Check local watering restrictions first; then the hours that your neighbours and the sun leave you.',
     },
   },
 });

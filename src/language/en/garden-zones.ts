@@ -40,7 +40,11 @@ export const gardenZones = {
     },
     /** A planting by its name. */
     ruledBy: (planting: string) => `${planting} alone`,
-    timerStepMinutes: { label: 'Smallest step of the timer', unit: 'min', help: 'Minutes are rounded up to it.' },
+    timerStepMinutes: {
+      label: 'Timer step',
+      unit: 'min',
+      help: 'Smallest step that the timer can be set in. Minutes are rounded up to it.',
+    },
     longestCycleMinutes: {
       label: 'Longest cycle',
       unit: 'min',
@@ -69,15 +73,15 @@ export const gardenZones = {
   planting: {
     name: { label: 'Planting name' },
     needKind: {
-      label: 'What it needs is known by',
-      options: { class: 'water-use class', type: 'type of plant', crop: 'crop and planting day' },
+      label: 'Water need by',
+      options: { class: 'water-use class', type: 'plant type', crop: 'crop and planting day' },
     },
     class: {
       label: 'Water-use class',
       help: ({ number }: Format) =>
         `Very low: under ${number(0.1, 1)} of reference ET; low: ${number(0.1, 1)} to ${number(0.3, 1)}; moderate: ${number(0.4, 1)} to ${number(0.6, 1)}; high: ${number(0.7, 1)} to ${number(0.9, 1)} (WUCOLS).`,
     },
-    type: { label: 'Type of plant' },
+    type: { label: 'Plant type' },
     factor: { label: 'Plant factor', empty: 'as usual' },
     density: {
       label: 'Density factor',
@@ -92,7 +96,7 @@ export const gardenZones = {
     crop: { label: 'Crop' },
     plantedOn: { label: 'Planting day' },
     hasStages: {
-      label: 'Its growth stages are known',
+      label: 'Enter its growth stages',
       help: 'Days of each, from the seed packet or your own notes. Else the first published row is used.',
     },
     stages: {
@@ -102,7 +106,7 @@ export const gardenZones = {
       late: { label: 'Late season', unit: 'days' },
     },
     hasCoefficients: {
-      label: 'Its crop coefficients are known',
+      label: 'Enter its crop coefficients',
       help: 'From a local table. Else the published ones are used.',
     },
     coefficients: {
@@ -111,7 +115,7 @@ export const gardenZones = {
       end: { label: 'Kc at the end' },
     },
     extentKind: {
-      label: 'Its size is known by',
+      label: 'Size by',
       help: 'The ground that the leaves cover, seen from above.',
       options: { area: 'area', canopy: 'number of plants' },
     },
@@ -136,7 +140,7 @@ export const gardenZones = {
     inGround: { from: { label: 'In the ground from' }, to: { label: 'In the ground to' } },
     establishing: {
       until: { label: 'Establishing until' },
-      factor: { label: 'Needs this much more till then', unit: 'times' },
+      factor: { label: 'Until then, multiply its need by' },
     },
     zone: { label: 'Move to zone' },
     /** A zone by its name: the one that the planting is in. */
@@ -179,7 +183,7 @@ export const gardenZones = {
           : 'About 15 cm where plants stand densely, about 45 cm around shrubs.',
     },
     layoutKind: {
-      label: 'Laid',
+      label: 'Laid out',
       options: { length: 'by its length', rows: 'in rows', loops: 'in loops around each plant' },
     },
     length: { label: 'Length' },
@@ -195,33 +199,33 @@ export const gardenZones = {
       options: { 'dead-end': 'dead end', loop: 'loop' },
     },
     slopeSide: {
-      label: 'On a slope it lies',
+      label: 'Side on a slope',
       help: 'Lay it uphill of the plants: water from a line below them is largely lost.',
       options: {
         level: 'on level ground',
-        uphill: 'on the uphill side of the plants',
-        downhill: 'on the downhill side of the plants',
+        uphill: 'uphill of the plants',
+        downhill: 'downhill of the plants',
       },
     },
     more: 'Emitters, tubing and rise',
     emitter: {
-      label: 'Its emitters are',
+      label: 'Emitters',
       help: 'The package says so. Plain ones give less where the pressure is less; pressure-compensating ones, down to a least pressure, do not.',
       options: { compensating: 'pressure-compensating', plain: 'plain' },
     },
     leastPressure: { label: 'Minimum operating pressure' },
     exponent: {
-      label: 'Exponent x',
+      label: 'Emitter exponent x',
       help: ({ number }: Format) =>
         `From the data sheet: flow = k × pressure to the power of x. About ${number(0.5, 1)} for most plain emitters.`,
     },
     insideDiameter: {
-      label: 'Inside diameter of the tubing',
+      label: 'Inside diameter',
       empty: 'as usual',
-      help: 'From the data sheet. Leave it empty for that of usual dripline.',
+      help: 'Of the tubing, from the data sheet. Leave it empty for that of usual dripline.',
     },
     risePercent: {
-      label: 'Rise along it from its feed',
+      label: 'Rise',
       unit: '%',
       help: (format: Format) => riseHelp(format, 'meter'),
     },
@@ -234,7 +238,7 @@ function riseHelp({ reader, number }: Format, meter: string): string {
     reader.units === 'us'
       ? `foot of rise takes ${number(0.433, 3)} psi`
       : `${meter} of rise takes ${number(9.8, 1)} kPa`;
-  return `Rise over 100 of length; negative where the line runs downhill. Each ${each}.`;
+  return `From its feed, over 100 of length; negative where the line runs downhill. Each ${each}.`;
 }
 
 export const gardenZonesWords = area('gardenZones', gardenZones, {
