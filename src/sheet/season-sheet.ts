@@ -191,7 +191,7 @@ export class SeasonSheet {
 
   /** Why nothing can be entered in a cell; undefined where something can. */
   whyFixed(cell: SheetCell): string | undefined {
-    return whyFixed(cell, this.#entryContext());
+    return whyFixed(cell, this.#entryContext())?.why;
   }
 
   entryText(cell: SheetCell): string {

@@ -1,5 +1,8 @@
-/** Why a typed number, unit or amount cannot be read, in whole sentences. */
+/** Why a typed number, unit or amount cannot be read, and why an entry into a cell is refused: whole sentences. */
 import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+
+const DAYS = { one: 'day', other: 'days' };
 
 export const entry = {
   unread: {
@@ -12,6 +15,105 @@ export const entry = {
     'no-unit': (unit: string) => `“${unit}” is not a unit this cell takes.`,
     'minutes-beyond-59': 'Minutes after hours go from 0 to 59.',
   },
+  /** Several sentences, one after the other. */
+  sentences: (sentences: readonly string[]) => sentences.join(' '),
+
+  /** What can be typed, behind the reason why something cannot. */
+  hints: {
+    minutes: ({ quantity }: Format, litres: number) =>
+      `Type the minutes of this week, such as 45, 1 h 20 or ${quantity(litres, 'volume')}.`,
+    /** `unit`: inches, millimeters. */
+    rain: (unit: string) => `Type the rain of the whole week, in ${unit}.`,
+    eto: (unit: string) => `Type the reference ET of the whole week, in ${unit}.`,
+    openDays: ({ number, count }: Format, most: number) =>
+      `Type on how many of the ${count(most, { one: 'watering day', other: 'watering days' })} the shut-off is open, such as ${number(most)} of ${number(most)}.`,
+  },
+
+  /** Of cells in which nothing can be entered. */
+  fixed: {
+    'read-only': 'This plan is open for reading only.',
+    name: 'Change names where the garden is described, not in the sheet.',
+    season: 'The season’s figures are added up from its weeks: change a week.',
+    total: 'The whole garden’s figures are added up from its zones: change a zone.',
+    'rain-counted':
+      'Rain counted is computed from the rain that fell: enter the gauge in the row Rain, or show minutes.',
+    'no-shut-off': (planting: string, zone: string) =>
+      `${planting} has no shut-off: its line is open whenever ${zone} runs. Change the zone’s minutes.`,
+  },
+
+  refused: {
+    range: ({ number }: Format, typed: string, least: number, most: number, unit: string) =>
+      `“${typed}” does not fit: type a number from ${number(least)} to ${number(most, 1)}\u00a0${unit}.`,
+    'bare-soil': (zone: string) =>
+      `Nothing in ${zone} is in the ground in this week, so its minutes would water bare soil.`,
+    closed: (zone: string) => `${zone} is closed for this week: open the week first, then set its minutes.`,
+    'zone-unit': 'A zone’s week takes minutes or a volume.',
+    'no-flow': (zone: string) =>
+      `No line of ${zone} gives water in this week, so a volume cannot be turned into minutes.`,
+    'too-much': ({ spelled }: Format, zone: string, mostLitres: number) =>
+      `${zone} gives ${spelled(mostLitres, 'volume')} at most, running all week: type less.`,
+    'depth-unit': (typed: string) => `“${typed}” is not a depth of water.`,
+    'too-much-eto': ({ spelled }: Format, mostMm: number) =>
+      `No grass uses that much water in a week: type at most ${spelled(mostMm, 'depth')}.`,
+    'planting-unit': 'A planting’s figures follow from its zone; its shut-off can be set.',
+    'whole-days': ({ number, count }: Format, typed: string, most: number) =>
+      `“${typed}” does not fit: type a whole number from ${number(0)} to ${count(most, DAYS)}.`,
+    'not-in-ground': (planting: string) =>
+      `${planting} is not in the ground in this week, so its shut-off waters bare soil.`,
+  },
+
+  /** Why a week's total cannot be: its days have figures of their own. */
+  ownDays: {
+    all: {
+      rain: ({ spelled }: Format, mm: number) =>
+        `Every day of this week has its own rain, ${spelled(mm, 'depth')} in all.`,
+      eto: ({ spelled }: Format, mm: number) =>
+        `Every day of this week has its own reference ET, ${spelled(mm, 'depth')} in all.`,
+    },
+    some: {
+      rain: ({ plural, number, spelled }: Format, days: number, mm: number) =>
+        `${plural(days, {
+          one: `${number(days)} day of this week has rain of its own`,
+          other: `${number(days)} days of this week have rain of their own`,
+        })}, ${spelled(mm, 'depth')} in all.`,
+      eto: ({ plural, number, spelled }: Format, days: number, mm: number) =>
+        `${plural(days, {
+          one: `${number(days)} day of this week has reference ET of its own`,
+          other: `${number(days)} days of this week have reference ET of their own`,
+        })}, ${spelled(mm, 'depth')} in all.`,
+    },
+    atLeast: 'Type at least that.',
+    fromTemperatures: 'It follows from the temperatures in the log: import others to change it.',
+    /** `item`: of the cell's menu. */
+    clear: (item: string) => `To clear it, choose “${item}”.`,
+    clearTwice: (item: string) => `To clear it, choose “${item}” twice: once for the week’s total, once for its days.`,
+  },
+
+  /** What a timer's steps made of a volume. */
+  rounded: (
+    { spelled, spelledMinutes, count }: Format,
+    wantedLitres: number,
+    { litres, minutes, stepMinutes, days }: Rounded,
+  ) =>
+    `${spelled(wantedLitres, 'volume')} became ${spelled(litres, 'volume')}, ${spelledMinutes(minutes)}: the timer runs in steps of ${spelledMinutes(stepMinutes)} on each of ${count(days, DAYS)}.`,
+
+  /** The menu's item that takes back what was typed, by what the cells hold. */
+  clear: {
+    minutes: 'Use computed minutes',
+    openDays: 'Use computed days',
+    weather: 'Clear what was typed',
+    mixed: 'Use computed figures',
+  },
 };
+
+/** Minutes that a volume became, and why: steps of the timer on so many watering days. */
+export interface Rounded {
+  readonly litres: number;
+  readonly minutes: number;
+  readonly stepMinutes: number;
+  readonly days: number;
+}
+
+export type EntryWords = typeof entry;
 
 export const entryWords = area('entry', entry);

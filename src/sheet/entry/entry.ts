@@ -1,5 +1,7 @@
 /** What becomes of something typed, pasted or dragged into a cell: an edit of the plan, nothing, or a refusal in words. */
 import type { Season } from '../../engine/season/season.ts';
+import type { EntryWords } from '../../language/en/entry.ts';
+import type { Unread } from '../../language/format/parse-number.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { CellContext } from '../cells/cell-context.ts';
@@ -9,8 +11,17 @@ export type Entry =
   | { readonly kind: 'edit'; readonly edit: Edit; readonly remark?: string | undefined }
   /** It says what the plan says already. */
   | { readonly kind: 'same' }
-  /** `why` is one or more sentences; the plan stays as it is. */
-  | { readonly kind: 'refused'; readonly why: string };
+  | Refused;
+
+/** The plan stays as it is. */
+export interface Refused {
+  readonly kind: 'refused';
+  readonly code: RefusalCode;
+  /** One or more sentences. */
+  readonly why: string;
+}
+
+export type RefusalCode = Unread['code'] | keyof EntryWords['fixed'] | keyof EntryWords['refused'] | 'own-days';
 
 export interface EntryContext extends CellContext {
   readonly plan: Plan;
@@ -18,6 +29,6 @@ export interface EntryContext extends CellContext {
   readonly readOnly: boolean;
 }
 
-export function refused(why: string): Entry {
-  return { kind: 'refused', why };
+export function refused(code: RefusalCode, why: string): Refused {
+  return { kind: 'refused', code, why };
 }

@@ -3,19 +3,16 @@ import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
-import type { Format } from '../../language/format/format.ts';
+import { type EntryWords, entryWords } from '../../language/en/entry.ts';
+import { unitsWords } from '../../language/en/units.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
-import { quantity } from '../../plan/schema/quantity.ts';
+import { boundsOf } from '../../plan/schema/quantity.ts';
 import type { WeatherKind } from '../week-weather.ts';
-import { MENU_WORDS } from '../words.ts';
-import { expectedInstead } from './check-value.ts';
-import { type Entry, type EntryContext, refused } from './entry.ts';
+import { type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
 
 const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { in: 'us', mm: 'metric' };
-const UNIT_WORDS: Readonly<Record<UnitSystem, string>> = { us: 'inches', metric: 'millimetres' };
-const KIND_WORDS: Readonly<Record<WeatherKind, string>> = { rain: 'rain', eto: 'reference ET' };
 
 /** The days of a week whose own figures win over its total. */
 interface OwnDays {
@@ -35,10 +32,9 @@ const SAME_MM = 0.127;
 
 export function weatherEntry(kind: WeatherKind, week: number, text: string, context: EntryContext): Entry {
   const { plan, season, format } = context;
-  const what = KIND_WORDS[kind];
-  const hint = `The ${what} of the whole week goes here, in ${UNIT_WORDS[plan.units]}.`;
+  const { refused: say } = entryWords(format.reader.language);
   const amount = parseAmount(text, format.reader.language);
-  if (amount.kind === 'unread') return refused(`${amount.why} ${hint}`);
+  if (amount.kind === 'unread') return refusedWithHint(kind, amount.code, amount.why, context);
   const firstDay = season.garden.span.firstDay + 7 * week;
   const before = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay))?.[kind];
   const own = ownDays(kind, week, context);
@@ -47,35 +43,51 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
     return own.entered.length === 0 ? { kind: 'same' } : takeOut(kind, own.entered);
   }
   const system = amount.unit === undefined ? plan.units : DEPTH_UNITS[amount.unit];
-  if (system === undefined) return refused(`“${text.trim()}” is no depth of water. ${hint}`);
+  if (system === undefined) return refusedWithHint(kind, 'depth-unit', say['depth-unit'](text.trim()), context);
   const depth = system === plan.units ? amount.value : converted(amount.value, system, plan.units);
-  const expected = expectedInstead(quantity('depth', plan.units), depth);
-  if (expected !== undefined) return refused(`“${text.trim()}” does not fit: write ${expected}.`);
-  const why = whyNot({ kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined }, format);
-  if (why !== undefined) return refused(why);
-  return depth === before ? { kind: 'same' } : change(kind, firstDay, depth);
+  const [least, most] = boundsOf('depth', plan.units);
+  if (!(depth >= least && depth <= most)) {
+    return refused('range', say.range(format, text.trim(), least, most, format.unit('depth')));
+  }
+  const total = { kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined };
+  return whyNot(total, context) ?? (depth === before ? { kind: 'same' } : change(kind, firstDay, depth));
+}
+
+/** Refused, and what can be typed instead. */
+function refusedWithHint(kind: WeatherKind, code: RefusalCode, why: string, { format }: EntryContext): Refused {
+  const { language, units } = format.reader;
+  const { hints, sentences } = entryWords(language);
+  const unit = unitsWords(language).names[units === 'us' ? 'in' : 'mm'];
+  return refused(code, sentences([why, hints[kind](unit)]));
+}
+
+interface WeekTotal {
+  readonly kind: WeatherKind;
+  readonly mm: number;
+  readonly own: OwnDays;
+  /** Whether there is one already. */
+  readonly hasTotal: boolean;
 }
 
 /** Why a total cannot be: days win over it, so what they come to is the least, and all of it where each has its own. */
-function whyNot(
-  { kind, mm, own, hasTotal }: { kind: WeatherKind; mm: number; own: OwnDays; hasTotal: boolean },
-  format: Format,
-): string | undefined {
+function whyNot({ kind, mm, own, hasTotal }: WeekTotal, { format }: EntryContext): Refused | undefined {
+  const words = entryWords(format.reader.language);
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
-    return `So much water no grass uses in a week: write at most ${format.spelled(MOST_ETO_MM_PER_WEEK, 'depth')}.`;
+    return refused('too-much-eto', words.refused['too-much-eto'](format, MOST_ETO_MM_PER_WEEK));
   }
-  const { entered, count, sumMm } = own;
+  const { count, sumMm } = own;
   const isWhole = count === 7;
   if (isWhole ? Math.abs(mm - sumMm) <= SAME_MM : mm >= sumMm - SAME_MM) return undefined;
-  const what = KIND_WORDS[kind];
-  const some =
-    count === 1 ? `1 day of this week has ${what} of its own` : `${count} days of this week have ${what} of their own`;
-  const said = `${isWhole ? `Every day of this week has its own ${what}` : some}, ${format.spelled(sumMm, 'depth')} in all.`;
-  const least = isWhole ? '' : ' Write at least that.';
-  if (entered.length < count)
-    return `${said}${least} It follows from the temperatures of the log: take in a file with others.`;
-  const twice = hasTotal ? ' twice, for its total and for its days' : '';
-  return `${said}${least} To be rid of it, choose “${MENU_WORDS.giveBack}”${twice}.`;
+  const say = words.ownDays;
+  const days = isWhole ? say.all[kind](format, sumMm) : say.some[kind](format, count, sumMm);
+  const sentences = [days, ...(isWhole ? [] : [say.atLeast]), howToClear(own, hasTotal, words)];
+  return refused('own-days', words.sentences(sentences));
+}
+
+/** What takes the days' own figures away. */
+function howToClear({ entered, count }: OwnDays, hasTotal: boolean, { ownDays: say, clear }: EntryWords): string {
+  if (entered.length < count) return say.fromTemperatures;
+  return hasTotal ? say.clearTwice(clear.weather) : say.clear(clear.weather);
 }
 
 function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined): Entry {
@@ -101,17 +113,13 @@ function converted(value: number, from: UnitSystem, to: UnitSystem): number {
 function ownDays(kind: WeatherKind, week: number, { plan, season }: EntryContext): OwnDays {
   const { firstDay, eto, rain } = season.weather;
   const { mm } = kind === 'eto' ? eto : rain;
-  const originOf = (place: number) =>
-    kind === 'eto' ? ETO_METHODS[eto.method[place] as number] : RAIN_ORIGINS[rain.origin[place] as number];
-  const places = [0, 1, 2, 3, 4, 5, 6]
-    .map((offset) => 7 * week + offset)
-    .filter((place) => !SHARED.has(originOf(place)));
+  const originOf = (at: number) =>
+    kind === 'eto' ? ETO_METHODS[eto.method[at] as number] : RAIN_ORIGINS[rain.origin[at] as number];
+  const offsets = [0, 1, 2, 3, 4, 5, 6].map((day) => 7 * week + day).filter((at) => !SHARED.has(originOf(at)));
   return {
-    entered: places
-      .map((place) => firstDay + place)
-      .filter((day) => plan.log?.days?.[isoDate(day)]?.[kind] !== undefined),
-    count: places.length,
-    sumMm: places.reduce((sum, place) => sum + (mm[place] as number), 0),
+    entered: offsets.map((at) => firstDay + at).filter((day) => plan.log?.days?.[isoDate(day)]?.[kind] !== undefined),
+    count: offsets.length,
+    sumMm: offsets.reduce((sum, at) => sum + (mm[at] as number), 0),
   };
 }
 

@@ -4,41 +4,48 @@ import { litresByChoice } from '../../engine/season/litres-by-choice.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { toSi } from '../../engine/units.ts';
+import { entryWords } from '../../language/en/entry.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { MINUTES_A_WEEK, weekMinutes } from '../../plan/schema/records.ts';
+import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import type { ZoneRow } from '../sheet-row.ts';
 import { wateringDayCount } from '../watering-days.ts';
-import { expectedInstead } from './check-value.ts';
-import { type Entry, type EntryContext, refused } from './entry.ts';
+import { type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
 
-const HINT = 'The minutes of this week go here, such as 45, 1 h 20 or 150 gal.';
+/** The volume that a hint gives as an example, L: 150 gal, or 600 L. */
+const EXAMPLE_LITRES = { us: toSi(150, 'volume', 'us'), metric: 600 } as const;
 
 export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context: EntryContext): Entry {
-  const amount = parseAmount(text, context.format.reader.language);
-  if (amount.kind === 'unread') return refused(`${amount.why} ${HINT}`);
-  if (amount.kind === 'empty') return giveBack(zone, week, context);
+  const { format } = context;
+  const amount = parseAmount(text, format.reader.language);
+  if (amount.kind === 'unread') return refusedWithHint(amount.code, amount.why, context);
+  if (amount.kind === 'empty') return takeBack(zone, week, context);
+  const { refused: say } = entryWords(format.reader.language);
   const { name } = zone.zone;
-  if (zoneState(zone, week) === 'off') {
-    return refused(`Nothing in ${name} is in the ground in this week, so its minutes would water bare soil.`);
-  }
+  if (zoneState(zone, week) === 'off') return refused('bare-soil', say['bare-soil'](name));
   const origin = zoneOrigin(zone, week);
-  if (origin === 'closed')
-    return refused(`${name} is closed for this week: open the week first, then set its minutes.`);
+  if (origin === 'closed') return refused('closed', say.closed(name));
   const field = origin === 'run' ? 'minutesRun' : 'minutes';
   const run = toRun(amount.value, amount.unit ?? shownUnit(context), { zone, week, field }, context);
-  if (typeof run === 'string') return refused(run);
+  if ('kind' in run) return run;
   const { minutes } = run;
-  const expected = expectedInstead(weekMinutes, minutes);
-  if (expected !== undefined) return refused(`“${text.trim()}” does not fit: write ${expected}.`);
+  if (!(minutes >= 0 && minutes <= MINUTES_A_WEEK)) {
+    return refused('range', say.range(format, text.trim(), 0, MINUTES_A_WEEK, format.minuteUnit));
+  }
   if (zone.zone.choices.get(week)?.[field] === minutes) return { kind: 'same' };
   const type = origin === 'run' ? 'set-minutes-run' : 'set-minutes';
   const edit: Edit = { type, zone: zone.zone.id, week: weekOf(context, week), minutes };
   return { kind: 'edit', edit, remark: roundingRemark(zone, run, context) };
 }
 
+/** Refused, and what can be typed instead. */
+function refusedWithHint(code: RefusalCode, why: string, { format }: EntryContext): Refused {
+  const { hints, sentences } = entryWords(format.reader.language);
+  return refused(code, sentences([why, hints.minutes(format, EXAMPLE_LITRES[format.reader.units])]));
+}
+
 /** Takes back what was decided last: the minutes run, a closed week, then the minutes set by hand. */
-function giveBack(zone: ZoneSeason, week: number, context: EntryContext): Entry {
+function takeBack(zone: ZoneSeason, week: number, context: EntryContext): Entry {
   const choice = zone.zone.choices.get(week);
   const where = { zone: zone.zone.id, week: weekOf(context, week) };
   if (choice?.minutesRun !== undefined) {
@@ -62,35 +69,36 @@ interface Run {
   readonly volume?: { readonly wantedLitres: number; readonly litres: number };
 }
 
-interface ZoneWeekPlace {
+interface ZoneWeek {
   readonly zone: ZoneSeason;
   readonly week: number;
   /** Which minutes are typed. */
   readonly field: 'minutes' | 'minutesRun';
 }
 
-/** Minutes of the week, or why the figure is none. */
-function toRun(value: number, unit: AmountUnit, at: ZoneWeekPlace, context: EntryContext): Run | string {
+function toRun(value: number, unit: AmountUnit, at: ZoneWeek, context: EntryContext): Run | Refused {
   if (unit === 'min') return { minutes: value };
-  if (unit !== 'gal' && unit !== 'L') return `A zone’s week takes minutes or a volume. ${HINT}`;
+  if (unit !== 'gal' && unit !== 'L') {
+    const { refused: say } = entryWords(context.format.reader.language);
+    return refusedWithHint('zone-unit', say['zone-unit'], context);
+  }
   const wantedLitres = unit === 'gal' ? toSi(value, 'volume', 'us') : value;
   if (!(wantedLitres > 0)) return { minutes: value };
   return minutesFor(wantedLitres, at, context);
 }
 
 /** The fewest whole steps of the timer on each watering day that come nearest to a volume. */
-function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, context: EntryContext): Run | string {
+function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeek, context: EntryContext): Run | Refused {
+  const { format, season } = context;
+  const { refused: say } = entryWords(format.reader.language);
   const { name, timerStepMinutes, choices } = zone.zone;
   const step = timerStepMinutes * wateringDayCount(zone.zone);
-  const litresOf = litresByChoice(context.season, zone, week);
+  const litresOf = litresByChoice(season, zone, week);
   const litresAt = (steps: number) => litresOf({ ...choices.get(week), [field]: steps * step });
   const most = Math.floor(MINUTES_A_WEEK / step);
   const mostLitres = litresAt(most);
-  if (mostLitres === 0)
-    return `No line of ${name} gives water in this week, so a volume cannot be turned into minutes.`;
-  if (mostLitres < wantedLitres) {
-    return `${name} gives ${context.format.spelled(mostLitres, 'volume')} at most, running all week: write less.`;
-  }
+  if (mostLitres === 0) return refused('no-flow', say['no-flow'](name));
+  if (mostLitres < wantedLitres) return refused('too-much', say['too-much'](format, name, mostLitres));
   let [few, enough] = [1, most];
   while (few < enough) {
     const middle = Math.floor((few + enough) / 2);
@@ -106,11 +114,10 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeekPlace, 
 /** What a timer's steps made of a volume, where that is another one to the eye. */
 function roundingRemark({ zone }: ZoneSeason, { minutes, volume }: Run, { format }: EntryContext): string | undefined {
   if (volume === undefined) return undefined;
-  const [wanted, given] = [format.spelled(volume.wantedLitres, 'volume'), format.spelled(volume.litres, 'volume')];
-  if (wanted === given) return undefined;
-  const days = wateringDayCount(zone);
-  const step = format.spelledMinutes(zone.timerStepMinutes);
-  return `${wanted} became ${given}, ${format.spelledMinutes(minutes)}: the timer runs in steps of ${step} on each of ${format.count(days, { one: 'day', other: 'days' })}.`;
+  const { wantedLitres, litres } = volume;
+  if (format.amount(wantedLitres, 'volume') === format.amount(litres, 'volume')) return undefined;
+  const rounded = { litres, minutes, stepMinutes: zone.timerStepMinutes, days: wateringDayCount(zone) };
+  return entryWords(format.reader.language).rounded(format, wantedLitres, rounded);
 }
 
 function weekOf({ season }: EntryContext, week: number): string {

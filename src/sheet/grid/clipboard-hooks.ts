@@ -1,8 +1,8 @@
 /** Copying gives bare numbers in the shown measure and unit; a block pasted back in means what it meant where it was copied. */
 import type { Events } from 'handsontable/base';
+import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { Measure } from '../sheet-view.ts';
-import { FIGURE_NAMES, SPOKEN } from '../words.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 /** A block as it went out, and as one would type it to get the same again. */
@@ -23,19 +23,20 @@ export function copySelection(binding: SeasonBinding, measure?: Measure): void {
 
 export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
   const { sheet } = binding.setting;
+  const words = () => sheetActionsWords(sheet.reader.language);
   let copied: Copied | undefined;
   return {
     beforeCopy(data, ranges) {
       const measure = askedFor.get(binding) ?? sheet.view.measure;
       const entries = data.map((line) => line.map(textOf));
       let count = 0;
-      forEachCell(binding, ranges, (cell, line, place) => {
-        (data[line] as unknown[])[place] = sheet.copyText(cell, measure);
-        (entries[line] as string[])[place] = sheet.typedText(cell);
+      forEachCell(binding, ranges, (cell, line, at) => {
+        (data[line] as unknown[])[at] = sheet.copyText(cell, measure);
+        (entries[line] as string[])[at] = sheet.typedText(cell);
         count++;
       });
       copied = { block: blockOf(data), entries };
-      if (count > 0) binding.callout.say(SPOKEN.copied(count, FIGURE_NAMES[measure]));
+      if (count > 0) binding.callout.say(words().announced.copied[measure](sheet.format, count));
       return undefined;
     },
     beforePaste(data, ranges) {
@@ -44,7 +45,8 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
       }
       const beyond = cutToSheet(binding, data, ranges);
       const [{ startRow = 0, startCol = 0 } = {}] = ranges;
-      if (beyond > 0) binding.callout.showSoon(Math.max(0, startRow), Math.max(0, startCol), [SPOKEN.beyond(beyond)]);
+      if (beyond === 0) return;
+      binding.callout.showSoon(Math.max(0, startRow), Math.max(0, startCol), [words().beyond(sheet.format, beyond)]);
     },
   };
 }
@@ -73,19 +75,19 @@ type Ranges = Parameters<NonNullable<Events['beforeCopy']>>[1];
 function forEachCell(
   binding: SeasonBinding,
   ranges: Ranges,
-  visit: (cell: SheetCell, line: number, place: number) => void,
+  visit: (cell: SheetCell, line: number, at: number) => void,
 ): void {
   const rows = spread(ranges.map(({ startRow, endRow }) => [startRow, endRow]));
   const columns = spread(ranges.map(({ startCol, endCol }) => [startCol, endCol]));
   for (const [line, row] of rows.entries()) {
-    for (const [place, column] of columns.entries()) {
+    for (const [at, column] of columns.entries()) {
       const cell = binding.cell(row, column);
-      if (cell !== undefined) visit(cell, line, place);
+      if (cell !== undefined) visit(cell, line, at);
     }
   }
 }
 
 function spread(spans: readonly (readonly [number, number])[]): readonly number[] {
-  const all = spans.flatMap(([start, end]) => Array.from({ length: end - start + 1 }, (_, at) => start + at));
+  const all = spans.flatMap(([start, end]) => Array.from({ length: end - start + 1 }, (_, offset) => start + offset));
   return [...new Set(all)].sort((left, right) => left - right);
 }

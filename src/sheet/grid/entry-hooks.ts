@@ -1,9 +1,10 @@
 /** What is typed, pasted, dragged or deleted in the season's cells goes to the plan as edits; the grid's data stay the sheet's. */
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
+import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
+import { formatPlainNumber } from '../../language/format/number.ts';
 import type { BatchAction } from '../../plan/edits/edit.ts';
 import type { Block, BlockEntry } from '../entry/read-block.ts';
-import { SPOKEN } from '../words.ts';
 import { bindingOf } from './bindings.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
@@ -23,6 +24,8 @@ const ACTIONS: Readonly<Record<string, BatchAction>> = {
 
 /** Refusals that are told one by one; the rest are counted. */
 const MOST_TOLD = 4;
+/** Cells that are named for one reason; the rest are counted. */
+const MOST_NAMED = 2;
 
 export function entryHooks(binding: SeasonBinding): Partial<Events> {
   const { sheet } = binding.setting;
@@ -71,7 +74,7 @@ function takeOurs(binding: SeasonBinding, changes: Changes): readonly (BlockEntr
     const column = binding.hot.propToCol(prop as string);
     const cell = typeof column === 'number' ? binding.cell(row, column) : undefined;
     if (cell === undefined) continue;
-    entries.push({ cell, row, column, text: textOf(value, binding.setting.sheet.state.locale) });
+    entries.push({ cell, row, column, text: textOf(value, binding.setting.sheet.reader.locale) });
     changes[at] = null;
   }
   return entries;
@@ -114,7 +117,7 @@ export function enterText(
   const { sheet } = binding.setting;
   const cell = sheet.state.documentId === into.documentId ? sheet.now(into.cell) : undefined;
   if (cell === undefined) {
-    binding.callout.showSoon(at.row, at.column, [SPOKEN.typedIntoAnother(text)]);
+    binding.callout.showSoon(at.row, at.column, [sheetActionsWords(sheet.reader.language).cellGone(text)]);
     return undefined;
   }
   const places = everywhere ? selectedCells(binding) : [{ ...at, cell }];
@@ -177,23 +180,26 @@ function isIdle(binding: SeasonBinding, cell: BlockEntry['cell'], text: string):
 
 function refusalLines(binding: SeasonBinding, { refused, changed }: Block, of: number): readonly string[] {
   const { sheet } = binding.setting;
+  const { format } = sheet;
+  const words = sheetActionsWords(sheet.reader.language);
   if (of === 1) return refused.map(({ why }) => why);
   const byReason = new Map<string, string[]>();
   for (const { cell, why } of refused) byReason.set(why, [...(byReason.get(why) ?? []), sheet.nameOf(cell)]);
   const told = [...byReason].slice(0, MOST_TOLD).map(([why, names]) => {
-    const rest = names.length - 2;
-    return `${names.slice(0, 2).join('; ')}${rest > 0 ? ` and ${rest} more` : ''}: ${why}`;
+    const named = names.slice(0, MOST_NAMED);
+    const more = names.length - named.length;
+    return more === 0 ? words.stays(named, why) : words.stayWithMore(format, named, more, why);
   });
   const untold = byReason.size - told.length;
   return [
-    `${changed.length} of ${of} cells changed; ${refused.length} stay as they were.`,
+    words.partly(format, changed.length, of, refused.length),
     ...told,
-    ...(untold > 0 ? [`And ${untold} more reasons.`] : []),
+    ...(untold > 0 ? [words.moreReasons(format, untold)] : []),
   ];
 }
 
 function textOf(value: unknown, locale: string): string {
   if (value === null || value === undefined) return '';
   if (typeof value !== 'number') return String(value);
-  return new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: 6 }).format(value);
+  return formatPlainNumber(value, locale, 6);
 }

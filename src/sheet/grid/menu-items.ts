@@ -1,10 +1,12 @@
 /** The context menu in the trade's words. No name or note of the plan stands in it: its items are markup to Handsontable. */
+import { entryWords } from '../../language/en/entry.ts';
+import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
+import type { Format } from '../../language/format/format.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { Measure } from '../sheet-view.ts';
 import { wateringDayCount } from '../watering-days.ts';
-import { MENU_WORDS } from '../words.ts';
 import { copySelection } from './clipboard-hooks.ts';
 import { enterEverywhere, selectedCells } from './entry-hooks.ts';
 import { editNote } from './note-box.ts';
@@ -29,43 +31,50 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     const binding = getBinding();
     if (binding !== undefined) action(binding);
   };
+  // Made when the menu opens: the reader's language may have come since.
+  const named = (name: Name) => () => {
+    const binding = getBinding();
+    if (binding === undefined) return '';
+    const { format, reader } = binding.setting.sheet;
+    return name(sheetActionsWords(reader.language).menu, format);
+  };
   const isReadOnly = () => getBinding()?.setting.sheet.state.readOnly === true;
   const none = (found: readonly unknown[]) => found.length === 0;
   const isClosed = () => zoneWeeks(cells()).every(({ row, week }) => row.zone.zone.choices.get(week)?.closed === true);
   return {
-    'runnel-give-back': {
-      name: MENU_WORDS.giveBack,
+    'runnel-use-computed': {
+      name: () => clearName(getBinding(), cells()),
       hidden: () => none(cells()),
       disabled: () =>
         isReadOnly() || none(cells().filter((cell) => getBinding()?.setting.sheet.read(cell, '').kind === 'edit')),
       callback: act((binding) => enterEverywhere(binding, '', 'clear-cells')),
     },
     'runnel-close': {
-      name: () => (isClosed() ? MENU_WORDS.open : MENU_WORDS.close),
+      name: named((menu) => (isClosed() ? menu.open : menu.close)),
       hidden: () => none(zoneWeeks(cells())),
       disabled: () => isReadOnly() || closeWeeks(cells(), !isClosed(), String) === undefined,
       callback: act((binding) => edit(binding, closeWeeks(cells(), !isClosed(), dayIn(binding)), cells())),
     },
     'runnel-run': {
-      name: MENU_WORDS.logRun,
+      name: named((menu) => menu.logRun),
       hidden: () => none(zoneWeeks(cells())),
       disabled: () => isReadOnly() || logAsRun(cells(), String) === undefined,
       callback: act((binding) => edit(binding, logAsRun(cells(), dayIn(binding)), cells())),
     },
     'runnel-shut-off': {
-      name: MENU_WORDS.shutOff,
+      name: named((menu) => menu.shutOff),
       hidden: () => none(shutOffWeeks(cells())),
       disabled: isReadOnly,
-      submenu: { items: [0, 1, 2, 3, 4, 5, 6, 7].map((days) => shutOffItem(days, cells, act)) },
+      submenu: { items: [0, 1, 2, 3, 4, 5, 6, 7].map((days) => shutOffItem(days, cells, act, named)) },
     },
     'runnel-note': {
-      name: MENU_WORDS.note,
+      name: named((menu) => menu.note),
       hidden: () => cells().length !== 1 || noteable(cells()) === undefined,
       disabled: isReadOnly,
       callback: act((binding) => editNote(binding)),
     },
     'runnel-why': {
-      name: MENU_WORDS.why,
+      name: named((menu) => menu.why),
       hidden: () => {
         const onWhy = getBinding()?.setting.onWhy;
         return onWhy === undefined || askable(cells()) === undefined;
@@ -77,28 +86,28 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     },
     'runnel-line-1': { name: '---------' },
     'runnel-copy': {
-      name: MENU_WORDS.copy,
+      name: named((menu) => menu.copy),
       hidden: () => none(cells()),
       callback: act((binding) => copySelection(binding)),
     },
     'runnel-copy-as': {
-      name: MENU_WORDS.copyAs,
+      name: named((menu) => menu.copyAs),
       hidden: () => none(cells()),
-      submenu: { items: (['volume', 'minutes', 'rain'] as const).map((measure) => copyItem(measure, act)) },
+      submenu: { items: (['volume', 'minutes', 'rain'] as const).map((measure) => copyItem(measure, act, named)) },
     },
     'runnel-line-2': { name: '---------' },
     'runnel-hide-weeks': {
-      name: () => MENU_WORDS.hideWeeks(weeksOf(cells()).length),
+      name: named((menu, format) => menu.hideWeeks(format, weeksOf(cells()).length)),
       hidden: () => none(weeksOf(cells())) || isHostGrid(getBinding()),
       callback: act(({ setting: { sheet } }) => sheet.hideWeeks(weeksOf(cells()))),
     },
     'runnel-hide-zones': {
-      name: () => MENU_WORDS.hideZones(zonesOf(cells()).length),
+      name: named((menu, format) => menu.hideZones(format, zonesOf(cells()).length)),
       hidden: () => none(zonesOf(cells())) || isHostGrid(getBinding()),
       callback: act(({ setting: { sheet } }) => sheet.hideZones(zonesOf(cells()))),
     },
     'runnel-show-all': {
-      name: MENU_WORDS.showAll,
+      name: named((menu) => menu.showAll),
       hidden: () => getBinding()?.setting.sheet.hidesSomething !== true,
       callback: act(({ setting: { sheet } }) => sheet.showAll()),
     },
@@ -137,21 +146,33 @@ function askable(cells: readonly SheetCell[]): SheetCell | undefined {
   return cells.find(({ column }) => column.kind === 'week');
 }
 
-type Act = (action: (binding: SeasonBinding) => void) => () => void;
+/** What the item that takes back says: by what the cells hold. */
+function clearName(binding: SeasonBinding | undefined, cells: readonly SheetCell[]): string {
+  if (binding === undefined) return '';
+  const { clear } = entryWords(binding.setting.sheet.reader.language);
+  const kinds = new Set(cells.map(({ row }) => (row.kind === 'eto' ? 'rain' : row.kind)));
+  const [kind] = kinds;
+  if (kinds.size !== 1 || kind === undefined) return clear.mixed;
+  return { zone: clear.minutes, planting: clear.openDays, rain: clear.weather, total: clear.mixed }[kind];
+}
 
-function shutOffItem(days: number, cells: () => readonly SheetCell[], act: Act): MenuItem {
+type Act = (action: (binding: SeasonBinding) => void) => () => void;
+type Name = (menu: SheetActionsWords['menu'], format: Format) => string;
+type Named = (name: Name) => () => string;
+
+function shutOffItem(days: number, cells: () => readonly SheetCell[], act: Act, named: Named): MenuItem {
   return {
     key: `runnel-shut-off:${days}`,
-    name: MENU_WORDS.openOn(days),
+    name: named((menu, format) => menu.openOn(format, days)),
     hidden: () => shutOffWeeks(cells()).some(({ row }) => days > wateringDayCount(row.zone.zone)),
     callback: act((binding) => edit(binding, openShutOffs(cells(), days, dayIn(binding)), cells())),
   };
 }
 
-function copyItem(measure: Exclude<Measure, 'all'>, act: Act): MenuItem {
+function copyItem(measure: Exclude<Measure, 'all'>, act: Act, named: Named): MenuItem {
   return {
     key: `runnel-copy-as:${measure}`,
-    name: MENU_WORDS.measures[measure],
+    name: named((menu) => menu.measures[measure]),
     callback: act((binding) => copySelection(binding, measure)),
   };
 }

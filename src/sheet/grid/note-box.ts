@@ -1,7 +1,7 @@
 /** A small form beside a cell for its week's note. */
+import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import { noteWeek } from '../entry/cell-actions.ts';
 import { TypedEvent, WAITING_FIELD } from '../typed-event.ts';
-import { NOTE_WORDS } from '../words.ts';
 import { placeBeside } from './place-beside.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
@@ -15,7 +15,8 @@ export function editNote(binding: SeasonBinding): void {
   // By its day: the season may move while somebody writes.
   const day = sheet.weekDay(cell.column.week);
   const before = cell.row.zone.zone.choices.get(cell.column.week)?.note ?? '';
-  const form = noteForm(hot.rootDocument, `${NOTE_WORDS.title}: ${sheet.nameOf(cell)}`, before);
+  const words = sheetActionsWords(sheet.reader.language).note;
+  const form = noteForm(hot.rootDocument, words, sheet.nameOf(cell), before);
   const { textarea } = form;
   const forget = binding.onStop(() => form.root.remove());
   const close = () => {
@@ -47,7 +48,8 @@ export function editNote(binding: SeasonBinding): void {
   textarea.focus();
 }
 
-function noteForm(page: Document, title: string, note: string) {
+function noteForm(page: Document, words: SheetActionsWords['note'], cell: string, note: string) {
+  const title = words.title(cell);
   const root = page.createElement('div');
   root.className = 'runnel-note';
   root.setAttribute('role', 'dialog');
@@ -66,8 +68,8 @@ function noteForm(page: Document, title: string, note: string) {
     made.textContent = text;
     return made;
   };
-  const save = button(NOTE_WORDS.save);
-  const cancel = button(NOTE_WORDS.cancel);
+  const save = button(words.save);
+  const cancel = button(words.cancel);
   root.append(label, save, cancel);
   return { root, textarea, save, cancel };
 }

@@ -2,7 +2,7 @@
 import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
 import { describeFault } from '../../language/describe-fault.ts';
-import { readerFor } from '../../language/reader.ts';
+import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
@@ -11,7 +11,6 @@ import type { SheetCell } from '../sheet-cell.ts';
 import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-cell.ts';
 import type { SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
-import { SPOKEN } from '../words.ts';
 import { CellCallout } from './cell-callout.ts';
 import { CellTitles } from './cell-titles.ts';
 import { renderChange, renderNothing, renderView } from './render-cell.ts';
@@ -151,14 +150,16 @@ export class SeasonBinding {
     const result = this.setting.onEdit(edit);
     if (result?.ok !== true || !result.changed) this.#toSay = undefined;
     if (result?.ok !== false) return undefined;
-    const { locale, plan } = this.setting.sheet.state;
-    const reader = readerFor(locale, plan.units);
-    return result.faults.map((fault) => SPOKEN.refused(describeFault(fault, reader)));
+    const { reader } = this.setting.sheet;
+    return result.faults.map((fault) => {
+      const { where, value, expected } = describeFault(fault, reader);
+      return this.#words.refused(where, value, expected);
+    });
   }
 
   /** Asks for undo or redo. */
   step(step: HistoryStep): void {
-    this.#toSay = () => `${SPOKEN[step]} ${this.#totalWords()}`;
+    this.#toSay = () => this.#withTotal(this.#words.announced[step]);
     if (this.setting.onHistory?.(step) !== true) this.#toSay = undefined;
   }
 
@@ -232,11 +233,17 @@ export class SeasonBinding {
     const { sheet } = this.setting;
     const [only] = cells;
     const now = cells.length === 1 && only !== undefined ? sheet.now(only) : undefined;
-    return `${now === undefined ? SPOKEN.changed(cells.length) : sheet.describe(now)} ${this.#totalWords()}`;
+    const { changed } = this.#words.announced;
+    return this.#withTotal(now === undefined ? changed(sheet.format, cells.length) : sheet.describe(now));
   }
 
-  #totalWords(): string {
-    return this.setting.sheet.describe({ row: TOTAL_ROW, column: SEASON_COLUMN });
+  #withTotal(happened: string): string {
+    const total = this.setting.sheet.describe({ row: TOTAL_ROW, column: SEASON_COLUMN });
+    return this.#words.announced.withFigures(happened, total);
+  }
+
+  get #words() {
+    return sheetActionsWords(this.setting.sheet.reader.language);
   }
 
   #roots(): readonly HTMLElement[] {

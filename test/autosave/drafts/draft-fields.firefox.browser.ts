@@ -128,7 +128,7 @@ describe('what is typed and not entered', () => {
   it('in a note stays until the note is saved or given up, wherever the keyboard is', async () => {
     const plan = await visit();
     const grid = plan.querySelector('runnel-grid') as Element;
-    for (const button of ['Cancel', 'Keep the note']) {
+    for (const button of ['Cancel', 'Save note']) {
       await click(cell(grid, 'Beds, week of July 19'), 'right');
       const item = () => [...document.querySelectorAll('td')].find(({ textContent }) => textContent === 'Note…');
       await until(() => item() !== undefined, 'the menu is open');

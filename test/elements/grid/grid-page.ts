@@ -4,11 +4,21 @@ import '../../../src/elements/grid/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelGrid } from '../../../src/elements/grid/runnel-grid.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { entryWords } from '../../../src/language/en/entry.ts';
+import { sheetActionsWords } from '../../../src/language/en/sheet-actions.ts';
+import { formatFor } from '../../../src/language/format/format.ts';
+import { US_ENGLISH } from '../../../src/language/language.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { bindingOf } from '../../../src/sheet/grid/bindings.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { html, onPage, quiet } from '../shared/on-page.ts';
+
+/** What the grid says to an American reader. */
+export const ENTRY = entryWords(US_ENGLISH);
+export const ACTIONS = sheetActionsWords(US_ENGLISH);
+export const FORMAT = formatFor(readerFor('en-US', 'us'));
 
 export const LICENSE_KEY = 'non-commercial-and-evaluation';
 
@@ -112,7 +122,7 @@ export const spoken = (): string => plain(document.querySelector('.runnel-spoken
 /** An item of the open context menu. */
 export function menuItem(name: string): HTMLElement {
   const items = [...document.querySelectorAll<HTMLElement>('.htContextMenu td:not(.htSeparator)')];
-  const wanted = items.find(({ textContent }) => textContent === name);
+  const wanted = items.find(({ textContent }) => plain(textContent) === plain(name));
   if (wanted === undefined) throw new Error(`the menu has no ${name}: ${items.map((item) => item.textContent).join()}`);
   return wanted;
 }

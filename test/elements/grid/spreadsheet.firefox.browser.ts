@@ -4,10 +4,13 @@ import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, until } from '../shared/on-page.ts';
 import {
+  ACTIONS,
   afterwards,
   callout,
   cell,
   click,
+  ENTRY,
+  FORMAT,
   gridOf,
   gridPage,
   linesOf,
@@ -44,7 +47,8 @@ async function clipboardText(): Promise<string> {
   return area.value;
 }
 
-const menuText = () => [...document.querySelectorAll('.htContextMenu')].map(({ textContent }) => textContent).join();
+const menuText = () =>
+  plain([...document.querySelectorAll('.htContextMenu')].map(({ textContent }) => textContent).join());
 
 /** All of what is drawn by that selector lies in the window. */
 function expectInWindow(selector: string): void {
@@ -75,7 +79,7 @@ describe('a spreadsheet', () => {
       '50 min',
     ]);
     expect(linesOf(cell(page.grid, 'Containers, week of June 21'))[1]).to.equal('9 min');
-    expect(spoken()).to.contain('6 cells changed.');
+    expect(spoken()).to.contain(plain(ACTIONS.announced.changed(FORMAT, 6)));
     await press('Control+z');
     await afterwards(page);
     expect(spoken()).to.match(/^Undone\. Whole garden, whole season: /);
@@ -89,10 +93,12 @@ describe('a spreadsheet', () => {
     await press('Control+v');
     await afterwards(page);
     await until(() => callout() !== '', 'the callout is there');
-    expect(callout()).to.contain('4 of 6 cells changed; 2 stay as they were.');
-    expect(callout()).to.contain('Beds, week of June 14: “abc” is not a number');
-    expect(callout()).to.contain('Containers, week of June 21: “1,500” could be 1500 or 1.500');
-    expect(spoken()).to.contain('stay as they were');
+    expect(callout()).to.contain(plain(ACTIONS.partly(FORMAT, 4, 6, 2)));
+    expect(callout()).to.contain(ACTIONS.stays(['Beds, week of June 14'], ENTRY.unread['not-a-number']('abc')));
+    expect(callout()).to.contain(
+      ACTIONS.stays(['Containers, week of June 21'], ENTRY.unread.ambiguous('1,500', '1500', '1.500')),
+    );
+    expect(spoken()).to.contain(plain(ACTIONS.partly(FORMAT, 4, 6, 2)));
     expect(minutesOf(page.grid, 'June 21')).to.equal('50 min');
   });
 
@@ -103,7 +109,7 @@ describe('a spreadsheet', () => {
     await click(cell(page.grid, 'Beds, week of July 5'));
     await press('Shift+ArrowRight');
     await press('Control+c');
-    expect(spoken()).to.equal('2 cells copied as volume of water.');
+    expect(spoken()).to.equal(plain(ACTIONS.announced.copied.volume(FORMAT, 2)));
     const shown = ['July 5', 'July 12'].map((week) => linesOf(cell(page.grid, `Beds, week of ${week}`))[0]);
     await click(cell(page.grid, 'Beds, week of June 7'));
     await press('Control+v');
@@ -177,9 +183,9 @@ describe('a spreadsheet', () => {
     await afterwards(page);
     const shrubs = (week: string) => cell(page.grid, `Shrubs in Beds, week of ${week}`);
     await click(shrubs('June 14'), 'right');
-    await sendMouse({ type: 'move', position: centre(menuItem('Shut-off open on…')) });
+    await sendMouse({ type: 'move', position: centre(menuItem(ACTIONS.menu.shutOff)) });
     await until(() => menuText().includes('2 days'), 'the days are listed');
-    await click(menuItem('2 days'));
+    await click(menuItem(ACTIONS.menu.openOn(FORMAT, 2)));
     await afterwards(page);
     await copyOutside('0\t1');
     await click(shrubs('June 21'));
@@ -212,14 +218,14 @@ describe('a spreadsheet', () => {
   it('has a menu that gives back, closes and opens weeks', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of July 5'), 'right');
-    await click(menuItem('Give back to the calculation'));
+    await click(menuItem(ENTRY.clear.minutes));
     await afterwards(page);
     await click(cell(page.grid, 'Beds, week of July 19'), 'right');
-    await click(menuItem('Close for the week'));
+    await click(menuItem(ACTIONS.menu.close));
     await afterwards(page);
     expect(cell(page.grid, 'Beds, week of July 19').className).to.contain('runnel-state-closed');
     await click(cell(page.grid, 'Beds, week of July 19'), 'right');
-    await click(menuItem('Open for the week'));
+    await click(menuItem(ACTIONS.menu.open));
     await afterwards(page);
     expect(page.edits.map(({ type: kind }) => kind)).to.deep.equal(['set-minutes', 'close-week', 'close-week']);
   });
@@ -227,10 +233,10 @@ describe('a spreadsheet', () => {
   it('does not offer to close a week that is already run', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of May 17'), 'right');
-    expect(menuItem('Close for the week').classList.contains('htDisabled')).to.equal(true);
+    expect(menuItem(ACTIONS.menu.close).classList.contains('htDisabled')).to.equal(true);
     await press('Escape');
     await click(cell(page.grid, 'Beds, week of May 24'), 'right');
-    expect(menuItem('Close for the week').classList.contains('htDisabled')).to.equal(false);
+    expect(menuItem(ACTIONS.menu.close).classList.contains('htDisabled')).to.equal(false);
   });
 
   it('leaves the keyboard in the find box, whatever cell is selected', async () => {
@@ -258,7 +264,7 @@ describe('a spreadsheet', () => {
     (hot.getPlugin('copyPaste') as unknown as { paste(text: string): void }).paste('30\t40\t50');
     await afterwards(page);
     expect(page.plan.plan?.choices?.['beds']?.['2027-10-25']?.minutes).to.equal(30);
-    await until(() => document.body.textContent.includes('2 cells lie beyond the end of the sheet'), 'it is said');
+    await until(() => document.body.textContent.includes(ACTIONS.beyond(FORMAT, 2)), 'it is said');
   });
 
   it('says beside the cell what the timer made of a volume, until Escape', async () => {
@@ -294,13 +300,13 @@ describe('a spreadsheet', () => {
     await press('Enter');
     await afterwards(page);
     expect([page.edits, page.plan.plan?.choices]).to.deep.equal([[], {}]);
-    await until(() => callout().startsWith('“45” was not entered'), 'it is said');
+    await until(() => callout() === ACTIONS.cellGone('45'), 'it is said');
   });
 
   it('writes a note for the week that its title names, though the season moves meanwhile', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of June 7'), 'right');
-    await click(menuItem('Note…'));
+    await click(menuItem(ACTIONS.menu.note));
     await type('mulch');
     page.plan.edit({ type: 'set-season', season: { firstDay: '2027-05-31', weeks: 20 } });
     await afterwards(page);
@@ -325,7 +331,7 @@ describe('a spreadsheet', () => {
     await afterwards(page);
     expect(page.edits.at(-1)).to.deep.equal({ type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 20 });
     await click(at, 'right');
-    await click(menuItem('Close for the week'));
+    await click(menuItem(ACTIONS.menu.close));
     await afterwards(page);
     await until(() => document.activeElement === at, 'the cell has the keyboard after an item too');
   });
@@ -334,7 +340,7 @@ describe('a spreadsheet', () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Whole garden, week of June 7'));
     await press('F2');
-    expect(callout()).to.contain('added up from its zones');
+    expect(callout()).to.contain(ENTRY.fixed.total);
     await press('Escape');
     expect(callout()).to.equal('');
   });
@@ -350,7 +356,7 @@ describe('a spreadsheet', () => {
       for (const week of ['July 12', 'July 19']) {
         await click(cell(page.grid, `Beds, week of ${week}`), 'right');
         expectInWindow('.htContextMenu');
-        const copyAs = menuItem('Copy as…');
+        const copyAs = menuItem(ACTIONS.menu.copyAs);
         const { left, top, height } = copyAs.getBoundingClientRect();
         await sendMouse({ type: 'move', position: [Math.round(left + 20), Math.round(top + height / 2)] });
         await until(() => document.querySelectorAll('.htContextMenu').length === 2, 'the figures fold out');
@@ -365,7 +371,7 @@ describe('a spreadsheet', () => {
   it('keeps a note, shows its mark and says it', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of June 7'), 'right');
-    await click(menuItem('Note…'));
+    await click(menuItem(ACTIONS.menu.note));
     await type('=1+1 <b>not bold</b>');
     expect((document.activeElement as HTMLTextAreaElement).value).to.equal('=1+1 <b>not bold</b>');
     await press('Control+Enter');
@@ -381,7 +387,7 @@ describe('a spreadsheet', () => {
   it('leaves a note as it was on Escape', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'Beds, week of July 12'), 'right');
-    await click(menuItem('Note…'));
+    await click(menuItem(ACTIONS.menu.note));
     await type('x');
     await press('Escape');
     expect(document.querySelector('.runnel-note')).to.equal(null);
@@ -396,7 +402,7 @@ describe('a spreadsheet', () => {
     await sendMouse({ type: 'move', position: centre(cell(page.grid, 'Beds, week of June 14')) });
     expect(asked.at(-1)).to.equal(10);
     await click(cell(page.grid, 'Beds, week of June 7'), 'right');
-    await click(menuItem('Why is this so?'));
+    await click(menuItem(ACTIONS.menu.why));
     expect(asked.filter((found) => typeof found === 'object')).to.deep.equal([{ zone: 'beds', week: 9 }]);
   });
 
@@ -414,14 +420,14 @@ describe('a spreadsheet', () => {
     await afterwards(page);
     expect(linesOf(nameCell(page.grid, 'Beds'))[0]).to.equal('Beds');
     await click(cell(page.grid, 'Beds, week of April 5'), 'right');
-    await click(menuItem('Hide this week'));
+    await click(menuItem(ACTIONS.menu.hideWeeks(FORMAT, 1)));
     await afterwards(page);
     expect(gridOf(page.grid).countCols()).to.equal(31);
     expect(() => cell(page.grid, 'Beds, week of April 5')).to.throw();
     const shows = [...page.grid.querySelectorAll('button')].find(({ textContent }) => textContent.includes('hidden'));
     expect(plain(shows?.textContent)).to.equal('Show 1 week hidden');
     await click(cell(page.grid, 'Beds, week of April 12'), 'right');
-    await click(menuItem('Show all that is hidden'));
+    await click(menuItem(ACTIONS.menu.showAll));
     await afterwards(page);
     expect(gridOf(page.grid).countCols()).to.equal(32);
     expect(page.edits).to.deep.equal([]);

@@ -14,6 +14,7 @@ import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { ATTACK_TAG, FORMULA_STARTS, hostileGarden } from '../../support/hostile-plan.ts';
 import {
+  ACTIONS,
   afterwards,
   callout,
   cell,
@@ -131,7 +132,7 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     await type('5');
     expect(callout()).to.contain(`${tomatoes} has no shut-off`);
     await click(cell(page.grid, `${zone.name}, week of July 5`), 'right');
-    await click(menuItem('Note…'));
+    await click(menuItem(ACTIONS.menu.note));
     const box = document.querySelector('.runnel-note');
     expect(box?.getAttribute('aria-label')).to.contain(zone.name);
     expect(box?.querySelector('textarea')?.value).to.equal(plan.choices?.['beds']?.['2027-07-05']?.note);

@@ -2,11 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { isoDate } from '../../../src/engine/calendar.ts';
 import type { ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { entryWords } from '../../../src/language/en/entry.ts';
+import { formatFor } from '../../../src/language/format/format.ts';
+import { US_ENGLISH } from '../../../src/language/language.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { PlanDay } from '../../../src/plan/schema/plan-schema.ts';
-import type { Entry } from '../../../src/sheet/entry/entry.ts';
+import type { RefusalCode } from '../../../src/sheet/entry/entry.ts';
 import type { Measure } from '../../../src/sheet/sheet-view.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
@@ -14,16 +18,14 @@ import { cellOf, sheetOf } from '../sheet-of.ts';
 function read(row: string, at: string, text: string, measure: Measure = 'all') {
   const sheet = sheetOf();
   sheet.show({ measure });
-  return plain(sheet.read(cellOf(sheet, row, at), text));
+  return sheet.read(cellOf(sheet, row, at), text);
 }
 
-/** With ordinary spaces in what is said. */
-function plain(entry: Entry): Entry {
-  const text = (said: string) => said.replaceAll('\u00a0', ' ');
-  if (entry.kind === 'refused') return { ...entry, why: text(entry.why) };
-  return entry.kind === 'edit' && entry.remark !== undefined ? { ...entry, remark: text(entry.remark) } : entry;
-}
+const words = entryWords(US_ENGLISH);
+const format = formatFor(readerFor('en-US', 'us'));
+const GALLON = 3.785411784;
 
+const refusedFor = (code: RefusalCode, says = '') => ({ kind: 'refused', code, why: expect.stringContaining(says) });
 const edit = (made: Edit) => ({ kind: 'edit', edit: made });
 const same = { kind: 'same' };
 
@@ -160,32 +162,28 @@ describe('a week’s weather of which some days are known', () => {
   it('says of a total beside them that it has to be given back twice', () => {
     const log = { days: { '2027-06-08': { rain: 0.3 } }, weeks: { '2027-06-07': { rain: 0.5 } } };
     const sheet = sheetOf({ ...mixedGarden(), log });
-    expect(sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2')).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining('twice, for its total and for its days'),
-    });
+    expect(sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2')).toEqual(
+      refusedFor('own-days', words.ownDays.clearTwice(words.clear.weather)),
+    );
   });
 
   it('takes no total that would change nothing, where temperatures tell the reference ET', () => {
     const days = daily({ minTemperature: 55, maxTemperature: 75 });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
     const entry = sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '3');
-    expect(entry).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining('follows from the temperatures of the log'),
-    });
+    expect(entry).toEqual(refusedFor('own-days', words.ownDays.fromTemperatures));
   });
 
   it('takes no other total where every day is known', () => {
     const days = daily({ rain: 0.1 });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
     const cell = cellOf(sheet, 'rain', '2027-06-07');
-    expect(plain(sheet.read(cell, '0.9'))).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining(
-        'Every day of this week has its own rain, 0.7 inches in all. To be rid of it, choose',
+    expect(sheet.read(cell, '0.9')).toEqual(
+      refusedFor(
+        'own-days',
+        `${words.ownDays.all.rain(format, 0.7 * 25.4)} ${words.ownDays.clear(words.clear.weather)}`,
       ),
-    });
+    );
     expect(sheet.read(cell, '0.7').kind).toBe('edit');
   });
 });
@@ -193,11 +191,13 @@ describe('a week’s weather of which some days are known', () => {
 describe('a volume', () => {
   it('is said where the timer’s steps made another one of it', () => {
     const entry = read('beds', '2027-06-07', '150 gal');
-    expect(entry).toMatchObject({
-      remark: expect.stringMatching(
-        /^150 gallons became 1\d\d gallons, \d+ minutes: the timer runs in steps of 1 minute on each of 3 days\.$/,
-      ),
-    });
+    if (entry.kind !== 'edit' || entry.edit.type !== 'set-minutes') throw new Error('no minutes were set');
+    const { minutes = 0 } = entry.edit;
+    const parts = words
+      .rounded(format, 150 * GALLON, { litres: Number.NaN, minutes, stepMinutes: 1, days: 3 })
+      .split('–');
+    expect(parts).toHaveLength(2);
+    for (const part of parts) expect(entry.remark).toContain(part);
   });
 
   it('is what the season gives for the minutes that are set, in every week, and what is said of it', () => {
@@ -207,15 +207,13 @@ describe('a volume', () => {
     for (let week = 0; week < 30; week++) {
       for (const gallons of [20, 80, 200, 600]) {
         const cell = cellOf(sheet, 'beds', isoDate(sheet.state.season.garden.span.firstDay + 7 * week));
-        const entry = plain(sheet.read(cell, `${gallons} gal`));
+        const entry = sheet.read(cell, `${gallons} gal`);
         if (entry.kind !== 'edit') continue;
         const zone = computeSeason(applyEdit(plan, entry.edit)).zones[0] as ZoneSeason;
-        const given = zoneFigure(zone, 'litres', week) / 3.785411784;
-        const said = /became ([\d,.]+) gallons/.exec(entry.remark ?? '')?.[1] ?? String(gallons);
-        expect(
-          Math.abs(given - Number(said.replaceAll(',', ''))),
-          `${gallons} gal in week ${week}`,
-        ).toBeLessThanOrEqual(0.5);
+        const given = zoneFigure(zone, 'litres', week) / GALLON;
+        const said = format.spelled(given * GALLON, 'volume');
+        const isSaid = entry.remark?.includes(said) ?? Math.abs(given - gallons) <= 0.5;
+        expect(isSaid, `${gallons} gal in week ${week}`).toBe(true);
         entered++;
       }
     }
@@ -224,14 +222,8 @@ describe('a volume', () => {
 
   it('is refused where nothing could bring it', () => {
     // The week before the tomatoes: the shrubs' shut-off stays shut by itself.
-    expect(read('beds', '2027-04-12', '60 gal')).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining('a volume cannot be turned into minutes'),
-    });
-    expect(read('beds', '2027-06-07', '90000 gal')).toEqual({
-      kind: 'refused',
-      why: expect.stringMatching(/^Beds gives [\d,]+ gallons at most, running all week: write less\.$/),
-    });
+    expect(read('beds', '2027-04-12', '60 gal')).toEqual(refusedFor('no-flow'));
+    expect(read('beds', '2027-06-07', '90000 gal')).toEqual(refusedFor('too-much', 'Beds'));
   });
 
   it('is not spoken of where it is what was typed, nor are minutes', () => {
@@ -247,70 +239,55 @@ describe('a volume', () => {
   });
 });
 
-describe('refused, in words', () => {
-  it.each<[string, string, string, string, Measure, string]>([
-    ['words', 'beds', '2027-06-07', 'abc', 'all', '“abc” is not a number'],
-    ['two readings', 'beds', '2027-06-07', '475,962', 'all', 'could be 475962 or 475.962'],
-    ['less than nothing', 'beds', '2027-06-07', '-5', 'all', 'minutes a week'],
-    ['more than a week has', 'beds', '2027-06-07', '10081', 'all', 'minutes a week'],
-    ['a depth in a zone', 'beds', '2027-06-07', '1 in', 'all', 'takes minutes or a volume'],
-    [
-      'a closed week',
-      'containers',
-      '2027-08-02',
-      '10',
-      'all',
-      'Containers is closed for this week: open the week first',
-    ],
-    ['credited rain', 'beds', '2027-06-07', '1', 'rain', 'Credited rain is computed'],
-    ['minutes as weather', 'rain', '2027-06-07', '5 min', 'all', 'is no depth of water'],
-    ['rain of a flood', 'rain', '2027-06-07', '200', 'all', 'write a number from 0 to 78.7 in'],
+describe('refused, with why', () => {
+  const inches = (depth: number) => depth * 25.4;
+  const atLeast = `${words.ownDays.some.rain(format, 2, inches(0.45))} ${words.ownDays.atLeast}`;
+  const clear = words.ownDays.clear(words.clear.weather);
+  it.each<[string, string, string, string, Measure, RefusalCode, string]>([
+    ['words', 'beds', '2027-06-07', 'abc', 'all', 'not-a-number', words.hints.minutes(format, 150 * GALLON)],
+    ['two readings', 'beds', '2027-06-07', '475,962', 'all', 'ambiguous', words.hints.minutes(format, 150 * GALLON)],
+    ['less than nothing', 'beds', '2027-06-07', '-5', 'all', 'range', '10,080'],
+    ['more than a week has', 'beds', '2027-06-07', '10081', 'all', 'range', '10,080'],
+    ['a depth in a zone', 'beds', '2027-06-07', '1 in', 'all', 'zone-unit', words.refused['zone-unit']],
+    ['a closed week', 'containers', '2027-08-02', '10', 'all', 'closed', words.refused.closed('Containers')],
+    ['rain that is counted', 'beds', '2027-06-07', '1', 'rain', 'rain-counted', words.fixed['rain-counted']],
+    ['minutes as weather', 'rain', '2027-06-07', '5 min', 'all', 'depth-unit', words.hints.rain('inches')],
+    ['rain of a flood', 'rain', '2027-06-07', '200', 'all', 'range', '78.7\u00a0in'],
     // Two of its days have 0.4 and 0.05 in of rain.
-    [
-      'less than its days have',
-      'rain',
-      '2027-04-19',
-      '0.4',
-      'all',
-      '2 days of this week have rain of their own, 0.45 inches in all. Write at least that.',
-    ],
-    [
-      'less than its days have, in mm',
-      'rain',
-      '2027-04-19',
-      '11 mm',
-      'all',
-      'Write at least that. To be rid of it, choose “Give back to the calculation”.',
-    ],
+    ['less than its days have', 'rain', '2027-04-19', '0.4', 'all', 'own-days', atLeast],
+    ['less than its days have, in mm', 'rain', '2027-04-19', '11 mm', 'all', 'own-days', clear],
     [
       'less than its day has',
       'eto',
       '2027-04-19',
       '0.1',
       'all',
-      '1 day of this week has reference ET of its own, 0.11 inches in all',
+      'own-days',
+      words.ownDays.some.eto(format, 1, inches(0.11)),
     ],
-    ['more than grass can use', 'eto', '2027-06-07', '5.6', 'all', 'write at most 5.51 inches'],
-    ['words as weather', 'rain', '2027-06-07', 'wet', 'all', 'The rain of the whole week goes here, in inches.'],
-    ['a planting without a shut-off', 'tomatoes', '2027-06-07', '2', 'all', 'Tomatoes has no shut-off'],
-    ['more days than watering days', 'shrubs', '2027-06-07', '4', 'all', 'write a whole number from 0 to 3 days'],
-    ['part of a day', 'shrubs', '2027-06-07', '1.5', 'all', 'write a whole number from 0 to 3 days'],
-    ['gallons of a planting', 'shrubs', '2027-06-07', '12', 'volume', 'its shut-off can be set'],
-    ['the garden’s total', 'total', '2027-06-07', '5', 'all', 'added up from its zones'],
-    ['the season’s total', 'beds', 'season', '5', 'all', 'added up from its weeks'],
-    ['a name', 'beds', 'name', 'New', 'all', 'Names are changed where the garden is described'],
-  ])('%s', (_name, row, at, text, measure, words) => {
-    const entry = read(row, at, text, measure);
-    expect(entry).toEqual({ kind: 'refused', why: expect.stringContaining(words) });
+    ['more than grass can use', 'eto', '2027-06-07', '5.6', 'all', 'too-much-eto', '5.51'],
+    ['words as weather', 'rain', '2027-06-07', 'wet', 'all', 'not-a-number', words.hints.rain('inches')],
+    ['a planting without a shut-off', 'tomatoes', '2027-06-07', '2', 'all', 'no-shut-off', 'Tomatoes'],
+    ['more days than watering days', 'shrubs', '2027-06-07', '4', 'all', 'whole-days', '“4”'],
+    ['part of a day', 'shrubs', '2027-06-07', '1.5', 'all', 'whole-days', '“1.5”'],
+    ['gallons of a planting', 'shrubs', '2027-06-07', '12', 'volume', 'planting-unit', words.hints.openDays(format, 3)],
+    ['the garden’s total', 'total', '2027-06-07', '5', 'all', 'total', words.fixed.total],
+    ['the season’s total', 'beds', 'season', '5', 'all', 'season', words.fixed.season],
+    ['a name', 'beds', 'name', 'New', 'all', 'name', words.fixed.name],
+  ])('%s', (_name, row, at, text, measure, code, says) => {
+    expect(read(row, at, text, measure)).toEqual(refusedFor(code, says));
+  });
+
+  it('with an example in the plan’s own units', () => {
+    const metric = sheetOf(metricGarden());
+    const entry = metric.read(cellOf(metric, 'vegetables', '2027-06-03'), 'abc');
+    expect(entry).toEqual(refusedFor('not-a-number', '600\u00a0L'));
   });
 
   it('open days of a planting that is not in the ground', () => {
     const later = shrubs({ need: { kind: 'crop', crop: 'tomato', plantedOn: '2027-06-21' } });
     const sheet = sheetOf(oneBed({ zones: [zone({ plantings: [tomatoes(), later] })] }));
-    expect(sheet.read(cellOf(sheet, 'shrubs', '2027-06-07'), '2')).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining('is not in the ground in this week'),
-    });
+    expect(sheet.read(cellOf(sheet, 'shrubs', '2027-06-07'), '2')).toEqual(refusedFor('not-in-ground', 'Shrubs'));
     expect(sheet.read(cellOf(sheet, 'shrubs', '2027-06-21'), '2').kind).toBe('edit');
   });
 
@@ -320,17 +297,11 @@ describe('refused, in words', () => {
       ...plan,
       zones: plan.zones.map((zone) => ({ ...zone, plantings: zone.plantings.filter(({ id }) => id !== 'shrubs') })),
     });
-    expect(bare.read(cellOf(bare, 'beds', '2027-04-05'), '10')).toEqual({
-      kind: 'refused',
-      why: expect.stringContaining('Nothing in Beds is in the ground'),
-    });
+    expect(bare.read(cellOf(bare, 'beds', '2027-04-05'), '10')).toEqual(refusedFor('bare-soil', 'Beds'));
   });
 
   it('everything in a plan for reading only', () => {
     const sheet = sheetOf(mixedGarden(), { readOnly: true });
-    expect(sheet.read(cellOf(sheet, 'beds', '2027-06-07'), '45')).toEqual({
-      kind: 'refused',
-      why: 'This plan is open for reading only.',
-    });
+    expect(sheet.read(cellOf(sheet, 'beds', '2027-06-07'), '45')).toEqual(refusedFor('read-only'));
   });
 });
