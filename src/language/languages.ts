@@ -8,6 +8,7 @@ type Areas = Readonly<Record<string, unknown>>;
 const loads = new Map<string, Load>();
 const loaded = new Map<string, Areas>();
 const found = new Map<string, Language>();
+const listeners = new Set<() => void>();
 
 /** Makes a language known by its tag. Nothing is loaded until a page asks for it; registered again, the last one counts. */
 export function registerAreas(tag: string, load: Load): void {
@@ -15,6 +16,13 @@ export function registerAreas(tag: string, load: Load): void {
   loads.set(key, load);
   loaded.delete(key);
   found.clear();
+  for (const listener of [...listeners]) listener();
+}
+
+/** Calls back after each registration. Returns the function that ends the subscription. */
+export function subscribeToLanguages(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }
 
 /** Loads what a locale needs. Rejects where a registered language does not come; English needs nothing. */

@@ -54,7 +54,7 @@ export class PlanStore {
   }
 
   /** How the plan is shown: the reader's locale, whether it can be edited, and whether its page opens plans from links. */
-  show(how: { readonly locale: string; readonly readOnly: boolean; readonly fromLink?: boolean }): void {
+  show(how: { readonly locale?: string; readonly readOnly?: boolean; readonly fromLink?: boolean }): void {
     this.#set(how);
   }
 

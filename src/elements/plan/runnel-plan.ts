@@ -23,6 +23,7 @@ import { planContext } from '../shared/plan-context.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
+import { ElementLanguage } from './element-language.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
 
@@ -52,6 +53,10 @@ export class RunnelPlan extends LitElement {
     :host([hidden]) {
       display: none;
     }
+
+    .pending::slotted(*) {
+      visibility: hidden;
+    }
   `;
 
   /** The plan without its element, for code that subscribes. */
@@ -64,6 +69,7 @@ export class RunnelPlan extends LitElement {
   #reading = new AbortController();
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
+  readonly #language = new ElementLanguage((locale) => this.#showLocale(locale));
   readonly #autosave = new LateAutosave(this, {
     store: this.store,
     base: () => this.src,
@@ -75,7 +81,7 @@ export class RunnelPlan extends LitElement {
   /** Address of a plan file (`*.runnel.json`). */
   @property() src: string | undefined;
 
-  /** BCP 47 tag for numbers and dates; left out: the page's language. */
+  /** BCP 47 tag of the reader's language, numbers and dates; left out: the page's. A language that is not registered is English. */
   @property() locale: string | undefined;
 
   /** Whether the plan can only be looked at. */
@@ -105,7 +111,7 @@ export class RunnelPlan extends LitElement {
   constructor() {
     super();
     this.store.subscribe((view, change) => {
-      this.#provider.setValue(view);
+      if (!this.#language.isPending) this.#provider.setValue(view);
       const { plan, season, documentId } = view;
       if (change !== undefined && plan !== undefined && season !== undefined && documentId !== undefined) {
         this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
@@ -127,6 +133,12 @@ export class RunnelPlan extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#applySettings();
+    this.#language.connect();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#language.disconnect();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -226,7 +238,14 @@ export class RunnelPlan extends LitElement {
 
   #applySettings(): void {
     const { readOnly, fromLink } = this;
-    this.store.show({ locale: resolveLocale(this, this.locale), readOnly, fromLink });
+    this.store.show({ readOnly, fromLink });
+    this.#language.want(resolveLocale(this, this.locale));
+  }
+
+  #showLocale(locale: string): void {
+    this.store.show({ locale });
+    this.#provider.setValue(this.store.view);
+    this.requestUpdate();
   }
 
   /** Handles a view's request and stops it there: a plan may stand inside another plan's page. */
@@ -249,6 +268,8 @@ export class RunnelPlan extends LitElement {
   };
 
   protected override render(): TemplateResult {
+    // What is inside says nothing before the first language has come.
+    if (this.#language.isPending) return html`<slot class="pending"></slot>`;
     return html`${this.#autosave.render()}<slot></slot>`;
   }
 }

@@ -7,6 +7,8 @@ import { RunnelEditEvent } from '../../../src/elements/shared/events/edit-event.
 import { RunnelHistoryEvent } from '../../../src/elements/shared/events/history-event.ts';
 import { RunnelOpenEvent } from '../../../src/elements/shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../../../src/elements/shared/events/select-event.ts';
+import { en, type Words } from '../../../src/language/en.ts';
+import { registerLanguage } from '../../../src/language/register-language.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { metricGarden, mixedGarden, oneBed } from '../../support/small-plans.ts';
@@ -27,8 +29,20 @@ const addressOf = (text: string) => URL.createObjectURL(new Blob([text]));
 const titleIn = (place: ParentNode) =>
   place.querySelector('runnel-chart')?.shadowRoot?.querySelector('h2')?.textContent;
 
+const { warn } = console;
+
+/** What the console is warned of until the test ends. */
+function heardWarnings(): readonly unknown[] {
+  const warnings: unknown[] = [];
+  console.warn = (...values: unknown[]) => warnings.push(values);
+  return warnings;
+}
+
 describe('runnel-plan', () => {
-  afterEach(clearPage);
+  afterEach(() => {
+    console.warn = warn;
+    clearPage();
+  });
 
   it('handles an edit, a selection and a step that come up from a view, and lets them go no further', async () => {
     const { plan, inside } = await shown();
@@ -191,15 +205,69 @@ describe('runnel-plan', () => {
     expect(plan.edit(setMinutes(70)).ok).to.equal(true);
   });
 
-  it('writes in its own locale, else in the page’s language, and in neither where that is no language', async () => {
+  it('speaks its own locale, else the page’s language, English where that is not registered or is no language', async () => {
     const { plan } = await shown();
     expect(plan.store.view.locale).to.match(/^en/);
-    plan.locale = 'de';
-    await plan.updateComplete;
-    expect(plan.store.view.locale).to.equal('de');
+    for (const [locale, spoken] of [
+      ['en-AU', 'en-AU'],
+      ['nb', 'en-GB'],
+      ['es-US', 'en-US'],
+    ] as const) {
+      plan.locale = locale;
+      await plan.updateComplete;
+      expect(plan.store.view.locale).to.equal(spoken);
+    }
     plan.locale = 'no_such_language';
     await plan.updateComplete;
     expect(plan.store.view.locale).to.match(/^en/);
+  });
+
+  it('waits for the first language, and shows nothing before it has come', async () => {
+    let come: (words: Words) => void = () => undefined;
+    registerLanguage('fi', () => new Promise((resolve) => (come = resolve)));
+    const place = onPage(html`<runnel-plan locale="fi" .plan=${oneBed()}><runnel-chart></runnel-chart></runnel-plan>`);
+    const plan = await settled(place, 'runnel-plan');
+    const chart = await settled(place, 'runnel-chart');
+    expect(plan.plan?.name).to.equal('One bed');
+    expect(getComputedStyle(chart).visibility).to.equal('hidden');
+    expect(titleIn(place)).to.equal(undefined);
+    come({ ...en, chart: { ...en.chart, table: 'Taulukko' } });
+    await until(() => plan.store.view.locale === 'fi', 'it is shown in the language');
+    await until(() => chart.shadowRoot?.textContent?.includes('Taulukko') === true, 'its words are there');
+    expect(getComputedStyle(chart).visibility).to.equal('visible');
+  });
+
+  it('keeps the language before while another one comes, and where that does not come', async () => {
+    const { plan } = await shown();
+    const before = plan.store.view.locale;
+    let fail: (error: Error) => void = () => undefined;
+    registerLanguage('cy', () => new Promise((_, reject) => (fail = reject)));
+    const warnings = heardWarnings();
+    plan.locale = 'cy';
+    await plan.updateComplete;
+    expect(plan.store.view.locale).to.equal(before);
+    fail(new Error('no connection'));
+    await until(() => warnings.length > 0, 'the page’s author is told');
+    expect(plan.store.view.locale).to.equal(before);
+  });
+
+  it('speaks English where the first language does not come', async () => {
+    registerLanguage('eu', () => Promise.reject(new Error('no connection')));
+    const warnings = heardWarnings();
+    const place = onPage(html`<runnel-plan locale="eu" .plan=${oneBed()}><p>Inside</p></runnel-plan>`);
+    const plan = await settled(place, 'runnel-plan');
+    await until(() => plan.store.view.locale === 'en-GB', 'it is shown in English');
+    expect(warnings).to.have.length(1);
+    await quiet(plan);
+    expect(getComputedStyle(place.querySelector('p') as Element).visibility).to.equal('visible');
+  });
+
+  it('takes up a language that is registered later', async () => {
+    const place = onPage(html`<runnel-plan locale="sv" .plan=${oneBed()}></runnel-plan>`);
+    const plan = await settled(place, 'runnel-plan');
+    expect(plan.store.view.locale).to.equal('en-GB');
+    registerLanguage('sv', () => en);
+    await until(() => plan.store.view.locale === 'sv', 'it is shown in the language');
   });
 
   it('keeps two plans on one page apart', async () => {
