@@ -1,5 +1,6 @@
 /** A zone of the garden: its ground, its plantings and their lines, and what was decided for it week by week. */
 import type { DayNumber } from './calendar.ts';
+import type { Names } from './names.ts';
 import type { SoilTextureId } from './soil/textures.data.ts';
 
 export interface GardenZone {
@@ -80,7 +81,7 @@ export interface RootZone {
 export type PlantCoefficient =
   | {
       readonly kind: 'landscape';
-      readonly label: string;
+      readonly name: Names;
       readonly factor: number;
       readonly density: number;
       readonly microclimate: number;
@@ -88,7 +89,7 @@ export type PlantCoefficient =
     }
   | {
       readonly kind: 'crop';
-      readonly label: string;
+      readonly name: Names;
       /** First day of growth; of a crop that stays, in any year. */
       readonly plantedOn: DayNumber;
       /** Growth starts anew every year on the day of `plantedOn`. Left out: an annual. */

@@ -49,8 +49,7 @@ describe('formulas by themselves', () => {
       for (const { planting, demand } of zones.flatMap(({ plantings }) => plantings)) {
         const { coefficient, establishing } = planting;
         if (coefficient.kind === 'crop') continue;
-        const { factor: speciesFactor, density: densityFactor, microclimate: microclimateFactor } = coefficient;
-        const kl = landscapeCoefficient({ speciesFactor, densityFactor, microclimateFactor });
+        const kl = landscapeCoefficient(coefficient);
         for (let day = demand.first; day < demand.end; day += 1) {
           const isYoung = establishing !== undefined && garden.span.firstDay + day <= establishing.until;
           const etcMm = kl * (isYoung ? establishing.factor : 1) * (weather.eto.mm[day] as number);

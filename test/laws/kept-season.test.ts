@@ -41,7 +41,7 @@ type Growing = (planting: GardenPlanting) => GardenPlanting;
 
 const LANDSCAPE: GardenPlanting['coefficient'] = {
   kind: 'landscape',
-  label: 'moderate',
+  name: { en: 'moderate' },
   factor: 0.5,
   density: 1,
   microclimate: 1,

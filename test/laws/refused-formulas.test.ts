@@ -42,8 +42,8 @@ const BELOW_ZERO: readonly Refusal[] = [
   { of: (value) => applicationEfficiency({ efficiency: value }), says: 'The efficiency is' },
   { of: (value) => applicationEfficiency({ distributionUniformity: value }), says: 'The distribution uniformity is' },
   { of: (value) => lowestQuarterUniformity([1, 2, value, 3]), says: 'each must be 0 or more' },
-  { of: (value) => landscape({ speciesFactor: value }), says: 'The species factor is' },
-  { of: (value) => landscape({ densityFactor: value }), says: 'The density factor is' },
+  { of: (value) => landscape({ factor: value }), says: 'The species factor is' },
+  { of: (value) => landscape({ density: value }), says: 'The density factor is' },
   { of: (value) => surfaceStorage('loam', value), says: 'The slope is' },
   { of: (value) => cycles({ minutes: value }), says: 'The run is' },
   { of: (value) => cycles({ timerStepMinutes: value }), says: 'The timer step is' },
@@ -127,8 +127,7 @@ const TANK = { capacityL: 100, startL: 50, roofL: [1, 2], drawL: [1, 2], mainsTo
 
 const rowsApart = (change: object) =>
   driplineRateMmPerHour({ emitterFlowLph: 2, emitterSpacingM: 0.3, rowSpacingM: 0.4, ...change });
-const landscape = (change: object) =>
-  landscapeCoefficient({ speciesFactor: 0.5, densityFactor: 1, microclimateFactor: 1, ...change });
+const landscape = (change: object) => landscapeCoefficient({ factor: 0.5, density: 1, microclimate: 1, ...change });
 const cycles = (change: object) =>
   splitIntoCycles({ minutes: 30, longestCycleMinutes: 10, timerStepMinutes: 1, ...change });
 const soak = (intakeRateMmPerHour: number) =>

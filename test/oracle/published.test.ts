@@ -62,7 +62,7 @@ describe('plants', () => {
     name: 'Dry beans',
     coefficient: {
       kind: 'crop',
-      label: 'dry beans',
+      name: { en: 'dry beans' },
       plantedOn: 1,
       stageDays: [25, 25, 30, 20],
       kcInitial: 0.15,

@@ -8,7 +8,7 @@ function arbitraryCoefficient(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> 
   return fc.oneof(
     fc.record({
       kind: fc.constant('landscape' as const),
-      label: fc.constant('plants'),
+      name: fc.constant({ en: 'plants' }),
       factor: between(0, 1),
       density: between(0.5, 1.3),
       microclimate: between(0.5, 1.4),
@@ -16,7 +16,7 @@ function arbitraryCoefficient(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> 
     }),
     fc.record({
       kind: fc.constant('crop' as const),
-      label: fc.constant('crop'),
+      name: fc.constant({ en: 'crop' }),
       plantedOn: dayAround(span, 60),
       stageDays: fc.tuple(stage, stage, stage, stage),
       kcInitial: between(0.15, 1),
@@ -33,7 +33,7 @@ function arbitraryPerennial(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> {
   const stage = fc.integer({ min: 1, max: 100 });
   return fc.record({
     kind: fc.constant('crop' as const),
-    label: fc.constant('perennial'),
+    name: fc.constant({ en: 'perennial' }),
     plantedOn: dayAround(span, 1500),
     perennial: fc.constant(true),
     stageDays: fc.oneof(

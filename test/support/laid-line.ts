@@ -42,7 +42,14 @@ export function plantingWith(lines: readonly GardenLine[], change: Partial<Garde
   return {
     id: 'beds',
     name: 'Beds',
-    coefficient: { kind: 'landscape', label: 'plants', factor: 0.5, density: 1, microclimate: 1, source: 'invented' },
+    coefficient: {
+      kind: 'landscape',
+      name: { en: 'plants' },
+      factor: 0.5,
+      density: 1,
+      microclimate: 1,
+      source: 'invented',
+    },
     areaM2: 30,
     rootZone: {
       depthM: 0.4,

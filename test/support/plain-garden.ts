@@ -17,7 +17,14 @@ export function plainPlanting({ rootZone, ...change }: PlantingChange = {}): Gar
   return {
     id: 'bed',
     name: 'Bed',
-    coefficient: { kind: 'landscape', label: 'moderate', factor: 0.5, density: 1, microclimate: 1, source: 'invented' },
+    coefficient: {
+      kind: 'landscape',
+      name: { en: 'moderate' },
+      factor: 0.5,
+      density: 1,
+      microclimate: 1,
+      source: 'invented',
+    },
     areaM2: 10,
     rootZone: {
       depthM: 0.5,

@@ -8,9 +8,10 @@ import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { parseQuantity } from '../../language/format/parse-quantity.ts';
+import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import type { Plan, PlanClimate } from '../../plan/schema/plan-schema.ts';
-import { choiceField, optionsOf, refusal, textField } from './fields.ts';
+import type { PlanClimate } from '../../plan/schema/plan-schema.ts';
+import { choiceField, namedOptions, optionsOf, refusal, textField } from './fields.ts';
 import type { FormContext } from './form-context.ts';
 
 /** What can be known by month, each with its quantity. */
@@ -40,11 +41,8 @@ export function climateForm(context: FormContext): TemplateResult {
           key: 'climate-table',
           words: say.table,
           value: '',
-          options: [
-            { value: '', label: say.table.empty },
-            ...PUBLISHED_ETO.map(({ id, place }) => ({ value: id, label: place })),
-          ],
-          edit: (id) => takeTable(plan, id),
+          options: [{ value: '', label: say.table.empty }, ...namedOptions(PUBLISHED_ETO, context)],
+          edit: (id) => takeTable(id, context),
         },
         context,
       )}
@@ -73,10 +71,15 @@ export function climateForm(context: FormContext): TemplateResult {
     <p class="help">${say.pasteHelp}</p>`;
 }
 
-function takeTable({ site: { climate }, units }: Plan, id: string): Edit {
+function takeTable(id: string, { plan, reader }: FormContext): Edit {
+  const { climate } = plan.site;
   const row = PUBLISHED_ETO.find((candidate) => candidate.id === id);
   if (row === undefined) return set(climate);
-  return set({ ...climate, source: `${row.place}: ${row.source}`, eto: inPlanUnits(row.etoMm, units) });
+  return set({
+    ...climate,
+    source: `${nameIn(row.name, reader.language)}: ${row.source}`,
+    eto: inPlanUnits(row.etoMm, plan.units),
+  });
 }
 
 /** Published figures are in SI: as a person would write them in the plan's units. */

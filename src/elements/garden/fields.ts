@@ -2,11 +2,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { dayNumber } from '../../engine/calendar.ts';
+import type { Names } from '../../engine/names.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import type { Format } from '../../language/format/format.ts';
 import { parseNumber } from '../../language/format/parse-number.ts';
 import { parseQuantity } from '../../language/format/parse-quantity.ts';
+import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Weekday } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
@@ -170,6 +172,14 @@ export interface Option<Value extends string> {
 /** Options in the order of their labels. */
 export function optionsOf<Value extends string>(labels: Readonly<Record<Value, string>>): readonly Option<Value>[] {
   return (Object.keys(labels) as Value[]).map((value) => ({ value, label: labels[value] }));
+}
+
+/** Rows of a table of data, by the names they have in the reader's language. */
+export function namedOptions<Id extends string>(
+  rows: readonly { readonly id: Id; readonly name: Names }[],
+  { reader }: Pick<FormContext, 'reader'>,
+): readonly Option<Id>[] {
+  return rows.map(({ id, name }) => ({ value: id, label: nameIn(name, reader.language) }));
 }
 
 export interface ChoiceField<Value extends string> extends Field {

@@ -9,7 +9,7 @@ import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanNeed, PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { checkField, choiceField, optionsOf } from './fields.ts';
+import { checkField, choiceField, namedOptions, optionsOf } from './fields.ts';
 import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 
 type Need<Kind extends PlanNeed['kind']> = Extract<PlanNeed, { kind: Kind }>;
@@ -23,12 +23,12 @@ const LANDSCAPE_FIELDS: FieldTable<Landscape, FormContext> = {
 };
 
 const CLASS_FIELDS: FieldTable<Omit<Need<'class'>, 'kind'>, FormContext> = {
-  class: { kind: 'choice', options: () => named(WATER_USE_CLASSES) },
+  class: { kind: 'choice', options: (context) => namedOptions(WATER_USE_CLASSES, context) },
   ...LANDSCAPE_FIELDS,
 };
 
 const TYPE_FIELDS: FieldTable<Omit<Need<'type'>, 'kind'>, FormContext> = {
-  type: { kind: 'choice', options: () => named(PLANT_TYPES) },
+  type: { kind: 'choice', options: (context) => namedOptions(PLANT_TYPES, context) },
   ...LANDSCAPE_FIELDS,
 };
 
@@ -88,10 +88,6 @@ function kindFields(planting: FormPart<Pick<PlanPlanting, 'need'>>, context: For
   }
 }
 
-function named<Id extends string>(rows: readonly { readonly id: Id; readonly name: string }[]) {
-  return rows.map(({ id, name }) => ({ value: id, label: name }));
-}
-
 /** Another crop has other stages and coefficients. */
 function cropField(
   { value: { crop }, key, change }: FormPart<Omit<Crop, 'kind'>>,
@@ -102,7 +98,7 @@ function cropField(
       key: key('crop'),
       words: wordsOf(context).crop,
       value: crop,
-      options: named(CROPS),
+      options: namedOptions(CROPS, context),
       edit: (chosen) => change({ crop: chosen, stages: undefined, coefficients: undefined }),
     },
     context,

@@ -5,7 +5,7 @@ import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, numberField, type Option, optionsOf } from './fields.ts';
+import { choiceField, namedOptions, numberField, type Option, optionsOf } from './fields.ts';
 import { type FormContext, type FormPart, innerPart } from './form-context.ts';
 
 /** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
@@ -20,7 +20,7 @@ type SiteFields = Omit<PlanSite, keyof StationFields | 'climate' | 'exposure'>;
 const SITE_FIELDS: FieldTable<SiteFields, FormContext> = {
   latitude: { kind: 'number' },
   elevation: { kind: 'number', quantity: 'elevation', fallback: 0 },
-  soil: { kind: 'choice', options: () => textureOptions() },
+  soil: { kind: 'choice', options: textureOptions },
   slopePercent: { kind: 'number', fallback: DEFAULTS.slopePercent },
   rain: { kind: 'own', fields: rainFields },
 };
@@ -52,8 +52,8 @@ export function siteForm(context: FormContext): TemplateResult {
     </details>`;
 }
 
-export function textureOptions(): readonly Option<SoilTextureId>[] {
-  return SOIL_TEXTURES.map(({ id, name }) => ({ value: id, label: name }));
+export function textureOptions(context: FormContext): readonly Option<SoilTextureId>[] {
+  return namedOptions(SOIL_TEXTURES, context);
 }
 
 function rainFields(site: FormPart<SiteFields>, context: FormContext): TemplateResult {

@@ -24,7 +24,7 @@ const ZONE_FIELDS: FieldTable<ZoneFields, ZoneContext> = {
   rule: { kind: 'own', fields: ruleField },
   timerStepMinutes: { kind: 'number', fallback: DEFAULTS.timerStepMinutes },
   longestCycleMinutes: { kind: 'number' },
-  soil: { kind: 'choice', options: () => textureOptions() },
+  soil: { kind: 'choice', options: textureOptions },
   slopePercent: { kind: 'number' },
   application: { kind: 'own', fields: applicationFields },
   note: { kind: 'text', isOptional: true },

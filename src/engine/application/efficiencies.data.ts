@@ -1,9 +1,11 @@
+import type { Names } from '../names.ts';
+
 export type WateringMethod = 'drip' | 'overspray';
 
 /** Efficiency taken for one way of watering until somebody measures it. */
 export interface MethodEfficiency {
   readonly method: WateringMethod;
-  readonly name: string;
+  readonly name: Names;
   readonly efficiency: number;
   readonly source: string;
 }
@@ -12,6 +14,6 @@ const TITLE_23 = 'California Code of Regulations, Title 23, Model Water Efficien
 
 /** Irrigation efficiencies of California's landscape ordinance. Drip in the field has measured 0.65 to 0.80. */
 export const METHOD_EFFICIENCIES: readonly MethodEfficiency[] = [
-  { method: 'drip', name: 'Drip', efficiency: 0.81, source: TITLE_23 },
-  { method: 'overspray', name: 'Overhead spray', efficiency: 0.75, source: TITLE_23 },
+  { method: 'drip', name: { en: 'Drip' }, efficiency: 0.81, source: TITLE_23 },
+  { method: 'overspray', name: { en: 'Overhead spray' }, efficiency: 0.75, source: TITLE_23 },
 ];

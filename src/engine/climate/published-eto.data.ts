@@ -1,7 +1,10 @@
+import type { Names } from '../names.ts';
+
 /** Reference ET of one place, by month. */
 export interface PublishedEto {
   readonly id: string;
-  readonly place: string;
+  /** The place's. */
+  readonly name: Names;
   /** Totals of the months, January first. */
   readonly etoMm: readonly number[];
   readonly source: string;
@@ -16,7 +19,7 @@ const ZONES = `${ZONES_SEEN}; months from memory`;
 
 /** Published in inches, turned into millimetres with the exact 25.4. */
 function row(id: string, place: string, source: string, inches: readonly number[]): PublishedEto {
-  return { id, place, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
+  return { id, name: { en: place }, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
 }
 
 /** Monthly reference ET as governments publish it. Rain is not in these tables: it is given beside them. */

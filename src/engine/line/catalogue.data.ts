@@ -4,7 +4,7 @@ import { EMITTER_EXPONENTS, type Emitter } from './emitter.ts';
 import { TUBING } from './tubing.data.ts';
 import { LEAST_PRESSURE_KPA, NOMINAL_PRESSURE_KPA } from './usual-pressures.data.ts';
 
-const ORIGIN = 'common practice, no source';
+const SOURCE = 'common practice, no source';
 
 function compensating(gph: number): Emitter {
   return Object.freeze({
@@ -29,16 +29,15 @@ const metres = (...inches: readonly number[]): readonly number[] =>
 function dripline(gph: number): Dripline {
   return Object.freeze({
     id: `dripline-${gph}gph`,
-    label: `${gph} gph dripline`,
     emitter: compensating(gph),
     spacingsM: metres(6, 9, 12, 18, 24),
     tubingId: 'dripline-17mm',
-    origin: ORIGIN,
+    source: SOURCE,
   });
 }
 
 const single = (kind: string, gph: number, emitter: Emitter): SingleEmitter =>
-  Object.freeze({ id: `${kind}-${gph}gph`, label: `${gph} gph ${kind}`, emitter, origin: ORIGIN });
+  Object.freeze({ id: `${kind}-${gph}gph`, emitter, source: SOURCE });
 
 /**
  * Usual trade sizes, sold by the US gallon and inch and stated here in SI, exactly converted: a 0.6 gph dripline is the
@@ -52,11 +51,10 @@ export const CATALOGUE: Catalogue = Object.freeze({
     dripline(0.9),
     Object.freeze({
       id: 'dripline-quarter-inch-0.5gph',
-      label: '0.5 gph 1/4 in dripline',
       emitter: plain(0.5),
       spacingsM: metres(6, 9, 12),
       tubingId: 'dripline-quarter-inch',
-      origin: ORIGIN,
+      source: SOURCE,
     }),
   ]),
   pointEmitters: Object.freeze([0.5, 1, 2, 4].map((gph) => single('emitter', gph, compensating(gph)))),

@@ -1,8 +1,6 @@
 import type { SoilTextureId } from '../soil/textures.data.ts';
 import { toSi } from '../units.ts';
 
-export const EMITTER_SPACING_ORIGIN = 'common practice, no source';
-
 const inches = (spacing: number): number => toSi(spacing, 'spacing', 'us');
 
 /** Water sinks straight down in coarse soil and spreads sideways in fine soil. */

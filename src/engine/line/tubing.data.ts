@@ -1,7 +1,7 @@
 import { toSi } from '../units.ts';
 import type { Tubing } from './catalogue.ts';
 
-const tubing = (id: string, inside: number, rest: Pick<Tubing, 'label' | 'use' | 'origin'>): Tubing =>
+const tubing = (id: string, inside: number, rest: Pick<Tubing, 'use' | 'source'>): Tubing =>
   Object.freeze({ id, insideDiameterMm: toSi(inside, 'bore', 'us'), ...rest });
 
 /**
@@ -10,25 +10,21 @@ const tubing = (id: string, inside: number, rest: Pick<Tubing, 'label' | 'use' |
  */
 export const TUBING: readonly Tubing[] = Object.freeze([
   tubing('dripline-17mm', 0.56, {
-    label: '17 mm dripline',
     use: 'dripline',
-    origin: '0.536-0.57 in inside, from memory; 0.55 in on a university wastewater dispersal sheet',
+    source: '0.536-0.57 in inside, from memory; 0.55 in on a university wastewater dispersal sheet',
   }),
   tubing('dripline-quarter-inch', 0.17, {
-    label: '1/4 in dripline',
     use: 'dripline',
-    origin: 'common practice, no source',
+    source: 'common practice, no source',
   }),
-  tubing('solid-quarter-inch', 0.17, { label: '1/4 in tube', use: 'solid', origin: 'common practice, no source' }),
+  tubing('solid-quarter-inch', 0.17, { use: 'solid', source: 'common practice, no source' }),
   tubing('solid-half-inch', 0.6, {
-    label: '1/2 in tube',
     use: 'solid',
-    origin: 'sold as 0.57, 0.58, 0.60 and 0.62 in inside, by trade pages; common practice',
+    source: 'sold as 0.57, 0.58, 0.60 and 0.62 in inside, by trade pages; common practice',
   }),
   tubing('solid-three-quarter-inch', 0.82, {
-    label: '3/4 in tube',
     use: 'solid',
-    origin: 'common practice, no source',
+    source: 'common practice, no source',
   }),
 ]);
 

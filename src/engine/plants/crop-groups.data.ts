@@ -1,3 +1,5 @@
+import type { Names } from '../names.ts';
+
 export type CropGroupId =
   | 'small-vegetables'
   | 'solanum'
@@ -13,7 +15,7 @@ export type CropGroupId =
 /** One crop group of FAO-56 Table 12 with the coefficients printed for the whole group; null where none are. */
 export interface CropGroup {
   readonly id: CropGroupId;
-  readonly name: string;
+  readonly name: Names;
   readonly kcIni: number | null;
   readonly kcMid: number | null;
   readonly kcEnd: number | null;
@@ -27,28 +29,35 @@ const TABLE_12_NONE = 'FAO-56 Table 12, which prints no coefficients for the gro
 
 /** Crop groups of FAO-56. A crop whose own Kc ini is blank takes its group's. */
 export const CROP_GROUPS: readonly CropGroup[] = [
-  { id: 'small-vegetables', name: 'Small vegetables', kcIni: 0.7, kcMid: 1.05, kcEnd: 0.95, source: TABLE_12 },
-  { id: 'solanum', name: 'Solanum family', kcIni: 0.6, kcMid: 1.15, kcEnd: 0.8, source: TABLE_12 },
-  { id: 'cucumber', name: 'Cucumber family', kcIni: 0.5, kcMid: 1, kcEnd: 0.8, source: TABLE_12 },
-  { id: 'roots-and-tubers', name: 'Roots and tubers', kcIni: 0.5, kcMid: 1.1, kcEnd: 0.95, source: TABLE_12_KC_INI },
-  { id: 'legumes', name: 'Legumes', kcIni: 0.4, kcMid: 1.15, kcEnd: 0.55, source: TABLE_12_WHOLE },
+  { id: 'small-vegetables', name: { en: 'Small vegetables' }, kcIni: 0.7, kcMid: 1.05, kcEnd: 0.95, source: TABLE_12 },
+  { id: 'solanum', name: { en: 'Solanum family' }, kcIni: 0.6, kcMid: 1.15, kcEnd: 0.8, source: TABLE_12 },
+  { id: 'cucumber', name: { en: 'Cucumber family' }, kcIni: 0.5, kcMid: 1, kcEnd: 0.8, source: TABLE_12 },
+  {
+    id: 'roots-and-tubers',
+    name: { en: 'Roots and tubers' },
+    kcIni: 0.5,
+    kcMid: 1.1,
+    kcEnd: 0.95,
+    source: TABLE_12_KC_INI,
+  },
+  { id: 'legumes', name: { en: 'Legumes' }, kcIni: 0.4, kcMid: 1.15, kcEnd: 0.55, source: TABLE_12_WHOLE },
   {
     id: 'perennial-vegetables',
-    name: 'Perennial vegetables',
+    name: { en: 'Perennial vegetables' },
     kcIni: 0.5,
     kcMid: 1,
     kcEnd: 0.8,
     source: TABLE_12_WHOLE,
   },
-  { id: 'cereals', name: 'Cereals', kcIni: 0.3, kcMid: 1.15, kcEnd: 0.4, source: TABLE_12_KC_INI },
+  { id: 'cereals', name: { en: 'Cereals' }, kcIni: 0.3, kcMid: 1.15, kcEnd: 0.4, source: TABLE_12_KC_INI },
   {
     id: 'grapes-and-berries',
-    name: 'Grapes and berries',
+    name: { en: 'Grapes and berries' },
     kcIni: null,
     kcMid: null,
     kcEnd: null,
     source: TABLE_12_NONE,
   },
-  { id: 'fruit-trees', name: 'Fruit trees', kcIni: null, kcMid: null, kcEnd: null, source: TABLE_12_NONE },
-  { id: 'turf', name: 'Turf', kcIni: null, kcMid: null, kcEnd: null, source: TABLE_12_NONE },
+  { id: 'fruit-trees', name: { en: 'Fruit trees' }, kcIni: null, kcMid: null, kcEnd: null, source: TABLE_12_NONE },
+  { id: 'turf', name: { en: 'Turf' }, kcIni: null, kcMid: null, kcEnd: null, source: TABLE_12_NONE },
 ];

@@ -1,3 +1,4 @@
+import type { Names } from '../names.ts';
 import type { CropGroupId } from './crop-groups.data.ts';
 
 export const CROP_IDS = [
@@ -38,7 +39,7 @@ export type CropId = (typeof CROP_IDS)[number];
 /** One crop of FAO-56, as far as it is reckoned with: coefficients for RHmin 45 % and wind 2 m/s, depletion fraction for 5 mm/day. */
 export interface Crop {
   readonly id: CropId;
-  readonly name: string;
+  readonly name: Names;
   readonly group: CropGroupId;
   readonly kcIni: number;
   readonly kcMid: number;
@@ -61,7 +62,7 @@ const FAO = 'FAO-56 Table 12 (pp. 110-114) and Table 22 (pp. 163-165)';
 export const CROPS: readonly Crop[] = [
   {
     id: 'broccoli',
-    name: 'Broccoli',
+    name: { en: 'Broccoli' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1.05,
@@ -73,7 +74,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'cabbage',
-    name: 'Cabbage',
+    name: { en: 'Cabbage' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1.05,
@@ -85,7 +86,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'carrots',
-    name: 'Carrots',
+    name: { en: 'Carrots' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1.05,
@@ -97,7 +98,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'lettuce',
-    name: 'Lettuce',
+    name: { en: 'Lettuce' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1,
@@ -109,7 +110,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'spinach',
-    name: 'Spinach',
+    name: { en: 'Spinach' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1,
@@ -121,7 +122,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'radish',
-    name: 'Radish',
+    name: { en: 'Radish' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 0.9,
@@ -133,7 +134,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'onion-green',
-    name: 'Onion, green',
+    name: { en: 'Onion, green' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1,
@@ -145,7 +146,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'onion-dry',
-    name: 'Onion, dry',
+    name: { en: 'Onion, dry' },
     group: 'small-vegetables',
     kcIni: 0.7,
     kcMid: 1.05,
@@ -157,7 +158,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'eggplant',
-    name: 'Eggplant',
+    name: { en: 'Eggplant' },
     group: 'solanum',
     kcIni: 0.6,
     kcMid: 1.05,
@@ -169,7 +170,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'sweet-pepper',
-    name: 'Sweet pepper',
+    name: { en: 'Sweet pepper' },
     group: 'solanum',
     kcIni: 0.6,
     kcMid: 1.05,
@@ -181,7 +182,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'tomato',
-    name: 'Tomato',
+    name: { en: 'Tomato' },
     group: 'solanum',
     kcIni: 0.6,
     kcMid: 1.15,
@@ -193,7 +194,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'cucumber',
-    name: 'Cucumber, fresh',
+    name: { en: 'Cucumber, fresh' },
     group: 'cucumber',
     kcIni: 0.6,
     kcMid: 1,
@@ -205,7 +206,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'pumpkin-winter-squash',
-    name: 'Pumpkin, winter squash',
+    name: { en: 'Pumpkin, winter squash' },
     group: 'cucumber',
     kcIni: 0.5,
     kcMid: 1,
@@ -217,7 +218,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'squash-zucchini',
-    name: 'Squash, zucchini',
+    name: { en: 'Squash, zucchini' },
     group: 'cucumber',
     kcIni: 0.5,
     kcMid: 0.95,
@@ -229,7 +230,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'watermelon',
-    name: 'Watermelon',
+    name: { en: 'Watermelon' },
     group: 'cucumber',
     kcIni: 0.4,
     kcMid: 1,
@@ -241,7 +242,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'beets',
-    name: 'Beets',
+    name: { en: 'Beets' },
     group: 'roots-and-tubers',
     kcIni: 0.5,
     kcMid: 1.05,
@@ -253,7 +254,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'potato',
-    name: 'Potato',
+    name: { en: 'Potato' },
     group: 'roots-and-tubers',
     kcIni: 0.5,
     kcMid: 1.15,
@@ -265,7 +266,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'beans-green',
-    name: 'Beans, green',
+    name: { en: 'Beans, green' },
     group: 'legumes',
     kcIni: 0.5,
     kcMid: 1.05,
@@ -277,7 +278,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'peas-fresh',
-    name: 'Peas, fresh',
+    name: { en: 'Peas, fresh' },
     group: 'legumes',
     kcIni: 0.5,
     kcMid: 1.15,
@@ -289,7 +290,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'sweet-corn',
-    name: 'Sweet corn',
+    name: { en: 'Sweet corn' },
     group: 'cereals',
     kcIni: 0.3,
     kcMid: 1.15,
@@ -301,7 +302,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'strawberries',
-    name: 'Strawberries',
+    name: { en: 'Strawberries' },
     group: 'perennial-vegetables',
     kcIni: 0.4,
     kcMid: 0.85,
@@ -313,7 +314,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'asparagus',
-    name: 'Asparagus',
+    name: { en: 'Asparagus' },
     group: 'perennial-vegetables',
     kcIni: 0.5,
     kcMid: 0.95,
@@ -325,7 +326,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'mint',
-    name: 'Mint',
+    name: { en: 'Mint' },
     group: 'perennial-vegetables',
     kcIni: 0.6,
     kcMid: 1.15,
@@ -337,7 +338,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'bush-berries',
-    name: 'Berries, bushes',
+    name: { en: 'Berries, bushes' },
     group: 'grapes-and-berries',
     kcIni: 0.3,
     kcMid: 1.05,
@@ -349,7 +350,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'grapes-table',
-    name: 'Grapes, table',
+    name: { en: 'Grapes, table' },
     group: 'grapes-and-berries',
     kcIni: 0.3,
     kcMid: 0.85,
@@ -361,7 +362,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'apple-cherry-pear',
-    name: 'Apple, cherry, pear',
+    name: { en: 'Apple, cherry, pear' },
     group: 'fruit-trees',
     kcIni: 0.45,
     kcMid: 0.95,
@@ -373,7 +374,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'peach-stone-fruit',
-    name: 'Peach, stone fruit',
+    name: { en: 'Peach, stone fruit' },
     group: 'fruit-trees',
     kcIni: 0.45,
     kcMid: 0.9,
@@ -385,7 +386,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'citrus',
-    name: 'Citrus',
+    name: { en: 'Citrus' },
     group: 'fruit-trees',
     kcIni: 0.65,
     kcMid: 0.6,
@@ -397,7 +398,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'turf-cool-season',
-    name: 'Turf, cool season',
+    name: { en: 'Turf, cool season' },
     group: 'turf',
     kcIni: 0.9,
     kcMid: 0.95,
@@ -409,7 +410,7 @@ export const CROPS: readonly Crop[] = [
   },
   {
     id: 'turf-warm-season',
-    name: 'Turf, warm season',
+    name: { en: 'Turf, warm season' },
     group: 'turf',
     kcIni: 0.8,
     kcMid: 0.85,

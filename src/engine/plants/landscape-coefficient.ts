@@ -1,7 +1,10 @@
 export interface LandscapeFactors {
-  readonly speciesFactor: number;
-  readonly densityFactor: number;
-  readonly microclimateFactor: number;
+  /** Species factor ks, or a plant factor. */
+  readonly factor: number;
+  /** kd. */
+  readonly density: number;
+  /** kmc. */
+  readonly microclimate: number;
 }
 
 function checked(name: string, factor: number): number {
@@ -19,8 +22,6 @@ function checked(name: string, factor: number): number {
  * published ranges from low to high. Those ranges are checked where a factor is typed (landscapeFactorRange): here only
  * a factor that is below 0 or not finite throws RangeError.
  */
-export function landscapeCoefficient({ speciesFactor, densityFactor, microclimateFactor }: LandscapeFactors): number {
-  return (
-    checked('species', speciesFactor) * checked('density', densityFactor) * checked('microclimate', microclimateFactor)
-  );
+export function landscapeCoefficient({ factor, density, microclimate }: LandscapeFactors): number {
+  return checked('species', factor) * checked('density', density) * checked('microclimate', microclimate);
 }

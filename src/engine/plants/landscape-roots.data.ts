@@ -1,7 +1,9 @@
+import type { Names } from '../names.ts';
+
 /** How deep landscape plants of one type draw water, and how much of it may be used before the next watering. */
 export interface LandscapeRoots {
   readonly id: string;
-  readonly name: string;
+  readonly name: Names;
   readonly rootDepthM: { readonly min: number; readonly max: number };
   /** What is used until somebody chooses: the middle of the range. */
   readonly rootDepthUsedM: number;
@@ -23,7 +25,7 @@ const PRACTICE = 'common practice, no source; from memory';
 export const LANDSCAPE_ROOTS: readonly LandscapeRoots[] = [
   {
     id: 'annual-flowers',
-    name: 'Annual flowers',
+    name: { en: 'Annual flowers' },
     rootDepthM: { min: 6 * METRES_PER_INCH, max: 12 * METRES_PER_INCH },
     rootDepthUsedM: 9 * METRES_PER_INCH,
     allowedDepletion: { min: 0.3, max: 0.4 },
@@ -33,7 +35,7 @@ export const LANDSCAPE_ROOTS: readonly LandscapeRoots[] = [
   },
   {
     id: 'perennials-and-groundcover',
-    name: 'Perennials and groundcover',
+    name: { en: 'Perennials and groundcover' },
     rootDepthM: { min: 8 * METRES_PER_INCH, max: 12 * METRES_PER_INCH },
     rootDepthUsedM: 10 * METRES_PER_INCH,
     allowedDepletion: { min: 0.3, max: 0.4 },
@@ -43,7 +45,7 @@ export const LANDSCAPE_ROOTS: readonly LandscapeRoots[] = [
   },
   {
     id: 'shrubs',
-    name: 'Shrubs',
+    name: { en: 'Shrubs' },
     rootDepthM: { min: 12 * METRES_PER_INCH, max: 24 * METRES_PER_INCH },
     rootDepthUsedM: 18 * METRES_PER_INCH,
     allowedDepletion: { min: 0.5, max: 0.5 },
@@ -53,7 +55,7 @@ export const LANDSCAPE_ROOTS: readonly LandscapeRoots[] = [
   },
   {
     id: 'trees',
-    name: 'Trees',
+    name: { en: 'Trees' },
     rootDepthM: { min: 18 * METRES_PER_INCH, max: 36 * METRES_PER_INCH },
     rootDepthUsedM: 27 * METRES_PER_INCH,
     allowedDepletion: { min: 0.5, max: 0.5 },

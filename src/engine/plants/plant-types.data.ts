@@ -1,3 +1,5 @@
+import type { Names } from '../names.ts';
+
 export const PLANT_TYPE_IDS = [
   'turf-cool-season',
   'turf-warm-season',
@@ -19,7 +21,7 @@ export type PlantTypeId = (typeof PLANT_TYPE_IDS)[number];
 /** One plant type. Its factor is the year's mean share of reference ET that keeps established plants looking well. */
 export interface PlantType {
   readonly id: PlantTypeId;
-  readonly name: string;
+  readonly name: Names;
   readonly plantFactor: number;
   readonly source: string;
   readonly fromMemory: boolean;
@@ -36,41 +38,65 @@ const COMPANION =
  * of its thirstiest plants.
  */
 export const PLANT_TYPES: readonly PlantType[] = [
-  { id: 'turf-cool-season', name: 'Turf, cool season', plantFactor: 0.8, source: S623, fromMemory: true },
-  { id: 'turf-warm-season', name: 'Turf, warm season', plantFactor: 0.6, source: S623, fromMemory: true },
-  { id: 'annual-flowers', name: 'Annual flowers', plantFactor: 0.8, source: S623, fromMemory: true },
+  { id: 'turf-cool-season', name: { en: 'Turf, cool season' }, plantFactor: 0.8, source: S623, fromMemory: true },
+  { id: 'turf-warm-season', name: { en: 'Turf, warm season' }, plantFactor: 0.6, source: S623, fromMemory: true },
+  { id: 'annual-flowers', name: { en: 'Annual flowers' }, plantFactor: 0.8, source: S623, fromMemory: true },
   {
     id: 'woody-and-perennial-humid',
-    name: 'Woody plants and herbaceous perennials, humid climate',
+    name: { en: 'Woody plants and herbaceous perennials, humid climate' },
     plantFactor: 0.7,
     source: S623,
     fromMemory: true,
   },
   {
     id: 'woody-and-perennial-arid',
-    name: 'Woody plants and herbaceous perennials, arid climate',
+    name: { en: 'Woody plants and herbaceous perennials, arid climate' },
     plantFactor: 0.5,
     source: S623,
     fromMemory: true,
   },
-  { id: 'desert-plants', name: 'Desert plants', plantFactor: 0.3, source: S623, fromMemory: true },
+  { id: 'desert-plants', name: { en: 'Desert plants' }, plantFactor: 0.3, source: S623, fromMemory: true },
   {
     id: 'trees-shrubs-vines-groundcover',
-    name: 'Trees, shrubs, vines and groundcovers',
+    name: { en: 'Trees, shrubs, vines and groundcovers' },
     plantFactor: 0.5,
     source: COMPANION,
     fromMemory: true,
   },
-  { id: 'herbaceous-perennials', name: 'Herbaceous perennials', plantFactor: 0.5, source: COMPANION, fromMemory: true },
-  { id: 'desert-adapted', name: 'Desert-adapted plants', plantFactor: 0.3, source: COMPANION, fromMemory: true },
+  {
+    id: 'herbaceous-perennials',
+    name: { en: 'Herbaceous perennials' },
+    plantFactor: 0.5,
+    source: COMPANION,
+    fromMemory: true,
+  },
+  {
+    id: 'desert-adapted',
+    name: { en: 'Desert-adapted plants' },
+    plantFactor: 0.3,
+    source: COMPANION,
+    fromMemory: true,
+  },
   {
     id: 'annual-flowers-and-bedding',
-    name: 'Annual flowers and bedding plants',
+    name: { en: 'Annual flowers and bedding plants' },
     plantFactor: 0.8,
     source: COMPANION,
     fromMemory: true,
   },
-  { id: 'home-fruit-deciduous', name: 'Home fruit, deciduous', plantFactor: 0.8, source: COMPANION, fromMemory: true },
-  { id: 'home-fruit-evergreen', name: 'Home fruit, evergreen', plantFactor: 1, source: COMPANION, fromMemory: true },
-  { id: 'home-vegetables', name: 'Home vegetables', plantFactor: 1, source: COMPANION, fromMemory: true },
+  {
+    id: 'home-fruit-deciduous',
+    name: { en: 'Home fruit, deciduous' },
+    plantFactor: 0.8,
+    source: COMPANION,
+    fromMemory: true,
+  },
+  {
+    id: 'home-fruit-evergreen',
+    name: { en: 'Home fruit, evergreen' },
+    plantFactor: 1,
+    source: COMPANION,
+    fromMemory: true,
+  },
+  { id: 'home-vegetables', name: { en: 'Home vegetables' }, plantFactor: 1, source: COMPANION, fromMemory: true },
 ];

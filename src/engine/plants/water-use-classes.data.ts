@@ -1,3 +1,5 @@
+import type { Names } from '../names.ts';
+
 export const WATER_USE_CLASS_IDS = ['very-low', 'low', 'moderate', 'high'] as const;
 
 export type WaterUseClassId = (typeof WATER_USE_CLASS_IDS)[number];
@@ -5,7 +7,7 @@ export type WaterUseClassId = (typeof WATER_USE_CLASS_IDS)[number];
 /** One water-use class: the species factor ks as a share of reference ET, with the range a planner may choose from. */
 export interface WaterUseClass {
   readonly id: WaterUseClassId;
-  readonly name: string;
+  readonly name: Names;
   readonly speciesFactorMin: number;
   readonly speciesFactorMax: number;
   /** What is used until somebody chooses: the middle of the range, for very low too. */
@@ -25,7 +27,7 @@ const WUCOLS =
 export const WATER_USE_CLASSES: readonly WaterUseClass[] = [
   {
     id: 'very-low',
-    name: 'Very low',
+    name: { en: 'Very low' },
     speciesFactorMin: 0,
     speciesFactorMax: 0.1,
     speciesFactor: 0.05,
@@ -34,7 +36,7 @@ export const WATER_USE_CLASSES: readonly WaterUseClass[] = [
   },
   {
     id: 'low',
-    name: 'Low',
+    name: { en: 'Low' },
     speciesFactorMin: 0.1,
     speciesFactorMax: 0.3,
     speciesFactor: 0.2,
@@ -43,7 +45,7 @@ export const WATER_USE_CLASSES: readonly WaterUseClass[] = [
   },
   {
     id: 'moderate',
-    name: 'Moderate',
+    name: { en: 'Moderate' },
     speciesFactorMin: 0.4,
     speciesFactorMax: 0.6,
     speciesFactor: 0.5,
@@ -52,7 +54,7 @@ export const WATER_USE_CLASSES: readonly WaterUseClass[] = [
   },
   {
     id: 'high',
-    name: 'High',
+    name: { en: 'High' },
     speciesFactorMin: 0.7,
     speciesFactorMax: 0.9,
     speciesFactor: 0.8,

@@ -29,16 +29,12 @@ export function fillCoefficients(
   const { coefficient, establishing } = planting;
   const { firstDay, first, end } = days;
   if (coefficient.kind === 'crop') fillCropCoefficients(coefficients, coefficient, days);
-  else coefficients.fill(landscapeKc(coefficient), first, end);
+  else coefficients.fill(landscapeCoefficient(coefficient), first, end);
   if (establishing === undefined) return;
   const settled = Math.min(end, establishing.until - firstDay + 1);
   for (let place = first; place < settled; place++) {
     coefficients[place] = (coefficients[place] as number) * establishing.factor;
   }
-}
-
-function landscapeKc({ factor, density, microclimate }: Extract<PlantCoefficient, { kind: 'landscape' }>): number {
-  return landscapeCoefficient({ speciesFactor: factor, densityFactor: density, microclimateFactor: microclimate });
 }
 
 type CropGrowth = Extract<PlantCoefficient, { kind: 'crop' }>;

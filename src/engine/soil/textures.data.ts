@@ -1,3 +1,4 @@
+import type { Names } from '../names.ts';
 import type { IntakeTextureId } from './intake-rates.data.ts';
 import type { AccumulationTextureId } from './surface-accumulation.data.ts';
 
@@ -24,7 +25,7 @@ export interface WaterContentRange {
 /** One soil texture; water contents in m3 of water in m3 of soil. */
 export interface SoilTexture {
   readonly id: SoilTextureId;
-  readonly name: string;
+  readonly name: Names;
   readonly fieldCapacity: WaterContentRange | null;
   readonly wiltingPoint: WaterContentRange | null;
   /** Field capacity less wilting point, as printed: not the difference of the two ranges' ends. */
@@ -48,7 +49,7 @@ const UC_DAVIS =
 export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'sand',
-    name: 'Sand',
+    name: { en: 'Sand' },
     fieldCapacity: { min: 0.07, max: 0.17 },
     wiltingPoint: { min: 0.02, max: 0.07 },
     availableWater: { min: 0.05, max: 0.11 },
@@ -59,7 +60,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'loamy-sand',
-    name: 'Loamy sand',
+    name: { en: 'Loamy sand' },
     fieldCapacity: { min: 0.11, max: 0.19 },
     wiltingPoint: { min: 0.03, max: 0.1 },
     availableWater: { min: 0.06, max: 0.12 },
@@ -70,7 +71,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'sandy-loam',
-    name: 'Sandy loam',
+    name: { en: 'Sandy loam' },
     fieldCapacity: { min: 0.18, max: 0.28 },
     wiltingPoint: { min: 0.06, max: 0.16 },
     availableWater: { min: 0.11, max: 0.15 },
@@ -81,7 +82,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'loam',
-    name: 'Loam',
+    name: { en: 'Loam' },
     fieldCapacity: { min: 0.2, max: 0.3 },
     wiltingPoint: { min: 0.07, max: 0.17 },
     availableWater: { min: 0.13, max: 0.18 },
@@ -92,7 +93,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'silt-loam',
-    name: 'Silt loam',
+    name: { en: 'Silt loam' },
     fieldCapacity: { min: 0.22, max: 0.36 },
     wiltingPoint: { min: 0.09, max: 0.21 },
     availableWater: { min: 0.13, max: 0.19 },
@@ -103,7 +104,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'silt',
-    name: 'Silt',
+    name: { en: 'Silt' },
     fieldCapacity: { min: 0.28, max: 0.36 },
     wiltingPoint: { min: 0.12, max: 0.22 },
     availableWater: { min: 0.16, max: 0.2 },
@@ -114,7 +115,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'silty-clay-loam',
-    name: 'Silty clay loam',
+    name: { en: 'Silty clay loam' },
     fieldCapacity: { min: 0.3, max: 0.37 },
     wiltingPoint: { min: 0.17, max: 0.24 },
     availableWater: { min: 0.13, max: 0.18 },
@@ -125,7 +126,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'silty-clay',
-    name: 'Silty clay',
+    name: { en: 'Silty clay' },
     fieldCapacity: { min: 0.3, max: 0.42 },
     wiltingPoint: { min: 0.17, max: 0.29 },
     availableWater: { min: 0.13, max: 0.19 },
@@ -136,7 +137,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'clay',
-    name: 'Clay',
+    name: { en: 'Clay' },
     fieldCapacity: { min: 0.32, max: 0.4 },
     wiltingPoint: { min: 0.2, max: 0.24 },
     availableWater: { min: 0.12, max: 0.2 },
@@ -147,7 +148,7 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   },
   {
     id: 'clay-loam',
-    name: 'Clay loam',
+    name: { en: 'Clay loam' },
     fieldCapacity: null,
     wiltingPoint: null,
     availableWater: { min: 1.75 / 12, max: 2.5 / 12 },

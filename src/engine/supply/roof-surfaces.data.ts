@@ -1,14 +1,16 @@
+import type { Names } from '../names.ts';
+
 export interface RoofSurface {
   readonly id: string;
-  readonly label: string;
+  readonly name: Names;
   /** Share of the rain that runs off, 0..1. */
   readonly runoffCoefficient: number;
   /** Where the coefficient comes from. */
-  readonly origin: string;
+  readonly source: string;
 }
 
-const surface = (id: string, label: string, runoffCoefficient: number, origin: string): RoofSurface =>
-  Object.freeze({ id, label, runoffCoefficient, origin });
+const surface = (id: string, name: string, runoffCoefficient: number, source: string): RoofSurface =>
+  Object.freeze({ id, name: Object.freeze({ en: name }), runoffCoefficient, source });
 
 const BY_ROOF =
   'roof coefficients by covering, as printed on a rain-harvesting page of 2007; within Waterfall 2006 (AZ1344)';

@@ -1,8 +1,8 @@
 /** What the values of steps are, each with what its label names. `language/en/trace-labels.ts` has the labels. */
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
-import type { SoilTextureId } from '../../engine/soil/textures.data.ts';
 
 export interface OfDay {
   readonly day: DayNumber;
@@ -36,7 +36,7 @@ interface WeatherLabels {
 }
 
 interface NeedLabels {
-  readonly 'plant-factor': { readonly plant: string };
+  readonly 'plant-factor': { readonly plant: Names };
   readonly density: unknown;
   readonly microclimate: unknown;
   readonly 'growth-start': unknown;
@@ -65,7 +65,7 @@ interface NeedLabels {
   readonly 'day-rain': OfDay;
   readonly 'week-rain': unknown;
   readonly runoff: unknown;
-  readonly 'soil-available-water': { readonly texture: SoilTextureId };
+  readonly 'soil-available-water': { readonly texture: Names };
   readonly 'root-depth': unknown;
   readonly 'available-water': unknown;
   readonly 'allowed-depletion': unknown;

@@ -5,6 +5,7 @@
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { ZoneRule } from '../../engine/garden.ts';
+import type { Names } from '../../engine/names.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import type { MinutesOrigin, State } from '../../engine/season/season.ts';
 import type { OfLine } from './label-kinds.ts';
@@ -26,7 +27,7 @@ export type EtoEquation = Extract<(typeof ETO_METHODS)[number], 'penman-monteith
 /** From the weather to the water that a planting needs. */
 export interface NeedSteps {
   readonly 'landscape-coefficient': unknown;
-  readonly 'crop-coefficient': { readonly plant: string; readonly variant: 'annual' | 'perennial' };
+  readonly 'crop-coefficient': { readonly plant: Names; readonly variant: 'annual' | 'perennial' };
   readonly establishing: unknown;
   readonly demand: unknown;
   readonly 'rain-share': { readonly month: number; readonly variant: RainMethod };

@@ -1,5 +1,6 @@
 /** What the trace calls the values of its steps, with the symbols that their formulas use. */
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import type { Named, OfDay, OfLine, OfMonth } from '../../explain/trace/label-kinds.ts';
 import { area } from '../area.ts';
@@ -70,7 +71,7 @@ export const traceLabels = {
   'sharing-days': 'Days that share',
   'counted-days': 'Days counted here',
 
-  'plant-factor': (_: Format, { plant }: { readonly plant: string }) => `Plant factor ks, ${plant}`,
+  'plant-factor': ({ name }: Format, { plant }: { readonly plant: Names }) => `Plant factor ks, ${name(plant)}`,
   density: 'Density kd',
   microclimate: 'Microclimate kmc',
   'growth-start': 'Growth starts',
@@ -99,8 +100,8 @@ export const traceLabels = {
   'day-rain': onDay('measured rain'),
   'week-rain': 'From the week’s measured total',
   runoff: 'Runoff',
-  'soil-available-water': (_: Format, { texture }: { readonly texture: string }) =>
-    `Available water of the soil, ${texture}`,
+  'soil-available-water': ({ name }: Format, { texture }: { readonly texture: Names }) =>
+    `Available water of the soil, ${name(texture)}`,
   'root-depth': 'Root depth Zr',
   'available-water': 'Total available water TAW',
   'allowed-depletion': 'Allowed depletion p',

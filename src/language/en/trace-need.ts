@@ -1,5 +1,6 @@
 /** What the trace says of the water that a planting needs. */
 
+import type { Names } from '../../engine/names.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import type { NeedSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
@@ -23,7 +24,7 @@ export const traceNeed = {
     formula: 'KL = ks × kd × kmc',
   },
   'crop-coefficient': {
-    title: (_: Format, { plant }: { readonly plant: string }) => `Crop coefficient: ${plant}`,
+    title: ({ name }: Format, { plant }: { readonly plant: Names }) => `Crop coefficient: ${name(plant)}`,
     says: {
       annual: CROP_SAYS,
       perennial: `${CROP_SAYS} One that stays starts anew every year.`,

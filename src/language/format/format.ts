@@ -1,6 +1,8 @@
 /** All that writes figures, days and lists, bound to one reader: what a message takes to say its values. */
 import type { DayNumber } from '../../engine/calendar.ts';
+import type { Names } from '../../engine/names.ts';
 import type { Quantity } from '../../engine/units.ts';
+import { nameIn } from '../name-in.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { type DateStyle, formatDay, formatDays, formatMonth, formatWeek, formatWeekOf } from './dates.ts';
@@ -62,6 +64,8 @@ export interface Format {
   /** `June 16, 2027 at 10:46 AM`: an instant, ISO 8601, on the reader's own clock. */
   instant(instant: string): string;
   list(items: readonly string[]): string;
+  /** What a table of data names by language: `Tomato`. */
+  name(names: Names): string;
 }
 
 const formats = new WeakMap<Reader, Format>();
@@ -102,5 +106,6 @@ function bound(reader: Reader): Format {
     weekdays: (weekStart, mask) => formatWeekdays(weekStart, mask, locale),
     instant: (instant) => formatInstant(instant, locale),
     list: (items) => formatList(items, locale),
+    name: (names) => nameIn(names, reader.language),
   };
 }

@@ -1,6 +1,7 @@
 /** What a planting uses as a share of reference ET: by class, by type, or by crop. */
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { PlantCoefficient } from '../../engine/garden.ts';
+import type { Names } from '../../engine/names.ts';
 import { cropStagesOf, findCrop } from '../../engine/plants/find-crop.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
@@ -16,10 +17,10 @@ const classById = new Map(WATER_USE_CLASSES.map((row) => [row.id, row]));
 const typeById = new Map(PLANT_TYPES.map((row) => [row.id, row]));
 
 export function landscapeCoefficientOf(need: LandscapeNeed): PlantCoefficient {
-  const { label, factor, source } = published(need);
+  const { name, factor, source } = published(need);
   return {
     kind: 'landscape',
-    label,
+    name,
     factor: need.factor ?? factor,
     density: need.density ?? DEFAULTS.density,
     microclimate: need.microclimate ?? DEFAULTS.microclimate,
@@ -27,15 +28,15 @@ export function landscapeCoefficientOf(need: LandscapeNeed): PlantCoefficient {
   };
 }
 
-function published(need: LandscapeNeed): { readonly label: string; readonly factor: number; readonly source: string } {
+function published(need: LandscapeNeed): { readonly name: Names; readonly factor: number; readonly source: string } {
   if (need.kind === 'class') {
     const row = classById.get(need.class);
     if (row === undefined) throw new RangeError(`There is no water-use class "${need.class}".`);
-    return { label: row.name, factor: row.speciesFactor, source: row.source };
+    return { name: row.name, factor: row.speciesFactor, source: row.source };
   }
   const row = typeById.get(need.type);
   if (row === undefined) throw new RangeError(`There is no plant type "${need.type}".`);
-  return { label: row.name, factor: row.plantFactor, source: row.source };
+  return { name: row.name, factor: row.plantFactor, source: row.source };
 }
 
 /** Days of the four stages: as typed, else the crop's first published row. */
@@ -58,7 +59,7 @@ export function cropCoefficientOf(need: CropNeed, pulledOn: DayNumber | undefine
   const row = need.stages ? undefined : cropStagesOf(need.crop)[0];
   return {
     kind: 'crop',
-    label: crop.name,
+    name: crop.name,
     plantedOn,
     ...(crop.perennial ? { perennial: true } : {}),
     stageDays:

@@ -200,10 +200,11 @@ function detailOf(row: SheetRow, { measure, format, words: { detail } }: CellCon
     case 'zone':
       return detail.daysAWeek(format, wateringDayCount(row.zone.zone));
     case 'planting':
-      return plantKind(row.planting.planting, detail.withShutOff);
+      return plantKind(row.planting.planting);
   }
-}
 
-function plantKind({ coefficient, hasShutOff }: GardenPlanting, withShutOff: (kind: string) => string): string {
-  return hasShutOff ? withShutOff(coefficient.label) : coefficient.label;
+  function plantKind({ coefficient, hasShutOff }: GardenPlanting): string {
+    const kind = format.name(coefficient.name);
+    return hasShutOff ? detail.withShutOff(kind) : kind;
+  }
 }

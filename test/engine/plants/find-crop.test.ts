@@ -4,7 +4,7 @@ import { cropStagesOf, findCrop } from '../../../src/engine/plants/find-crop.ts'
 
 describe('finding a crop', () => {
   test('gives the row of its id', () => {
-    expect(findCrop('tomato').name).toBe('Tomato');
+    expect(findCrop('tomato').name.en).toBe('Tomato');
   });
 
   test('refuses a crop that no table has, in words', () => {

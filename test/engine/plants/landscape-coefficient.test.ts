@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { landscapeCoefficient } from '../../../src/engine/plants/landscape-coefficient.ts';
 
-const kl = (speciesFactor: number, densityFactor: number, microclimateFactor: number): number =>
-  landscapeCoefficient(Object.freeze({ speciesFactor, densityFactor, microclimateFactor }));
+const kl = (factor: number, density: number, microclimate: number): number =>
+  landscapeCoefficient(Object.freeze({ factor, density, microclimate }));
 
 describe('landscape coefficient', () => {
   test('star jasmine in San Jose: KL 0.5, July ETo 7.44 in gives 3.72 in (Costello et al. 2000, from memory)', () => {

@@ -4,7 +4,7 @@ import type { SoilTextureId } from '../../../src/engine/soil/textures.data.ts';
 
 describe('finding a texture', () => {
   test('gives the row of its id', () => {
-    expect(findTexture('silt-loam').name).toBe('Silt loam');
+    expect(findTexture('silt-loam').name.en).toBe('Silt loam');
   });
 
   test('refuses a texture that no table has, in words', () => {

@@ -16,7 +16,7 @@ describe('surfaces that rain is caught from', () => {
     expect(ROOF_SURFACES).toHaveLength(5);
     expect(Object.isFrozen(ROOF_SURFACES)).toBe(true);
     for (const surface of ROOF_SURFACES) {
-      expect(surface.origin).not.toBe('');
+      expect(surface.source).not.toBe('');
       expect(Object.isFrozen(surface)).toBe(true);
     }
   });

@@ -232,7 +232,7 @@ describe('noticesOf', () => {
   it('tells of a crop that stands after its last stage', () => {
     const coefficient = {
       kind: 'crop',
-      label: 'crop',
+      name: { en: 'crop' },
       plantedOn: FIRST_DAY,
       stageDays: [10, 10, 10, 10],
       kcInitial: 0.5,

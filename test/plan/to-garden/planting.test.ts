@@ -63,7 +63,7 @@ describe('what a planting uses', () => {
     // Costello, Matheny and Clark (2000): low 0.10 to 0.30.
     expect(coefficient({ kind: 'class', class: 'low' })).toMatchObject({
       kind: 'landscape',
-      label: 'Low',
+      name: { en: 'Low' },
       factor: 0.2,
       density: 1,
       microclimate: 1,
@@ -87,7 +87,7 @@ describe('what a planting uses', () => {
   it('by crop: FAO-56 Tables 11 and 12', () => {
     expect(coefficient({ kind: 'crop', crop: 'tomato', plantedOn: '2027-05-10' })).toMatchObject({
       kind: 'crop',
-      label: 'Tomato',
+      name: { en: 'Tomato' },
       plantedOn: dayNumber('2027-05-10'),
       stageDays: [35, 40, 50, 30],
       kcInitial: 0.6,
@@ -174,7 +174,7 @@ it('every class, type and crop of the tables can be converted', async () => {
     const { rootZone, coefficient, from, to } = convert(shrubs({ need }));
     expect(rootZone.depthM).toBeGreaterThan(0.1);
     expect(rootZone.allowedDepletion).toBeGreaterThan(0.1);
-    expect(coefficient.label).not.toBe('');
+    expect(coefficient.name.en).not.toBe('');
     expect(to).toBeGreaterThan(from);
   }
 });

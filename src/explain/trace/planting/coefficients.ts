@@ -20,22 +20,17 @@ export function coefficientSteps(cell: PlantingCell): readonly TraceStep[] {
   ];
 }
 
-function landscapeStep({
-  label,
-  factor: speciesFactor,
-  density,
-  microclimate,
-  source,
-}: LandscapeCoefficient): TraceStep {
+function landscapeStep(coefficient: LandscapeCoefficient): TraceStep {
+  const { name, density, microclimate, source } = coefficient;
   return {
     id: 'landscape-coefficient',
     source: ['Costello, Matheny and Clark (2000)', { id: 'plant-factor', text: source }],
     inputs: [
-      input({ id: 'plant-factor', plant: label }, factor(speciesFactor)),
+      input({ id: 'plant-factor', plant: name }, factor(coefficient.factor)),
       input('density', factor(density)),
       input('microclimate', factor(microclimate)),
     ],
-    result: factor(landscapeCoefficient({ speciesFactor, densityFactor: density, microclimateFactor: microclimate })),
+    result: factor(landscapeCoefficient(coefficient)),
   };
 }
 
@@ -50,7 +45,7 @@ function cropStep(cell: PlantingCell, coefficient: CropCoefficient): TraceStep {
   const daysLeft = cycle.next - firstDay;
   return {
     id: 'crop-coefficient',
-    plant: coefficient.label,
+    plant: coefficient.name,
     variant: coefficient.perennial ? 'perennial' : 'annual',
     source: ['FAO-56 eq. 66', source],
     inputs: [

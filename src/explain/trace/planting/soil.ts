@@ -1,4 +1,5 @@
 /** What the root zone holds, how far it may dry, and how dry the week found it. */
+import { findTexture } from '../../../engine/soil/find-texture.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
@@ -13,7 +14,7 @@ function availableStep({ zone: { soil }, planting: { rootZone }, days }: Plantin
     source: ['FAO-56 eq. 82'],
     inputs: [
       input(
-        { id: 'soil-available-water', texture: soil.texture },
+        { id: 'soil-available-water', texture: findTexture(soil.texture).name },
         { value: 1000 * soil.availableWater, quantity: 'availableWater' },
       ),
       input('root-depth', { value: rootZone.depthM, quantity: 'rootDepth' }),
