@@ -33,8 +33,8 @@ function verdictsOf(planting: PlantingComparison, inGround: boolean): readonly V
   const { shortDayCount, drainedLitres, receivedLitres, rateMmPerHour } = planting;
   if (!inGround) return ['unplanted'];
   if (rateMmPerHour === 0 && shortDayCount > 0) return ['none'];
-  const said: Verdict[] = [];
-  if (shortDayCount > 0) said.push('short');
-  if (drainedLitres > LOST_SHARE * receivedLitres) said.push('over');
-  return said.length === 0 ? ['right'] : said;
+  const verdicts: Verdict[] = [];
+  if (shortDayCount > 0) verdicts.push('short');
+  if (drainedLitres > LOST_SHARE * receivedLitres) verdicts.push('over');
+  return verdicts.length === 0 ? ['right'] : verdicts;
 }

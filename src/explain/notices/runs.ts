@@ -1,4 +1,4 @@
-/** Weeks in a row, joined, so that a lasting trouble is told once. */
+/** Weeks in a row, joined, so that a lasting problem is told once. */
 
 export interface Run {
   readonly firstWeek: number;
@@ -7,7 +7,7 @@ export interface Run {
   readonly weeks: readonly number[];
 }
 
-/** A trouble that comes back more often than this is told once for all its weeks. */
+/** A problem that comes back more often than this is told once for all its weeks. */
 const MOST_RUNS = 2;
 
 /** Runs of weeks that follow one another, of weeks in order. */

@@ -1,4 +1,4 @@
-/** For every kind of notice that changes of the plan may mend: which changes are tried, and how great its trouble is. */
+/** For every kind of notice that changes of the plan may mend: which changes are tried, and how great its problem is. */
 import type { NoticeFigures } from '../../explain/notices/notice.ts';
 import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
 import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
@@ -13,20 +13,20 @@ import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
-  /** In a measure of the kind; above 0, and grows with the trouble. */
-  readonly trouble: (figures: NoticeFigures[Kind]) => number;
+  /** In a measure of the kind; above 0, and grows with the problem. */
+  readonly problem: (figures: NoticeFigures[Kind]) => number;
 }
 
 export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesRow<Kind> } = {
-  'line-too-long': { candidates: lineTooLongCandidates, trouble: ({ beyondBounds }) => beyondBounds },
-  'flow-too-great': { candidates: flowTooGreatCandidates, trouble: ({ excessLpm }) => excessLpm },
-  'flow-together': { candidates: flowTogetherCandidates, trouble: ({ days }) => days },
-  'window-too-short': { candidates: windowTooShortCandidates, trouble: ({ minutesOverInAll }) => minutesOverInAll },
-  'allowance-exceeded': { candidates: allowanceExceededCandidates, trouble: ({ overLitres }) => overLitres },
-  'tank-dry': { candidates: tankDryCandidates, trouble: ({ mainsLitres }) => mainsLitres },
+  'line-too-long': { candidates: lineTooLongCandidates, problem: ({ beyondBounds }) => beyondBounds },
+  'flow-too-great': { candidates: flowTooGreatCandidates, problem: ({ excessLpm }) => excessLpm },
+  'flow-together': { candidates: flowTogetherCandidates, problem: ({ days }) => days },
+  'window-too-short': { candidates: windowTooShortCandidates, problem: ({ minutesOverInAll }) => minutesOverInAll },
+  'allowance-exceeded': { candidates: allowanceExceededCandidates, problem: ({ overLitres }) => overLitres },
+  'tank-dry': { candidates: tankDryCandidates, problem: ({ mainsLitres }) => mainsLitres },
   'emitters-far-apart': {
     candidates: emittersFarApartCandidates,
-    trouble: ({ spacingM, widestSpacingM }) => spacingM - widestSpacingM,
+    problem: ({ spacingM, widestSpacingM }) => spacingM - widestSpacingM,
   },
-  'line-downhill': { candidates: lineDownhillCandidates, trouble: () => 1 },
+  'line-downhill': { candidates: lineDownhillCandidates, problem: () => 1 },
 };

@@ -10,7 +10,7 @@ import { tryCandidate } from './try-candidate.ts';
 
 /**
  * What mends a notice or makes it less, each worked out by computing the season with it. Those that make nothing dry out
- * come first, then those that leave the least of the trouble, then those that leave plants least short. Of several sizes
+ * come first, then those that leave the least of the problem, then those that leave plants least short. Of several sizes
  * of one change the best alone, and of equals the smallest change. Empty where no change of the plan is known to help.
  *
  * `season` is the plan's own, `notice` one of its notices. Computing takes a season for each candidate, up to half a

@@ -56,14 +56,14 @@ export type RemedyCandidates = Iterable<RemedyCandidate | undefined>;
 export interface RemedyOutcome {
   /** No other of the same notice has it. */
   readonly id: string;
-  /** How much of the trouble is left, as a share of what there was; 0 where the notice is gone. Below 1. */
+  /** How much of the problem is left, as a share of what there was; 0 where the notice is gone. Below 1. */
   readonly remaining: number;
   /** What it costs over the season: gross irrigation more (negative: less), and demand unmet more, L. */
   readonly litresMore: number;
   readonly unmetLitresMore: number;
   /** Minutes more of all zones over the season, one after another. */
   readonly minutesMore: number;
-  /** At the line's weakest emitter, where its pressure is the trouble. */
+  /** At the line's weakest emitter, where its pressure is the problem. */
   readonly leastPressureKpa?: number;
   /** The season with it: it has the names that the side effects speak of. */
   readonly seasonWith: Season;

@@ -3,16 +3,16 @@ import type { Notice } from '../../explain/notices/notice.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import { mixFigures } from '../mix/mix-figures.ts';
+import { remainingProblem } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidate, TriedRemedy } from './remedy.ts';
 import { REMEDY_CAUTIONS } from './remedy-cautions.ts';
 import { seasonMinutes } from './season-minutes.ts';
-import { remainingTrouble } from './trouble.ts';
 import { weakestEmitterKpa } from './weakest-emitter.ts';
 
 /**
  * A candidate with what comes of it, found out by making the change and computing the season; undefined where the plan
- * refuses it, where the notice's trouble does not become less, or where the same trouble only moves elsewhere. `index`: of the
+ * refuses it, where the notice's problem does not become less, or where the same problem only moves elsewhere. `index`: of the
  * candidate among those of the notice.
  */
 export function tryCandidate(
@@ -23,7 +23,7 @@ export function tryCandidate(
   const result = tryEdit(plan, candidate.edit);
   if (!result.ok) return undefined;
   const seasonWith = computeSeason(result.plan, season);
-  const remaining = remainingTrouble(notice, season, seasonWith);
+  const remaining = remainingProblem(notice, season, seasonWith);
   if (remaining === undefined) return undefined;
   const [before, after] = [gardenFigures(season), gardenFigures(seasonWith)];
   return {

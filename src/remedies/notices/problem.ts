@@ -1,18 +1,18 @@
-/** How much of a notice's trouble another season leaves. */
+/** How much of a notice's problem another season leaves. */
 import type { Season } from '../../engine/season/season.ts';
 import type { FoundNotice, Notice, NoticeSubject } from '../../explain/notices/notice.ts';
 import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
 import { NOTICE_REMEDIES, type NoticeRemediesRow } from './notice-remedies.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 
-/** What rounding may leave of a trouble that did not change. */
+/** What rounding may leave of a problem that did not change. */
 const ROUNDING = 1e-9;
 
 /**
- * The share, from 0 to below 1, of a notice's trouble in `season` that is left in `next`; undefined where it does not become
- * less, or where the same trouble only moves elsewhere.
+ * The share, from 0 to below 1, of a notice's problem in `season` that is left in `next`; undefined where it does not become
+ * less, or where the same problem only moves elsewhere.
  */
-export function remainingTrouble<Kind extends RemediedKind>(
+export function remainingProblem<Kind extends RemediedKind>(
   notice: Notice<Kind>,
   season: Season,
   next: Season,
@@ -20,7 +20,7 @@ export function remainingTrouble<Kind extends RemediedKind>(
   const [before, after] = [likeNotices(season, notice), likeNotices(next, notice)];
   const known = partsOf(season);
   const left = sum(after.filter((other) => isSameSubject(notice, other, known)));
-  const remaining = left / troubleOf(notice);
+  const remaining = left / problemOf(notice);
   return remaining < 1 - ROUNDING && sum(after) < sum(before) * (1 - ROUNDING) ? remaining : undefined;
 }
 
@@ -37,12 +37,12 @@ function likeNotices<Kind extends RemediedKind>(
 }
 
 function sum<Kind extends RemediedKind>(notices: readonly FoundNotice<Kind>[]): number {
-  return notices.reduce((total, notice) => total + troubleOf(notice), 0);
+  return notices.reduce((total, notice) => total + problemOf(notice), 0);
 }
 
-function troubleOf<Kind extends RemediedKind>({ kind, figures }: FoundNotice<Kind>): number {
+function problemOf<Kind extends RemediedKind>({ kind, figures }: FoundNotice<Kind>): number {
   const row: NoticeRemediesRow<Kind> = NOTICE_REMEDIES[kind];
-  return row.trouble(figures);
+  return row.problem(figures);
 }
 
 /** Ids of the zones and plantings that there are. */
