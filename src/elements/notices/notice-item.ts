@@ -1,7 +1,8 @@
 /** One notice: its sign and severity, what is the matter, what to do, and where to look. */
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import type { Notice, NoticeKind, NoticeSeverity } from '../../explain/notices/notice.ts';
+import type { Notice, NoticeKind } from '../../explain/notices/notice.ts';
 import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
+import type { NoticeSeverity } from '../../explain/notices/severity.ts';
 import { describeNotice, type NoticeText } from '../../language/describe-notice.ts';
 import { cautionWords } from '../../language/en/cautions.ts';
 import { noticesWords } from '../../language/en/notices.ts';

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { NoticeSeverity } from '../../explain/notices/notice.ts';
+import type { NoticeSeverity } from '../../explain/notices/severity.ts';
 import { noticesWords } from '../../language/en/notices.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { languageFor } from '../../language/languages.ts';

@@ -21,7 +21,8 @@ import { refillWeekly } from './kinds/refill-weekly.ts';
 import { tankDry } from './kinds/tank-dry.ts';
 import { tooLong } from './kinds/too-long.ts';
 import { windowTooShort } from './kinds/window-too-short.ts';
-import type { FoundNotice, NoticeKind, NoticeRemedy, NoticeSeverity } from './notice.ts';
+import type { FoundNotice, NoticeKind, NoticeRemedy } from './notice.ts';
+import type { NoticeSeverity } from './severity.ts';
 
 /** Among notices of one severity the kinds with the lesser weight come first. */
 export const NOTICE_WEIGHTS = {

@@ -1,4 +1,5 @@
 /** Something in the season that needs a person's attention: kinds, ids and figures. Its words are made where it is shown. */
+import type { NoticeSeverity } from './severity.ts';
 import type { Shortage } from './shortage.ts';
 
 /**
@@ -95,8 +96,6 @@ export type LinePressureFigures = {
 };
 
 export type NoticeKind = keyof NoticeFigures;
-
-export type NoticeSeverity = 'danger' | 'warning' | 'note';
 
 /** What would help; the words, and the edit if there is one, are made where it is shown. */
 export type NoticeRemedy =

@@ -1,7 +1,6 @@
-import type { Notice, NoticeSeverity } from './notice.ts';
+import type { Notice } from './notice.ts';
 import { NOTICE_KINDS } from './notice-kinds.ts';
-
-const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
+import { SEVERITIES } from './severity.ts';
 
 /**
  * Worst first: by severity; then that nothing is known, what cannot be run or watered at all, what harms plants, what is

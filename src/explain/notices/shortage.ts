@@ -8,7 +8,7 @@ import {
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from '../../engine/season/season.ts';
-import type { NoticeSeverity } from './notice.ts';
+import type { NoticeSeverity } from './severity.ts';
 
 export type Shortage = {
   /** Demand that the plants could not meet, L. */
@@ -34,7 +34,6 @@ const DRY = STATES.indexOf('dry');
 const SHORT = STATES.indexOf('short');
 const CLOSED = MINUTES_ORIGINS.indexOf('closed');
 const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
-const SEVERITIES: readonly NoticeSeverity[] = ['danger', 'warning', 'note'];
 
 /** A planting that needs more than its zone gives in fewer weeks only goes short. */
 const LEAST_NEVER_ENOUGH_WEEKS = 2;
@@ -58,11 +57,6 @@ export function shortageIn(own: PlantingSeason, weeks: readonly number[]): Short
 export function shortageSeverity({ dryWeeks, unmetLitres }: Shortage, areaM2: number): NoticeSeverity {
   if (dryWeeks > 0) return 'danger';
   return unmetLitres > LEAST_SHOWN_MM * areaM2 ? 'warning' : 'note';
-}
-
-/** The worse of two. */
-export function atLeast(least: NoticeSeverity, severity: NoticeSeverity): NoticeSeverity {
-  return SEVERITIES.indexOf(severity) < SEVERITIES.indexOf(least) ? severity : least;
 }
 
 /** Weeks of each cause, in order. */

@@ -1,5 +1,6 @@
 /** What the list of notices says: around its notices, one sentence for each kind, and what to do. Names are data: any name fits. */
-import type { NoticeFigures, NoticeKind, NoticeRemedy, NoticeSeverity } from '../../explain/notices/notice.ts';
+import type { NoticeFigures, NoticeKind, NoticeRemedy } from '../../explain/notices/notice.ts';
+import type { NoticeSeverity } from '../../explain/notices/severity.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 

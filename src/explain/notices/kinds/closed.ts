@@ -1,7 +1,9 @@
 import type { PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
-import type { FoundNotice, NoticeSeverity } from '../notice.ts';
+import type { FoundNotice } from '../notice.ts';
 import { fewRunsOf, type Run } from '../runs.ts';
-import { atLeast, shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
+import type { NoticeSeverity } from '../severity.ts';
+import { atLeast } from '../severity.ts';
+import { shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
 
 /** Zones shut by hand while plantings in them go short: one notice for each run of such weeks, over all the plantings. */
 export function closed({ zones }: Season): readonly FoundNotice<'closed'>[] {

@@ -3,7 +3,8 @@ import { lineFault, longestLine } from '../../../engine/line/line-profile.ts';
 import { plantingLine, type ZoneLine } from '../../../engine/line/zone-lines.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import { type LineSpan, lineSpans, placeOfLine } from '../line-spans.ts';
-import type { FoundNotice, LinePressureFigures, NoticeSeverity } from '../notice.ts';
+import type { FoundNotice, LinePressureFigures } from '../notice.ts';
+import type { NoticeSeverity } from '../severity.ts';
 
 /**
  * Lines whose pressure does not do for all their emitters, or whose plain emitters differ too much: one notice each, by

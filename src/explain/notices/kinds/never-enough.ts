@@ -8,7 +8,8 @@ import {
 import { eachPlanting, placeOf } from '../each-planting.ts';
 import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
-import { atLeast, shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
+import { atLeast } from '../severity.ts';
+import { shortageIn, shortageSeverity, shortageWeeks } from '../shortage.ts';
 
 /** Plantings that need more than their zone gives, season-long: one notice each, for all such weeks. */
 export function neverEnough(season: Season): readonly FoundNotice<'never-enough'>[] {
