@@ -85,7 +85,8 @@ export type PlantCoefficient =
       readonly factor: number;
       readonly density: number;
       readonly microclimate: number;
-      readonly source: string;
+      /** Of the factor; undefined where the plan sets it. */
+      readonly source: string | undefined;
     }
   | {
       readonly kind: 'crop';
@@ -98,7 +99,10 @@ export type PlantCoefficient =
       readonly kcInitial: number;
       readonly kcMid: number;
       readonly kcEnd: number;
-      readonly source: string;
+      /** Of the coefficients; undefined where the plan sets one. */
+      readonly source: string | undefined;
+      /** Of the stages; undefined where the plan sets them. */
+      readonly stagesSource?: string | undefined;
     };
 
 export interface GardenLine {

@@ -32,8 +32,9 @@ export interface SourceNotes {
   readonly normals: FreeText;
   /** What was estimated, and by which rule; Runnel's own where nothing is cited. */
   readonly estimate: Partial<Cited> & { readonly estimate: WeatherEstimate };
-  /** `text`: what the table of plants says of the factor. */
-  readonly 'plant-factor': FreeText;
+  readonly 'plant-factor-set': unknown;
+  readonly 'crop-coefficients-set': unknown;
+  readonly 'stages-set': unknown;
   readonly 'landscape-demand': Cited;
   readonly 'establishing-factor': unknown;
   readonly 'scs-simplified': Cited;

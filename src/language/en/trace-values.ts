@@ -74,7 +74,9 @@ export const traceValues = {
     normals: (_: Format, { text }: FreeText) => `Monthly normals: ${text}`,
     estimate: (_: Format, { estimate, cite }: Partial<Cited> & { readonly estimate: WeatherEstimate }) =>
       `${ESTIMATES[estimate]} (${cite ?? 'Runnel’s own choice'})`,
-    'plant-factor': (_: Format, { text }: FreeText) => `ks: ${text}`,
+    'plant-factor-set': 'Plant factor set in the plan',
+    'crop-coefficients-set': 'Crop coefficients set in the plan',
+    'stages-set': 'Growth stages set in the plan',
     'landscape-demand': after('landscape plants'),
     'establishing-factor': 'Factor and date set in the plan',
     'scs-simplified': after('Simplified monthly form, as FAO’s texts on methods print it'),

@@ -11,8 +11,6 @@ import type { PlanNeed } from '../schema/plan-schema.ts';
 type CropNeed = Extract<PlanNeed, { kind: 'crop' }>;
 type LandscapeNeed = Exclude<PlanNeed, CropNeed>;
 
-const TYPED = 'set in the plan';
-
 const classById = new Map(WATER_USE_CLASSES.map((row) => [row.id, row]));
 const typeById = new Map(PLANT_TYPES.map((row) => [row.id, row]));
 
@@ -24,7 +22,7 @@ export function landscapeCoefficientOf(need: LandscapeNeed): PlantCoefficient {
     factor: need.factor ?? factor,
     density: need.density ?? DEFAULTS.density,
     microclimate: need.microclimate ?? DEFAULTS.microclimate,
-    source: need.factor === undefined ? source : TYPED,
+    source: need.factor === undefined ? source : undefined,
   };
 }
 
@@ -69,7 +67,8 @@ export function cropCoefficientOf(need: CropNeed, pulledOn: DayNumber | undefine
     kcInitial: typed?.initial ?? crop.kcIni,
     kcMid: typed?.mid ?? crop.kcMid,
     kcEnd: typed?.end ?? crop.kcEnd,
-    source: `${typed ? TYPED : crop.source}; stages: ${row ? row.source : TYPED}`,
+    source: typed ? undefined : crop.source,
+    stagesSource: row?.source,
   };
 }
 

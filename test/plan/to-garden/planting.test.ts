@@ -77,10 +77,10 @@ describe('what a planting uses', () => {
     expect(coefficient(flowers)).toMatchObject({ factor: 0.8, density: 1.1, microclimate: 0.8 });
   });
 
-  it('by a factor that was set, whose source is the plan', () => {
+  it('by a factor that was set, which no table is the source of', () => {
     expect(coefficient({ kind: 'class', class: 'low', factor: 0.28 })).toMatchObject({
       factor: 0.28,
-      source: 'set in the plan',
+      source: undefined,
     });
   });
 
@@ -93,6 +93,8 @@ describe('what a planting uses', () => {
       kcInitial: 0.6,
       kcMid: 1.15,
       kcEnd: 0.8,
+      source: expect.stringContaining('Table 12'),
+      stagesSource: expect.stringContaining('Table 11'),
     });
   });
 
@@ -105,6 +107,7 @@ describe('what a planting uses', () => {
       coefficients: { initial: 0.5, mid: 1.2, end: 0.7 },
     };
     expect(coefficient(need)).toMatchObject({ stageDays: [1, 2, 3, 4], kcInitial: 0.5, kcMid: 1.2, kcEnd: 0.7 });
+    expect(coefficient(need)).toMatchObject({ source: undefined, stagesSource: undefined });
   });
 
   it('an annual that stands longer than its stages has a longer late one, since that ends with harvest', () => {

@@ -4,6 +4,7 @@ import { dayOfGrowth, growthCycle } from '../../../engine/plants/growth-cycle.ts
 import { landscapeCoefficient } from '../../../engine/plants/landscape-coefficient.ts';
 import { plantCoefficientOn } from '../../../engine/season/plant-coefficients.ts';
 import { daysIn, sumOver } from '../day-span.ts';
+import { published } from '../published.ts';
 import type { TraceStep } from '../trace-step.ts';
 import { count, date, days, depth, factor, input } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
@@ -24,7 +25,10 @@ function landscapeStep(coefficient: LandscapeCoefficient): TraceStep {
   const { name, density, microclimate, source } = coefficient;
   return {
     id: 'landscape-coefficient',
-    source: ['Costello, Matheny and Clark (2000)', { id: 'plant-factor', text: source }],
+    source: [
+      'Costello, Matheny and Clark (2000)',
+      source === undefined ? { id: 'plant-factor-set' } : published(source),
+    ],
     inputs: [
       input({ id: 'plant-factor', plant: name }, factor(coefficient.factor)),
       input('density', factor(density)),
@@ -36,7 +40,7 @@ function landscapeStep(coefficient: LandscapeCoefficient): TraceStep {
 
 function cropStep(cell: PlantingCell, coefficient: CropCoefficient): TraceStep {
   const { ground, dayOf } = cell;
-  const { stageDays, source } = coefficient;
+  const { stageDays, source, stagesSource } = coefficient;
   const settled = dailyCoefficients(cell, false);
   const [initial, development, mid, late] = stageDays;
   const groundDays = ground.end - ground.first;
@@ -47,7 +51,11 @@ function cropStep(cell: PlantingCell, coefficient: CropCoefficient): TraceStep {
     id: 'crop-coefficient',
     plant: coefficient.name,
     variant: coefficient.perennial ? 'perennial' : 'annual',
-    source: ['FAO-56 eq. 66', source],
+    source: [
+      'FAO-56 eq. 66',
+      source === undefined ? { id: 'crop-coefficients-set' } : published(source),
+      stagesSource === undefined ? { id: 'stages-set' } : published(stagesSource),
+    ],
     inputs: [
       input('growth-start', date(cycle.start)),
       input('growth-day', count(dayOfGrowth(coefficient, cycle, firstDay))),
