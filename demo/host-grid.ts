@@ -9,7 +9,7 @@ import {
   bindingOf,
   hostWeekColumns,
   monthHeaders,
-  type RowPlace,
+  type RowReference,
   registerSeason,
   SEASON_KEY,
   type SeasonSetting,
@@ -27,7 +27,7 @@ interface RotaRow {
   remark: string;
 }
 
-const rowOf = (row: unknown): RowPlace | undefined => {
+const rowOf = (row: unknown): RowReference | undefined => {
   const { task, zone } = row as RotaRow;
   if (task === 'Rain gauge') return 'rain';
   return zone === undefined ? undefined : { zone };

@@ -28,7 +28,6 @@ export {
   weekHeaders,
 } from './grid/season-columns.ts';
 export { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './grid/season-setting.ts';
-export type { RowPlace } from './row-place.ts';
+export type { CellReference, RowReference } from './reference.ts';
 export { SeasonSheet, type SheetState } from './season-sheet.ts';
-export type { SheetPlace } from './sheet-place.ts';
 export { MEASURES, type Measure, type SheetView, SORTS, type Sort } from './sheet-view.ts';

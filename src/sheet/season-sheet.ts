@@ -20,7 +20,7 @@ import { cellValue, copyText, entryText, type TextContext, typedText } from './e
 import type { Entry, EntryContext } from './entry/entry.ts';
 import { type Block, type BlockEntry, readBlock } from './entry/read-block.ts';
 import { readEntry, whyFixed } from './entry/read-entry.ts';
-import { placeOfRow, rowAt } from './row-place.ts';
+import { findRow, rowReference } from './reference.ts';
 import type { SheetCell } from './sheet-cell.ts';
 import { rowKey, type SheetRow, seasonRows } from './sheet-row.ts';
 import { type Measure, PLAIN_VIEW, type SheetView } from './sheet-view.ts';
@@ -157,7 +157,7 @@ export class SeasonSheet {
 
   /** The same cell in the season as it is now; undefined where its zone or planting is gone. */
   now({ row, column }: SheetCell): SheetCell | undefined {
-    const found = rowAt(this.#state.season, placeOfRow(row));
+    const found = findRow(this.#state.season, rowReference(row));
     return found && { row: found, column };
   }
 

@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { OwnGrid } from '../../sheet/grid/own-grid.ts';
 import type { SeasonSetting } from '../../sheet/grid/season-setting.ts';
-import type { SheetPlace } from '../../sheet/sheet-place.ts';
+import type { CellReference } from '../../sheet/reference.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 
 /** All that a grid is made from. */
@@ -9,7 +9,8 @@ export interface GridParts {
   readonly box: HTMLElement;
   readonly setting: SeasonSetting;
   readonly licenseKey: string;
-  readonly place: SheetPlace;
+  /** What all views point at. */
+  readonly selection: CellReference;
 }
 
 /** Loads the grid when it is first wanted, and keeps one alive for as long as the element is on the page. */
@@ -38,7 +39,7 @@ export class GridController implements ReactiveController {
       parts?.licenseKey === this.#made?.licenseKey;
     if (!isSame) this.#drop();
     if (parts === undefined) return;
-    if (this.grid !== undefined) this.grid.select(parts.place);
+    if (this.grid !== undefined) this.grid.select(parts.selection);
     else if (!this.hasFailed) this.#loading ??= this.#make();
   }
 
@@ -62,7 +63,7 @@ export class GridController implements ReactiveController {
       if (part === undefined || parts === undefined) return;
       this.#made = parts;
       this.grid = new part.OwnGrid(parts.box, parts.setting, parts.licenseKey);
-      this.grid.select(parts.place);
+      this.grid.select(parts.selection);
       this.#sizes.observe(parts.box);
     } catch (error) {
       this.hasFailed = true;

@@ -134,14 +134,14 @@ export class RunnelGrid extends LitElement {
     return {
       box,
       licenseKey: this.licenseKey,
-      place: view.selection,
+      selection: view.selection,
       setting: {
         sheet: this.#sheet,
         onEdit: (edit) => this.#plan.edit(edit),
-        onSelect: (place) => this.#plan.select(place),
+        onSelect: (reference) => this.#plan.select(reference),
         onHistory: (step) => this.#plan.step(step),
         onHover: (week) => this.dispatchEvent(new RunnelHoverEvent(week)),
-        onWhy: (place) => this.dispatchEvent(new RunnelWhyEvent(place)),
+        onWhy: (reference) => this.dispatchEvent(new RunnelWhyEvent(reference)),
       },
     };
   }

@@ -84,7 +84,7 @@ function takeOurs(binding: SeasonBinding, changes: Changes): readonly (BlockEntr
 export function enterEverywhere(binding: SeasonBinding, text: string, action: BatchAction): void {
   const refusal = enterBlock(
     binding,
-    selectedCells(binding).map((place) => ({ ...place, text })),
+    selectedCells(binding).map((at) => ({ ...at, text })),
     action,
   );
   if (refusal) binding.callout.showSoon(refusal.row, refusal.column, refusal.lines);
@@ -120,10 +120,10 @@ export function enterText(
     binding.callout.showSoon(at.row, at.column, [sheetActionsWords(sheet.reader.language).cellGone(text)]);
     return undefined;
   }
-  const places = everywhere ? selectedCells(binding) : [{ ...at, cell }];
+  const cells = everywhere ? selectedCells(binding) : [{ ...at, cell }];
   return enterBlock(
     binding,
-    places.map((place) => ({ ...place, text })),
+    cells.map((at) => ({ ...at, text })),
     'change-cells',
   )?.lines;
 }
@@ -167,8 +167,8 @@ function enterBlock(
 }
 
 /** Says beside the first cell what became of entries that are not taken as they were typed. */
-function remark(binding: SeasonBinding, { remarked }: Block, places: readonly (BlockEntry & Coords)[]): void {
-  const at = places.find(({ cell }) => cell === remarked[0]?.cell);
+function remark(binding: SeasonBinding, { remarked }: Block, entries: readonly (BlockEntry & Coords)[]): void {
+  const at = entries.find(({ cell }) => cell === remarked[0]?.cell);
   const lines = remarked.slice(0, MOST_TOLD).map((each) => each.remark);
   if (at !== undefined) binding.callout.showSoon(at.row, at.column, lines);
 }

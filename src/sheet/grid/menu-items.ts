@@ -4,13 +4,14 @@ import { type SheetActionsWords, sheetActionsWords } from '../../language/en/she
 import type { Format } from '../../language/format/format.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
+import { cellReference } from '../reference.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { Measure } from '../sheet-view.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { copySelection } from './clipboard-hooks.ts';
 import { enterEverywhere, selectedCells } from './entry-hooks.ts';
 import { editNote } from './note-box.ts';
-import { placeOf, type SeasonBinding } from './season-binding.ts';
+import type { SeasonBinding } from './season-binding.ts';
 
 interface MenuItem {
   readonly key?: string;
@@ -81,7 +82,7 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
       },
       callback: act(({ setting }) => {
         const cell = askable(cells());
-        if (cell !== undefined) setting.onWhy?.(placeOf(cell));
+        if (cell !== undefined) setting.onWhy?.(cellReference(cell));
       }),
     },
     'runnel-line-1': { name: '---------' },

@@ -1,6 +1,6 @@
 /** A grid of the kit's own: the sheet's rows under months and weeks, ready to be put into an element of the page. */
 import { sheetWords } from '../../language/en/sheet.ts';
-import type { SheetPlace } from '../sheet-place.ts';
+import type { CellReference } from '../reference.ts';
 import { adoptSheetStyles } from './adopt-styles.ts';
 import { bindingOf } from './bindings.ts';
 import { coreStyles } from './core-styles.ts';
@@ -87,8 +87,8 @@ export class OwnGrid {
     this.#fitted = size;
   }
 
-  select(place: SheetPlace): void {
-    this.season.select(place);
+  select(reference: CellReference): void {
+    this.season.select(reference);
   }
 
   /** Brings a week to the left edge of what scrolls. */

@@ -106,8 +106,8 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       super.destroy();
     }
 
-    select(place: Parameters<SheetSelection['moveTo']>[0]): void {
-      this.#selection?.moveTo(place);
+    select(reference: Parameters<SheetSelection['moveTo']>[0]): void {
+      this.#selection?.moveTo(reference);
     }
 
     point(week: number | undefined): void {

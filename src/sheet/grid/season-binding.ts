@@ -6,10 +6,9 @@ import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { sameData } from '../../plan/same-data.ts';
-import { placeOfRow, rowAt } from '../row-place.ts';
+import { findRow, rowReference } from '../reference.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { isInSeason, SEASON_COLUMN, type SheetColumn } from '../sheet-cell.ts';
-import type { SheetPlace } from '../sheet-place.ts';
 import { type SheetRow, TOTAL_ROW } from '../sheet-row.ts';
 import { CellCallout } from './cell-callout.ts';
 import { CellTitles } from './cell-titles.ts';
@@ -81,10 +80,10 @@ export class SeasonBinding {
     const data = this.hot.getSettings().data as readonly unknown[] | undefined;
     const own = data?.[physical];
     // A row that is only about to be made has no data yet.
-    const place = own === undefined ? undefined : rowOf(own);
-    if (place === undefined) return undefined;
-    const key = typeof place === 'string' ? place : `${place.zone} ${place.planting ?? ''}`;
-    if (!this.#hostRows.has(key)) this.#hostRows.set(key, rowAt(sheet.state.season, place));
+    const reference = own === undefined ? undefined : rowOf(own);
+    if (reference === undefined) return undefined;
+    const key = typeof reference === 'string' ? reference : `${reference.zone} ${reference.planting ?? ''}`;
+    if (!this.#hostRows.has(key)) this.#hostRows.set(key, findRow(sheet.state.season, reference));
     return this.#hostRows.get(key);
   }
 
@@ -256,15 +255,6 @@ export class SeasonBinding {
   }
 }
 
-/** The part of the season that a cell or row points at. */
-export function placeOf(cell: SheetCell): SheetPlace {
-  const week = cell.column.kind === 'week' ? cell.column.week : undefined;
-  if (cell.row.kind === 'zone') return { zone: cell.row.zone.zone.id, week };
-  if (cell.row.kind === 'eto' || cell.row.kind === 'rain') return { weather: cell.row.kind, week };
-  if (cell.row.kind !== 'planting') return { week };
-  return { zone: cell.row.zone.zone.id, planting: cell.row.planting.planting.id, week };
-}
-
 /** Its weeks, zones and plantings by their names in the plan. */
 function partsOf({ rowOf, sheet }: SeasonSetting): string | undefined {
   if (rowOf === undefined) return undefined;
@@ -278,5 +268,5 @@ function columnOf(meta: Record<string, unknown>): SheetColumn | undefined {
 }
 
 function isSameRow(one: SheetRow | undefined, other: SheetRow | undefined): boolean {
-  return one !== undefined && other !== undefined && sameData(placeOfRow(one), placeOfRow(other));
+  return one !== undefined && other !== undefined && sameData(rowReference(one), rowReference(other));
 }

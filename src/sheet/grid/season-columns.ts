@@ -1,7 +1,7 @@
 /** The season's columns as Handsontable takes them: beside a host's own, or alone. */
 import type Handsontable from 'handsontable/base';
 import { sheetWords } from '../../language/en/sheet.ts';
-import { type RowPlace, rowAt } from '../row-place.ts';
+import { findRow, type RowReference } from '../reference.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
 import { isInSeason, NAME_COLUMN, SEASON_COLUMN, type SheetColumn, weekColumns } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
@@ -18,14 +18,14 @@ type HeaderRow = (string | { readonly label: string; readonly colspan: number })
 /** Weeks as columns of a grid whose rows are the host's own; `rowOf` is the same as in the grid's season setting. */
 export function hostWeekColumns(
   sheet: SeasonSheet,
-  rowOf: (row: unknown) => RowPlace | undefined,
+  rowOf: (row: unknown) => RowReference | undefined,
   width: number,
 ): Handsontable.ColumnSettings[] {
   const weeks = weekColumns(sheet.weeks).filter((column) => column.kind === 'week' && isShown(sheet, column.week));
   return weeks.map((column) =>
     columnSettings(column, width, sheet, (row) => {
-      const place = rowOf(row);
-      return place === undefined ? undefined : rowAt(sheet.state.season, place);
+      const reference = rowOf(row);
+      return reference === undefined ? undefined : findRow(sheet.state.season, reference);
     }),
   );
 }

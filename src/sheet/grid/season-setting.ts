@@ -1,9 +1,8 @@
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
-import type { RowPlace } from '../row-place.ts';
+import type { CellReference, RowReference } from '../reference.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
-import type { SheetPlace } from '../sheet-place.ts';
 
 /** The setting under which a Handsontable grid takes a season: `new Handsontable(box, { runnelSeason: { … } })`. */
 export interface SeasonSetting {
@@ -18,14 +17,14 @@ export interface SeasonSetting {
    * Which part of the season a row of the host's own data stands for; undefined for a row that has none. Left out, the
    * grid's data are the sheet's own rows.
    */
-  readonly rowOf?: ((row: unknown) => RowPlace | undefined) | undefined;
-  readonly onSelect?: ((place: SheetPlace) => void) | undefined;
+  readonly rowOf?: ((row: unknown) => RowReference | undefined) | undefined;
+  readonly onSelect?: ((reference: CellReference) => void) | undefined;
   /** The week under the pointer. */
   readonly onHover?: ((week: number | undefined) => void) | undefined;
   /** Asked for undo or redo. Returns false where there is nothing to take back or to make again. */
   readonly onHistory?: ((step: HistoryStep) => boolean | undefined) | undefined;
   /** Asked why a figure is so. */
-  readonly onWhy?: ((place: SheetPlace) => void) | undefined;
+  readonly onWhy?: ((reference: CellReference) => void) | undefined;
 }
 
 export const SEASON_KEY = 'runnelSeason';

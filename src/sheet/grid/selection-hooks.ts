@@ -1,13 +1,13 @@
-/** The selection in the grid and the place that all views point at follow each other. */
+/** The selection in the grid and what all views point at follow each other. */
 import type { Events } from 'handsontable/base';
 import { sameData } from '../../plan/same-data.ts';
-import type { SheetPlace } from '../sheet-place.ts';
+import { type CellReference, cellReference } from '../reference.ts';
 import type { SheetRow } from '../sheet-row.ts';
-import { placeOf, type SeasonBinding } from './season-binding.ts';
+import type { SeasonBinding } from './season-binding.ts';
 
 export class SheetSelection {
   readonly #binding: SeasonBinding;
-  #place: SheetPlace | undefined;
+  #selected: CellReference | undefined;
   #isMoving = false;
 
   constructor(binding: SeasonBinding) {
@@ -22,11 +22,11 @@ export class SheetSelection {
     };
   }
 
-  /** Moves the grid's selection to a place that another view points at; the focus stays where it is. */
-  moveTo(place: SheetPlace): void {
-    if (sameData(this.#place, place)) return;
-    this.#place = place;
-    const at = this.#find(place);
+  /** Moves the grid's selection to what another view points at; the focus stays where it is. */
+  moveTo(reference: CellReference): void {
+    if (sameData(this.#selected, reference)) return;
+    this.#selected = reference;
+    const at = this.#find(reference);
     if (at === undefined) return;
     const { hot } = this.#binding;
     const { activeElement } = hot.rootDocument;
@@ -48,15 +48,20 @@ export class SheetSelection {
     const { row, col } = range.highlight;
     const cell = this.#binding.cell(Math.max(0, row ?? 0), Math.max(0, col ?? 0));
     if (cell === undefined) return;
-    const { week, ...rowPlace } = placeOf(cell);
+    const { week, ...rowOnly } = cellReference(cell);
     // A whole column points at its week alone.
-    const place = (row ?? 0) < 0 ? { week } : (col ?? 0) < 0 ? rowPlace : { ...rowPlace, week };
-    if (sameData(this.#place, place)) return;
-    this.#place = place;
-    setting.onSelect?.(place);
+    const reference = (row ?? 0) < 0 ? { week } : (col ?? 0) < 0 ? rowOnly : { ...rowOnly, week };
+    if (sameData(this.#selected, reference)) return;
+    this.#selected = reference;
+    setting.onSelect?.(reference);
   }
 
-  #find({ zone, planting, weather, week }: SheetPlace): { readonly row: number; readonly column: number } | undefined {
+  #find({
+    zone,
+    planting,
+    weather,
+    week,
+  }: CellReference): { readonly row: number; readonly column: number } | undefined {
     const binding = this.#binding;
     const isZone = (row: SheetRow) => row.kind === 'zone' && row.zone.zone.id === zone;
     const isPlanting = (row: SheetRow) =>

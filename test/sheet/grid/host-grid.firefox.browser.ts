@@ -11,7 +11,7 @@ import {
   adoptSheetStyles,
   bindingOf,
   hostWeekColumns,
-  type RowPlace,
+  type RowReference,
   registerSeason,
   SEASON_KEY,
   type SeasonSetting,
@@ -27,7 +27,7 @@ interface HostRow {
   crew: string;
 }
 
-const rowOf = (row: unknown): RowPlace | undefined => {
+const rowOf = (row: unknown): RowReference | undefined => {
   const { zone, rain } = row as HostRow;
   if (rain) return 'rain';
   return zone === undefined ? undefined : { zone };
