@@ -19,7 +19,7 @@ import { licenceTemplate } from './licence-template.ts';
 import { printTemplate } from './print-template.ts';
 import { gridStyles } from './runnel-grid.styles.ts';
 import { toolsTemplate } from './tools-template.ts';
-import { ViewTeller } from './view-teller.ts';
+import { ViewAnnouncer } from './view-announcer.ts';
 
 /**
  * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain counted in every cell.
@@ -55,7 +55,7 @@ export class RunnelGrid extends LitElement {
 
   constructor() {
     super();
-    new ViewTeller(this, () => (this.#parts() === undefined ? undefined : this.#sheet?.view));
+    new ViewAnnouncer(this, () => (this.#parts() === undefined ? undefined : this.#sheet?.view));
   }
 
   @state() private isPrinted = false;

@@ -2,11 +2,11 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import { RunnelViewEvent } from '../shared/events/view-event.ts';
 
-/** Tells the plan around a grid what its sheet shows, whenever that is something else, and that it is gone. */
-export class ViewTeller implements ReactiveController {
+/** Announces to the plan around a grid what its sheet shows, whenever that changes, and that the grid is gone. */
+export class ViewAnnouncer implements ReactiveController {
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #view: () => SheetView | undefined;
-  #told: SheetView | undefined;
+  #announced: SheetView | undefined;
   #ended = new AbortController();
 
   constructor(host: ReactiveControllerHost & HTMLElement, view: () => SheetView | undefined) {
@@ -17,16 +17,16 @@ export class ViewTeller implements ReactiveController {
 
   hostUpdated(): void {
     const view = this.#host.isConnected ? this.#view() : undefined;
-    if (view === this.#told) return;
+    if (view === this.#announced) return;
     const before = this.#ended;
     this.#ended = new AbortController();
-    this.#told = view;
+    this.#announced = view;
     if (view !== undefined) this.#host.dispatchEvent(new RunnelViewEvent(view, this.#ended.signal));
     before.abort();
   }
 
   hostDisconnected(): void {
-    this.#told = undefined;
+    this.#announced = undefined;
     this.#ended.abort();
   }
 }
