@@ -12,7 +12,7 @@ import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
-import { heldSelection, isSameSelection } from './held-selection.ts';
+import { validSelection, isSameSelection } from './valid-selection.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-view.ts';
 import { refusalFault, refusedFor } from './refusals.ts';
@@ -108,8 +108,8 @@ export class PlanStore {
 
   /** Points every view at a zone, a planting, a week, as far as they are in the season. */
   select(selection: Selection): void {
-    const held = heldSelection(selection, this.#view.season);
-    if (!isSameSelection(held, this.#view.selection)) this.#set({ selection: held });
+    const valid = validSelection(selection, this.#view.season);
+    if (!isSameSelection(valid, this.#view.selection)) this.#set({ selection: valid });
   }
 
   #open(result: ReadResult, by: OpenedBy): boolean {
@@ -142,7 +142,7 @@ export class PlanStore {
       documentId: change.cause === 'load' ? ++documents : documentId,
       season,
       faults: this.#view.faults.length === 0 ? this.#view.faults : [],
-      selection: heldSelection(selection, season),
+      selection: validSelection(selection, season),
       canUndo: canUndo(history),
       canRedo: canRedo(history),
       undoStep: history.past.at(-1),
