@@ -12,10 +12,10 @@ import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
-import { validSelection, isSameSelection } from './valid-selection.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-view.ts';
 import { refusalFault, refusedFor } from './refusals.ts';
+import { isSameSelection, validSelection } from './valid-selection.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 

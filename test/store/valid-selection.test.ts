@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { computeSeason } from '../../src/plan/compute-season.ts';
-import { validSelection, isSameSelection } from '../../src/store/valid-selection.ts';
+import { isSameSelection, validSelection } from '../../src/store/valid-selection.ts';
 import { mixedGarden } from '../support/small-plans.ts';
 
 const season = computeSeason(mixedGarden());

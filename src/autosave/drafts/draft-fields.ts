@@ -1,5 +1,5 @@
 /** The fields inside a plan's element in which something stands that is no edit yet. */
-import { TypedEvent, WAITING_FIELD } from '../../sheet/typed-event.ts';
+import { DraftEvent, WAITING_FIELD } from '../../sheet/draft-event.ts';
 import type { Drafts } from './drafts.ts';
 import { fieldName } from './field-name.ts';
 import { isTyping } from './is-typing.ts';
@@ -22,7 +22,7 @@ export class DraftFields {
   listen(signal: AbortSignal): void {
     this.#host.addEventListener('input', this.#onInput, { signal });
     this.#host.addEventListener('change', this.#onChange, { signal });
-    this.#host.addEventListener(TypedEvent.type, this.#onTyped, { signal });
+    this.#host.addEventListener(DraftEvent.type, this.#onDraft, { signal });
     // What closes a field may keep its event to itself on the way up.
     for (const type of ['focusout', 'keydown', 'click'] as const) {
       this.#host.addEventListener(type, this.#onMaybeLeft, { signal, capture: true });
@@ -46,8 +46,8 @@ export class DraftFields {
     if (isField(field)) this.#put(field);
   };
 
-  readonly #onTyped = (event: Event): void => {
-    if (!(event instanceof TypedEvent)) return;
+  readonly #onDraft = (event: Event): void => {
+    if (!(event instanceof DraftEvent)) return;
     if (event.field.isConnected) this.#put(event.field);
     else this.#leave(event.field);
   };

@@ -1,7 +1,7 @@
 /** A small form beside a cell for its week's note. */
 import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
+import { DraftEvent, WAITING_FIELD } from '../draft-event.ts';
 import { noteWeek } from '../entry/cell-actions.ts';
-import { TypedEvent, WAITING_FIELD } from '../typed-event.ts';
 import { placeBeside } from './place-beside.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
@@ -22,7 +22,7 @@ export function editNote(binding: SeasonBinding): void {
   const close = () => {
     forget();
     form.root.remove();
-    hot.rootElement.dispatchEvent(new TypedEvent(textarea));
+    hot.rootElement.dispatchEvent(new DraftEvent(textarea));
     hot.listen();
     hot.getFocusManager().focusOnHighlightedCell();
   };
@@ -33,7 +33,7 @@ export function editNote(binding: SeasonBinding): void {
     if (why === undefined) close();
     else binding.callout.show(at?.row ?? 0, at?.col ?? 0, why);
   };
-  textarea.addEventListener('input', () => hot.rootElement.dispatchEvent(new TypedEvent(textarea)));
+  textarea.addEventListener('input', () => hot.rootElement.dispatchEvent(new DraftEvent(textarea)));
   form.save.addEventListener('click', save);
   form.cancel.addEventListener('click', close);
   form.root.addEventListener('keydown', (event) => {

@@ -1,15 +1,15 @@
-/** How a field of the sheet lets whoever keeps unfinished texts know of it. */
+/** Lets whoever saves drafts know what is typed in a field of the sheet. */
 
 /** Marks a field whose text waits for a button, not for the field to be left: until then it is unfinished. */
 export const WAITING_FIELD = 'data-runnel-waits';
 
 /** Something was typed in a field that does not stand inside the grid, or the field is gone. Sent from the grid itself. */
-export class TypedEvent extends Event {
-  static readonly type = 'runnel-typed';
+export class DraftEvent extends Event {
+  static readonly type = 'runnel-draft';
   readonly field: HTMLTextAreaElement;
 
   constructor(field: HTMLTextAreaElement) {
-    super(TypedEvent.type, { bubbles: true, composed: true });
+    super(DraftEvent.type, { bubbles: true, composed: true });
     this.field = field;
   }
 }
