@@ -125,7 +125,7 @@ export class RunnelPlan extends LitElement {
       event.done = this.store.step(event.step);
     });
     this.#handle(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
-    this.#handle(RunnelViewEvent.type, (event) => this.#keepView(event));
+    this.#handle(RunnelViewEvent.type, (event) => this.#showSheetView(event));
     this.#handle(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
     this.addEventListener('keydown', this.#onKeydown);
   }
@@ -229,7 +229,7 @@ export class RunnelPlan extends LitElement {
     return this.#reading;
   }
 
-  #keepView({ view, ended }: RunnelViewEvent): void {
+  #showSheetView({ view, ended }: RunnelViewEvent): void {
     this.#sheetView.setValue(view);
     ended.addEventListener('abort', () => {
       if (this.#sheetView.value === view) this.#sheetView.setValue(undefined);

@@ -2,7 +2,7 @@ import { writePlan } from '../../plan/reading/write-plan.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { fileNameOf, saveFile } from './save-file.ts';
 
-/** What a plan file is told by, for the field that asks for one. */
+/** Kinds of file that a plan comes in, as an input's `accept` has them. */
 export const PLAN_FILES = '.json,application/json';
 
 /** Hands the plan to the reader as a file of its name. */
