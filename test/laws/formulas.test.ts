@@ -1,20 +1,20 @@
 /** Formulas that a program may call by themselves say what the season says. */
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
-import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../src/engine/application/application-rate.ts';
+import { applicationRateMmPerHour } from '../../src/engine/application/application-rate.ts';
 import { lowestQuarterUniformity } from '../../src/engine/application/distribution-uniformity.ts';
 import { applicationEfficiency, schedulingMultiplier } from '../../src/engine/application/efficiency.ts';
 import { grossIrrigation, netMmPerMinute, runMinutes } from '../../src/engine/application/run-time.ts';
 import { addDays, dayNumber, dayOfYear, daysInYear, isIsoDate, isoDate, yearOf } from '../../src/engine/calendar.ts';
 import { type DailyWeather, monthlyNormals, yearsOf } from '../../src/engine/climate/monthly-normals.ts';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
-import { adjustedKcEnd, adjustedKcMid } from '../../src/engine/plants/climate-adjustment.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
 import { landscapeFactorRange, speciesFactorRange } from '../../src/engine/plants/landscape-factor-range.ts';
 import { WATER_USE_CLASSES } from '../../src/engine/plants/water-use-classes.data.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import { adjustedKcEnd, adjustedKcMid } from '../published/formulas/climate-adjustment.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { between, some } from '../support/garden-numbers.ts';
 import { law } from './law.ts';
@@ -107,7 +107,8 @@ describe('formulas by themselves', () => {
     holds: (layout) => {
       const flowLph = 12 * 30 * layout.emitterFlowLph;
       const areaM2 = 12 * layout.rowSpacingM * 30 * layout.emitterSpacingM;
-      expectNear(driplineRateMmPerHour(layout), applicationRateMmPerHour(flowLph, areaM2));
+      const { emitterFlowLph, emitterSpacingM, rowSpacingM } = layout;
+      expectNear(applicationRateMmPerHour(flowLph, areaM2), emitterFlowLph / (emitterSpacingM * rowSpacingM));
     },
   });
 

@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
-import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../src/engine/line/christiansen.ts';
 import { KPA_PER_METRE } from '../../src/engine/line/elevation.ts';
 import { emissionUniformity } from '../../src/engine/line/emission-uniformity.ts';
 import { hazenWilliamsC } from '../../src/engine/line/hazen-williams-c.ts';
 import { lateral } from '../../src/engine/line/lateral.ts';
 import { lineDays, plantingLine, type ZoneLine, zoneLines } from '../../src/engine/line/zone-lines.ts';
 import { zoneUniformity } from '../../src/engine/line/zone-uniformity.ts';
+import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../published/formulas/christiansen.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
 import { pipeLossKpa } from '../support/pipe-loss.ts';
 import { sampled } from './law.ts';

@@ -1,7 +1,7 @@
 /** What no formula can reckon with: a number that is none, below what it must be, or beyond what it can be. */
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
-import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../src/engine/application/application-rate.ts';
+import { applicationRateMmPerHour } from '../../src/engine/application/application-rate.ts';
 import { lowestQuarterUniformity } from '../../src/engine/application/distribution-uniformity.ts';
 import type { WateringMethod } from '../../src/engine/application/efficiencies.data.ts';
 import { applicationEfficiency, defaultEfficiency } from '../../src/engine/application/efficiency.ts';
@@ -34,8 +34,6 @@ interface Refusal {
 /** Of any number below 0, and of one that is none. */
 const BELOW_ZERO: readonly Refusal[] = [
   { of: (value) => applicationRateMmPerHour(60, value), says: 'The watered area is' },
-  { of: (value) => rowsApart({ emitterSpacingM: value }), says: 'The emitter spacing is' },
-  { of: (value) => rowsApart({ rowSpacingM: value }), says: 'The row spacing is' },
   { of: (value) => runMinutes(5, value), says: 'A minute brings' },
   { of: (value) => netMmPerMinute(5, value), says: 'it must be above 0 and at most 1' },
   { of: (value) => grossIrrigation(5, value), says: 'it must be above 0 and at most 1' },
@@ -125,8 +123,6 @@ function expectRefused([{ of, says }, value]: readonly [Refusal, number]): void 
 
 const TANK = { capacityL: 100, startL: 50, roofL: [1, 2], drawL: [1, 2], mainsTopUp: false };
 
-const rowsApart = (change: object) =>
-  driplineRateMmPerHour({ emitterFlowLph: 2, emitterSpacingM: 0.3, rowSpacingM: 0.4, ...change });
 const landscape = (change: object) => landscapeCoefficient({ factor: 0.5, density: 1, microclimate: 1, ...change });
 const cycles = (change: object) =>
   splitIntoCycles({ minutes: 30, longestCycleMinutes: 10, timerStepMinutes: 1, ...change });

@@ -4,20 +4,14 @@
  * of formulas by themselves what a garden does not lead to. Every input is random, and no line is left out but tables.
  */
 import { defineConfig } from 'vitest/config';
+import { REACH_TESTS } from '../tools/reach-tests.ts';
 import base from '../vitest.config.ts';
-
-const LAWS = 'alike,cells,formulas,kept-season,lines,mix,plain-numbers,refused,refused-formulas,supply';
 
 export default defineConfig({
   ...base,
   test: {
     ...base.test,
-    include: [
-      'test/oracle/agreement.test.ts',
-      `test/laws/{${LAWS}}.test.ts`,
-      'test/explain/trace/trace-cell.test.ts',
-      'test/explain/notices/notices-laws.test.ts',
-    ],
+    include: [...REACH_TESTS],
     // Every file looks at the same engine: to load it once for all of them takes half the time.
     isolate: false,
     maxWorkers: 1,

@@ -1,9 +1,9 @@
-// `npm test`: the checks, the tests in Node, what random gardens reach, and the tests in each browser, and the sum of them in the last line.
+// `npm test`: the checks, the tests in Node, those of random gardens with what they reach, and the tests in each browser, and the sum of them in the last line.
 import { runChecks } from './checks.ts';
 import { type BrowserKind, chromium, firefox } from './find-browser.ts';
 import { ensureBrowsers, thisMachine } from './install-browsers.ts';
 import { reportAndExit } from './report.ts';
-import { runBrowserTests, runReach, runUnitTests } from './runners.ts';
+import { runBrowserTests, runOtherUnitTests, runReach } from './runners.ts';
 import { failure, type Tally } from './tally.ts';
 
 const browserRuns = [
@@ -23,7 +23,7 @@ function runIn(kind: BrowserKind, config: string): Tally {
 
 reportAndExit([
   ...runChecks(),
-  runUnitTests(),
+  runOtherUnitTests(),
   runReach(),
   ...browserRuns.map(({ kind, config }) => runIn(kind, config)),
 ]);

@@ -1,5 +1,4 @@
 /** What a line carries: pressure and flow along it, whether it waters evenly, and how long it may be. */
-export { christiansenF } from './christiansen.ts';
 export { type Emitter, emitterFlowLph } from './emitter.ts';
 export { frictionCoefficient, frictionLossKpa, type Pipe } from './friction.ts';
 export { type Lateral, type LateralProfile, lateral } from './lateral.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { applicationRateMmPerHour, driplineRateMmPerHour } from '../../../src/engine/application/application-rate.ts';
+import { applicationRateMmPerHour } from '../../../src/engine/application/application-rate.ts';
 
 // Exact: a US gallon is 231 in3, an inch 25.4 mm.
 const LITRES_PER_GALLON = 231 * 0.0254 ** 3 * 1000;
@@ -24,24 +24,14 @@ describe('application rate', () => {
     [0.6, 12, 12, 0.9625],
     [0.4, 18, 18, 0.2852],
   ])('dripline, 231 gph / (in x in): %d gph, %d x %d in gives %d in/h (exact)', (gph, spacingIn, rowIn, expected) => {
-    const rate = driplineRateMmPerHour(
-      Object.freeze({
-        emitterFlowLph: gph * LITRES_PER_GALLON,
-        emitterSpacingM: spacingIn * METRES_PER_INCH,
-        rowSpacingM: rowIn * METRES_PER_INCH,
-      }),
-    );
+    // One emitter over its share of the ground.
+    const shareM2 = spacingIn * METRES_PER_INCH * rowIn * METRES_PER_INCH;
+    const rate = applicationRateMmPerHour(gph * LITRES_PER_GALLON, shareM2);
     expect(rate / 25.4).toBeCloseTo(expected, 4);
   });
 
-  test.each([0, -1, Number.NaN])('refuses an area or spacing of %d', (size) => {
+  test.each([0, -1, Number.NaN])('refuses an area of %d', (size) => {
     expect(() => applicationRateMmPerHour(10, size)).toThrow(`The watered area is ${size} m2`);
-    expect(() => driplineRateMmPerHour({ emitterFlowLph: 2, emitterSpacingM: size, rowSpacingM: 1 })).toThrow(
-      `The emitter spacing is ${size} m`,
-    );
-    expect(() => driplineRateMmPerHour({ emitterFlowLph: 2, emitterSpacingM: 1, rowSpacingM: size })).toThrow(
-      `The row spacing is ${size} m`,
-    );
   });
 
   test('two areas side by side with the flow of both have the rate of one', () => {

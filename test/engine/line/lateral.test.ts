@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../../src/engine/line/christiansen.ts';
 import type { Emitter } from '../../../src/engine/line/emitter.ts';
 import { type Lateral, lateral } from '../../../src/engine/line/lateral.ts';
 import { fromSi, toSi } from '../../../src/engine/units.ts';
+import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../published/formulas/christiansen.ts';
 import { pipeLossKpa } from '../../support/pipe-loss.ts';
 
 /** Gives the same at any pressure that occurs here: what Christiansen's F takes for granted. */

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { christiansenSum } from '../../../src/engine/line/christiansen.ts';
 import type { Emitter } from '../../../src/engine/line/emitter.ts';
 import { lateral } from '../../../src/engine/line/lateral.ts';
 import { type LongestRunInput, longestRun } from '../../../src/engine/line/longest-run.ts';
+import { christiansenSum } from '../../published/formulas/christiansen.ts';
 import { pipeLossKpa } from '../../support/pipe-loss.ts';
 
 const compensating: Emitter = Object.freeze({ kind: 'compensating', nominalFlowLph: 2.3, leastPressureKpa: 70 });

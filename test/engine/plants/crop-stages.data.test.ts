@@ -4,8 +4,8 @@ import {
   type CropStageLengths,
   CROP_STAGES as RECKONED,
 } from '../../../src/engine/plants/crop-stages.data.ts';
-import { CROP_STAGES_PRINTED, type CropStagesPrinted } from '../../../src/engine/plants/crop-stages-printed.data.ts';
 import { CROP_IDS } from '../../../src/engine/plants/crops.data.ts';
+import { CROP_STAGES_PRINTED, type CropStagesPrinted } from '../../published/tables/crop-stages-printed.data.ts';
 
 /** Each row with all that is printed of it. */
 const CROP_STAGES = RECKONED.map((row, at) => ({ ...row, ...(CROP_STAGES_PRINTED[at] as CropStagesPrinted) }));

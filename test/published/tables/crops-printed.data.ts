@@ -1,6 +1,6 @@
-import type { CropId } from './crops.data.ts';
+import type { CropId } from '../../../src/engine/plants/crops.data.ts';
 
-/** What FAO-56 Tables 12 and 22 print of a crop beside what is reckoned with: in a file of its own, since a page needs none of it. */
+/** What FAO-56 Tables 12 and 22 print of a crop beside what is reckoned with. */
 export interface CropPrinted {
   readonly id: CropId;
   /** True where the table leaves the crop's own Kc ini blank and the group's applies. */

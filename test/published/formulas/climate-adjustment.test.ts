@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { adjustedKcEnd, adjustedKcMid } from '../../../src/engine/plants/climate-adjustment.ts';
+import { adjustedKcEnd, adjustedKcMid } from './climate-adjustment.ts';
 
 const tableClimate = Object.freeze({ windMs: 2, rhMinPercent: 45, heightM: 2 });
 const box15 = Object.freeze({ windMs: 2.2, rhMinPercent: 30, heightM: 0.4 });

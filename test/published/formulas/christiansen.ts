@@ -1,5 +1,5 @@
-import { requireNumber } from '../require-number.ts';
-import { FRICTION_EXPONENT } from './friction.ts';
+import { FRICTION_EXPONENT } from '../../../src/engine/line/friction.ts';
+import { requireNumber } from '../../../src/engine/require-number.ts';
 
 /**
  * Christiansen's F: friction along a line with n equal outlets as a share of the friction in the same line with all its

@@ -1,4 +1,4 @@
-import type { CropId } from './crops.data.ts';
+import type { CropId } from '../../../src/engine/plants/crops.data.ts';
 
 /**
  * What FAO-56 Table 11 prints of a row of stage lengths beside the lengths used: where and when they were observed, and

@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  estimatedTotalWaterUseL,
-  etoLessOrdinanceRainMm,
-  maximumAppliedWaterAllowanceL,
-} from '../../../src/engine/application/water-allowance.ts';
+import { estimatedTotalWaterUseL, etoLessOrdinanceRainMm, maximumAppliedWaterAllowanceL } from './water-allowance.ts';
 
 // Exact: a US gallon is 231 in3, an inch 25.4 mm.
 const LITRES_PER_GALLON = 231 * 0.0254 ** 3 * 1000;

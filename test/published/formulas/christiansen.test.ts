@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { christiansenF, christiansenHalfSpacingF, christiansenSum } from '../../../src/engine/line/christiansen.ts';
+import { christiansenF, christiansenHalfSpacingF, christiansenSum } from './christiansen.ts';
 
 describe("Christiansen's F (1942, Calif. Agr. Exp. Sta. Bull. 670)", () => {
   it.each([
