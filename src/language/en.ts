@@ -2,7 +2,6 @@
  * English, whole: the type of every other language. Each area stands in a file of its own in `en/`; what shows it imports that file,
  * so that a page loads the words of what is on it.
  */
-
 import { autosave } from './en/autosave.ts';
 import { cautions } from './en/cautions.ts';
 import { chart } from './en/chart.ts';
@@ -24,6 +23,7 @@ import { planElement } from './en/plan-element.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
 import { sheet } from './en/sheet.ts';
+import { sheetActions } from './en/sheet-actions.ts';
 import { trace } from './en/trace.ts';
 import { traceCheck } from './en/trace-check.ts';
 import { traceLabels } from './en/trace-labels.ts';
@@ -35,8 +35,8 @@ import { units } from './en/units.ts';
 import { week } from './en/week.ts';
 
 export const en = {
-  cautions,
   autosave,
+  cautions,
   chart,
   csv,
   dates,
@@ -56,6 +56,7 @@ export const en = {
   planner,
   remedies,
   sheet,
+  sheetActions,
   trace,
   traceCheck,
   traceLabels,

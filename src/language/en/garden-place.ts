@@ -93,7 +93,7 @@ export const gardenPlace = {
     flow: { label: 'Flow' },
     volume: {
       label: 'Bucket size',
-      help: 'Open the faucet all the way, hold a bucket of known size under it, and time how long it takes to fill.',
+      help: 'Open the faucet fully, hold a bucket of known size under it, and time how long it takes to fill.',
     },
     seconds: { label: 'Time to fill it', unit: 'seconds' },
     bucketGives: ({ quantity }: Format, flowLpm: number) => `That is ${quantity(flowLpm, 'supplyFlow')}.`,

@@ -1,0 +1,23 @@
+import { marked, type Samples } from './dropped-values.ts';
+
+/** Calls of the messages that choose their text by a code: two at least, each without its `Format`. */
+export const SAMPLES: Samples = {
+  'cautions.checkFirst': [[['backflow']], [['tank']], [['digging']], [['codes']], [['promise']]],
+  'traceCheck.state.says': [[{ state: 'dry' }], [{ state: 'short' }], [{ state: 'met' }], [{ state: 'over' }]],
+  'traceLabels.eto-days': [
+    [{ days: marked('days'), method: 'observed' }],
+    [{ days: marked('days'), method: 'normals' }],
+  ],
+  'traceLabels.rain-days': [
+    [{ days: marked('days'), origin: 'observed-day' }],
+    [{ days: marked('days'), origin: 'normals' }],
+  ],
+  'traceNeed.rain-share.title': [
+    [{ month: marked('month'), variant: 'tr21' }],
+    [{ month: marked('month'), variant: 'fao' }],
+  ],
+  'traceValues.sources.estimate': [
+    [{ estimate: 'elevation-assumed', cite: marked('cite') }],
+    [{ estimate: 'wind-assumed', cite: marked('cite') }],
+  ],
+};
