@@ -98,7 +98,8 @@ describe('what is typed and not entered', () => {
     await sendKeys({ type: 'twelve' });
     await sendKeys({ press: 'Tab' });
     await until(() => area.getAttribute('aria-invalid') === 'true', 'it is refused');
-    await new Promise((resolve) => setTimeout(resolve, 350));
+    await until(() => stored()[0]?.[1] === 'twelve', 'it is stored');
+    await checked();
     expect(stored()).to.deep.equal([[`${gardenZones.planting.area.label}, Tomatoes, Beds`, 'twelve']]);
     area.focus();
     area.select();

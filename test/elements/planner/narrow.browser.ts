@@ -34,8 +34,11 @@ async function unfold(planner: RunnelPlanner): Promise<void> {
   for (let round = 0; round < 6; round++) {
     const folded = detailsIn(planner).filter(({ open }) => !open);
     if (folded.length === 0 && round > 0) return;
+    const toggled = folded.map(
+      (details) => new Promise((resolve) => details.addEventListener('toggle', resolve, { once: true })),
+    );
     for (const details of folded) details.open = true;
-    await new Promise((resolve) => setTimeout(resolve, 50));
+    await Promise.all(toggled);
     await quiet(planner);
   }
 }

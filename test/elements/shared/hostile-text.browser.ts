@@ -49,6 +49,14 @@ const attacks = () =>
     (each) => each.localName === ATTACK_TAG || each.localName === 'img' || each.hasAttribute('onerror'),
   );
 
+/** Waits for something to come from the network that is no image: an attack's image that was asked for before has failed by then. */
+const failedImage = () =>
+  new Promise((resolve) => {
+    const image = new Image();
+    image.addEventListener('error', resolve);
+    image.src = '/package.json';
+  });
+
 /** What a reader is given of an element: its text, and what stands in its fields. */
 const shownIn = (place: Element) =>
   everything(place)
@@ -104,8 +112,7 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     it(`is only shown in ${tag}`, async () => {
       const view = await opened(tag);
       await until(() => loose(shownIn(view)).includes(loose(name)), `${tag} shows the name as it is`);
-      // An image that fails to load says so a while later.
-      await new Promise((resolve) => setTimeout(resolve, 60));
+      await failedImage();
       expect(attacks()).to.deep.equal([]);
     });
   }
