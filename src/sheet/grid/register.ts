@@ -78,7 +78,6 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       this.#selection = new SheetSelection(binding);
       this.#headers = new WeekHeaders(binding);
       for (const hooks of [entryHooks, clipboardHooks, foldHooks, menuHooks]) binding.addHooks(hooks(binding));
-      binding.addHooks(binding.hooks);
       binding.addHooks(this.#selection.hooks);
       binding.addHooks(this.#headers.hooks);
       bindHistoryKeys(binding);
