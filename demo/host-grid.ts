@@ -1,7 +1,10 @@
 /** A host's own grid with a season in it: the add-on alone, no element. */
 import Handsontable from 'handsontable';
+import { describeFault } from '../src/language/describe-fault.ts';
+import { readerFor } from '../src/language/reader.ts';
 import { computeSeason } from '../src/plan/compute-season.ts';
 import { tryEdit } from '../src/plan/edits/apply-edit.ts';
+import type { Fault } from '../src/plan/reading/fault.ts';
 import { readPlan } from '../src/plan/reading/read-plan.ts';
 import type { Plan } from '../src/plan/schema/plan-schema.ts';
 import {
@@ -105,11 +108,16 @@ function showRota(first: Plan): void {
   stand(plan);
 }
 
+/** A fault in the page's own language. */
+function faultText(fault: Fault): string {
+  const { where, expected } = describeFault(fault, readerFor(document.documentElement.lang, 'us'));
+  return `${where}: ${expected}`;
+}
+
 registerSeason(Handsontable);
 adoptSheetStyles(document);
 const answer = await fetch('plans/lantern-lane.runnel.json');
 const read = readPlan(await answer.text());
 const note = document.querySelector('.note');
 if (read.ok) showRota(read.plan);
-else if (note)
-  note.textContent = `The plan could not be read: ${read.faults.map(({ where, expected }) => `${where}: ${expected}`).join('; ')}.`;
+else if (note) note.textContent = `The plan could not be read: ${read.faults.map(faultText).join('; ')}.`;

@@ -10,6 +10,7 @@ import { dates } from './en/dates.ts';
 import { edits } from './en/edits.ts';
 import { entry } from './en/entry.ts';
 import { faultList } from './en/fault-list.ts';
+import { faults } from './en/faults.ts';
 import { fieldNames } from './en/field-names.ts';
 import { fieldUnits } from './en/field-units.ts';
 import { files } from './en/files.ts';
@@ -43,6 +44,7 @@ export const en = {
   edits,
   entry,
   faultList,
+  faults,
   fieldNames,
   fieldUnits,
   files,

@@ -30,7 +30,7 @@ declare const plan: Plan;
 plan.name = 'another';
 const next: Plan = applyEdit(plan, edit);
 const tried = tryEdit(next, edit);
-if (!tried.ok) for (const { where, expected } of tried.faults) console.log(where, expected);
+if (!tried.ok) for (const { path, code, values } of tried.faults) console.log(path, code, values.found);
 
 // The calculation and its units
 const season = runSeason(gardenOf(plan));
@@ -75,7 +75,7 @@ const holder = document.createElement('runnel-plan');
 holder.plan = emptyPlan({ units: 'us', firstDay: '2027-04-05', weeks: 30 });
 const answer = holder.edit(edit);
 if (answer.ok) console.log(answer.plan.name, answer.changed);
-else for (const { where, expected } of answer.faults) console.log(where, expected);
+else for (const { path, code } of answer.faults) console.log(path, code);
 // @ts-expect-error an answer has either the plan or the faults
 console.log(answer.faults);
 // @ts-expect-error a plan comes as one and not as the function that makes it

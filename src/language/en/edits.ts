@@ -3,7 +3,7 @@ import type { BatchAction } from '../../plan/edits/edit.ts';
 import type { PlanLine } from '../../plan/schema/plan-schema.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
-import { isoDay } from '../format/iso-day.ts';
+import { isoDay, isoWeekOf } from '../format/iso-day.ts';
 import type { Forms } from '../format/plural.ts';
 
 const WEEKS = { one: 'week', other: 'weeks' };
@@ -26,7 +26,7 @@ export interface Batch {
 export const edits = {
   /** `day`: ISO, of the week's first day. */
   inWeek: (format: Format, zone: string, day: string, what: string) =>
-    `${zone}, week of ${isoDay(format, day, 'long')}: ${what}`,
+    `${zone}, ${isoWeekOf(format, day, 'long')}: ${what}`,
   minutesByHand: ({ minutes }: Format, amount: number) => `${minutes(amount)} set by hand`,
   minutesComputed: 'computed minutes',
   minutesRun: ({ minutes }: Format, amount: number) => `${minutes(amount)} run`,
@@ -43,9 +43,9 @@ export const edits = {
 
   /** In mm; undefined where the normals count again. `day`: ISO, of the week's first day. */
   weekRain: (format: Format, day: string, mm: number | undefined) =>
-    `Rain, week of ${isoDay(format, day, 'long')}: ${depth(format, mm)}`,
+    `Rain, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}`,
   weekEto: (format: Format, day: string, mm: number | undefined) =>
-    `Reference ET, week of ${isoDay(format, day, 'long')}: ${depth(format, mm)}`,
+    `Reference ET, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}`,
   dayRain: (format: Format, day: string, mm: number) =>
     `Weather of ${isoDay(format, day, 'long')}: rain ${depth(format, mm)}`,
   dayWeather: (format: Format, day: string, fields: readonly string[]) =>

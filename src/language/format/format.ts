@@ -7,7 +7,7 @@ import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { type DateStyle, formatDay, formatDays, formatMonth, formatWeek, formatWeekOf } from './dates.ts';
 import { formatInstant } from './instant.ts';
-import { formatList } from './list.ts';
+import { formatEither, formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
 import { formatNumber, formatPercent } from './number.ts';
 import { type Forms, pluralForm } from './plural.ts';
@@ -66,6 +66,8 @@ export interface Format {
   list(items: readonly string[]): string;
   /** What a table of data names by language: `Tomato`. */
   name(names: Names): string;
+  /** `sand, loam or clay`. */
+  either(items: readonly string[]): string;
 }
 
 const formats = new WeakMap<Reader, Format>();
@@ -107,5 +109,6 @@ function bound(reader: Reader): Format {
     instant: (instant) => formatInstant(instant, locale),
     list: (items) => formatList(items, locale),
     name: (names) => nameIn(names, reader.language),
+    either: (items) => formatEither(items, locale),
   };
 }

@@ -1,9 +1,9 @@
 /** `(plan, edit) -> plan`: pure, sharing all that does not change, and the same object where nothing does. */
-import { changeFindings } from '../reading/change-findings.ts';
+import { changeIssues } from '../reading/change-issues.ts';
 import type { Fault } from '../reading/fault.ts';
-import { faultsOf } from '../reading/finding.ts';
+import { faultsOf, foundOf } from '../reading/issue.ts';
+import { WHOLE_PLAN } from '../reading/place.ts';
 import type { Plan } from '../schema/plan-schema.ts';
-import { shortText } from '../words/short-text.ts';
 import type { Edit } from './edit.ts';
 import { EditRefused } from './edit-refused.ts';
 import { editGarden } from './families/garden-edits.ts';
@@ -22,8 +22,8 @@ export type EditResult =
 /** The next plan of a valid plan. Throws `EditRefused` with every fault where the edit would make one that is not valid. */
 export function applyEdit(plan: Plan, edit: Edit): Plan {
   const next = edited(plan, edit);
-  const findings = changeFindings(next, plan);
-  if (findings.length > 0) throw new EditRefused(faultsOf(next, findings));
+  const issues = changeIssues(next, plan);
+  if (issues.length > 0) throw new EditRefused(faultsOf(next, issues));
   return next;
 }
 
@@ -78,10 +78,10 @@ function edited(plan: Plan, edit: Edit): Plan {
       // Only what they come to is checked: on the way the plan may be anything.
       return edit.edits.reduce(edited, plan);
     default:
-      return refuse(
-        '',
-        `Edit “${shortText(String((edit as { readonly type: unknown }).type))}”`,
-        'an edit of a known kind',
-      );
+      return refuse({
+        path: '',
+        code: 'edit-unknown',
+        values: { place: WHOLE_PLAN, found: foundOf((edit as { readonly type: unknown }).type) },
+      });
   }
 }

@@ -1,36 +1,42 @@
 /** The part of a plan that an edit names; where it is not there, the edit is refused. */
+
+import type { Fault } from '../reading/fault.ts';
 import type { Plan, PlanPlanting, PlanZone } from '../schema/plan-schema.ts';
 import { shortText } from '../words/short-text.ts';
 import { replaced, replacedAt } from './change.ts';
 import { EditRefused } from './edit-refused.ts';
 
-export function zonePlace(plan: Plan, id: string): number {
-  const place = plan.zones.findIndex((zone) => zone.id === id);
-  return place >= 0 ? place : refuse('zones', `Zone with the id “${shortText(String(id))}”`, 'a zone of this plan');
+export function zoneIndex(plan: Plan, id: string): number {
+  const index = plan.zones.findIndex((zone) => zone.id === id);
+  if (index >= 0) return index;
+  const place = { part: 'zone', zone: { id: shortText(String(id)) }, fields: [] } as const;
+  return refuse({ path: 'zones', code: 'zone-unknown', values: { place, found: undefined } });
 }
 
 export function zoneIn(plan: Plan, id: string): PlanZone {
-  return plan.zones[zonePlace(plan, id)] as PlanZone;
+  return plan.zones[zoneIndex(plan, id)] as PlanZone;
 }
 
-export function plantingPlace(zone: PlanZone, id: string): number {
-  const place = zone.plantings.findIndex((planting) => planting.id === id);
-  if (place >= 0) return place;
-  return refuse(
-    'zones',
-    `Planting with the id “${shortText(String(id))}”`,
-    `a planting of zone “${shortText(zone.name)}”`,
-  );
+export function plantingIndex(zone: PlanZone, id: string): number {
+  const index = zone.plantings.findIndex((planting) => planting.id === id);
+  if (index >= 0) return index;
+  const place = {
+    part: 'planting',
+    zone: { name: shortText(zone.name) },
+    planting: { id: shortText(String(id)) },
+    fields: [],
+  } as const;
+  return refuse({ path: 'zones', code: 'planting-unknown', values: { place, found: undefined } });
 }
 
 export function plantingIn(zone: PlanZone, id: string): PlanPlanting {
-  return zone.plantings[plantingPlace(zone, id)] as PlanPlanting;
+  return zone.plantings[plantingIndex(zone, id)] as PlanPlanting;
 }
 
 /** The plan with one zone made anew. */
 export function withZone(plan: Plan, id: string, change: (zone: PlanZone) => PlanZone): Plan {
-  const place = zonePlace(plan, id);
-  const zones = replacedAt(plan.zones, place, change(plan.zones[place] as PlanZone));
+  const index = zoneIndex(plan, id);
+  const zones = replacedAt(plan.zones, index, change(plan.zones[index] as PlanZone));
   return zones === plan.zones ? plan : { ...plan, zones };
 }
 
@@ -41,13 +47,13 @@ export function withPlanting(
   change: (planting: PlanPlanting) => PlanPlanting,
 ): Plan {
   return withZone(plan, at.zone, (zone) => {
-    const place = plantingPlace(zone, at.planting);
+    const index = plantingIndex(zone, at.planting);
     return replaced(zone, {
-      plantings: replacedAt(zone.plantings, place, change(zone.plantings[place] as PlanPlanting)),
+      plantings: replacedAt(zone.plantings, index, change(zone.plantings[index] as PlanPlanting)),
     });
   });
 }
 
-export function refuse(path: string, where: string, expected: string): never {
-  throw new EditRefused([{ path, where, value: 'nothing', expected }]);
+export function refuse(fault: Fault): never {
+  throw new EditRefused([fault]);
 }

@@ -1,13 +1,129 @@
-/** One thing that is wrong with a plan or an entry, in words a gardener reads. */
-export interface Fault {
+/**
+ * What is wrong with a plan, with its file or with an edit, as data: language has the sentences (`describeFault`). A kind of fault is a
+ * row of `FaultValues`; whoever says faults answers to each (`Record<FaultCode, …>`).
+ */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { UnitSystem } from '../../engine/units.ts';
+import type { CountUnit, PlanQuantity } from '../schema/quantity.ts';
+import type { JsonToken } from './json-tokens.ts';
+import type { Place } from './place.ts';
+
+/** What else the sentence of each kind of fault needs: plain data, so that no document is asked again. */
+export interface FaultValues {
+  // What a field takes; from the schema.
+  range: Range;
+  /** The number has to be greater than the bound. */
+  above: { readonly bound: number } & Measure;
+  /** Characters. */
+  text: { readonly least: number; readonly most: number };
+  id: NoValues;
+  /** An ISO day, in these years. */
+  day: { readonly firstYear: number; readonly lastYear: number };
+  /** An ISO day of the calendar: no February 30. */
+  'calendar-day': NoValues;
+  /** As they are written in the file. */
+  choice: { readonly options: readonly string[] };
+  'number-or-weekdays': { readonly least: number; readonly most: number };
+  list: NoValues;
+  'list-too-long': { readonly most: number };
+  'list-too-short': { readonly least: number };
+  'list-of-months': NoValues;
+  /** A group of these fields, as they are called in the file. */
+  fields: { readonly known: readonly string[] };
+  /** A group of fields of one of these kinds. */
+  kinds: { readonly kinds: readonly string[] };
+  entries: { readonly by: 'day' | 'id' };
+  'unknown-field': { readonly known: readonly string[] };
+
+  // What fields have to do with each other.
+  'greater-than': { readonly most: number; readonly of: 'month-highest' | 'day-highest' | 'capacity' } & Measure;
+  'climate-without-eto': NoValues;
+  /** `other`: number in the list, from 1. `isFirst`: both have no day of their own. */
+  'source-same-day': { readonly other: number; readonly isFirst: boolean };
+  'line-same-day': { readonly other: number; readonly isFirst: boolean };
+  /** `other`: name of the zone or planting that has it too. */
+  'id-taken': { readonly other: string };
+  /** `other`: ISO day of the entry in the same week. */
+  'week-twice': { readonly other: string };
+  'outside-season': { readonly first: DayNumber; readonly last: DayNumber };
+  'zone-unknown': NoValues;
+  'planting-unknown': NoValues;
+  'ends-before-start': { readonly start: DayNumber; readonly of: 'planting-day' | 'first-day' };
+
+  // The document as a whole.
+  'not-a-plan': NoValues;
+  'too-deep': { readonly most: number };
+  'reserved-name': NoValues;
+  'newer-version': { readonly newest: number };
+  'older-version': { readonly oldest: number };
+  'damaged-version': { readonly version: number };
+  'more-faults': { readonly count: number };
+
+  // The text of a file.
+  'too-long': { readonly most: number };
+  'empty-file': NoValues;
+  /** `found` is the character that stands there, undefined at the end of the text. */
+  'not-json': { readonly expected: JsonToken };
+  /** The plan file was not fetched: no answer, or this HTTP status. `found` is its address. */
+  'file-unreachable': NoValues;
+  'file-refused': { readonly status: number };
+
+  // An edit.
+  'line-unknown': { readonly lines: number };
+  'edit-unknown': NoValues;
+
+  // The open plan, whatever the edit.
+  'no-plan': NoValues;
+  'read-only': NoValues;
+  'not-computed': NoValues;
+  unanswered: NoValues;
+}
+
+export type FaultCode = keyof FaultValues;
+
+export interface FaultOf<Code extends FaultCode> {
   /** Place in the document: `zones.2.plantings.0.extent.area`; empty for the whole. */
   readonly path: string;
-  /** Which kind of fault it is, where it is none of a value in the document. */
-  readonly code?: string;
-  /** The same place in words: `Zone “Beds”, planting “Tomatoes”: area`. */
-  readonly where: string;
-  /** What stands there, shortened. */
-  readonly value: string;
-  /** What was expected there: `a number from 0.11 to 1080000 ft²`. */
-  readonly expected: string;
+  readonly code: Code;
+  readonly values: FaultValues[Code] & {
+    /** The place as one would point at it. */
+    readonly place: Place;
+    readonly found: Found;
+  };
 }
+
+/** One thing that is wrong. */
+export type Fault = { [Code in FaultCode]: FaultOf<Code> }[FaultCode];
+
+/** A code with its own values, before the place is known. */
+export type Expectation = {
+  [Code in FaultCode]: { readonly code: Code; readonly values: FaultValues[Code] };
+}[FaultCode];
+
+/** What a number is of: a quantity in the unit of a system, things that are counted, or a bare number. */
+export interface Measure {
+  readonly quantity?: PlanQuantity;
+  /** Of the quantity. */
+  readonly units?: UnitSystem;
+  readonly unit?: CountUnit;
+}
+
+export interface Range extends Measure {
+  readonly least: number;
+  readonly most: number;
+  readonly isWhole: boolean;
+}
+
+/** What stands at a place: a short value as it is (a text cut), anything else by its size or its JavaScript type. */
+export type Found =
+  | string
+  | number
+  | boolean
+  | null
+  | undefined
+  | { readonly items: readonly string[] }
+  | { readonly listLength: number }
+  | { readonly fields: number }
+  | { readonly type: string };
+
+type NoValues = Readonly<Record<never, never>>;

@@ -1,13 +1,13 @@
-/** Where a text stops being JSON, and what to do about it: engines word it each in their own way, some without the place. */
-import { type Brackets, type Scan, skipSpace, skipValue, tokenFault } from './json-tokens.ts';
+/** Where a text stops being JSON, and what should stand there: engines word it each in their own way, some without the place. */
+import { type Brackets, type JsonToken, type Scan, skipSpace, skipValue, tokenFault } from './json-tokens.ts';
 
 export interface JsonFault {
   /** From 1. */
   readonly line: number;
   readonly column: number;
-  /** What stands there: a character, or the end of the file. */
-  readonly found: string;
-  readonly expected: string;
+  /** The character that stands there; undefined at the end of the text. */
+  readonly found: string | undefined;
+  readonly expected: JsonToken;
 }
 
 /** The first place at which a text breaks the grammar of RFC 8259; undefined where it does not. */
@@ -19,27 +19,22 @@ export function jsonFault(text: string): JsonFault | undefined {
   return {
     line: text.slice(0, scan.at).split('\n').length,
     column: scan.at - text.lastIndexOf('\n', scan.at - 1),
-    found: isEnd ? 'the end of the file' : characterInWords(text.codePointAt(scan.at) ?? 0),
-    expected: isEnd ? 'the rest of the plan: the file was not saved or copied whole' : expected,
+    found: isEnd ? undefined : String.fromCodePoint(text.codePointAt(scan.at) ?? 0),
+    expected: isEnd ? 'rest' : expected,
   };
-}
-
-function characterInWords(code: number): string {
-  if (code === 10 || code === 13) return 'a line break';
-  return code < 32 ? 'a control character' : `“${String.fromCodePoint(code)}”`;
 }
 
 type Turn = 'value' | 'first item' | 'key' | 'first key' | 'colon' | 'comma';
 
-/** Reads on until something is wrong and says what was expected at `scan.at`. No recursion: a text may nest without end. */
-function firstFault(scan: Scan): string | undefined {
+/** Reads on until something is wrong and gives what was expected at `scan.at`. No recursion: a text may nest without end. */
+function firstFault(scan: Scan): JsonToken | undefined {
   const open: Brackets[] = [];
   let turn: Turn | undefined = 'value';
   while (true) {
     skipSpace(scan);
     const character = scan.text[scan.at];
     if (turn === 'comma' && open.length === 0) {
-      return character === undefined ? undefined : 'nothing after the last bracket of the plan';
+      return character === undefined ? undefined : 'nothing-more';
     }
     const step = stepOf(turn, { scan, open, character });
     if (typeof step === 'object') return step.expected;
@@ -47,15 +42,15 @@ function firstFault(scan: Scan): string | undefined {
   }
 }
 
-interface Place {
+interface Position {
   readonly scan: Scan;
   readonly open: Brackets[];
   readonly character: string | undefined;
 }
 
 /** What comes next, or what should have been here. */
-function stepOf(turn: Turn, place: Place): Turn | { readonly expected: string } {
-  const { scan, open, character } = place;
+function stepOf(turn: Turn, position: Position): Turn | { readonly expected: JsonToken } {
+  const { scan, open, character } = position;
   if (closes(turn, character, open.at(-1))) {
     open.pop();
     scan.at++;
@@ -63,20 +58,24 @@ function stepOf(turn: Turn, place: Place): Turn | { readonly expected: string } 
   }
   switch (turn) {
     case 'colon':
-      return pass(place, ':', 'value') ?? { expected: 'a colon (:) between a field’s name and its value' };
+      return pass(position, ':', 'value') ?? { expected: 'colon' };
     case 'comma':
-      return pass(place, ',', open.at(-1) === '{' ? 'key' : 'value') ?? { expected: closing(open.at(-1)) };
+      return (
+        pass(position, ',', open.at(-1) === '{' ? 'key' : 'value') ?? {
+          expected: closing(open.at(-1)),
+        }
+      );
     case 'key':
     case 'first key':
-      if (character !== '"') return { expected: tokenFault(character, 'the name of a field in "double quotes"') };
-      return valueStep(place, 'colon');
+      if (character !== '"') return { expected: tokenFault(character, 'field-name') };
+      return valueStep(position, 'colon');
     default:
       if (character === '{' || character === '[') {
         open.push(character);
         scan.at++;
         return character === '{' ? 'first key' : 'first item';
       }
-      return valueStep(place, 'comma');
+      return valueStep(position, 'comma');
   }
 }
 
@@ -86,19 +85,17 @@ function closes(turn: Turn, character: string | undefined, open: Brackets | unde
   return character === ']' && open === '[' && (turn === 'comma' || turn === 'first item');
 }
 
-function pass({ scan, character }: Place, wanted: string, next: Turn): Turn | undefined {
+function pass({ scan, character }: Position, wanted: string, next: Turn): Turn | undefined {
   if (character !== wanted) return undefined;
   scan.at++;
   return next;
 }
 
-function valueStep({ scan }: Place, next: Turn): Turn | { readonly expected: string } {
+function valueStep({ scan }: Position, next: Turn): Turn | { readonly expected: JsonToken } {
   const expected = skipValue(scan);
   return expected === undefined ? next : { expected };
 }
 
-function closing(open: Brackets | undefined): string {
-  return open === '{'
-    ? 'a comma (,) before the next field, or a closing }'
-    : 'a comma (,) before the next entry, or a closing ]';
+function closing(open: Brackets | undefined): JsonToken {
+  return open === '{' ? 'comma-or-brace' : 'comma-or-bracket';
 }

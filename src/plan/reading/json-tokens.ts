@@ -2,6 +2,27 @@
 
 export type Brackets = '{' | '[';
 
+/** What should have stood where a text stops being JSON. */
+export type JsonToken =
+  | 'value'
+  | 'field-name'
+  | 'colon'
+  | 'comma-or-brace'
+  | 'comma-or-bracket'
+  | 'nothing-more'
+  | 'rest'
+  | 'plain-quotes'
+  | 'no-comment'
+  | 'no-comma'
+  | 'plan-file'
+  | 'closing-quote'
+  | 'closing-quote-on-line'
+  | 'escape'
+  | 'no-leading-zero'
+  | 'digit'
+  | 'digit-after-point'
+  | 'digit-after-e';
+
 /** A text, and how far it has been read. */
 export interface Scan {
   readonly text: string;
@@ -15,8 +36,8 @@ export function skipSpace(scan: Scan): void {
   while (scan.at < scan.text.length && ' \t\n\r'.includes(scan.text[scan.at] as string)) scan.at++;
 }
 
-/** Passes a text, number or word; says what was expected where there is none, and leaves `at` on the fault. */
-export function skipValue(scan: Scan): string | undefined {
+/** Passes a text, number or word; gives what was expected where there is none, and leaves `at` on the fault. */
+export function skipValue(scan: Scan): JsonToken | undefined {
   const { text, at } = scan;
   if (text[at] === '"') return skipText(scan);
   const word = WORDS.find((candidate) => text.startsWith(candidate, at));
@@ -25,34 +46,32 @@ export function skipValue(scan: Scan): string | undefined {
     return undefined;
   }
   const isNumber = text[at] === '-' || isDigit(text[at]);
-  return isNumber
-    ? skipNumber(scan)
-    : tokenFault(text[at], 'a value: a number, a text in "double quotes", a list or a group');
+  return isNumber ? skipNumber(scan) : tokenFault(text[at], 'value');
 }
 
-/** What to say of a character that can begin nothing. */
-export function tokenFault(character: string | undefined, expected: string): string {
+/** What was expected in place of a character that can begin nothing. */
+export function tokenFault(character: string | undefined, expected: JsonToken): JsonToken {
   switch (character) {
     case "'":
     case '“':
     case '”':
     case '‘':
     case '’':
-      return 'plain double quotes (") around a text';
+      return 'plain-quotes';
     case '/':
     case '#':
-      return 'no comment: take it out';
+      return 'no-comment';
     case '}':
     case ']':
-      return 'no comma before a closing bracket: take it out';
+      return 'no-comma';
     case '<':
-      return 'a plan file: this looks like a web page';
+      return 'plan-file';
     default:
       return expected;
   }
 }
 
-function skipText(scan: Scan): string | undefined {
+function skipText(scan: Scan): JsonToken | undefined {
   const { text } = scan;
   for (scan.at++; scan.at < text.length; scan.at++) {
     const character = text[scan.at] as string;
@@ -60,11 +79,10 @@ function skipText(scan: Scan): string | undefined {
       scan.at++;
       return undefined;
     }
-    if (character < ' ') return 'a closing quote (") on the same line';
-    if (character === '\\' && !skipEscape(scan))
-      return 'one of \\" \\\\ \\/ \\b \\f \\n \\r \\t \\u0000 after a backslash';
+    if (character < ' ') return 'closing-quote-on-line';
+    if (character === '\\' && !skipEscape(scan)) return 'escape';
   }
-  return 'a closing quote (")';
+  return 'closing-quote';
 }
 
 /** From the backslash to the last character that belongs to it. */
@@ -81,18 +99,18 @@ function skipEscape(scan: Scan): boolean {
   return true;
 }
 
-function skipNumber(scan: Scan): string | undefined {
+function skipNumber(scan: Scan): JsonToken | undefined {
   if (scan.text[scan.at] === '-') scan.at++;
-  if (scan.text[scan.at] === '0' && isDigit(scan.text[scan.at + 1])) return 'a number that does not begin with 0';
-  if (!skipDigits(scan)) return 'a digit';
+  if (scan.text[scan.at] === '0' && isDigit(scan.text[scan.at + 1])) return 'no-leading-zero';
+  if (!skipDigits(scan)) return 'digit';
   if (scan.text[scan.at] === '.') {
     scan.at++;
-    if (!skipDigits(scan)) return 'a digit after the decimal point';
+    if (!skipDigits(scan)) return 'digit-after-point';
   }
   if (scan.text[scan.at] === 'e' || scan.text[scan.at] === 'E') {
     scan.at++;
     if (scan.text[scan.at] === '+' || scan.text[scan.at] === '-') scan.at++;
-    if (!skipDigits(scan)) return 'a digit after the e';
+    if (!skipDigits(scan)) return 'digit-after-e';
   }
   return undefined;
 }

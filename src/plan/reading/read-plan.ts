@@ -2,14 +2,14 @@
 
 import type { Migration } from '../versions/migrated.ts';
 import { MIGRATIONS } from '../versions/migrations.ts';
-import { shortText } from '../words/short-text.ts';
 import { checkPlan, type ReadResult } from './check-plan.ts';
+import type { Expectation, Fault, Found } from './fault.ts';
+import { foundOf } from './issue.ts';
 import { jsonFault } from './json-fault.ts';
+import type { Place } from './place.ts';
 
 /** A garden of a thousand zones with every week set by hand stays below a third of it. */
 export const MOST_CHARACTERS = 30_000_000;
-
-const WHOLE = { path: '', where: 'The file' };
 
 /**
  * Reads a plan file. It is taken whole or not at all: every fault is listed, and no text makes it throw.
@@ -17,13 +17,13 @@ const WHOLE = { path: '', where: 'The file' };
  */
 export function readPlan(text: string, migrations: readonly Migration[] = MIGRATIONS): ReadResult {
   if (text.length > MOST_CHARACTERS) {
-    return refused({ value: `${text.length} characters`, expected: `at most ${MOST_CHARACTERS} characters` });
+    return refused({ code: 'too-long', values: { most: MOST_CHARACTERS } }, text.length);
   }
   // A byte order mark is no part of the text (RFC 8259, section 8.1).
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (json.trim() === '') return refused({ value: 'an empty file', expected: 'a plan' });
+  if (json.trim() === '') return refused({ code: 'empty-file', values: {} }, undefined);
   const parsed = parse(json);
-  return parsed.ok ? checkPlan(parsed.value, migrations) : refused(brokenJson(json));
+  return parsed.ok ? checkPlan(parsed.value, migrations) : notJson(json);
 }
 
 function parse(json: string): { readonly ok: true; readonly value: unknown } | { readonly ok: false } {
@@ -34,13 +34,14 @@ function parse(json: string): { readonly ok: true; readonly value: unknown } | {
   }
 }
 
-function brokenJson(json: string): { readonly where?: string; readonly value: string; readonly expected: string } {
+function notJson(json: string): ReadResult {
   const fault = jsonFault(json);
-  if (fault === undefined) return { value: `“${shortText(json)}”`, expected: 'a plan as JSON' };
+  if (fault === undefined) return refused({ code: 'not-a-plan', values: {} }, foundOf(json));
   const { line, column, found, expected } = fault;
-  return { where: `The file, line ${line}, column ${column}`, value: found, expected };
+  return refused({ code: 'not-json', values: { expected } }, found, { line, column });
 }
 
-function refused(fault: { readonly where?: string; readonly value: string; readonly expected: string }): ReadResult {
-  return { ok: false, faults: [{ ...WHOLE, ...fault }] };
+function refused({ code, values }: Expectation, found: Found, at: Pick<Place, 'line' | 'column'> = {}): ReadResult {
+  const place: Place = { part: 'file', fields: [], ...at };
+  return { ok: false, faults: [{ path: '', code, values: { ...values, place, found } } as Fault] };
 }

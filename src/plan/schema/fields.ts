@@ -1,14 +1,8 @@
 /** An object of the plan with exactly these fields, each explained; a field that is missing says what belongs there. */
 import * as v from 'valibot';
 
-/** `what` names the whole where something else stands in its place: `a zone`. */
-export function fields<const Entries extends v.ObjectEntries>(what: string, entries: Entries) {
-  return v.strictObject(entries, (issue): string => {
-    if (issue.path === undefined) return what;
-    const key = String(issue.path[0]?.key);
-    const missing = Object.hasOwn(entries, key) ? entries[key] : undefined;
-    return missing === undefined ? `no field of this name: ${Object.keys(entries).join(', ')}` : wordsOf(missing);
-  });
+export function fields<const Entries extends v.ObjectEntries>(_what: string, entries: Entries) {
+  return v.strictObject(entries);
 }
 
 /** A field and what it means; the words end up in the published JSON Schema. */
@@ -28,10 +22,4 @@ export function maybe<Schema extends v.GenericSchema>(schema: Schema, meaning: s
 export function withMore<Schema extends v.GenericSchema>(schema: Schema, about: v.GenericMetadata): Schema {
   const steps: readonly unknown[] = 'pipe' in schema && Array.isArray(schema.pipe) ? schema.pipe : [schema];
   return (v.pipe as (...steps: readonly unknown[]) => unknown)(...steps, about) as Schema;
-}
-
-/** What a schema expects, in the words of its own message. */
-function wordsOf(schema: object): string {
-  const { message } = schema as { readonly message?: string | ((issue: object) => string) };
-  return typeof message === 'function' ? message({}) : (message ?? 'a value');
 }

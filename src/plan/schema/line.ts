@@ -43,7 +43,7 @@ export function lineSchema(system: UnitSystem) {
       v.picklist(['level', 'uphill', 'downhill'], 'level, uphill or downhill'),
       'Side of the plants on which the line lies. Left out: level.',
     ),
-    risePercent: maybe(range(-100, 100, '%'), 'Rise along the line from its inlet; negative runs downhill.'),
+    risePercent: maybe(range(-100, 100, 'percent'), 'Rise along the line from its inlet; negative runs downhill.'),
     insideDiameter: maybe(quantity('bore', system), 'Inside diameter of the tubing. Left out: that of usual dripline.'),
     emitter: maybe(
       v.variant(
@@ -88,7 +88,7 @@ export function lineSchema(system: UnitSystem) {
         kind: v.literal('spray', 'spray'),
         from,
         flow,
-        count: field(whole(1, MOST_EMITTERS, 'micro-sprays'), 'Micro-sprays in the whole planting.'),
+        count: field(whole(1, MOST_EMITTERS, 'microSprays'), 'Micro-sprays in the whole planting.'),
         ...hydraulics,
       }),
       fields('solid line', { kind: v.literal('solid', 'solid'), from }),

@@ -1,9 +1,9 @@
 /**
- * A number of the plan with its quantity: bounded by what is physically possible in a garden, worded in the plan's
- * own unit. One table holds the bounds in SI; both unit systems' schemas are made from it.
+ * A number of the plan with its quantity: bounded by what is physically possible in a garden, in the plan's own unit.
+ * One table holds the bounds in SI; both unit systems' schemas are made from it.
  */
 import * as v from 'valibot';
-import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { fromSi, type Quantity, type UnitSystem } from '../../engine/units.ts';
 import { withMore } from './fields.ts';
 
 /** Least and greatest value that a garden can have, in the quantity's SI unit. */
@@ -33,43 +33,54 @@ export function boundsOf(kind: PlanQuantity, system: UnitSystem): readonly [numb
   return [fromSi(low, kind, system), fromSi(high, kind, system)];
 }
 
-/** A number of the given quantity, in the unit of the plan's system. The schema carries its quantity for conversion. */
+/** What numbers of a plan count that are no quantity. */
+export type CountUnit =
+  | 'percent'
+  | 'degrees'
+  | 'seconds'
+  | 'minutes'
+  | 'minutesPerWeek'
+  | 'hours'
+  | 'hoursPerDay'
+  | 'days'
+  | 'daysPerWeek'
+  | 'weeks'
+  | 'rows'
+  | 'loops'
+  | 'emitters'
+  | 'microSprays'
+  | 'plants'
+  | 'MJ/m²';
+
+/** A number of the given quantity, in the unit of the plan's system. The schema carries both, for conversion and for faults. */
 export function quantity(kind: PlanQuantity, system: UnitSystem) {
   const [low, high] = boundsOf(kind, system);
-  const unit = unitOf(kind, system).name;
-  return once(`${kind} ${unit}`, () => withMore(range(low, high, unit), v.metadata({ quantity: kind, unit })));
+  return once(`${kind} ${system}`, () => withMore(range(low, high), v.metadata({ quantity: kind, units: system })));
 }
 
-/** A number from `low` to `high`; the fault names both and the unit. */
-export function range(low: number, high: number, unit = '') {
-  const expected = `a number from ${tidy(low, Math.ceil)} to ${tidy(high, Math.floor)}${unit === '' ? '' : ` ${unit}`}`;
-  return once(`${expected}, ${low}, ${high}`, () =>
-    v.pipe(v.number(expected), v.finite(expected), v.minValue(low, expected), v.maxValue(high, expected)),
+/** A number from `low` to `high`. */
+export function range(low: number, high: number, unit?: CountUnit) {
+  return once(`range ${low} ${high} ${unit}`, () =>
+    withUnit(v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high)), unit),
   );
 }
 
 /** A whole number from `low` to `high`. */
-export function whole(low: number, high: number, unit = '') {
-  const expected = `a whole number from ${low} to ${high}${unit === '' ? '' : ` ${unit}`}`;
-  return once(`${expected}, ${low}, ${high}`, () =>
-    v.pipe(v.number(expected), v.integer(expected), v.minValue(low, expected), v.maxValue(high, expected)),
+export function whole(low: number, high: number, unit?: CountUnit) {
+  return once(`whole ${low} ${high} ${unit}`, () =>
+    withUnit(v.pipe(v.number(), v.integer(), v.minValue(low), v.maxValue(high)), unit),
   );
+}
+
+function withUnit<Schema extends v.GenericSchema>(schema: Schema, unit: CountUnit | undefined): Schema {
+  return unit === undefined ? schema : withMore(schema, v.metadata({ unit }));
 }
 
 const made = new Map<string, unknown>();
 
-/** What is described by the same words is the same schema: it is never changed. */
-function once<Schema>(words: string, make: () => Schema): Schema {
-  const schema = (made.get(words) as Schema | undefined) ?? make();
-  made.set(words, schema);
+/** What has the same key is the same schema: it is never changed. */
+function once<Schema>(key: string, make: () => Schema): Schema {
+  const schema = (made.get(key) as Schema | undefined) ?? make();
+  made.set(key, schema);
   return schema;
-}
-
-/** A whole number as it is, any other to three digits, rounded to the inner side: what the words offer is accepted. */
-function tidy(value: number, inward: (value: number) => number): string {
-  if (Number.isInteger(value)) return String(value);
-  const short = Number(value.toPrecision(3));
-  if (Math.abs(short - value) <= 1e-9 * Math.abs(value)) return String(short);
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
-  return String(Number((inward(value / step) * step).toPrecision(3)));
 }

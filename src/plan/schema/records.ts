@@ -8,7 +8,7 @@ import { id, isoDay, note } from './text.ts';
 export const MINUTES_A_WEEK = 7 * 24 * 60;
 
 /** Minutes of a whole week. */
-export const weekMinutes = range(0, MINUTES_A_WEEK, 'minutes a week');
+export const weekMinutes = range(0, MINUTES_A_WEEK, 'minutesPerWeek');
 
 export function observedDaySchema(system: UnitSystem) {
   return fields('the weather of a day', {
@@ -17,8 +17,8 @@ export function observedDaySchema(system: UnitSystem) {
     minTemperature: maybe(quantity('temperature', system), 'Lowest air temperature.'),
     maxTemperature: maybe(quantity('temperature', system), 'Highest air temperature.'),
     dewPoint: maybe(quantity('temperature', system), 'Dew point.'),
-    minHumidityPercent: maybe(range(0, 100, '%'), 'Lowest relative humidity.'),
-    maxHumidityPercent: maybe(range(0, 100, '%'), 'Highest relative humidity.'),
+    minHumidityPercent: maybe(range(0, 100, 'percent'), 'Lowest relative humidity.'),
+    maxHumidityPercent: maybe(range(0, 100, 'percent'), 'Highest relative humidity.'),
     wind: maybe(quantity('windSpeed', system), 'Mean wind speed, at the site’s wind height.'),
     radiationMj: maybe(range(0, 50, 'MJ/m²'), 'Solar radiation.'),
     sunshineHours: maybe(range(0, 24, 'hours'), 'Hours of bright sunshine.'),

@@ -33,7 +33,7 @@ export function siteSchema(system: UnitSystem) {
         'temperatures alone, or penman-monteith with estimates for what is missing. Left out: hargreaves-samani.',
     ),
     soil: field(soilTexture, 'Texture of the soil.'),
-    slopePercent: maybe(range(0, 100, '%'), 'Slope of the ground. Left out: 0.'),
+    slopePercent: maybe(range(0, 100, 'percent'), 'Slope of the ground. Left out: 0.'),
     exposure: maybe(note, 'Sun, shade and wind in words.'),
     climate: climateSchema(system),
     rain: maybe(
@@ -57,7 +57,7 @@ function climateSchema(system: UnitSystem) {
       maxTemperature: maybe(year('temperature'), 'Mean of the daily highest temperatures.'),
       dewPoint: maybe(year('temperature'), 'Mean dew point.'),
       wind: maybe(year('windSpeed'), 'Mean wind speed, at the site’s wind height.'),
-      sunshineHours: maybe(twelve(range(0, 24, 'hours a day')), 'Mean hours of bright sunshine a day.'),
+      sunshineHours: maybe(twelve(range(0, 24, 'hoursPerDay')), 'Mean hours of bright sunshine a day.'),
       rain: field(year('depth'), 'Rain of each whole month.'),
     }),
     v.description('Monthly normals, January first: ETo, or lowest and highest temperature, and rain.'),

@@ -45,9 +45,9 @@ export function zoneSchema(system: UnitSystem) {
     id,
     name,
     soil: maybe(soilTexture, 'Left out: the site’s.'),
-    slopePercent: maybe(range(0, 100, '%'), 'Left out: the site’s.'),
+    slopePercent: maybe(range(0, 100, 'percent'), 'Left out: the site’s.'),
     wateringDays: v.pipe(
-      v.union([whole(1, 7, 'days a week'), weekdays], 'a whole number from 1 to 7, or a list of weekdays'),
+      v.union([whole(1, 7, 'daysPerWeek'), weekdays], 'a whole number from 1 to 7, or a list of weekdays'),
       v.description('A number is spread over the days on which water may run; a list names the weekdays.'),
     ),
     rule: maybe(ruleSchema, 'Whose need sets the minutes where plantings differ. Left out: thirstiest.'),

@@ -1,5 +1,6 @@
 /** A document of an older version, taken to the newest one step at a time. */
-import type { Finding } from '../reading/finding.ts';
+import type { Expectation } from '../reading/fault.ts';
+import type { Issue } from '../reading/issue.ts';
 import { type Loose, recordIn } from '../reading/loose.ts';
 import { PLAN_VERSION } from '../schema/plan-schema.ts';
 
@@ -15,17 +16,14 @@ export type Migrated =
       readonly document: Loose /** The version it was written in, if an older one. */;
       readonly from: number | undefined;
     }
-  | { readonly finding: Finding };
+  | { readonly issue: Issue };
 
 export function migrated(document: Loose, migrations: readonly Migration[]): Migrated {
   const { version } = document;
   if (typeof version !== 'number' || !Number.isInteger(version) || version === PLAN_VERSION)
     return { document, from: undefined };
   if (version > PLAN_VERSION) {
-    return refusal(
-      version,
-      `version ${PLAN_VERSION} or older: a newer edition of this kit wrote this file, and can open it`,
-    );
+    return refusal(version, { code: 'newer-version', values: { newest: PLAN_VERSION } });
   }
   let current = document;
   for (let step = version; step < PLAN_VERSION; step++) {
@@ -34,7 +32,9 @@ export function migrated(document: Loose, migrations: readonly Migration[]): Mig
     if (next === undefined) {
       return refusal(
         version,
-        migration ? `a plan of version ${step} that is whole` : `version ${PLAN_VERSION}, the oldest there is`,
+        migration
+          ? { code: 'damaged-version', values: { version: step } }
+          : { code: 'older-version', values: { oldest: PLAN_VERSION } },
       );
     }
     current = next;
@@ -52,6 +52,6 @@ function nextVersion({ from, migrate }: Migration, document: Loose): Loose | und
   }
 }
 
-function refusal(version: number, expected: string): { readonly finding: Finding } {
-  return { finding: { path: ['version'], value: version, expected } };
+function refusal(version: number, expectation: Expectation): { readonly issue: Issue } {
+  return { issue: { path: ['version'], value: version, ...expectation } };
 }

@@ -141,7 +141,8 @@ describe('runnel-plan', () => {
     const { plan } = await shown();
     plan.src = '/no-such-plan.runnel.json';
     await until(() => plan.faults.length > 0, 'the fault is told');
-    expect(plan.faults[0]?.expected).to.match(/answered 404/);
+    expect(plan.faults[0]).to.deep.include({ path: '', code: 'file-refused' });
+    expect(plan.faults[0]?.values).to.deep.include({ status: 404, found: '/no-such-plan.runnel.json' });
     expect(plan.plan?.name).to.equal('One bed');
     expect(plan.store.view.status).to.equal('ready');
   });

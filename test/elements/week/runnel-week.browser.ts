@@ -6,6 +6,7 @@ import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { weekWords } from '../../../src/language/en/week.ts';
 import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
+import { refusalFault } from '../../../src/store/refusals.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
 
@@ -93,7 +94,7 @@ describe('runnel-week', () => {
 
   it('says why where a zone cannot be checked off, and leaves its box as it was', async () => {
     const { list, plan } = await shown('2027-06-30');
-    const faults = [{ path: 'log', code: 'no-room', where: 'The log', value: 'full', expected: 'an empty page' }];
+    const faults = [refusalFault('not-computed')];
     plan.addEventListener(
       'runnel-edit',
       (event) => {
@@ -105,7 +106,7 @@ describe('runnel-week', () => {
     const box = articleOf(list, 'Beds')?.querySelector('input');
     box?.click();
     await quiet(list);
-    expect(textOf(list, '[role=alert]')).to.contain('The log');
+    expect(textOf(list, '[role=alert]')).to.contain('The plan');
     expect(box?.checked).to.equal(false);
     box?.click();
     await quiet(list);

@@ -30,9 +30,7 @@ describe('an edit of the plan as a whole', () => {
   it('refuses a name that is empty, and a site that cannot be', () => {
     expect(tryEdit(oneBed(), { type: 'rename-plan', name: '' }).ok).toBe(false);
     expect(tryEdit(oneBed(), { type: 'change-site', change: { latitude: 91 } })).toMatchObject({
-      faults: [
-        { path: 'site.latitude', where: 'Site: latitude', value: '91', expected: 'a number from -90 to 90 degrees' },
-      ],
+      faults: [{ path: 'site.latitude', code: 'range', values: { least: -90, most: 90, unit: 'degrees', found: 91 } }],
     });
   });
 });

@@ -1,13 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { describeFault } from '../../../src/language/describe-fault.ts';
+import { readerFor } from '../../../src/language/reader.ts';
+import type { Fault } from '../../../src/plan/reading/fault.ts';
+import type { JsonToken } from '../../../src/plan/reading/json-tokens.ts';
 import { MOST_CHARACTERS, readPlan } from '../../../src/plan/reading/read-plan.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import { metricGarden, mixedGarden, oneBed } from '../../support/small-plans.ts';
 
-/** Faults as `where | value | expected`. */
-function faultsIn(text: string): string[] {
+function faultsIn(text: string): readonly Fault[] {
   const result = readPlan(text);
-  return result.ok ? [] : result.faults.map(({ where, value, expected }) => `${where} | ${value} | ${expected}`);
+  return result.ok ? [] : result.faults;
 }
 
 describe('a plan file that is whole', () => {
@@ -24,49 +27,30 @@ describe('a plan file that is whole', () => {
   });
 });
 
-describe('a text that is no JSON says where and what to do', () => {
-  it.each([
-    ['a comma too many', '{"a": 1,}', 'line 1, column 9 | “}” | no comma before a closing bracket: take it out'],
-    [
-      'a comma missing',
-      '{\n  "a": 1\n  "b": 2\n}',
-      'line 3, column 3 | “"” | a comma (,) before the next field, or a closing }',
-    ],
-    [
-      'a comma missing in a list',
-      '[1 2]',
-      'line 1, column 4 | “2” | a comma (,) before the next entry, or a closing ]',
-    ],
-    ['single quotes', "{'a': 1}", 'line 1, column 2 | “\'” | plain double quotes (") around a text'],
-    ['curly quotes', '{“a”: 1}', 'line 1, column 2 | ““” | plain double quotes (") around a text'],
-    ['a name without quotes', '{a: 1}', 'line 1, column 2 | “a” | the name of a field in "double quotes"'],
-    ['a colon missing', '{"a" 1}', 'line 1, column 6 | “1” | a colon (:) between a field’s name and its value'],
-    ['a comment', '{"a": 1} // mine', 'line 1, column 10 | “/” | nothing after the last bracket of the plan'],
-    ['a comment inside', '{ // mine\n"a": 1}', 'line 1, column 3 | “/” | no comment: take it out'],
-    [
-      'a number in words',
-      '{"a": NaN}',
-      'line 1, column 7 | “N” | a value: a number, a text in "double quotes", a list or a group',
-    ],
-    ['a number that begins with 0', '{"a": 012}', 'line 1, column 7 | “0” | a number that does not begin with 0'],
-    ['a decimal comma', '{"a": 1,5}', 'line 1, column 9 | “5” | the name of a field in "double quotes"'],
-    [
-      'a line break in a text',
-      '{"a": "b\nc"}',
-      'line 1, column 9 | a line break | a closing quote (") on the same line',
-    ],
-    [
-      'a file cut short',
-      '{"a": [1, 2',
-      'line 1, column 12 | the end of the file | the rest of the plan: the file was not saved or copied whole',
-    ],
-    ['a web page', '<!doctype html>', 'line 1, column 1 | “<” | a plan file: this looks like a web page'],
-  ])('%s', (_name, text, words) => {
-    expect(faultsIn(text)).toEqual([`The file, ${words}`]);
+describe('a text that is no JSON: where, what stands there, and what should', () => {
+  it.each<[string, string, [number, number, string | undefined, JsonToken]]>([
+    ['a comma too many', '{"a": 1,}', [1, 9, '}', 'no-comma']],
+    ['a comma missing', '{\n  "a": 1\n  "b": 2\n}', [3, 3, '"', 'comma-or-brace']],
+    ['a comma missing in a list', '[1 2]', [1, 4, '2', 'comma-or-bracket']],
+    ['single quotes', "{'a': 1}", [1, 2, "'", 'plain-quotes']],
+    ['curly quotes', '{“a”: 1}', [1, 2, '“', 'plain-quotes']],
+    ['a name without quotes', '{a: 1}', [1, 2, 'a', 'field-name']],
+    ['a colon missing', '{"a" 1}', [1, 6, '1', 'colon']],
+    ['a comment', '{"a": 1} // mine', [1, 10, '/', 'nothing-more']],
+    ['a comment inside', '{ // mine\n"a": 1}', [1, 3, '/', 'no-comment']],
+    ['a number in words', '{"a": NaN}', [1, 7, 'N', 'value']],
+    ['a number that begins with 0', '{"a": 012}', [1, 7, '0', 'no-leading-zero']],
+    ['a decimal comma', '{"a": 1,5}', [1, 9, '5', 'field-name']],
+    ['a line break in a text', '{"a": "b\nc"}', [1, 9, '\n', 'closing-quote-on-line']],
+    ['a file cut short', '{"a": [1, 2', [1, 12, undefined, 'rest']],
+    ['a web page', '<!doctype html>', [1, 1, '<', 'plan-file']],
+  ])('%s', (_name, text, [line, column, found, expected]) => {
+    const place = { part: 'file', fields: [], line, column };
+    expect(faultsIn(text)).toEqual([{ path: '', code: 'not-json', values: { expected, place, found } }]);
   });
 
   it('an empty file', () => {
-    expect(faultsIn(' \n')).toEqual(['The file | an empty file | a plan']);
+    expect(faultsIn(' \n')).toMatchObject([{ path: '', code: 'empty-file' }]);
   });
 });
 
@@ -77,18 +61,17 @@ describe('a text that is JSON and no plan', () => {
     ['a number', '7'],
     ['a text', '"runnel-plan"'],
   ])('%s', (_name, text) => {
-    expect(faultsIn(text)).toHaveLength(1);
-    expect(faultsIn(text)[0]).toMatch(/^The plan \| .* \| a plan: one group of fields$/);
+    expect(faultsIn(text)).toMatchObject([{ path: '', code: 'not-a-plan' }]);
   });
 
   it('another program’s file is told apart by its format, and every missing part is named', () => {
-    expect(faultsIn('{"name": "x"}')).toEqual([
-      'The plan: format | nothing | the word runnel-plan',
-      'The plan: version | nothing | the number 1',
-      'The plan: unit system | nothing | us or metric',
-      'Season | nothing | a season',
-      'Site | nothing | a site',
-      'The plan: zones | nothing | a list of zones',
+    expect(faultsIn('{"name": "x"}')).toMatchObject([
+      { path: 'format', code: 'choice', values: { options: ['runnel-plan'] } },
+      { path: 'version', code: 'choice', values: { options: ['1'] } },
+      { path: 'units', code: 'choice', values: { options: ['us', 'metric'] } },
+      { path: 'season', code: 'fields', values: { known: ['firstDay', 'weeks'] } },
+      { path: 'site', code: 'fields' },
+      { path: 'zones', code: 'list' },
     ]);
   });
 });
@@ -107,12 +90,12 @@ describe('a hostile file ends in faults, never in a throw', () => {
   ])('%s', (_name, text) => {
     const faults = faultsIn(text);
     expect(faults).toHaveLength(1);
-    expect(faults[0]?.length).toBeLessThan(300);
+    expect(JSON.stringify(faults[0]).length).toBeLessThan(500);
   });
 
   it('a text that is too long to look at', () => {
-    expect(faultsIn(' '.repeat(MOST_CHARACTERS + 1))).toEqual([
-      'The file | 30000001 characters | at most 30000000 characters',
+    expect(faultsIn(' '.repeat(MOST_CHARACTERS + 1))).toMatchObject([
+      { path: '', code: 'too-long', values: { most: MOST_CHARACTERS, found: MOST_CHARACTERS + 1 } },
     ]);
   });
 
@@ -127,7 +110,7 @@ describe('a hostile file ends in faults, never in a throw', () => {
     ];
     for (const text of places) {
       const result = readPlan(text);
-      expect(result.ok ? [] : result.faults.map(({ expected }) => expected)).toContain('another name');
+      expect(result.ok ? [] : result.faults.map(({ code }) => code)).toContain('reserved-name');
     }
     expect(({} as { polluted?: boolean }).polluted).toBeUndefined();
   });
@@ -151,8 +134,10 @@ describe('a hostile file ends in faults, never in a throw', () => {
     fc.assert(
       fc.property(spoiled, (broken) => {
         const result = readPlan(broken);
-        if (!result.ok)
-          expect(result.faults.every(({ where, expected }) => where !== '' && expected !== '')).toBe(true);
+        for (const fault of result.ok ? [] : result.faults) {
+          const words = Object.values(describeFault(fault, readerFor('en-US', 'us')));
+          expect(words.every((text) => text !== '' && !/undefined|NaN|\[object/.test(text))).toBe(true);
+        }
       }),
       { numRuns: 500 },
     );

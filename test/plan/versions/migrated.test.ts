@@ -17,6 +17,7 @@ const FROM_0: Migration = {
     season: { firstDay: (document['season'] as { firstDay: string }).firstDay, weeks: Number(days) / 7 },
   }),
 };
+const PLACE = { part: 'plan', fields: ['version'] };
 const FIXTURE = [FROM_0, FROM_MINUS_1];
 
 const { name, season, ...rest } = oneBed();
@@ -46,16 +47,14 @@ describe('a plan of an older version', () => {
   it('is refused where a step fails on it', () => {
     expect(checkPlan({ ...version0, season: null }, FIXTURE)).toEqual({
       ok: false,
-      faults: [
-        { path: 'version', where: 'The plan: version', value: '0', expected: 'a plan of version 0 that is whole' },
-      ],
+      faults: [{ path: 'version', code: 'damaged-version', values: { version: 0, place: PLACE, found: 0 } }],
     });
   });
 
   it('is refused where no step begins at its version', () => {
     expect(checkPlan({ ...version0, version: -2 }, FIXTURE)).toMatchObject({
       ok: false,
-      faults: [{ expected: 'version 1, the oldest there is' }],
+      faults: [{ code: 'older-version', values: { oldest: 1 } }],
     });
   });
 });
@@ -69,17 +68,10 @@ describe('a plan of this version', () => {
 });
 
 describe('a plan of a newer version', () => {
-  it('is refused in clear words, and nothing else is said of it', () => {
+  it('is refused for that, and nothing else is found in it', () => {
     expect(checkPlan({ format: 'runnel-plan', version: 2, gardens: [] })).toEqual({
       ok: false,
-      faults: [
-        {
-          path: 'version',
-          where: 'The plan: version',
-          value: '2',
-          expected: 'version 1 or older: a newer edition of this kit wrote this file, and can open it',
-        },
-      ],
+      faults: [{ path: 'version', code: 'newer-version', values: { newest: 1, place: PLACE, found: 2 } }],
     });
   });
 });
@@ -87,8 +79,8 @@ describe('a plan of a newer version', () => {
 describe('a version that is no number', () => {
   it.each(['1', 1.5, null, undefined, Number.NaN])('%s', (version) => {
     const result = checkPlan({ ...oneBed(), version });
-    expect(result.ok ? [] : result.faults.map(({ path, expected }) => [path, expected])).toEqual([
-      ['version', 'the number 1'],
+    expect(result.ok ? [] : result.faults).toMatchObject([
+      { path: 'version', code: 'choice', values: { options: ['1'] } },
     ]);
   });
 });

@@ -2,7 +2,7 @@
 import type { Plan, PlanPlanting, PlanZone } from '../../schema/plan-schema.ts';
 import { changed, insertedAt, movedTo, removedAt } from '../change.ts';
 import type { PlantingEdit } from '../edit.ts';
-import { plantingIn, plantingPlace, withPlanting, withZone, zoneIn } from '../find.ts';
+import { plantingIn, plantingIndex, withPlanting, withZone, zoneIn } from '../find.ts';
 import { editWeek } from './week-edits.ts';
 
 export function editPlanting(plan: Plan, edit: PlantingEdit): Plan {
@@ -38,7 +38,7 @@ function withoutPlanting(plan: Plan, { zone, planting }: At): Plan {
   );
   return withZone(closed, zone, (before) =>
     changed(before, {
-      plantings: removedAt(before.plantings, plantingPlace(before, planting)),
+      plantings: removedAt(before.plantings, plantingIndex(before, planting)),
       ...(decides(before, planting) && { rule: undefined }),
     }),
   );
@@ -46,7 +46,7 @@ function withoutPlanting(plan: Plan, { zone, planting }: At): Plan {
 
 function reordered(plan: Plan, { zone: id, planting, at }: Move): Plan {
   return withZone(plan, id, (zone) => {
-    const plantings = movedTo(zone.plantings, plantingPlace(zone, planting), at ?? zone.plantings.length);
+    const plantings = movedTo(zone.plantings, plantingIndex(zone, planting), at ?? zone.plantings.length);
     return changed(zone, { plantings });
   });
 }

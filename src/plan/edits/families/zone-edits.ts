@@ -2,7 +2,7 @@
 import type { Plan, PlanZone } from '../../schema/plan-schema.ts';
 import { changed, insertedAt, movedTo, removedAt, replaced, withoutKey } from '../change.ts';
 import type { ZoneEdit } from '../edit.ts';
-import { withZone, zonePlace } from '../find.ts';
+import { withZone, zoneIndex } from '../find.ts';
 import { withLog } from '../with-log.ts';
 
 export function editZone(plan: Plan, edit: ZoneEdit): Plan {
@@ -16,14 +16,14 @@ export function editZone(plan: Plan, edit: ZoneEdit): Plan {
     case 'remove-zone':
       return withoutZone(plan, edit.zone);
     case 'move-zone': {
-      const zones = movedTo(plan.zones, zonePlace(plan, edit.zone), edit.to);
+      const zones = movedTo(plan.zones, zoneIndex(plan, edit.zone), edit.to);
       return zones === plan.zones ? plan : { ...plan, zones };
     }
   }
 }
 
 function withoutZone(plan: Plan, id: string): Plan {
-  const zones = removedAt(plan.zones, zonePlace(plan, id));
+  const zones = removedAt(plan.zones, zoneIndex(plan, id));
   const choices = withoutKey(plan.choices, id);
   return withLog(replaced({ ...plan, zones }, { choices }), { runs: withoutKey(plan.log?.runs, id) });
 }

@@ -1,43 +1,70 @@
 /** Numbers that must agree with one another: in the climate, in a day's weather, in the supply. */
-import type { Finding, Path } from '../finding.ts';
+import type { UnitSystem } from '../../../engine/units.ts';
+import type { PlanQuantity } from '../../schema/quantity.ts';
+import type { FaultValues, Measure } from '../fault.ts';
+import type { Issue } from '../issue.ts';
 import { fieldsIn, listIn, numberIn } from '../loose.ts';
+import type { Path } from '../place.ts';
 
-export function climateRelations(climate: unknown, at: Path): readonly Finding[] {
+export function climateRelations(climate: unknown, at: Path, units: UnitSystem | undefined): readonly Issue[] {
   const { eto, minTemperature, maxTemperature } = fieldsIn(climate);
-  const findings: Finding[] = listIn(minTemperature).flatMap((low, month) =>
-    atMost(low, listIn(maxTemperature)[month], [...at, 'minTemperature', month], 'the highest of its month'),
-  );
-  if (eto === undefined && (minTemperature === undefined || maxTemperature === undefined)) {
-    const expected = 'reference ET by month, or else both the lowest and the highest temperature by month';
-    findings.push({ path: [...at, 'eto'], value: eto, expected });
-  }
-  return findings;
+  const measure = measureOf('temperature', units);
+  const issues: readonly Issue[] = listIn(minTemperature).flatMap((low, month) => {
+    const path = [...at, 'minTemperature', month];
+    return atMost(low, listIn(maxTemperature)[month], { path, of: 'month-highest', measure });
+  });
+  if (eto !== undefined || (minTemperature !== undefined && maxTemperature !== undefined)) return issues;
+  return [...issues, { path: [...at, 'eto'], value: eto, code: 'climate-without-eto', values: {} }];
 }
 
-export function dayRelations(day: unknown, at: Path): readonly Finding[] {
+export function dayRelations(day: unknown, at: Path, units: UnitSystem | undefined): readonly Issue[] {
   const { minTemperature, maxTemperature, minHumidityPercent, maxHumidityPercent } = fieldsIn(day);
   return [
-    ...atMost(minTemperature, maxTemperature, [...at, 'minTemperature'], 'the highest of the day'),
-    ...atMost(minHumidityPercent, maxHumidityPercent, [...at, 'minHumidityPercent'], 'the highest of the day'),
-  ];
-}
-
-export function supplyRelations(supply: unknown, at: Path): readonly Finding[] {
-  const { tank, sources } = fieldsIn(supply);
-  const { start, capacity } = fieldsIn(tank);
-  const days = listIn(sources).map((source) => fieldsIn(source)['from']);
-  return [
-    ...atMost(start, capacity, [...at, 'tank', 'start'], 'what the tank holds'),
-    ...days.flatMap((from, place): readonly Finding[] => {
-      if (days.indexOf(from) === place) return [];
-      const expected = `a day of its own: source ${days.indexOf(from) + 1} serves from ${from === undefined ? 'the first day' : 'that day'} too`;
-      return [{ path: [...at, 'sources', place, 'from'], value: from, expected }];
+    ...atMost(minTemperature, maxTemperature, {
+      path: [...at, 'minTemperature'],
+      of: 'day-highest',
+      measure: measureOf('temperature', units),
+    }),
+    ...atMost(minHumidityPercent, maxHumidityPercent, {
+      path: [...at, 'minHumidityPercent'],
+      of: 'day-highest',
+      measure: { unit: 'percent' },
     }),
   ];
 }
 
-function atMost(value: unknown, most: unknown, path: Path, what: string): readonly Finding[] {
+export function supplyRelations(supply: unknown, at: Path, units: UnitSystem | undefined): readonly Issue[] {
+  const { tank, sources } = fieldsIn(supply);
+  const { start, capacity } = fieldsIn(tank);
+  const days = listIn(sources).map((source) => fieldsIn(source)['from']);
+  return [
+    ...atMost(start, capacity, {
+      path: [...at, 'tank', 'start'],
+      of: 'capacity',
+      measure: measureOf('volume', units),
+    }),
+    ...days.flatMap((from, index): readonly Issue[] => {
+      const earlier = days.indexOf(from);
+      if (earlier === index) return [];
+      const values = { other: earlier + 1, isFirst: from === undefined };
+      return [{ path: [...at, 'sources', index, 'from'], value: from, code: 'source-same-day', values }];
+    }),
+  ];
+}
+
+const measureOf = (quantity: PlanQuantity, units: UnitSystem | undefined): Measure => ({
+  quantity,
+  ...(units && { units }),
+});
+
+interface Greatest {
+  readonly path: Path;
+  readonly of: FaultValues['greater-than']['of'];
+  readonly measure: Measure;
+}
+
+function atMost(value: unknown, most: unknown, { path, of, measure }: Greatest): readonly Issue[] {
   const [low, high] = [numberIn(value), numberIn(most)];
   if (low === undefined || high === undefined || low <= high) return [];
-  return [{ path, value, expected: `at most ${what}, ${high}` }];
+  return [{ path, value, code: 'greater-than', values: { most: high, of, ...measure } }];
 }

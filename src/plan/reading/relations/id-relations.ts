@@ -1,12 +1,13 @@
 /** No two zones and no two plantings of a plan may have the same id. */
 import { shortText } from '../../words/short-text.ts';
-import type { Finding, Path } from '../finding.ts';
+import type { Issue } from '../issue.ts';
 import { fieldsIn, listIn, textIn } from '../loose.ts';
+import type { Path } from '../place.ts';
 
-export function idRelations(zones: unknown): readonly Finding[] {
+export function idRelations(zones: unknown): readonly Issue[] {
   const zoneIds = new Map<string, unknown>();
   const plantingIds = new Map<string, unknown>();
-  const findings: Finding[] = [];
+  const issues: Issue[] = [];
   const see = (ids: Map<string, unknown>, part: unknown, path: Path) => {
     const { id } = fieldsIn(part);
     if (typeof id !== 'string') return;
@@ -14,14 +15,14 @@ export function idRelations(zones: unknown): readonly Finding[] {
       ids.set(id, part);
       return;
     }
-    const other = `“${shortText(textIn(fieldsIn(ids.get(id))['name']) ?? id)}”`;
-    findings.push({ path: [...path, 'id'], value: id, expected: `an id of its own: ${other} has it too` });
+    const other = shortText(textIn(fieldsIn(ids.get(id))['name']) ?? id);
+    issues.push({ path: [...path, 'id'], value: id, code: 'id-taken', values: { other } });
   };
-  listIn(zones).forEach((zone, place) => {
-    see(zoneIds, zone, ['zones', place]);
-    listIn(fieldsIn(zone)['plantings']).forEach((planting, at) => {
-      see(plantingIds, planting, ['zones', place, 'plantings', at]);
+  listIn(zones).forEach((zone, index) => {
+    see(zoneIds, zone, ['zones', index]);
+    listIn(fieldsIn(zone)['plantings']).forEach((planting, plantingIndex) => {
+      see(plantingIds, planting, ['zones', index, 'plantings', plantingIndex]);
     });
   });
-  return findings;
+  return issues;
 }

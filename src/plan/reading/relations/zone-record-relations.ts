@@ -1,9 +1,10 @@
 /** Records by zone id and week: choices, and minutes run. */
-import type { Finding, Path } from '../finding.ts';
+import type { Issue } from '../issue.ts';
 import { fieldsIn, type Loose, listIn } from '../loose.ts';
+import type { Path } from '../place.ts';
 import { openDaysRelations, spanOf, zoneWeekRelations } from './week-relations.ts';
 
-export function choicesRelations(document: Loose, valid: Loose): readonly Finding[] {
+export function choicesRelations(document: Loose, valid: Loose): readonly Issue[] {
   const span = spanOf(document['season']);
   return zoneRecords(document, valid, { at: ['choices'], recordsIn: (plan) => plan['choices'] }, (weeks, at, zone) => [
     ...zoneWeekRelations(weeks, at, span),
@@ -11,10 +12,10 @@ export function choicesRelations(document: Loose, valid: Loose): readonly Findin
   ]);
 }
 
-export function runsRelations(document: Loose, valid: Loose): readonly Finding[] {
+export function runsRelations(document: Loose, valid: Loose): readonly Issue[] {
   const span = spanOf(document['season']);
-  const place = { at: ['log', 'runs'], recordsIn: (plan: Loose) => fieldsIn(plan['log'])['runs'] };
-  return zoneRecords(document, valid, place, (weeks, at) => zoneWeekRelations(weeks, at, span));
+  const records = { at: ['log', 'runs'], recordsIn: (plan: Loose) => fieldsIn(plan['log'])['runs'] };
+  return zoneRecords(document, valid, records, (weeks, at) => zoneWeekRelations(weeks, at, span));
 }
 
 /** Checks each zone's record unless the record, the zone and the season are what they were. */
@@ -22,16 +23,16 @@ function zoneRecords(
   document: Loose,
   valid: Loose,
   { at, recordsIn }: { readonly at: Path; readonly recordsIn: (plan: Loose) => unknown },
-  check: (weeks: unknown, at: Path, zone: Loose) => readonly Finding[],
-): readonly Finding[] {
+  check: (weeks: unknown, at: Path, zone: Loose) => readonly Issue[],
+): readonly Issue[] {
   const [records, before] = [fieldsIn(recordsIn(document)), fieldsIn(recordsIn(valid))];
   const sameSeason = document['season'] === valid['season'];
   if (records === before && document['zones'] === valid['zones'] && sameSeason) return [];
   const zones = zonesById(document);
   const zonesBefore = document['zones'] === valid['zones'] ? zones : zonesById(valid);
-  return Object.entries(records).flatMap(([id, weeks]): readonly Finding[] => {
+  return Object.entries(records).flatMap(([id, weeks]): readonly Issue[] => {
     const zone = zones.get(id);
-    if (zone === undefined) return [{ path: [...at, id], value: id, expected: 'the id of a zone of this plan' }];
+    if (zone === undefined) return [{ path: [...at, id], value: id, code: 'zone-unknown', values: {} }];
     if (sameSeason && weeks === before[id] && zone === zonesBefore.get(id)) return [];
     return check(weeks, [...at, id], zone);
   });

@@ -2,38 +2,38 @@
 
 import { CROP_IDS } from '../../../engine/plants/crops.data.ts';
 import { findCrop } from '../../../engine/plants/find-crop.ts';
-import { dateInWords } from '../../words/day-words.ts';
-import type { Finding, Path } from '../finding.ts';
+import type { Issue } from '../issue.ts';
 import { dayIn, fieldsIn, type Loose, listIn, textIn } from '../loose.ts';
+import type { Path } from '../place.ts';
 
 /** `valid`: plantings known to be without fault. */
-export function zoneRelations(zone: unknown, at: Path, valid: ReadonlySet<unknown>): readonly Finding[] {
+export function zoneRelations(zone: unknown, at: Path, valid: ReadonlySet<unknown>): readonly Issue[] {
   const { rule, plantings } = fieldsIn(zone);
   const parts = listIn(plantings).map(fieldsIn);
   return [
-    ...ruleFindings(fieldsIn(rule), parts, at),
-    ...parts.flatMap((planting, place) => {
+    ...ruleIssues(fieldsIn(rule), parts, at),
+    ...parts.flatMap((planting, index) => {
       if (valid.has(planting)) return [];
-      const there = [...at, 'plantings', place];
-      return [...groundFindings(planting, there), ...lineFindings(planting, there)];
+      const there = [...at, 'plantings', index];
+      return [...groundIssues(planting, there), ...lineIssues(planting, there)];
     }),
   ];
 }
 
-function ruleFindings(rule: Loose, plantings: readonly Loose[], at: Path): readonly Finding[] {
+function ruleIssues(rule: Loose, plantings: readonly Loose[], at: Path): readonly Issue[] {
   const named = rule['kind'] === 'planting' ? textIn(rule['planting']) : undefined;
   if (named === undefined || plantings.some(({ id }) => id === named)) return [];
-  return [{ path: [...at, 'rule', 'planting'], value: named, expected: 'the id of a planting of this zone' }];
+  return [{ path: [...at, 'rule', 'planting'], value: named, code: 'planting-unknown', values: {} }];
 }
 
-function groundFindings({ inGround, need }: Loose, at: Path): readonly Finding[] {
+function groundIssues({ inGround, need }: Loose, at: Path): readonly Issue[] {
   const { from, to } = fieldsIn(inGround);
   const last = dayIn(to);
   const first = dayIn(from);
   const start = first ?? annualPlanting(fieldsIn(need));
   if (last === undefined || start === undefined || start <= last) return [];
-  const what = first === undefined ? 'the planting day' : 'the first day';
-  return [{ path: [...at, 'inGround', 'to'], value: to, expected: `a day not before ${what}, ${dateInWords(start)}` }];
+  const of = first === undefined ? 'planting-day' : 'first-day';
+  return [{ path: [...at, 'inGround', 'to'], value: to, code: 'ends-before-start', values: { start, of } }];
 }
 
 /** An annual crop's planting day is its first in the ground unless the plan says otherwise. */
@@ -43,12 +43,12 @@ function annualPlanting({ kind, crop, plantedOn }: Loose) {
 }
 
 /** Two lines that lie from the same day cannot follow one another. */
-function lineFindings({ lines }: Loose, at: Path): readonly Finding[] {
+function lineIssues({ lines }: Loose, at: Path): readonly Issue[] {
   const days = listIn(lines).map((line) => fieldsIn(line)['from']);
-  return days.flatMap((from, place): readonly Finding[] => {
+  return days.flatMap((from, index): readonly Issue[] => {
     const earlier = days.indexOf(from);
-    if (earlier === place) return [];
-    const expected = `a day of its own: line ${earlier + 1} lies from ${from === undefined ? 'the first day' : 'that day'} too`;
-    return [{ path: [...at, 'lines', place, 'from'], value: from, expected }];
+    if (earlier === index) return [];
+    const values = { other: earlier + 1, isFirst: from === undefined };
+    return [{ path: [...at, 'lines', index, 'from'], value: from, code: 'line-same-day', values }];
   });
 }

@@ -1,34 +1,40 @@
 /** What no plan can look like, whatever its fields: nested without end, or with names that JavaScript keeps for itself. */
-import type { Finding, Path } from './finding.ts';
+import type { Issue } from './issue.ts';
+import type { Path } from './place.ts';
 
 /** The deepest value of a plan, `zones.0.plantings.0.lines.0.layout.kind`, lies 8 deep. */
 const MOST_DEPTH = 10;
 
 const RESERVED = new Set(['__proto__', 'constructor', 'prototype']);
 
-export interface StructureFindings {
-  readonly findings: readonly Finding[];
+export interface StructureIssues {
+  readonly issues: readonly Issue[];
   /** The rest must not be looked at: it may have no end. */
   readonly endless: boolean;
 }
 
 /** Looks at the whole of any value without recursion. */
-export function structureFindings(document: unknown): StructureFindings {
-  const findings: Finding[] = [];
+export function structureIssues(document: unknown): StructureIssues {
+  const issues: Issue[] = [];
   const open: { readonly value: unknown; readonly path: Path }[] = [{ value: document, path: [] }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { value, path } = next;
     if (typeof value !== 'object' || value === null) continue;
     if (path.length > MOST_DEPTH) {
-      const expected = `fields at most ${MOST_DEPTH} levels deep`;
-      return { findings: [{ path: path.slice(0, MOST_DEPTH), value, expected }], endless: true };
+      const deep: Issue = {
+        path: path.slice(0, MOST_DEPTH),
+        value,
+        code: 'too-deep',
+        values: { most: MOST_DEPTH },
+      };
+      return { issues: [deep], endless: true };
     }
     const isList = Array.isArray(value);
     for (const [key, item] of Object.entries(value)) {
       const at = [...path, isList ? Number(key) : key];
-      if (RESERVED.has(key)) findings.push({ path: at, value: item, expected: 'another name' });
+      if (RESERVED.has(key)) issues.push({ path: at, value: item, code: 'reserved-name', values: {} });
       open.push({ value: item, path: at });
     }
   }
-  return { findings, endless: false };
+  return { issues, endless: false };
 }

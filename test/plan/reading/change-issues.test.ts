@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changeFindings } from '../../../src/plan/reading/change-findings.ts';
-import { planFindings } from '../../../src/plan/reading/check-plan.ts';
+import { changeIssues } from '../../../src/plan/reading/change-issues.ts';
+import { planIssues } from '../../../src/plan/reading/check-plan.ts';
 import type { Plan, PlanPlanting, PlanZone } from '../../../src/plan/schema/plan-schema.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
 import { mixedGarden, zone } from '../../support/small-plans.ts';
@@ -101,10 +101,10 @@ function spoilt(plan: Plan, spoil: Spoil, value: unknown, at: number): Plan {
   }
 }
 
-const placesIn = (findings: readonly { readonly path: readonly unknown[] }[]) =>
-  [...new Set(findings.map(({ path }) => path.join('.')))].sort();
+const placesIn = (issues: readonly { readonly path: readonly unknown[] }[]) =>
+  [...new Set(issues.map(({ path }) => path.join('.')))].sort();
 
-describe('changeFindings', () => {
+describe('changeIssues', () => {
   it('finds in a changed plan what a check of the whole plan finds', () => {
     fc.assert(
       fc.property(
@@ -112,7 +112,7 @@ describe('changeFindings', () => {
         fc.array(fc.tuple(fc.constantFrom(...SPOILS), junk, fc.nat(5)), { minLength: 1, maxLength: 3 }),
         (valid, spoils) => {
           const next = spoils.reduce<Plan>((plan, [spoil, value, at]) => spoilt(plan, spoil, value, at), valid);
-          expect(placesIn(changeFindings(next, valid))).toEqual(placesIn(planFindings(next)));
+          expect(placesIn(changeIssues(next, valid))).toEqual(placesIn(planIssues(next)));
         },
       ),
       { numRuns: 400 },
@@ -122,7 +122,7 @@ describe('changeFindings', () => {
   it('looks at nothing where nothing changed', () => {
     const plan = mixedGarden();
     const hidden = new Proxy(plan, { get: () => expect.unreachable('the plan is not read') });
-    expect(changeFindings(hidden, hidden)).toEqual([]);
+    expect(changeIssues(hidden, hidden)).toEqual([]);
   });
 
   it('does not read a zone that did not change', () => {
@@ -137,7 +137,7 @@ describe('changeFindings', () => {
     });
     const valid: Plan = { ...plan, zones: [beds, watched] };
     const next: Plan = { ...valid, zones: [zone({ ...beds, wateringDays: 2 }), watched] };
-    expect(changeFindings(next, valid)).toEqual([]);
+    expect(changeIssues(next, valid)).toEqual([]);
     // Its ids alone, to tell them from the changed zone's.
     expect([...new Set(read)].sort()).toEqual(['id', 'plantings']);
   });

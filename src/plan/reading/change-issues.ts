@@ -1,24 +1,24 @@
-/** What a change has broken: as `planFindings`, but of a plan whose earlier state is known to be valid. */
+/** What a change has broken: as `planIssues`, but of a plan whose earlier state is known to be valid. */
 import * as v from 'valibot';
 import { MOST_ZONES, PLAN_SCHEMAS, type Plan, type PlanZone } from '../schema/plan-schema.ts';
 import { MOST_PLANTINGS } from '../schema/zone.ts';
-import { planFindings } from './check-plan.ts';
-import type { Finding } from './finding.ts';
+import { planIssues } from './check-plan.ts';
+import type { Issue } from './issue.ts';
 import { fieldsIn } from './loose.ts';
 import { relations } from './relations/relations.ts';
-import { schemaFindings } from './schema-findings.ts';
+import { schemaIssues } from './schema-issues.ts';
 import { isStillValid } from './still-valid.ts';
 
 /** Only parts that are other objects than before are looked at, so a cell's edit stays quick in a large plan. */
-export function changeFindings(next: Plan, valid: Plan): readonly Finding[] {
+export function changeIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (next === valid) return [];
-  if (next.units !== valid.units) return planFindings(next);
-  return [...headFindings(next, valid), ...zoneFindings(next, valid), ...relations(next, valid)];
+  if (next.units !== valid.units) return planIssues(next);
+  return [...headIssues(next, valid), ...zoneIssues(next, valid), ...relations(next, valid)];
 }
 
-function headFindings(next: Plan, valid: Plan): readonly Finding[] {
+function headIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (isSameBut('zones', next, valid)) return [];
-  return schemaFindings(PLAN_SCHEMAS[next.units], withoutUnchanged(next, valid), []);
+  return schemaIssues(PLAN_SCHEMAS[next.units], withoutUnchanged(next, valid), []);
 }
 
 /** Whether two objects have the same parts, one apart. */
@@ -61,17 +61,24 @@ function changedInside<Value>(records: Records<Records<Value>>, valid: Records<R
   return Object.fromEntries(changed.map(([key, value]) => [key, changedIn(value, valid[key])]));
 }
 
-function zoneFindings(next: Plan, valid: Plan): readonly Finding[] {
+function zoneIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (next.zones === valid.zones) return [];
   const { item } = PLAN_SCHEMAS[next.units].entries.zones;
   const known = new Set(valid.zones);
   const isValid = validZones(next, valid);
-  const changed = next.zones.flatMap((zone, place) =>
-    known.has(zone) || isValid(zone) ? [] : schemaFindings(item, zone, ['zones', place]),
+  const changed = next.zones.flatMap((zone, index) =>
+    known.has(zone) || isValid(zone) ? [] : schemaIssues(item, zone, ['zones', index]),
   );
   if (next.zones.length <= MOST_ZONES) return changed;
-  return [{ path: ['zones'], value: next.zones, expected: `at most ${MOST_ZONES} zones` }, ...changed];
+  return [tooMany(next.zones), ...changed];
 }
+
+const tooMany = (zones: readonly PlanZone[]): Issue => ({
+  path: ['zones'],
+  value: zones,
+  code: 'list-too-long',
+  values: { most: MOST_ZONES },
+});
 
 /** Tells quickly of most zones that they are without fault: by those of their parts that no zone had before. */
 function validZones({ units, zones }: Plan, valid: Plan): (zone: PlanZone) => boolean {

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { placeInWords } from '../../../src/plan/reading/place-in-words.ts';
-import { mixedGarden } from '../../support/small-plans.ts';
+import { describePlace } from '../../src/language/describe-place.ts';
+import { readerFor } from '../../src/language/reader.ts';
+import { type Path, placeAt } from '../../src/plan/reading/place.ts';
+import { mixedGarden } from '../support/small-plans.ts';
+
+const said = (document: unknown, path: Path) =>
+  describePlace(placeAt(document, path), readerFor('en-US', 'us')).replaceAll('\u00a0', ' ');
 
 describe('a place of a plan in words', () => {
   it.each<[(string | number)[], string]>([
@@ -30,7 +35,7 @@ describe('a place of a plan in words', () => {
     [['site', 'rain', 'method'], 'Site: rain, method'],
     [['site', 'climate'], 'Climate'],
     [['site', 'climate', 'eto', 0], 'Climate: reference ET in January'],
-    [['site', 'climate', 'rain', 12], 'Climate: rain in month 13'],
+    [['site', 'climate', 'rain', 12], 'Climate: rain, 13'],
     [['supply'], 'Supply'],
     [['supply', 'sources', 0, 'pressure'], 'Supply, source “Hose bib”: pressure'],
     [['supply', 'sources', 0, 'flow', 'seconds'], 'Supply, source “Hose bib”: seconds to fill the bucket'],
@@ -39,22 +44,22 @@ describe('a place of a plan in words', () => {
     [['supply', 'tank'], 'Tank'],
     [['log'], 'The plan: log'],
     [['log', 'days'], 'Log: days'],
-    [['log', 'days', '2027-04-20', 'rain'], 'Weather of 20 April 2027: rain'],
-    [['log', 'weeks', '2027-05-03', 'eto'], 'Weather of the week of 3 May 2027: reference ET'],
+    [['log', 'days', '2027-04-20', 'rain'], 'Weather of April 20, 2027: rain'],
+    [['log', 'weeks', '2027-05-03', 'eto'], 'Weather of the week of May 3, 2027: reference ET'],
     [['log', 'runs'], 'Log: minutes run'],
-    [['log', 'runs', 'beds', '2027-05-17'], 'Zone “Beds”, week of 17 May 2027: minutes run'],
+    [['log', 'runs', 'beds', '2027-05-17'], 'Zone “Beds”, week of May 17, 2027: minutes run'],
     [['choices'], 'Choices by zone'],
     [['choices', 'beds'], 'Zone “Beds”: choices by week'],
-    [['choices', 'beds', '2027-07-12', 'openDays'], 'Zone “Beds”, week of 12 July 2027: open days'],
+    [['choices', 'beds', '2027-07-12', 'openDays'], 'Zone “Beds”, week of July 12, 2027: open days'],
     [['choices', 'cellar', 'someday', 'minutes'], 'Zone with the id “cellar”, week of someday: minutes'],
   ])('%j', (path, words) => {
-    expect(placeInWords(mixedGarden(), path)).toBe(words);
+    expect(said(mixedGarden(), path)).toBe(words);
   });
 
   it('is found in a document that is no plan at all', () => {
     const path = ['zones', 0, 'plantings', 0, 'lines', 0, 'flow'];
     for (const document of [undefined, null, 7, [], { zones: 7 }, { zones: [7] }]) {
-      expect(placeInWords(document, path)).toBe('Zone 1, planting 1, line 1: flow');
+      expect(said(document, path)).toBe('Zone 1, planting 1, line 1: flow');
     }
   });
 });
