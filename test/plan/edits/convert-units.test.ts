@@ -135,7 +135,7 @@ describe('a plan in the other units', () => {
 
   it('that are none is refused', () => {
     expect(() => applyEdit(mixedGarden(), { type: 'convert-units', units: 'imperial' as 'us' })).toThrow(
-      'The plan: unit system: “imperial”, where us or metric was expected',
+      'units: choice {"options":["us","metric"]',
     );
   });
 });
