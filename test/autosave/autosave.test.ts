@@ -146,6 +146,36 @@ describe('a plan that is saved', () => {
   });
 });
 
+it('what version 0.1.0 saved is found and opened: the plan, its copies and its drafts', async () => {
+  const written = (name: string) =>
+    JSON.stringify({
+      ...{ format: 'runnel-kept', version: 1, writer: 'k3j9x2ab', revision: 4, seen: { old: 3 } },
+      ...{ saved: '2027-05-01T10:00:00.000Z', plan: { ...oneBed(), name }, base: 'garden.runnel.json' },
+    });
+  storage.setItem('runnel:beds', written('Last year’s'));
+  storage.setItem('runnel-aside:q1w2e3r4:beds', written('Put aside'));
+  storage.setItem('runnel-typed:gone-1:beds', '{"of":"Name, Tomatoes","text":"Paste toma"}');
+  const tab = await Tab.open(storage);
+  expect(tab.store.view.plan?.name).toBe('Last year’s');
+  expect(tab.report).toMatchObject({
+    status: 'saved',
+    notes: [{ code: 'restored', saved: '2027-05-01T10:00:00.000Z', hasOtherBase: false }],
+    copies: [{ id: 'q1w2e3r4', name: 'Put aside' }],
+    drafts: [{ field: 'Name, Tomatoes', text: 'Paste toma' }],
+  });
+  tab.edit(70);
+  wait();
+  expect(minutesIn(storage)[0]).toBe(70);
+  expect(tab.report.copies).toHaveLength(1);
+});
+
+it('what was changed while it could be edited is saved where it can only be looked at from then on', async () => {
+  const tab = await Tab.open(storage);
+  tab.edit(70);
+  tab.store.show({ readOnly: true });
+  expect(minutesIn(storage)).toEqual([70]);
+});
+
 describe('storage that fails', () => {
   it.each([
     ['{"format":"runnel-kept","version":1,', 'unreadable'],
