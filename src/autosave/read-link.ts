@@ -1,3 +1,4 @@
+import { LinkError } from '../exchange/link/plan-text-from-link.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import type { LinkFault } from './report.ts';
@@ -12,6 +13,6 @@ export async function readLink(
     const result = readPlan(text);
     return result.ok ? { plan: result.plan } : { fault: { faults: result.faults } };
   } catch (error) {
-    return { fault: { message: error instanceof Error ? error.message : String(error) } };
+    return { fault: { code: error instanceof LinkError ? error.code : 'damaged' } };
   }
 }

@@ -1,4 +1,5 @@
 /** How a plan is saved between visits, for whoever shows it. Codes and values, no words. */
+import type { LinkErrorCode } from '../exchange/link/plan-text-from-link.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import type { SavedPlanDamage } from './saved-plan.ts';
 import type { StorageFault } from './text-storage.ts';
@@ -23,8 +24,8 @@ export type AutosaveChoice =
   | 'copy-draft'
   | 'delete-draft';
 
-/** Why the plan of a link was not opened: the link itself, in the words of its error, or the plan in it. */
-export type LinkFault = { readonly message: string } | { readonly faults: readonly Fault[] };
+/** Why the plan of a link was not opened: the link itself, or the plan in it. */
+export type LinkFault = { readonly code: LinkErrorCode } | { readonly faults: readonly Fault[] };
 
 /** What there is to say, each code once. */
 export type AutosaveNote = NoteValues & { readonly choices: readonly AutosaveChoice[] };

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { savedPlanIn } from '../../src/autosave/saved-plan.ts';
 import type { StorageMirror } from '../../src/autosave/storage-mirror.ts';
+import { LinkError } from '../../src/exchange/link/plan-text-from-link.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed } from '../support/small-plans.ts';
 import { FakeStorage } from './fake-storage.ts';
@@ -434,7 +435,7 @@ describe('a link with a plan', () => {
   });
 
   it.each([
-    ['cut short', () => Promise.reject(new Error('The link is cut short.')), { message: 'The link is cut short.' }],
+    ['cut short', () => Promise.reject(new LinkError('damaged')), { code: 'damaged' }],
     ['no plan', () => linked('{"format":"x"}'), { faults: expect.arrayContaining([expect.anything()]) }],
     ['no JSON', () => linked('{'), { faults: [expect.anything()] }],
   ])('is refused, and the note says why: %s', async (_, link, fault) => {

@@ -35,7 +35,7 @@ const EVENTS: { readonly [Type in EventType]: EventOf<Type> } = {
   'open-failed': { type: 'open-failed', faults: [], hasPlan: true },
   'copy-opened': { type: 'copy-opened', id: 'c', copy },
   'link-followed': { type: 'link-followed', link: other, plan: screen, isAny: true, hasOwnPlan: true },
-  'link-failed': { type: 'link-failed', fault: { message: 'Cut short.' } },
+  'link-failed': { type: 'link-failed', fault: { code: 'damaged' } },
   loaded,
   'save-due': { type: 'save-due' },
   saved,

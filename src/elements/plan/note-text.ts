@@ -37,7 +37,8 @@ function damageText(damage: SavedPlanDamage, reader: Reader): string {
 }
 
 function linkText(fault: LinkFault, reader: Reader): string {
-  if ('message' in fault) return fault.message;
+  const words = autosaveWords(reader.language);
+  if ('code' in fault) return words.linkErrors[fault.code];
   const [first] = fault.faults;
-  return first === undefined ? '' : autosaveWords(reader.language).badPlan(describeFault(first, reader));
+  return first === undefined ? '' : words.badPlan(describeFault(first, reader));
 }

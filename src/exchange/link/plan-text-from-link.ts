@@ -4,8 +4,19 @@ import { LINK_MARK } from './link-to.ts';
 /** A few kilobytes may be deflated zeros without end. */
 const MOST_BYTES = 5_000_000;
 
-/** A link whose plan cannot be had; the message says so in words for a reader, and what to do. */
-export class LinkError extends Error {}
+/** `damaged`: it is cut short, or no link of this kit. `too-large`: it holds more than 5 MB, which no plan needs. */
+export type LinkErrorCode = 'damaged' | 'too-large';
+
+/** A link whose plan cannot be had. Language says so to a reader, by the code. */
+export class LinkError extends Error {
+  readonly code: LinkErrorCode;
+
+  constructor(code: LinkErrorCode) {
+    super(`The link is ${code}.`);
+    this.name = 'LinkError';
+    this.code = code;
+  }
+}
 
 /**
  * The text of the plan that a link carries: the reverse of `linkTo`. `fragment` is `location.hash` or a whole address.
@@ -17,12 +28,8 @@ export async function planTextFromLink(fragment: string): Promise<string | undef
   if (data === undefined) return undefined;
   const bytes = fromBase64Url(data);
   const inflated = bytes && (await inflate(bytes).catch(() => undefined));
-  if (inflated === undefined || inflated === '') {
-    throw new LinkError('The link is cut short or damaged: copy the whole of it, or ask for the plan as a file.');
-  }
-  if (inflated === TOO_LARGE) {
-    throw new LinkError('The link holds more than 5 MB, which no plan needs: ask for the plan as a file.');
-  }
+  if (inflated === undefined || inflated === '') throw new LinkError('damaged');
+  if (inflated === TOO_LARGE) throw new LinkError('too-large');
   return inflated;
 }
 

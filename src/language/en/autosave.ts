@@ -32,6 +32,11 @@ export const autosave = {
   link: 'This plan came with a link. It is not saved in this browser yet.',
   linkOnly: 'This plan came with a link. This page does not save it: save it as a file to have it again.',
   badLink: (why: string) => `The plan in the link was not opened. ${why}`,
+  /** Why, where the link itself cannot be read. */
+  linkErrors: {
+    damaged: 'The link is cut short or damaged. Copy the whole of it, or ask for the plan as a file.',
+    'too-large': 'The link holds more than 5 MB, which no plan needs. Ask for the plan as a file.',
+  },
   /** Why, where the link holds something else than a plan. */
   badPlan: ({ where, value, expected }: FaultText) =>
     `It is not a plan that can be read: ${where} is ${value}; expected ${expected}.`,

@@ -28,7 +28,7 @@ const NOTES: readonly AutosaveNote[] = [
   { code: 'conflict', choices: [] },
   { code: 'link', canSave: true, choices: [] },
   { code: 'link', canSave: false, choices: [] },
-  { code: 'bad-link', fault: { message: 'Cut short.' }, choices: [] },
+  { code: 'bad-link', fault: { code: 'damaged' }, choices: [] },
   { code: 'bad-link', fault: { faults }, choices: [] },
 ];
 

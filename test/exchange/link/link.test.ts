@@ -14,7 +14,7 @@ const packed = (text: string | Uint8Array) => `#runnel=${deflateRawSync(text).to
 const refusal = (fragment: string): Promise<string> =>
   planTextFromLink(fragment).then(
     (text) => `taken: ${text?.slice(0, 40)}`,
-    (error: unknown) => (error instanceof LinkError ? error.message : `another error: ${String(error)}`),
+    (error: unknown) => (error instanceof LinkError ? error.code : `another error: ${String(error)}`),
   );
 
 describe('base64url', () => {
@@ -65,12 +65,12 @@ describe('a link', () => {
     expect(await planTextFromLink(fragment)).toBeUndefined();
   });
 
-  it('is refused in words wherever it is cut short', async () => {
+  it('is refused wherever it is cut short', async () => {
     const fragment = new URL(await linkTo(oneBed(), PAGE)).hash;
     for (let length = '#runnel='.length; length < fragment.length; length += 37) {
-      expect(await refusal(fragment.slice(0, length))).toMatch(/^The link is cut short or damaged: copy the whole/);
+      expect(await refusal(fragment.slice(0, length))).toBe('damaged');
     }
-    expect(await refusal(fragment.slice(0, -1))).toMatch(/^The link is cut short or damaged/);
+    expect(await refusal(fragment.slice(0, -1))).toBe('damaged');
   });
 
   it('is refused or comes back as some other text where a character is another, and never throws anything else', async () => {
@@ -78,20 +78,20 @@ describe('a link', () => {
     for (let place = '#runnel='.length; place < fragment.length; place += 29) {
       const other = fragment[place] === 'A' ? 'B' : 'A';
       const answer = await refusal(`${fragment.slice(0, place)}${other}${fragment.slice(place + 1)}`);
-      expect(answer).toMatch(/^(?:taken: |The link (?:is cut short|holds more))/);
+      expect(answer).toMatch(/^(?:taken: |damaged$|too-large$)/);
     }
   });
 
   it('is refused where it is no text (UTF-8)', async () => {
-    expect(await refusal(packed(Uint8Array.of(0xff, 0xfe, 0xfd)))).toMatch(/damaged/);
+    expect(await refusal(packed(Uint8Array.of(0xff, 0xfe, 0xfd)))).toBe('damaged');
   });
 
   it('is refused beyond 5 MB, without inflating the rest', async () => {
     expect(await planTextFromLink(packed('0'.repeat(5_000_000)))).toHaveLength(5_000_000);
-    expect(await refusal(packed('0'.repeat(5_000_001)))).toMatch(/^The link holds more than 5 MB/);
+    expect(await refusal(packed('0'.repeat(5_000_001)))).toBe('too-large');
     const bomb = packed(Buffer.alloc(300_000_000, 48));
     const before = process.memoryUsage().rss;
-    expect(await refusal(bomb)).toMatch(/^The link holds more than 5 MB/);
+    expect(await refusal(bomb)).toBe('too-large');
     expect(process.memoryUsage().rss - before).toBeLessThan(150_000_000);
   });
 });
