@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { OwnGrid } from '../../sheet/grid/own-grid.ts';
 import type { SeasonSetting } from '../../sheet/grid/season-setting.ts';
+import type { SheetGrid } from '../../sheet/grid/sheet-grid.ts';
 import type { CellReference } from '../../sheet/reference.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 
@@ -15,7 +15,7 @@ export interface GridParts {
 
 /** Loads the grid when it is first wanted, and keeps one alive for as long as the element is on the page. */
 export class GridController implements ReactiveController {
-  grid: OwnGrid | undefined;
+  grid: SheetGrid | undefined;
   /** Whether the grid's code could not be fetched. */
   hasFailed = false;
 
@@ -56,13 +56,13 @@ export class GridController implements ReactiveController {
 
   async #make(): Promise<void> {
     try {
-      const part = await fetchPart(() => import('../../sheet/grid/own-grid.ts'));
+      const part = await fetchPart(() => import('../../sheet/grid/sheet-grid.ts'));
       this.hasFailed = part === undefined;
       // The element may have left the page, or have another plan, by now.
       const parts = this.#parts();
       if (part === undefined || parts === undefined) return;
       this.#made = parts;
-      this.grid = new part.OwnGrid(parts.box, parts.setting, parts.licenseKey);
+      this.grid = new part.SheetGrid(parts.box, parts.setting, parts.licenseKey);
       this.grid.select(parts.selection);
       this.#sizes.observe(parts.box);
     } catch (error) {

@@ -3,14 +3,14 @@ import { STATES, type State } from '../../engine/season/season.ts';
 import { gridWords } from '../../language/en/grid.ts';
 import { sheetWords } from '../../language/en/sheet.ts';
 import { unitsWords } from '../../language/en/units.ts';
-import type { OwnGrid } from '../../sheet/grid/own-grid.ts';
+import type { SheetGrid } from '../../sheet/grid/sheet-grid.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import { MEASURES, type Measure, SORTS, type Sort } from '../../sheet/sheet-view.ts';
 
 /** The controls above the sheet: what cells show, and which rows and weeks are looked at. */
 export function toolsTemplate(
   sheet: SeasonSheet,
-  grid: OwnGrid | undefined,
+  grid: SheetGrid | undefined,
   onMeasure: (measure: Measure) => void,
 ): TemplateResult {
   const { view } = sheet;
@@ -45,7 +45,7 @@ function measureTemplate({ view, reader }: SeasonSheet, onMeasure: (measure: Mea
   </fieldset>`;
 }
 
-function goToTemplate({ calendar, thisWeek, reader }: SeasonSheet, grid: OwnGrid | undefined): TemplateResult {
+function goToTemplate({ calendar, thisWeek, reader }: SeasonSheet, grid: SheetGrid | undefined): TemplateResult {
   const words = gridWords(reader.language);
   const onChange = (event: Event) => {
     const choice = event.target as HTMLSelectElement;

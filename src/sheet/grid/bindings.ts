@@ -8,7 +8,7 @@ export function bindingOf(hot: object): SeasonBinding | undefined {
   return bindings.get(hot);
 }
 
-export function keepBinding(hot: Handsontable.Core, binding: SeasonBinding | undefined): void {
+export function setBinding(hot: Handsontable.Core, binding: SeasonBinding | undefined): void {
   if (binding === undefined) bindings.delete(hot);
   else bindings.set(hot, binding);
 }

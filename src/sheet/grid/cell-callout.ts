@@ -1,11 +1,11 @@
 /** A few words beside a cell, said aloud as well: why an entry was refused, what a paste left out. */
 import type Handsontable from 'handsontable/base';
-import { placeBeside } from './place-beside.ts';
+import { positionBeside } from './popup-position.ts';
 
 export class CellCallout {
   readonly #hot: Handsontable.Core;
   readonly #box: HTMLElement;
-  readonly #spoken: HTMLElement;
+  readonly #status: HTMLElement;
   /** What several have to say of one thing that was done. */
   #soon: string[] = [];
 
@@ -15,11 +15,11 @@ export class CellCallout {
     this.#box = rootDocument.createElement('div');
     this.#box.className = 'runnel-callout';
     this.#box.hidden = true;
-    this.#spoken = rootDocument.createElement('div');
-    this.#spoken.className = 'runnel-spoken';
+    this.#status = rootDocument.createElement('div');
+    this.#status.className = 'runnel-spoken';
     // One polite region for all that the sheet has to say.
-    this.#spoken.setAttribute('role', 'status');
-    hot.rootPortalElement.append(this.#box, this.#spoken);
+    this.#status.setAttribute('role', 'status');
+    hot.rootPortalElement.append(this.#box, this.#status);
   }
 
   /** Shows lines of text beside a cell until something else happens there. */
@@ -31,7 +31,7 @@ export class CellCallout {
     });
     this.#box.replaceChildren(...paragraphs);
     this.#box.hidden = false;
-    placeBeside(this.#box, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
+    positionBeside(this.#box, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
     this.say('');
   }
 
@@ -50,7 +50,7 @@ export class CellCallout {
   /** Says something aloud, and after it what stands beside a cell. */
   say(words: string): void {
     const lines = this.#box.hidden ? [] : [...this.#box.children].map(({ textContent }) => textContent);
-    this.#spoken.textContent = [words, ...lines].join(' ').trim();
+    this.#status.textContent = [words, ...lines].join(' ').trim();
   }
 
   hide(): void {
@@ -59,6 +59,6 @@ export class CellCallout {
 
   remove(): void {
     this.#box.remove();
-    this.#spoken.remove();
+    this.#status.remove();
   }
 }

@@ -1,6 +1,6 @@
 /** The menu of a cell: within the window, over nothing that it hides, and back to the cell when it closes. */
 import type { Events } from 'handsontable/base';
-import { startInside } from './place-beside.ts';
+import { startInside } from './popup-position.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 /** What is needed of the library's own menu. */

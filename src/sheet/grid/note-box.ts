@@ -2,7 +2,7 @@
 import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import { DraftEvent, WAITING_FIELD } from '../draft-event.ts';
 import { noteWeek } from '../entry/cell-actions.ts';
-import { placeBeside } from './place-beside.ts';
+import { positionBeside } from './popup-position.ts';
 import type { SeasonBinding } from './season-binding.ts';
 
 /** Opens the note of the selected cell's week. Escape leaves it as it was. */
@@ -43,7 +43,7 @@ export function editNote(binding: SeasonBinding): void {
     if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) save();
   });
   hot.rootPortalElement.append(form.root);
-  placeBeside(form.root, hot.getCell(at?.row ?? 0, at?.col ?? 0, true) ?? hot.rootElement);
+  positionBeside(form.root, hot.getCell(at?.row ?? 0, at?.col ?? 0, true) ?? hot.rootElement);
   hot.unlisten();
   textarea.focus();
 }

@@ -3,7 +3,7 @@ import type Handsontable from 'handsontable/base';
 import type { CellTypeObject } from 'handsontable/cellTypes/registry';
 import type { TextEditor } from 'handsontable/editors/textEditor';
 import type { BasePlugin } from 'handsontable/plugins/base';
-import { bindingOf, keepBinding } from './bindings.ts';
+import { bindingOf, setBinding } from './bindings.ts';
 import { clipboardHooks } from './clipboard-hooks.ts';
 import { entryEditor } from './entry-editor.ts';
 import { entryHooks } from './entry-hooks.ts';
@@ -74,7 +74,7 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       if (this.enabled || setting === undefined) return;
       const binding = new SeasonBinding(this.hot, setting);
       this.binding = binding;
-      keepBinding(this.hot, binding);
+      setBinding(this.hot, binding);
       this.#selection = new SheetSelection(binding);
       this.#headers = new WeekHeaders(binding);
       for (const hooks of [entryHooks, clipboardHooks, foldHooks, menuHooks]) binding.addHooks(hooks(binding));
@@ -115,7 +115,7 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
 
     #stop(): void {
       bindingOf(this.hot)?.stop();
-      keepBinding(this.hot, undefined);
+      setBinding(this.hot, undefined);
     }
 
     get #setting(): SeasonSetting | undefined {

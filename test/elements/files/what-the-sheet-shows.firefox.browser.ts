@@ -34,7 +34,7 @@ describe('runnel-files beside a grid', () => {
   before(async function load() {
     // On a busy machine it takes longer than a test may.
     this.timeout(60_000);
-    await import('../../../src/sheet/grid/own-grid.ts');
+    await import('../../../src/sheet/grid/sheet-grid.ts');
   });
   afterEach(clearPage);
 

@@ -43,7 +43,7 @@ describe('the week under the pointer', () => {
   before(async function load() {
     this.timeout(60_000);
     await setViewport({ width: 1440, height: 900 });
-    await import('../../../src/sheet/grid/own-grid.ts');
+    await import('../../../src/sheet/grid/sheet-grid.ts');
     await import('../../../src/elements/chart/season-drawing.ts');
   });
   beforeEach(() => sendMouse({ type: 'move', position: [1, 1] }));

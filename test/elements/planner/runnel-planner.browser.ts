@@ -42,7 +42,7 @@ describe('runnel-planner', () => {
   before(async function load() {
     // Both come on demand; on a busy machine that takes longer than a test may.
     this.timeout(60_000);
-    await import('../../../src/sheet/grid/own-grid.ts');
+    await import('../../../src/sheet/grid/sheet-grid.ts');
     await import('../../../src/elements/chart/season-drawing.ts');
   });
   beforeEach(() => setViewport({ width: 1440, height: 900 }));

@@ -1,7 +1,7 @@
 const GAP_PX = 6;
 
 /** Puts a box below an element, or above it where there is no room, and inside the window either way. */
-export function placeBeside(box: HTMLElement, anchor: Element): void {
+export function positionBeside(box: HTMLElement, anchor: Element): void {
   const { defaultView } = box.ownerDocument;
   if (defaultView === null) return;
   const at = anchor.getBoundingClientRect();

@@ -15,7 +15,7 @@ import { THEME_CLASS, themeStyles } from './theme.styles.ts';
 let core: CSSStyleSheet | undefined;
 let theme: CSSStyleSheet | undefined;
 
-export class OwnGrid {
+export class SheetGrid {
   readonly hot: Handsontable.Core;
   readonly #setting: SeasonSetting;
   readonly #box: HTMLElement;
