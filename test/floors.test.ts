@@ -18,6 +18,10 @@ describe('the house', () => {
     expect(sources.flatMap(importFaults)).toEqual([]);
   });
 
+  it('has no circle among its files', () => {
+    expect(circleFaults(sources)).toEqual([]);
+  });
+
   it('keeps the engine off the DOM, the clock and randomness', () => {
     expect(sources.flatMap(purityFaults)).toEqual([]);
   });
