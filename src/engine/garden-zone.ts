@@ -1,5 +1,6 @@
 /** A zone of the garden: its ground, its plantings and their lines, and what was decided for it week by week. */
 import type { DayNumber } from './calendar.ts';
+import type { LineKind } from './line/line-kinds.ts';
 import type { Names } from './names.ts';
 import type { SoilTextureId } from './soil/textures.data.ts';
 
@@ -107,7 +108,7 @@ export type PlantCoefficient =
 
 export interface GardenLine {
   readonly from: DayNumber;
-  readonly kind: 'dripline' | 'point' | 'spray' | 'solid';
+  readonly kind: LineKind;
   readonly emitters: number;
   readonly emitterFlowLph: number;
   /** emitters x emitterFlowLph. */

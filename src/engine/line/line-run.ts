@@ -1,6 +1,7 @@
 import type { GardenLine, GardenPlanting } from '../garden.ts';
 import type { Emitter } from './emitter.ts';
 import type { Lateral } from './lateral.ts';
+import { LINE_KINDS } from './line-kinds.ts';
 import { NOMINAL_PRESSURE_KPA } from './usual-pressures.data.ts';
 
 /** One of the equal runs in which a planting's line is laid: all that its hydraulics need but the pressure. */
@@ -42,7 +43,8 @@ export function lineRun(line: GardenLine, ground: LineGround): LineRun | undefin
 
 /** Emitters round one plant hang on the tube at one place. */
 function estimatedRun(line: GardenLine, { areaM2, plants }: LineGround): LineRun {
-  const byPlant = line.kind === 'point' && plants !== undefined && line.emitters % plants === 0;
+  const byPlant =
+    LINE_KINDS[line.kind].emitters === 'each-plant' && plants !== undefined && line.emitters % plants === 0;
   const outlets = byPlant ? plants : line.emitters;
   const spacingM = Math.sqrt(areaM2 / outlets);
   return {

@@ -1,5 +1,6 @@
 /** A planting's drip line from a day on. */
 import * as v from 'valibot';
+import type { LineKind } from '../../engine/line/line-kinds.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { field, fields, maybe } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
@@ -63,36 +64,33 @@ export function lineSchema(system: UnitSystem) {
       'How the flow answers to pressure. Left out: compensating.',
     ),
   };
-  return v.variant(
-    'kind',
-    [
-      fields('a dripline', {
-        kind: v.literal('dripline', 'dripline'),
-        from,
-        flow,
-        spacing: field(quantity('spacing', system), 'Distance between emitters along the line.'),
-        layout: layoutSchema(system),
-        ...hydraulics,
-      }),
-      fields('point emitters', {
-        kind: v.literal('point', 'point'),
-        from,
-        flow,
-        count: field(
-          whole(1, MOST_EMITTERS, 'emitters'),
-          'Emitters at each plant where plants are counted, else in the whole planting.',
-        ),
-        ...hydraulics,
-      }),
-      fields('micro-sprays', {
-        kind: v.literal('spray', 'spray'),
-        from,
-        flow,
-        count: field(whole(1, MOST_EMITTERS, 'microSprays'), 'Micro-sprays in the whole planting.'),
-        ...hydraulics,
-      }),
-      fields('solid line', { kind: v.literal('solid', 'solid'), from }),
-    ],
-    'a line: dripline, point, spray or solid',
-  );
+  const kinds = {
+    dripline: fields('a dripline', {
+      kind: v.literal('dripline', 'dripline'),
+      from,
+      flow,
+      spacing: field(quantity('spacing', system), 'Distance between emitters along the line.'),
+      layout: layoutSchema(system),
+      ...hydraulics,
+    }),
+    point: fields('point emitters', {
+      kind: v.literal('point', 'point'),
+      from,
+      flow,
+      count: field(
+        whole(1, MOST_EMITTERS, 'emitters'),
+        'Emitters at each plant where plants are counted, else in the whole planting.',
+      ),
+      ...hydraulics,
+    }),
+    spray: fields('micro-sprays', {
+      kind: v.literal('spray', 'spray'),
+      from,
+      flow,
+      count: field(whole(1, MOST_EMITTERS, 'microSprays'), 'Micro-sprays in the whole planting.'),
+      ...hydraulics,
+    }),
+    solid: fields('solid line', { kind: v.literal('solid', 'solid'), from }),
+  } satisfies Readonly<Record<LineKind, unknown>>;
+  return v.variant('kind', Object.values(kinds), 'a line: dripline, point, spray or solid');
 }

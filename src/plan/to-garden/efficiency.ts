@@ -1,6 +1,7 @@
 /** Net depth over gross depth of a zone, and what it rests on. */
 import { applicationEfficiency, defaultEfficiency } from '../../engine/application/efficiency.ts';
 import type { GardenZone } from '../../engine/garden.ts';
+import { LINE_KINDS } from '../../engine/line/line-kinds.ts';
 import type { PlanZone } from '../schema/plan-schema.ts';
 
 /** The least that can be typed: it stands in where a quarter of the emitters stays dry, whose uniformity is 0. */
@@ -42,6 +43,6 @@ export function efficiencyOf(
 
 /** Drip, unless a spray runs in the zone: then the lower figure stands for the whole. */
 function usualEfficiency(plantings: PlanZone['plantings']): number {
-  const sprays = plantings.some(({ lines }) => lines.some(({ kind }) => kind === 'spray'));
+  const sprays = plantings.some(({ lines }) => lines.some(({ kind }) => LINE_KINDS[kind].method === 'overspray'));
   return defaultEfficiency(sprays ? 'overspray' : 'drip');
 }

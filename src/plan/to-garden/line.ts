@@ -1,6 +1,7 @@
 /** One line: its emitters counted, its flow added up. */
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { GardenLine } from '../../engine/garden.ts';
+import { LINE_KINDS } from '../../engine/line/line-kinds.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanLine } from '../schema/plan-schema.ts';
@@ -61,7 +62,7 @@ function whatMatters(
   return {
     units,
     firstDay: lines.some(({ from }) => from === undefined) ? firstDay : NO_MATTER,
-    plants: areLoops || lines.some(({ kind }) => kind === 'point') ? plants : undefined,
+    plants: areLoops || lines.some(({ kind }) => LINE_KINDS[kind].emitters === 'each-plant') ? plants : undefined,
     canopyDiameterM: areLoops ? canopyDiameterM : NO_MATTER,
   };
 }

@@ -43,6 +43,8 @@ function lineHalf(line: PlanLine, { part, perPlant, isFirst }: Half): PlanLine |
       return line.layout.kind === 'loops'
         ? line
         : { ...line, layout: { ...line.layout, length: line.layout.length * part } };
+    default:
+      return line satisfies never;
   }
 }
 
