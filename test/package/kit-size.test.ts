@@ -112,6 +112,6 @@ it('the calculation alone takes at most 24 KiB', async () => {
   expect(await bytesOf("export * from './src/engine/index.ts';")).toBeLessThanOrEqual(24 * KIB);
 });
 
-it('a whole language takes at most 30 KiB', async () => {
-  expect(await bytesOf("export { en } from './src/language/en.ts';")).toBeLessThanOrEqual(30 * KIB);
+it('a whole language takes at most 32 KiB', async () => {
+  expect(await bytesOf("export { en } from './src/language/en.ts';")).toBeLessThanOrEqual(32 * KIB);
 });
