@@ -48,8 +48,8 @@ export function seasonRows(season: Season, view: SheetView, locale?: string): re
 
 /** The same for rows that stand for the same thing in two seasons. */
 export function rowKey(row: SheetRow): string {
-  if (row.kind === 'zone') return `zone ${row.zone.zone.id} ${row.isOpen}`;
-  if (row.kind === 'planting') return `planting ${row.zone.zone.id} ${row.planting.planting.id}`;
+  if (row.kind === 'zone') return `zone/${row.zone.zone.id}/${row.isOpen}`;
+  if (row.kind === 'planting') return `planting/${row.zone.zone.id}/${row.planting.planting.id}`;
   return row.kind;
 }
 

@@ -4,11 +4,11 @@ import type { Language } from '../../language/language.ts';
 
 /** What stands in the grid's place where the page gives no key: why, and what to do. */
 export function licenceTemplate(language: Language): TemplateResult {
-  const { title, why, free, bought } = gridWords(language).noKey;
+  const { title, why, free, example, bought } = gridWords(language).noKey;
   return html`<div class="runnel-grid__waiting" role="status">
     <p><strong>${title}</strong> ${why}</p>
     <p>${free}</p>
-    <p><code>&lt;runnel-grid license-key="non-commercial-and-evaluation"&gt;&lt;/runnel-grid&gt;</code></p>
+    <p><code>${example}</code></p>
     <p>${bought}</p>
   </div>`;
 }

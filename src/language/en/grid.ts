@@ -40,6 +40,8 @@ export const grid = {
     title: 'The sheet needs a license key.',
     why: 'It uses Handsontable, a spreadsheet component that asks every page for a key.',
     free: 'For your own garden, a club, or trying things out, its terms of non-commercial use and evaluation apply. Then write this where the page has the grid:',
+    /** Markup, as the page's owner copies it. */
+    example: '<runnel-grid license-key="non-commercial-and-evaluation"></runnel-grid>',
     bought:
       'A business needs a key of its own from Handsontable, and so does anyone who runs a garden for pay or for a council.',
   },
