@@ -1,6 +1,6 @@
 /** What was typed into the fields of a form and refused: it stays in its field, with the reason, until it is put right. */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { describeFault } from '../../language/describe-fault.ts';
+import { describeExpected } from '../../language/describe-fault.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { type Reader, readerFor } from '../../language/reader.ts';
@@ -79,4 +79,4 @@ export class FormController implements ReactiveController {
 }
 
 const expectedIn = (faults: readonly Fault[], reader: Reader): readonly string[] =>
-  faults.map((fault) => describeFault(fault, reader).expected);
+  faults.map((fault) => describeExpected(fault, reader));

@@ -327,6 +327,27 @@ describe('runnel-garden', () => {
     expect(flow()).to.equal('7.5 gpm');
   });
 
+  it('keeps the days of the watering window where its hours are emptied', async () => {
+    const page = await shown(mixedGarden());
+    const { weekdays } = page.plan.plan?.supply?.window ?? {};
+    await open(page, say.sections.supply);
+    await type(page, 'supply-window-hours', '');
+    expect(page.plan.plan?.supply?.window).to.deep.equal({ weekdays, hoursPerDay: 24 });
+  });
+
+  it('tells a zone from a planting of the same id', async () => {
+    const { zones, ...plan } = mixedGarden();
+    const [beds, ...others] = zones;
+    if (beds === undefined) throw new Error('there is no zone');
+    const page = await shown({ ...plan, zones: [{ ...beds, id: 'tomatoes' }, ...others], log: {}, choices: {} });
+    await open(page, beds.name);
+    expect(all(page, '[name="planting-tomatoes-name"]')).to.have.length(0);
+    await open(page, beds.plantings[0]?.name ?? '');
+    await type(page, 'zone-tomatoes-name', '');
+    expect(control(page, 'planting-tomatoes-name').value).to.equal('Tomatoes');
+    expect(refusedText(page)).to.equal(say.refused.empty);
+  });
+
   it('copies, moves and removes a zone, and undo brings it back', async () => {
     const page = await shown(mixedGarden());
     const names = () => page.plan.plan?.zones.map(({ name }) => name);
