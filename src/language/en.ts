@@ -20,6 +20,7 @@ import { gardenZones } from './en/garden-zones.ts';
 import { grid } from './en/grid.ts';
 import { mix } from './en/mix.ts';
 import { notices } from './en/notices.ts';
+import { page } from './en/page.ts';
 import { planElement } from './en/plan-element.ts';
 import { planner } from './en/planner.ts';
 import { remedies } from './en/remedies.ts';
@@ -54,6 +55,7 @@ export const en = {
   grid,
   mix,
   notices,
+  page,
   planElement,
   planner,
   remedies,

@@ -55,14 +55,9 @@ export function languageFor(locale: string): Language {
 
 /** `es-MX` is spoken by `es-MX`, else by `es`. */
 function registeredFor(locale: string): string | undefined {
-  const { language, script, region } = new Intl.Locale(locale);
-  const tags = [
-    new Intl.Locale(locale).baseName,
-    ...(script === undefined ? [] : [`${language}-${script}`]),
-    ...(region === undefined ? [] : [`${language}-${region}`]),
-    language,
-  ];
-  return tags.find((tag) => loads.has(tag));
+  const { baseName, language, script, region } = new Intl.Locale(locale);
+  // A tag with a part that is not there is registered by nobody.
+  return [baseName, `${language}-${script}`, `${language}-${region}`, language].find((tag) => loads.has(tag));
 }
 
 const canonical = (tag: string): string => new Intl.Locale(tag).baseName;

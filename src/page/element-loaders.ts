@@ -1,13 +1,17 @@
 /** What defines each tag, fetched when the first one of that name is on the page. */
-export const ELEMENT_LOADERS: ReadonlyMap<string, () => Promise<unknown>> = new Map<string, () => Promise<unknown>>([
-  ['runnel-chart', () => import('../elements/chart/define.ts')],
-  ['runnel-files', () => import('../elements/files/define.ts')],
-  ['runnel-garden', () => import('../elements/garden/define.ts')],
-  ['runnel-grid', () => import('../elements/grid/define.ts')],
-  ['runnel-mix', () => import('../elements/mix/define.ts')],
-  ['runnel-notices', () => import('../elements/notices/define.ts')],
-  ['runnel-plan', () => import('../elements/plan/define.ts')],
-  ['runnel-planner', () => import('../elements/planner/define.ts')],
-  ['runnel-trace', () => import('../elements/trace/define.ts')],
-  ['runnel-week', () => import('../elements/week/define.ts')],
-]);
+const LOADERS = {
+  chart: () => import('../elements/chart/define.ts'),
+  files: () => import('../elements/files/define.ts'),
+  garden: () => import('../elements/garden/define.ts'),
+  grid: () => import('../elements/grid/define.ts'),
+  mix: () => import('../elements/mix/define.ts'),
+  notices: () => import('../elements/notices/define.ts'),
+  plan: () => import('../elements/plan/define.ts'),
+  planner: () => import('../elements/planner/define.ts'),
+  trace: () => import('../elements/trace/define.ts'),
+  week: () => import('../elements/week/define.ts'),
+};
+
+export const ELEMENT_LOADERS: ReadonlyMap<string, () => Promise<unknown>> = new Map(
+  Object.entries(LOADERS).map(([name, load]) => [`runnel-${name}`, load]),
+);

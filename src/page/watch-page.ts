@@ -1,10 +1,8 @@
+import { notLoadedText } from '../elements/shared/page-language.ts';
 import { ELEMENT_LOADERS } from './element-loaders.ts';
 import { fillPlainDiv } from './fill-plain-div.ts';
 
 const TAGS = [...ELEMENT_LOADERS.keys()].join();
-
-const NOT_LOADED =
-  'This part of the watering plan could not be loaded: check the connection, then load the page again.';
 
 /** Every element of the kit below `root`, itself included, and every plain div that stands for one. */
 function find(root: Element | Document, selector: string): readonly HTMLElement[] {
@@ -22,7 +20,7 @@ export function watchPage(page: Document): void {
     try {
       await ELEMENT_LOADERS.get(tag)?.();
     } catch (error) {
-      for (const element of page.querySelectorAll(tag)) element.textContent = NOT_LOADED;
+      for (const element of page.querySelectorAll(tag)) element.textContent = notLoadedText(element);
       throw error;
     }
   };

@@ -21,14 +21,15 @@ interface Area {
 async function areasOf(path: string): Promise<readonly Area[]> {
   const text = readFileSync(join(projectRoot, path), 'utf8');
   const module: Readonly<Record<string, unknown>> = await import(`../../src/language/en/${basename(path, '.ts')}.ts`);
-  return [...text.matchAll(/export const (\w+) = area\(\s*'([\w-]+)',\s*(\w+)/g)].map(
-    ([, of = '', key = '', name = '']) => ({
-      key,
-      words: module[name],
-      of: module[of] as AreaWords,
-    }),
-  );
+  return [...text.matchAll(AREA)].map(([, of = '', key = '', name = '']) => ({
+    key,
+    words: module[name],
+    of: module[of] as AreaWords,
+  }));
 }
+
+/** `export const weekWords = area('week', week…`, or one that looks itself up: `… (areas?.['page'] ?? page)`. */
+const AREA = /export const (\w+) = (?:area\(|[^\n]*areas\?\.\[)\s*'([\w-]+)'(?:,|\] \?\?)\s*(\w+)/g;
 
 const areas = (await Promise.all(files.map(areasOf))).flat();
 
