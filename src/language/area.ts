@@ -10,7 +10,8 @@ type Message = string | readonly unknown[] | ((...values: never[]) => unknown);
 
 /**
  * The words of one area: `chartWords(language).title`. English stands beside the call, so that it is loaded with the part of the
- * page that says it; a registered language brings its own.
+ * page that says it; a registered language brings its own, and what it lacks, since it was made for an earlier version, is said in
+ * English.
  *
  * `key`: the area's name in `Words` of `en.ts`. `us`: US English. `gb`: what other English says otherwise.
  */
@@ -20,8 +21,13 @@ export function area<Words extends object>(
   gb: Variant<Words> = {},
 ): (language: Language) => Words {
   let british: Words | undefined;
+  const others = new WeakMap<object, Words>();
   return ({ areas, isUs }) => {
-    if (areas !== undefined) return areas[key] as Words;
+    if (areas !== undefined) {
+      const known = others.get(areas) ?? merged(us, areas[key] as Variant<Words> | undefined);
+      others.set(areas, known);
+      return known;
+    }
     if (isUs) return us;
     british ??= merged(us, gb);
     return british;
@@ -29,7 +35,7 @@ export function area<Words extends object>(
 }
 
 /** `words` with what stands in `variant` in its place, group by group. */
-function merged<Words extends object>(words: Words, variant: Variant<Words>): Words {
+function merged<Words extends object>(words: Words, variant: Variant<Words> = {}): Words {
   const entries = Object.entries(variant).map(([key, value]) => {
     const own = (words as Readonly<Record<string, unknown>>)[key];
     return [key, isGroup(own) && isGroup(value) ? merged(own, value) : value];

@@ -60,7 +60,7 @@ const US_ONLY = wordsOf(
     'fiber',
     'gray',
   ],
-  ...['license', 'fertilizers?', 'farther', 'faucets?', 'call 811', 'underground utilities'],
+  ...['license(?!-key)', 'fertilizers?', 'farther', 'faucets?', 'call 811', 'underground utilities'],
 );
 const BRITISH_ONLY = wordsOf(
   ...[

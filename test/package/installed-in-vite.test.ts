@@ -122,15 +122,17 @@ describe('the types of the package', () => {
 
   it('take right uses and refuse wrong ones, in TypeScript and in JSX merged as README.md shows', async () => {
     const readme = readFileSync(join(projectRoot, 'README.md'), 'utf8');
-    const merging = readme.match(/^```ts\n(.*?)^```/ms)?.[1] ?? '';
+    const [merging = '', language = ''] = [...readme.matchAll(/^```ts\n(.*?)^```/gms)].map((match) => match[1] ?? '');
     expect(merging).toContain("declare module 'react'");
+    expect(language).toContain('satisfies Words');
     const jsx = { jsx: 'react-jsx', jsxImportSource: 'tiny-jsx' };
     project.write({
       ...TINY_JSX,
       'uses/merged.ts': merging.replaceAll("'react'", "'tiny-jsx'"),
+      'uses/spanish.ts': language,
       'uses/uses.ts': TYPED_USES,
       'uses/jsx.tsx': JSX_USES,
-      'uses/tsconfig.json': config(['merged.ts', 'uses.ts', 'jsx.tsx'], { ...jsx, skipLibCheck: false }),
+      'uses/tsconfig.json': config(['merged.ts', 'spanish.ts', 'uses.ts', 'jsx.tsx'], { ...jsx, skipLibCheck: false }),
     });
     expect(await check('uses/tsconfig.json')).toEqual({ status: 0, said: '' });
   }, 60_000);

@@ -6,6 +6,7 @@ import { RunnelEditEvent, type Edit, type Selection } from 'runnel-kit';
 import { RunnelWeek } from 'runnel-kit/elements/week';
 import { fromSi, runSeason, toSi, zoneWeek, type Quantity, type UnitSystem } from 'runnel-kit/engine';
 import { type CsvChoice, seasonToCsv } from 'runnel-kit/exchange';
+import { describeEdit, en, readerFor, registerLanguage, type Words } from 'runnel-kit/language';
 import { applyEdit, emptyPlan, gardenOf, readPlan, tryEdit, type Plan } from 'runnel-kit/plan';
 import { SeasonSheet } from 'runnel-kit/sheet';
 
@@ -60,6 +61,16 @@ const csv: string = seasonToCsv(season, choice);
 // @ts-expect-error there is no measure of that name
 seasonToCsv(season, { units: 'us', measures: ['hours'] });
 void csv;
+
+// Languages
+registerLanguage('es', () => ({ ...en, planner: { ...en.planner, undo: 'Deshacer' } }));
+registerLanguage('es', async () => en);
+// @ts-expect-error a language says all that English says
+registerLanguage('es', () => ({ planner: en.planner }));
+// @ts-expect-error there is no such message
+const again = { ...en, planner: { ...en.planner, again: 'Otra vez' } } satisfies Words;
+const label: string = describeEdit(plan, edit, readerFor('es', 'us'));
+void [again, label];
 
 // The sheet
 const sheet = new SeasonSheet({ plan, season, locale: 'en-US', readOnly: false });

@@ -146,6 +146,24 @@ describe('a club’s page', function () {
     expect(page.complaints[0]).to.contain('style-src');
   });
 
+  it('speaks a language that a script of the page’s own registers, under a strict policy, from the one copy of the script', async () => {
+    const page = await open('spanish');
+    await until(() => weekText(page.document).includes('Todas las zonas'), 'the week is listed in Spanish');
+    const text = weekText(page.document);
+    expect(text).to.contain('Esta semana').and.to.contain('Antes de cavar');
+    const { zones = [] } = page.document.querySelector('runnel-plan')?.plan ?? {};
+    const names = zones.flatMap(({ name, plantings }) => [name, ...plantings.map((planting) => planting.name)]);
+    const said = names.reduce((rest, name) => rest.replaceAll(name, ''), text);
+    expect(names.length).to.be.greaterThan(2);
+    expect(said).not.to.match(/\b(?:week|watering|minutes|before|shut|open|rain|every|and|the|of)\b/i);
+    const title = page.document.querySelector('runnel-week')?.shadowRoot?.querySelector('h2')?.textContent;
+    // Months as Unicode CLDR has them, by way of Intl.
+    expect(title).to.match(/\b(?:enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre)\b/);
+    const scripts = requests(page).filter(({ name }) => name.endsWith('/runnel.js'));
+    expect(scripts.length).to.equal(1);
+    expect(page.complaints).to.deep.equal([]);
+  });
+
   it('is not hurt by a site’s styles', async () => {
     const page = await open('hostile');
     await until(() => gridOf(page) !== null, 'the grid has cells');
