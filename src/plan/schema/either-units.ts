@@ -2,4 +2,4 @@
 import * as v from 'valibot';
 import { PLAN_SCHEMAS } from './plan-schema.ts';
 
-export const planSchema = v.variant('units', [PLAN_SCHEMAS.us, PLAN_SCHEMAS.metric], 'us or metric');
+export const planSchema = v.variant('units', [PLAN_SCHEMAS.us, PLAN_SCHEMAS.metric]);

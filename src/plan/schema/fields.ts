@@ -1,18 +1,8 @@
-/** An object of the plan with exactly these fields, each explained; a field that is missing says what belongs there. */
+/** An object of the plan with exactly these fields. What each means is said by language (`en/plan-fields.ts`). */
 import * as v from 'valibot';
 
-export function fields<const Entries extends v.ObjectEntries>(_what: string, entries: Entries) {
+export function fields<const Entries extends v.ObjectEntries>(entries: Entries) {
   return v.strictObject(entries);
-}
-
-/** A field and what it means; the words end up in the published JSON Schema. */
-export function field<Schema extends v.GenericSchema>(schema: Schema, meaning: string) {
-  return withMore(schema, v.description(meaning));
-}
-
-/** The same for a field that may be left out. */
-export function maybe<Schema extends v.GenericSchema>(schema: Schema, meaning: string) {
-  return v.optional(field(schema, meaning));
 }
 
 /**

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import type { LineKind } from '../../engine/line/line-kinds.ts';
 import type { UnitSystem } from '../../engine/units.ts';
-import { field, fields, maybe } from './fields.ts';
+import { fields } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay } from './text.ts';
 
@@ -10,87 +10,69 @@ const MOST_EMITTERS = 10_000;
 
 /** How the tubing is laid: its length as measured, equal rows, or loops round each plant. */
 function layoutSchema(system: UnitSystem) {
-  return v.variant(
-    'kind',
-    [
-      fields('a layout by length', {
-        kind: v.literal('length', 'length'),
-        length: field(quantity('length', system), 'Length of all the dripline, as measured.'),
-      }),
-      fields('a layout in rows', {
-        kind: v.literal('rows', 'rows'),
-        rows: field(whole(1, 1000, 'rows'), 'Number of equal rows.'),
-        length: field(quantity('length', system), 'Length of one row.'),
-      }),
-      fields('a layout in loops', {
-        kind: v.literal('loops', 'loops'),
-        perPlant: field(whole(1, 20, 'loops'), 'Loops of dripline round each plant.'),
-        diameter: maybe(quantity('diameter', system), 'Across one loop. Left out: the canopy’s own diameter.'),
-      }),
-    ],
-    'a layout: length, rows or loops',
-  );
+  return v.variant('kind', [
+    fields({
+      kind: v.literal('length'),
+      length: quantity('length', system),
+    }),
+    fields({
+      kind: v.literal('rows'),
+      rows: whole(1, 1000, 'rows'),
+      length: quantity('length', system),
+    }),
+    fields({
+      kind: v.literal('loops'),
+      perPlant: whole(1, 20, 'loops'),
+      diameter: v.optional(quantity('diameter', system)),
+    }),
+  ]);
 }
 
 export function lineSchema(system: UnitSystem) {
-  const from = maybe(isoDay, 'Day from which the line lies. Left out: the planting’s first day.');
-  const flow = field(quantity('emitterFlow', system), 'Flow of one emitter.');
+  const from = v.optional(isoDay);
+  const flow = quantity('emitterFlow', system);
   const hydraulics = {
-    topology: maybe(
-      v.picklist(['dead-end', 'loop'], 'dead-end or loop'),
-      'Fed from one end, or from both. Left out: dead-end.',
-    ),
-    slopeSide: maybe(
-      v.picklist(['level', 'uphill', 'downhill'], 'level, uphill or downhill'),
-      'Side of the plants on which the line lies. Left out: level.',
-    ),
-    risePercent: maybe(range(-100, 100, 'percent'), 'Rise along the line from its inlet; negative runs downhill.'),
-    insideDiameter: maybe(quantity('bore', system), 'Inside diameter of the tubing. Left out: that of usual dripline.'),
-    emitter: maybe(
-      v.variant(
-        'kind',
-        [
-          fields('a compensating emitter', {
-            kind: v.literal('compensating', 'compensating'),
-            leastPressure: field(quantity('pressure', system), 'Pressure from which the flow no longer changes.'),
-          }),
-          fields('a plain emitter', {
-            kind: v.literal('plain', 'plain'),
-            exponent: field(range(0.1, 1), 'Exponent x of flow = k pressure^x.'),
-          }),
-        ],
-        'an emitter that is compensating or plain',
-      ),
-      'How the flow answers to pressure. Left out: compensating.',
+    topology: v.optional(v.picklist(['dead-end', 'loop'])),
+    slopeSide: v.optional(v.picklist(['level', 'uphill', 'downhill'])),
+    risePercent: v.optional(range(-100, 100, 'percent')),
+    insideDiameter: v.optional(quantity('bore', system)),
+    emitter: v.optional(
+      v.variant('kind', [
+        fields({
+          kind: v.literal('compensating'),
+          leastPressure: quantity('pressure', system),
+        }),
+        fields({
+          kind: v.literal('plain'),
+          exponent: range(0.1, 1),
+        }),
+      ]),
     ),
   };
   const kinds = {
-    dripline: fields('a dripline', {
-      kind: v.literal('dripline', 'dripline'),
+    dripline: fields({
+      kind: v.literal('dripline'),
       from,
       flow,
-      spacing: field(quantity('spacing', system), 'Distance between emitters along the line.'),
+      spacing: quantity('spacing', system),
       layout: layoutSchema(system),
       ...hydraulics,
     }),
-    point: fields('point emitters', {
-      kind: v.literal('point', 'point'),
+    point: fields({
+      kind: v.literal('point'),
       from,
       flow,
-      count: field(
-        whole(1, MOST_EMITTERS, 'emitters'),
-        'Emitters at each plant where plants are counted, else in the whole planting.',
-      ),
+      count: whole(1, MOST_EMITTERS, 'emitters'),
       ...hydraulics,
     }),
-    spray: fields('micro-sprays', {
-      kind: v.literal('spray', 'spray'),
+    spray: fields({
+      kind: v.literal('spray'),
       from,
       flow,
-      count: field(whole(1, MOST_EMITTERS, 'microSprays'), 'Micro-sprays in the whole planting.'),
+      count: whole(1, MOST_EMITTERS, 'microSprays'),
       ...hydraulics,
     }),
-    solid: fields('solid line', { kind: v.literal('solid', 'solid'), from }),
+    solid: fields({ kind: v.literal('solid'), from }),
   } satisfies Readonly<Record<LineKind, unknown>>;
-  return v.variant('kind', Object.values(kinds), 'a line: dripline, point, spray or solid');
+  return v.variant('kind', Object.values(kinds));
 }

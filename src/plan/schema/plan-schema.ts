@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
-import { field, fields, maybe } from './fields.ts';
+import { fields } from './fields.ts';
 import { choicesSchema, logSchema } from './records.ts';
 import { seasonSchema, siteSchema } from './site.ts';
 import { supplySchema } from './supply.ts';
@@ -18,21 +18,17 @@ export const PLAN_VERSION = 1;
 export const MOST_ZONES = 5000;
 
 function planSchemaIn<const System extends UnitSystem>(system: System) {
-  return fields('a plan', {
-    format: field(v.literal(PLAN_FORMAT, `the word ${PLAN_FORMAT}`), 'Tells this file from others.'),
-    version: field(v.literal(PLAN_VERSION, `the number ${PLAN_VERSION}`), 'Version of the format.'),
-    units: field(v.literal(system, 'us or metric'), 'Unit system of every value of this file.'),
-    name: field(name, 'Name of the plan.'),
-    notes: maybe(note, 'Notes about the plan.'),
-    season: field(seasonSchema, 'The weeks that are planned.'),
-    site: field(siteSchema(system), 'The place: soil and climate.'),
-    supply: maybe(supplySchema(system), 'Where the water comes from.'),
-    zones: v.pipe(
-      v.array(zoneSchema(system), 'a list of zones'),
-      v.maxLength(MOST_ZONES, `at most ${MOST_ZONES} zones`),
-      v.description('Each is one valve or timer station: everything in it runs together.'),
-    ),
-    log: maybe(logSchema(system), 'What was observed.'),
+  return fields({
+    format: v.literal(PLAN_FORMAT),
+    version: v.literal(PLAN_VERSION),
+    units: v.literal(system),
+    name: name,
+    notes: v.optional(note),
+    season: seasonSchema,
+    site: siteSchema(system),
+    supply: v.optional(supplySchema(system)),
+    zones: v.pipe(v.array(zoneSchema(system)), v.maxLength(MOST_ZONES)),
+    log: v.optional(logSchema(system)),
     choices: v.optional(choicesSchema),
   });
 }
