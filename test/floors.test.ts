@@ -142,7 +142,7 @@ describe('a file is too long', () => {
   const lines = (count: number): string => 'export {};\n'.repeat(count);
 
   it.each([
-    ['src/engine/balance.ts', 160],
+    ['src/engine/balance.ts', 250],
     ['src/elements/grid/grid.ts', 300],
     ['src/index.ts', 300],
   ])('%s beyond %i lines', (path, limit) => {
