@@ -34,7 +34,7 @@ import type { RunnelHistoryEvent } from '../dist/elements/shared/events/history-
 import type { RunnelWhyEvent } from '../dist/elements/shared/events/why-event.js';
 import type { RunnelViewEvent } from '../dist/elements/shared/events/view-event.js';
 import type { RunnelChangeEvent } from '../dist/elements/shared/events/change-event.js';
-import type { RunnelKeepEvent } from '../dist/elements/shared/events/keep-event.js';
+import type { RunnelAutosaveEvent } from '../dist/elements/shared/events/autosave-event.js';
 
 /** What any element takes, where no type of the framework's own is given for it. */
 export interface RunnelCommonAttributes {
@@ -89,7 +89,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     /** The section that was asked for is in sight: no longer selected. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
   };
-  /** The season as a spreadsheet: zones against weeks, with gallons, minutes and rain credited in every cell. */
+  /** The season as a spreadsheet: zones against weeks, with gallons, minutes and rain counted in every cell. */
   'runnel-grid': Common & {
     /** Key of the spreadsheet component Handsontable; `non-commercial-and-evaluation` where its terms of that use are met. */
     licenseKey?: RunnelGrid['licenseKey'] | undefined;
@@ -114,7 +114,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     /** The sheet shows other figures, rows or weeks; `view` is which. */
     'onrunnel-view'?: ((event: RunnelViewEvent) => void) | undefined;
   };
-  /** The plantings of one zone side by side: who is drowned, who goes short, in which weeks, at what cost, and what to do about it. */
+  /** The plantings of one zone side by side: which is overwatered, which goes short, in which weeks, at what cost, and what to do about it. */
   'runnel-mix': Common & {
     /** Goods that a remedy may propose; the kit's usual trade sizes unless set. */
     catalogue?: RunnelMix['catalogue'] | undefined;
@@ -138,11 +138,11 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
   'runnel-plan': Common & {
     /** Address of a plan file (`*.runnel.json`). */
     src?: RunnelPlan['src'] | undefined;
-    /** BCP 47 tag for numbers and dates; left out: the page's language. */
+    /** BCP 47 tag of the reader's language, numbers and dates; left out: the page's. A language that is not registered is English. */
     locale?: RunnelPlan['locale'] | undefined;
     /** Whether the plan can only be looked at. */
     readOnly?: RunnelPlan['readOnly'] | undefined;
-    /** Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before `src`. A read-only plan is neither read from there nor written. */
+    /** Name under which this browser saves the plan between visits; left out, nothing is saved. What was changed and saved comes before `src`. A read-only plan is neither read from there nor written. */
     storageKey?: RunnelPlan['storageKey'] | undefined;
     /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
     fromLink?: RunnelPlan['fromLink'] | undefined;
@@ -150,14 +150,14 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     plan?: RunnelPlan['plan'] | undefined;
     /** Whether the plan can only be looked at. */
     'read-only'?: true | '' | undefined;
-    /** Name under which this browser keeps the plan between visits; left out, nothing is kept. What was changed and kept comes before `src`. A read-only plan is neither read from there nor written. */
+    /** Name under which this browser saves the plan between visits; left out, nothing is saved. What was changed and saved comes before `src`. A read-only plan is neither read from there nor written. */
     'storage-key'?: string | undefined;
     /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
     'from-link'?: true | '' | undefined;
-    /** Another plan stands there: loaded, edited, undone or redone. Carries `plan`, `season`, `cause` and, for an edit, `edit`. */
+    /** The plan is another: loaded, edited, undone or redone. Carries `plan`, `season`, `documentId`, `cause` and, for an edit, `edit`. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
-    /** The plan is kept in another way than before, or there is something to say about it. Carries `keeping`: `status`, `notes` with their choices, what was `putAside`, and what was `typed` and not entered. */
-    'onrunnel-keep'?: ((event: RunnelKeepEvent) => void) | undefined;
+    /** The plan is saved in another way than before, or there is something to say about it. Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten, and `drafts`, which were typed and not entered. */
+    'onrunnel-autosave'?: ((event: RunnelAutosaveEvent) => void) | undefined;
   };
   /** The season's grid, chart, notices and the trace of a number, laid out as one tool. */
   'runnel-planner': Common & {
@@ -167,7 +167,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     locale?: RunnelPlanner['locale'] | undefined;
     /** Whether the planner's own plan can only be looked at. */
     readOnly?: RunnelPlanner['readOnly'] | undefined;
-    /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+    /** Name under which this browser saves the planner's own plan between visits; see `runnel-plan`. */
     storageKey?: RunnelPlanner['storageKey'] | undefined;
     /** Whether the planner's own plan opens from the page's address, where that carries one. */
     fromLink?: RunnelPlanner['fromLink'] | undefined;
@@ -179,7 +179,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     plan?: RunnelPlanner['plan'] | undefined;
     /** Whether the planner's own plan can only be looked at. */
     'read-only'?: true | '' | undefined;
-    /** Name under which this browser keeps the planner's own plan between visits; see `runnel-plan`. */
+    /** Name under which this browser saves the planner's own plan between visits; see `runnel-plan`. */
     'storage-key'?: string | undefined;
     /** Whether the planner's own plan opens from the page's address, where that carries one. */
     'from-link'?: true | '' | undefined;
@@ -187,8 +187,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'license-key'?: string | undefined;
     /** From its own plan: another plan stands on the page. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
-    /** From its own plan: it is kept in another way than before. */
-    'onrunnel-keep'?: ((event: RunnelKeepEvent) => void) | undefined;
+    /** From its own plan: it is saved in another way than before. */
+    'onrunnel-autosave'?: ((event: RunnelAutosaveEvent) => void) | undefined;
   };
   /** Why the selected number is so: every step with its inputs, units, formula and source. */
   'runnel-trace': Common & {
