@@ -1,14 +1,14 @@
 /** The season of a plan, on any machine that runs JavaScript: no page, no clock, no chance. */
 import { runSeason } from '../engine/season/run-season.ts';
 import type { Season } from '../engine/season/season.ts';
-import type { ZoneRoom } from '../engine/season/zone-season.ts';
+import type { SeasonBuffers } from '../engine/season/zone-season.ts';
 import { gardenOf } from './garden-of.ts';
 import type { Plan } from './schema/plan-schema.ts';
 
 /**
- * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `room`: one for
+ * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `buffers`: one for
  * many seasons in a row, which is quicker too; see `runSeason`.
  */
-export function computeSeason(plan: Plan, previous?: Season, room?: ZoneRoom): Season {
-  return runSeason(gardenOf(plan), previous, room);
+export function computeSeason(plan: Plan, previous?: Season, buffers?: SeasonBuffers): Season {
+  return runSeason(gardenOf(plan), previous, buffers);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect } from 'vitest';
 import type { Garden, GardenPlanting, GardenZone, RootZone } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import { zoneRoom } from '../../src/engine/season/zone-season.ts';
+import { seasonBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 import { allFigures } from './weeks-of.ts';
@@ -35,10 +35,10 @@ describe('plantings that ask alike', () => {
     runs: 500,
     holds: ({ garden, twins }) => {
       const zones = [...garden.zones, ...twins.flatMap((twin) => garden.zones.map((zone) => twinOf(zone, twin)))];
-      const room = zoneRoom();
+      const buffers = seasonBuffers();
       const site = { ...garden.site, rain: { ...garden.site.rain, fraction: garden.site.rain.fraction / 2 } };
       for (const each of [garden, { ...garden, site }] satisfies Garden[]) {
-        const together = runSeason({ ...each, zones }, undefined, room);
+        const together = runSeason({ ...each, zones }, undefined, buffers);
         const alone = zones.map((zone) => runSeason({ ...each, zones: [zone] }));
         expect(together.zones.map(({ figures }) => [...figures])).toEqual(
           alone.map((season) => [...(season.zones[0]?.figures ?? [])]),

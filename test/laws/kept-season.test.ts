@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect } from 'vitest';
 import type { Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import { passingRoom } from '../../src/engine/season/zone-season.ts';
+import { reusedBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 import { allFigures } from './weeks-of.ts';
@@ -128,7 +128,7 @@ describe('a season with an earlier one at hand', () => {
     holds: ({ garden, changes }) => {
       let now = garden;
       let season = runSeason(now);
-      const room = passingRoom();
+      const buffers = reusedBuffers();
       for (const change of changes) {
         now = change(now);
         const before = { season, figures: allFigures(season) };
@@ -136,7 +136,7 @@ describe('a season with an earlier one at hand', () => {
         expect(allFigures(before.season)).toEqual(before.figures);
         const fresh = runSeason(now);
         expect(allFigures(season)).toEqual(allFigures(fresh));
-        expect(allFigures(runSeason(now, before.season, room))).toEqual(allFigures(fresh));
+        expect(allFigures(runSeason(now, before.season, buffers))).toEqual(allFigures(fresh));
         expect([...season.weather.eto.mm]).toEqual([...fresh.weather.eto.mm]);
         expect([...season.weather.rain.mm]).toEqual([...fresh.weather.rain.mm]);
         expect(season.garden).toBe(now);

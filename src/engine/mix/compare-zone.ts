@@ -5,7 +5,7 @@ import { runThrough } from '../run-through.ts';
 import { lineOn } from '../season/planting-days.ts';
 import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
-import { passingRoom, zoneRoom, zoneSeason } from '../season/zone-season.ts';
+import { reusedBuffers, seasonBuffers, zoneSeason } from '../season/zone-season.ts';
 import { ownNeedMm } from './own-need.ts';
 
 export interface ZoneComparison {
@@ -54,11 +54,13 @@ export function* comparingZone(season: Season, zoneId: string, rule?: ZoneRule):
   if (found === undefined) throw new RangeError(`no zone "${zoneId}" in the season`);
   const context = { zone: found.zone, site: season.garden.site, weather: season.weather };
   const run =
-    rule === undefined ? found : zoneSeason({ ...context, zone: { ...found.zone, rule } }, zoneRoom(), found.plantings);
-  const room = passingRoom();
+    rule === undefined
+      ? found
+      : zoneSeason({ ...context, zone: { ...found.zone, rule } }, seasonBuffers(), found.plantings);
+  const buffers = reusedBuffers();
   const plantings: PlantingComparison[] = [];
   for (const planting of run.plantings) {
-    plantings.push(comparePlanting(planting, ownNeedMm(context, planting, room), season.weather.firstDay));
+    plantings.push(comparePlanting(planting, ownNeedMm(context, planting, buffers), season.weather.firstDay));
     yield plantings.length;
   }
   return {

@@ -2,7 +2,7 @@
 import type { ZoneContext } from '../season/planting-days.ts';
 import { plantingFigure } from '../season/planting-week.ts';
 import type { PlantingSeason } from '../season/season.ts';
-import { type ZoneRoom, zoneRoom, zoneSeason } from '../season/zone-season.ts';
+import { type SeasonBuffers, seasonBuffers, zoneSeason } from '../season/zone-season.ts';
 
 /** So fine a timer that rounding up gives nothing away, minutes. */
 const FINE_STEP_MINUTES = 1e-3;
@@ -16,7 +16,7 @@ const FINE_STEP_MINUTES = 1e-3;
 export function ownNeedMm(
   { zone, site, weather }: ZoneContext,
   known: PlantingSeason,
-  room: ZoneRoom = zoneRoom(),
+  buffers: SeasonBuffers = seasonBuffers(),
 ): Float64Array {
   const plantings = [{ ...known.planting, hasShutOff: false }];
   const alone = {
@@ -27,7 +27,7 @@ export function ownNeedMm(
     longestCycleMinutes: Number.POSITIVE_INFINITY,
     choices: new Map(),
   };
-  const season = zoneSeason({ zone: alone, site, weather }, room, [known]).plantings[0] as PlantingSeason;
+  const season = zoneSeason({ zone: alone, site, weather }, buffers, [known]).plantings[0] as PlantingSeason;
   const weeks = weather.days / 7;
   return Float64Array.from({ length: weeks }, (_, week) => plantingFigure(season, 'irrigationNetMm', week));
 }

@@ -16,7 +16,7 @@ export interface PlantingDays {
 }
 
 /** Arrays of one number a day, to be filled: a season lends them from planting to planting. */
-export interface DayRoom {
+export interface DayBuffers {
   readonly soakedMm: Float64Array;
   readonly netMmPerMinute: Float64Array;
   /** What each was filled from, all through the season: from the same it need not be filled again. */
@@ -38,24 +38,29 @@ type Ground = Pick<PlantingSeason, 'planting' | 'demand' | 'rainShares'>;
 /** All days of the season, in arrays of their own. */
 export function plantingDays(ground: Ground, context: ZoneContext): PlantingDays {
   const { days } = context.weather;
-  return fillDays(ground, context, dayRoom(days), { first: 0, end: days });
+  return fillDays(ground, context, dayBuffers(days), { first: 0, end: days });
 }
 
 /** Fills in some days of the season, `end` not included; the others are left as they are. */
-export function fillDays(ground: Ground, { zone, weather }: ZoneContext, room: DayRoom, days: DaySpan): PlantingDays {
+export function fillDays(
+  ground: Ground,
+  { zone, weather }: ZoneContext,
+  buffers: DayBuffers,
+  days: DaySpan,
+): PlantingDays {
   const { planting, demand, rainShares } = ground;
-  const { soakedMm, netMmPerMinute } = room;
+  const { soakedMm, netMmPerMinute } = buffers;
   const inGround = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
   const isWhole = days.first === 0 && days.end === weather.days;
   const soakedFrom = isWhole ? [demand, rainShares, weather.rain] : undefined;
-  if (!isSame(room.soakedFrom, soakedFrom)) {
-    room.soakedFrom = soakedFrom;
+  if (!isSame(buffers.soakedFrom, soakedFrom)) {
+    buffers.soakedFrom = soakedFrom;
     soakedMm.fill(0, days.first, days.end);
     fillRain(soakedMm, inGround, rainShares, weather);
   }
   const netFrom = isWhole ? [demand, planting.lines, planting.areaM2, zone.efficiency] : undefined;
-  if (!isSame(room.netFrom, netFrom)) {
-    room.netFrom = netFrom;
+  if (!isSame(buffers.netFrom, netFrom)) {
+    buffers.netFrom = netFrom;
     netMmPerMinute.fill(0, days.first, days.end);
     fillNet(netMmPerMinute, inGround, planting, { efficiency: zone.efficiency, firstDay: weather.firstDay });
   }
@@ -84,7 +89,7 @@ function isSame(before: FilledFrom, now: FilledFrom): boolean {
   return now.every((part, place) => part === before[place]);
 }
 
-export function dayRoom(days: number): DayRoom {
+export function dayBuffers(days: number): DayBuffers {
   return { soakedMm: new Float64Array(days), netMmPerMinute: new Float64Array(days) };
 }
 

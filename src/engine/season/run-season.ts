@@ -6,16 +6,16 @@ import { earlierSeason } from './earlier-season.ts';
 import type { Season } from './season.ts';
 import { seasonTotals } from './season-totals.ts';
 import { spanning } from './week-span.ts';
-import { type ZoneRoom, zoneRoom, zoneSeason, zoneSeasonAfter } from './zone-season.ts';
+import { type SeasonBuffers, seasonBuffers, zoneSeason, zoneSeasonAfter } from './zone-season.ts';
 
 /**
  * Computes the season. From `previous` (any earlier result) what cannot have changed is handed on: a zone whose object,
  * weather and rain rule are the same keeps its weeks by identity; where only some weeks' rain or choices moved, a zone
  * takes over the weeks that they do not reach; of any other zone, the demands of plantings that use what they used.
- * `room` is for whoever computes many seasons in a row: what one left in it, the next need not fill in again. A season of
- * a `passingRoom` is no `previous` for another.
+ * `buffers` is for whoever computes many seasons in a row: what one left in it, the next need not fill in again. A season of
+ * a `reusedBuffers` is no `previous` for another.
  */
-export function runSeason(garden: Garden, previous?: Season, room: ZoneRoom = zoneRoom()): Season {
+export function runSeason(garden: Garden, previous?: Season, buffers: SeasonBuffers = seasonBuffers()): Season {
   const { site } = garden;
   const weather = seasonWeather(garden, previous);
   const earlier = earlierSeason(garden, weather, previous);
@@ -23,10 +23,10 @@ export function runSeason(garden: Garden, previous?: Season, room: ZoneRoom = zo
     const context = { zone, site, weather };
     const before = earlier.zoneLike(zone, place);
     if (before === undefined || earlier.rain === 'other') {
-      return zoneSeason(context, room, earlier.plantingsOf(zone, place), place);
+      return zoneSeason(context, buffers, earlier.plantingsOf(zone, place), place);
     }
     const changed = spanning(earlier.rain, changedChoices(before.zone.choices, zone.choices));
-    if (changed !== undefined) return zoneSeasonAfter(context, room, before, changed);
+    if (changed !== undefined) return zoneSeasonAfter(context, buffers, before, changed);
     return before.zone === zone ? before : { ...before, zone };
   });
   return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks, previous) };

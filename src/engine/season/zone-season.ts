@@ -2,7 +2,7 @@
 import type { GardenZone } from '../garden.ts';
 import { AlikeDemands } from './alike-demands.ts';
 import type { EarlierWeeks } from './earlier-weeks.ts';
-import { type DayRoom, dayRoom, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
+import { type DayBuffers, dayBuffers, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 import { PlantingSeason } from './planting-season.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
@@ -10,21 +10,21 @@ import type { WeekSpan } from './week-span.ts';
 import { runZoneWeek, zoneRun } from './zone-run.ts';
 
 /** Arrays lent to one zone after another. */
-export interface ZoneRoom {
+export interface SeasonBuffers {
   /** Place p to a zone's p-th planting. */
-  readonly days: DayRoom[];
+  readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
-  /** Place z to the figures of a season's z-th zone: they hold until the next season is run in this room. */
+  /** Place z to the figures of a season's z-th zone: they hold until the next season is run in this buffers. */
   readonly figures?: Float64Array[];
 }
 
-/** Room for seasons that are kept. */
-export function zoneRoom(): ZoneRoom {
+/** Buffers for seasons that are kept. */
+export function seasonBuffers(): SeasonBuffers {
   return { days: [], alike: new AlikeDemands() };
 }
 
-/** Room for seasons that are looked at one by one, each gone with the next: memory taken anew is what costs most. */
-export function passingRoom(): ZoneRoom {
+/** Buffers for seasons that are looked at one by one, each gone with the next: memory taken anew is what costs most. */
+export function reusedBuffers(): SeasonBuffers {
   return { days: [], alike: new AlikeDemands(), figures: [] };
 }
 
@@ -34,21 +34,21 @@ export function passingRoom(): ZoneRoom {
  */
 export function zoneSeason(
   context: ZoneContext,
-  room: ZoneRoom,
+  buffers: SeasonBuffers,
   known: readonly (KnownPlanting | undefined)[] = [],
   place = 0,
 ): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const season = inBlocks(zone, weeks, emptyFigures(room, place, figureCount(zone) * weeks), (planting, at) => {
-    const demand = known[at]?.demand ?? room.alike.demandOf({ planting, soil: zone.soil }, weather);
-    return { demand, rainShares: known[at]?.rainShares ?? room.alike.sharesOf(demand, site, weather) };
+  const season = inBlocks(zone, weeks, emptyFigures(buffers, place, figureCount(zone) * weeks), (planting, at) => {
+    const demand = known[at]?.demand ?? buffers.alike.demandOf({ planting, soil: zone.soil }, weather);
+    return { demand, rainShares: known[at]?.rainShares ?? buffers.alike.sharesOf(demand, site, weather) };
   });
   season.plantings.forEach((planting, at) => {
     const before = known[at]?.before;
     if (before !== undefined) planting.figures.set(before.figures);
   });
-  const days = fillRoom(season, context, room, { first: 0, last: weeks - 1 });
+  const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
   const run = zoneRun(season, { days, rainMm: weather.rain.mm, from: 0, before: known.map((each) => each?.before) });
   for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
   return season;
@@ -71,7 +71,7 @@ const STRETCH_WEEKS = 8;
  */
 export function zoneSeasonAfter(
   context: ZoneContext,
-  room: ZoneRoom,
+  buffers: SeasonBuffers,
   before: ZoneSeason,
   changed: WeekSpan,
 ): ZoneSeason {
@@ -81,7 +81,7 @@ export function zoneSeasonAfter(
   // A planting that is filled deep and seldom looks a week ahead.
   const isAhead = context.zone.plantings.some(({ watering }) => watering === 'refill');
   const from = Math.max(0, isAhead ? changed.first - 1 : changed.first);
-  const fill = (first: number) => fillRoom(season, context, room, { first, last: first + STRETCH_WEEKS });
+  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + STRETCH_WEEKS });
   const run = zoneRun(season, { days: fill(from), rainMm: context.weather.rain.mm, from });
   for (let week = from; week < weeks; week++) {
     if (week > from && (week - from) % STRETCH_WEEKS === 0) fill(week);
@@ -92,22 +92,22 @@ export function zoneSeasonAfter(
 }
 
 /** Fills in the days of some weeks, of each planting. */
-function fillRoom(
+function fillBuffers(
   { plantings, weeks }: ZoneSeason,
   context: ZoneContext,
-  room: ZoneRoom,
+  buffers: SeasonBuffers,
   { first, last }: WeekSpan,
 ): readonly PlantingDays[] {
   const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
   return plantings.map((planting, place) => {
-    const lent = room.days[place]?.soakedMm.length === weeks * 7 ? room.days[place] : undefined;
-    const own = lent ?? dayRoom(weeks * 7);
-    room.days[place] = own;
+    const lent = buffers.days[place]?.soakedMm.length === weeks * 7 ? buffers.days[place] : undefined;
+    const own = lent ?? dayBuffers(weeks * 7);
+    buffers.days[place] = own;
     return fillDays(planting, context, own, days);
   });
 }
 
-function emptyFigures({ figures: lent }: ZoneRoom, place: number, length: number): Float64Array {
+function emptyFigures({ figures: lent }: SeasonBuffers, place: number, length: number): Float64Array {
   const before = lent?.[place];
   if (before?.length === length) return before.fill(0);
   const figures = new Float64Array(length);

@@ -1,7 +1,7 @@
 /** What comes of a candidate: the season after its edit. */
 import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { Season } from '../../engine/season/season.ts';
-import type { ZoneRoom } from '../../engine/season/zone-season.ts';
+import type { SeasonBuffers } from '../../engine/season/zone-season.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
@@ -23,7 +23,7 @@ export interface BeforeRemedy {
   readonly zoneId: string;
   readonly figures: MixFigures;
   /** Lent from candidate to candidate. */
-  readonly room: ZoneRoom;
+  readonly buffers: SeasonBuffers;
 }
 
 /** Nothing where the plan refuses the edit: a size out of its bounds, one zone too many. */
@@ -32,7 +32,7 @@ export function evaluate(candidate: MixCandidate, before: BeforeRemedy): Evaluat
   const edit = oneStep(edits, changes);
   const result = tryEdit(before.plan, edit);
   if (!result.ok) return undefined;
-  const season = computeSeason(result.plan, before.season, before.room);
+  const season = computeSeason(result.plan, before.season, before.buffers);
   const zoneIds = [before.zoneId, ...changes.flatMap((change) => (change.kind === 'cut' ? [change.newZoneId] : []))];
   const after = mixFigures(season, zoneIds);
   const { figures } = before;

@@ -7,7 +7,7 @@ import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
 import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { Season } from '../../engine/season/season.ts';
-import { passingRoom } from '../../engine/season/zone-season.ts';
+import { reusedBuffers } from '../../engine/season/zone-season.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { canCarry } from './can-carry.ts';
 import { type BeforeRemedy, type Evaluated, evaluate } from './evaluate.ts';
@@ -60,7 +60,13 @@ export function* searchMixRemedies(input: MixSearchInput): Generator<number, Mix
   const { plan, season, zoneId, catalogue = CATALOGUE } = input;
   const context = mixContext(plan, season, zoneId, catalogue, input.comparison);
   const { zone, wateringDays } = zoneOf(context);
-  const before: BeforeRemedy = { plan, season, zoneId, figures: mixFigures(season, [zoneId]), room: passingRoom() };
+  const before: BeforeRemedy = {
+    plan,
+    season,
+    zoneId,
+    figures: mixFigures(season, [zoneId]),
+    buffers: reusedBuffers(),
+  };
   const nothing = { before: before.figures, remedies: [], rules: [], tried: 0 };
   if (areAlike(context.needs, zone.timerStepMinutes * wateringDays)) return { ...nothing, areAlike: true };
 
