@@ -6,7 +6,7 @@ import { gardenOf } from './garden-of.ts';
 import type { Plan } from './schema/plan-schema.ts';
 
 /**
- * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `buffers`: one for
+ * `previous`: any earlier season; what did not change since is handed on by identity, which is quicker. `buffers`: those for
  * many seasons in a row, which is quicker too; see `runSeason`.
  */
 export function computeSeason(plan: Plan, previous?: Season, buffers?: SeasonBuffers): Season {

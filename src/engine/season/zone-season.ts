@@ -14,7 +14,7 @@ export interface SeasonBuffers {
   /** Place p to a zone's p-th planting. */
   readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
-  /** Place z to the figures of a season's z-th zone: they hold until the next season is run in this buffers. */
+  /** Place z to the figures of a season's z-th zone: they hold until the next season is run with these buffers. */
   readonly figures?: Float64Array[];
 }
 
