@@ -6,8 +6,8 @@ import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../src/engine
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import type { DayTiming } from '../../src/engine/supply/day-timing.ts';
 import { seasonDayTiming, seasonSupply } from '../../src/engine/supply/season-supply.ts';
-import { wateringDay, type ZoneRun } from '../../src/engine/supply/watering-window.ts';
-import { zoneRun } from '../../src/engine/supply/zone-run.ts';
+import { wateringDay, type ZoneCycles } from '../../src/engine/supply/watering-window.ts';
+import { zoneCycles } from '../../src/engine/supply/zone-cycles.ts';
 import { arbitraryLaidGarden } from '../support/laid-garden.ts';
 import { law, sampled } from './law.ts';
 
@@ -44,7 +44,7 @@ describe('the timetable of two days of 300 random gardens', () => {
       for (const [place, zone] of season.zones.entries()) {
         const isOpen = (flows[place]?.[day] as number) > 0;
         const cycles = timing.timeline.filter(({ ids }) => ids.includes(zone.zone.id));
-        const { minutesPerCycle, soakMinutes } = zoneRun(zone, week);
+        const { minutesPerCycle, soakMinutes } = zoneCycles(zone, week);
         expect(cycles).toHaveLength(isOpen ? zoneFigure(zone, 'cycles', week) : 0);
         expectNear(cycles.length * minutesPerCycle, isOpen ? zoneFigure(zone, 'minutesPerDay', week) : 0);
         expectApart(cycles, { minutesPerCycle, soakMinutes });
@@ -82,7 +82,7 @@ describe('the timetable of two days of 300 random gardens', () => {
     for (const { season, day, timing } of days) {
       const runOf = (id: string) => {
         const zone = season.zones.find((candidate) => candidate.zone.id === id) as ZoneSeason;
-        return zoneRun(zone, Math.floor(day / 7));
+        return zoneCycles(zone, Math.floor(day / 7));
       };
       const groups = timing.groups.map((ids) => ids.map(runOf));
       const waiting = wateringDay({ groups, windowHours: 24, interleaves: false });
@@ -137,7 +137,7 @@ describe('over a season', () => {
 /** Each cycle is as long as it must be, at least, and so is each pause to the next. */
 function expectApart(
   cycles: DayTiming['timeline'],
-  { minutesPerCycle, soakMinutes }: Pick<ZoneRun, 'minutesPerCycle' | 'soakMinutes'>,
+  { minutesPerCycle, soakMinutes }: Pick<ZoneCycles, 'minutesPerCycle' | 'soakMinutes'>,
 ): void {
   for (const [place, { startMinute, endMinute }] of cycles.entries()) {
     expect(endMinute - startMinute).toBeGreaterThanOrEqual(minutesPerCycle - ROUNDING);

@@ -41,9 +41,9 @@ function simulateZone(zone: GardenZone, allFacts: readonly PlantingFacts[], week
     const asking = questions.map((question) => ({ facts: question.facts, need: needOf(question) }));
     const minutes = zoneMinutes(zone, week, asking);
     const figures = questions.map((question, place) => {
-      const voice = asking[place] as (typeof asking)[number];
-      const mask = openMask(zone, voice, question, minutes.perDay);
-      return plantingWeekFigures({ zone, question, need: voice.need, minutes, openMask: mask });
+      const request = asking[place] as (typeof asking)[number];
+      const mask = openMask(zone, request, question, minutes.perDay);
+      return plantingWeekFigures({ zone, question, need: request.need, minutes, openMask: mask });
     });
     figures.forEach((planting, place) => {
       plantingWeeks[place]?.push(planting);

@@ -57,7 +57,7 @@ function stepsOfACycle({ longestCycleMinutes, timerStepMinutes }: GardenZone): n
 function wantedMinutes(zone: GardenZone, week: number, asking: readonly Asking[]): number {
   const mask = zone.wateringDays;
   // One without a line can be given nothing, whatever the zone runs.
-  const watered = asking.filter((voice) => litresPerMinute(voice, week, mask) > 0);
+  const watered = asking.filter((request) => litresPerMinute(request, week, mask) > 0);
   const rule = zone.rule;
   if (rule.kind === 'planting') {
     const named = watered.find(({ facts }) => facts.planting.id === rule.plantingId);
@@ -67,7 +67,7 @@ function wantedMinutes(zone: GardenZone, week: number, asking: readonly Asking[]
   const heard = open.length > 0 ? open : watered;
   if (heard.length === 0) return 0;
   if (rule.kind !== 'area-weighted') return Math.max(...heard.map(({ need }) => need.minutes));
-  const weights = heard.map((voice) => litresPerMinute(voice, week, mask));
+  const weights = heard.map((request) => litresPerMinute(request, week, mask));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   return heard.reduce((sum, { need }, place) => sum + (need.minutes * (weights[place] ?? 0)) / total, 0);
 }

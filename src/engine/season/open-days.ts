@@ -1,5 +1,5 @@
 /** On which of a zone's watering days the shut-off in front of a planting is open. */
-import { setOut, type WeekCourse } from './week-course.ts';
+import { startCourse, type WeekCourse } from './week-course.ts';
 import { meetsGoal } from './week-need.ts';
 
 /** For each k from 0: the k of the watering days on which a shut-off is open, spread evenly and ending on the last. */
@@ -19,7 +19,7 @@ export function fewestOpenDays(course: WeekCourse, masks: readonly number[], min
   const { start, depletionMm } = course;
   const most = masks.length - 1;
   for (let count = 1; count < most; count++) {
-    setOut(course, start, masks[count] as number, depletionMm);
+    startCourse(course, start, masks[count] as number, depletionMm);
     if (meetsGoal(course, minutesPerDay)) return count;
   }
   return most;

@@ -27,8 +27,8 @@ export function weekCourse(days: PlantingDays): WeekCourse {
   return { days, start: 0, mask: 0, first: 0, end: 0, last: -1, depletionMm: 0, allowedMm: 0, goalMm: 0, endGoalMm: 0 };
 }
 
-/** Sets out on a week, by its first day and its watering days, bit 0 = the first day. */
-export function setOut(course: WeekCourse, start: number, mask: number, depletionMm: number): void {
+/** Begins a week, by its first day and its watering days, bit 0 = the first day. */
+export function startCourse(course: WeekCourse, start: number, mask: number, depletionMm: number): void {
   const { first, end, targetMm } = course.days.demand;
   course.start = start;
   course.mask = mask;

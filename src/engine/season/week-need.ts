@@ -26,7 +26,7 @@ export function noNeed(): WeekNeed {
   return { neededMm: 0, minutesPerDay: 0, netMmPerMinute: 0 };
 }
 
-/** The need of a course that has set out on its week. Without a watering day in the ground there is none. */
+/** The need of a course that has begun its week. Without a watering day in the ground there is none. */
 export function weekNeed(course: WeekCourse, need: WeekNeed): void {
   const demandMm = boundsOfMinutes(course, need);
   const { minutesPerDay } = need;

@@ -1,8 +1,8 @@
 /** One zone, one number: the minutes a watering day that suit its plantings by the zone's rule. */
 import type { GardenPlanting, ZoneRule } from '../garden.ts';
 
-/** A planting's say in its zone's minutes this week. */
-export interface PlantingVoice {
+/** What a planting asks of its zone's minutes this week. */
+export interface MinutesRequest {
   readonly plantingId: string;
   readonly hasShutOff: boolean;
   /** In the ground on at least one watering day of the week. */
@@ -13,7 +13,7 @@ export interface PlantingVoice {
   litresPerMinute: number;
 }
 
-export function plantingVoice({ id, hasShutOff }: GardenPlanting): PlantingVoice {
+export function minutesRequest({ id, hasShutOff }: GardenPlanting): MinutesRequest {
   return { plantingId: id, hasShutOff, isPresent: false, minutesPerDay: 0, litresPerMinute: 0 };
 }
 
@@ -25,37 +25,37 @@ export function plantingVoice({ id, hasShutOff }: GardenPlanting): PlantingVoice
  * one alone, or the thirstiest while it is not watered. A planting without a line cannot be helped by minutes: it neither
  * asks for any nor keeps those behind a shut-off from deciding.
  */
-export function zoneMinutes(rule: ZoneRule, voices: readonly PlantingVoice[]): number {
+export function zoneMinutes(rule: ZoneRule, requests: readonly MinutesRequest[]): number {
   if (rule.kind === 'planting') {
-    const named = voices.find(({ plantingId }) => plantingId === rule.plantingId);
+    const named = requests.find(({ plantingId }) => plantingId === rule.plantingId);
     if (named !== undefined && isWatered(named)) return named.minutesPerDay;
   }
-  const anyOpen = isAnyOpen(voices);
+  const anyOpen = isAnyOpen(requests);
   let thirstiest = 0;
   let litres = 0;
   let litresPerMinute = 0;
-  for (let at = 0; at < voices.length; at++) {
-    const voice = voices[at] as PlantingVoice;
-    if (!decides(voice, anyOpen)) continue;
-    if (voice.minutesPerDay > thirstiest) thirstiest = voice.minutesPerDay;
-    litres += voice.minutesPerDay * voice.litresPerMinute;
-    litresPerMinute += voice.litresPerMinute;
+  for (let at = 0; at < requests.length; at++) {
+    const request = requests[at] as MinutesRequest;
+    if (!decides(request, anyOpen)) continue;
+    if (request.minutesPerDay > thirstiest) thirstiest = request.minutesPerDay;
+    litres += request.minutesPerDay * request.litresPerMinute;
+    litresPerMinute += request.litresPerMinute;
   }
   if (rule.kind !== 'area-weighted') return thirstiest;
   return litresPerMinute === 0 ? 0 : litres / litresPerMinute;
 }
 
 /** Whether a line brings it water on at least one watering day. */
-export function isWatered(voice: PlantingVoice): boolean {
-  return voice.isPresent && voice.litresPerMinute > 0;
+export function isWatered(request: MinutesRequest): boolean {
+  return request.isPresent && request.litresPerMinute > 0;
 }
 
 /** Whether there is a planting with a line that no shut-off can close, on at least one watering day. */
-export function isAnyOpen(voices: readonly PlantingVoice[]): boolean {
-  return voices.some((voice) => isWatered(voice) && !voice.hasShutOff);
+export function isAnyOpen(requests: readonly MinutesRequest[]): boolean {
+  return requests.some((request) => isWatered(request) && !request.hasShutOff);
 }
 
-/** Whether a planting has a say in its zone's minutes. */
-export function decides(voice: PlantingVoice, anyOpen: boolean): boolean {
-  return isWatered(voice) && !(anyOpen && voice.hasShutOff);
+/** Whether a planting counts for its zone's minutes. */
+export function decides(request: MinutesRequest, anyOpen: boolean): boolean {
+  return isWatered(request) && !(anyOpen && request.hasShutOff);
 }

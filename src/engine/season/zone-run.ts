@@ -8,16 +8,16 @@ import type { PlantingDays } from './planting-days.ts';
 import { plantingStateOf, type WeekLimits } from './planting-state.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from './season.ts';
 import { type PlantingCourse, runWeek } from './week-balance.ts';
-import { setOut, type WeekCourse, weekCourse } from './week-course.ts';
+import { startCourse, type WeekCourse, weekCourse } from './week-course.ts';
 import { decideMinutes } from './week-minutes.ts';
 import { noNeed, refillIsDue, type WeekNeed, weekNeed } from './week-need.ts';
-import { type PlantingVoice, plantingVoice, zoneMinutes } from './zone-minutes.ts';
+import { type MinutesRequest, minutesRequest, zoneMinutes } from './zone-minutes.ts';
 import { sumZoneWeek } from './zone-sum.ts';
 
 export interface ZoneRun {
   readonly season: ZoneSeason;
   readonly members: readonly Member[];
-  readonly voices: readonly PlantingVoice[];
+  readonly requests: readonly MinutesRequest[];
   readonly masks: readonly number[];
   /** Of its plantings, in order. */
   readonly figures: readonly Float64Array[];
@@ -29,7 +29,7 @@ interface Member {
   readonly course: PlantingCourse;
   readonly week: WeekCourse;
   readonly need: WeekNeed;
-  readonly voice: PlantingVoice;
+  readonly request: MinutesRequest;
   /** Its figures are there already, and hold for every week that is run as it was. */
   readonly before: EarlierWeeks | undefined;
   readonly limits: WeekLimits;
@@ -57,7 +57,7 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
       course: { days: ofDay, rainMm, efficiency: zone.efficiency, weeks, figures, depletionMm },
       week: weekCourse(ofDay),
       need: noNeed(),
-      voice: plantingVoice(planting.planting),
+      request: minutesRequest(planting.planting),
       before: before[place],
       limits: { rawMm: 0, goalMm: Number.POSITIVE_INFINITY, roundingMm: 0 },
     };
@@ -65,20 +65,20 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
   return {
     season,
     members,
-    voices: members.map(({ voice }) => voice),
+    requests: members.map(({ request }) => request),
     masks: openMasks(zone.wateringDays),
     figures: members.map(({ course }) => course.figures),
   };
 }
 
 /** Fills in the week's figures of the zone and its plantings. */
-export function runZoneWeek({ season, members, voices, masks, figures }: ZoneRun, week: number): void {
+export function runZoneWeek({ season, members, requests, masks, figures }: ZoneRun, week: number): void {
   const { zone } = season;
   const choice = zone.choices.get(week);
   // By place: over a season, an iterator for each week takes longer than what is done with it.
   const { length } = members;
   for (let at = 0; at < length; at++) assessNeed(members[at] as Member, week * 7, zone.wateringDays);
-  const minutes = decideMinutes(zone, choice, zoneMinutes(zone.rule, voices), masks.length - 1);
+  const minutes = decideMinutes(zone, choice, zoneMinutes(zone.rule, requests), masks.length - 1);
   for (let at = 0; at < length; at++) {
     const each = members[at] as Member;
     const openDays = openDaysOf(each, masks, choice, minutes.minutesPerDay);
@@ -106,18 +106,18 @@ function runMember(
 }
 
 function assessNeed(member: Member, start: number, mask: number): void {
-  const { course, week, need, voice } = member;
+  const { course, week, need, request } = member;
   const { planting } = member.season;
-  setOut(week, start, mask, course.depletionMm);
+  startCourse(week, start, mask, course.depletionMm);
   weekNeed(week, need);
   if (planting.watering === 'refill' && !refillIsDue(week)) {
     need.neededMm = 0;
     need.minutesPerDay = 0;
   }
   member.limits.goalMm = planting.watering === 'keep' ? week.endGoalMm : Number.POSITIVE_INFINITY;
-  voice.isPresent = week.last >= 0;
-  voice.minutesPerDay = need.minutesPerDay;
-  voice.litresPerMinute = need.netMmPerMinute * planting.areaM2;
+  request.isPresent = week.last >= 0;
+  request.minutesPerDay = need.minutesPerDay;
+  request.litresPerMinute = need.netMmPerMinute * planting.areaM2;
 }
 
 function openDaysOf(

@@ -1,6 +1,6 @@
 import { firstFitDecreasing } from './first-fit-decreasing.ts';
 import { interleavedMinutes } from './interleave-cycles.ts';
-import { groupCycles, type ZoneRun } from './watering-window.ts';
+import { groupCycles, type ZoneCycles } from './watering-window.ts';
 
 /**
  * Minutes that the zones of a day take: the `minutesNeeded` of `dayTiming`, without its timetable.
@@ -8,19 +8,19 @@ import { groupCycles, type ZoneRun } from './watering-window.ts';
  * @param flowsLpm of each of the zones
  * @param sourceLpm NaN where it is not known
  */
-export function dayMinutes(runs: readonly ZoneRun[], flowsLpm: readonly number[], sourceLpm: number): number {
+export function dayMinutes(runs: readonly ZoneCycles[], flowsLpm: readonly number[], sourceLpm: number): number {
   return interleavedMinutes(groupsOf(runs, flowsLpm, sourceLpm).map(groupCycles));
 }
 
 function groupsOf(
-  runs: readonly ZoneRun[],
+  runs: readonly ZoneCycles[],
   flowsLpm: readonly number[],
   sourceLpm: number,
-): readonly (readonly ZoneRun[])[] {
+): readonly (readonly ZoneCycles[])[] {
   if (Number.isNaN(sourceLpm)) return runs.map((run) => [run]);
   const places = firstFitDecreasing(flowsLpm, sourceLpm);
-  const groups: ZoneRun[][] = [];
-  const alone: ZoneRun[][] = [];
+  const groups: ZoneCycles[][] = [];
+  const alone: ZoneCycles[][] = [];
   for (const [zone, run] of runs.entries()) {
     const place = places[zone] as number;
     const group = groups[place];

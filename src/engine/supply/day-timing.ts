@@ -1,8 +1,8 @@
 import { flowGroups } from './flow-groups.ts';
-import { type WateringDayPlan, wateringDay, type ZoneRun } from './watering-window.ts';
+import { type WateringDayPlan, wateringDay, type ZoneCycles } from './watering-window.ts';
 
 /** A zone that waters on a day. */
-export interface DayRun extends ZoneRun {
+export interface DayRun extends ZoneCycles {
   readonly flowLpm: number;
 }
 

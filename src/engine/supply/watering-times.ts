@@ -4,7 +4,7 @@ import type { Season } from '../season/season.ts';
 import { dayMinutes } from './day-minutes.ts';
 import { type DayRun, type DayTiming, dayTiming } from './day-timing.ts';
 import type { SourceDays } from './source-days.ts';
-import { zoneRun } from './zone-run.ts';
+import { zoneCycles } from './zone-cycles.ts';
 
 /** Minutes that each day's watering takes, from the first start to the last end, against its window. */
 export interface WateringTimes {
@@ -42,12 +42,14 @@ export function timingOn(of: SeasonFlows, day: number): DayTiming {
 
 interface WeekRun {
   readonly place: number;
-  readonly run: ReturnType<typeof zoneRun>;
+  readonly run: ReturnType<typeof zoneCycles>;
 }
 
 /** The zones that run in a week, by their place in the season. */
 function weekRuns({ season }: SeasonFlows, week: number): readonly WeekRun[] {
-  return season.zones.map((zone, place) => ({ place, run: zoneRun(zone, week) })).filter(({ run }) => run.cycles > 0);
+  return season.zones
+    .map((zone, place) => ({ place, run: zoneCycles(zone, week) }))
+    .filter(({ run }) => run.cycles > 0);
 }
 
 function minutesOn(of: SeasonFlows, runs: readonly WeekRun[], day: number): number {

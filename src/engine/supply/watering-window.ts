@@ -2,7 +2,7 @@ import { requireNumber } from '../require-number.ts';
 import type { CycleRun } from './cycle-order.ts';
 import { interleave } from './interleave-cycles.ts';
 
-export interface ZoneRun {
+export interface ZoneCycles {
   readonly id: string;
   /** Of one cycle. */
   readonly minutesPerCycle: number;
@@ -17,7 +17,7 @@ export interface WateringDay {
    * Zones that run at the same time stand in one group; groups run one after another. One zone a group: all one after
    * another.
    */
-  readonly groups: readonly (readonly ZoneRun[])[];
+  readonly groups: readonly (readonly ZoneCycles[])[];
   /** Hours of the day in which water may run. */
   readonly windowHours: number;
   /** Whether another group may run while one soaks. False for a timer that waits its pauses out. */
@@ -62,7 +62,7 @@ export function wateringDay({ groups, windowHours, interleaves }: WateringDay): 
   for (const zone of groups.flat()) requireRun(zone);
   const starts = interleave(groups.map(groupCycles), interleaves);
   const timeline = starts.map(({ job, cycle, startMinute, endMinute }) => ({
-    ids: (groups[job] as readonly ZoneRun[]).filter((zone) => runsInCycle(zone, cycle)).map(({ id }) => id),
+    ids: (groups[job] as readonly ZoneCycles[]).filter((zone) => runsInCycle(zone, cycle)).map(({ id }) => id),
     startMinute,
     endMinute,
   }));
@@ -81,7 +81,7 @@ export function wateringDay({ groups, windowHours, interleaves }: WateringDay): 
 }
 
 /** What a group of zones runs: each cycle as long as its longest zone's, each pause the longest that the next one needs. */
-export function groupCycles(group: readonly ZoneRun[]): readonly CycleRun[] {
+export function groupCycles(group: readonly ZoneCycles[]): readonly CycleRun[] {
   const cycles: { minutes: number; soakMinutes: number }[] = [];
   for (const { minutesPerCycle, cycles: count, soakMinutes } of group) {
     if (!(minutesPerCycle > 0)) continue;
@@ -95,11 +95,11 @@ export function groupCycles(group: readonly ZoneRun[]): readonly CycleRun[] {
   return cycles;
 }
 
-function runsInCycle({ minutesPerCycle, cycles }: ZoneRun, cycle: number): boolean {
+function runsInCycle({ minutesPerCycle, cycles }: ZoneCycles, cycle: number): boolean {
   return minutesPerCycle > 0 && cycles > cycle;
 }
 
-function requireRun({ id, minutesPerCycle, cycles, soakMinutes }: ZoneRun): void {
+function requireRun({ id, minutesPerCycle, cycles, soakMinutes }: ZoneCycles): void {
   requireNumber(`cycle of zone ${id} (min)`, minutesPerCycle, { atLeast: 0 });
   requireNumber(`number of cycles of zone ${id}`, cycles, { atLeast: 0 });
   requireNumber(`soak pause of zone ${id} (min)`, soakMinutes, { atLeast: 0 });

@@ -4,7 +4,7 @@
  */
 import { type BareDays, fillDemand, fillNet, fillRain } from './days.ts';
 import type { BareGarden, BarePlantings, BareZones } from './garden.ts';
-import { askBare, depletions, gains, meetsGoalBare, setOutBare, wanted } from './week.ts';
+import { askBare, depletions, gains, meetsGoalBare, startCourseBare, wanted } from './week.ts';
 
 /** Week by week for each zone; litres but for the minutes of the week. */
 export interface BareSums {
@@ -55,7 +55,7 @@ function runZoneWeek(garden: BareGarden, zone: number, week: number, days: BareD
   const until = zones.plantingStart[zone + 1] as number;
   const mask = zones.mask[zone] as number;
   for (let planting = from; planting < until; planting++) {
-    setOutBare(plantings, planting, planting - from, week, mask, weather.days, days);
+    startCourseBare(plantings, planting, planting - from, week, mask, weather.days, days);
     askBare(plantings, planting, planting - from, mask, weather.days, days);
   }
   const cell = zone * weather.weeks + week;
@@ -124,7 +124,7 @@ function openMask(
   const all = countDays(mask);
   for (let count = 1; count < all; count++) {
     const open = spread(mask, all, count);
-    setOutBare(plantings, planting, slot, week, open, weather.days, days);
+    startCourseBare(plantings, planting, slot, week, open, weather.days, days);
     if (meetsGoalBare(taw, slot, open, perDay, days)) return open;
   }
   return mask;

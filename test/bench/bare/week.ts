@@ -15,7 +15,7 @@ export const wanted = new Float64Array(MOST_PLANTINGS);
 /** Net litres that a minute a watering day brings over the week. */
 export const gains = new Float64Array(MOST_PLANTINGS);
 
-export function setOutBare(
+export function startCourseBare(
   plantings: BarePlantings,
   planting: number,
   slot: number,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { wateringDay, type ZoneRun } from '../../../src/engine/supply/watering-window.ts';
+import { wateringDay, type ZoneCycles } from '../../../src/engine/supply/watering-window.ts';
 
-const zone = (id: string, minutesPerCycle: number, cycles = 1, soakMinutes = 0): ZoneRun =>
+const zone = (id: string, minutesPerCycle: number, cycles = 1, soakMinutes = 0): ZoneCycles =>
   Object.freeze({ id, minutesPerCycle, cycles, soakMinutes });
 
 describe('a watering day against its window', () => {

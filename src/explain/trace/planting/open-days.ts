@@ -1,6 +1,6 @@
 /** On how many of the zone's watering days a planting's line is open. */
 import { fewestOpenDays, openMasks } from '../../../engine/season/open-days.ts';
-import { depletionAfter, setOut } from '../../../engine/season/week-course.ts';
+import { depletionAfter, startCourse } from '../../../engine/season/week-course.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, days, depth, input, minutes } from '../trace-value.ts';
@@ -40,7 +40,7 @@ function fewest(
   const trial = { ...course };
   const open = fewestOpenDays(trial, masks, minutesPerDay);
   const tried = masks.slice(1, Math.min(open + 1, masks.length - 1)).flatMap((mask, before) => {
-    setOut(trial, start, mask, depletionMm);
+    startCourse(trial, start, mask, depletionMm);
     const openDays = before + 1;
     return trial.last < 0
       ? [input({ id: 'depletion-reached', openDays }, code('limit', 'out-of-ground'))]

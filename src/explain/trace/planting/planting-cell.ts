@@ -4,7 +4,7 @@ import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
 import { type PlantingDays, plantingDays } from '../../../engine/season/planting-days.ts';
 import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PLANTING_FIELDS, PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
-import { setOut, type WeekCourse, weekCourse } from '../../../engine/season/week-course.ts';
+import { startCourse, type WeekCourse, weekCourse } from '../../../engine/season/week-course.ts';
 import { noNeed, refillIsDue, type WeekNeed, weekNeed } from '../../../engine/season/week-need.ts';
 import { zoneFigure } from '../../../engine/season/zone-week.ts';
 import { rootZoneDay } from '../../../engine/soil/root-zone-day.ts';
@@ -61,7 +61,7 @@ export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: Planti
   const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
   const at = (field: PlantingField) => plantingFigure(own, field, week);
   const course = weekCourse(days);
-  setOut(course, 7 * week, zone.wateringDays, at('depletionStartMm'));
+  startCourse(course, 7 * week, zone.wateringDays, at('depletionStartMm'));
   const need = noNeed();
   weekNeed(course, need);
   const minutesPerDay = zoneFigure(zoneSeason, 'minutesPerDay', week);

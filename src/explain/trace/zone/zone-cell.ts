@@ -2,7 +2,7 @@
 import { openMasks } from '../../../engine/season/open-days.ts';
 import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
-import { type PlantingVoice, plantingVoice } from '../../../engine/season/zone-minutes.ts';
+import { type MinutesRequest, minutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { zoneFigure } from '../../../engine/season/zone-week.ts';
 import { type PlantingCell, type PlantingField, plantingCell } from '../planting/planting-cell.ts';
 
@@ -52,10 +52,10 @@ export function distinctName({ id, name }: Named, all: readonly Named[]): string
 }
 
 /** What a planting has to say in the zone's minutes, as in the season's run. */
-export function voiceOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember): PlantingVoice {
+export function requestOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember): MinutesRequest {
   const { planting, course, need, isDue }: PlantingCell = plantingCell(season, zoneSeason, own, week);
   return {
-    ...plantingVoice(planting),
+    ...minutesRequest(planting),
     isPresent: course.last >= 0,
     minutesPerDay: isDue ? need.minutesPerDay : 0,
     litresPerMinute: need.netMmPerMinute * planting.areaM2,

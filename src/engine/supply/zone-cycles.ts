@@ -2,10 +2,10 @@ import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
 import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
 import { surfaceStorage } from '../soil/surface-storage.ts';
-import type { ZoneRun } from './watering-window.ts';
+import type { ZoneCycles } from './watering-window.ts';
 
 /** What a zone runs on each watering day of a week: its cycles, and the pause that its soil needs between them. */
-export function zoneRun(zone: ZoneSeason, week: number): ZoneRun {
+export function zoneCycles(zone: ZoneSeason, week: number): ZoneCycles {
   const { figures, weeks } = zone;
   const minutes = figures[Z.minutesPerDay * weeks + week] as number;
   const cycles = figures[Z.cycles * weeks + week] as number;

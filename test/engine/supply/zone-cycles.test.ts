@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ZONE_FIELDS as Z, ZONE_FIELD_COUNT, type ZoneSeason } from '../../../src/engine/season/season.ts';
-import { zoneRun } from '../../../src/engine/supply/zone-run.ts';
+import { zoneCycles } from '../../../src/engine/supply/zone-cycles.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 
@@ -31,15 +31,15 @@ function clayBed(minutesPerDay: number, cycles: number): ZoneSeason {
 
 describe('what a zone runs on a watering day', () => {
   it('in one go needs no pause', () => {
-    expect(zoneRun(clayBed(10, 1), 0)).toEqual({ id: 'beds', minutesPerCycle: 10, cycles: 1, soakMinutes: 0 });
+    expect(zoneCycles(clayBed(10, 1), 0)).toEqual({ id: 'beds', minutesPerCycle: 10, cycles: 1, soakMinutes: 0 });
   });
 
   it('that does not run has no cycle', () => {
-    expect(zoneRun(clayBed(0, 0), 0)).toEqual({ id: 'beds', minutesPerCycle: 0, cycles: 0, soakMinutes: 0 });
+    expect(zoneCycles(clayBed(0, 0), 0)).toEqual({ id: 'beds', minutesPerCycle: 0, cycles: 0, soakMinutes: 0 });
   });
 
   it('pauses until what stood on the clay has soaked in: 10 min of 25 mm/h, 2.54 mm/h taken in (0.1 in/h), 88.4 min', () => {
-    const { minutesPerCycle, soakMinutes } = zoneRun(clayBed(30, 3), 0);
+    const { minutesPerCycle, soakMinutes } = zoneCycles(clayBed(30, 3), 0);
     expect(minutesPerCycle).toBe(10);
     expect(soakMinutes).toBeCloseTo((10 * (25 - 2.54)) / 2.54, 9);
   });
