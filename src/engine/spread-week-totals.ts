@@ -11,11 +11,11 @@ export function spreadWeekTotals(
     readonly span: SeasonSpan;
     readonly totals: ReadonlyMap<DayNumber, number | undefined>;
     /** Whether a day of the season has a figure of its own. */
-    readonly isTaken: (place: number) => boolean;
+    readonly isTaken: (index: number) => boolean;
     /** Changed in place. */
     readonly daily: Float64Array;
   },
-  placed: (place: number) => void,
+  placed: (index: number) => void,
 ): void {
   const { span, totals, isTaken, daily } = input;
   const inOrder = [...totals].sort(([one], [other]) => one - other);
@@ -23,11 +23,11 @@ export function spreadWeekTotals(
     const week = Math.floor((day - span.firstDay) / 7);
     if (total === undefined || week < 0 || week >= span.weeks) continue;
     const places = Array.from({ length: 7 }, (_, offset) => week * 7 + offset);
-    const free = places.filter((place) => !isTaken(place));
-    const taken = places.filter(isTaken).reduce((sum, place) => sum + (daily[place] as number), 0);
-    for (const place of free) {
-      daily[place] = Math.max(0, total - taken) / free.length;
-      placed(place);
+    const free = places.filter((index) => !isTaken(index));
+    const taken = places.filter(isTaken).reduce((sum, index) => sum + (daily[index] as number), 0);
+    for (const index of free) {
+      daily[index] = Math.max(0, total - taken) / free.length;
+      placed(index);
     }
   }
 }

@@ -24,18 +24,18 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
   const mm = monthlyToDaily({ monthlyTotals, firstDay: span.firstDay, dayCount: days });
   const method = new Uint8Array(days);
   for (const [day, weather] of observed.days) {
-    const place = day - span.firstDay;
-    if (place < 0 || place >= days) continue;
+    const index = day - span.firstDay;
+    if (index < 0 || index >= days) continue;
     const seen = dailyReferenceEt(weather, site, dayOfYear(day));
     if (seen === undefined) continue;
-    mm[place] = seen.etoMm;
-    method[place] = ETO_METHODS.indexOf(seen.method);
+    mm[index] = seen.etoMm;
+    method[index] = ETO_METHODS.indexOf(seen.method);
   }
   const weekEto = new Map([...observed.weeks].map(([day, { etoMm }]) => [day, etoMm]));
   spreadWeekTotals(
-    { span, totals: weekEto, isTaken: (place) => isOfDay(method[place] as number), daily: mm },
-    (place) => {
-      method[place] = OBSERVED_WEEK;
+    { span, totals: weekEto, isTaken: (index) => isOfDay(method[index] as number), daily: mm },
+    (index) => {
+      method[index] = OBSERVED_WEEK;
     },
   );
   return { mm, method };

@@ -18,8 +18,8 @@ const ZONES_SEEN = 'California DWR and University of California Davis, Reference
 const ZONES = `${ZONES_SEEN}; months from memory`;
 
 /** Published in inches, turned into millimetres with the exact 25.4. */
-function row(id: string, place: string, source: string, inches: readonly number[]): PublishedEto {
-  return { id, name: { en: place }, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
+function row(id: string, index: string, source: string, inches: readonly number[]): PublishedEto {
+  return { id, name: { en: index }, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
 }
 
 /** Monthly reference ET as governments publish it. Rain is not in these tables: it is given beside them. */

@@ -31,20 +31,20 @@ export function dailyRain({ span, site, observed }: Garden, eto: DailyEto): Dail
   const soakedMm = new Float64Array(days);
   const soaks = 1 - site.rain.runoffFraction;
   for (const [day, { rainMm }] of observed.days) {
-    const place = day - span.firstDay;
-    if (rainMm === undefined || place < 0 || place >= days) continue;
-    mm[place] = rainMm;
-    origin[place] = OBSERVED_DAY;
-    soakedMm[place] = dailyRainCountedMm(rainMm, eto.mm[place] as number) * soaks;
+    const index = day - span.firstDay;
+    if (rainMm === undefined || index < 0 || index >= days) continue;
+    mm[index] = rainMm;
+    origin[index] = OBSERVED_DAY;
+    soakedMm[index] = dailyRainCountedMm(rainMm, eto.mm[index] as number) * soaks;
   }
   const weekRain = new Map([...observed.weeks].map(([day, { rainMm }]) => [day, rainMm]));
   spreadWeekTotals(
-    { span, totals: weekRain, isTaken: (place) => origin[place] === OBSERVED_DAY, daily: mm },
-    (place) => {
-      origin[place] = OBSERVED_WEEK;
-      soakedMm[place] = (mm[place] as number) * soaks;
+    { span, totals: weekRain, isTaken: (index) => origin[index] === OBSERVED_DAY, daily: mm },
+    (index) => {
+      origin[index] = OBSERVED_WEEK;
+      soakedMm[index] = (mm[index] as number) * soaks;
     },
   );
-  const normalMm = mm.map((rainMm, place) => (origin[place] === NORMALS ? rainMm : 0));
+  const normalMm = mm.map((rainMm, index) => (origin[index] === NORMALS ? rainMm : 0));
   return { mm, origin, normalMm, soakedMm };
 }

@@ -24,11 +24,11 @@ const LEAST_SHORT_LITRES = 0.5;
 
 /** Running totals of one zone, or of the whole garden. */
 export function cumulative({ weeks, figures }: ZoneSeason | SeasonTotals): Cumulative {
-  const running = (place: number, sign = 1) => {
+  const running = (index: number, sign = 1) => {
     const sums = new Float64Array(weeks);
     let sum = 0;
     for (let week = 0; week < weeks; week++) {
-      sum += sign * (figures[place * weeks + week] as number);
+      sum += sign * (figures[index * weeks + week] as number);
       sums[week] = sum;
     }
     return sums;

@@ -9,9 +9,9 @@ import type { KnownPlanting } from './zone-season.ts';
 
 export interface EarlierSeason {
   /** Earlier weeks of a zone of which nothing but the choices may have changed, under the same days and the same ETo. */
-  zoneLike(zone: GardenZone, place: number): ZoneSeason | undefined;
+  zoneLike(zone: GardenZone, index: number): ZoneSeason | undefined;
   /** What is known of a zone's plantings, in order, under the same ETo, wherever they stood. */
-  plantingsOf(zone: GardenZone, place: number): readonly (KnownPlanting | undefined)[];
+  plantingsOf(zone: GardenZone, index: number): readonly (KnownPlanting | undefined)[];
   /** The weeks whose rain moved; 'other' where the way it is credited changed too. */
   readonly rain: WeekSpan | undefined | 'other';
 }
@@ -34,8 +34,8 @@ export function earlierSeason(garden: Garden, weather: Weather, previous: Season
 /** Most often a zone lies where it lay. */
 function zoneFinder(zones: readonly ZoneSeason[]): EarlierSeason['zoneLike'] {
   let byZone: ReadonlyMap<GardenZone, ZoneSeason> | undefined;
-  return (zone, place) => {
-    const there = zones[place];
+  return (zone, index) => {
+    const there = zones[index];
     if (there !== undefined && isLike(there.zone, zone)) return there;
     byZone ??= new Map(zones.map((season) => [season.zone, season]));
     return byZone.get(zone);
@@ -45,8 +45,8 @@ function zoneFinder(zones: readonly ZoneSeason[]): EarlierSeason['zoneLike'] {
 /** Most often a planting is in the zone that lies where its own lay. */
 function plantingFinder({ zones }: Season, same: SameWeather): EarlierSeason['plantingsOf'] {
   let byId: ReadonlyMap<string, Standing> | undefined;
-  const find = (id: string, place: number) => {
-    const there = zones[place];
+  const find = (id: string, index: number) => {
+    const there = zones[index];
     const season = there?.plantings.find(({ planting }) => planting.id === id);
     if (there !== undefined && season !== undefined) return { season, there };
     byId ??= new Map(
@@ -54,9 +54,9 @@ function plantingFinder({ zones }: Season, same: SameWeather): EarlierSeason['pl
     );
     return byId.get(id);
   };
-  return (zone, place) =>
+  return (zone, index) =>
     zone.plantings.map((planting) => {
-      const found = find(planting.id, place);
+      const found = find(planting.id, index);
       return found === undefined ? undefined : knownOf(planting, zone, found, same);
     });
 }

@@ -7,8 +7,8 @@ export function openMasks(wateringDays: number): readonly number[] {
   const offsets = [0, 1, 2, 3, 4, 5, 6].filter((offset) => (wateringDays >> offset) & 1);
   return Array.from({ length: offsets.length + 1 }, (_, count) => {
     let mask = 0;
-    for (let place = 1; place <= count; place++) {
-      mask |= 1 << (offsets[Math.ceil((place * offsets.length) / count) - 1] as number);
+    for (let index = 1; index <= count; index++) {
+      mask |= 1 << (offsets[Math.ceil((index * offsets.length) / count) - 1] as number);
     }
     return mask;
   });

@@ -32,8 +32,8 @@ export function fillCoefficients(
   else coefficients.fill(landscapeCoefficient(coefficient), first, end);
   if (establishing === undefined) return;
   const settled = Math.min(end, establishing.until - firstDay + 1);
-  for (let place = first; place < settled; place++) {
-    coefficients[place] = (coefficients[place] as number) * establishing.factor;
+  for (let index = first; index < settled; index++) {
+    coefficients[index] = (coefficients[index] as number) * establishing.factor;
   }
 }
 
@@ -49,11 +49,11 @@ function fillCropCoefficients(
   const [iniDays, devDays, midDays, lateDays] = crop.stageDays;
   const stages = { iniDays, devDays, midDays, lateDays };
   const kc = { kcIni, kcMid, kcEnd };
-  let place = first;
-  while (place < end) {
-    const cycle = growthCycle(crop, firstDay + place);
-    for (const until = Math.min(end, cycle.next - firstDay); place < until; place++) {
-      coefficients[place] = cropCoefficient(dayOfGrowth(crop, cycle, firstDay + place), stages, kc);
+  let index = first;
+  while (index < end) {
+    const cycle = growthCycle(crop, firstDay + index);
+    for (const until = Math.min(end, cycle.next - firstDay); index < until; index++) {
+      coefficients[index] = cropCoefficient(dayOfGrowth(crop, cycle, firstDay + index), stages, kc);
     }
   }
 }

@@ -74,9 +74,9 @@ function fillNet(
   { efficiency, firstDay }: { readonly efficiency: number; readonly firstDay: number },
 ): void {
   const { lines } = planting;
-  for (let place = 0; place < lines.length; place++) {
-    const line = lines[place] as GardenLine;
-    const until = lines[place + 1]?.from ?? Number.POSITIVE_INFINITY;
+  for (let index = 0; index < lines.length; index++) {
+    const line = lines[index] as GardenLine;
+    const until = lines[index + 1]?.from ?? Number.POSITIVE_INFINITY;
     const first = Math.max(inGround.first, line.from - firstDay);
     const end = Math.min(inGround.end, until - firstDay);
     const rate = applicationRateMmPerHour(line.flowLph, planting.areaM2);
@@ -86,7 +86,7 @@ function fillNet(
 
 function isSame(before: FilledFrom, now: FilledFrom): boolean {
   if (before === undefined || now === undefined) return false;
-  return now.every((part, place) => part === before[place]);
+  return now.every((part, index) => part === before[index]);
 }
 
 export function dayBuffers(days: number): DayBuffers {

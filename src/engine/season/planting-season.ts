@@ -62,7 +62,7 @@ export class PlantingSeason {
     return this.block.subarray(this.start, this.start + PLANTING_FIELD_COUNT * this.weeks);
   }
 
-  /** One of them, by its place in `PLANTING_FIELDS`. */
+  /** One of them, by its index into PLANTING_FIELDS`. */
   at(field: number, week: number): number {
     return this.block[this.start + field * this.weeks + week] as number;
   }

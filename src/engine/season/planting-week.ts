@@ -37,7 +37,7 @@ export function plantingVolume(season: PlantingSeason, field: PlantingVolume, we
 
 /** mm that make each volume; the same relations for every reader. */
 function volumeDepthMm(season: PlantingSeason, field: PlantingVolume, week: number): number {
-  const at = (place: number) => season.at(place, week);
+  const at = (index: number) => season.at(index, week);
   switch (field) {
     case 'litres':
       return at(P.irrigationGrossMm);

@@ -19,11 +19,11 @@ export function runSeason(garden: Garden, previous?: Season, buffers: SeasonBuff
   const { site } = garden;
   const weather = seasonWeather(garden, previous);
   const earlier = earlierSeason(garden, weather, previous);
-  const zones = garden.zones.map((zone, place) => {
+  const zones = garden.zones.map((zone, index) => {
     const context = { zone, site, weather };
-    const before = earlier.zoneLike(zone, place);
+    const before = earlier.zoneLike(zone, index);
     if (before === undefined || earlier.rain === 'other') {
-      return zoneSeason(context, buffers, earlier.plantingsOf(zone, place), place);
+      return zoneSeason(context, buffers, earlier.plantingsOf(zone, index), index);
     }
     const changed = spanning(earlier.rain, changedChoices(before.zone.choices, zone.choices));
     if (changed !== undefined) return zoneSeasonAfter(context, buffers, before, changed);

@@ -16,18 +16,18 @@ function sumOfAllWeeks(zones: readonly ZoneSeason[], weeks: number): SeasonTotal
   const figures = new Float64Array(SUPPLY_FIELD_COUNT * weeks);
   for (const zone of zones) {
     const { figures: own } = zone;
-    for (let place = 0; place < figures.length; place++) {
-      figures[place] = (figures[place] as number) + (own[place] as number);
+    for (let index = 0; index < figures.length; index++) {
+      figures[index] = (figures[index] as number) + (own[index] as number);
     }
   }
   return { weeks, figures };
 }
 
 function sumWeek(zones: readonly ZoneSeason[], weeks: number, week: number, figures: Float64Array): void {
-  for (let place = week; place < figures.length; place += weeks) {
+  for (let index = week; index < figures.length; index += weeks) {
     let sum = 0;
-    for (const zone of zones) sum += zone.figures[place] as number;
-    figures[place] = sum;
+    for (const zone of zones) sum += zone.figures[index] as number;
+    figures[index] = sum;
   }
 }
 
@@ -37,19 +37,19 @@ const FEW_ZONES = 0.25;
 /** 1 for each week in which some zone has another figure than before; undefined where many may. */
 function movedWeeks(zones: readonly ZoneSeason[], weeks: number, previous: Season): Uint8Array | undefined {
   if (previous.totals.weeks !== weeks || previous.zones.length !== zones.length) return undefined;
-  const isKept = (zone: ZoneSeason, place: number) => zone.figures === previous.zones[place]?.figures;
+  const isKept = (zone: ZoneSeason, index: number) => zone.figures === previous.zones[index]?.figures;
   const kept = zones.filter(isKept).length;
   if (zones.length - kept > FEW_ZONES * zones.length) return undefined;
   const moved = new Uint8Array(weeks);
-  zones.forEach((zone, place) => {
-    if (!isKept(zone, place)) markMoved(moved, (previous.zones[place] as ZoneSeason).figures, zone.figures);
+  zones.forEach((zone, index) => {
+    if (!isKept(zone, index)) markMoved(moved, (previous.zones[index] as ZoneSeason).figures, zone.figures);
   });
   return moved;
 }
 
 function markMoved(moved: Uint8Array, before: Float64Array, now: Float64Array): void {
   const weeks = moved.length;
-  for (let place = 0; place < SUPPLY_FIELD_COUNT * weeks; place++) {
-    if (before[place] !== now[place]) moved[place % weeks] = 1;
+  for (let index = 0; index < SUPPLY_FIELD_COUNT * weeks; index++) {
+    if (before[index] !== now[index]) moved[index % weeks] = 1;
   }
 }

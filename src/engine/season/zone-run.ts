@@ -47,9 +47,9 @@ export interface ZoneStart {
 
 export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }: ZoneStart): ZoneRun {
   const { zone } = season;
-  const members = season.plantings.map((planting, place): Member => {
+  const members = season.plantings.map((planting, index): Member => {
     const { weeks, figures, demand } = planting;
-    const ofDay = days[place] as PlantingDays;
+    const ofDay = days[index] as PlantingDays;
     const isThere = demand.first < from * 7;
     const depletionMm = isThere ? (figures[P.depletionEndMm * weeks + from - 1] as number) : demand.startMm;
     return {
@@ -58,7 +58,7 @@ export function zoneRun(season: ZoneSeason, { days, rainMm, from, before = [] }:
       week: weekCourse(ofDay),
       need: noNeed(),
       request: minutesRequest(planting.planting),
-      before: before[place],
+      before: before[index],
       limits: { rawMm: 0, goalMm: Number.POSITIVE_INFINITY, roundingMm: 0 },
     };
   });

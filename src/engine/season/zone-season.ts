@@ -29,18 +29,18 @@ export function reusedBuffers(): SeasonBuffers {
 }
 
 /**
- * `known` holds of each planting, in order, what is known of it from a run with the same ETo; `place` is the zone's in its
+ * `known` holds of each planting, in order, what is known of it from a run with the same ETo; `index` is the zone's in its
  * season.
  */
 export function zoneSeason(
   context: ZoneContext,
   buffers: SeasonBuffers,
   known: readonly (KnownPlanting | undefined)[] = [],
-  place = 0,
+  index = 0,
 ): ZoneSeason {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const season = inBlocks(zone, weeks, emptyFigures(buffers, place, figureCount(zone) * weeks), (planting, at) => {
+  const season = inBlocks(zone, weeks, emptyFigures(buffers, index, figureCount(zone) * weeks), (planting, at) => {
     const demand = known[at]?.demand ?? buffers.alike.demandOf({ planting, soil: zone.soil }, weather);
     return { demand, rainShares: known[at]?.rainShares ?? buffers.alike.sharesOf(demand, site, weather) };
   });
@@ -77,7 +77,7 @@ export function zoneSeasonAfter(
 ): ZoneSeason {
   const { weeks, plantings } = before;
   const figures = new Float64Array(before.figures);
-  const season = inBlocks(context.zone, weeks, figures, (_, place) => plantings[place] as PlantingSeason);
+  const season = inBlocks(context.zone, weeks, figures, (_, index) => plantings[index] as PlantingSeason);
   // A planting that is filled deep and seldom looks a week ahead.
   const isAhead = context.zone.plantings.some(({ watering }) => watering === 'refill');
   const from = Math.max(0, isAhead ? changed.first - 1 : changed.first);
@@ -99,19 +99,19 @@ function fillBuffers(
   { first, last }: WeekSpan,
 ): readonly PlantingDays[] {
   const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
-  return plantings.map((planting, place) => {
-    const lent = buffers.days[place]?.soakedMm.length === weeks * 7 ? buffers.days[place] : undefined;
+  return plantings.map((planting, index) => {
+    const lent = buffers.days[index]?.soakedMm.length === weeks * 7 ? buffers.days[index] : undefined;
     const own = lent ?? dayBuffers(weeks * 7);
-    buffers.days[place] = own;
+    buffers.days[index] = own;
     return fillDays(planting, context, own, days);
   });
 }
 
-function emptyFigures({ figures: lent }: SeasonBuffers, place: number, length: number): Float64Array {
-  const before = lent?.[place];
+function emptyFigures({ figures: lent }: SeasonBuffers, index: number, length: number): Float64Array {
+  const before = lent?.[index];
   if (before?.length === length) return before.fill(0);
   const figures = new Float64Array(length);
-  if (lent !== undefined) lent[place] = figures;
+  if (lent !== undefined) lent[index] = figures;
   return figures;
 }
 
@@ -124,7 +124,7 @@ function inBlocks(
   zone: GardenZone,
   weeks: number,
   figures: Float64Array,
-  fixed: (planting: GardenZone['plantings'][number], place: number) => Pick<PlantingSeason, 'demand' | 'rainShares'>,
+  fixed: (planting: GardenZone['plantings'][number], index: number) => Pick<PlantingSeason, 'demand' | 'rainShares'>,
 ): ZoneSeason {
   const size = PLANTING_FIELD_COUNT * weeks;
   const start = ZONE_FIELD_COUNT * weeks;
@@ -133,8 +133,8 @@ function inBlocks(
     weeks,
     figures,
     plantings: zone.plantings.map(
-      (planting, place) =>
-        new PlantingSeason(planting, fixed(planting, place), { weeks, block: figures, start: start + place * size }),
+      (planting, index) =>
+        new PlantingSeason(planting, fixed(planting, index), { weeks, block: figures, start: start + index * size }),
     ),
   };
 }
@@ -142,6 +142,6 @@ function inBlocks(
 /** Whether every planting ends the week with the depletion it had before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
   return season.plantings.every(
-    (planting, place) => planting.at(P.depletionEndMm, week) === before.plantings[place]?.at(P.depletionEndMm, week),
+    (planting, index) => planting.at(P.depletionEndMm, week) === before.plantings[index]?.at(P.depletionEndMm, week),
   );
 }

@@ -42,6 +42,6 @@ export function readWeek(
   }
   const { figures, weeks } = block;
   const found: Record<string, number> = {};
-  for (const [field, place] of Object.entries(fields)) found[field] = figures[place * weeks + week] as number;
+  for (const [field, index] of Object.entries(fields)) found[field] = figures[index * weeks + week] as number;
   return found;
 }

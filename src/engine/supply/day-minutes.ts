@@ -22,11 +22,11 @@ function groupsOf(
   const groups: ZoneCycles[][] = [];
   const alone: ZoneCycles[][] = [];
   for (const [zone, run] of runs.entries()) {
-    const place = places[zone] as number;
-    const group = groups[place];
-    if (place < 0) alone.push([run]);
+    const index = places[zone] as number;
+    const group = groups[index];
+    if (index < 0) alone.push([run]);
     else if (group) group.push(run);
-    else groups[place] = [run];
+    else groups[index] = [run];
   }
   return [...alone, ...groups];
 }

@@ -17,14 +17,14 @@ export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: nu
   const most = mostFlowLpm(availableLpm);
   const places = new Int32Array(flowsLpm.length).fill(-1);
   const groupLpm: number[] = [];
-  const order = flowsLpm.map((_, place) => place).sort((a, b) => (flowsLpm[b] as number) - (flowsLpm[a] as number));
-  for (const place of order) {
-    const flowLpm = flowsLpm[place] as number;
+  const order = flowsLpm.map((_, index) => index).sort((a, b) => (flowsLpm[b] as number) - (flowsLpm[a] as number));
+  for (const index of order) {
+    const flowLpm = flowsLpm[index] as number;
     if (flowLpm > most) continue;
     let group = 0;
     while (group < groupLpm.length && (groupLpm[group] as number) + flowLpm > most) group += 1;
     groupLpm[group] = (groupLpm[group] ?? 0) + flowLpm;
-    places[place] = group;
+    places[index] = group;
   }
   return places;
 }

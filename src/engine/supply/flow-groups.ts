@@ -35,20 +35,20 @@ export function flowGroups(zones: readonly ZoneFlow[], availableLpm: number): Fl
   );
   const groups: { ids: string[]; flowLpm: number }[] = [];
   const tooGreat: string[] = [];
-  const greatestFirst = zones.map((_, place) => place).sort((a, b) => flowAt(zones, b) - flowAt(zones, a));
-  for (const place of greatestFirst) {
-    const { id, flowLpm } = zones[place] as ZoneFlow;
-    const at = places[place] as number;
+  const greatestFirst = zones.map((_, index) => index).sort((a, b) => flowAt(zones, b) - flowAt(zones, a));
+  for (const index of greatestFirst) {
+    const { id, flowLpm } = zones[index] as ZoneFlow;
+    const at = places[index] as number;
     if (at < 0) continue;
     const group = groups[at] ?? { ids: [], flowLpm: 0 };
     groups[at] = group;
     group.ids.push(id);
     group.flowLpm += flowLpm;
   }
-  for (const [place, { id }] of zones.entries()) if ((places[place] as number) < 0) tooGreat.push(id);
+  for (const [index, { id }] of zones.entries()) if ((places[index] as number) < 0) tooGreat.push(id);
   return { groups, tooGreat };
 }
 
-function flowAt(zones: readonly ZoneFlow[], place: number): number {
-  return (zones[place] as ZoneFlow).flowLpm;
+function flowAt(zones: readonly ZoneFlow[], index: number): number {
+  return (zones[index] as ZoneFlow).flowLpm;
 }

@@ -73,8 +73,8 @@ function outlookOf(season: Season): SupplyOutlook {
 /** A zone runs the same minutes on each of its watering days; what they bring hangs on the lines that are open. */
 function dailyDrawL({ zones, garden }: Season, flows: readonly Float64Array[]): Float64Array {
   const drawL = new Float64Array(7 * garden.span.weeks);
-  zones.forEach(({ figures, weeks }, place) => {
-    const flowLpm = flows[place] as Float64Array;
+  zones.forEach(({ figures, weeks }, index) => {
+    const flowLpm = flows[index] as Float64Array;
     for (let day = 0; day < drawL.length; day += 1) {
       const minutes = figures[Z.minutesPerDay * weeks + Math.floor(day / 7)] as number;
       drawL[day] = (drawL[day] as number) + minutes * (flowLpm[day] as number);

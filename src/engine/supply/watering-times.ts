@@ -41,39 +41,39 @@ export function timingOn(of: SeasonFlows, day: number): DayTiming {
 }
 
 interface WeekRun {
-  readonly place: number;
+  readonly index: number;
   readonly run: ReturnType<typeof zoneCycles>;
 }
 
 /** The zones that run in a week, by their place in the season. */
 function weekRuns({ season }: SeasonFlows, week: number): readonly WeekRun[] {
   return season.zones
-    .map((zone, place) => ({ place, run: zoneCycles(zone, week) }))
+    .map((zone, index) => ({ index, run: zoneCycles(zone, week) }))
     .filter(({ run }) => run.cycles > 0);
 }
 
 function minutesOn(of: SeasonFlows, runs: readonly WeekRun[], day: number): number {
   const watering = wateringOn(of, runs, day);
-  const flowsLpm = watering.map(({ place }) => of.flows[place]?.[day] as number);
+  const flowsLpm = watering.map(({ index }) => of.flows[index]?.[day] as number);
   const zoneRuns = watering.map(({ run }) => run);
   return dayMinutes(zoneRuns, flowsLpm, of.sources.flowLpm[day] as number);
 }
 
 function timed({ season, sources, flows }: SeasonFlows, watering: readonly WeekRun[], day: number): DayTiming {
-  const runs = watering.map(({ place, run }): DayRun => ({ ...run, flowLpm: flows[place]?.[day] as number }));
+  const runs = watering.map(({ index, run }): DayRun => ({ ...run, flowLpm: flows[index]?.[day] as number }));
   return dayTiming(runs, sources.flowLpm[day] as number, windowHoursOn(season.garden, day));
 }
 
 /** A zone none of whose lines is open on a day need not run. */
 function wateringOn({ flows }: SeasonFlows, runs: readonly WeekRun[], day: number): readonly WeekRun[] {
-  return runs.filter(({ place }) => ((flows[place] as Float64Array)[day] as number) > 0);
+  return runs.filter(({ index }) => ((flows[index] as Float64Array)[day] as number) > 0);
 }
 
 /** An earlier day of the same week on which the same zones run with the same flows on the same source. */
 function earlierAlike({ sources, flows }: SeasonFlows, runs: readonly WeekRun[], day: number): number | undefined {
   for (let other = day - (day % 7); other < day; other += 1) {
     const sameSource = Object.is(sources.flowLpm[other], sources.flowLpm[day]);
-    if (sameSource && runs.every(({ place }) => flows[place]?.[other] === flows[place]?.[day])) return other;
+    if (sameSource && runs.every(({ index }) => flows[index]?.[other] === flows[index]?.[day])) return other;
   }
   return undefined;
 }
