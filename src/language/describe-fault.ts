@@ -84,6 +84,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   'read-only': (_, words) => words.readOnly,
   'not-computed': (_, words) => words.notComputed,
   unanswered: (_, words) => words.unanswered,
+  'refused-by-page': ({ reason }) => reason,
 };
 
 function rangeText(values: Range & { readonly found: Found }, words: FaultWords['expected'], format: Format): string {

@@ -77,6 +77,8 @@ export interface FaultValues {
   'read-only': NoValues;
   'not-computed': NoValues;
   unanswered: NoValues;
+  /** A page that holds the plan itself does not take the edit, and says why in its own words. */
+  'refused-by-page': { readonly reason: string };
 }
 
 export type FaultCode = keyof FaultValues;

@@ -15,7 +15,7 @@ function hasPixel(canvas: HTMLCanvasElement, [red, green, blue]: readonly number
 }
 
 /** The default ink of each scheme. */
-const INK = { light: [34, 48, 45], dark: [232, 235, 227] };
+const INK = { light: [27, 41, 39], dark: [238, 241, 234] };
 
 describe('the colours of runnel-chart', () => {
   afterEach(() => {

@@ -1,5 +1,7 @@
 import { expect } from 'chai';
 import Papa from 'papaparse';
+import { describeFault } from '../../../src/language/describe-fault.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
@@ -20,7 +22,11 @@ describe('runnel-files', () => {
     expect(page.plan.plan?.name).to.equal('Mixed garden');
     const faults = all(page, '.faults li').map(({ textContent }) => plain(textContent));
     expect(faults.length).to.equal(page.plan.faults.length);
-    expect(faults.join()).to.contain('Expected: a name');
+    const words = page.plan.faults.map((fault) => describeFault(fault, readerFor(page.plan.store.view.locale, 'us')));
+    for (const [index, { where, expected }] of words.entries()) {
+      expect(faults[index]).to.contain(plain(where));
+      expect(faults[index]).to.contain(plain(expected));
+    }
     choose(page, say.open, new File([writePlan(oneBed())], 'one-bed.runnel.json'));
     await until(() => page.plan.plan?.name === 'One bed', 'the file is open');
     await quiet(page.plan);

@@ -4,8 +4,10 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { describeFault } from '../../../src/language/describe-fault.ts';
 import { noticesWords } from '../../../src/language/en/notices.ts';
 import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
@@ -110,10 +112,9 @@ describe('runnel-notices', () => {
     await quiet(notices);
     const faults = all(notices, '.faults li').map(({ textContent }) => plain(textContent));
     expect(faults).to.have.length(3);
-    for (const [place, fault] of plan.faults.entries()) {
-      for (const words of Object.values(fault).filter((text) => text !== fault.path)) {
-        expect(faults[place]).to.contain(plain(words));
-      }
+    const reader = readerFor(plan.store.view.locale, 'us');
+    for (const [index, fault] of plan.faults.entries()) {
+      for (const words of Object.values(describeFault(fault, reader))) expect(faults[index]).to.contain(plain(words));
     }
     expect(plain(all(notices, '.faults')[0]?.textContent)).to.contain('The plan on screen is as it was.');
     expect(all(notices, '.notice').length).to.be.greaterThan(1);

@@ -6,6 +6,8 @@ import { US_ENGLISH } from '../../../src/language/language.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
+import type { Fault } from '../../../src/plan/reading/fault.ts';
+import { WHOLE_PLAN } from '../../../src/plan/reading/place.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import {
   adoptSheetStyles,
@@ -202,7 +204,8 @@ describe('a host’s own grid with a season in it', () => {
 
   it('says why where the host refuses an edit, and keeps what was typed', async () => {
     const setting = hot.getSettings()[SEASON_KEY] as SeasonSetting;
-    const faults = [{ path: 'choices', where: 'Beds', value: '3 minutes', expected: 'a word with the treasurer' }];
+    const values = { place: WHOLE_PLAN, found: 3, reason: 'a word with the treasurer' };
+    const faults: readonly Fault[] = [{ path: 'choices', code: 'refused-by-page', values }];
     hot.updateSettings({ [SEASON_KEY]: { ...setting, onEdit: () => ({ ok: false, faults }) } });
     const callout = () => document.querySelector('.runnel-callout:not([hidden])')?.textContent ?? '';
     await enter(1, JUNE_7, '3');
