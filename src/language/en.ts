@@ -19,6 +19,7 @@ import { gardenPlace } from './en/garden-place.ts';
 import { gardenZones } from './en/garden-zones.ts';
 import { grid } from './en/grid.ts';
 import { mix } from './en/mix.ts';
+import { names } from './en/names.ts';
 import { notices } from './en/notices.ts';
 import { page } from './en/page.ts';
 import { planElement } from './en/plan-element.ts';
@@ -54,6 +55,7 @@ export const en = {
   gardenZones,
   grid,
   mix,
+  names,
   notices,
   page,
   planElement,

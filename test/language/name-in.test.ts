@@ -21,4 +21,10 @@ describe('a name out of a table of data', () => {
       'Tomato',
     ]);
   });
+
+  it('is that of a registered language first, by its English name', () => {
+    const areas = { names: { Zucchini: 'Kesäkurpitsa' } };
+    expect(nameIn(SQUASH, { locale: 'es', isUs: false, areas })).toBe('Kesäkurpitsa');
+    expect(nameIn({ en: 'Tomato', es: 'Tomate' }, { locale: 'es', isUs: false, areas })).toBe('Tomate');
+  });
 });

@@ -11,6 +11,7 @@ import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { PlanStore } from '../../store/plan-store.ts';
 import type { Selection } from '../../store/plan-view.ts';
+import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
@@ -23,7 +24,6 @@ import { planContext } from '../shared/plan-context.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { sheetViewContext } from '../shared/sheet-view-context.ts';
-import { ElementLanguage } from './element-language.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
 

@@ -7,10 +7,12 @@ import type { Fault } from '../../plan/reading/fault.ts';
 import { NO_PLAN } from '../../store/no-plan.ts';
 import type { PlanView, Selection } from '../../store/plan-view.ts';
 import { refusedFor } from '../../store/refusals.ts';
+import { ElementLanguage } from './element-language.ts';
 import { RunnelEditEvent } from './events/edit-event.ts';
 import { RunnelHistoryEvent } from './events/history-event.ts';
 import { RunnelSelectEvent } from './events/select-event.ts';
 import { planContext } from './plan-context.ts';
+import { resolveLocale } from './resolve-locale.ts';
 
 let root: ContextRoot | undefined;
 
@@ -23,12 +25,21 @@ function keepEarlyRequests(): void {
 
 /** Holds the plan around a view, asks for an update when it changes, and sends the view's requests up to it. */
 export class PlanConsumer implements ReactiveController {
-  /** Outside any plan: an empty one. */
+  /** Outside any plan: an empty one, in the page's language. */
   view: PlanView = NO_PLAN;
   /** Why the last edit that this view sent was refused; empty where it was accepted, and once the plan is another. */
   refused: readonly Fault[] = [];
 
   readonly #host: ReactiveControllerHost & HTMLElement;
+  /** The view where no plan has given one. */
+  #outside = NO_PLAN;
+  readonly #language = new ElementLanguage((locale) => {
+    const isOutside = this.view === this.#outside;
+    this.#outside = Object.freeze({ ...NO_PLAN, locale });
+    if (!isOutside) return;
+    this.view = this.#outside;
+    this.#host.requestUpdate();
+  });
 
   constructor(host: ReactiveControllerHost & HTMLElement) {
     this.#host = host;
@@ -46,10 +57,13 @@ export class PlanConsumer implements ReactiveController {
   // Runs before the consumer's own, since this controller was added first.
   hostConnected(): void {
     keepEarlyRequests();
+    this.#language.connect();
+    this.#language.want(resolveLocale(this.#host, undefined));
   }
 
   hostDisconnected(): void {
-    this.view = NO_PLAN;
+    this.#language.disconnect();
+    this.view = this.#outside;
     this.refused = [];
     this.#host.requestUpdate();
   }

@@ -1,4 +1,4 @@
-/** The language of a plan's element: a registered one is spoken once it has come, and nothing is half in another until then. */
+/** The language that an element speaks: a registered one is spoken once it has come, and nothing is half in another until then. */
 import { isLanguageMissing, languageFor, loadLanguage, subscribeToLanguages } from '../../language/languages.ts';
 
 export class ElementLanguage {
@@ -59,6 +59,6 @@ export class ElementLanguage {
   #warn(locale: string, error: unknown): void {
     if (this.#hasWarned) return;
     this.#hasWarned = true;
-    console.warn(`runnel-plan: the language for "${locale}" could not be loaded.`, error);
+    console.warn(`Runnel: the language for "${locale}" could not be loaded.`, error);
   }
 }
