@@ -10,10 +10,7 @@ export interface NumberBounds {
 export function requireNumber(name: string, value: number, { atLeast, above }: NumberBounds = {}): void {
   const within = value >= (atLeast ?? Number.NEGATIVE_INFINITY) && value > (above ?? Number.NEGATIVE_INFINITY);
   if (within && Number.isFinite(value)) return;
-  throw new RangeError(`The ${name} is ${value}; it must be ${boundsInWords({ atLeast, above })}.`);
-}
-
-function boundsInWords({ atLeast, above }: { atLeast: number | undefined; above: number | undefined }): string {
-  if (above !== undefined) return `above ${above}`;
-  return atLeast === undefined ? 'a number' : `${atLeast} or more`;
+  if (above !== undefined) throw new RangeError(`The ${name} is ${value}; it must be above ${above}.`);
+  if (atLeast !== undefined) throw new RangeError(`The ${name} is ${value}; it must be ${atLeast} or more.`);
+  throw new RangeError(`The ${name} is ${value}; it must be a number.`);
 }

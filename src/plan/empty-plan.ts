@@ -7,15 +7,14 @@ export interface EmptyPlanOptions {
   readonly units: UnitSystem;
   readonly firstDay: IsoDate;
   readonly weeks: number;
-  /** Left out: `My garden`. */
-  readonly name?: string;
+  readonly name: string;
 }
 
 /**
  * A valid plan without zones, of loam, without rain, and without any reference ET: nothing is computed from a climate that nobody
  * gave. Site and climate are the first thing to fill in.
  */
-export function emptyPlan({ units, firstDay, weeks, name = 'My garden' }: EmptyPlanOptions): Plan {
+export function emptyPlan({ units, firstDay, weeks, name }: EmptyPlanOptions): Plan {
   const nothing = Array.from({ length: 12 }, () => 0);
   return {
     format: PLAN_FORMAT,
@@ -23,7 +22,7 @@ export function emptyPlan({ units, firstDay, weeks, name = 'My garden' }: EmptyP
     units,
     name,
     season: { firstDay, weeks },
-    site: { latitude: 0, soil: 'loam', climate: { source: 'Not given yet', eto: nothing, rain: nothing } },
+    site: { latitude: 0, soil: 'loam', climate: { source: '', eto: nothing, rain: nothing } },
     zones: [],
   };
 }

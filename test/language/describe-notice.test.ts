@@ -207,7 +207,10 @@ describe('where a notice holds', () => {
 const TROUBLED: readonly Plan[] = [
   oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }),
   oneBed({
-    site: { ...oneBed().site, climate: emptyPlan({ units: 'us', firstDay: '2027-06-07', weeks: 4 }).site.climate },
+    site: {
+      ...oneBed().site,
+      climate: emptyPlan({ name: 'Allotment', units: 'us', firstDay: '2027-06-07', weeks: 4 }).site.climate,
+    },
   }),
   oneBed({ choices: { beds: { '2027-06-07': { minutes: 1 }, '2027-06-14': { minutes: 9000 } } } }),
   mixedGarden({

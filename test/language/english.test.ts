@@ -6,7 +6,8 @@ import { BRITISH_ENGLISH, type Language, US_ENGLISH } from '../../src/language/l
 import { filesUnder, projectRoot } from '../tools/source-files.ts';
 import { textsIn } from './texts-in.ts';
 
-const files = filesUnder('src/language/en', '.ts');
+/** What fields of a plan file mean is said in English alone, in the file's JSON Schema, and is no area. */
+const files = filesUnder('src/language/en', '.ts').filter((path) => !path.endsWith('/plan-fields.ts'));
 
 type AreaWords = (language: Language) => object;
 

@@ -14,7 +14,7 @@ import { pipeLossKpa } from '../support/pipe-loss.ts';
 import { sampled } from './law.ts';
 
 const ROUNDING = 1e-6;
-const LIMITS = ['least pressure', 'flow variation'];
+const LIMITS = ['least-pressure', 'flow-variation'];
 /** The usual regulated pressure, taken where a source tells none: 20 psi (common practice, no source). */
 const USUAL_KPA = 20 * 6.894757293168361;
 
@@ -167,8 +167,8 @@ describe('the lines of a week of 400 random gardens', () => {
 function faultOf({ line, profile }: ZoneLine): ZoneLine['fault'] {
   const { wetOutlets, pressuresKpa, leastPressureKpa, flowsLph } = profile;
   const asked = line.compensating ? Math.max(1, line.leastPressureKpa) : 0;
-  if (wetOutlets < pressuresKpa.length || leastPressureKpa < asked * (1 - ROUNDING)) return 'least pressure';
-  return Math.min(...flowsLph) < (0.9 - ROUNDING) * Math.max(...flowsLph) ? 'flow variation' : undefined;
+  if (wetOutlets < pressuresKpa.length || leastPressureKpa < asked * (1 - ROUNDING)) return 'least-pressure';
+  return Math.min(...flowsLph) < (0.9 - ROUNDING) * Math.max(...flowsLph) ? 'flow-variation' : undefined;
 }
 
 function stands({ from, to }: GardenPlanting, day: number): boolean {

@@ -83,7 +83,7 @@ week.today = '2027-07-12';
 // @ts-expect-error a day is year-month-day as text
 week.today = new Date();
 const holder = document.createElement('runnel-plan');
-holder.plan = emptyPlan({ units: 'us', firstDay: '2027-04-05', weeks: 30 });
+holder.plan = emptyPlan({ name: 'Allotment', units: 'us', firstDay: '2027-04-05', weeks: 30 });
 const answer = holder.edit(edit);
 if (answer.ok) console.log(answer.plan.name, answer.changed);
 else for (const { path, code } of answer.faults) console.log(path, code);

@@ -50,7 +50,7 @@ describe('the season of a plan', () => {
   });
 
   it('of an empty plan is empty', () => {
-    const season = computeSeason(emptyPlan({ units: 'metric', firstDay: '2027-04-01', weeks: 4 }));
+    const season = computeSeason(emptyPlan({ name: 'Allotment', units: 'metric', firstDay: '2027-04-01', weeks: 4 }));
     expect(season.zones).toEqual([]);
     expect([...season.totals.figures].every((litres) => litres === 0)).toBe(true);
   });

@@ -53,6 +53,11 @@ describe('is not taken for prose', () => {
       'an error for a programmer',
       'export const stop = (at: number) => { throw new RangeError(`no week #{at} there`); };',
     ],
+    [
+      'what an error of its own says',
+      'class A extends Error { constructor(code: string) { super(`it is #{code}`); } }',
+    ],
+    ['the description of a symbol', "export const LARGE = Symbol('too large');"],
     ['a line of the console', "export const tell = () => console.warn('two words');"],
     ['a check of a range', "export const check = (of: number) => requireNumber('flow of the source', of);"],
     ['styles', 'export const styles = css`p { border: 1px solid red; }`;'],

@@ -37,7 +37,7 @@ const NOT_READ = new Set(['source', 'sources', 'class', 'className', 'part', 'st
 /** Functions that take a selector, a media query, or the name of a value that is out of range, for a programmer. */
 const FOR_MACHINES = new Set([
   ...['querySelector', 'querySelectorAll', 'closest', 'matches', 'matchMedia'],
-  ...['requireNumber', 'requireInteger'],
+  ...['requireNumber', 'checkedShare', 'Symbol'],
 ]);
 
 /** Lists of classes and of parts. */
@@ -61,7 +61,7 @@ const PASSED_ON: Readonly<Record<string, readonly string[]>> = {
 const LANGUAGE_TAG = /^[a-z]{2}(?:-[A-Z]{2})?$/;
 
 export function proseIn(path: string, source: string): readonly Prose[] {
-  if (path.endsWith('.styles.ts')) return [];
+  if (path.endsWith('.styles.ts') || path.startsWith('src/look/')) return [];
   const module = parseModule(path, source);
   const finder = new ProseFinder(path, source, module);
   finder.visit(module, 'open');
@@ -72,6 +72,8 @@ class ProseFinder {
   readonly found: Prose[] = [];
   readonly #path: string;
   readonly #source: string;
+  /** Whether the class that is visited is one of errors, whose message is for programmers. */
+  #isInError = false;
   /** Names that a `source` field takes its text from. */
   readonly #sources: ReadonlySet<string>;
 
@@ -82,17 +84,23 @@ class ProseFinder {
   }
 
   visit(node: SyntaxNode, use: Use): void {
-    const own = FUNCTIONS.has(node.type) ? 'open' : use;
-    if (node.type.startsWith('TS') && !VALUES_IN_TYPES.has(node.type)) return;
-    if (/^Import|^Export(?:All|Specifier)/.test(node.type)) return;
-    if (node.type === 'Literal' || node.type === 'TemplateLiteral') this.#literal(node, own);
-    else if (node.type === 'ThrowStatement') this.#children(node, 'hidden');
-    else if (this.#sources.has(nameOf(node['id']) ?? '')) this.#children(node, 'hidden');
-    else if (node.type === 'TaggedTemplateExpression') this.#tagged(node, own);
-    else if (node.type === 'Property' || node.type === 'PropertyDefinition') this.#property(node, own);
-    else if (node.type === 'AssignmentExpression') this.#assignment(node, own);
-    else if (node.type === 'CallExpression') this.#call(node, own);
-    else this.#children(node, own);
+    const { type } = node;
+    if (type.startsWith('TS') && !VALUES_IN_TYPES.has(type)) return;
+    if (/^Import|^Export(?:All|Specifier)/.test(type)) return;
+    const isForMachines = type === 'ThrowStatement' || this.#sources.has(nameOf(node['id']) ?? '');
+    if (isForMachines) this.#children(node, 'hidden');
+    else this.#visitValue(node, FUNCTIONS.has(type) ? 'open' : use);
+  }
+
+  #visitValue(node: SyntaxNode, use: Use): void {
+    const { type } = node;
+    if (type === 'Literal' || type === 'TemplateLiteral') this.#literal(node, use);
+    else if (type === 'TaggedTemplateExpression') this.#tagged(node, use);
+    else if (type === 'Property' || type === 'PropertyDefinition') this.#property(node, use);
+    else if (type === 'AssignmentExpression') this.#assignment(node, use);
+    else if (type === 'CallExpression') this.#call(node, use);
+    else if (type.startsWith('Class')) this.#class(node, use);
+    else this.#children(node, use);
   }
 
   #note(node: SyntaxNode, text: string, pattern: RegExp): void {
@@ -108,6 +116,13 @@ class ProseFinder {
       const each = use === 'shown' && !passedOn.includes(field) ? 'open' : use;
       for (const child of nodesIn(value)) this.visit(child, each);
     }
+  }
+
+  #class(node: SyntaxNode, use: Use): void {
+    const before = this.#isInError;
+    if (nodesIn(node['superClass']).some((each) => /Error$/.test(nameOf(each) ?? ''))) this.#isInError = true;
+    this.#children(node, use);
+    this.#isInError = before;
   }
 
   #literal(node: SyntaxNode, use: Use): void {
@@ -160,7 +175,8 @@ class ProseFinder {
     const [callee] = nodesIn(node['callee']);
     const [first, ...others] = nodesIn(node['arguments']);
     if (callee !== undefined) this.visit(callee, 'open');
-    const each = use === 'hidden' || isForMachines(callee) ? 'hidden' : 'open';
+    const isError = callee?.type === 'Super' && this.#isInError;
+    const each = use === 'hidden' || isForMachines(callee) || isError ? 'hidden' : 'open';
     const isAttribute = callee !== undefined && nameOf(callee['property']) === 'setAttribute';
     const isReadOut = isAttribute && READ_OUT.has((textOf(first) ?? '').toLowerCase());
     if (first !== undefined) this.visit(first, each);

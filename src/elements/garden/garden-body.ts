@@ -112,7 +112,8 @@ export class GardenBody {
   }
 
   #begin(units: UnitSystem): void {
-    const plan = emptyPlan({ units, firstDay: nextMonday(this.#host.today), weeks: SEASON_WEEKS });
+    const { newPlan: name } = gardenWords(languageFor(this.#plan.view.locale));
+    const plan = emptyPlan({ units, name, firstDay: nextMonday(this.#host.today), weeks: SEASON_WEEKS });
     this.#host.open('site', true);
     this.#host.open('climate', true);
     this.#host.dispatchEvent(new RunnelOpenEvent(new Blob([writePlan(plan)], { type: 'application/json' })));

@@ -24,9 +24,9 @@ export interface MonthlyNormals {
 export function monthlyNormals(days: readonly DailyWeather[]): MonthlyNormals {
   const mean = (reading: (day: DailyWeather) => number | undefined, what: string) => monthlyMeans(days, reading, what);
   return {
-    minTemperatureC: mean((day) => day.minTemperatureC, 'lowest temperature'),
-    maxTemperatureC: mean((day) => day.maxTemperatureC, 'highest temperature'),
-    rainMm: mean((day) => day.rainMm, 'rain').map((daily, month) => daily * daysInMonth(COMMON_YEAR, month)),
+    minTemperatureC: mean((day) => day.minTemperatureC, 'minTemperatureC'),
+    maxTemperatureC: mean((day) => day.maxTemperatureC, 'maxTemperatureC'),
+    rainMm: mean((day) => day.rainMm, 'rainMm').map((daily, month) => daily * daysInMonth(COMMON_YEAR, month)),
   };
 }
 

@@ -12,140 +12,167 @@ export interface PublishedEto {
 
 const MM_PER_INCH = 25.4;
 
-const VACAVILLE = 'municipal code of Vacaville, California, Table 14.27.030.A';
-const TITLE_23 = 'California Code of Regulations, Title 23, Appendix A; months from memory';
-const ZONES_SEEN = 'California DWR and University of California Davis, Reference Evapotranspiration Zones (1999)';
-const ZONES = `${ZONES_SEEN}; months from memory`;
+const VACAVILLE = { source: 'municipal code of Vacaville, California, Table 14.27.030.A' };
+const TITLE_23 = { source: 'California Code of Regulations, Title 23, Appendix A; months from memory' };
+const ZONES_SEEN = {
+  source: 'California DWR and University of California Davis, Reference Evapotranspiration Zones (1999)',
+};
+const ZONES = { source: `${ZONES_SEEN.source}; months from memory` };
 
 /** Published in inches, turned into millimetres with the exact 25.4. */
-function row(id: string, index: string, source: string, inches: readonly number[]): PublishedEto {
-  return { id, name: { en: index }, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
+function row(
+  id: string,
+  name: Names,
+  { source }: { readonly source: string },
+  inches: readonly number[],
+): PublishedEto {
+  return { id, name, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
 }
 
 /** Monthly reference ET as governments publish it. Rain is not in these tables: it is given beside them. */
 export const PUBLISHED_ETO: readonly PublishedEto[] = [
-  row('vacaville', 'Vacaville, California', VACAVILLE, [0.7, 1.4, 3.2, 5.2, 6.3, 7.6, 8.2, 7.2, 5.5, 4.3, 1.6, 1.1]),
+  row(
+    'vacaville',
+    { en: 'Vacaville, California' },
+    VACAVILLE,
+    [0.7, 1.4, 3.2, 5.2, 6.3, 7.6, 8.2, 7.2, 5.5, 4.3, 1.6, 1.1],
+  ),
   row(
     'lagoon-valley',
-    'Lagoon Valley, California',
+    { en: 'Lagoon Valley, California' },
     VACAVILLE,
     [1.1, 1.7, 2.8, 4, 5.5, 6.1, 7.8, 6, 4.8, 3.1, 1.4, 0.9],
   ),
-  row('fresno', 'Fresno, California', TITLE_23, [0.9, 1.7, 3.3, 4.8, 6.7, 7.8, 8.4, 7.1, 5.2, 3.2, 1.4, 0.6]),
+  row('fresno', { en: 'Fresno, California' }, TITLE_23, [0.9, 1.7, 3.3, 4.8, 6.7, 7.8, 8.4, 7.1, 5.2, 3.2, 1.4, 0.6]),
   row(
     'san-francisco',
-    'San Francisco, California',
+    { en: 'San Francisco, California' },
     TITLE_23,
     [1.5, 1.3, 2.4, 3, 3.7, 4.6, 4.9, 4.8, 4.1, 2.8, 1.3, 0.7],
   ),
-  row('los-angeles', 'Los Angeles, California', TITLE_23, [2.2, 2.7, 3.7, 4.7, 5.5, 5.8, 6.2, 5.9, 5, 3.9, 2.6, 1.9]),
-  row('san-diego', 'San Diego, California', TITLE_23, [2.1, 2.4, 3.4, 4.6, 5.1, 5.3, 5.7, 5.6, 4.3, 3.6, 2.4, 2]),
-  row('sacramento', 'Sacramento, California', TITLE_23, [1, 1.8, 3.2, 4.7, 6.4, 7.7, 8.4, 7.2, 5.4, 3.7, 1.7, 0.9]),
+  row(
+    'los-angeles',
+    { en: 'Los Angeles, California' },
+    TITLE_23,
+    [2.2, 2.7, 3.7, 4.7, 5.5, 5.8, 6.2, 5.9, 5, 3.9, 2.6, 1.9],
+  ),
+  row(
+    'san-diego',
+    { en: 'San Diego, California' },
+    TITLE_23,
+    [2.1, 2.4, 3.4, 4.6, 5.1, 5.3, 5.7, 5.6, 4.3, 3.6, 2.4, 2],
+  ),
+  row(
+    'sacramento',
+    { en: 'Sacramento, California' },
+    TITLE_23,
+    [1, 1.8, 3.2, 4.7, 6.4, 7.7, 8.4, 7.2, 5.4, 3.7, 1.7, 0.9],
+  ),
   row(
     'california-zone-1',
-    'California, reference ET zone 1',
+    { en: 'California, reference ET zone 1' },
     ZONES,
     [0.93, 1.4, 2.48, 3.3, 4.03, 4.5, 4.65, 4.03, 3.3, 2.48, 1.2, 0.62],
   ),
   row(
     'california-zone-2',
-    'California, reference ET zone 2',
+    { en: 'California, reference ET zone 2' },
     ZONES,
     [1.24, 1.68, 3.1, 3.9, 4.65, 5.1, 4.96, 4.65, 3.9, 2.79, 1.8, 1.24],
   ),
   row(
     'california-zone-3',
-    'California, reference ET zone 3',
+    { en: 'California, reference ET zone 3' },
     ZONES,
     [1.86, 2.24, 3.72, 4.8, 5.27, 5.7, 5.58, 5.27, 4.2, 3.41, 2.4, 1.86],
   ),
   row(
     'california-zone-4',
-    'California, reference ET zone 4',
+    { en: 'California, reference ET zone 4' },
     ZONES,
     [1.86, 2.24, 3.41, 4.5, 5.27, 5.7, 5.89, 5.58, 4.5, 3.41, 2.4, 1.86],
   ),
   row(
     'california-zone-5',
-    'California, reference ET zone 5',
+    { en: 'California, reference ET zone 5' },
     ZONES,
     [0.93, 1.68, 2.79, 4.2, 5.58, 6.3, 6.51, 5.89, 4.5, 3.1, 1.5, 0.93],
   ),
   row(
     'california-zone-6',
-    'California, reference ET zone 6',
+    { en: 'California, reference ET zone 6' },
     ZONES,
     [1.86, 2.24, 3.41, 4.8, 5.58, 6.3, 6.51, 6.2, 4.8, 3.72, 2.4, 1.86],
   ),
   row(
     'california-zone-7',
-    'California, reference ET zone 7',
+    { en: 'California, reference ET zone 7' },
     ZONES,
     [0.62, 1.4, 2.48, 3.9, 5.27, 6.3, 7.44, 6.51, 4.8, 2.79, 1.2, 0.62],
   ),
   row(
     'california-zone-8',
-    'California, reference ET zone 8',
+    { en: 'California, reference ET zone 8' },
     ZONES,
     [1.24, 1.68, 3.41, 4.8, 6.2, 6.9, 7.44, 6.51, 5.1, 3.41, 1.8, 0.93],
   ),
   row(
     'california-zone-9',
-    'California, reference ET zone 9',
+    { en: 'California, reference ET zone 9' },
     ZONES,
     [2.17, 2.8, 4.03, 5.1, 5.89, 6.6, 7.44, 6.82, 5.7, 4.03, 2.7, 1.86],
   ),
   row(
     'california-zone-10',
-    'California, reference ET zone 10',
+    { en: 'California, reference ET zone 10' },
     ZONES,
     [0.93, 1.68, 3.1, 4.5, 5.89, 7.2, 8.06, 7.13, 5.1, 3.1, 1.5, 0.93],
   ),
   row(
     'california-zone-11',
-    'California, reference ET zone 11',
+    { en: 'California, reference ET zone 11' },
     ZONES,
     [1.55, 2.24, 3.1, 4.5, 5.89, 7.2, 8.06, 7.44, 5.7, 3.72, 2.1, 1.55],
   ),
   row(
     'california-zone-12',
-    'California, reference ET zone 12',
+    { en: 'California, reference ET zone 12' },
     ZONES,
     [1.24, 1.96, 3.41, 5.1, 6.82, 7.8, 8.06, 7.13, 5.4, 3.72, 1.8, 0.93],
   ),
   row(
     'california-zone-13',
-    'California, reference ET zone 13',
+    { en: 'California, reference ET zone 13' },
     ZONES,
     [1.24, 1.96, 3.1, 4.8, 6.51, 7.8, 8.99, 7.75, 5.7, 3.72, 1.8, 0.93],
   ),
   row(
     'california-zone-14',
-    'California, reference ET zone 14',
+    { en: 'California, reference ET zone 14' },
     ZONES_SEEN,
     [1.55, 2.24, 3.72, 5.1, 6.82, 7.8, 8.68, 7.75, 5.7, 4.03, 2.1, 1.55],
   ),
   row(
     'california-zone-15',
-    'California, reference ET zone 15',
+    { en: 'California, reference ET zone 15' },
     ZONES,
     [1.24, 2.24, 3.72, 5.7, 7.44, 8.1, 8.68, 7.75, 5.7, 4.03, 2.1, 1.24],
   ),
   row(
     'california-zone-16',
-    'California, reference ET zone 16',
+    { en: 'California, reference ET zone 16' },
     ZONES,
     [1.55, 2.52, 4.03, 5.7, 7.75, 8.7, 9.3, 8.37, 6.3, 4.34, 2.4, 1.55],
   ),
   row(
     'california-zone-17',
-    'California, reference ET zone 17',
+    { en: 'California, reference ET zone 17' },
     ZONES,
     [1.86, 2.8, 4.65, 6, 8.06, 9, 9.92, 8.68, 6.6, 4.34, 2.7, 1.86],
   ),
   row(
     'california-zone-18',
-    'California, reference ET zone 18',
+    { en: 'California, reference ET zone 18' },
     ZONES,
     [2.48, 3.36, 5.27, 6.9, 8.68, 9.6, 9.61, 8.68, 6.9, 4.96, 3, 2.17],
   ),

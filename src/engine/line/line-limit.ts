@@ -1,7 +1,7 @@
 import type { LateralProfile } from './lateral.ts';
 
 /** What a line breaks: an emitter below its least pressure (or dry), or plain emitters that differ too much. */
-export type LineLimit = 'least pressure' | 'flow variation';
+export type LineLimit = 'least-pressure' | 'flow-variation';
 
 export interface LineBounds {
   readonly leastPressureKpa: number;
@@ -13,7 +13,7 @@ export interface LineBounds {
 export function lineLimit(profile: LateralProfile, bounds: LineBounds): LineLimit | undefined {
   // The solver's own rounding must not decide at the border.
   const ROUNDING = 1e-9;
-  if (profile.wetOutlets < profile.pressuresKpa.length) return 'least pressure';
-  if (profile.leastPressureKpa < bounds.leastPressureKpa * (1 - ROUNDING)) return 'least pressure';
-  return profile.flowVariation > bounds.mostFlowVariation + ROUNDING ? 'flow variation' : undefined;
+  if (profile.wetOutlets < profile.pressuresKpa.length) return 'least-pressure';
+  if (profile.leastPressureKpa < bounds.leastPressureKpa * (1 - ROUNDING)) return 'least-pressure';
+  return profile.flowVariation > bounds.mostFlowVariation + ROUNDING ? 'flow-variation' : undefined;
 }

@@ -18,7 +18,7 @@ export interface LongestRun {
   /** Of tube: to the last outlet; in a loop all the way round. 0 where there is no run. */
   readonly lengthM: number;
   /** What one outlet more would break; `nothing found` where the run of `mostOutlets` still works. */
-  readonly limitedBy: LineLimit | 'nothing found';
+  readonly limitedBy: LineLimit | 'nothing-found';
   /** Of the longest run; undefined where there is none. */
   readonly profile: LateralProfile | undefined;
 }
@@ -44,7 +44,7 @@ export function longestRun(input: LongestRunInput): LongestRun {
   let best: LateralProfile | undefined;
   let works = 0;
   let fails = Math.floor(mostOutlets) + 1;
-  let limitedBy: Limit = 'nothing found';
+  let limitedBy: Limit = 'nothing-found';
   let tried = 1;
   while (fails - works > 1) {
     const profile = lateral({ ...line, outlets: tried });
@@ -56,7 +56,7 @@ export function longestRun(input: LongestRunInput): LongestRun {
       works = tried;
       best = profile;
     }
-    tried = limitedBy === 'nothing found' ? Math.min(2 * works, fails - 1) : Math.floor((works + fails) / 2);
+    tried = limitedBy === 'nothing-found' ? Math.min(2 * works, fails - 1) : Math.floor((works + fails) / 2);
   }
   return { outlets: works, lengthM: best?.lengthM ?? 0, limitedBy, profile: best };
 }

@@ -9,11 +9,9 @@ export interface RoofSurface {
   readonly source: string;
 }
 
-const surface = (id: string, name: string, runoffCoefficient: number, source: string): RoofSurface =>
-  Object.freeze({ id, name: Object.freeze({ en: name }), runoffCoefficient, source });
-
-const BY_ROOF =
-  'roof coefficients by covering, as printed on a rain-harvesting page of 2007; within Waterfall 2006 (AZ1344)';
+const BY_ROOF = {
+  source: 'roof coefficients by covering, as printed on a rain-harvesting page of 2007; within Waterfall 2006 (AZ1344)',
+};
 
 /**
  * Surfaces that rain is caught from, and the share that runs off. All of these are usual values; a planner with a gauge
@@ -21,14 +19,19 @@ const BY_ROOF =
  * does no harm.
  */
 export const ROOF_SURFACES: readonly RoofSurface[] = Object.freeze([
-  surface('metal', 'Metal roof', 0.95, BY_ROOF),
-  surface('shingle', 'Asphalt shingle roof', 0.9, BY_ROOF),
-  surface('tar-gravel', 'Tar and gravel roof', 0.8, BY_ROOF),
-  surface(
-    'unknown',
-    'Roof of unknown covering',
-    0.75,
-    'Texas Manual on Rainwater Harvesting (TWDB 2005): 75-90 %, from memory',
-  ),
-  surface('paving', 'Paving', 0.9, 'Waterfall 1998, 2006 (AZ1052, AZ1344): 0.90-1.00, from memory'),
+  { id: 'metal', name: { en: 'Metal roof' }, runoffCoefficient: 0.95, ...BY_ROOF },
+  { id: 'shingle', name: { en: 'Asphalt shingle roof' }, runoffCoefficient: 0.9, ...BY_ROOF },
+  { id: 'tar-gravel', name: { en: 'Tar and gravel roof' }, runoffCoefficient: 0.8, ...BY_ROOF },
+  {
+    id: 'unknown',
+    name: { en: 'Roof of unknown covering' },
+    runoffCoefficient: 0.75,
+    source: 'Texas Manual on Rainwater Harvesting (TWDB 2005): 75-90 %, from memory',
+  },
+  {
+    id: 'paving',
+    name: { en: 'Paving' },
+    runoffCoefficient: 0.9,
+    source: 'Waterfall 1998, 2006 (AZ1052, AZ1344): 0.90-1.00, from memory',
+  },
 ]);

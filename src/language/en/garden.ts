@@ -5,6 +5,8 @@ import type { Format } from '../format/format.ts';
 export const garden = {
   title: 'Garden',
   startSays: 'Open a plan, or start a new one: first the place and its climate, then a zone and what grows in it.',
+  /** Name of a plan that was started here. */
+  newPlan: 'My garden',
   start: (units: string) => `Start a new plan: ${units}`,
   unitSystems: { us: 'Gallons, inches, °F', metric: 'Liters, millimeters, °C' },
   sections: {

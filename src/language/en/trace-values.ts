@@ -71,7 +71,7 @@ export const traceValues = {
     'choice-state-names': 'the names are Runnel’s own',
     observed: 'Measured, from the log',
     'observed-week': 'Measured week, from the log',
-    normals: (_: Format, { text }: FreeText) => `Monthly normals: ${text}`,
+    normals: (_: Format, { text }: FreeText) => (text === '' ? 'Monthly normals' : `Monthly normals: ${text}`),
     estimate: (_: Format, { estimate, cite }: Partial<Cited> & { readonly estimate: WeatherEstimate }) =>
       `${ESTIMATES[estimate]} (${cite ?? 'Runnel’s own choice'})`,
     'plant-factor-set': 'Plant factor set in the plan',

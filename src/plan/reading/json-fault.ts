@@ -24,7 +24,7 @@ export function jsonFault(text: string): JsonFault | undefined {
   };
 }
 
-type Turn = 'value' | 'first item' | 'key' | 'first key' | 'colon' | 'comma';
+type Turn = 'value' | 'first-item' | 'key' | 'first-key' | 'colon' | 'comma';
 
 /** Reads on until something is wrong and gives what was expected at `scan.at`. No recursion: a text may nest without end. */
 function firstFault(scan: Scan): JsonToken | undefined {
@@ -66,14 +66,14 @@ function stepOf(turn: Turn, position: Position): Turn | { readonly expected: Jso
         }
       );
     case 'key':
-    case 'first key':
+    case 'first-key':
       if (character !== '"') return { expected: tokenFault(character, 'field-name') };
       return valueStep(position, 'colon');
     default:
       if (character === '{' || character === '[') {
         open.push(character);
         scan.at++;
-        return character === '{' ? 'first key' : 'first item';
+        return character === '{' ? 'first-key' : 'first-item';
       }
       return valueStep(position, 'comma');
   }
@@ -81,8 +81,8 @@ function stepOf(turn: Turn, position: Position): Turn | { readonly expected: Jso
 
 /** A bracket closes after a value, and at once where nothing is inside. */
 function closes(turn: Turn, character: string | undefined, open: Brackets | undefined): boolean {
-  if (character === '}') return open === '{' && (turn === 'comma' || turn === 'first key');
-  return character === ']' && open === '[' && (turn === 'comma' || turn === 'first item');
+  if (character === '}') return open === '{' && (turn === 'comma' || turn === 'first-key');
+  return character === ']' && open === '[' && (turn === 'comma' || turn === 'first-item');
 }
 
 function pass({ scan, character }: Position, wanted: string, next: Turn): Turn | undefined {

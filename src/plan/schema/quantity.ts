@@ -60,14 +60,14 @@ export function quantity(kind: PlanQuantity, system: UnitSystem) {
 
 /** A number from `low` to `high`. */
 export function range(low: number, high: number, unit?: CountUnit) {
-  return once(`range ${low} ${high} ${unit}`, () =>
+  return once(['range', low, high, unit].join(), () =>
     withUnit(v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high)), unit),
   );
 }
 
 /** A whole number from `low` to `high`. */
 export function whole(low: number, high: number, unit?: CountUnit) {
-  return once(`whole ${low} ${high} ${unit}`, () =>
+  return once(['whole', low, high, unit].join(), () =>
     withUnit(v.pipe(v.number(), v.integer(), v.minValue(low), v.maxValue(high)), unit),
   );
 }

@@ -268,7 +268,7 @@ describe('a climate that is not filled in', () => {
 
   it('is told first, and leads to its form in the garden’s editor, as often as one asks', async () => {
     const bed = oneBed();
-    const { climate } = emptyPlan({ units: 'us', firstDay: '2027-06-07', weeks: 4 }).site;
+    const { climate } = emptyPlan({ name: 'Allotment', units: 'us', firstDay: '2027-06-07', weeks: 4 }).site;
     const page = await shown(
       { ...bed, site: { ...bed.site, climate } },
       html`<runnel-garden today="2027-06-01"></runnel-garden><runnel-chart></runnel-chart><runnel-week></runnel-week>`,

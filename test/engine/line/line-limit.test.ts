@@ -21,13 +21,13 @@ describe('what a line breaks', () => {
 
   it('is the bound that is a little tighter', () => {
     const tighter = leastPressureKpa + 0.01;
-    expect(lineLimit(solved, { leastPressureKpa: tighter, mostFlowVariation: 1 })).toBe('least pressure');
-    expect(lineLimit(solved, { leastPressureKpa: 0, mostFlowVariation: flowVariation - 0.001 })).toBe('flow variation');
+    expect(lineLimit(solved, { leastPressureKpa: tighter, mostFlowVariation: 1 })).toBe('least-pressure');
+    expect(lineLimit(solved, { leastPressureKpa: 0, mostFlowVariation: flowVariation - 0.001 })).toBe('flow-variation');
   });
 
   it('is the pressure where an outlet is dry, however little is asked for', () => {
     const uphill = lateral({ ...LINE, riseMPerM: 1 });
     expect(uphill.state).toBe('partly-dry');
-    expect(lineLimit(uphill, { leastPressureKpa: 0, mostFlowVariation: 1 })).toBe('least pressure');
+    expect(lineLimit(uphill, { leastPressureKpa: 0, mostFlowVariation: 1 })).toBe('least-pressure');
   });
 });

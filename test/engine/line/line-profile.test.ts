@@ -81,7 +81,7 @@ describe('a line downhill', () => {
     const ring = { topology: 'loop', insideDiameterMm: 8, emitterFlowLph: 4, exponent: 1 } as const;
     const lines = [95, 100].map((outlets) => laidLine({ ...ring, outlets, compensating: false, riseMPerM: -0.1 }));
     const planting = plantingWith(lines);
-    expect(lines.map((line) => lineFault(line, planting, 80))).toEqual(['flow variation', undefined]);
+    expect(lines.map((line) => lineFault(line, planting, 80))).toEqual(['flow-variation', undefined]);
     const [longest, whole] = lines.map((line) => longestLine(line, planting, 80)?.outlets as number);
     expect(longest).toBeLessThan(95);
     expect(whole).toBeGreaterThanOrEqual(100);

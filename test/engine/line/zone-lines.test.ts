@@ -72,7 +72,7 @@ describe('one line', () => {
   it('tells its profile, how fast its water runs, what it breaks and how long it may be', () => {
     const line = laidLine({ outlets: 400, runs: 2 });
     const of = plantingLine(plantingWith([line]), 0, { kpa: 120, isKnown: true });
-    expect(of?.fault).toBe('least pressure');
+    expect(of?.fault).toBe('least-pressure');
     expect(of?.run.runs).toBe(2);
     expect(of?.longest.outlets).toBeLessThan(400);
     // 0.4085 Q/d2 (ft/s, gpm, inches), the handbooks' form.

@@ -16,7 +16,7 @@ const from5April = (climate: PlanClimate, change: Partial<Plan> = {}) =>
       ...change,
     }),
   );
-const { climate: unfilled } = emptyPlan({ units: 'us', firstDay: '2027-04-05', weeks: 20 }).site;
+const { climate: unfilled } = emptyPlan({ name: 'Allotment', units: 'us', firstDay: '2027-04-05', weeks: 20 }).site;
 
 it('tells first of all that a climate is not filled in, though nothing then goes short', () => {
   const [first, ...others] = noticesOf(from5April(unfilled));
