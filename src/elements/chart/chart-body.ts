@@ -11,8 +11,7 @@ import { monthsOf, volumeWriter } from './axis-writing.ts';
 import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts';
 import { chartTable } from './chart-table.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
-import { findingOf } from './finding.ts';
-import { findingWords } from './finding-words.ts';
+import { findingOf, findingWords } from './finding.ts';
 import type { Reserve } from './reserve.ts';
 import { chartStyles } from './runnel-chart.styles.ts';
 import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
@@ -95,19 +94,19 @@ export class ChartBody {
   };
 
   render(view: ReadyView): TemplateResult {
-    const reading = readingOf(view);
-    const say = chartWords(reading.language);
+    const reader = readingOf(view);
+    const say = chartWords(reader.language);
     const { span } = view.season.garden;
     const totals = this.#totals(view);
     const zone = this.#zone(view);
     const finding = findingOf(totals, weeksWithoutClimate(view.season).length < span.weeks);
-    const words = findingWords(finding, span, reading);
+    const words = findingWords(finding, span, reader);
     const week = this.#host.pointedWeek ?? view.selection.week;
     const reserve = this.#reserve(view);
     const until = week ?? span.weeks - 1;
-    const figures = keyFigures(totals, until, reading, reserve);
+    const figures = keyFigures(totals, until, reader, reserve);
     const grossLitres = totals.irrigationGross[until] ?? 0;
-    const moment = keyMoment(span, week, reading);
+    const moment = keyMoment(span, week, reader);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
         <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
@@ -115,20 +114,20 @@ export class ChartBody {
       </header>
       <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${say.readWeeks} aria-valuemin="1"
         aria-valuemax=${span.weeks} aria-valuenow=${(view.selection.week ?? span.weeks - 1) + 1}
-        aria-valuetext=${keySentence(figures, moment, reading)}
+        aria-valuetext=${keySentence(figures, moment, reader)}
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
-      <div class="reading" part="key">${keyTemplate(figures, moment, grossLitres, reading)}</div>
+      <div class="reading" part="key">${keyTemplate(figures, moment, grossLitres, reader)}</div>
       <details>
         <summary>${say.table}</summary>
         <p class="quiet small">${say.about}</p>
         <div class="scroll" role="region" tabindex="0" aria-label=${say.table}>
-          ${guard([totals, reserve, span.firstDay, reading.units, reading.locale, view.selection.week], () =>
+          ${guard([totals, reserve, span.firstDay, reader.units, reader.locale, view.selection.week], () =>
             chartTable({
               totals,
               reserve,
               span,
-              reading,
+              reader,
               selectedWeek: view.selection.week,
               select: (chosen) => this.#select(chosen),
             }),

@@ -1,4 +1,4 @@
-/** The key of the chart, which is also its reading: what each area stands for and what it has come to by a week. */
+/** The key of the chart, which also says its figures: what each area stands for and what it has come to by a week. */
 import { html, type TemplateResult } from 'lit';
 import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
@@ -48,23 +48,23 @@ export function keyTemplate(
   figures: readonly KeyFigure[],
   moment: string,
   grossLitres: number,
-  reading: Reader,
+  reader: Reader,
 ): TemplateResult {
   return html`<p class="moment">${moment}</p>
     <dl class="key">
       ${figures.map(
         ({ swatch, name, litres }) => html`<div>
           <dt><span class="swatch ${swatch}"></span>${name}</dt>
-          <dd>${formatQuantity(litres, 'volume', reading)}</dd>
+          <dd>${formatQuantity(litres, 'volume', reader)}</dd>
         </div>`,
       )}
     </dl>
-    <p class="quiet small">${chartWords(reading.language).atRoots(formatFor(reading), grossLitres)}</p>
+    <p class="quiet small">${chartWords(reader.language).atRoots(formatFor(reader), grossLitres)}</p>
     <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
 }
 
-/** The reading in one sentence, for a screen reader. */
-export function keySentence(figures: readonly KeyFigure[], moment: string, reading: Reader): string {
-  const parts = figures.map(({ name, litres }) => `${name} ${formatQuantity(litres, 'volume', reading)}`);
+/** The key in one sentence, for a screen reader. */
+export function keySentence(figures: readonly KeyFigure[], moment: string, reader: Reader): string {
+  const parts = figures.map(({ name, litres }) => `${name} ${formatQuantity(litres, 'volume', reader)}`);
   return `${moment}: ${parts.join(', ')}`;
 }

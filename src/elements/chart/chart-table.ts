@@ -12,21 +12,21 @@ interface TableContent {
   readonly totals: Cumulative;
   readonly reserve: Reserve | undefined;
   readonly span: SeasonSpan;
-  readonly reading: Reader;
+  readonly reader: Reader;
   readonly selectedWeek: number | undefined;
   readonly select: (week: number) => void;
 }
 
 /** The chart's figures for those who cannot see it, or want them exactly. A week's button selects it. */
-export function chartTable({ totals, reserve, span, reading, selectedWeek, select }: TableContent): TemplateResult {
-  const say = chartWords(reading.language);
-  const format = formatFor(reading);
+export function chartTable({ totals, reserve, span, reader, selectedWeek, select }: TableContent): TemplateResult {
+  const say = chartWords(reader.language);
+  const format = formatFor(reader);
   return html`<table>
-    <caption>${say.tableCaption(unitSymbol('volume', reading))}</caption>
+    <caption>${say.tableCaption(unitSymbol('volume', reader))}</caption>
     <thead>
       <tr>
         <th scope="col">${say.week}</th>
-        ${keyFigures(totals, 0, reading, reserve).map(({ name }) => html`<th scope="col">${name}</th>`)}
+        ${keyFigures(totals, 0, reader, reserve).map(({ name }) => html`<th scope="col">${name}</th>`)}
       </tr>
     </thead>
     <tbody>
@@ -37,7 +37,7 @@ export function chartTable({ totals, reserve, span, reading, selectedWeek, selec
             <button class="plain" aria-label=${say.selectWeek(format, span.firstDay + 7 * week)}
               aria-pressed=${week === selectedWeek} @click=${() => select(week)}>${format.week(span.firstDay + 7 * week)}</button>
           </th>
-          ${keyFigures(totals, week, reading, reserve).map(({ litres }) => html`<td>${formatAmount(litres, 'volume', reading)}</td>`)}
+          ${keyFigures(totals, week, reader, reserve).map(({ litres }) => html`<td>${formatAmount(litres, 'volume', reader)}</td>`)}
         </tr>`,
       )}
     </tbody>

@@ -1,4 +1,8 @@
+import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
+import { chartWords } from '../../language/en/chart.ts';
+import { formatFor } from '../../language/format/format.ts';
+import type { Reader } from '../../language/reader.ts';
 
 /** What the chart has to say before anyone reads it. Weeks are of the season, from 0. */
 export type Finding =
@@ -34,4 +38,32 @@ export function findingOf(totals: Cumulative, hasClimate = true): Finding {
   let lastWeek = end;
   while (lastWeek > firstShortWeek && at(unmet, lastWeek) - at(unmet, lastWeek - 1) < LEAST_LITRES) lastWeek--;
   return { kind: 'short', litres, firstWeek: firstShortWeek, lastWeek };
+}
+
+/** Below this share of the irrigation the rain is not what the season is about. */
+const LEAST_RAIN_SHARE = 0.02;
+
+/** The same as the chart's title. */
+export function findingWords(finding: Finding, span: SeasonSpan, reader: Reader): string {
+  const say = chartWords(reader.language).finding;
+  const format = formatFor(reader);
+  switch (finding.kind) {
+    case 'no-climate':
+      return say.noClimate;
+    case 'nothing-grows':
+      return say.nothingGrows;
+    case 'met': {
+      const { rainLitres, irrigationLitres, unmetLitres } = finding;
+      return rainLitres >= irrigationLitres * LEAST_RAIN_SHARE
+        ? say.metWithRain(format, unmetLitres, rainLitres)
+        : say.metWithIrrigation(format, unmetLitres, irrigationLitres);
+    }
+    case 'short': {
+      const { litres, firstWeek, lastWeek } = finding;
+      const first = span.firstDay + 7 * firstWeek;
+      if (lastWeek === span.weeks - 1 && firstWeek < lastWeek) return say.shortFrom(format, litres, first);
+      if (firstWeek === lastWeek) return say.shortInWeek(format, litres, first);
+      return say.shortBetween(format, litres, first, span.firstDay + 7 * lastWeek + 6);
+    }
+  }
 }

@@ -38,6 +38,6 @@ export interface ReserveLine {
 export function reserveLine({ weeklyLitres, dailyLitres, mostLitres }: Reserve, units: UnitSystem): ReserveLine {
   const volume = (litres: number) => fromSi(litres, 'volume', units);
   const [litres, daysApart] = dailyLitres === undefined ? [weeklyLitres, 7] : [dailyLitres, 1];
-  const points = Array.from(litres, (value, place) => ({ x: ((place + 1) * daysApart) / 7, y: volume(value) }));
+  const points = Array.from(litres, (value, index) => ({ x: ((index + 1) * daysApart) / 7, y: volume(value) }));
   return { points, most: Math.max(volume(mostLitres), ...points.map(({ y }) => y)) };
 }

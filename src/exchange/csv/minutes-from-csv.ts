@@ -27,7 +27,7 @@ interface ZoneChange extends ImportChange {
 }
 
 /** What the rows are read against and into. */
-interface Reading {
+interface MinutesImport {
   readonly plan: Plan;
   readonly season: Season | undefined;
   readonly weeks: readonly WeekColumn[];
@@ -65,13 +65,13 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
       .filter((heading, index) => isIsoDate(heading) && !weeks.some((column) => column.index === index))
       .map((value): RowFault => ({ code: 'week-outside', line: 1, value })),
   );
-  const reading: Reading = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
+  const into: MinutesImport = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
   for (const row of rows) {
     if (row.cells[columns.planting]) continue;
     if (columns.measure >= 0 && !isMinutes(row.cells[columns.measure] ?? '', locale)) continue;
-    readRow(row, row.cells[columns.zone] ?? '', reading);
+    readRow(row, row.cells[columns.zone] ?? '', into);
   }
-  const { changes } = reading;
+  const { changes } = into;
   const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
   return {
     edit: edits.length === 0 ? undefined : { type: 'together', action: 'import-minutes', edits },
@@ -80,8 +80,8 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
   };
 }
 
-function readRow(row: TableRow, name: string, reading: Reading): void {
-  const { plan, faults, lines } = reading;
+function readRow(row: TableRow, name: string, into: MinutesImport): void {
+  const { plan, faults, lines } = into;
   const [zone, ...others] = zonesNamed(plan, name);
   if (others.length > 0) {
     faults.push({ code: 'zone-shared', line: row.line, value: name, zones: others.length + 1 });
@@ -92,12 +92,12 @@ function readRow(row: TableRow, name: string, reading: Reading): void {
     return;
   }
   const before = lines.get(zone.id);
-  if (before === undefined) readFigures(row, zone, reading);
+  if (before === undefined) readFigures(row, zone, into);
   else faults.push({ code: 'zone-twice', line: row.line, value: name, before });
 }
 
-function readFigures({ line, cells }: TableRow, zone: PlanZone, reading: Reading): void {
-  const { plan, season, weeks, changes, faults, lines } = reading;
+function readFigures({ line, cells }: TableRow, zone: PlanZone, into: MinutesImport): void {
+  const { plan, season, weeks, changes, faults, lines } = into;
   lines.set(zone.id, line);
   const computed = season?.zones.find((each) => each.zone.id === zone.id);
   for (const { index, week, day } of weeks) {
@@ -140,10 +140,10 @@ function zonesNamed(plan: Plan, name: string): readonly PlanZone[] {
 
 /** Indexes of the columns that say of what a row is; -1 for one that is not there. */
 export function zoneColumns(header: readonly string[], locale: string): Readonly<Record<RowColumn, number>> {
-  const said = headingWords(locale);
+  const words = headingWords(locale);
   const headings = header.map(bareWord);
   const index = (column: RowColumn) => {
-    const names = said.map((words) => bareWord(words.headings[column]));
+    const names = words.map(({ headings: own }) => bareWord(own[column]));
     return headings.findIndex((heading) => names.includes(heading));
   };
   return { zone: index('zone'), planting: index('planting'), measure: index('measure') };
@@ -153,10 +153,11 @@ type RowColumn = 'zone' | 'planting' | 'measure';
 
 /** Whether a row is of minutes, by its measure; in English in a person's own words too. */
 function isMinutes(measure: string, locale: string): boolean {
-  const said = headingWords(locale);
+  const words = headingWords(locale);
   const word = bareWord(measure);
-  if (said.some(({ measures }) => bareWord(measures.minutes) === word)) return true;
+  if (words.some(({ measures }) => bareWord(measures.minutes) === word)) return true;
   return (
-    !said.some(({ measures }) => [measures.gallons, measures.rain].map(bareWord).includes(word)) && /min/i.test(measure)
+    !words.some(({ measures }) => [measures.gallons, measures.rain].map(bareWord).includes(word)) &&
+    /min/i.test(measure)
   );
 }

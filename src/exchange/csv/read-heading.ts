@@ -38,9 +38,9 @@ const lettersOf = (text: string): readonly string[] =>
     .filter((word) => word !== '');
 
 function systemOf(word: string, locale: string): UnitSystem | undefined {
-  const said = languagesRead(locale).map((language) => unitsWords(language).typed);
+  const typed = languagesRead(locale).map((language) => unitsWords(language).typed);
   return SYSTEMS.find((system) =>
-    UNITS[system].some((unit) => said.some((typed) => typed[unit].some((name) => bareWord(name) === word))),
+    UNITS[system].some((unit) => typed.some((words) => words[unit].some((name) => bareWord(name) === word))),
   );
 }
 

@@ -76,10 +76,10 @@ export type WeatherColumns = { readonly [Name in Column]?: ColumnFound };
 
 /** Where the columns of daily weather stand in a table with these headings. */
 export function weatherColumns(header: readonly string[], locale: string): WeatherColumns {
-  const said = headingWords(locale);
+  const words = headingWords(locale);
   const headings = header.map((heading) => readHeading(heading, locale));
   const found = COLUMNS.flatMap((column) => {
-    const names = said.flatMap(({ weather }) => weather[column]).map(bareWord);
+    const names = words.flatMap(({ weather }) => weather[column]).map(bareWord);
     const indexes = names.map((name) => headings.findIndex(({ word }) => word === name));
     const index = indexes.find((each) => each >= 0) ?? -1;
     return index < 0 ? [] : [[column, { index, units: headings[index]?.units }] as const];

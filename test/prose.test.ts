@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { proseIn } from '../tools/prose.ts';
-import { filesUnder, projectRoot } from '../tools/source-files.ts';
+import { proseIn } from './tools/prose.ts';
+import { filesUnder, projectRoot } from './tools/source-files.ts';
 
 const ENGLISH = 'src/language/en/';
 
