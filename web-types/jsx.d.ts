@@ -65,15 +65,15 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     /** Another week is under the pointer, or none. */
     'onrunnel-hover'?: ((event: RunnelHoverEvent) => void) | undefined;
   };
-  /** The plan as a file, the season as a table, tables taken in after a look at what they would change, and paper. */
+  /** The plan as a file, the season as a table, tables imported after a preview of what they would change, and paper. */
   'runnel-files': Common & {
     /** What the grid of the plan shows; undefined where there is none. */
     sheetView?: RunnelFiles['sheetView'] | undefined;
     /** A plan file was chosen. */
     'onrunnel-open'?: ((event: RunnelOpenEvent) => void) | undefined;
-    /** What a table says was taken in. */
+    /** A table was imported. */
     'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
-    /** That was taken back. */
+    /** The import is to be undone. */
     'onrunnel-history'?: ((event: RunnelHistoryEvent) => void) | undefined;
   };
   /** Edits the garden itself: place, climate, supply, zones, plantings and lines. */

@@ -6,15 +6,15 @@ import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import type { FilesBody } from './files-body.ts';
 
 /**
- * @summary The plan as a file, the season as a table, tables taken in after a look at what they would change, and paper.
+ * @summary The plan as a file, the season as a table, tables imported after a preview of what they would change, and paper.
  *
- * Stands inside a `runnel-plan`. A table is CSV: minutes set by hand, a rain log or daily weather. Nothing of it is kept
- * before that is asked for, and then it is one step that undo takes back. A plan that can only be looked at is given out
- * and printed, and takes nothing in.
+ * Stands inside a `runnel-plan`. A table is CSV: minutes set by hand, a rain log or daily weather. Nothing is
+ * imported before a person asks for it, and then it is one step that undo takes back. A read-only plan is saved and printed, and
+ * imports nothing.
  *
  * @fires {RunnelOpenEvent} runnel-open - A plan file was chosen.
- * @fires {RunnelEditEvent} runnel-edit - What a table says was taken in.
- * @fires {RunnelHistoryEvent} runnel-history - That was taken back.
+ * @fires {RunnelEditEvent} runnel-edit - A table was imported.
+ * @fires {RunnelHistoryEvent} runnel-history - The import is to be undone.
  *
  * @csspart title - The heading.
  * @csspart drop - The place where a table is dropped.
