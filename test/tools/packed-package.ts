@@ -91,7 +91,8 @@ function isAlive(id: number): boolean {
 async function make(place: string): Promise<void> {
   // Those of other sources are of no more use, except to a run that may still be at work with one.
   for (const old of readdirSync(CACHE).map((name) => join(CACHE, name))) {
-    if (Date.now() - statSync(old).mtimeMs > HOUR_MS) rmSync(old, { recursive: true, force: true });
+    const written = statSync(old, { throwIfNoEntry: false })?.mtimeMs;
+    if (written !== undefined && Date.now() - written > HOUR_MS) rmSync(old, { recursive: true, force: true });
   }
   const making = `${place}.${process.pid}`;
   const folder = join(making, 'package');
