@@ -10,8 +10,17 @@ export interface Reader {
   readonly locale: string;
 }
 
-/** `locale`: BCP 47, as the page or the reader has it. */
+const readers = new WeakMap<Language, Map<UnitSystem, Reader>>();
+
+/** `locale`: BCP 47, as the page or the reader has it. The same object for the same language and units, so that formats are bound once. */
 export function readerFor(locale: string, units: UnitSystem): Reader {
   const language = languageFor(locale);
-  return { language, units, locale: language.locale };
+  const ofLanguage = readers.get(language) ?? new Map<UnitSystem, Reader>();
+  readers.set(language, ofLanguage);
+  let reader = ofLanguage.get(units);
+  if (reader === undefined) {
+    reader = { language, units, locale: language.locale };
+    ofLanguage.set(units, reader);
+  }
+  return reader;
 }

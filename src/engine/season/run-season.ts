@@ -13,7 +13,7 @@ import { type SeasonBuffers, seasonBuffers, zoneSeason, zoneSeasonAfter } from '
  * weather and rain rule are the same keeps its weeks by identity; where only some weeks' rain or choices moved, a zone
  * takes over the weeks that they do not reach; of any other zone, the demands of plantings that use what they used.
  * `buffers` are for whoever computes many seasons in a row: what one left in it, the next need not fill in again. A season of
- * a `reusedBuffers` is no `previous` for another.
+ * `reusedBuffers` is no `previous` for another.
  */
 export function runSeason(garden: Garden, previous?: Season, buffers: SeasonBuffers = seasonBuffers()): Season {
   const { site } = garden;

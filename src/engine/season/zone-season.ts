@@ -11,10 +11,10 @@ import { runZoneWeek, zoneRun } from './zone-run.ts';
 
 /** Arrays lent to one zone after another. */
 export interface SeasonBuffers {
-  /** Place p to a zone's p-th planting. */
+  /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
-  /** Place z to the figures of a season's z-th zone: they hold until the next season is run with these buffers. */
+  /** A zone's figures by its index in the season: they hold until the next season is run with these buffers. */
   readonly figures?: Float64Array[];
 }
 
