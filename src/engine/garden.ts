@@ -28,6 +28,8 @@ export interface SeasonSpan {
 export interface GardenSite extends WeatherSite {
   readonly climate: MonthlyClimate;
   readonly rain: RainRule;
+  /** Real seasons of the place by day, for the share of the normals' rain that roots keep. */
+  readonly years?: WeatherYears | undefined;
 }
 
 /** Twelve values each, January first. Totals are for the whole month. */
@@ -40,6 +42,21 @@ export interface MonthlyClimate {
   readonly windMs?: readonly number[] | undefined;
   readonly sunshineHours?: readonly number[] | undefined;
   readonly rainMm: readonly number[];
+  /** Days with at least 0.25 mm (0.01 in) of rain, 0 to the month's length. */
+  readonly rainDays?: readonly number[] | undefined;
+}
+
+/** What was measured through whole seasons. NaN where a day's figure is missing. */
+export interface WeatherYears {
+  readonly source: string;
+  readonly stretches: readonly WeatherStretch[];
+}
+
+/** Days in a row from `firstDay` on; both arrays are of one length. */
+export interface WeatherStretch {
+  readonly firstDay: DayNumber;
+  readonly rainMm: Float64Array;
+  readonly etoMm: Float64Array;
 }
 
 export interface RainRule {
@@ -55,6 +72,19 @@ export interface ObservedWeather {
   readonly days: ReadonlyMap<DayNumber, ObservedDay>;
   /** Totals, by any day of the week; of two for one week the later counts. */
   readonly weeks: ReadonlyMap<DayNumber, ObservedWeek>;
+  /** In order of issue. */
+  readonly forecasts?: readonly Forecast[] | undefined;
+}
+
+/** What was expected of days to come, on the morning of `issued`. Only decisions of that morning and later know it. */
+export interface Forecast {
+  readonly issued: DayNumber;
+  readonly days: ReadonlyMap<DayNumber, ForecastDay>;
+}
+
+export interface ForecastDay {
+  readonly rainMm?: number | undefined;
+  readonly etoMm?: number | undefined;
 }
 
 export interface ObservedDay {
@@ -73,6 +103,8 @@ export interface ObservedDay {
 
 export interface ObservedWeek {
   readonly rainMm?: number | undefined;
+  /** Last day that the rain was read for; left out: the week's last. Later days keep their normals. */
+  readonly rainThrough?: DayNumber | undefined;
   readonly etoMm?: number | undefined;
 }
 
@@ -141,9 +173,17 @@ export interface WeekChoice {
   /** Minutes of the whole week that were really run; wins over `minutes`. */
   readonly minutesRun?: number | undefined;
   readonly closed?: boolean | undefined;
+  /** What was really run, by day of the week (0 = its first); wins over `minutesRun`. Days left out were not run. */
+  readonly runs?: ReadonlyMap<number, DayRun> | undefined;
   /** Open watering days by planting id, set by hand. */
   readonly openDays?: ReadonlyMap<string, number> | undefined;
   readonly note?: string | undefined;
+}
+
+export interface DayRun {
+  readonly minutes: number;
+  /** Plantings behind a shut-off whose shut-off was open; left out: as the season computes it. */
+  readonly open?: ReadonlySet<string> | undefined;
 }
 
 export interface GardenPlanting {
