@@ -144,6 +144,8 @@ export interface GardenZone {
   readonly timerStepMinutes: number;
   /** Longest run before a pause; Infinity where the soil takes the water as fast as it comes. */
   readonly longestCycleMinutes: number;
+  /** Times a day that the timer can start it: most cycles of a day, 1 or more. */
+  readonly startsADay: number;
   /** Net depth over gross depth, 0..1. */
   readonly efficiency: number;
   readonly efficiencyBasis: EfficiencyBasis;

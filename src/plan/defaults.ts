@@ -6,6 +6,8 @@ import { LEAST_PRESSURE_KPA } from '../engine/line/usual-pressures.data.ts';
 export const DEFAULTS = {
   /** Common practice, no source. */
   timerStepMinutes: 1,
+  /** Start times that a program of a usual garden timer has: common practice, no source. */
+  startsADay: 4,
   /** A mixed planting takes the factor of its thirstiest plants: Kjelgren, Beeson, Pittenger and Montague (2016); from memory. */
   rule: { kind: 'thirstiest' },
 

@@ -51,6 +51,7 @@ export function arbitraryZone(span: SeasonSpan, mostPlantings: number): fc.Arbit
     rule: arbitraryRule,
     timerStepMinutes: fc.constantFrom(0.1, 1, 1, 5, 15),
     longestCycleMinutes: fc.oneof(fc.constant(Number.POSITIVE_INFINITY), between(0.5, 60)),
+    startsADay: fc.constantFrom(1, 2, 4, 8, 24),
     efficiency: fc.oneof(fc.constant(1), between(0.3, 1)),
     efficiencyBasis: fc.constant('efficiency' as const),
     plantings: fc.array(arbitraryPlanting(span), { maxLength: mostPlantings }),

@@ -58,6 +58,7 @@ export function plainZone(change: Partial<GardenZone> = {}): GardenZone {
     rule: { kind: 'thirstiest' },
     timerStepMinutes: 1,
     longestCycleMinutes: Number.POSITIVE_INFINITY,
+    startsADay: 4,
     efficiency: 0.8,
     efficiencyBasis: 'efficiency',
     plantings: [plainPlanting()],

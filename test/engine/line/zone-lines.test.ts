@@ -26,6 +26,7 @@ function zoneOf(plantings: GardenZone['plantings']): GardenZone {
     rule: { kind: 'thirstiest' },
     timerStepMinutes: 1,
     longestCycleMinutes: Number.POSITIVE_INFINITY,
+    startsADay: 4,
     efficiency: 0.8,
     efficiencyBasis: 'default',
     plantings,

@@ -47,8 +47,12 @@ describe('the efficiency of a zone', () => {
 });
 
 describe('the rule and the timer', () => {
-  it('are the thirstiest planting and whole minutes unless the plan says otherwise', () => {
-    expect(convert({})).toMatchObject({ rule: { kind: 'thirstiest' }, timerStepMinutes: 1 });
+  it('are the thirstiest planting, whole minutes and four starts a day unless the plan says otherwise', () => {
+    expect(convert({})).toMatchObject({
+      rule: { kind: 'thirstiest' },
+      timerStepMinutes: 1,
+      startsADay: 4,
+    });
   });
 
   it('are as the plan says', () => {
