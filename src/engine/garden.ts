@@ -5,11 +5,23 @@
  * Objects are compared by identity: an unchanged zone must be the same object as before, then its season is kept.
  */
 import type { DayNumber } from './calendar.ts';
-import type { WeatherSite } from './climate/weather-readings.ts';
+import type { GardenSite, ObservedWeather } from './garden-weather.ts';
 import type { LineKind } from './line/line-kinds.ts';
 import type { Names } from './names.ts';
-import type { RainMethod } from './rain/effective-rain.ts';
 import type { SoilTextureId } from './soil/textures.data.ts';
+
+export type {
+  Forecast,
+  ForecastDay,
+  GardenSite,
+  MonthlyClimate,
+  ObservedDay,
+  ObservedWeather,
+  ObservedWeek,
+  RainRule,
+  WeatherStretch,
+  WeatherYears,
+} from './garden-weather.ts';
 
 export interface Garden {
   readonly span: SeasonSpan;
@@ -23,89 +35,6 @@ export interface Garden {
 export interface SeasonSpan {
   readonly firstDay: DayNumber;
   readonly weeks: number;
-}
-
-export interface GardenSite extends WeatherSite {
-  readonly climate: MonthlyClimate;
-  readonly rain: RainRule;
-  /** Real seasons of the place by day, for the share of the normals' rain that roots keep. */
-  readonly years?: WeatherYears | undefined;
-}
-
-/** Twelve values each, January first. Totals are for the whole month. */
-export interface MonthlyClimate {
-  readonly source: string;
-  readonly etoMm?: readonly number[] | undefined;
-  readonly minTemperatureC?: readonly number[] | undefined;
-  readonly maxTemperatureC?: readonly number[] | undefined;
-  readonly dewPointC?: readonly number[] | undefined;
-  readonly windMs?: readonly number[] | undefined;
-  readonly sunshineHours?: readonly number[] | undefined;
-  readonly rainMm: readonly number[];
-  /** Days with at least 0.25 mm (0.01 in) of rain, 0 to the month's length. */
-  readonly rainDays?: readonly number[] | undefined;
-}
-
-/** What was measured through whole seasons. NaN where a day's figure is missing. */
-export interface WeatherYears {
-  readonly source: string;
-  readonly stretches: readonly WeatherStretch[];
-}
-
-/** Days in a row from `firstDay` on; both arrays are of one length. */
-export interface WeatherStretch {
-  readonly firstDay: DayNumber;
-  readonly rainMm: Float64Array;
-  readonly etoMm: Float64Array;
-}
-
-export interface RainRule {
-  readonly method: RainMethod;
-  /** Share of rain credited by the `fraction` method, 0..1. */
-  readonly fraction: number;
-  /** Share of an observed day's rain that runs off before it soaks in, 0..1 (FAO-56 p. 170). */
-  readonly runoffFraction: number;
-}
-
-/** What was measured. A day's own figures win over its week's, a week's over the normals. */
-export interface ObservedWeather {
-  readonly days: ReadonlyMap<DayNumber, ObservedDay>;
-  /** Totals, by any day of the week; of two for one week the later counts. */
-  readonly weeks: ReadonlyMap<DayNumber, ObservedWeek>;
-  /** In order of issue. */
-  readonly forecasts?: readonly Forecast[] | undefined;
-}
-
-/** What was expected of days to come, on the morning of `issued`. Only decisions of that morning and later know it. */
-export interface Forecast {
-  readonly issued: DayNumber;
-  readonly days: ReadonlyMap<DayNumber, ForecastDay>;
-}
-
-export interface ForecastDay {
-  readonly rainMm?: number | undefined;
-  readonly etoMm?: number | undefined;
-}
-
-export interface ObservedDay {
-  readonly rainMm?: number | undefined;
-  readonly etoMm?: number | undefined;
-  readonly minTemperatureC?: number | undefined;
-  readonly maxTemperatureC?: number | undefined;
-  readonly dewPointC?: number | undefined;
-  readonly maxHumidityPercent?: number | undefined;
-  readonly minHumidityPercent?: number | undefined;
-  /** At the site's `windHeightM`. */
-  readonly windMs?: number | undefined;
-  readonly radiationMj?: number | undefined;
-  readonly sunshineHours?: number | undefined;
-}
-
-export interface ObservedWeek {
-  readonly rainMm?: number | undefined;
-  /** Last day that the rain was read for; left out: the week's last. Later days keep their normals. */
-  readonly rainThrough?: DayNumber | undefined;
-  readonly etoMm?: number | undefined;
 }
 
 export interface GardenSupply {
