@@ -1,7 +1,7 @@
 /** A fault of a plan, of its file or of an edit, in the reader's language. */
 
 import { unitOf } from '../engine/units.ts';
-import type { Fault, FaultCode, FaultOf, Found, Measure, Range } from '../plan/reading/fault.ts';
+import type { Expectation, Fault, FaultCode, FaultValues, Found, Measure, Range } from '../plan/reading/fault.ts';
 import { describePlace } from './describe-place.ts';
 import { faultsWords } from './en/faults.ts';
 import { saidLeast, saidMost } from './format/bounds.ts';
@@ -26,15 +26,15 @@ export function describeFault(fault: Fault, reader: Reader): FaultText {
   };
 }
 
-/** What was expected in its place. */
-export function describeExpected(fault: Fault, reader: Reader): string {
-  const say = EXPECTED[fault.code] as Say<FaultCode>;
-  return say(fault.values, faultsWords(reader.language).expected, formatFor(reader));
+/** What a field takes, or what a fault expected in its place: there the bound that was missed is said exactly. */
+export function describeExpected({ code, values }: Expectation, reader: Reader): string {
+  const say = EXPECTED[code] as Say<FaultCode>;
+  return say(values, faultsWords(reader.language).expected, formatFor(reader));
 }
 
 type FaultWords = ReturnType<typeof faultsWords>;
 type Say<Code extends FaultCode> = (
-  values: FaultOf<Code>['values'],
+  values: FaultValues[Code] & { readonly found?: Found },
   words: FaultWords['expected'],
   format: Format,
 ) => string;
@@ -87,7 +87,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   'refused-by-page': ({ reason }) => reason,
 };
 
-function rangeText(values: Range & { readonly found: Found }, words: FaultWords['expected'], format: Format): string {
+function rangeText(values: Range & { readonly found?: Found }, words: FaultWords['expected'], format: Format): string {
   const { isWhole, found } = values;
   const least = numberText(saidLeast(values.least, found), format);
   const most = amountText(saidMost(values.most), values, format);

@@ -2,6 +2,7 @@
 import type { TemplateResult } from 'lit';
 import type { Quantity } from '../../engine/units.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
+import type { SchemaNode } from '../../plan/schema/walk.ts';
 import {
   type ChoiceField,
   checkField,
@@ -12,7 +13,7 @@ import {
   type Option,
   textField,
 } from './fields.ts';
-import type { FormContext, FormPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema } from './form-context.ts';
 
 /**
  * A row for every field of `Part`: a field that the plan's schema has and the table has not does not compile. `Context`: what
@@ -83,7 +84,14 @@ export function tableFields<Part extends object, Context extends FormContext>(
     const own = (words as Readonly<Record<string, FieldWords>>)[field];
     if (own === undefined) throw new TypeError(`There are no words for the field "${field}".`);
     const change = (value: unknown) => part.change({ [field]: value } as Change<Part>);
-    return inputOf(row, { key: part.key(field), words: own, value: part.value[field], edit: change }, context);
+    const input = {
+      key: part.key(field),
+      words: own,
+      value: part.value[field],
+      schema: fieldSchema(part.schema, field),
+      edit: change,
+    };
+    return inputOf(row, input, context);
   });
 }
 
@@ -93,14 +101,15 @@ interface Input {
   readonly key: string;
   readonly words: FieldWords;
   readonly value: unknown;
+  readonly schema: SchemaNode;
   readonly edit: (value: unknown) => Edit;
 }
 
 /** The type of a table says that a row is of its value's kind. */
-function inputOf(row: InputRow, { value, ...input }: Input, context: FormContext): TemplateResult {
+function inputOf(row: InputRow, { value, schema, ...input }: Input, context: FormContext): TemplateResult {
   switch (row.kind) {
     case 'number':
-      return numberField({ ...row, ...input, value: value as number | undefined }, context);
+      return numberField({ ...row, ...input, schema, value: value as number | undefined }, context);
     case 'text':
       return textField({ ...row, ...input, value: value as string | undefined }, context);
     case 'date':
@@ -108,11 +117,15 @@ function inputOf(row: InputRow, { value, ...input }: Input, context: FormContext
     case 'check':
       return checkField({ ...input, value: value === true, edit: (has) => input.edit(has || undefined) }, context);
     case 'choice':
-      return choiceField(choiceOf(row, { ...input, value }, context), context);
+      return choiceField(choiceOf(row, { ...input, schema, value }, context), context);
   }
 }
 
-function choiceOf(row: ChoiceRow<string>, { value, edit, ...input }: Input, context: FormContext): ChoiceField<string> {
+function choiceOf(
+  row: ChoiceRow<string>,
+  { value, edit, schema: _, ...input }: Input,
+  context: FormContext,
+): ChoiceField<string> {
   const { empty } = input.words;
   const options = row.options(context);
   return {

@@ -12,6 +12,7 @@ import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Weekday } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
+import type { SchemaNode } from '../../plan/schema/walk.ts';
 import type { FormContext } from './form-context.ts';
 
 /** What a field says. */
@@ -37,6 +38,8 @@ const MOST_DECIMALS = 6;
 
 export interface NumberField extends Field {
   readonly value: number | undefined;
+  /** Says which numbers it takes. */
+  readonly schema: SchemaNode;
   /** Its number stands in this quantity's unit. */
   readonly quantity?: Quantity | undefined;
   /** What holds where nothing is entered; of a quantity, in the engine's unit. */
@@ -46,7 +49,7 @@ export interface NumberField extends Field {
 }
 
 export function numberField(field: NumberField, context: FieldContext): TemplateResult {
-  const { key, words, value, quantity, fallback, edit } = field;
+  const { key, words, value, schema, quantity, fallback, edit } = field;
   const { form, reader, format } = context;
   const say = gardenWords(reader.language);
   const isRequired = words.empty === undefined && fallback === undefined;
@@ -64,9 +67,8 @@ export function numberField(field: NumberField, context: FieldContext): Template
     if (parsed.kind === 'number') form.send(key, text, edit(parsed.value));
     else form.refuse(key, text, () => say.refused.unread(parsed.why));
   };
-  // What no number is, is refused with the range.
   const showRange = ({ target }: Event) => {
-    (target as HTMLInputElement).title = form.takes(edit(Number.NaN));
+    (target as HTMLInputElement).title = form.takes(schema);
   };
   const shown = value === undefined ? '' : format.number(value, MOST_DECIMALS);
   const input = html`<input

@@ -4,7 +4,9 @@ import type { Format } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { Change, Edit } from '../../plan/edits/edit.ts';
-import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { Path } from '../../plan/reading/place.ts';
+import { PLAN_SCHEMAS, type Plan } from '../../plan/schema/plan-schema.ts';
+import { childSchema, resolveSchema, type SchemaNode } from '../../plan/schema/walk.ts';
 import type { FormController } from './form-controller.ts';
 
 export interface FormContext {
@@ -21,6 +23,8 @@ export interface FormContext {
 /** A part of the plan as its form edits it. */
 export interface FormPart<Part extends object> {
   readonly value: Part;
+  /** The plan's schema of it. */
+  readonly schema: SchemaNode;
   /** Key of one of its fields, unlike any other of the page. */
   readonly key: (field: string) => string;
   /** The edit that changes some of its fields; one given as undefined is left out from then on. */
@@ -29,13 +33,39 @@ export interface FormPart<Part extends object> {
 
 /** A part inside another: `value` is what stands in its field, or what it begins with. */
 export function innerPart<Whole extends object, Field extends keyof Whole & string, Inner extends object>(
-  { key, change }: FormPart<Whole>,
+  { schema, key, change }: FormPart<Whole>,
   field: Field,
   value: Inner & NonNullable<Whole[Field]>,
 ): FormPart<Inner> {
   return {
     value,
+    schema: innerSchema(schema, field, value),
     key: (inner) => key(`${field}-${inner}`),
     change: (part) => change({ [field]: changed<Inner>(value, part) } as unknown as Change<Whole>),
   };
+}
+
+/** The schema of the part of a plan that stands at a path. */
+export function schemaAt(plan: Plan, path: Path): SchemaNode {
+  let schema: SchemaNode = PLAN_SCHEMAS[plan.units] as unknown as SchemaNode;
+  let value: unknown = plan;
+  for (const key of path) {
+    value = (value as Readonly<Record<string | number, unknown>> | undefined)?.[key];
+    schema = innerSchema(schema, String(key), value);
+  }
+  return schema;
+}
+
+/** The schema of one field of a part. */
+export function fieldSchema(part: SchemaNode, field: string): SchemaNode {
+  const schema = childSchema(part, field);
+  if (schema === undefined) throw new TypeError(`The plan's schema has no field "${field}" there.`);
+  return schema;
+}
+
+/** The schema of what stands in a field: past `optional`, and of several kinds the one that the value is of. */
+export function innerSchema(part: SchemaNode, field: string, value: unknown): SchemaNode {
+  const schema = resolveSchema(fieldSchema(part, field), value);
+  if (schema === undefined) throw new TypeError(`The value of "${field}" is of no kind that its schema has.`);
+  return schema;
 }

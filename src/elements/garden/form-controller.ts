@@ -4,9 +4,10 @@ import { describeExpected } from '../../language/describe-fault.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { type Reader, readerFor } from '../../language/reader.ts';
-import { type EditResult, tryEdit } from '../../plan/edits/apply-edit.ts';
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import type { Fault } from '../../plan/reading/fault.ts';
+import { expectationOf } from '../../plan/schema/expectation.ts';
+import type { SchemaNode } from '../../plan/schema/walk.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 
 export interface Refused {
@@ -54,13 +55,13 @@ export class FormController implements ReactiveController {
     this.#host.requestUpdate();
   }
 
-  /** What an edit's field takes, in words; empty where the edit is none to refuse. */
-  takes(edit: Edit): string {
+  /** What a field of this schema takes, in words; empty without a plan. */
+  takes(schema: SchemaNode): string {
     const { plan, locale } = this.#plan.view;
-    const result = plan && tryEdit(plan, edit);
-    if (plan === undefined || result === undefined || result.ok) return '';
+    if (plan === undefined) return '';
     const reader = readerFor(locale, plan.units);
-    return gardenWords(reader.language).takes(formatFor(reader), expectedIn(result.faults, reader));
+    const expected = describeExpected(expectationOf(schema, schema.type), reader);
+    return gardenWords(reader.language).takes(formatFor(reader), [expected]);
   }
 
   /** Sends an edit; where it is refused, its text and the reason stand at the field. */
@@ -70,13 +71,13 @@ export class FormController implements ReactiveController {
     else {
       const { faults } = result;
       this.refuse(key, text, (reader) =>
-        gardenWords(reader.language).refused.expected(formatFor(reader), expectedIn(faults, reader)),
+        gardenWords(reader.language).refused.expected(
+          formatFor(reader),
+          faults.map((fault) => describeExpected(fault, reader)),
+        ),
       );
     }
     this.#host.requestUpdate();
     return result;
   }
 }
-
-const expectedIn = (faults: readonly Fault[], reader: Reader): readonly string[] =>
-  faults.map((fault) => describeExpected(fault, reader));

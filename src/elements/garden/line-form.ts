@@ -9,7 +9,7 @@ import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-sc
 import { createLine } from './create-and-copy.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
-import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema, innerPart, innerSchema, schemaAt } from './form-context.ts';
 import { lineSummary } from './summaries.ts';
 
 /** A line that brings water. */
@@ -79,12 +79,23 @@ export interface LineIndex {
 
 export function linePart({ zone, planting, line, index }: LineIndex, context: FormContext): TemplateResult {
   const { plan, form, format, reader } = context;
+  const zoneIndex = plan.zones.indexOf(zone);
+  const plantingIndex = zone.plantings.indexOf(planting);
   const { line: nameOf, lineForm: say } = gardenZonesWords(reader.language);
   const { actions, actionOn } = gardenWords(reader.language);
   const at = { zone: zone.id, planting: planting.id, index };
   const keys = `planting-${planting.id}-line-`;
   const key = (field: string) => `${keys}${index}-${field}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
+  const part: FormPart<WateringLine> | undefined =
+    line.kind === 'solid'
+      ? undefined
+      : {
+          value: line,
+          schema: schemaAt(plan, ['zones', zoneIndex, 'plantings', plantingIndex, 'lines', index]),
+          key,
+          change: (change) => edit(changed(line, change)),
+        };
   const name = nameOf(format, index);
   const summary = lineSummary(planting, index, context);
   const remove = () => {
@@ -114,23 +125,16 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
         },
         context,
       )}
-      ${line.kind === 'solid' ? nothing : kindFields(line, partOf(line, key, edit), context)}
+      ${part === undefined ? nothing : kindFields(part, context)}
     </div>
-    ${line.kind === 'solid' ? nothing : moreFields(partOf(line, key, edit), context)}
+    ${part === undefined ? nothing : moreFields(part, context)}
     ${summary === undefined ? nothing : html`<p class="derived">${summary.flow} <span class=${summary.isTooLong ? 'too-long' : ''}>${summary.run}</span></p>`}
     ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>${refusal(key('remove'), context)}`}
   </fieldset>`;
 }
 
-function partOf(
-  line: WateringLine,
-  key: (field: string) => string,
-  edit: (line: PlanLine) => Edit,
-): FormPart<WateringLine> {
-  return { value: line, key, change: (change) => edit(changed(line, change)) };
-}
-
-function kindFields(line: WateringLine, part: FormPart<WateringLine>, context: FormContext): TemplateResult {
+function kindFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
+  const line = part.value;
   const say = wordsOf(context);
   const own =
     line.kind === 'dripline'
@@ -196,6 +200,7 @@ function sizeFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext)
 /** How its emitters answer to pressure. Left out, they compensate, from a usual pressure on. */
 function emitterFields(line: FormPart<MoreFields>, context: FormContext): TemplateResult {
   const { emitter } = line.value;
+  const schema = innerSchema(line.schema, 'emitter', emitter ?? { kind: DEFAULTS.emitter });
   const say = wordsOf(context);
   return html`${choiceField(
     {
@@ -214,6 +219,7 @@ function emitterFields(line: FormPart<MoreFields>, context: FormContext): Templa
             key: line.key('exponent'),
             words: say.exponent,
             value: emitter.exponent,
+            schema: fieldSchema(schema, 'exponent'),
             edit: (exponent = Number.NaN) => line.change({ emitter: { ...emitter, exponent } }),
           },
           context,
@@ -223,6 +229,7 @@ function emitterFields(line: FormPart<MoreFields>, context: FormContext): Templa
             key: line.key('leastPressure'),
             words: say.leastPressure,
             value: emitter?.leastPressure,
+            schema: fieldSchema(schema, 'leastPressure'),
             quantity: 'pressure',
             fallback: DEFAULTS.leastPressureKpa,
             edit: (least) =>

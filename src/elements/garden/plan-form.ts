@@ -2,7 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { gardenWords } from '../../language/en/garden.ts';
 import { choiceField, dateField, numberField, optionsOf, textField } from './fields.ts';
-import type { FormContext } from './form-context.ts';
+import { type FormContext, schemaAt } from './form-context.ts';
 
 export function planForm(context: FormContext): TemplateResult {
   const { name, season, units, notes } = context.plan;
@@ -26,6 +26,7 @@ export function planForm(context: FormContext): TemplateResult {
         key: 'weeks',
         words: say.weeks,
         value: season.weeks,
+        schema: schemaAt(context.plan, ['season', 'weeks']),
         edit: (weeks = Number.NaN) => ({ type: 'set-season', season: { ...season, weeks } }),
       },
       context,

@@ -7,7 +7,7 @@ import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyPlanting, createNextLine } from './create-and-copy.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
-import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
 import { linePart } from './line-form.ts';
 import { needFields } from './need-form.ts';
 
@@ -75,6 +75,7 @@ function plantingForm({ zone, planting, index }: PlantingIndex, context: FormCon
   const at = { zone: zone.id, planting: planting.id };
   const part: FormPart<PlanPlanting> = {
     value: planting,
+    schema: schemaAt(plan, ['zones', plan.zones.indexOf(zone), 'plantings', index]),
     key: (field) => `planting-${planting.id}-${field}`,
     change: (change) => ({ type: 'change-planting', ...at, change }),
   };
@@ -172,6 +173,7 @@ function establishingFields(
             key: part.key('factor'),
             words: say.factor,
             value: establishing.factor,
+            schema: fieldSchema(part.schema, 'factor'),
             edit: (factor) => part.change({ factor }),
           },
           context,

@@ -6,7 +6,7 @@ import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { choiceField, namedOptions, numberField, type Option, optionsOf } from './fields.ts';
-import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
 
 /** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
 const WIND_HEIGHT_M = 2;
@@ -40,6 +40,7 @@ export function siteForm(context: FormContext): TemplateResult {
   const { site: say, station, onEquator } = gardenPlaceWords(context.reader.language);
   const part: FormPart<PlanSite> = {
     value: site,
+    schema: schemaAt(context.plan, ['site']),
     key: (field) => `site-${field}`,
     change: (change) => ({ type: 'change-site', change }),
   };
@@ -78,6 +79,7 @@ function rainFields(site: FormPart<SiteFields>, context: FormContext): TemplateR
             key: part.key('fraction'),
             words: say.fraction,
             value: rain?.fraction,
+            schema: fieldSchema(part.schema, 'fraction'),
             fallback: DEFAULTS.rainFraction,
             edit: (fraction) => part.change({ fraction }),
           },

@@ -9,7 +9,7 @@ import { changed } from '../../plan/edits/change.ts';
 import type { PlanSupply } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { checkField, choiceField, numberField, optionsOf, refusal, weekdaysField } from './fields.ts';
-import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
 
 type Source = PlanSupply['sources'][number];
 type Flow = NonNullable<Source['flow']>;
@@ -57,6 +57,7 @@ export function supplyForm(context: FormContext): TemplateResult {
   const say = wordsOf(context);
   const supply: FormPart<PlanSupply> = {
     value: plan.supply ?? { sources: [] },
+    schema: schemaAt(plan, ['supply']),
     key: (field) => `supply-${field}`,
     change: (change) => ({ type: 'change-supply', change }),
   };
@@ -71,11 +72,12 @@ export function supplyForm(context: FormContext): TemplateResult {
 }
 
 function sourceForm(source: Source, index: number, supply: FormPart<PlanSupply>, context: FormContext): TemplateResult {
-  const { form, reader } = context;
+  const { plan, form, reader } = context;
   const { actions, actionOn } = gardenWords(reader.language);
   const { sources } = supply.value;
   const part: FormPart<Source> = {
     value: source,
+    schema: schemaAt(plan, ['supply', 'sources', index]),
     key: (field) => supply.key(`source-${index}-${field}`),
     change: (change) => supply.change({ sources: sources.with(index, changed(source, change)) }),
   };
@@ -135,7 +137,13 @@ function windowFields(supply: FormPart<Omit<PlanSupply, 'sources'>>, context: Fo
       : part.change({ hoursPerDay: windowHoursPerDay });
   };
   return html`${numberField(
-    { key: part.key('hours'), words: say.hoursPerDay, value: window?.hoursPerDay, edit: hours },
+    {
+      key: part.key('hours'),
+      words: say.hoursPerDay,
+      value: window?.hoursPerDay,
+      schema: fieldSchema(part.schema, 'hoursPerDay'),
+      edit: hours,
+    },
     context,
   )}
   ${weekdaysField(

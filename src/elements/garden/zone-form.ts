@@ -10,7 +10,7 @@ import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyZone, createPlanting } from './create-and-copy.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { checkField, choiceField, numberField, optionsOf, refusal, weekdaysField } from './fields.ts';
-import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
 import { zoneSummary } from './summaries.ts';
@@ -51,6 +51,7 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
   const { id } = zone;
   const part: FormPart<ZoneFields> = {
     value: zone,
+    schema: schemaAt(plan, ['zones', index]),
     key: (field) => `zone-${id}-${field}`,
     change: (change) => ({ type: 'change-zone', zone: id, change }),
   };
@@ -72,7 +73,7 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
 
 /** So many days a week, or weekdays named one by one. */
 function daysFields(
-  { value: { wateringDays }, key, change }: FormPart<ZoneFields>,
+  { value: { wateringDays }, schema, key, change }: FormPart<ZoneFields>,
   context: ZoneContext,
 ): TemplateResult {
   const say = wordsOf(context);
@@ -95,6 +96,7 @@ function daysFields(
             key: key('wateringDays'),
             words: say.wateringDays,
             value: days,
+            schema: fieldSchema(schema, 'wateringDays'),
             edit: (count = Number.NaN) => change({ wateringDays: count }),
           },
           context,
@@ -168,12 +170,13 @@ function shareField(
   application: Exclude<Application, { kind: 'computed' }>,
   context: ZoneContext,
 ): TemplateResult {
-  const { key, change } = innerPart(zone, 'application', application);
+  const { schema, key, change } = innerPart(zone, 'application', application);
   return numberField(
     {
       key: key('value'),
       words: wordsOf(context).share[application.kind],
       value: application.value,
+      schema: fieldSchema(schema, 'value'),
       edit: (value) => change({ value }),
     },
     context,

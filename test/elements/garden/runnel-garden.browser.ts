@@ -314,6 +314,24 @@ describe('runnel-garden', () => {
     expect(days.title).to.contain('from 1 to 7');
   });
 
+  it('knows the range of every field for a number, where its part is not in the plan yet too', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    await open(page, say.sections.plan, say.sections.supply, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    const numbers = all<HTMLInputElement>(page, '.field input[inputmode="decimal"]');
+    for (const field of numbers) field.dispatchEvent(new Event('pointerenter'));
+    expect(
+      numbers.filter(({ title }) => !/^It takes .* (to|than|at least) /.test(title)).map(({ name }) => name),
+    ).to.deep.equal([]);
+    const title = (name: string) => control(page, name).title;
+    expect(title('planting-tomatoes-line-0-flow')).to.contain('gph');
+    expect(title('planting-tomatoes-line-0-leastPressure')).to.contain('from 0 to');
+    expect(title('planting-tomatoes-line-0-leastPressure')).to.contain('psi');
+    expect(title('planting-tomatoes-rootDepth')).to.contain('in');
+    expect(title('supply-allowance-perWeek')).to.contain('gal');
+    expect(title('weeks')).to.contain('from 1 to 104');
+  });
+
   it('says at once what flow a bucket test comes to, and keeps it where a number is refused', async () => {
     const page = await shown(mixedGarden());
     await open(page, say.sections.supply);
