@@ -23,11 +23,6 @@ export function isLeapYear(year: number): boolean {
   return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 }
 
-/** 365 or 366. */
-export function daysInYear(year: number): number {
-  return isLeapYear(year) ? 366 : 365;
-}
-
 /** Days in a month of a year; `month` 0 to 11. Throws a RangeError for any other month. */
 export function daysInMonth(year: number, month: number): number {
   const length = MONTH_LENGTHS[month];

@@ -40,6 +40,7 @@ export {
 export { type ZoneWeek, zoneFigure, zoneOrigin, zoneState, zoneWeek } from './season/zone-week.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
 export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
+export { ROOF_SURFACES, type RoofSurface } from './supply/roof-surfaces.data.ts';
 export { roofYieldL } from './supply/roof-yield.ts';
 export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';

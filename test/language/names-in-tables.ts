@@ -1,6 +1,5 @@
 import { METHOD_EFFICIENCIES } from '../../src/engine/application/efficiencies.data.ts';
 import { PUBLISHED_ETO } from '../../src/engine/climate/published-eto.data.ts';
-import { CROP_GROUPS } from '../../src/engine/plants/crop-groups.data.ts';
 import { CROPS } from '../../src/engine/plants/crops.data.ts';
 import { LANDSCAPE_ROOTS } from '../../src/engine/plants/landscape-roots.data.ts';
 import { PLANT_TYPES } from '../../src/engine/plants/plant-types.data.ts';
@@ -9,7 +8,7 @@ import { SOIL_TEXTURES } from '../../src/engine/soil/textures.data.ts';
 import { ROOF_SURFACES } from '../../src/engine/supply/roof-surfaces.data.ts';
 
 const TABLES: readonly unknown[] = [
-  ...[METHOD_EFFICIENCIES, PUBLISHED_ETO, CROP_GROUPS, CROPS, LANDSCAPE_ROOTS, PLANT_TYPES, WATER_USE_CLASSES],
+  ...[METHOD_EFFICIENCIES, PUBLISHED_ETO, CROPS, LANDSCAPE_ROOTS, PLANT_TYPES, WATER_USE_CLASSES],
   ...[SOIL_TEXTURES, ROOF_SURFACES],
 ];
 

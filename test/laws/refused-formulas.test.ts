@@ -14,8 +14,6 @@ import { type Lateral, lateral } from '../../src/engine/line/lateral.ts';
 import type { CropId } from '../../src/engine/plants/crops.data.ts';
 import { findCrop } from '../../src/engine/plants/find-crop.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
-import { speciesFactorRange } from '../../src/engine/plants/landscape-factor-range.ts';
-import type { WaterUseClassId } from '../../src/engine/plants/water-use-classes.data.ts';
 import { soakPauseMinutes, splitIntoCycles } from '../../src/engine/soil/cycle-and-soak.ts';
 import { findTexture } from '../../src/engine/soil/find-texture.ts';
 import { surfaceStorage } from '../../src/engine/soil/surface-storage.ts';
@@ -72,7 +70,6 @@ const NOWHERE = 'nowhere' as string;
 const NOT_THERE: readonly Refusal[] = [
   { of: () => findCrop(NOWHERE as CropId), says: 'There is no crop' },
   { of: () => findTexture(NOWHERE as SoilTextureId), says: 'There is no soil texture' },
-  { of: () => speciesFactorRange(NOWHERE as WaterUseClassId), says: 'There is no water-use class' },
   { of: () => defaultEfficiency(NOWHERE as WateringMethod), says: 'There is no efficiency for' },
   { of: (value) => lowestQuarterUniformity([value, value, value]), says: 'at least 4 are needed' },
   { of: () => lowestQuarterUniformity([0, 0, 0, 0]), says: 'no uniformity without water' },

@@ -1,20 +1,6 @@
-/** How a daily rate runs through one month: its mean, and its values where the month starts and ends. */
-export interface MonthCurve {
-  readonly mean: number;
-  readonly start: number;
-  readonly end: number;
-}
-
 /**
- * The rate where two months meet: the mean of their means, but at most twice either.
- * With that bound the curve below never goes negative.
- */
-export function rateBetween(oneMean: number, otherMean: number): number {
-  return Math.min((oneMean + otherMean) / 2, 2 * oneMean, 2 * otherMean);
-}
-
-/**
- * The rate at a share t of the month, 0 to 1:
+ * How a daily rate runs through one month: its mean, and its values where the month starts and ends. At a share t of the month,
+ * 0 to 1, it is
  *
  *     f(t) = start (1 - t) + end t + 6 (mean - (start + end) / 2) t (1 - t)
  *
@@ -23,8 +9,18 @@ export function rateBetween(oneMean: number, otherMean: number): number {
  * square; and the corners are 6 mean t (1 - t), 2 mean (1 - t), 2 mean t, and 2 mean (1 - 3 t (1 - t)) >= mean / 2, none of them
  * negative.
  */
-export function rateAt({ mean, start, end }: MonthCurve, t: number): number {
-  return start * (1 - t) + end * t + 6 * (mean - (start + end) / 2) * t * (1 - t);
+export interface MonthCurve {
+  readonly mean: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/**
+ * The rate where two months meet: the mean of their means, but at most twice either.
+ * With that bound the curve never goes negative.
+ */
+export function rateBetween(oneMean: number, otherMean: number): number {
+  return Math.min((oneMean + otherMean) / 2, 2 * oneMean, 2 * otherMean);
 }
 
 /**

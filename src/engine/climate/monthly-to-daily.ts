@@ -6,7 +6,7 @@ const MONTHS = 12;
 /**
  * Daily values from monthly totals, for any days of any years: ETo or rain normals as days of a season, in the totals' unit.
  *
- * A mean-preserving quadratic in each month (`rateAt`): the days of a whole month add up to its total, the curve has no jump where
+ * A mean-preserving quadratic in each month (`MonthCurve`): the days of a whole month add up to its total, the curve has no jump where
  * months meet (December meets January), and no day is negative. A leap February spreads its total over 29 days. A month's rate is
  * its total over its days. The curve is our choice; it stands on the three properties, which are proved beside it and tested.
  *

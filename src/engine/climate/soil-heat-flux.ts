@@ -8,11 +8,3 @@ export const DAILY_SOIL_HEAT_FLUX_MJ = 0;
 export function monthlySoilHeatFlux(months: { readonly previousMeanC: number; readonly nextMeanC: number }): number {
   return 0.07 * (months.nextMeanC - months.previousMeanC);
 }
-
-/** Heat into the soil over a month, MJ m-2 d-1, where the month after is not known (FAO-56 eq. 44). */
-export function monthlySoilHeatFluxFromPrevious(months: {
-  readonly previousMeanC: number;
-  readonly meanC: number;
-}): number {
-  return 0.14 * (months.meanC - months.previousMeanC);
-}

@@ -1,5 +1,4 @@
 import type { Names } from '../names.ts';
-import type { CropGroupId } from './crop-groups.data.ts';
 
 export const CROP_IDS = [
   'broccoli',
@@ -35,6 +34,19 @@ export const CROP_IDS = [
 ] as const;
 
 export type CropId = (typeof CROP_IDS)[number];
+
+/** Groups of crops, as FAO-56 Table 12 has them. */
+export type CropGroupId =
+  | 'small-vegetables'
+  | 'solanum'
+  | 'cucumber'
+  | 'roots-and-tubers'
+  | 'legumes'
+  | 'perennial-vegetables'
+  | 'cereals'
+  | 'grapes-and-berries'
+  | 'fruit-trees'
+  | 'turf';
 
 /** One crop of FAO-56, as far as it is reckoned with: coefficients for RHmin 45 % and wind 2 m/s, depletion fraction for 5 mm/day. */
 export interface Crop {

@@ -1,6 +1,5 @@
 import { DENSITY_FACTORS } from './density-factors.data.ts';
 import { MICROCLIMATE_FACTORS } from './microclimate-factors.data.ts';
-import { WATER_USE_CLASSES, type WaterUseClassId } from './water-use-classes.data.ts';
 
 export type LandscapeFactor = 'species' | 'density' | 'microclimate';
 
@@ -29,11 +28,4 @@ const outerRange: Readonly<Record<LandscapeFactor, FactorRange>> = {
  */
 export function landscapeFactorRange(factor: LandscapeFactor): FactorRange {
   return outerRange[factor];
-}
-
-/** The range of species factors within one water-use class. */
-export function speciesFactorRange(waterUse: WaterUseClassId): FactorRange {
-  const row = WATER_USE_CLASSES.find((candidate) => candidate.id === waterUse);
-  if (row === undefined) throw new RangeError(`There is no water-use class "${waterUse}".`);
-  return { min: row.speciesFactorMin, max: row.speciesFactorMax };
 }

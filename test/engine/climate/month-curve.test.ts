@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type MonthCurve, meanRate, rateAt, rateBetween } from '../../../src/engine/climate/month-curve.ts';
+import { type MonthCurve, meanRate, rateBetween } from '../../../src/engine/climate/month-curve.ts';
+import { rateAt } from './rate-at.ts';
 
 const mean = fc.double({ min: 0, max: 1000, noNaN: true });
 const share = fc.double({ min: 0, max: 1, noNaN: true });

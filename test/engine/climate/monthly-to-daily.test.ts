@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayNumber, daysInMonth, daysInYear, monthOf } from '../../../src/engine/calendar.ts';
-import { rateAt } from '../../../src/engine/climate/month-curve.ts';
+import { dayNumber, daysInMonth, isLeapYear, monthOf } from '../../../src/engine/calendar.ts';
 import { curveOf, monthlyToDaily } from '../../../src/engine/climate/monthly-to-daily.ts';
 import { CALIFORNIA_ZONES, ORDINANCE_ROWS, type PublishedRow } from './published-monthly-eto.ts';
+import { rateAt } from './rate-at.ts';
 
 const sum = (values: Iterable<number>): number => {
   let total = 0;
@@ -16,6 +16,8 @@ const totals = fc.array(fc.oneof(fc.constant(0), fc.double({ min: 1e-6, max: 500
   maxLength: 12,
 });
 const year = fc.integer({ min: 1901, max: 2099 });
+
+const daysInYear = (ofYear: number): number => (isLeapYear(ofYear) ? 366 : 365);
 
 function daysOfYear(monthlyTotals: readonly number[], ofYear: number): Float64Array {
   return monthlyToDaily(

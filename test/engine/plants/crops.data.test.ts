@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { CROP_GROUPS } from '../../../src/engine/plants/crop-groups.data.ts';
 import { CROP_IDS, CROPS as RECKONED } from '../../../src/engine/plants/crops.data.ts';
+import { CROP_GROUPS } from '../../published/tables/crop-groups.data.ts';
 import { CROPS_PRINTED } from '../../published/tables/crops-printed.data.ts';
 
 /** Each crop with all that is printed of it. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { CROP_GROUPS } from '../../../src/engine/plants/crop-groups.data.ts';
+import { CROP_GROUPS } from './crop-groups.data.ts';
 
 describe('crop groups', () => {
   test.each([
