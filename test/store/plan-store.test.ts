@@ -7,6 +7,17 @@ import { type PlanChange, PlanStore } from '../../src/store/plan-store.ts';
 import type { PlanView } from '../../src/store/plan-view.ts';
 import { oneBed } from '../support/small-plans.ts';
 
+const calculation = vi.hoisted(() => ({ throws: false }));
+vi.mock(import('../../src/plan/compute-season.ts'), async (original) => {
+  const { computeSeason } = await original();
+  return {
+    computeSeason: (...given) => {
+      if (calculation.throws) throw new Error('Out of luck.');
+      return computeSeason(...given);
+    },
+  };
+});
+
 function opened(): PlanStore {
   const store = new PlanStore();
   store.openPlan(oneBed());
@@ -22,7 +33,6 @@ function heard(store: PlanStore): { view: PlanView; change: PlanChange | undefin
 const codesOf = (result: EditResult) => (result.ok ? [] : result.faults.map(({ code }) => code));
 
 const firstWeek = oneBed().season.firstDay;
-const noteIn = (week: string) => ({ type: 'set-note', zone: 'beds', week, note: 'Mulched' });
 const setMinutes = { type: 'set-minutes', zone: 'beds', week: firstWeek, minutes: 90 } as const;
 
 it('starts empty', () => {
@@ -113,19 +123,22 @@ describe('where an error is thrown', () => {
   beforeEach(() => void vi.stubGlobal('reportError', reportError));
   afterEach(() => {
     vi.unstubAllGlobals();
+    calculation.throws = false;
     reportError.mockClear();
   });
 
   it.each<[string, unknown]>([
-    ['by the calculation, for a key of a record that the schema does not see', noteIn('__proto__')],
+    ['by the calculation', { type: 'set-note', zone: 'beds', week: firstWeek, note: 'Mulched' }],
     ['by the edit itself', { type: 'add-line', zone: 'beds', planting: 'tomatoes', line: null }],
     ['by a part of several edits', { type: 'together', label: 'Two', edits: [setMinutes, null] }],
-  ])('refuses an edit, %s, and leaves plan, history and view as they were', (_what, edit) => {
+  ])('refuses an edit, %s, and leaves plan, history and view as they were', (what, edit) => {
     const store = opened();
     store.edit(setMinutes);
     const { view } = store;
     const calls = heard(store);
+    calculation.throws = what === 'by the calculation';
     expect(codesOf(store.edit(edit as Edit))).toEqual(['not-computed']);
+    calculation.throws = false;
     expect(reportError).toHaveBeenCalledOnce();
     expect(store.view).toBe(view);
     expect(calls).toEqual([]);

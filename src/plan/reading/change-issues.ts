@@ -5,20 +5,29 @@ import { MOST_PLANTINGS } from '../schema/zone.ts';
 import { planIssues } from './check-plan.ts';
 import type { Issue } from './issue.ts';
 import { fieldsIn } from './loose.ts';
+import type { Path } from './place.ts';
 import { relations } from './relations/relations.ts';
 import { schemaIssues } from './schema-issues.ts';
 import { isStillValid } from './still-valid.ts';
+import { structureIssues } from './structure-issues.ts';
 
 /** Only parts that are other objects than before are looked at, so a cell's edit stays quick in a large plan. */
 export function changeIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (next === valid) return [];
-  if (next.units !== valid.units) return planIssues(next);
+  if (next.units !== valid.units) return unlessEndless(next, [], () => planIssues(next));
   return [...headIssues(next, valid), ...zoneIssues(next, valid), ...relations(next, valid)];
 }
 
 function headIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (isSameBut('zones', next, valid)) return [];
-  return schemaIssues(PLAN_SCHEMAS[next.units], withoutUnchanged(next, valid), []);
+  const head = withoutUnchanged(next, valid);
+  return unlessEndless(head, [], () => schemaIssues(PLAN_SCHEMAS[next.units], head, []));
+}
+
+/** What is wrong with a part's structure, which its schema does not see, and with its fields unless they have no end. */
+function unlessEndless(part: unknown, at: Path, fieldIssues: () => readonly Issue[]): readonly Issue[] {
+  const { issues, endless } = structureIssues(part, at);
+  return endless ? issues : [...issues, ...fieldIssues()];
 }
 
 /** Whether two objects have the same parts, one apart. */
@@ -67,7 +76,9 @@ function zoneIssues(next: Plan, valid: Plan): readonly Issue[] {
   const known = new Set(valid.zones);
   const isValid = validZones(next, valid);
   const changed = next.zones.flatMap((zone, index) =>
-    known.has(zone) || isValid(zone) ? [] : schemaIssues(item, zone, ['zones', index]),
+    known.has(zone)
+      ? []
+      : unlessEndless(zone, ['zones', index], () => (isValid(zone) ? [] : schemaIssues(item, zone, ['zones', index]))),
   );
   if (next.zones.length <= MOST_ZONES) return changed;
   return [tooMany(next.zones), ...changed];

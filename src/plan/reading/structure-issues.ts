@@ -13,10 +13,10 @@ export interface StructureIssues {
   readonly endless: boolean;
 }
 
-/** Looks at the whole of any value without recursion. */
-export function structureIssues(document: unknown): StructureIssues {
+/** Looks at the whole of any value, which stands at a path of the document, without recursion. */
+export function structureIssues(document: unknown, at: Path = []): StructureIssues {
   const issues: Issue[] = [];
-  const open: { readonly value: unknown; readonly path: Path }[] = [{ value: document, path: [] }];
+  const open: { readonly value: unknown; readonly path: Path }[] = [{ value: document, path: at }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { value, path } = next;
     if (typeof value !== 'object' || value === null) continue;
@@ -31,9 +31,9 @@ export function structureIssues(document: unknown): StructureIssues {
     }
     const isList = Array.isArray(value);
     for (const [key, item] of Object.entries(value)) {
-      const at = [...path, isList ? Number(key) : key];
-      if (RESERVED.has(key)) issues.push({ path: at, value: item, code: 'reserved-name', values: {} });
-      open.push({ value: item, path: at });
+      const inner = [...path, isList ? Number(key) : key];
+      if (RESERVED.has(key)) issues.push({ path: inner, value: item, code: 'reserved-name', values: {} });
+      open.push({ value: item, path: inner });
     }
   }
   return { issues, endless: false };

@@ -145,3 +145,44 @@ describe('an edit of a week that cannot be', () => {
     expect(faults(edit)).toEqual([fault]);
   });
 });
+
+describe('a name that JavaScript keeps for itself', () => {
+  const own = JSON.parse('{ "__proto__": 1 }');
+
+  it.each<[string, Edit, string]>([
+    ['as a week', { type: 'set-note', zone: 'beds', week: '__proto__', note: 'x' }, 'choices.beds.__proto__'],
+    [
+      'as the week of a run',
+      { type: 'set-minutes-run', zone: 'beds', week: '__proto__', minutes: 5 },
+      'log.runs.beds.__proto__',
+    ],
+    ['as a zone', { type: 'set-minutes', zone: '__proto__', week, minutes: 5 }, 'choices.__proto__'],
+    [
+      'as a planting',
+      { type: 'set-open-days', zone: 'beds', planting: '__proto__', week, days: 2 },
+      `choices.beds.${week}.openDays.__proto__`,
+    ],
+    ['as a day', { type: 'set-day-weather', day: '__proto__', weather: { rain: 1 } }, 'log.days.__proto__'],
+    ['as a week of rain', { type: 'set-week-rain', week: '__proto__', rain: 1 }, 'log.weeks.__proto__'],
+    ['as a field of a zone', { type: 'change-zone', zone: 'beds', change: own }, 'zones.0.__proto__'],
+    [
+      'as a field of a planting',
+      { type: 'change-planting', zone: 'beds', planting: 'tomatoes', change: own },
+      'zones.0.plantings.0.__proto__',
+    ],
+    [
+      'beside other units',
+      {
+        type: 'together',
+        edits: [
+          { type: 'set-note', zone: 'beds', week: '__proto__', note: 'x' },
+          { type: 'convert-units', units: 'metric' },
+        ],
+      },
+      'choices.beds.__proto__',
+    ],
+  ])('is refused %s with a fault of its own', (_what, edit, path) => {
+    const result = tryEdit(bed, edit);
+    expect(result.ok ? [] : result.faults).toMatchObject([{ path, code: 'reserved-name' }]);
+  });
+});
