@@ -11,7 +11,7 @@ import type {
   WeekEdit,
   ZoneEdit,
 } from '../plan/edits/edit.ts';
-import { entriesOutside } from '../plan/edits/families/garden-edits.ts';
+import { entriesOutside } from '../plan/edits/garden-edits.ts';
 import type { Plan, PlanChoice, PlanLine } from '../plan/schema/plan-schema.ts';
 import { weekFirstDay, weekOf } from '../plan/season-weeks.ts';
 import { shortText } from '../plan/words/short-text.ts';

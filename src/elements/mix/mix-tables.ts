@@ -6,7 +6,7 @@ import { ruleName } from '../../language/describe-mix-remedy.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
-import { isSameRule } from '../../remedies/mix/families/rule.ts';
+import { isSameRule } from '../../remedies/mix/kinds/rule.ts';
 import type { MixFigures } from '../../remedies/mix/mix-figures.ts';
 import type { MixRemedies } from '../../remedies/mix/search.ts';
 

@@ -4,7 +4,7 @@ import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { cutOff } from '../../remedies/mix/families/cut.ts';
+import { cutOff } from '../../remedies/mix/kinds/cut.ts';
 
 export interface Trial {
   readonly edit: Edit;

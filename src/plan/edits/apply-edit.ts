@@ -6,13 +6,13 @@ import { WHOLE_PLAN } from '../reading/place.ts';
 import type { Plan } from '../schema/plan-schema.ts';
 import type { Edit } from './edit.ts';
 import { EditRefused } from './edit-refused.ts';
-import { editGarden } from './families/garden-edits.ts';
-import { editLine } from './families/line-edits.ts';
-import { editPlanting } from './families/planting-edits.ts';
-import { editWeather } from './families/weather-edits.ts';
-import { editWeek } from './families/week-edits.ts';
-import { editZone } from './families/zone-edits.ts';
 import { refuse } from './find.ts';
+import { editGarden } from './garden-edits.ts';
+import { editLine } from './line-edits.ts';
+import { editPlanting } from './planting-edits.ts';
+import { editWeather } from './weather-edits.ts';
+import { editWeek } from './week-edits.ts';
+import { editZone } from './zone-edits.ts';
 
 /** `changed`: false where the plan already says what the edit asks for, and is the same object. */
 export type EditResult =

@@ -1,4 +1,4 @@
-/** What every family of candidates is made from: a zone in its plan and in its season. */
+/** What every kind of remedy is made from: a zone in its plan and in its season. */
 import { isoDate } from '../../engine/calendar.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
 import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';

@@ -2,7 +2,7 @@
 import type { Edit } from '../../plan/edits/edit.ts';
 import { newPlantingId } from '../../plan/ids.ts';
 import type { Plan, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { cutOff } from '../mix/families/cut.ts';
+import { cutOff } from '../mix/kinds/cut.ts';
 import { halvedPlanting } from './halved-planting.ts';
 import type { RemedyCandidate } from './remedy.ts';
 

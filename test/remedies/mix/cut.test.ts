@@ -5,7 +5,7 @@ import { zoneFigure, zoneOrigin } from '../../../src/engine/season/zone-week.ts'
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
-import { cutCandidates, cutOff } from '../../../src/remedies/mix/families/cut.ts';
+import { cutCandidates, cutOff } from '../../../src/remedies/mix/kinds/cut.ts';
 import { mixContext } from '../../../src/remedies/mix/mix-context.ts';
 import { law } from '../../laws/law.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';

@@ -55,7 +55,7 @@ describe('searchMixRemedies for a dense bed and shrubs on one timer', () => {
     expect(shutOff?.changes).toEqual([{ kind: 'shut-off', plantingId: 'shrubs', turnsToRefill: false }]);
   });
 
-  it('finds remedies of every family that fits, and says what to get', () => {
+  it('finds remedies of every kind that fits, and says what to get', () => {
     const kinds = new Set(found.remedies.flatMap(({ changes }) => changes.map(({ kind }) => kind)));
     expect([...kinds].sort()).toEqual(expect.arrayContaining(['cut', 'dripline', 'shut-off']));
     const cut = found.remedies.find((remedy) => kindsOf(remedy) === 'cut');

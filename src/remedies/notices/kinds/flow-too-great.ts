@@ -1,7 +1,7 @@
 /** A zone that asks for more than its source gives is split: its plantings in two by flow, or its only one cut in two. */
 import type { ZoneSeason } from '../../../engine/season/season.ts';
 import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
-import { cutOff } from '../../mix/families/cut.ts';
+import { cutOff } from '../../mix/kinds/cut.ts';
 import { cutPlanting } from '../cut-planting.ts';
 import type { NoticeInPlan, RemedyCandidate } from '../remedy.ts';
 

@@ -1,9 +1,9 @@
 /** Edits of the observed weather and of the climate. */
-import type { Plan, PlanDay, PlanWeek } from '../../schema/plan-schema.ts';
-import { changed, ownValue, withKey } from '../change.ts';
-import type { Change, WeatherEdit } from '../edit.ts';
-import { readWeek, writeWeek } from '../week-records.ts';
-import { withLog } from '../with-log.ts';
+import type { Plan, PlanDay, PlanWeek } from '../schema/plan-schema.ts';
+import { changed, ownValue, withKey } from './change.ts';
+import type { Change, WeatherEdit } from './edit.ts';
+import { readWeek, writeWeek } from './week-records.ts';
+import { withLog } from './with-log.ts';
 
 export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
   switch (edit.type) {

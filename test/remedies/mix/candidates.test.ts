@@ -3,11 +3,11 @@ import { CATALOGUE } from '../../../src/engine/line/catalogue.data.ts';
 import { fromSi } from '../../../src/engine/units.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import type { PlanPlanting } from '../../../src/plan/schema/plan-schema.ts';
-import { driplineCandidates } from '../../../src/remedies/mix/families/dripline.ts';
-import { pairsOf, sameDriplineTwice } from '../../../src/remedies/mix/families/pairs.ts';
-import { runCountCandidates } from '../../../src/remedies/mix/families/run-count.ts';
-import { shutOffCandidates } from '../../../src/remedies/mix/families/shut-off.ts';
-import { singleEmitterCandidates } from '../../../src/remedies/mix/families/single-emitters.ts';
+import { driplineCandidates } from '../../../src/remedies/mix/kinds/dripline.ts';
+import { pairsOf, sameDriplineTwice } from '../../../src/remedies/mix/kinds/pairs.ts';
+import { runCountCandidates } from '../../../src/remedies/mix/kinds/run-count.ts';
+import { shutOffCandidates } from '../../../src/remedies/mix/kinds/shut-off.ts';
+import { singleEmitterCandidates } from '../../../src/remedies/mix/kinds/single-emitters.ts';
 import { type MixContext, mixContext } from '../../../src/remedies/mix/mix-context.ts';
 import { denseAndShrubs, denseBed, shrubLoops } from '../../support/dense-and-shrubs.ts';
 

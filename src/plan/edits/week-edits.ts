@@ -1,9 +1,9 @@
 /** Edits of one zone and week. */
-import type { Plan, PlanChoice, PlanChoices } from '../../schema/plan-schema.ts';
-import { changed, ownValue, replaced, withKey } from '../change.ts';
-import type { WeekEdit } from '../edit.ts';
-import { readWeek, writeWeek } from '../week-records.ts';
-import { withLog } from '../with-log.ts';
+import type { Plan, PlanChoice, PlanChoices } from '../schema/plan-schema.ts';
+import { changed, ownValue, replaced, withKey } from './change.ts';
+import type { WeekEdit } from './edit.ts';
+import { readWeek, writeWeek } from './week-records.ts';
+import { withLog } from './with-log.ts';
 
 export function editWeek(plan: Plan, edit: WeekEdit): Plan {
   switch (edit.type) {

@@ -1,8 +1,8 @@
 /** Edits of plantings. */
-import type { Plan, PlanPlanting, PlanZone } from '../../schema/plan-schema.ts';
-import { changed, insertedAt, movedTo, removedAt } from '../change.ts';
-import type { PlantingEdit } from '../edit.ts';
-import { plantingIn, plantingIndex, withPlanting, withZone, zoneIn } from '../find.ts';
+import type { Plan, PlanPlanting, PlanZone } from '../schema/plan-schema.ts';
+import { changed, insertedAt, movedTo, removedAt } from './change.ts';
+import type { PlantingEdit } from './edit.ts';
+import { plantingIn, plantingIndex, withPlanting, withZone, zoneIn } from './find.ts';
 import { editWeek } from './week-edits.ts';
 
 export function editPlanting(plan: Plan, edit: PlantingEdit): Plan {

@@ -1,10 +1,10 @@
 /** Edits of a planting's lines, which stand in the order of their first days. */
-import type { Place } from '../../reading/place.ts';
-import type { Plan, PlanLine, PlanPlanting } from '../../schema/plan-schema.ts';
-import { shortText } from '../../words/short-text.ts';
-import { changed, insertedAt, removedAt, replacedAt } from '../change.ts';
-import type { LineEdit } from '../edit.ts';
-import { refuse, withPlanting, zoneIn } from '../find.ts';
+import type { Place } from '../reading/place.ts';
+import type { Plan, PlanLine, PlanPlanting } from '../schema/plan-schema.ts';
+import { shortText } from '../words/short-text.ts';
+import { changed, insertedAt, removedAt, replacedAt } from './change.ts';
+import type { LineEdit } from './edit.ts';
+import { refuse, withPlanting, zoneIn } from './find.ts';
 
 export function editLine(plan: Plan, edit: LineEdit): Plan {
   return withPlanting(plan, edit, (planting) => changed(planting, { lines: linesAfter(plan, planting, edit) }));

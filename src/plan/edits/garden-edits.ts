@@ -1,12 +1,12 @@
 /** Edits of the plan as a whole: its name, its season, the place, the supply, the units. */
 import * as v from 'valibot';
-import type { Plan, PlanSeason, PlanSupply } from '../../schema/plan-schema.ts';
-import { seasonSchema } from '../../schema/site.ts';
-import { changed, fromEntries, replaced } from '../change.ts';
-import { convertUnits } from '../convert-units.ts';
-import type { GardenEdit } from '../edit.ts';
-import { movedWeeks, weeksInside } from '../week-records.ts';
-import { withLog } from '../with-log.ts';
+import type { Plan, PlanSeason, PlanSupply } from '../schema/plan-schema.ts';
+import { seasonSchema } from '../schema/site.ts';
+import { changed, fromEntries, replaced } from './change.ts';
+import { convertUnits } from './convert-units.ts';
+import type { GardenEdit } from './edit.ts';
+import { movedWeeks, weeksInside } from './week-records.ts';
+import { withLog } from './with-log.ts';
 
 const NO_SUPPLY: PlanSupply = { sources: [] };
 

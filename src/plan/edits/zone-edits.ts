@@ -1,9 +1,9 @@
 /** Edits of zones. */
-import type { Plan, PlanZone } from '../../schema/plan-schema.ts';
-import { changed, insertedAt, movedTo, removedAt, replaced, withoutKey } from '../change.ts';
-import type { ZoneEdit } from '../edit.ts';
-import { withZone, zoneIndex } from '../find.ts';
-import { withLog } from '../with-log.ts';
+import type { Plan, PlanZone } from '../schema/plan-schema.ts';
+import { changed, insertedAt, movedTo, removedAt, replaced, withoutKey } from './change.ts';
+import type { ZoneEdit } from './edit.ts';
+import { withZone, zoneIndex } from './find.ts';
+import { withLog } from './with-log.ts';
 
 export function editZone(plan: Plan, edit: ZoneEdit): Plan {
   switch (edit.type) {
