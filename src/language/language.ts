@@ -1,5 +1,5 @@
 /**
- * A language that readers are spoken to in. English is always there, in two variants: of the United States, and of everybody else.
+ * A language of readers. English is always there, in two variants: of the United States, and of everybody else.
  * Others are registered (`register-language.ts`).
  */
 

@@ -53,7 +53,7 @@ export function languageFor(locale: string): Language {
   return language;
 }
 
-/** `es-MX` is spoken by `es-MX`, else by `es`. */
+/** For `es-MX` the language registered as `es-MX`, else as `es`. */
 function registeredFor(locale: string): string | undefined {
   const { baseName, language, script, region } = new Intl.Locale(locale);
   // A tag with a part that is not there is registered by nobody.

@@ -1,4 +1,4 @@
-/** Who reads: the language that is spoken to them, and the units of their plan. */
+/** Who reads: their language, and the units of their plan. */
 import type { UnitSystem } from '../engine/units.ts';
 import type { Language } from './language.ts';
 import { languageFor } from './languages.ts';

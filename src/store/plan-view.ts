@@ -21,7 +21,7 @@ export interface PlanView {
   readonly readOnly: boolean;
   /** Whether the page opens plans from links to it. */
   readonly fromLink?: boolean;
-  /** BCP 47 tag of the language that is spoken, with its numbers and dates. */
+  /** BCP 47 tag of the reader's language, numbers and dates. */
   readonly locale: string;
 }
 

@@ -4,8 +4,8 @@ export function fieldName(field: HTMLElement, host: HTMLElement): string {
   for (let inside = parentOf(field); inside !== undefined && inside !== host; inside = parentOf(inside)) {
     names.push(groupName(inside));
   }
-  const said = names.map((name) => name.replaceAll(/\s+/g, ' ').trim());
-  return said.filter((name, place) => name !== '' && name !== said[place - 1]).join(', ');
+  const shown = names.map((name) => name.replaceAll(/\s+/g, ' ').trim());
+  return shown.filter((name, index) => name !== '' && name !== shown[index - 1]).join(', ');
 }
 
 function ownName(field: HTMLElement): string {

@@ -261,7 +261,7 @@ function labelled(field: Field, control: TemplateResult, context: FieldContext):
   </div>`;
 }
 
-/** The reason of a refusal, said aloud when it comes. */
+/** The reason of a refusal, announced when it comes. */
 export function refusal(key: string, { form, reader }: FieldContext): TemplateResult {
   const refused = form.refused(key);
   return html`<p class="refused" role="alert" ?hidden=${refused === undefined}>${refused?.reason(reader)}</p>`;

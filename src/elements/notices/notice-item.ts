@@ -60,7 +60,7 @@ function severitySign(severity: NoticeSeverity): TemplateResult {
   return html`<svg class="sign" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">${SHAPES[severity]}</svg>`;
 }
 
-/** The cautions that a notice's remedy calls for; that every figure is to be checked at the plant is said once, at the foot. */
+/** The cautions that a notice's remedy calls for; that every figure is to be checked at the plant stands once, at the foot. */
 function cautionsBeside(kind: NoticeKind, reader: Reader): string {
   const ids = NOTICE_KINDS[kind].cautions.filter((id) => id !== 'promise');
   return ids.length === 0 ? '' : cautionWords(reader.language).checkFirst(formatFor(reader), ids);

@@ -101,7 +101,7 @@ export class AutosaveStrip extends LitElement {
   @query('section') private readonly section!: HTMLElement;
 
   get #reader(): Reader {
-    // Nothing is said here in units of a plan.
+    // No message here has a quantity, so the units do not matter.
     return readerFor(this.locale, 'us');
   }
 

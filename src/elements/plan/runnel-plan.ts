@@ -42,7 +42,7 @@ import { LateAutosave } from './late-autosave.ts';
  * Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten,
  * and `drafts`, which were typed and not entered.
  *
- * @csspart autosave - What is said about saving. A page that says it in its own way hides it, and calls `chooseAutosave`.
+ * @csspart autosave - Messages about saving. A page that has its own hides it, and calls `chooseAutosave`.
  */
 export class RunnelPlan extends LitElement {
   static override readonly styles = css`

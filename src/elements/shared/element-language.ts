@@ -1,4 +1,4 @@
-/** The language that an element speaks: a registered one is spoken once it has come, and nothing is half in another until then. */
+/** The language of an element: a registered one is used once it is loaded, and all is in the one before until then. */
 import { isLanguageMissing, languageFor, loadLanguage, subscribeToLanguages } from '../../language/languages.ts';
 
 export class ElementLanguage {
@@ -30,7 +30,7 @@ export class ElementLanguage {
     this.#unsubscribe();
   }
 
-  /** Speaks to a reader of this locale. While its language is on its way the one before is spoken. */
+  /** Follows the reader's locale. While its language is loading the one before is used. */
   want(locale: string): void {
     this.#wanted = locale;
     if (isLanguageMissing(locale)) void this.#load(locale);

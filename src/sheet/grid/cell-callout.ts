@@ -1,4 +1,4 @@
-/** A few words beside a cell, said aloud as well: why an entry was refused, what a paste left out. */
+/** A few words beside a cell, announced as well: why an entry was refused, what a paste left out. */
 import type Handsontable from 'handsontable/base';
 import { positionBeside } from './popup-position.ts';
 
@@ -6,7 +6,7 @@ export class CellCallout {
   readonly #hot: Handsontable.Core;
   readonly #box: HTMLElement;
   readonly #status: HTMLElement;
-  /** What several have to say of one thing that was done. */
+  /** Lines of several callers about one change, shown together. */
   #soon: string[] = [];
 
   constructor(hot: Handsontable.Core) {
@@ -16,8 +16,8 @@ export class CellCallout {
     this.#box.className = 'runnel-callout';
     this.#box.hidden = true;
     this.#status = rootDocument.createElement('div');
-    this.#status.className = 'runnel-spoken';
-    // One polite region for all that the sheet has to say.
+    this.#status.className = 'runnel-announcement';
+    // One polite region for every announcement of the sheet.
     this.#status.setAttribute('role', 'status');
     hot.rootPortalElement.append(this.#box, this.#status);
   }
@@ -32,7 +32,7 @@ export class CellCallout {
     this.#box.replaceChildren(...paragraphs);
     this.#box.hidden = false;
     positionBeside(this.#box, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
-    this.say('');
+    this.announce('');
   }
 
   /** The same once Handsontable has moved its selection after what was done. */
@@ -47,8 +47,8 @@ export class CellCallout {
     });
   }
 
-  /** Says something aloud, and after it what stands beside a cell. */
-  say(words: string): void {
+  /** Announces words to screen readers, and after them what stands beside a cell. */
+  announce(words: string): void {
     const lines = this.#box.hidden ? [] : [...this.#box.children].map(({ textContent }) => textContent);
     this.#status.textContent = [words, ...lines].join(' ').trim();
   }

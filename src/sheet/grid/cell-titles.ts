@@ -23,7 +23,7 @@ export class CellTitles {
     for (const event of REACHED) root.addEventListener(event, this.#onReached);
   }
 
-  /** A cell that was drawn anew: what it said before is no longer so. */
+  /** A cell was drawn anew: its title no longer holds. */
   drawn(td: HTMLTableCellElement): void {
     td.removeAttribute('title');
     this.#untitled.add(td);

@@ -44,7 +44,7 @@ export class ChangeRequests {
   announce(): void {
     const announcement = this.#announcement;
     this.#announcement = undefined;
-    if (announcement !== undefined) this.#callout.say(announcement());
+    if (announcement !== undefined) this.#callout.announce(announcement());
   }
 
   #changed(cells: readonly SheetCell[]): string {

@@ -36,7 +36,7 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
         count++;
       });
       copied = { block: blockOf(data), entries };
-      if (count > 0) binding.callout.say(words().announced.copied[measure](sheet.format, count));
+      if (count > 0) binding.callout.announce(words().announced.copied[measure](sheet.format, count));
       return undefined;
     },
     beforePaste(data, ranges) {

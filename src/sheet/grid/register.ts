@@ -7,15 +7,13 @@ import { bindingOf, setBinding } from './bindings.ts';
 import { clipboardHooks } from './clipboard-hooks.ts';
 import { entryEditor } from './entry-editor.ts';
 import { entryHooks } from './entry-hooks.ts';
-import { foldHooks } from './fold-hooks.ts';
 import { WeekHeaders } from './header-hooks.ts';
-import { bindHistoryKeys } from './history-keys.ts';
+import { bindHistoryKeys, letTabOut } from './keys.ts';
 import { menuHooks } from './menu-hooks.ts';
+import { foldOnClick, openOnSecondTap } from './pointer.ts';
 import { SeasonBinding } from './season-binding.ts';
 import { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './season-setting.ts';
 import { SheetSelection } from './selection-hooks.ts';
-import { letTabOut } from './tab-out.ts';
-import { openOnSecondTap } from './touch-entry.ts';
 
 /** What is needed of the library; the full `Handsontable` has all of it, `BasePlugin` without saying so in its types. */
 export interface GridLibrary {
@@ -77,11 +75,12 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       setBinding(this.hot, binding);
       this.#selection = new SheetSelection(binding);
       this.#headers = new WeekHeaders(binding);
-      for (const hooks of [entryHooks, clipboardHooks, foldHooks, menuHooks]) binding.addHooks(hooks(binding));
+      for (const hooks of [entryHooks, clipboardHooks, menuHooks]) binding.addHooks(hooks(binding));
       binding.addHooks(this.#selection.hooks);
       binding.addHooks(this.#headers.hooks);
       bindHistoryKeys(binding);
       letTabOut(binding);
+      foldOnClick(binding);
       openOnSecondTap(binding);
       super.enablePlugin();
     }

@@ -9,8 +9,8 @@ export interface SeasonSetting {
   readonly sheet: SeasonSheet;
   /**
    * Called with each change that a reader asks for. Whoever holds the plan applies it, updates the sheet and returns what `tryEdit`
-   * gives: where that is a refusal, the grid says why and keeps what was typed. Nothing returned counts as accepted, and is said
-   * aloud only where the sheet was updated meanwhile.
+   * gives: where that is a refusal, the grid says why and keeps what was typed. Nothing returned counts as accepted, and is
+   * announced only where the sheet was updated meanwhile.
    */
   readonly onEdit: (edit: Edit) => EditResult | undefined;
   /**

@@ -4,8 +4,8 @@
 import { forcedTokenDeclarations, tokenDeclarations } from '../../look/tokens.ts';
 import { toneDeclarations, toneRegistrations, toneRules } from '../../look/tones.ts';
 import { barStyles } from './bar.styles.ts';
+import { besideCellStyles } from './beside-cell.styles.ts';
 import { nameStyles } from './name.styles.ts';
-import { saidStyles } from './said.styles.ts';
 import { signStyles } from './sign.styles.ts';
 
 /**
@@ -101,7 +101,7 @@ ${barStyles}
 }
 
 ${nameStyles}
-${saidStyles}
+${besideCellStyles}
 @media (prefers-reduced-motion: no-preference) {
   .runnel-sheet .handsontable td.runnel-changed {
     animation: runnel-changed 1.4s ease-out;

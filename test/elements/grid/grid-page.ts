@@ -117,7 +117,7 @@ export const plain = (text: string | null | undefined): string => (text ?? '').r
 /** What stands beside a cell. */
 export const callout = (): string => plain(document.querySelector('.runnel-callout:not([hidden])')?.textContent);
 /** What was said last. */
-export const spoken = (): string => plain(document.querySelector('.runnel-spoken')?.textContent);
+export const announced = (): string => plain(document.querySelector('.runnel-announcement')?.textContent);
 
 /** An item of the open context menu. */
 export function menuItem(name: string): HTMLElement {

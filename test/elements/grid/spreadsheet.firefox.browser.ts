@@ -6,6 +6,7 @@ import { clearPage, until } from '../shared/on-page.ts';
 import {
   ACTIONS,
   afterwards,
+  announced,
   callout,
   cell,
   click,
@@ -18,7 +19,6 @@ import {
   nameCell,
   plain,
   press,
-  spoken,
   type,
 } from './grid-page.ts';
 
@@ -79,10 +79,10 @@ describe('a spreadsheet', () => {
       '50 min',
     ]);
     expect(linesOf(cell(page.grid, 'Containers, week of June 21'))[1]).to.equal('9 min');
-    expect(spoken()).to.contain(plain(ACTIONS.announced.changed(FORMAT, 6)));
+    expect(announced()).to.contain(plain(ACTIONS.announced.changed(FORMAT, 6)));
     await press('Control+z');
     await afterwards(page);
-    expect(spoken()).to.match(/^Undone\. Whole garden, whole season: /);
+    expect(announced()).to.match(/^Undone\. Whole garden, whole season: /);
     expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
   });
 
@@ -98,7 +98,7 @@ describe('a spreadsheet', () => {
     expect(callout()).to.contain(
       ACTIONS.stays(['Containers, week of June 21'], ENTRY.unread.ambiguous('1,500', '1500', '1.500')),
     );
-    expect(spoken()).to.contain(plain(ACTIONS.partly(FORMAT, 4, 6, 2)));
+    expect(announced()).to.contain(plain(ACTIONS.partly(FORMAT, 4, 6, 2)));
     expect(minutesOf(page.grid, 'June 21')).to.equal('50 min');
   });
 
@@ -109,7 +109,7 @@ describe('a spreadsheet', () => {
     await click(cell(page.grid, 'Beds, week of July 5'));
     await press('Shift+ArrowRight');
     await press('Control+c');
-    expect(spoken()).to.equal(plain(ACTIONS.announced.copied.volume(FORMAT, 2)));
+    expect(announced()).to.equal(plain(ACTIONS.announced.copied.volume(FORMAT, 2)));
     const shown = ['July 5', 'July 12'].map((week) => linesOf(cell(page.grid, `Beds, week of ${week}`))[0]);
     await click(cell(page.grid, 'Beds, week of June 7'));
     await press('Control+v');
@@ -207,12 +207,12 @@ describe('a spreadsheet', () => {
 
   it('says politely what an entry came to', async () => {
     const page = await gridPage();
-    expect(document.querySelector('.runnel-spoken')?.getAttribute('role')).to.equal('status');
+    expect(document.querySelector('.runnel-announcement')?.getAttribute('role')).to.equal('status');
     await click(cell(page.grid, 'Beds, week of June 7'));
     await type('77');
     await press('Enter');
     await afterwards(page);
-    expect(spoken()).to.match(/^Beds, week of June 7: .*77 minutes set by hand;.*Whole garden, whole season: /);
+    expect(announced()).to.match(/^Beds, week of June 7: .*77 minutes set by hand;.*Whole garden, whole season: /);
   });
 
   it('has a menu that gives back, closes and opens weeks', async () => {

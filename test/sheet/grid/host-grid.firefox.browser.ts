@@ -229,12 +229,12 @@ describe('a host’s own grid with a season in it', () => {
   it('says nothing of an edit or a step that comes to nothing', () => {
     const setting = hot.getSettings()[SEASON_KEY] as SeasonSetting;
     hot.updateSettings({ [SEASON_KEY]: { ...setting, onEdit: () => undefined, onHistory: () => undefined } });
-    const spoken = () => document.querySelector('.runnel-spoken')?.textContent;
+    const announced = () => document.querySelector('.runnel-announcement')?.textContent;
     bindingOf(hot)?.step('undo');
     sheet.show({ measure: 'rain' });
     bindingOf(hot)?.edit({ type: 'close-week', zone: 'beds', week: '2027-06-07', closed: true });
     sheet.show({ measure: 'all' });
-    expect(spoken()).to.equal('');
+    expect(announced()).to.equal('');
   });
 
   it('gives the season’s figures to whoever asks the grid', () => {
@@ -308,7 +308,7 @@ describe('a host’s own grid with a season in it', () => {
 
   it('leaves nothing behind', () => {
     hot.destroy();
-    expect(document.querySelector('.runnel-spoken')).to.equal(null);
+    expect(document.querySelector('.runnel-announcement')).to.equal(null);
     expect(() => sheet.show({ measure: 'volume' })).not.to.throw();
     expect(bindingOf(hot)).to.equal(undefined);
   });

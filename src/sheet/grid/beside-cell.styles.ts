@@ -1,5 +1,5 @@
-/** What the sheet says beside its cells: why an entry is refused, the note of a week, what is announced. */
-export const saidStyles = `
+/** What stands beside a cell: a callout, the note of a week; and announcements, which are not seen. */
+export const besideCellStyles = `
 .runnel-sheet .runnel-callout {
   position: absolute;
   z-index: 1100;
@@ -76,7 +76,7 @@ export const saidStyles = `
   outline-offset: 1px;
 }
 
-.runnel-sheet .runnel-spoken {
+.runnel-sheet .runnel-announcement {
   position: absolute;
   overflow: hidden;
   inline-size: 1px;

@@ -1,4 +1,21 @@
+/** Pointer and touch: the button that folds a zone's plantings out, and the second tap that opens a cell. */
+import { FOLD_CLASS } from './render-cell.ts';
 import type { SeasonBinding } from './season-binding.ts';
+
+/** Folds out and in by the button of the name; on the keyboard Enter on the name does it. */
+export function foldOnClick(binding: SeasonBinding): void {
+  const { hot, setting } = binding;
+  const onClick = (event: Event) => {
+    const button = (event.target as Element).closest(`.${FOLD_CLASS}`);
+    const td = button?.closest('td');
+    if (!td) return;
+    const at = hot.getCoords(td);
+    const row = at === null || at.row === null ? undefined : binding.row(at.row);
+    if (row?.kind === 'zone') setting.sheet.setOpen(row.zone.zone.id, row.isOpen !== true);
+  };
+  hot.rootElement.addEventListener('click', onClick);
+  binding.onStop(() => hot.rootElement.removeEventListener('click', onClick));
+}
 
 /** Under a finger the first tap selects a cell and the next one opens it: a double tap is hard to do on purpose. */
 export function openOnSecondTap(binding: SeasonBinding): void {
