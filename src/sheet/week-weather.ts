@@ -38,10 +38,10 @@ function byWeek(mm: Float64Array, origin: Uint8Array, days: number, origins: rea
   const normals = origins.indexOf('normals');
   const weekTotal = origins.indexOf('observed-week');
   const weeks = Array.from({ length: days / 7 }, (_, week): WeekWeather => {
-    const place = week * 7;
-    const of = origin.subarray(place, place + 7);
+    const first = week * 7;
+    const of = origin.subarray(first, first + 7);
     return {
-      mm: mm.subarray(place, place + 7).reduce((sum, day) => sum + day, 0),
+      mm: mm.subarray(first, first + 7).reduce((sum, day) => sum + day, 0),
       observedDays: of.reduce((count, from) => count + (from === normals ? 0 : 1), 0),
       hasWeekTotal: of.includes(weekTotal),
     };

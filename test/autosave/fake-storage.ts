@@ -9,8 +9,8 @@ export class FakeStorage implements Storage {
     return this.#texts.size;
   }
 
-  key(place: number): string | null {
-    return [...this.#texts.keys()][place] ?? null;
+  key(index: number): string | null {
+    return [...this.#texts.keys()][index] ?? null;
   }
 
   getItem(key: string): string | null {

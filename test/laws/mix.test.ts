@@ -69,11 +69,11 @@ function expectFollowed(zone: ZoneSeason, own: PlantingSeason): void {
   const told = shutOffCalendar(zone, own.planting.id);
   const within = told.map(({ firstWeek, lastWeek }) => weeks.filter((week) => week >= firstWeek && week <= lastWeek));
   expect(within.flat()).toEqual(weeks);
-  for (const [place, stretch] of told.entries()) {
+  for (const [index, stretch] of told.entries()) {
     const { openMask, openDays, wateringDays, firstWeek, lastWeek } = stretch;
-    expect([firstWeek, lastWeek]).toEqual([within[place]?.at(0), within[place]?.at(-1)]);
-    for (const week of within[place] ?? []) expect(plantingFigure(own, 'openMask', week)).toBe(openMask);
-    expect(openMask).not.toBe(told[place + 1]?.openMask);
+    expect([firstWeek, lastWeek]).toEqual([within[index]?.at(0), within[index]?.at(-1)]);
+    for (const week of within[index] ?? []) expect(plantingFigure(own, 'openMask', week)).toBe(openMask);
+    expect(openMask).not.toBe(told[index + 1]?.openMask);
     expect(openDays).toBe(plantingFigure(own, 'openDays', firstWeek));
     expect(wateringDays).toBe([...zone.zone.wateringDays.toString(2)].filter((bit) => bit === '1').length);
   }
@@ -86,8 +86,8 @@ function withRule(garden: Garden, zone: GardenZone, rule: ZoneRule): Garden {
 /** Figures of a comparison that the season has too; sums that follow from each other. */
 function expectAsIn(season: Season, { zone, plantings, weeks }: ZoneSeason, comparison: ZoneComparison): void {
   const { span } = season.garden;
-  for (const [place, own] of plantings.entries()) {
-    const compared = comparison.plantings[place] as PlantingComparison;
+  for (const [index, own] of plantings.entries()) {
+    const compared = comparison.plantings[index] as PlantingComparison;
     const weekly = (field: 'irrigationNetMm' | 'irrigationDrainedMm' | 'shortDays') =>
       Float64Array.from({ length: weeks }, (_, week) => plantingFigure(own, field, week));
     expect(compared.receivedMm).toEqual(weekly('irrigationNetMm'));

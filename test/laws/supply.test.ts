@@ -41,8 +41,8 @@ describe('the timetable of two days of 300 random gardens', () => {
     for (const { season, day, timing } of days) {
       const { flows } = seasonSupply(season);
       const week = Math.floor(day / 7);
-      for (const [place, zone] of season.zones.entries()) {
-        const isOpen = (flows[place]?.[day] as number) > 0;
+      for (const [index, zone] of season.zones.entries()) {
+        const isOpen = (flows[index]?.[day] as number) > 0;
         const cycles = timing.timeline.filter(({ ids }) => ids.includes(zone.zone.id));
         const { minutesPerCycle, soakMinutes } = zoneCycles(zone, week);
         expect(cycles).toHaveLength(isOpen ? zoneFigure(zone, 'cycles', week) : 0);
@@ -57,8 +57,8 @@ describe('the timetable of two days of 300 random gardens', () => {
       const { flows, sources } = seasonSupply(season);
       const sourceLpm = sources.flowLpm[day] as number;
       const flowOf = (id: string) => flows[season.zones.findIndex(({ zone }) => zone.id === id)]?.[day] as number;
-      for (const [place, { ids, endMinute }] of timing.timeline.entries()) {
-        const next = timing.timeline[place + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
+      for (const [index, { ids, endMinute }] of timing.timeline.entries()) {
+        const next = timing.timeline[index + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
         expect(next).toBeGreaterThanOrEqual(endMinute - ROUNDING);
         const flowLpm = sum(ids.map(flowOf));
         if (ids.length > 1) expect(flowLpm).toBeLessThanOrEqual(sourceLpm * (1 + ROUNDING));
@@ -139,9 +139,9 @@ function expectApart(
   cycles: DayTiming['timeline'],
   { minutesPerCycle, soakMinutes }: Pick<ZoneCycles, 'minutesPerCycle' | 'soakMinutes'>,
 ): void {
-  for (const [place, { startMinute, endMinute }] of cycles.entries()) {
+  for (const [index, { startMinute, endMinute }] of cycles.entries()) {
     expect(endMinute - startMinute).toBeGreaterThanOrEqual(minutesPerCycle - ROUNDING);
-    const next = cycles[place + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
+    const next = cycles[index + 1]?.startMinute ?? Number.POSITIVE_INFINITY;
     expect(next - endMinute).toBeGreaterThanOrEqual(soakMinutes - ROUNDING);
   }
 }

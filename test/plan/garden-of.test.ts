@@ -64,8 +64,8 @@ describe('a garden made again keeps what did not change', () => {
     expect(again.site).toBe(garden.site);
     expect(again.observed).toBe(garden.observed);
     expect(again.supply).toBe(garden.supply);
-    again.zones.forEach((same, place) => {
-      expect(same).toBe(garden.zones[place]);
+    again.zones.forEach((same, index) => {
+      expect(same).toBe(garden.zones[index]);
     });
   });
 

@@ -65,7 +65,7 @@ describe('the page of published checks', () => {
   it('lists nothing that is not there, and no module twice', () => {
     const rows = [...formulas.map(({ module }) => module), ...plain.filter((row) => !row.endsWith('/'))];
     expect(rows.filter((module) => !modules.includes(module))).toEqual([]);
-    expect(rows.filter((module, place) => rows.indexOf(module) !== place)).toEqual([]);
+    expect(rows.filter((module, index) => rows.indexOf(module) !== index)).toEqual([]);
   });
 
   it('has no module among those without a formula that names the source of one', () => {

@@ -12,7 +12,7 @@ import { velocityMs } from './velocity.ts';
 export interface ZoneLine {
   readonly planting: GardenPlanting;
   readonly line: GardenLine;
-  /** Place in the planting's lines. */
+  /** In the planting's list of lines. */
   readonly index: number;
   readonly run: LineRun;
   readonly inlet: InletPressure;

@@ -18,11 +18,11 @@ function groupsOf(
   sourceLpm: number,
 ): readonly (readonly ZoneCycles[])[] {
   if (Number.isNaN(sourceLpm)) return runs.map((run) => [run]);
-  const places = firstFitDecreasing(flowsLpm, sourceLpm);
+  const groupIndexes = firstFitDecreasing(flowsLpm, sourceLpm);
   const groups: ZoneCycles[][] = [];
   const alone: ZoneCycles[][] = [];
   for (const [zone, run] of runs.entries()) {
-    const index = places[zone] as number;
+    const index = groupIndexes[zone] as number;
     const group = groups[index];
     if (index < 0) alone.push([run]);
     else if (group) group.push(run);

@@ -7,15 +7,15 @@ export function mostFlowLpm(availableLpm: number): number {
 }
 
 /** Of each zone: the group that it runs in, from 0 in the order in which they were opened; -1 where it fits in none. */
-export type GroupPlaces = Int32Array;
+export type GroupIndexes = Int32Array;
 
 /**
  * First fit decreasing: the flows, greatest first (equal ones in the order given), each join the first group that has
  * room for them, or open one. A flow above what is available is in no group.
  */
-export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: number): GroupPlaces {
+export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: number): GroupIndexes {
   const most = mostFlowLpm(availableLpm);
-  const places = new Int32Array(flowsLpm.length).fill(-1);
+  const groups = new Int32Array(flowsLpm.length).fill(-1);
   const groupLpm: number[] = [];
   const order = flowsLpm.map((_, index) => index).sort((a, b) => (flowsLpm[b] as number) - (flowsLpm[a] as number));
   for (const index of order) {
@@ -24,7 +24,7 @@ export function firstFitDecreasing(flowsLpm: readonly number[], availableLpm: nu
     let group = 0;
     while (group < groupLpm.length && (groupLpm[group] as number) + flowLpm > most) group += 1;
     groupLpm[group] = (groupLpm[group] ?? 0) + flowLpm;
-    places[index] = group;
+    groups[index] = group;
   }
-  return places;
+  return groups;
 }

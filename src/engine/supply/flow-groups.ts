@@ -29,7 +29,7 @@ export interface FlowGroups {
 export function flowGroups(zones: readonly ZoneFlow[], availableLpm: number): FlowGroups {
   requireNumber('flow of the source (L/min)', availableLpm, { atLeast: 0 });
   for (const { id, flowLpm } of zones) requireNumber(`flow of zone ${id} (L/min)`, flowLpm, { atLeast: 0 });
-  const places = firstFitDecreasing(
+  const groupIndexes = firstFitDecreasing(
     zones.map(({ flowLpm }) => flowLpm),
     availableLpm,
   );
@@ -38,14 +38,14 @@ export function flowGroups(zones: readonly ZoneFlow[], availableLpm: number): Fl
   const greatestFirst = zones.map((_, index) => index).sort((a, b) => flowAt(zones, b) - flowAt(zones, a));
   for (const index of greatestFirst) {
     const { id, flowLpm } = zones[index] as ZoneFlow;
-    const at = places[index] as number;
+    const at = groupIndexes[index] as number;
     if (at < 0) continue;
     const group = groups[at] ?? { ids: [], flowLpm: 0 };
     groups[at] = group;
     group.ids.push(id);
     group.flowLpm += flowLpm;
   }
-  for (const [index, { id }] of zones.entries()) if ((places[index] as number) < 0) tooGreat.push(id);
+  for (const [index, { id }] of zones.entries()) if ((groupIndexes[index] as number) < 0) tooGreat.push(id);
   return { groups, tooGreat };
 }
 

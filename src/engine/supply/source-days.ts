@@ -5,7 +5,7 @@ import { sourceOn } from './source-on.ts';
 export interface SourceDays {
   readonly flowLpm: Float64Array;
   readonly pressureKpa: Float64Array;
-  /** Place in the supply's sources of the one that serves, -1 where none has begun. */
+  /** Index in the supply's sources of the one that serves, -1 where none has begun. */
   readonly index: Int16Array;
 }
 

@@ -45,7 +45,7 @@ interface WeekRun {
   readonly run: ReturnType<typeof zoneCycles>;
 }
 
-/** The zones that run in a week, by their place in the season. */
+/** The zones that run in a week, by their index in the season. */
 function weekRuns({ season }: SeasonFlows, week: number): readonly WeekRun[] {
   return season.zones
     .map((zone, index) => ({ index, run: zoneCycles(zone, week) }))

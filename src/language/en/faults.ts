@@ -191,7 +191,7 @@ export const faults = {
 };
 
 function numbered(word: string) {
-  return ({ number }: Format, place: number) => `${word} ${number(place)}`;
+  return ({ number }: Format, position: number) => `${word} ${number(position)}`;
 }
 
 export const faultsWords = area('faults', faults);

@@ -51,21 +51,21 @@ export function fromEntries<Value>(
   return entries.length === 0 ? undefined : Object.fromEntries(entries);
 }
 
-export function replacedAt<Item>(list: readonly Item[], place: number, item: Item): readonly Item[] {
-  return list[place] === item ? list : list.with(place, item);
+export function replacedAt<Item>(list: readonly Item[], index: number, item: Item): readonly Item[] {
+  return list[index] === item ? list : list.with(index, item);
 }
 
-/** A place outside the list is its nearest end; left out, the end. */
-export function insertedAt<Item>(list: readonly Item[], item: Item, place = list.length): readonly Item[] {
-  return list.toSpliced(Math.min(list.length, Math.max(0, Math.trunc(place))), 0, item);
+/** An index outside the list is its nearest end; left out, the end. */
+export function insertedAt<Item>(list: readonly Item[], item: Item, index = list.length): readonly Item[] {
+  return list.toSpliced(Math.min(list.length, Math.max(0, Math.trunc(index))), 0, item);
 }
 
-export function removedAt<Item>(list: readonly Item[], place: number): readonly Item[] {
-  return list.toSpliced(place, 1);
+export function removedAt<Item>(list: readonly Item[], index: number): readonly Item[] {
+  return list.toSpliced(index, 1);
 }
 
-/** Moved within the list to a place of the list as it will be. */
+/** Moved within the list to an index of the list as it will be. */
 export function movedTo<Item>(list: readonly Item[], from: number, to: number): readonly Item[] {
   const moved = insertedAt(removedAt(list, from), list[from] as Item, to);
-  return moved.every((item, place) => item === list[place]) ? list : moved;
+  return moved.every((item, index) => item === list[index]) ? list : moved;
 }

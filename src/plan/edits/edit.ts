@@ -115,7 +115,7 @@ export type PlantingEdit =
       readonly change: Change<Omit<PlanPlanting, 'id'>>;
     }
   | { readonly type: 'remove-planting'; readonly zone: string; readonly planting: string }
-  /** To a place in the same zone or another; its hand-set open days go with it. */
+  /** To another zone, or an index in the same one; its hand-set open days go with it. */
   | {
       readonly type: 'move-planting';
       readonly zone: string;
@@ -124,7 +124,7 @@ export type PlantingEdit =
       readonly at?: number;
     };
 
-/** `line` is the place in the planting's list of lines. */
+/** `index` is that of the planting's list of lines. */
 export type LineEdit =
   | { readonly type: 'add-line'; readonly zone: string; readonly planting: string; readonly line: PlanLine }
   | {

@@ -27,14 +27,14 @@ function isPartlyValid(schema: Node, value: unknown, valid: unknown): boolean {
   );
 }
 
-/** Items that were in the list are known; any other is held against the one in its place. */
+/** Items that were in the list are known; any other is compared with the one at its index. */
 function isListValid(schema: Node, value: readonly unknown[], valid: readonly unknown[]): boolean {
   const item = childSchema(schema, '') as Node | undefined;
   if (item === undefined || schema.type !== 'array' || !isPlain(schema, value.length)) return false;
   const known = new Set(valid);
   return value.every(
-    (part, place) =>
-      known.has(part) || (place < valid.length ? isStillValid(item, part, valid[place]) : v.is(item, part)),
+    (part, index) =>
+      known.has(part) || (index < valid.length ? isStillValid(item, part, valid[index]) : v.is(item, part)),
   );
 }
 

@@ -3,7 +3,7 @@ import type { PlanLine, PlanPlanting } from '../../plan/schema/plan-schema.ts';
 
 export interface LineInSeason {
   readonly line: PlanLine;
-  /** Place in the planting's lines. */
+  /** In the planting's list of lines. */
   readonly index: number;
 }
 

@@ -15,7 +15,7 @@ afterEach(() => {
 const NOTE = 'Note, Tomatoes, Raised beds';
 const field = {};
 const textsKept = () =>
-  Array.from({ length: storage.length }, (_, place) => storage.key(place) ?? '').filter((key) =>
+  Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '').filter((key) =>
     key.startsWith('runnel-typed:'),
   );
 

@@ -4,13 +4,13 @@ import { denseAndShrubs, denseBed, shrubLoops } from '../../support/dense-and-sh
 /** Twelve unlike plantings on one valve over 30 weeks. Invented. */
 export function twelvePlantings(): Plan {
   const plan = denseAndShrubs({ season: { firstDay: '2027-04-05', weeks: 30 }, choices: {} });
-  const plantings = Array.from({ length: 12 }, (_, place) => {
-    const kind = place % 3 === 0 ? denseBed : shrubLoops;
-    const factor = 0.1 + 0.05 * place;
+  const plantings = Array.from({ length: 12 }, (_, index) => {
+    const kind = index % 3 === 0 ? denseBed : shrubLoops;
+    const factor = 0.1 + 0.05 * index;
     return {
       ...kind,
-      id: `p${place}`,
-      name: `Planting ${place}`,
+      id: `p${index}`,
+      name: `Planting ${index}`,
       need: { kind: 'class', class: 'low', factor } as const,
     };
   });

@@ -41,11 +41,11 @@ function longPlan(): Plan {
   const notes = () => Array.from({ length: 25 }, letters).join('');
   return {
     ...oneBed(),
-    zones: Array.from({ length: 150 }, (_, place) => ({
+    zones: Array.from({ length: 150 }, (_, index) => ({
       ...bed,
-      id: `bed${place}`,
+      id: `bed${index}`,
       name: notes().slice(0, 60),
-      plantings: bed.plantings.map((planting) => ({ ...planting, id: `${planting.id}${place}` })),
+      plantings: bed.plantings.map((planting) => ({ ...planting, id: `${planting.id}${index}` })),
     })),
   };
 }

@@ -29,7 +29,7 @@ describe('monthlyNormals', () => {
   });
 
   it('takes a missing reading for neither rain nor drought', () => {
-    const gaps = days.map((day, place) => (place % 3 === 0 ? { ...day, rainMm: undefined } : day));
+    const gaps = days.map((day, index) => (index % 3 === 0 ? { ...day, rainMm: undefined } : day));
     const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
     const full = total(normals.rainMm);
     expect(Math.abs(total(monthlyNormals(gaps).rainMm) - full) / full).toBeLessThan(0.1);

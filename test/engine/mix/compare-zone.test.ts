@@ -11,7 +11,7 @@ const inches = (mm: Iterable<number>) => [...mm].map((depth) => fromSi(depth, 'd
 const gallons = (litres: number) => fromSi(litres, 'volume', 'us');
 const expectAll = (actual: readonly number[], expected: readonly number[], digits = 9) => {
   expect(actual).toHaveLength(expected.length);
-  for (const [place, value] of expected.entries()) expect(actual[place], `place ${place}`).toBeCloseTo(value, digits);
+  for (const [index, value] of expected.entries()) expect(actual[index], `index ${index}`).toBeCloseTo(value, digits);
 };
 
 /** A planting's own need is that of a timer of a thousandth of a minute: so many digits of it, in inches, are exact. */

@@ -22,7 +22,7 @@ const anyRuns = (cycles: number): fc.Arbitrary<DayRun[]> =>
       }),
       { maxLength: 7 },
     )
-    .map((runs) => runs.map((run, place) => ({ ...run, id: `zone-${place}` })));
+    .map((runs) => runs.map((run, index) => ({ ...run, id: `zone-${index}` })));
 const sources = fc.constantFrom(Number.NaN, 60, 100, 200);
 const flowsOf = (runs: readonly DayRun[]) => runs.map(({ flowLpm }) => flowLpm);
 
@@ -85,9 +85,9 @@ describe('the timing of a day', () => {
   it('where no soil needs a pause, more minutes for a zone never make the day shorter', () => {
     fc.assert(
       fc.property(anyRuns(1), sources, fc.nat(6), fc.integer({ min: 1, max: 60 }), (watering, sourceLpm, at, more) => {
-        const longer = watering.map((run, place) => ({
+        const longer = watering.map((run, index) => ({
           ...run,
-          minutesPerCycle: run.minutesPerCycle + (place === at ? more : 0),
+          minutesPerCycle: run.minutesPerCycle + (index === at ? more : 0),
         }));
         const minutes = dayMinutes(longer, flowsOf(watering), sourceLpm);
         expect(minutes).toBeGreaterThanOrEqual(dayMinutes(watering, flowsOf(watering), sourceLpm));

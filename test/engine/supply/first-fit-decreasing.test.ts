@@ -9,18 +9,18 @@ describe('first fit decreasing', () => {
     ['exactly full is within', [4, 6, 10], [1, 1, 0]],
     ['what is above the source is in no group', [11, 4], [-1, 0]],
     ['no zone, no group', [], []],
-  ])('on 10 L/min: %s', (_name, flows, places) => {
-    expect([...firstFitDecreasing(flows, 10)]).toEqual(places);
+  ])('on 10 L/min: %s', (_name, flows, groups) => {
+    expect([...firstFitDecreasing(flows, 10)]).toEqual(groups);
   });
 
   it('any flows: no group above the source, none opened while an earlier one had room, none left out that fits', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 120 })), (flows) => {
-        const places = firstFitDecreasing(Object.freeze(flows), 100);
+        const groups = firstFitDecreasing(Object.freeze(flows), 100);
         const sums: number[] = [];
-        for (const place of flows.map((_, zone) => zone).sort((a, b) => (flows[b] ?? 0) - (flows[a] ?? 0))) {
-          const group = places[place] as number;
-          const flow = flows[place] as number;
+        for (const index of flows.map((_, zone) => zone).sort((a, b) => (flows[b] ?? 0) - (flows[a] ?? 0))) {
+          const group = groups[index] as number;
+          const flow = flows[index] as number;
           expect(group < 0).toBe(flow > 100);
           if (group < 0) continue;
           for (const earlier of sums.slice(0, group)) expect(earlier + flow).toBeGreaterThan(100);

@@ -65,8 +65,8 @@ describe('the time of watering', () => {
           expect(minutes).toBeCloseTo(timing.minutesNeeded, 9);
           const isOpen = (garden.supply.windowWeekdays >> weekdayOf(garden.span.firstDay + day)) & 1;
           expect(times.windowMinutes[day]).toBeCloseTo(isOpen ? 60 * garden.supply.windowHoursPerDay : 0, 9);
-          const running = season.zones.map((zone, place) =>
-            (flows[place]?.[day] ?? 0) > 0
+          const running = season.zones.map((zone, index) =>
+            (flows[index]?.[day] ?? 0) > 0
               ? (zone.figures[Z.minutesPerDay * zone.weeks + Math.floor(day / 7)] ?? 0)
               : 0,
           );

@@ -29,9 +29,9 @@ describe('minutesFromCsv', () => {
     const preview = minutesFromCsv(text, plan);
     expect(preview.faults).toEqual([]);
     const next = computeSeason(applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>));
-    season.zones.forEach((zone, place) => {
+    season.zones.forEach((zone, index) => {
       for (let week = 0; week < zone.weeks; week++) {
-        const again = zoneFigure(next.zones[place] as NonNullable<(typeof next.zones)[number]>, 'minutes', week);
+        const again = zoneFigure(next.zones[index] as NonNullable<(typeof next.zones)[number]>, 'minutes', week);
         expect(again).toBeCloseTo(zoneFigure(zone, 'minutes', week), 2);
       }
     });

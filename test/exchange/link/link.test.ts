@@ -75,9 +75,9 @@ describe('a link', () => {
 
   it('is refused or comes back as some other text where a character is another, and never throws anything else', async () => {
     const fragment = new URL(await linkTo(oneBed(), PAGE)).hash;
-    for (let place = '#runnel='.length; place < fragment.length; place += 29) {
-      const other = fragment[place] === 'A' ? 'B' : 'A';
-      const answer = await refusal(`${fragment.slice(0, place)}${other}${fragment.slice(place + 1)}`);
+    for (let index = '#runnel='.length; index < fragment.length; index += 29) {
+      const other = fragment[index] === 'A' ? 'B' : 'A';
+      const answer = await refusal(`${fragment.slice(0, index)}${other}${fragment.slice(index + 1)}`);
       expect(answer).toMatch(/^(?:taken: |damaged$|too-large$)/);
     }
   });

@@ -160,7 +160,7 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     const { minutesNeeded = 0, windowMinutes = 0 } = figuresOf(of.notice);
     const { times } = seasonSupply(of.season);
     const day = [...times.minutesNeeded.keys()].find(
-      (place) => times.minutesNeeded[place] === minutesNeeded && times.windowMinutes[place] === windowMinutes,
+      (index) => times.minutesNeeded[index] === minutesNeeded && times.windowMinutes[index] === windowMinutes,
     );
     return { minutesOver: minutesNeeded - windowMinutes + (day === undefined ? Number.NaN : 0) };
   },

@@ -81,8 +81,8 @@ describe('a plan in the other units', () => {
       fc.property(arbitraryPlan({ mostWeeks: 20 }), (plan) => {
         const back = there(there(plan));
         const typed = quantities(plan).map(([, value]) => value);
-        quantities(back).forEach(([kind, value], place) => {
-          const before = typed[place] ?? Number.NaN;
+        quantities(back).forEach(([kind, value], index) => {
+          const before = typed[index] ?? Number.NaN;
           // A temperature has one decimal, as thermometers do; of more the second may be off by two.
           if (kind === 'temperature')
             expect(Math.abs(value - before)).toBeLessThan(before * 10 === Math.round(before * 10) ? 1e-9 : 0.0181);
@@ -100,8 +100,8 @@ describe('a plan in the other units', () => {
         const converted = there(plan);
         expect(checkPlan(converted).ok).toBe(true);
         const before = quantities(plan);
-        quantities(converted).forEach(([kind, value], place) => {
-          const [, typed] = before[place] as [PlanQuantity, number];
+        quantities(converted).forEach(([kind, value], index) => {
+          const [, typed] = before[index] as [PlanQuantity, number];
           const [si, siBefore] = [toSi(value, kind, converted.units), toSi(typed, kind, plan.units)];
           const most = kind === 'temperature' ? 0.0051 : 4.1e-5 * Math.abs(siBefore);
           expect(Math.abs(si - siBefore)).toBeLessThanOrEqual(most);

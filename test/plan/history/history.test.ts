@@ -68,13 +68,13 @@ describe('history', () => {
 
   it('any row of steps: undoing and redoing as often as one likes comes back to the same', () => {
     const moves = fc.array(fc.constantFrom('record', 'undo', 'redo'), { maxLength: 60 });
-    const after = (history: History, move: string, place: number) =>
-      move === 'record' ? recorded(history, `plan ${place}`) : move === 'undo' ? undo(history) : redo(history);
+    const after = (history: History, move: string, index: number) =>
+      move === 'record' ? recorded(history, `plan ${index}`) : move === 'undo' ? undo(history) : redo(history);
     fc.assert(
       fc.property(moves, (steps) => {
         let history = start;
-        for (const [place, step] of steps.entries()) {
-          history = after(history, step, place);
+        for (const [index, step] of steps.entries()) {
+          history = after(history, step, index);
           if (canUndo(history)) expect(redo(undo(history))).toEqual(history);
           if (canRedo(history)) expect(undo(redo(history))).toEqual(history);
         }

@@ -24,7 +24,7 @@ const zoneAt = (plan: Plan, at: number, change: (zone: PlanZone) => object) =>
 const plantingAt = (plan: Plan, at: number, change: (planting: PlanPlanting) => object) =>
   zoneAt(plan, at, (before) => ({
     ...before,
-    plantings: before.plantings.map((planting, place) => (place === at % 2 ? change(planting) : planting)),
+    plantings: before.plantings.map((planting, index) => (index === at % 2 ? change(planting) : planting)),
   }));
 const lineAt = (plan: Plan, at: number, change: object) =>
   plantingAt(plan, at, (before) => ({ ...before, lines: before.lines.map((line) => ({ ...line, ...change })) }));

@@ -144,7 +144,7 @@ describe('ten faults at once', () => {
   });
 
   it('a thousand are counted, and the first are listed', () => {
-    const zones = Array.from({ length: 1000 }, (_, place) => zone({ id: `zone-${place}`, name: '', plantings: [] }));
+    const zones = Array.from({ length: 1000 }, (_, index) => zone({ id: `zone-${index}`, name: '', plantings: [] }));
     const result = checkPlan(oneBed({ zones }));
     const faults = result.ok ? [] : result.faults;
     expect(faults).toHaveLength(MOST_FAULTS + 1);

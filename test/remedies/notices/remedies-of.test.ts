@@ -60,7 +60,7 @@ describe('the remedies of random plans', () => {
         ({ kind, figures, ...of }) =>
           kind === notice.kind &&
           'weekAllowanceLitres' in figures === 'weekAllowanceLitres' in notice.figures &&
-          parts.every((part, place) => part === [of.zoneId, of.plantingId, of.lineIndex][place]),
+          parts.every((part, index) => part === [of.zoneId, of.plantingId, of.lineIndex][index]),
       );
       expect([name, remedy.remaining > 0 || same.length === 0]).toEqual([name, true]);
       expect(remedy.remaining).toBeGreaterThanOrEqual(0);
@@ -120,7 +120,7 @@ describe('the remedies of random plans', () => {
       }
       steps.push(step.value);
     }
-    expect(steps).toEqual(steps.map((_, place) => place + 1));
+    expect(steps).toEqual(steps.map((_, index) => index + 1));
     expect(steps.length).toBeGreaterThan(2 * remedies.length - 1);
   });
 

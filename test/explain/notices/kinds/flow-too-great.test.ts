@@ -14,8 +14,8 @@ const supplied = (...sources: readonly Partial<SupplySource>[]) => ({
 
 /** Zones of 60 L/h each: 1 L/min. They water on the fourth and the seventh day unless told otherwise. */
 function season(masks: readonly number[], ...sources: readonly Partial<SupplySource>[]) {
-  const zones = masks.map((wateringDays, place) =>
-    plainZone({ id: `zone-${place}`, wateringDays, plantings: [plainPlanting({ id: `bed-${place}` })] }),
+  const zones = masks.map((wateringDays, index) =>
+    plainZone({ id: `zone-${index}`, wateringDays, plantings: [plainPlanting({ id: `bed-${index}` })] }),
   );
   return runSeason(plainGarden(zones, supplied(...sources)));
 }

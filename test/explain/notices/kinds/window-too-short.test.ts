@@ -6,8 +6,8 @@ import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../../suppo
 
 /** Zones that run 110 min on each of 20 watering days (`plain-garden.ts`), on 1 L/min each. */
 function season(count: number, flowLpm: number, window: Partial<GardenSupply> = {}, zone: Partial<GardenZone> = {}) {
-  const zones = Array.from({ length: count }, (_, place) =>
-    plainZone({ id: `zone-${place}`, plantings: [plainPlanting({ id: `bed-${place}` })], ...zone }),
+  const zones = Array.from({ length: count }, (_, index) =>
+    plainZone({ id: `zone-${index}`, plantings: [plainPlanting({ id: `bed-${index}` })], ...zone }),
   );
   const sources = [{ from: FIRST_DAY, name: 'Main', flowLpm }];
   return runSeason(plainGarden(zones, { supply: { sources, windowWeekdays: 127, windowHoursPerDay: 3, ...window } }));

@@ -14,7 +14,7 @@ function bed(layout: Extract<PlanLine, { kind: 'dripline' }>['layout'], change: 
   });
 }
 
-const firstLine = (plan: Plan, place = 0) => plan.zones[place]?.plantings[0]?.lines[0];
+const firstLine = (plan: Plan, index = 0) => plan.zones[index]?.plantings[0]?.lines[0];
 const LONG = { kind: 'length', length: 600 } as const;
 
 describe('a line that is too long', () => {
@@ -52,8 +52,8 @@ describe('a line that is too long', () => {
       ['beds', 'Beds'],
       ['beds-2', 'Beds 2'],
     ]);
-    for (const place of [0, 1]) {
-      expect(plan.zones[place]?.plantings).toMatchObject([
+    for (const index of [0, 1]) {
+      expect(plan.zones[index]?.plantings).toMatchObject([
         { extent: { area: 450 }, lines: [{ layout: { length: 300 } }] },
       ]);
     }
