@@ -1,5 +1,5 @@
 import { civilDate, type DayNumber, dayNumberOf, daysInMonth, yearOf } from '../calendar.ts';
-import type { WeatherStretch, WeatherYears } from '../garden.ts';
+import type { WeatherStretch, WeatherYears } from '../garden-weather.ts';
 import type { SeasonYears } from './season-years.ts';
 
 const MOST_MISSING_SHARE = 0.05;
