@@ -163,8 +163,15 @@ describe('made years', () => {
 
   test('of two years are not one year twice', () => {
     const made = madeYears({ firstDay: APRIL, days: 728, ...seattle });
-    const year = rainOfYear(made, 0);
-    expect(year.subarray(365, 560)).not.toEqual(year.subarray(0, 195));
+    let alike = 0;
+    for (let year = 0; year < 60; year += 1) {
+      const rain = rainOfYear(made, year);
+      alike += rain.subarray(365).filter((mm, day) => isRain(mm) === isRain(rain[day] as number)).length;
+    }
+    // Days of independent years are alike as often as f^2 + (1 - f)^2, which is 0.58 on average of these months.
+    const chance = rainDays.map((days, month) => days / (MONTH_DAYS[month] as number));
+    const expected = chance.reduce((sum, share) => sum + (share * share + (1 - share) ** 2) / 12, 0);
+    expect(alike / (60 * 363)).toBeCloseTo(expected, 1);
     expect(sumByMonth(APRIL, made, made.etoShare)[4]).toBeCloseTo(60 * 62, 8);
   });
 
