@@ -2,6 +2,7 @@
 import { isIsoDate } from '../engine/calendar.ts';
 import { toSi, type UnitSystem } from '../engine/units.ts';
 import type {
+  DayRunEdit,
   Edit,
   GardenEdit,
   LineEdit,
@@ -15,6 +16,7 @@ import { entriesOutside } from '../plan/edits/garden-edits.ts';
 import type { Plan, PlanChoice, PlanLine } from '../plan/schema/plan-schema.ts';
 import { weekFirstDay, weekOf } from '../plan/season-weeks.ts';
 import { shortText } from '../plan/words/short-text.ts';
+import { describeDayRun, describeTotalRun, runOfWeek } from './describe-run.ts';
 import { type Batch, editsWords } from './en/edits.ts';
 import { fieldName } from './field-name.ts';
 import { formatFor } from './format/format.ts';
@@ -30,10 +32,13 @@ export function describeEdit(plan: Plan, edit: Edit, reader: Reader): string {
     case 'set-note':
     case 'set-choice':
       return weekEdit(plan, edit, reader);
+    case 'set-day-run':
+      return dayRunEdit(plan, edit, reader);
     case 'set-week-rain':
     case 'set-week-eto':
     case 'set-day-weather':
     case 'change-day-weather':
+    case 'set-forecast':
     case 'set-climate':
       return weatherEdit(plan, edit, reader);
     case 'rename-plan':
@@ -75,7 +80,7 @@ function weekChange(plan: Plan, edit: WeekEdit, reader: Reader): string {
     case 'set-minutes':
       return edit.minutes === undefined ? words.minutesComputed : words.minutesByHand(format, edit.minutes);
     case 'set-minutes-run':
-      return edit.minutes === undefined ? words.minutesRunGone : words.minutesRun(format, edit.minutes);
+      return describeTotalRun(edit.minutes, runOfWeek(plan, edit.zone, edit.week), reader);
     case 'close-week':
       return edit.closed ? words.closed : words.open;
     case 'set-open-days': {
@@ -87,6 +92,13 @@ function weekChange(plan: Plan, edit: WeekEdit, reader: Reader): string {
     case 'set-choice':
       return choiceText(edit.choice, reader);
   }
+}
+
+function dayRunEdit(plan: Plan, { zone, day, run }: DayRunEdit, reader: Reader): string {
+  const name = zoneName(plan, zone);
+  const open = run?.open?.map((id) => plantingName(plan, id));
+  const what = describeDayRun(run && { minutes: run.minutes, open }, runOfWeek(plan, zone, day), reader);
+  return editsWords(reader.language).onDay(formatFor(reader), name, shortText(day), what);
 }
 
 function choiceText(choice: PlanChoice = {}, reader: Reader): string {
@@ -106,8 +118,12 @@ function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
   const format = formatFor({ ...reader, units: plan.units });
   const mm = (depth: number | undefined) => depth && toSi(depth, 'depth', plan.units);
   switch (edit.type) {
-    case 'set-week-rain':
-      return words.weekRain(format, firstDayOfWeek(plan, edit.week), mm(edit.rain));
+    case 'set-week-rain': {
+      const day = firstDayOfWeek(plan, edit.week);
+      return edit.rain === undefined || edit.through === undefined
+        ? words.weekRain(format, day, mm(edit.rain))
+        : words.weekRainThrough(format, day, toSi(edit.rain, 'depth', plan.units), shortText(edit.through));
+    }
     case 'set-week-eto':
       return words.weekEto(format, firstDayOfWeek(plan, edit.week), mm(edit.eto));
     case 'set-day-weather':
@@ -117,6 +133,11 @@ function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
       if (weather.rain !== undefined) return words.dayRain(format, day, toSi(weather.rain, 'depth', plan.units));
       const isGone = Object.values(weather).every((value) => value === undefined);
       return isGone ? words.dayWeatherGone(format, day) : words.dayWeather(format, day, fieldsOf(weather, reader));
+    }
+    case 'set-forecast': {
+      const issued = shortText(edit.issued);
+      if (edit.days === undefined) return words.forecastGone(format, issued);
+      return words.forecast(format, issued, Object.keys(edit.days).length);
     }
     case 'set-climate':
       return words.climate;

@@ -22,6 +22,8 @@ const PARTS: Readonly<Record<PlacePart, (place: Place, words: FaultWords, format
   season: (_, { place }) => place.season,
   site: (_, { place }) => place.site,
   climate: (_, { place }) => place.climate,
+  years: (_, { place }) => place.years,
+  stretch: ({ stretch = 1 }, { place }, format) => place.stretch(format, stretch),
   supply: (_, { place }) => place.supply,
   window: (_, { place }) => place.window,
   tank: (_, { place }) => place.tank,
@@ -41,8 +43,11 @@ const PARTS: Readonly<Record<PlacePart, (place: Place, words: FaultWords, format
   },
   'zone-runs': (place, words, format) => words.place.zoneRuns(zoneName(place, words, format)),
   run: (place, words, format) => words.place.run(format, zoneName(place, words, format), place.day ?? ''),
+  'day-run': (place, words, format) => words.place.dayRun(format, zoneName(place, words, format), place.day ?? ''),
   'day-weather': ({ day = '' }, { place }, format) => place.dayWeather(format, day),
   'week-weather': ({ day = '' }, { place }, format) => place.weekWeather(format, day),
+  forecast: ({ issued = '' }, { place }, format) => place.forecast(format, issued),
+  'forecast-day': ({ issued = '', day = '' }, { place }, format) => place.forecastDay(format, issued, day),
   file: ({ line, column = 1 }, { place }, format) =>
     line === undefined ? place.file : place.fileAt(format, line, column),
 };

@@ -5,6 +5,7 @@ export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';
 export type {
   BatchAction,
   Change,
+  DayRunEdit,
   Edit,
   GardenEdit,
   LineEdit,
@@ -29,6 +30,7 @@ export {
   undo,
 } from './history/history.ts';
 export { newPlantingId, newZoneId } from './ids.ts';
+export { packedStretch } from './packed-stretch.ts';
 export { checkPlan, type ReadResult } from './reading/check-plan.ts';
 export type { Fault } from './reading/fault.ts';
 export { readPlan } from './reading/read-plan.ts';
@@ -42,6 +44,8 @@ export {
   type PlanChoices,
   type PlanClimate,
   type PlanDay,
+  type PlanDayRun,
+  type PlanForecast,
   type PlanLine,
   type PlanLog,
   type PlanNeed,
@@ -49,8 +53,11 @@ export {
   type PlanRuns,
   type PlanSeason,
   type PlanSite,
+  type PlanStretch,
   type PlanSupply,
   type PlanWeek,
+  type PlanWeekRun,
+  type PlanYears,
   type PlanZone,
   type Weekday,
 } from './schema/plan-schema.ts';

@@ -12,6 +12,12 @@ export function weekFirstDay({ firstDay }: PlanSeason, week: number): IsoDate {
   return isoDate(dayNumber(firstDay) + 7 * week);
 }
 
+/** First and last day of the week that holds a day, in the season or outside it. Throws a RangeError for no day. */
+export function weekDays(season: PlanSeason, day: IsoDate): { readonly first: DayNumber; readonly last: DayNumber } {
+  const first = dayNumber(season.firstDay) + 7 * weekOf(season, day);
+  return { first, last: first + 6 };
+}
+
 /** First and last day of the season. */
 export function seasonDays({ firstDay, weeks }: PlanSeason): { readonly first: DayNumber; readonly last: DayNumber } {
   const first = dayNumber(firstDay);

@@ -52,6 +52,33 @@ describe('a value that its field does not take, in words', () => {
       'the id that every object has',
       'Zone “Beds”: id | “constructor” | an id of lower-case letters, digits and hyphens, such as raised-beds',
     ],
+    ['a rain day more than a month has', 'Climate: rain days in January | 32 | a number from 0 to 31 days'],
+    ['starts that are no number', 'Zone “Beds”: starts a day | 0 | a whole number from 1 to 24 starts a day'],
+    [
+      'minutes of a week that it does not have',
+      'Zone “Beds”, week of June 7, 2027: minutes run | 10,081 | a number from 0 to 10,080 minutes a week',
+    ],
+    [
+      'a run that is neither minutes nor days',
+      'Zone “Beds”, week of June 7, 2027: minutes run | “all” | the minutes of the week, a number from 0 to 10,080, or a group of days',
+    ],
+    [
+      'minutes of a day that it does not have',
+      'Zone “Beds”, run of June 8, 2027: minutes | 1,441 | a number from 0 to 1,440 minutes',
+    ],
+    [
+      'a run of a day without minutes',
+      'Zone “Beds”, run of June 8, 2027: minutes | nothing | a number from 0 to 1,440 minutes',
+    ],
+    [
+      'a field that no run has',
+      'Zone “Beds”, run of June 8, 2027: litres | 3 | no field of this name; known are minutes, open',
+    ],
+    [
+      'a forecast of less than no rain',
+      'Forecast of June 8, 2027 for June 9, 2027: rain | -1 | a number from 0 to 78 in',
+    ],
+    ['an empty text of days', 'Real seasons, stretch 1: rain | “” | a text of 1 to 153,720 characters'],
     ['a field that no plan has', 'Season: colour | “red” | no field of this name; known are firstDay, weeks'],
   ])('%s', (name, words) => {
     expect(said(checkPlan(FAULTY_FIELDS[name]))).toEqual([words]);
@@ -92,6 +119,60 @@ describe('parts that do not agree, in words', () => {
       'two totals of one week',
       'Weather of the week of June 1, 2027 | “2027-06-01” | one entry a week: May 31, 2027 lies in the same week',
     ],
+    [
+      'a total read through a day of another week',
+      'Weather of the week of June 7, 2027: day that the rain was read through | “2027-06-14” | a day of its week, June 7, 2027 to June 13, 2027',
+    ],
+    [
+      'a day read through without a total',
+      'Weather of the week of June 7, 2027: day that the rain was read through | “2027-06-09” | no day where there is no rain total',
+    ],
+    [
+      'a run of a day in another week',
+      'Zone “Beds”, run of June 14, 2027 | “2027-06-14” | a day of its week, June 7, 2027 to June 13, 2027',
+    ],
+    [
+      'an open shut-off of an unknown planting',
+      'Zone “Beds”, run of June 8, 2027: open shut-offs, 2 | “roses” | a planting of this zone',
+    ],
+    [
+      'two forecasts of one day',
+      'Forecast of June 8, 2027: day of issue | “2027-06-08” | one forecast a day of issue: forecast 1 has it too',
+    ],
+    [
+      'a forecast of a day before it',
+      'Forecast of June 8, 2027 for June 7, 2027 | “2027-06-07” | a day not before the forecast, June 8, 2027',
+    ],
+    [
+      'more rain days than February has',
+      'Climate: rain days in February | 30 | at most the days of its month, 29 days',
+    ],
+    [
+      'a figure of a day that is none',
+      'Real seasons, stretch 1: rain | “3.5” | whole numbers with one space between, or - for a missing day; this is number 2',
+    ],
+    [
+      'two spaces between days',
+      'Real seasons, stretch 1: rain | “” | whole numbers with one space between, or - for a missing day; this is number 2',
+    ],
+    [
+      'less than no rain on a day',
+      'Real seasons, stretch 1: rain | “-10” | whole numbers with one space between, or - for a missing day; this is number 2',
+    ],
+    [
+      'more ETo than a day can have',
+      'Real seasons, stretch 1: reference ET | 17,000 | at most 11,811, which is 1.18 in; this is number 2',
+    ],
+    [
+      'more rain than a day can have',
+      'Real seasons, stretch 1: rain | 787,402 | at most 787,401, which is 78.74 in; this is number 1',
+    ],
+    ['fewer days of ETo than of rain', 'Real seasons, stretch 1: reference ET | 2 | as many days as rain has: 3 days'],
+    [
+      'two stretches with one day',
+      'Real seasons, stretch 1: first day | “2012-01-03” | a day after those of stretch 2',
+    ],
+    ['more than sixty years', 'Real seasons: stretches of days | a list of 61 | at most 60 years of days'],
     ['two zones with one id', 'Zone “Other beds”: id | “beds” | an id of its own: “Beds” has it too'],
     [
       'two plantings with one id, in two zones',
@@ -156,7 +237,7 @@ describe('the text of a file, in words', () => {
 
   it('another program’s file: what belongs there is named', () => {
     const site =
-      'latitude, elevation, windHeight, setting, missingWeather, soil, slopePercent, exposure, climate, rain';
+      'latitude, elevation, windHeight, setting, missingWeather, soil, slopePercent, exposure, climate, years, rain';
     expect(said(readPlan('{"name": "x"}'))).toEqual([
       'The plan: format | nothing | runnel-plan',
       'The plan: version | nothing | 1',

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dayNumber } from '../../src/engine/calendar.ts';
 import type { Garden } from '../../src/engine/garden.ts';
 import { fromSi, toSi, type UnitSystem } from '../../src/engine/units.ts';
 import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
@@ -9,7 +10,7 @@ import { PLAN_SCHEMAS, type Plan } from '../../src/plan/schema/plan-schema.ts';
 import { mapQuantities, type SchemaNode } from '../../src/plan/schema/walk.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
 import { expectClose } from '../support/expect-close.ts';
-import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../support/small-plans.ts';
+import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from '../support/small-plans.ts';
 
 /** The plan in the other units to the last digit, unrounded. */
 function inUnits(plan: Plan, units: UnitSystem): Plan {
@@ -43,7 +44,9 @@ function compared(garden: Garden): unknown {
   const zones = garden.zones.map((zone) =>
     zone.efficiencyBasis === 'computed-uniformity' ? { ...zone, efficiency: 0 } : zone,
   );
-  return withoutColdDigits({ ...garden, zones });
+  // Years of days are texts of figures, which are rounded with their units.
+  const { years: _years, ...site } = garden.site;
+  return withoutColdDigits({ ...garden, site, zones });
 }
 
 /** Temperatures rounded to a billionth of a degree: near zero they lose digits when their zero is shifted. */
@@ -197,5 +200,93 @@ describe('the parts of a garden', () => {
         [3, { minutesRun: 30 }],
       ]),
     );
+  });
+
+  it('what ran by day lies on the day of its week, with its sum', () => {
+    const plan = oneBed({
+      season: { firstDay: '2027-06-09', weeks: 4 },
+      zones: [zone({ plantings: [tomatoes(), shrubs()] })],
+      log: {
+        runs: {
+          beds: {
+            '2027-06-20': {
+              days: { '2027-06-22': { minutes: 12.5 }, '2027-06-16': { minutes: 30, open: ['shrubs', 'tomatoes'] } },
+            },
+            '2027-06-30': { days: {} },
+          },
+        },
+      },
+    });
+    expect(gardenOf(plan).zones[0]?.choices).toEqual(
+      new Map<number, unknown>([
+        [
+          1,
+          {
+            minutesRun: 42.5,
+            runs: new Map<number, unknown>([
+              [0, { minutes: 30, open: new Set(['shrubs', 'tomatoes']) }],
+              [6, { minutes: 12.5 }],
+            ]),
+          },
+        ],
+        [3, { minutesRun: 0, runs: new Map() }],
+      ]),
+    );
+  });
+
+  it('a total says the day that it was read through, where the plan does', () => {
+    const log = { weeks: { '2027-06-07': { rain: 1, rainThrough: '2027-06-09' }, '2027-06-14': { rain: 2 } } };
+    expect(gardenOf(oneBed({ log })).observed.weeks).toEqual(
+      new Map([
+        [dayNumber('2027-06-07'), { rainMm: 25.4, rainThrough: dayNumber('2027-06-09') }],
+        [dayNumber('2027-06-14'), { rainMm: 50.8 }],
+      ]),
+    );
+  });
+
+  it('forecasts are in order of issue', () => {
+    const log = {
+      forecasts: [
+        { issued: '2027-06-09', days: { '2027-06-09': { rain: 1 } } },
+        { issued: '2027-06-08', days: { '2027-06-08': { eto: 0.1 }, '2027-06-10': { rain: 0, eto: 0.2 } } },
+      ],
+    };
+    expect(gardenOf(oneBed({ log })).observed.forecasts).toEqual([
+      {
+        issued: dayNumber('2027-06-08'),
+        days: new Map([
+          [dayNumber('2027-06-08'), { etoMm: 2.54 }],
+          [dayNumber('2027-06-10'), { rainMm: 0, etoMm: 5.08 }],
+        ]),
+      },
+      { issued: dayNumber('2027-06-09'), days: new Map([[dayNumber('2027-06-09'), { rainMm: 25.4 }]]) },
+    ]);
+    expect(gardenOf(oneBed()).observed).not.toHaveProperty('forecasts');
+  });
+
+  it('real seasons are days in a row, in order, and rain days as they are', () => {
+    const { site } = oneBed();
+    const rainDays = [10, 9, 9, 6, 3, 1, 0.3, 0.5, 1, 4, 8, 10];
+    const years = {
+      source: 'invented',
+      stretches: [
+        { from: '2013-01-01', rain: '0 - 10000', eto: '500 1000 -' },
+        { from: '2012-06-01', rain: '0', eto: '1000' },
+      ],
+    };
+    const garden = gardenOf(oneBed({ site: { ...site, climate: { ...site.climate, rainDays }, years } }));
+    expect(garden.site.climate.rainDays).toEqual(rainDays);
+    expect(garden.site.years).toEqual({
+      source: 'invented',
+      stretches: [
+        { firstDay: dayNumber('2012-06-01'), rainMm: Float64Array.of(0), etoMm: Float64Array.of(2.54) },
+        {
+          firstDay: dayNumber('2013-01-01'),
+          rainMm: Float64Array.of(0, Number.NaN, 25.4),
+          etoMm: Float64Array.of(1.27, 2.54, Number.NaN),
+        },
+      ],
+    });
+    expect(gardenOf(oneBed()).site).not.toHaveProperty('years');
   });
 });

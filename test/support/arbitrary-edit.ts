@@ -57,6 +57,12 @@ const line = (plan: Plan, draw: Draw): PlanLine => ({
 const MAKERS: readonly Maker[] = [
   (plan, draw) => ({ type: 'set-minutes', ...cell(plan, draw), minutes: orNothing(draw) }),
   (plan, draw) => ({ type: 'set-minutes-run', ...cell(plan, draw), minutes: orNothing(draw) }),
+  (plan, draw) => ({
+    type: 'set-day-run',
+    zone: zoneId(plan, draw),
+    day: dayOf(plan, draw),
+    run: draw.clears ? undefined : { minutes: draw.amount, ...(draw.place > 1 && { open: [plantingId(plan, draw)] }) },
+  }),
   (plan, draw) => ({ type: 'close-week', ...cell(plan, draw), closed: !draw.clears }),
   (plan, draw) => ({ type: 'set-open-days', ...at(plan, draw), week: dayOf(plan, draw), days: orNothing(draw) }),
   (plan, draw) => ({ type: 'set-note', ...cell(plan, draw), note: draw.clears ? undefined : 'Heat is coming.' }),
@@ -66,6 +72,17 @@ const MAKERS: readonly Maker[] = [
     choice: draw.clears ? undefined : { minutes: draw.amount, closed: false },
   }),
   (plan, draw) => ({ type: 'set-week-rain', week: dayOf(plan, draw), rain: orNothing(draw) }),
+  (plan, draw) => ({
+    type: 'set-week-rain',
+    week: dayOf(plan, draw),
+    rain: orNothing(draw),
+    through: addDays(dayOf(plan, draw), draw.place),
+  }),
+  (plan, draw) => ({
+    type: 'set-forecast',
+    issued: dayOf(plan, draw),
+    days: draw.clears ? undefined : { [addDays(dayOf(plan, draw), draw.place)]: { rain: draw.amount } },
+  }),
   (plan, draw) => ({ type: 'set-week-eto', week: dayOf(plan, draw), eto: orNothing(draw) }),
   (plan, draw) => ({
     type: 'set-day-weather',

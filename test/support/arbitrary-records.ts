@@ -1,10 +1,21 @@
 /** Random records: weather of days and weeks inside and outside the season, minutes really run, and what was set by hand. */
 import fc from 'fast-check';
-import { dayNumber } from '../../src/engine/calendar.ts';
-import type { Plan, PlanChoice, PlanDay, PlanLog, PlanWeek, PlanZone } from '../../src/plan/schema/plan-schema.ts';
+import { dayNumber, isoDate } from '../../src/engine/calendar.ts';
+import type {
+  Plan,
+  PlanChoice,
+  PlanDay,
+  PlanDayRun,
+  PlanForecast,
+  PlanLog,
+  PlanWeek,
+  PlanWeekRun,
+  PlanZone,
+} from '../../src/plan/schema/plan-schema.ts';
 import { amount, dayNear, type Frame, wordy } from './arbitrary-parts.ts';
 
 export function arbitraryLog(frame: Frame, zones: readonly PlanZone[]): fc.Arbitrary<PlanLog> {
+  const weekFirst = (day: string) => frame.firstDay + 7 * Math.floor((dayNumber(day) - frame.firstDay) / 7);
   const weekOf = ([day]: readonly [string, unknown]) => Math.floor((dayNumber(day) - frame.firstDay) / 7);
   return fc.record(
     {
@@ -13,13 +24,18 @@ export function arbitraryLog(frame: Frame, zones: readonly PlanZone[]): fc.Arbit
         .map((entries) => Object.fromEntries(entries)),
       weeks: fc
         .uniqueArray(fc.tuple(dayNear(frame, 14, 14), arbitraryWeek(frame)), { maxLength: 6, selector: weekOf })
-        .map((entries) => Object.fromEntries(entries)),
-      runs: byZone(zones, () =>
-        fc.uniqueArray(fc.tuple(dayNear(frame, 0, 0), fc.integer({ min: 0, max: 900 })), {
-          maxLength: Math.min(frame.weeks, 6),
-          selector: weekOf,
-        }),
+        .map((entries) => Object.fromEntries(entries.map(([day, week]) => [day, week(weekFirst(day))]))),
+      runs: byZone(zones, (zone) =>
+        fc
+          .uniqueArray(fc.tuple(fc.integer({ min: 0, max: frame.weeks - 1 }), arbitraryRun(zone)), {
+            maxLength: Math.min(frame.weeks, 6),
+            selector: ([week]) => week,
+          })
+          .map((runs) => runs.map(([week, run]) => run(frame.firstDay + 7 * week))),
       ),
+      forecasts: fc
+        .uniqueArray(arbitraryForecast(frame), { maxLength: 3, selector: ({ issued }) => issued })
+        .map((forecasts) => forecasts.toSorted((left, right) => (left.issued < right.issued ? -1 : 1))),
     },
     { requiredKeys: [] },
   );
@@ -43,8 +59,57 @@ function arbitraryDay(frame: Frame): fc.Arbitrary<PlanDay> {
   );
 }
 
-function arbitraryWeek(frame: Frame): fc.Arbitrary<PlanWeek> {
-  return fc.record({ rain: amount('depth', frame, 0, 120), eto: amount('depth', frame, 0, 60) }, { requiredKeys: [] });
+/** By the first day of its week. */
+function arbitraryWeek(frame: Frame): fc.Arbitrary<(firstDay: number) => PlanWeek> {
+  return fc
+    .record(
+      {
+        rain: amount('depth', frame, 0, 120),
+        eto: amount('depth', frame, 0, 60),
+        through: fc.integer({ min: 0, max: 6 }),
+      },
+      { requiredKeys: [] },
+    )
+    .map(({ through, ...week }) => (firstDay) => ({
+      ...week,
+      ...(week.rain !== undefined && through !== undefined && { rainThrough: isoDate(firstDay + through) }),
+    }));
+}
+
+/** Minutes of the week, or what ran on some of its days: by the week's first day, under one of its days. */
+function arbitraryRun({ plantings }: PlanZone): fc.Arbitrary<(firstDay: number) => [string, PlanWeekRun]> {
+  const total = fc.integer({ min: 0, max: 900 });
+  const ofDay: fc.Arbitrary<PlanDayRun> = fc.record(
+    { minutes: fc.integer({ min: 0, max: 200 }), open: fc.subarray(plantings.map(({ id }) => id)) },
+    { requiredKeys: ['minutes'] },
+  );
+  const days = fc.uniqueArray(fc.tuple(fc.integer({ min: 0, max: 6 }), ofDay), {
+    maxLength: 4,
+    selector: ([day]) => day,
+  });
+  return fc.tuple(fc.integer({ min: 0, max: 6 }), fc.oneof(total, days)).map(([under, run]) => (firstDay) => [
+    isoDate(firstDay + under),
+    typeof run === 'number'
+      ? run
+      : {
+          days: Object.fromEntries(
+            run.toSorted(([left], [right]) => left - right).map(([day, each]) => [isoDate(firstDay + day), each]),
+          ),
+        },
+  ]);
+}
+
+function arbitraryForecast(frame: Frame): fc.Arbitrary<PlanForecast> {
+  const ofDay = fc.record(
+    { rain: amount('depth', frame, 0, 60), eto: amount('depth', frame, 0, 9) },
+    { requiredKeys: [] },
+  );
+  return fc
+    .record({ issued: dayNear(frame, 5, 5), days: fc.array(ofDay, { maxLength: 4 }) })
+    .map(({ issued, days }) => ({
+      issued,
+      days: Object.fromEntries(days.map((day, ahead) => [isoDate(dayNumber(issued) + ahead), day])),
+    }));
 }
 
 export function arbitraryChoices(frame: Frame, zones: readonly PlanZone[]): fc.Arbitrary<NonNullable<Plan['choices']>> {

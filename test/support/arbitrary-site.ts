@@ -4,7 +4,7 @@ import { SETTINGS } from '../../src/engine/climate/solar-radiation-from-temperat
 import { MISSING_WEATHER_RULES } from '../../src/engine/climate/weather-readings.ts';
 import { RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../src/engine/soil/textures.data.ts';
-import type { PlanClimate, PlanSite } from '../../src/plan/schema/plan-schema.ts';
+import type { PlanClimate, PlanSite, PlanYears } from '../../src/plan/schema/plan-schema.ts';
 import { amount, type Frame, share, wordy } from './arbitrary-parts.ts';
 
 export function arbitrarySite(frame: Frame): fc.Arbitrary<PlanSite> {
@@ -19,6 +19,7 @@ export function arbitrarySite(frame: Frame): fc.Arbitrary<PlanSite> {
       missingWeather: fc.constantFrom(...MISSING_WEATHER_RULES),
       slopePercent: fc.integer({ min: 0, max: 30 }),
       exposure: wordy,
+      years: arbitraryYears(frame),
       rain: fc.record(
         { method: fc.constantFrom(...RAIN_METHODS), fraction: share, runoff: share },
         { requiredKeys: ['method'] },
@@ -44,13 +45,36 @@ function arbitraryClimate(frame: Frame): fc.Arbitrary<PlanClimate> {
     sunshineHours: twelve(fc.integer({ min: 0, max: 12 })),
   };
   const source = wordy;
+  const rainDays = twelve(fc.integer({ min: 0, max: 28 }));
   return fc.oneof(
     fc.record({ source, rain, eto }),
+    fc.record({ source, rain, rainDays, eto }),
     fc.record({ source, rain, ...temperatures }),
     fc.record({ source, rain, eto, ...temperatures }),
     fc.record(
-      { source, rain, ...temperatures, ...more },
+      { source, rain, rainDays, ...temperatures, ...more },
       { requiredKeys: ['source', 'rain', 'minTemperature', 'maxTemperature'] },
     ),
   );
+}
+
+/** A few days of one or two years, some of them missing: as offices print them, in hundredths of an inch or of a millimetre. */
+function arbitraryYears({ units }: Frame): fc.Arbitrary<PlanYears> {
+  const printed = units === 'us' ? 100 : 1;
+  const figures = (most: number) =>
+    fc.oneof(
+      fc.constant('-'),
+      fc.constant('0'),
+      fc.integer({ min: 0, max: most / printed }).map((n) => `${n * printed}`),
+    );
+  const stretch = (from: string) =>
+    fc.array(fc.tuple(figures(6000), figures(1000)), { minLength: 1, maxLength: 20 }).map((days) => ({
+      from,
+      rain: days.map(([rain]) => rain).join(' '),
+      eto: days.map(([, eto]) => eto).join(' '),
+    }));
+  return fc.record({
+    source: wordy,
+    stretches: fc.tuple(stretch('2012-05-20'), stretch('2013-01-01')).map((both) => [...both]),
+  });
 }

@@ -27,6 +27,7 @@ export function arbitraryZone(frame: Frame, mostPlantings: number): fc.Arbitrary
       ),
       timerStepMinutes: fc.constantFrom(0.5, 1, 5, 10),
       longestCycleMinutes: fc.integer({ min: 1, max: 120 }),
+      startsADay: fc.integer({ min: 1, max: 24 }),
       application: fc.oneof(
         fc.record({ kind: fc.constant('efficiency' as const), value: fc.constantFrom(0.6, 0.81, 1) }),
         fc.record({ kind: fc.constant('distribution-uniformity' as const), value: fc.constantFrom(0.55, 0.8, 1) }),

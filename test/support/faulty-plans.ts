@@ -1,4 +1,5 @@
 /** Plans with one fault each, by what is wrong with them. */
+import type { PlanSite, PlanYears } from '../../src/plan/schema/plan-schema.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, tomatoes, zone } from './small-plans.ts';
 
 export type Writable<T> = T extends object ? { -readonly [K in keyof T]: Writable<T[K]> } & Record<string, unknown> : T;
@@ -8,6 +9,11 @@ export function spoiled(spoil: (plan: Writable<ReturnType<typeof mixedGarden>>) 
   const plan = structuredClone(mixedGarden()) as Writable<ReturnType<typeof mixedGarden>>;
   spoil(plan);
   return plan;
+}
+
+/** The site of one bed, with real seasons. */
+export function withYears(stretches: PlanYears['stretches']): PlanSite {
+  return { ...oneBed().site, years: { source: 'invented', stretches } };
 }
 
 /** A value that its field does not take. */
@@ -37,6 +43,27 @@ export const FAULTY_FIELDS = {
   'a name without a letter': oneBed({ zones: [zone({ name: '' })] }),
   'an id that is none': oneBed({ zones: [zone({ id: 'Raised beds' })] }),
   'the id that every object has': oneBed({ zones: [zone({ id: 'constructor' })] }),
+  'a rain day more than a month has': oneBed({
+    site: { ...oneBed().site, climate: { ...oneBed().site.climate, rainDays: [32, ...Array(11).fill(8)] } },
+  }),
+  'starts that are no number': oneBed({ zones: [zone({ startsADay: 0 })] }),
+  'minutes of a week that it does not have': oneBed({ log: { runs: { beds: { '2027-06-07': 10_081 } } } }),
+  'a run that is neither minutes nor days': oneBed({
+    log: { runs: { beds: { '2027-06-07': 'all' as unknown as number } } },
+  }),
+  'minutes of a day that it does not have': oneBed({
+    log: { runs: { beds: { '2027-06-07': { days: { '2027-06-08': { minutes: 1441 } } } } } },
+  }),
+  'a run of a day without minutes': oneBed({
+    log: { runs: { beds: { '2027-06-07': { days: { '2027-06-08': {} as { minutes: number } } } } } },
+  }),
+  'a field that no run has': oneBed({
+    log: { runs: { beds: { '2027-06-07': { days: { '2027-06-08': { minutes: 5, litres: 3 } } } } } } as object,
+  }),
+  'a forecast of less than no rain': oneBed({
+    log: { forecasts: [{ issued: '2027-06-08', days: { '2027-06-09': { rain: -1 } } }] },
+  }),
+  'an empty text of days': oneBed({ site: withYears([{ from: '2012-01-01', rain: '', eto: '0' }]) }),
   'a field that no plan has': spoiled((plan) => Object.assign(plan.season, { colour: 'red' })),
 };
 
@@ -55,6 +82,59 @@ export const FAULTY_RELATIONS = {
     choices: { beds: { '2027-06-07': { minutes: 3 }, '2027-06-13': { minutes: 4 } } },
   }),
   'two totals of one week': oneBed({ log: { weeks: { '2027-05-31': { rain: 1 }, '2027-06-01': { rain: 2 } } } }),
+  'a total read through a day of another week': oneBed({
+    log: { weeks: { '2027-06-07': { rain: 1, rainThrough: '2027-06-14' } } },
+  }),
+  'a day read through without a total': oneBed({
+    log: { weeks: { '2027-06-07': { eto: 1, rainThrough: '2027-06-09' } } },
+  }),
+  'a run of a day in another week': oneBed({
+    log: { runs: { beds: { '2027-06-07': { days: { '2027-06-14': { minutes: 5 } } } } } },
+  }),
+  'an open shut-off of an unknown planting': oneBed({
+    log: { runs: { beds: { '2027-06-07': { days: { '2027-06-08': { minutes: 5, open: ['tomatoes', 'roses'] } } } } } },
+  }),
+  'two forecasts of one day': oneBed({
+    log: {
+      forecasts: [
+        { issued: '2027-06-08', days: {} },
+        { issued: '2027-06-08', days: {} },
+      ],
+    },
+  }),
+  'a forecast of a day before it': oneBed({
+    log: { forecasts: [{ issued: '2027-06-08', days: { '2027-06-07': { rain: 1 } } }] },
+  }),
+  'more rain days than February has': oneBed({
+    site: { ...oneBed().site, climate: { ...oneBed().site.climate, rainDays: [31, 30, ...Array(10).fill(8)] } },
+  }),
+  'a figure of a day that is none': oneBed({
+    site: withYears([{ from: '2012-01-01', rain: '0 3.5 10', eto: '1 2 3' }]),
+  }),
+  'two spaces between days': oneBed({ site: withYears([{ from: '2012-01-01', rain: '0  10', eto: '1 2 3' }]) }),
+  'less than no rain on a day': oneBed({ site: withYears([{ from: '2012-01-01', rain: '0 -10', eto: '1 2' }]) }),
+  'more ETo than a day can have': oneBed({ site: withYears([{ from: '2012-01-01', rain: '0 0', eto: '1700 17000' }]) }),
+  'more rain than a day can have': oneBed({ site: withYears([{ from: '2012-01-01', rain: '787402 0', eto: '0 0' }]) }),
+  'fewer days of ETo than of rain': oneBed({ site: withYears([{ from: '2012-01-01', rain: '0 0 0', eto: '1 2' }]) }),
+  'two stretches with one day': oneBed({
+    site: withYears([
+      { from: '2012-01-03', rain: '0', eto: '0' },
+      { from: '2012-01-01', rain: '0 0 0', eto: '1 2 3' },
+    ]),
+  }),
+  'more than sixty years': oneBed({
+    site: withYears(
+      Array.from({ length: 61 }, (_, year) => ({
+        from: `${1950 + year}-01-01`,
+        rain: Array(year < 60 ? 365 : 61)
+          .fill('0')
+          .join(' '),
+        eto: Array(year < 60 ? 365 : 61)
+          .fill('0')
+          .join(' '),
+      })),
+    ),
+  }),
   'two zones with one id': oneBed({ zones: [zone(), zone({ name: 'Other beds', plantings: [] })] }),
   'two plantings with one id, in two zones': oneBed({
     zones: [zone(), zone({ id: 'more', plantings: [tomatoes({ name: 'Cherry tomatoes' })] })],

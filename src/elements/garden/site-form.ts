@@ -14,8 +14,8 @@ const WIND_HEIGHT_M = 2;
 /** For gardens with a weather station. */
 type StationFields = Pick<PlanSite, 'windHeight' | 'missingWeather' | 'setting'>;
 
-/** The climate has a form of its own; exposure is a text that no figure hangs on. */
-type SiteFields = Omit<PlanSite, keyof StationFields | 'climate' | 'exposure'>;
+/** The climate has a form of its own, and years of days come from files; exposure is a text that no figure hangs on. */
+type SiteFields = Omit<PlanSite, keyof StationFields | 'climate' | 'years' | 'exposure'>;
 
 const SITE_FIELDS: FieldTable<SiteFields, FormContext> = {
   latitude: { kind: 'number' },

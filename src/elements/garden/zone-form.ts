@@ -24,6 +24,7 @@ const ZONE_FIELDS: FieldTable<ZoneFields, ZoneContext> = {
   rule: { kind: 'own', fields: ruleField },
   timerStepMinutes: { kind: 'number', fallback: DEFAULTS.timerStepMinutes },
   longestCycleMinutes: { kind: 'number' },
+  startsADay: { kind: 'number', fallback: DEFAULTS.startsADay },
   soil: { kind: 'choice', options: textureOptions },
   slopePercent: { kind: 'number' },
   application: { kind: 'own', fields: applicationFields },

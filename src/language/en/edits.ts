@@ -30,12 +30,28 @@ export const edits = {
   minutesByHand: ({ minutes }: Format, amount: number) => `${minutes(amount)} set by hand`,
   minutesComputed: 'computed minutes',
   minutesRun: ({ minutes }: Format, amount: number) => `${minutes(amount)} run`,
+  /** In place of what was logged by day. */
+  minutesRunForDays: ({ minutes }: Format, amount: number) => `${minutes(amount)} run, instead of runs by day`,
   minutesRunGone: 'minutes run taken out',
+  daysRunGone: 'runs by day taken out',
   closed: 'closed',
   open: 'open again',
   openDays: ({ count }: Format, planting: string, days: number) => `${planting} open on ${count(days, DAYS)}`,
   openDaysComputed: (planting: string) => `${planting} open on computed days`,
   openDaysByHand: 'open days set by hand',
+  /** `day`: ISO. */
+  onDay: (format: Format, zone: string, day: string, what: string) =>
+    `${zone}, ${isoDay(format, day, 'long')}: ${what}`,
+  /** `open`: plantings whose shut-off was open; undefined where it is not said. */
+  dayRun: (format: Format, amount: number, open: readonly string[] | undefined) => {
+    const run = `${format.minutes(amount)} run`;
+    if (open === undefined) return run;
+    return open.length === 0 ? `${run}, every shut-off shut` : `${run}, ${format.list(open)} open`;
+  },
+  /** `total`: minutes of the week, which the day takes the place of. */
+  dayRunForTotal: ({ minutes }: Format, run: string, total: number) =>
+    `${run}, instead of ${minutes(total)} in the week`,
+  dayRunGone: 'run taken out',
   note: (text: string) => `note “${text}”`,
   noteGone: 'note taken out',
   aNote: 'a note',
@@ -44,6 +60,9 @@ export const edits = {
   /** In mm; undefined where the normals count again. `day`: ISO, of the week's first day. */
   weekRain: (format: Format, day: string, mm: number | undefined) =>
     `Rain, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}`,
+  /** `through`: ISO, the day that it was read through. */
+  weekRainThrough: (format: Format, day: string, mm: number, through: string) =>
+    `Rain, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}, read through ${isoDay(format, through, 'long')}`,
   weekEto: (format: Format, day: string, mm: number | undefined) =>
     `Reference ET, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}`,
   dayRain: (format: Format, day: string, mm: number) =>
@@ -51,6 +70,9 @@ export const edits = {
   dayWeather: (format: Format, day: string, fields: readonly string[]) =>
     `Weather of ${isoDay(format, day, 'long')}: ${format.list(fields)}`,
   dayWeatherGone: (format: Format, day: string) => `Weather of ${isoDay(format, day, 'long')}: taken out`,
+  forecast: (format: Format, issued: string, days: number) =>
+    `Forecast of ${isoDay(format, issued, 'long')}: ${format.count(days, DAYS)}`,
+  forecastGone: (format: Format, issued: string) => `Forecast of ${isoDay(format, issued, 'long')}: taken out`,
   climate: 'Climate changed',
 
   planRenamed: (name: string) => `Plan renamed “${name}”`,

@@ -6,6 +6,7 @@ import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import { isoDay, isoWeekOf } from '../format/iso-day.ts';
 
+const DAYS = { one: 'day', other: 'days' };
 const CHARACTERS = { one: 'character', other: 'characters' };
 
 export const faults = {
@@ -30,6 +31,8 @@ export const faults = {
     season: 'Season',
     site: 'Site',
     climate: 'Climate',
+    years: 'Real seasons',
+    stretch: ({ number }: Format, stretch: number) => `Real seasons, stretch ${number(stretch)}`,
     supply: 'Supply',
     source: (source: string) => `Supply, ${source}`,
     window: 'Watering window',
@@ -46,8 +49,13 @@ export const faults = {
     log: 'Log',
     zoneRuns: (zone: string) => `${zone}: minutes run`,
     run: (format: Format, zone: string, day: string) => `${zone}, ${isoWeekOf(format, day)}: minutes run`,
+    dayRun: (format: Format, zone: string, day: string) => `${zone}, run of ${isoDay(format, day)}`,
     dayWeather: (format: Format, day: string) => `Weather of ${isoDay(format, day)}`,
     weekWeather: (format: Format, day: string) => `Weather of the ${isoWeekOf(format, day)}`,
+    /** `issued`: ISO, or as it is written. */
+    forecast: (format: Format, issued: string) => `Forecast of ${isoDay(format, issued)}`,
+    forecastDay: (format: Format, issued: string, day: string) =>
+      `Forecast of ${isoDay(format, issued)} for ${isoDay(format, day)}`,
     file: 'The file',
     fileAt: ({ number }: Format, line: number, column: number) =>
       `The file, line ${number(line)}, column ${number(column)}`,
@@ -95,6 +103,8 @@ export const faults = {
     choice: ({ either }: Format, options: readonly string[]) => either(options),
     numberOrWeekdays: ({ number }: Format, least: number, most: number) =>
       `a whole number from ${number(least)} to ${number(most)}, or a list of weekdays`,
+    minutesOrDays: ({ number }: Format, least: number, most: number) =>
+      `the minutes of the week, a number from ${number(least)} to ${number(most)}, or a group of days`,
     list: 'a list',
     listTooLong: ({ number }: Format, most: number) => `at most ${number(most)} in the list`,
     listTooShort: ({ number }: Format, least: number) => `at least ${number(least)} in the list`,
@@ -107,10 +117,19 @@ export const faults = {
 
     greaterThan: {
       'month-highest': (most: string) => `at most the highest of its month, ${most}`,
+      'month-length': (most: string) => `at most the days of its month, ${most}`,
       'day-highest': (most: string) => `at most the highest of the day, ${most}`,
       capacity: (most: string) => `at most what the tank holds, ${most}`,
     },
     climateWithoutEto: 'reference ET by month, or else both the lowest and the highest temperature by month',
+    dailyFigures: ({ number }: Format, place: number) =>
+      `whole numbers with one space between, or - for a missing day; this is number ${number(place)}`,
+    dailyFigureTooGreat: ({ number, quantity }: Format, place: number, most: number, mostMm: number) =>
+      `at most ${number(most)}, which is ${quantity(mostMm, 'depth')}; this is number ${number(place)}`,
+    unequalDays: ({ count }: Format, rain: number) => `as many days as rain has: ${count(rain, DAYS)}`,
+    tooManyYears: ({ count }: Format, most: number) =>
+      `at most ${count(most, { one: 'year', other: 'years' })} of days`,
+    stretchOverlaps: ({ number }: Format, other: number) => `a day after those of stretch ${number(other)}`,
     sourceSameDay: ({ number }: Format, other: number, isFirst: boolean) =>
       `a day of its own: source ${number(other)} serves from ${isFirst ? 'the first day' : 'that day'} too`,
     lineSameDay: ({ number }: Format, other: number, isFirst: boolean) =>
@@ -118,6 +137,12 @@ export const faults = {
     idTaken: (other: string) => `an id of its own: “${other}” has it too`,
     /** `other`: ISO. */
     weekTwice: (format: Format, other: string) => `one entry a week: ${isoDay(format, other)} lies in the same week`,
+    outsideWeek: ({ day }: Format, first: DayNumber, last: DayNumber) =>
+      `a day of its week, ${day(first, 'full')} to ${day(last, 'full')}`,
+    throughWithoutRain: 'no day where there is no rain total',
+    issuedTwice: ({ number }: Format, other: number) =>
+      `one forecast a day of issue: forecast ${number(other)} has it too`,
+    beforeIssue: ({ day }: Format, issued: DayNumber) => `a day not before the forecast, ${day(issued, 'full')}`,
     outsideSeason: ({ day }: Format, first: DayNumber, last: DayNumber) =>
       `a day of the season, ${day(first, 'full')} to ${day(last, 'full')}`,
     zoneUnknown: 'a zone of this plan',
@@ -179,6 +204,7 @@ export const faults = {
     hours: { one: 'hour', other: 'hours' },
     hoursPerDay: { one: 'hour a day', other: 'hours a day' },
     days: { one: 'day', other: 'days' },
+    startsPerDay: { one: 'start a day', other: 'starts a day' },
     daysPerWeek: { one: 'day a week', other: 'days a week' },
     weeks: { one: 'week', other: 'weeks' },
     rows: { one: 'row', other: 'rows' },

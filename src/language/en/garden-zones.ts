@@ -51,6 +51,10 @@ export const gardenZones = {
       empty: 'from the soil',
       help: 'Longest run before a pause. Where water comes faster than the soil takes it, a run is cut into cycles with time to soak.',
     },
+    startsADay: {
+      label: 'Starts a day',
+      help: 'How many times a day the timer can start this zone: a day’s run has at most so many cycles.',
+    },
     soil: { label: 'Soil of this zone', empty: 'as the garden' },
     slopePercent: { label: 'Slope of this zone', unit: '%', empty: 'as the garden' },
     application: {

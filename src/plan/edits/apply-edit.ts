@@ -4,6 +4,7 @@ import type { Fault } from '../reading/fault.ts';
 import { faultsOf, foundOf } from '../reading/issue.ts';
 import { WHOLE_PLAN } from '../reading/place.ts';
 import type { Plan } from '../schema/plan-schema.ts';
+import { editDayRun } from './day-run-edits.ts';
 import type { Edit } from './edit.ts';
 import { EditRefused } from './edit-refused.ts';
 import { refuse } from './find.ts';
@@ -47,10 +48,13 @@ function edited(plan: Plan, edit: Edit): Plan {
     case 'set-note':
     case 'set-choice':
       return editWeek(plan, edit);
+    case 'set-day-run':
+      return editDayRun(plan, edit);
     case 'set-week-rain':
     case 'set-week-eto':
     case 'set-day-weather':
     case 'change-day-weather':
+    case 'set-forecast':
     case 'set-climate':
       return editWeather(plan, edit);
     case 'rename-plan':

@@ -1,6 +1,7 @@
 /** A plan in the other unit system. */
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
-import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
+import { convertedDays } from '../packed-days.ts';
+import { PLAN_SCHEMAS, type Plan, type PlanYears } from '../schema/plan-schema.ts';
 import { boundsOf, type PlanQuantity } from '../schema/quantity.ts';
 import { mapQuantities, type SchemaNode } from '../schema/walk.ts';
 import { roundByShare, roundForPerson } from './round-for-person.ts';
@@ -16,9 +17,20 @@ export function convertUnits(plan: Plan, units: UnitSystem): Plan {
   const { units: from } = plan;
   if (units === from || !Object.hasOwn(PLAN_SCHEMAS, units)) return units === from ? plan : { ...plan, units };
   const schema = PLAN_SCHEMAS[from] as unknown as SchemaNode;
+  const next = mapQuantities(schema, plan, (value, quantity) => converted(value, quantity, { from, to: units }));
+  const { years } = next.site;
+  const site = years === undefined ? next.site : { ...next.site, years: convertedYears(years, from, units) };
+  return { ...next, site, units };
+}
+
+function convertedYears({ source, stretches }: PlanYears, from: UnitSystem, to: UnitSystem): PlanYears {
   return {
-    ...mapQuantities(schema, plan, (value, quantity) => converted(value, quantity, { from, to: units })),
-    units,
+    source,
+    stretches: stretches.map((stretch) => ({
+      from: stretch.from,
+      rain: convertedDays(stretch.rain, from, to),
+      eto: convertedDays(stretch.eto, from, to),
+    })),
   };
 }
 

@@ -8,6 +8,8 @@ import type {
   Plan,
   PlanChoice,
   PlanClimate,
+  PlanDayRun,
+  PlanForecast,
   PlanLine,
   PlanPlanting,
   PlanSite,
@@ -15,7 +17,7 @@ import type {
   PlanZone,
 } from '../schema/plan-schema.ts';
 
-export type Edit = WeekEdit | WeatherEdit | GardenEdit | ZoneEdit | PlantingEdit | LineEdit | TogetherEdit;
+export type Edit = WeekEdit | DayRunEdit | WeatherEdit | GardenEdit | ZoneEdit | PlantingEdit | LineEdit | TogetherEdit;
 
 /** Several as one step of history. */
 export interface TogetherEdit {
@@ -53,6 +55,7 @@ export type BatchAction =
 /** `undefined` gives a hand-set figure back to the calculation. */
 export type WeekEdit =
   | { readonly type: 'set-minutes'; readonly zone: string; readonly week: string; readonly minutes: number | undefined }
+  /** What ran in the whole week, in place of whatever the log says of it, runs by day too; `undefined` takes that out. */
   | {
       readonly type: 'set-minutes-run';
       readonly zone: string;
@@ -78,13 +81,29 @@ export type WeekEdit =
 
 type DayLog = NonNullable<NonNullable<Plan['log']>['days']>[string];
 
+/** What ran in a zone on a day, in place of a total of its week; `undefined` takes the day out. */
+export interface DayRunEdit {
+  readonly type: 'set-day-run';
+  readonly zone: string;
+  readonly day: string;
+  readonly run: PlanDayRun | undefined;
+}
+
 export type WeatherEdit =
-  | { readonly type: 'set-week-rain'; readonly week: string; readonly rain: number | undefined }
+  /** `through`: the day of the week that it was read through; left out, the week's last. It always is of this total, not of one before. */
+  | {
+      readonly type: 'set-week-rain';
+      readonly week: string;
+      readonly rain: number | undefined;
+      readonly through?: string;
+    }
   | { readonly type: 'set-week-eto'; readonly week: string; readonly eto: number | undefined }
   /** Replaces a day's observations; `undefined` clears them. */
   | { readonly type: 'set-day-weather'; readonly day: string; readonly weather: DayLog | undefined }
   /** Replaces the named observations of a day; one given as `undefined` is taken out. */
   | { readonly type: 'change-day-weather'; readonly day: string; readonly change: Change<DayLog> }
+  /** Replaces the forecast of a day of issue; `undefined` takes it out. */
+  | { readonly type: 'set-forecast'; readonly issued: string; readonly days: PlanForecast['days'] | undefined }
   | { readonly type: 'set-climate'; readonly climate: PlanClimate };
 
 /** `change` replaces the named fields; a field given as `undefined` goes back to its default. */

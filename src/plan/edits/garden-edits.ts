@@ -1,10 +1,11 @@
 /** Edits of the plan as a whole: its name, its season, the place, the supply, the units. */
 import * as v from 'valibot';
-import type { Plan, PlanSeason, PlanSupply } from '../schema/plan-schema.ts';
+import type { Plan, PlanChoices, PlanSeason, PlanSupply } from '../schema/plan-schema.ts';
 import { seasonSchema } from '../schema/site.ts';
 import { changed, fromEntries, replaced } from './change.ts';
 import { convertUnits } from './convert-units.ts';
 import type { GardenEdit } from './edit.ts';
+import { movedRuns, movedTotals, type SeasonMove } from './moved-log.ts';
 import { movedWeeks, weeksInside } from './week-records.ts';
 import { withLog } from './with-log.ts';
 
@@ -32,33 +33,34 @@ export function editGarden(plan: Plan, edit: GardenEdit): Plan {
 }
 
 /**
- * Records by week go into that week of the new season which holds most of their days. Choices and runs of weeks that are no longer in it
- * are taken out (undo brings them back); observed weather stays, wherever it lies.
+ * Records by week go into that week of the new season which holds most of their days, what ran on a day into the week of that day.
+ * Choices and runs of weeks that are no longer in it are taken out (undo brings them back); observed weather stays, wherever it lies.
  */
 function withSeason(plan: Plan, season: PlanSeason): Plan {
   const next = changed(plan, { season });
   // A season that cannot be is refused by the check that follows.
   if (next === plan || !v.is(seasonSchema, season)) return next;
   const { log, choices } = plan;
-  const move = <Value>(weeks: Readonly<Record<string, Value>>) =>
-    weeksInside(movedWeeks(weeks, plan.season, season), season);
-  return withLog(replaced(next, { choices: choices && eachZone(choices, move) }), {
-    ...(log?.weeks && { weeks: movedWeeks(log.weeks, plan.season, season) }),
-    ...(log?.runs && { runs: eachZone(log.runs, move) }),
+  const move = { from: plan.season, to: season };
+  return withLog(replaced(next, { choices: choices && eachZone(choices, (weeks) => movedChoices(weeks, move)) }), {
+    ...(log?.weeks && { weeks: movedTotals(log.weeks, move) }),
+    ...(log?.runs && { runs: eachZone(log.runs, (weeks) => weeksInside(movedRuns(weeks, move), season)) }),
   });
 }
 
+const movedChoices = (weeks: PlanChoices, { from, to }: SeasonMove) => weeksInside(movedWeeks(weeks, from, to), to);
+
 /** How many choices and runs an edit of the season takes out. */
-export function entriesOutside({ choices, log, season }: Plan, next: PlanSeason): number {
-  if (!v.is(seasonSchema, next)) return 0;
-  const records = [choices, log?.runs].flatMap((zones): Readonly<Record<string, unknown>>[] =>
-    Object.values(zones ?? {}),
-  );
-  return records.reduce((lost, weeks) => {
-    const moved = movedWeeks(weeks, season, next);
-    return lost + Object.keys(moved ?? {}).length - Object.keys(weeksInside(moved, next) ?? {}).length;
-  }, 0);
+export function entriesOutside({ choices, log, season: from }: Plan, to: PlanSeason): number {
+  if (!v.is(seasonSchema, to)) return 0;
+  const moved: readonly (Weeks<unknown> | undefined)[] = [
+    ...Object.values(choices ?? {}).map((weeks) => movedWeeks(weeks, from, to)),
+    ...Object.values(log?.runs ?? {}).map((weeks) => movedRuns(weeks, { from, to })),
+  ];
+  return moved.reduce((lost, weeks) => lost + count(weeks) - count(weeksInside(weeks, to)), 0);
 }
+
+const count = (weeks: Weeks<unknown> | undefined): number => Object.keys(weeks ?? {}).length;
 
 type Weeks<Value> = Readonly<Record<string, Value>>;
 

@@ -1,6 +1,7 @@
 /** Edits of plantings. */
 import type { Plan, PlanPlanting, PlanZone } from '../schema/plan-schema.ts';
 import { changed, insertedAt, movedTo, removedAt } from './change.ts';
+import { openRunDays, withOpenRunDays } from './day-run-edits.ts';
 import type { PlantingEdit } from './edit.ts';
 import { plantingIn, plantingIndex, withPlanting, withZone, zoneIn } from './find.ts';
 import { editWeek } from './week-edits.ts';
@@ -30,19 +31,21 @@ interface At {
 
 type Move = Extract<PlantingEdit, { type: 'move-planting' }>;
 
-/** Its hand-set open days go with it; a rule that named it goes back to its default. */
+/** Its hand-set and logged open days go with it; a rule that named it goes back to its default. */
 function withoutPlanting(plan: Plan, { zone, planting }: At): Plan {
   const closed = openDaysOf(plan, { zone, planting }).reduce(
     (next, { week }) => editWeek(next, { type: 'set-open-days', zone, planting, week, days: undefined }),
     plan,
   );
-  return withZone(closed, zone, (before) =>
+  return withZone(withOpenRunDays(closed, { zone, planting }, NO_DAYS), zone, (before) =>
     changed(before, {
       plantings: removedAt(before.plantings, plantingIndex(before, planting)),
       ...(decides(before, planting) && { rule: undefined }),
     }),
   );
 }
+
+const NO_DAYS: ReadonlySet<string> = new Set();
 
 function reordered(plan: Plan, { zone: id, planting, at }: Move): Plan {
   return withZone(plan, id, (zone) => {
@@ -54,11 +57,12 @@ function reordered(plan: Plan, { zone: id, planting, at }: Move): Plan {
 function moved(plan: Plan, { zone, planting: id, toZone, at }: Move): Plan {
   const planting = plantingIn(zoneIn(plan, zone), id);
   const open = openDaysOf(plan, { zone, planting: id });
+  const openRuns = openRunDays(plan, { zone, planting: id });
   const taken = withoutPlanting(plan, { zone, planting: id });
   const put = withZone(taken, toZone, (other) => ({ ...other, plantings: insertedAt(other.plantings, planting, at) }));
   return open.reduce(
     (next, { week, days }) => editWeek(next, { type: 'set-open-days', zone: toZone, planting: id, week, days }),
-    put,
+    withOpenRunDays(put, { zone: toZone, planting: id }, openRuns),
   );
 }
 

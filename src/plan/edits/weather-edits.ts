@@ -1,5 +1,9 @@
-/** Edits of the observed weather and of the climate. */
-import type { Plan, PlanDay, PlanWeek } from '../schema/plan-schema.ts';
+/** Edits of the observed weather, of forecasts and of the climate. */
+
+import { dayNumber, isIsoDate } from '../../engine/calendar.ts';
+import { sameData } from '../same-data.ts';
+import type { Plan, PlanDay, PlanForecast, PlanWeek } from '../schema/plan-schema.ts';
+import { weekDays } from '../season-weeks.ts';
 import { changed, ownValue, withKey } from './change.ts';
 import type { Change, WeatherEdit } from './edit.ts';
 import { readWeek, writeWeek } from './week-records.ts';
@@ -8,13 +12,15 @@ import { withLog } from './with-log.ts';
 export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
   switch (edit.type) {
     case 'set-week-rain':
-      return withWeek(plan, edit.week, { rain: edit.rain });
+      return withWeekRain(plan, edit);
     case 'set-week-eto':
       return withWeek(plan, edit.week, { eto: edit.eto });
     case 'set-day-weather':
       return withDay(plan, edit.day, edit.weather);
     case 'change-day-weather':
       return withDay(plan, edit.day, changed(ownValue(plan.log?.days, edit.day) ?? {}, edit.change));
+    case 'set-forecast':
+      return withForecast(plan, edit.issued, edit.days);
     case 'set-climate': {
       const site = changed(plan.site, { climate: edit.climate });
       return site === plan.site ? plan : { ...plan, site };
@@ -25,6 +31,29 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
 function withDay(plan: Plan, day: string, weather: PlanDay = {}): Plan {
   const isCleared = Object.keys(weather).length === 0;
   return withLog(plan, { days: withKey(plan.log?.days, day, isCleared ? undefined : weather) });
+}
+
+type WeekRainEdit = Extract<WeatherEdit, { type: 'set-week-rain' }>;
+
+/** A total that is read through the week's last day says no day. */
+function withWeekRain(plan: Plan, { week, rain, through }: WeekRainEdit): Plan {
+  const isWhole = through !== undefined && isLastDay(plan, week, through);
+  return withWeek(plan, week, { rain, rainThrough: rain === undefined || isWhole ? undefined : through });
+}
+
+function isLastDay({ season }: Plan, week: string, day: string): boolean {
+  return isIsoDate(week) && isIsoDate(day) && dayNumber(day) === weekDays(season, week).last;
+}
+
+/** In order of issue. */
+function withForecast(plan: Plan, issued: string, days: PlanForecast['days'] | undefined): Plan {
+  const before = plan.log?.forecasts ?? [];
+  const known = before.find((forecast) => forecast.issued === issued);
+  if (sameData(known?.days, days)) return plan;
+  const others = before.filter((forecast) => forecast !== known);
+  const after = days === undefined ? others : [...others, { issued, days }];
+  const forecasts = after.toSorted((left, right) => (left.issued < right.issued ? -1 : 1));
+  return withLog(plan, { forecasts: forecasts.length === 0 ? undefined : forecasts });
 }
 
 function withWeek(plan: Plan, week: string, change: Change<PlanWeek>): Plan {

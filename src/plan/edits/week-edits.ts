@@ -1,5 +1,6 @@
 /** Edits of one zone and week. */
-import type { Plan, PlanChoice, PlanChoices } from '../schema/plan-schema.ts';
+import { sameData } from '../same-data.ts';
+import type { Plan, PlanChoice, PlanChoices, PlanRuns, PlanWeekRun } from '../schema/plan-schema.ts';
 import { changed, ownValue, replaced, withKey } from './change.ts';
 import type { WeekEdit } from './edit.ts';
 import { readWeek, writeWeek } from './week-records.ts';
@@ -48,9 +49,10 @@ function cleared(before: PlanChoice, after: PlanChoice): PlanChoice {
   return { ...Object.fromEntries(Object.keys(before).map((key) => [key, undefined])), ...after };
 }
 
-function withRun(plan: Plan, { zone, week }: Cell, minutes: number | undefined): Plan {
+/** The plan with another record of what ran in a zone's week; `undefined` takes it out. */
+export function withRun(plan: Plan, { zone, week }: Cell, run: PlanWeekRun | undefined): Plan {
   const weeks = ownValue(plan.log?.runs, zone);
-  if (readWeek(weeks, plan.season, week) === minutes) return plan;
-  const written = writeWeek(weeks, { season: plan.season, day: week }, minutes);
-  return withLog(plan, { runs: withKey(plan.log?.runs, zone, written) });
+  if (sameData(readWeek(weeks, plan.season, week), run)) return plan;
+  const written = writeWeek(weeks, { season: plan.season, day: week }, run);
+  return withLog(plan, { runs: withKey<PlanRuns>(plan.log?.runs, zone, written) });
 }

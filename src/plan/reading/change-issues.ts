@@ -1,7 +1,7 @@
 /** What a change has broken: as `planIssues`, but of a plan whose earlier state is known to be valid. */
 import * as v from 'valibot';
 import { MOST_ZONES, PLAN_SCHEMAS, type Plan, type PlanZone } from '../schema/plan-schema.ts';
-import { MOST_PLANTINGS } from '../schema/zone.ts';
+import { MOST_PLANTINGS } from '../schema/planting.ts';
 import { planIssues } from './check-plan.ts';
 import type { Issue } from './issue.ts';
 import { fieldsIn } from './loose.ts';
@@ -40,9 +40,14 @@ function isSameBut<Whole extends object>(but: keyof Whole, one: Whole, other: Wh
 
 /** The plan without its zones, and with those records alone that have changed. */
 function withoutUnchanged(next: Plan, valid: Plan): Plan {
-  const { log, choices, ...head } = next;
+  const { log: fullLog, choices, site, ...head } = next;
+  const { years, ...place } = site;
+  const { forecasts, ...others } = fullLog ?? {};
+  const log = fullLog && (forecasts === valid.log?.forecasts ? others : fullLog);
   return {
     ...head,
+    // Years of days are long: they are passed over while they are the same.
+    site: years === valid.site.years ? place : site,
     zones: [],
     ...(log && {
       log: {

@@ -24,6 +24,8 @@ export interface FaultValues {
   /** As they are written in the file. */
   choice: { readonly options: readonly string[] };
   'number-or-weekdays': { readonly least: number; readonly most: number };
+  /** Minutes of a whole week, or a group of days. */
+  'minutes-or-days': { readonly least: number; readonly most: number };
   list: NoValues;
   'list-too-long': { readonly most: number };
   'list-too-short': { readonly least: number };
@@ -36,8 +38,17 @@ export interface FaultValues {
   'unknown-field': { readonly known: readonly string[] };
 
   // What fields have to do with each other.
-  'greater-than': { readonly most: number; readonly of: 'month-highest' | 'day-highest' | 'capacity' } & Measure;
+  'greater-than': { readonly most: number; readonly of: GreatestOf } & Measure;
   'climate-without-eto': NoValues;
+  /** Figures of days in a row, in one text: `number` of the first that is none, from 1. */
+  'daily-figures': { readonly number: number };
+  /** `most`: as figures stand in the file, `mostMm` the same in mm. */
+  'daily-figure-too-great': { readonly number: number; readonly most: number; readonly mostMm: number };
+  /** As many figures of ETo as `rain` has. */
+  'unequal-days': { readonly rain: number };
+  'too-many-years': { readonly most: number };
+  /** `other`: number of the stretch that has one of its days too, from 1. */
+  'stretch-overlaps': { readonly other: number };
   /** `other`: number in the list, from 1. `isFirst`: both have no day of their own. */
   'source-same-day': { readonly other: number; readonly isFirst: boolean };
   'line-same-day': { readonly other: number; readonly isFirst: boolean };
@@ -45,6 +56,11 @@ export interface FaultValues {
   'id-taken': { readonly other: string };
   /** `other`: ISO day of the entry in the same week. */
   'week-twice': { readonly other: string };
+  'outside-week': { readonly first: DayNumber; readonly last: DayNumber };
+  'through-without-rain': NoValues;
+  /** `other`: number of the forecast that was issued on the same day, from 1. */
+  'issued-twice': { readonly other: number };
+  'before-issue': { readonly issued: DayNumber };
   'outside-season': { readonly first: DayNumber; readonly last: DayNumber };
   'zone-unknown': NoValues;
   'planting-unknown': NoValues;
@@ -80,6 +96,9 @@ export interface FaultValues {
   /** A page that holds the plan itself does not take the edit, and says why in its own words. */
   'refused-by-page': { readonly reason: string };
 }
+
+/** What a number may not pass. */
+export type GreatestOf = 'month-highest' | 'month-length' | 'day-highest' | 'capacity';
 
 export type FaultCode = keyof FaultValues;
 

@@ -10,6 +10,9 @@ export type PlacePart =
   | 'season'
   | 'site'
   | 'climate'
+  /** Real seasons by day, and one stretch of them. */
+  | 'years'
+  | 'stretch'
   | 'supply'
   | 'source'
   | 'window'
@@ -26,8 +29,13 @@ export type PlacePart =
   /** Minutes run in a zone, and in a week of it. */
   | 'zone-runs'
   | 'run'
+  /** What ran in a zone on a day. */
+  | 'day-run'
   | 'day-weather'
   | 'week-weather'
+  /** A forecast by its day of issue, and what it says of a day. */
+  | 'forecast'
+  | 'forecast-day'
   | 'file';
 
 export interface Place {
@@ -41,6 +49,10 @@ export interface Place {
   readonly column?: number;
   /** ISO, or as it is written in the document. */
   readonly day?: string;
+  /** Of a forecast: the day as it is written in the document, or its number in the list, from 1. */
+  readonly issued?: string;
+  /** Number of a stretch of days, from 1. */
+  readonly stretch?: number;
   /** Inside the part, as they are called in the document. */
   readonly fields: readonly string[];
   /** In the list that the fields lead to, from 0. */
@@ -64,7 +76,7 @@ export function placeAt(document: unknown, path: Path): Place {
     case 'season':
       return { part: 'season', ...inside(rest) };
     case 'site':
-      return rest[0] === 'climate' ? { part: 'climate', ...inside(rest.slice(1)) } : { part: 'site', ...inside(rest) };
+      return inSite(rest);
     case 'supply':
       return inSupply(plan, rest);
     default:
@@ -78,6 +90,15 @@ function inside(path: Path): Pick<Place, 'fields' | 'index'> {
   const index = path.find((part) => typeof part === 'number');
   const fields = path.filter((part) => typeof part === 'string').map((field) => shortText(field));
   return index === undefined ? { fields } : { fields, index };
+}
+
+function inSite(path: Path): Place {
+  const [part, ...rest] = path;
+  if (part === 'climate') return { part, ...inside(rest) };
+  if (part !== 'years') return { part: 'site', ...inside(path) };
+  const [field, index, ...fields] = rest;
+  if (field !== 'stretches' || index === undefined) return { part, ...inside(rest) };
+  return { part: 'stretch', stretch: Number(index) + 1, ...inside(fields) };
 }
 
 function inZones(plan: Loose, path: Path): Place {
@@ -111,14 +132,29 @@ function inChoices(plan: Loose, [zoneId, day, ...fields]: Path): Place {
 function inLog(plan: Loose, [kind, key, ...fields]: Path): Place {
   if (kind === undefined) return { part: 'plan', fields: ['log'] };
   if (key === undefined) return { part: 'log', fields: [shortText(String(kind))] };
-  if (kind === 'runs') {
-    const zone = namedOrId(zoneWithId(plan, key), key);
-    const [day] = fields;
-    if (day === undefined) return { part: 'zone-runs', zone, fields: [] };
-    return { part: 'run', zone, day: shortText(String(day)), fields: [] };
-  }
+  if (kind === 'runs') return inRuns(plan, key, fields);
+  if (kind === 'forecasts') return inForecasts(plan, key, fields);
   const part = kind === 'weeks' ? 'week-weather' : 'day-weather';
   return { part, day: shortText(String(key)), ...inside(fields) };
+}
+
+/** By zone id, then by a day of the week, then by days. */
+function inRuns(plan: Loose, zoneId: string | number, [week, ...rest]: Path): Place {
+  const zone = namedOrId(zoneWithId(plan, zoneId), zoneId);
+  if (week === undefined) return { part: 'zone-runs', zone, fields: [] };
+  const [days, day, ...fields] = rest;
+  if (days !== 'days' || day === undefined) {
+    return { part: 'run', zone, day: shortText(String(week)), ...inside(rest) };
+  }
+  return { part: 'day-run', zone, day: shortText(String(day)), ...inside(fields) };
+}
+
+function inForecasts(plan: Loose, index: string | number, path: Path): Place {
+  const { issued } = fieldsIn(listIn(fieldsIn(plan['log'])['forecasts'])[Number(index)]);
+  const forecast = { issued: shortText(textIn(issued) ?? String(Number(index) + 1)) };
+  const [field, day, ...fields] = path;
+  if (field !== 'days' || day === undefined) return { part: 'forecast', ...forecast, ...inside(path) };
+  return { part: 'forecast-day', ...forecast, day: shortText(String(day)), ...inside(fields) };
 }
 
 function inSupply(plan: Loose, path: Path): Place {

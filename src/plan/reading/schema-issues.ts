@@ -4,7 +4,7 @@ import { choice, expectationOf, kindsOf } from '../schema/expectation.ts';
 import { childSchema, resolveSchema, type SchemaNode } from '../schema/walk.ts';
 import type { Expectation } from './fault.ts';
 import type { Issue } from './issue.ts';
-import { fieldsIn, listIn } from './loose.ts';
+import { fieldsIn, listIn, recordIn } from './loose.ts';
 import type { Path } from './place.ts';
 
 export interface SchemaReading<Output> {
@@ -23,7 +23,9 @@ export function readBySchema<Schema extends v.GenericSchema>(
   // Every object is strict: an unknown field is at least one issue.
   if (found.length === 0) return { issues: [], output };
   const node = schema as unknown as SchemaNode;
-  const known = found.filter((issue) => !isUnknownField(issue)).map((issue) => issueOf(issue, node, value, at));
+  const known = found
+    .filter((issue) => !isUnknownField(issue))
+    .flatMap((issue) => insideUnion(issue, node, value, at) ?? issueOf(issue, node, value, at));
   return { issues: [...known, ...unknownFields(node, value, at)], output: undefined };
 }
 
@@ -34,9 +36,28 @@ export function schemaIssues(schema: v.GenericSchema, value: unknown, at: Path):
 
 type ValibotIssue = v.BaseIssue<unknown>;
 
+const pathOf = (issue: ValibotIssue): Path =>
+  (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
+
 function issueOf(issue: ValibotIssue, schema: SchemaNode, value: unknown, at: Path): Issue {
-  const path = (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
+  const path = pathOf(issue);
   return { path: [...at, ...path], value: issue.input, ...expected(issue, schema, value, path) };
+}
+
+/** Of a union that takes groups of fields, what is wrong in the group that stands there. */
+function insideUnion(issue: ValibotIssue, top: SchemaNode, value: unknown, at: Path): readonly Issue[] | undefined {
+  if (issue.type !== 'union' || recordIn(issue.input) === undefined) return undefined;
+  const path = pathOf(issue);
+  let schema: SchemaNode | undefined = top;
+  let part = value;
+  for (const key of path) {
+    const parent: SchemaNode | undefined = schema && resolveSchema(schema, part);
+    schema = parent && childSchema(parent, String(key));
+    part = fieldsIn(part)[key] ?? listIn(part)[Number(key)];
+  }
+  const group = schema && resolveSchema(schema, issue.input);
+  if (group?.entries === undefined) return undefined;
+  return readBySchema(group as unknown as v.GenericSchema, issue.input, [...at, ...path]).issues;
 }
 
 /** By the schema that stands where the issue is; that of the keys where a key of a record is wrong. */
@@ -53,7 +74,13 @@ function expected(issue: ValibotIssue, top: SchemaNode, value: unknown, path: Pa
     schema = parent && childSchema(parent, String(key));
     part = fieldsIn(part)[key] ?? listIn(part)[Number(key)];
   }
-  return expectationOf(schema ?? top, issue.type);
+  return expectationOf((schema && chosenNumber(schema, issue.input)) ?? schema ?? top, issue.type);
+}
+
+/** Where a number may stand instead of a group of fields, and one stands: what that number may be. */
+function chosenNumber(schema: SchemaNode, value: unknown): SchemaNode | undefined {
+  const takesGroups = schema.type === 'union' && schema.options?.some(({ entries }) => entries !== undefined);
+  return takesGroups && typeof value === 'number' ? resolveSchema(schema, value) : undefined;
 }
 
 const unwrapped = (schema: SchemaNode): SchemaNode => (schema.wrapped ? unwrapped(schema.wrapped) : schema);

@@ -1,6 +1,12 @@
 /** The text of a plan file. */
 import * as v from 'valibot';
-import { PLAN_SCHEMAS, type Plan, type PlanChoice } from '../schema/plan-schema.ts';
+import {
+  PLAN_SCHEMAS,
+  type Plan,
+  type PlanChoice,
+  type PlanForecast,
+  type PlanWeekRun,
+} from '../schema/plan-schema.ts';
 
 /**
  * Writes a plan: fields in the schema's order, days in their own, two spaces a level, a new line at the end. The same plan gives the
@@ -20,7 +26,8 @@ function orderedRecords({ log, choices }: Pick<Plan, 'log' | 'choices'>): Pick<P
         ...log,
         ...(log.days && { days: byKey(log.days) }),
         ...(log.weeks && { weeks: byKey(log.weeks) }),
-        ...(log.runs && { runs: byKey(mapValues(log.runs, byKey)) }),
+        ...(log.runs && { runs: byKey(mapValues(log.runs, (weeks) => byKey(mapValues(weeks, orderedRun)))) }),
+        ...(log.forecasts && { forecasts: log.forecasts.toSorted(byIssue).map(orderedForecast) }),
       },
     }),
     ...(choices && { choices: byKey(mapValues(choices, (weeks) => byKey(mapValues(weeks, orderedChoice)))) }),
@@ -30,6 +37,16 @@ function orderedRecords({ log, choices }: Pick<Plan, 'log' | 'choices'>): Pick<P
 function orderedChoice(choice: PlanChoice): PlanChoice {
   return choice.openDays ? { ...choice, openDays: byKey(choice.openDays) } : choice;
 }
+
+function orderedRun(run: PlanWeekRun): PlanWeekRun {
+  return typeof run === 'number' ? run : { days: byKey(run.days) };
+}
+
+function orderedForecast({ issued, days }: PlanForecast): PlanForecast {
+  return { issued, days: byKey(days) };
+}
+
+const byIssue = (left: PlanForecast, right: PlanForecast): number => (left.issued < right.issued ? -1 : 1);
 
 function byKey<Value>(record: Readonly<Record<string, Value>>): Record<string, Value> {
   return Object.fromEntries(Object.entries(record).sort(([left], [right]) => (left < right ? -1 : 1)));

@@ -85,10 +85,12 @@ function ofList(schema: SchemaNode, issue: string): Expectation {
   return { code: requirement(schema, 'length') === undefined ? 'list' : 'list-of-months', values: {} };
 }
 
-/** The one field that takes a number or a list: the watering days of a zone. */
+/** The fields that take a number or something else: the watering days of a zone, and what ran in a week. */
 function ofUnion({ options = [] }: SchemaNode): Expectation {
   const number = options.find(({ type }) => type === 'number');
-  return number === undefined ? { code: 'list', values: {} } : { code: 'number-or-weekdays', values: boundsOf(number) };
+  if (number === undefined) return { code: 'list', values: {} };
+  const isByDay = options.some(({ entries }) => entries !== undefined);
+  return { code: isByDay ? 'minutes-or-days' : 'number-or-weekdays', values: boundsOf(number) };
 }
 
 const isDay = (schema: SchemaNode): boolean => metadataOf(schema).format === 'date';

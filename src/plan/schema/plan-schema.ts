@@ -73,6 +73,10 @@ type FieldsOf<T> = T extends readonly (infer E)[]
 export type PlanSeason = Plan['season'];
 export type PlanSite = Plan['site'];
 export type PlanClimate = PlanSite['climate'];
+/** Real seasons by day. */
+export type PlanYears = NonNullable<PlanSite['years']>;
+/** Days in a row; see `packed-days.ts`. */
+export type PlanStretch = PlanYears['stretches'][number];
 export type PlanSupply = NonNullable<Plan['supply']>;
 export type PlanZone = Plan['zones'][number];
 export type PlanPlanting = PlanZone['plantings'][number];
@@ -84,6 +88,10 @@ export type PlanWeek = NonNullable<PlanLog['weeks']>[string];
 /** Choices of one zone, by a day of the week. */
 export type PlanChoices = NonNullable<Plan['choices']>[string];
 export type PlanChoice = PlanChoices[string];
-/** Minutes really run in one zone, by a day of the week. */
+/** What really ran in one zone, by a day of the week. */
 export type PlanRuns = NonNullable<PlanLog['runs']>[string];
+/** Minutes of the whole week, or what ran on its days. */
+export type PlanWeekRun = PlanRuns[string];
+export type PlanDayRun = Exclude<PlanWeekRun, number>['days'][string];
+export type PlanForecast = NonNullable<PlanLog['forecasts']>[number];
 export type Weekday = Extract<PlanZone['wateringDays'], readonly unknown[]>[number];

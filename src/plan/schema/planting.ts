@@ -12,6 +12,9 @@ import { id, isoDay, name, note } from './text.ts';
 
 const MOST_LINES = 100;
 
+/** Of a zone. */
+export const MOST_PLANTINGS = 1000;
+
 const factor = (kind: 'species' | 'density' | 'microclimate') => {
   const { min, max } = landscapeFactorRange(kind);
   return range(min, max);

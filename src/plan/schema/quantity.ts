@@ -44,6 +44,7 @@ export type CountUnit =
   | 'hoursPerDay'
   | 'days'
   | 'daysPerWeek'
+  | 'startsPerDay'
   | 'weeks'
   | 'rows'
   | 'loops'

@@ -1,7 +1,8 @@
-/** What was observed (log) and what was decided for one zone and week (choices), by ISO day. */
+/** What was observed and forecast (log) and what was decided for one zone and week (choices), by ISO day. */
 import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
 import { fields } from './fields.ts';
+import { MOST_PLANTINGS } from './planting.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { id, isoDay, note } from './text.ts';
 
@@ -28,17 +29,40 @@ export function observedDaySchema(system: UnitSystem) {
 export function observedWeekSchema(system: UnitSystem) {
   return fields({
     rain: v.optional(quantity('depth', system)),
+    rainThrough: v.optional(isoDay),
     eto: v.optional(quantity('depth', system)),
   });
 }
 
-export const runsSchema = v.record(id, v.record(isoDay, weekMinutes));
+/** What ran in a zone on one day, and the shut-offs that were open, by planting. */
+export const dayRunSchema = fields({
+  minutes: range(0, 24 * 60, 'minutes'),
+  open: v.optional(v.pipe(v.array(id), v.maxLength(MOST_PLANTINGS))),
+});
+
+/** Minutes of the whole week where no more is known, else what ran on each of its days. */
+const weekRunSchema = v.union([weekMinutes, fields({ days: v.record(isoDay, dayRunSchema) })]);
+
+/** By zone, then by a day of the week. */
+export const runsSchema = v.record(id, v.record(isoDay, weekRunSchema));
+
+/** As many as days of the longest season, and a few before it. */
+const MOST_FORECASTS = 800;
+
+export function forecastSchema(system: UnitSystem) {
+  const forecastDay = fields({
+    rain: v.optional(quantity('depth', system)),
+    eto: v.optional(quantity('depth', system)),
+  });
+  return fields({ issued: isoDay, days: v.record(isoDay, forecastDay) });
+}
 
 export function logSchema(system: UnitSystem) {
   return fields({
     days: v.optional(v.record(isoDay, observedDaySchema(system))),
     weeks: v.optional(v.record(isoDay, observedWeekSchema(system))),
     runs: v.optional(runsSchema),
+    forecasts: v.optional(v.pipe(v.array(forecastSchema(system)), v.maxLength(MOST_FORECASTS))),
   });
 }
 

@@ -6,6 +6,7 @@ import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../engine/soil/textures.data.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { fields } from './fields.ts';
+import { packedText } from './packed-text.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay, note } from './text.ts';
 
@@ -29,6 +30,7 @@ export function siteSchema(system: UnitSystem) {
     slopePercent: v.optional(range(0, 100, 'percent')),
     exposure: v.optional(note),
     climate: climateSchema(system),
+    years: v.optional(yearsSchema),
     rain: v.optional(
       fields({
         method: v.picklist(RAIN_METHODS),
@@ -51,11 +53,25 @@ function climateSchema(system: UnitSystem) {
       wind: v.optional(year('windSpeed')),
       sunshineHours: v.optional(twelve(range(0, 24, 'hoursPerDay'))),
       rain: year('depth'),
+      rainDays: v.optional(twelve(range(0, 31, 'days'))),
     }),
     // Checked with the other relations; here for those who read the JSON Schema alone.
     v.metadata({ anyOf: [{ required: ['eto'] }, { required: ['minTemperature', 'maxTemperature'] }] }),
   );
 }
+
+/** Stretches are few: a year each, or all in one. */
+const MOST_STRETCHES = 200;
+
+/** Real seasons by day. What is in the texts is checked with the other relations. */
+const yearsSchema = fields({
+  source: note,
+  stretches: v.pipe(
+    v.array(fields({ from: isoDay, rain: packedText, eto: packedText })),
+    v.minLength(1),
+    v.maxLength(MOST_STRETCHES),
+  ),
+});
 
 function twelve<Schema extends v.GenericSchema<unknown, number>>(schema: Schema) {
   return v.pipe(v.array(schema), v.length(12));

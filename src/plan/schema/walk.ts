@@ -22,9 +22,15 @@ export function resolveSchema(schema: SchemaNode, value: unknown): SchemaNode | 
     return schema.options?.find((option) => option.entries?.[String(schema.key)]?.literal === chosen);
   }
   if (schema.type === 'union') {
-    return schema.options?.find((option) => (option.type === 'array') === Array.isArray(value));
+    const [first] = schema.options ?? [];
+    return schema.options?.find((option) => isOfType(option, value)) ?? first;
   }
   return schema;
+}
+
+function isOfType({ type, entries }: SchemaNode, value: unknown): boolean {
+  if (entries !== undefined) return isObject(value) && !Array.isArray(value);
+  return type === 'array' ? Array.isArray(value) : type === typeof value;
 }
 
 /** The schema of one field, place or key of a value that `schema` answers for. */

@@ -2,13 +2,14 @@
 import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
 import { fields } from './fields.ts';
-import { plantingSchema } from './planting.ts';
+import { MOST_PLANTINGS, plantingSchema } from './planting.ts';
 import { range, whole } from './quantity.ts';
 import { soilTexture } from './site.ts';
 import { weekdays } from './supply.ts';
 import { id, name, note } from './text.ts';
 
-export const MOST_PLANTINGS = 1000;
+/** One an hour: more than garden timers have. */
+const MOST_STARTS = 24;
 
 const ruleSchema = v.variant('kind', [
   fields({ kind: v.literal('thirstiest') }),
@@ -42,6 +43,7 @@ export function zoneSchema(system: UnitSystem) {
     rule: v.optional(ruleSchema),
     timerStepMinutes: v.optional(range(0.1, 120, 'minutes')),
     longestCycleMinutes: v.optional(range(1, 1440, 'minutes')),
+    startsADay: v.optional(whole(1, MOST_STARTS, 'startsPerDay')),
     application: v.optional(applicationSchema),
     plantings: v.pipe(v.array(plantingSchema(system)), v.maxLength(MOST_PLANTINGS)),
     note: v.optional(note),

@@ -1,8 +1,8 @@
-/** Observed weather as the engine sees it, by day number. */
+/** Weather that was observed, and what was forecast, as the engine sees them, by day number. */
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
-import type { ObservedDay, ObservedWeather, ObservedWeek } from '../../engine/garden.ts';
+import type { Forecast, ForecastDay, ObservedDay, ObservedWeather, ObservedWeek } from '../../engine/garden.ts';
 import type { UnitSystem } from '../../engine/units.ts';
-import type { PlanDay, PlanLog, PlanWeek } from '../schema/plan-schema.ts';
+import type { PlanDay, PlanForecast, PlanLog, PlanWeek } from '../schema/plan-schema.ts';
 import { inSi, present } from './in-si.ts';
 import { kept } from './kept.ts';
 
@@ -10,41 +10,50 @@ interface InUnits {
   readonly units: UnitSystem;
 }
 
-const NO_DAYS: NonNullable<PlanLog['days']> = {};
-const NO_WEEKS: NonNullable<PlanLog['weeks']> = {};
+type Days = NonNullable<PlanLog['days']>;
+type Weeks = NonNullable<PlanLog['weeks']>;
+type Forecasts = NonNullable<PlanLog['forecasts']>;
+
+interface Parts extends InUnits {
+  readonly days: Days;
+  readonly weeks: Weeks;
+  readonly forecasts: Forecasts | undefined;
+}
+
+const NO_DAYS: Days = {};
+const NO_WEEKS: Weeks = {};
 
 export function observedOf(log: PlanLog | undefined, units: UnitSystem): ObservedWeather {
-  const days = log?.days ?? NO_DAYS;
-  const weeks = log?.weeks ?? NO_WEEKS;
-  // The two empty records are shared by all plans: what is kept hangs on the one that is a plan's own.
-  if (days === NO_DAYS) return observedFromWeeks(weeks, { days, units });
-  return observedFromDays(days, { weeks, units });
+  const { days = NO_DAYS, weeks = NO_WEEKS, forecasts } = log ?? {};
+  // The two empty records are shared by all plans: what is kept hangs on a part that is a plan's own, where there is one.
+  return observed(log?.days ?? log?.weeks ?? forecasts ?? NO_DAYS, { days, weeks, forecasts, units });
 }
 
-const observedFromDays = kept(
-  (days: NonNullable<PlanLog['days']>, { weeks, units }: InUnits & { weeks: NonNullable<PlanLog['weeks']> }) =>
-    observed(days, weeks, units),
+const observed = kept(
+  (_: object, { days, weeks, forecasts, units }: Parts): ObservedWeather =>
+    present({
+      days: observedDays(days, { units }),
+      weeks: observedWeeks(weeks, { units }),
+      forecasts: forecasts && inOrder(forecasts, { units }),
+    }),
 );
 
-const observedFromWeeks = kept(
-  (weeks: NonNullable<PlanLog['weeks']>, { days, units }: InUnits & { days: NonNullable<PlanLog['days']> }) =>
-    observed(days, weeks, units),
+const observedDays = kept((days: Days, { units }: InUnits) => byDay(days, (day) => observedDay(day, { units })));
+
+const observedWeeks = kept((weeks: Weeks, { units }: InUnits) => byDay(weeks, (week) => observedWeek(week, { units })));
+
+const inOrder = kept((forecasts: Forecasts, { units }: InUnits): readonly Forecast[] =>
+  forecasts.map((forecast) => forecastOf(forecast, { units })).sort((left, right) => left.issued - right.issued),
 );
 
-function observed(
-  days: NonNullable<PlanLog['days']>,
-  weeks: NonNullable<PlanLog['weeks']>,
-  units: UnitSystem,
-): ObservedWeather {
-  return { days: observedDays(days, { units }), weeks: observedWeeks(weeks, { units }) };
-}
-
-const observedDays = kept((days: NonNullable<PlanLog['days']>, { units }: InUnits) =>
-  byDay(days, (day) => observedDay(day, { units })),
-);
-
-const observedWeeks = kept((weeks: NonNullable<PlanLog['weeks']>, { units }: InUnits) =>
-  byDay(weeks, (week) => observedWeek(week, { units })),
+const forecastOf = kept(
+  ({ issued, days }: PlanForecast, { units }: InUnits): Forecast => ({
+    issued: dayNumber(issued),
+    days: byDay(
+      days,
+      ({ rain, eto }): ForecastDay => present({ rainMm: inSi(rain, 'depth', units), etoMm: inSi(eto, 'depth', units) }),
+    ),
+  }),
 );
 
 const observedDay = kept(
@@ -64,8 +73,12 @@ const observedDay = kept(
 );
 
 const observedWeek = kept(
-  (week: PlanWeek, { units }: InUnits): ObservedWeek =>
-    present({ rainMm: inSi(week.rain, 'depth', units), etoMm: inSi(week.eto, 'depth', units) }),
+  ({ rain, rainThrough, eto }: PlanWeek, { units }: InUnits): ObservedWeek =>
+    present({
+      rainMm: inSi(rain, 'depth', units),
+      rainThrough: rainThrough === undefined ? undefined : dayNumber(rainThrough),
+      etoMm: inSi(eto, 'depth', units),
+    }),
 );
 
 function byDay<Typed, Seen>(

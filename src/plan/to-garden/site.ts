@@ -6,9 +6,10 @@ import { DEFAULTS } from '../defaults.ts';
 import type { PlanClimate, PlanSite } from '../schema/plan-schema.ts';
 import { inSi, listInSi, present } from './in-si.ts';
 import { kept } from './kept.ts';
+import { yearsOf } from './years.ts';
 
 export function siteOf(site: PlanSite, units: UnitSystem): GardenSite {
-  const { latitude, elevation, windHeight, setting, missingWeather, climate, rain } = site;
+  const { latitude, elevation, windHeight, setting, missingWeather, climate, years, rain } = site;
   return gardenSite(climate, {
     units,
     latitudeDeg: latitude,
@@ -19,10 +20,11 @@ export function siteOf(site: PlanSite, units: UnitSystem): GardenSite {
     method: rain?.method ?? DEFAULTS.rainMethod,
     fraction: rain?.fraction ?? DEFAULTS.rainFraction,
     runoffFraction: rain?.runoff ?? DEFAULTS.runoffFraction,
+    years: yearsOf(years, units),
   });
 }
 
-type SiteContext = WeatherSite & GardenSite['rain'] & { readonly units: UnitSystem };
+type SiteContext = WeatherSite & GardenSite['rain'] & Pick<GardenSite, 'years'> & { readonly units: UnitSystem };
 
 const gardenSite = kept((climate: PlanClimate, { units, ...site }: SiteContext): GardenSite => {
   const { method, fraction, runoffFraction, ...place } = site;
@@ -44,5 +46,6 @@ const monthlyClimate = kept(
       windMs: listInSi(climate.wind, 'windSpeed', units),
       sunshineHours: climate.sunshineHours,
       rainMm: climate.rain.map((depth) => inSi(depth, 'depth', units)),
+      rainDays: climate.rainDays,
     }),
 );

@@ -67,7 +67,7 @@ const zoneGround = kept((zone: PlanZone, context: ZoneContext): GardenZone => {
     rule: ruleOf(zone.rule),
     timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
     longestCycleMinutes: zone.longestCycleMinutes ?? longestCycle(plantings, texture, slopePercent),
-    startsADay: DEFAULTS.startsADay,
+    startsADay: zone.startsADay ?? DEFAULTS.startsADay,
     efficiency,
     efficiencyBasis,
     plantings,

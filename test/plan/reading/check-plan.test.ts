@@ -40,6 +40,44 @@ describe('a fault is named by its place and its kind', () => {
     ['a name without a letter', ['zones.0.name', 'text', { least: 1, most: 120 }]],
     ['an id that is none', ['zones.0.id', 'id', {}]],
     ['the id that every object has', ['zones.0.id', 'id', {}]],
+    [
+      'a rain day more than a month has',
+      ['site.climate.rainDays.0', 'range', { least: 0, most: 31, isWhole: false, unit: 'days' }],
+    ],
+    [
+      'starts that are no number',
+      ['zones.0.startsADay', 'range', { least: 1, most: 24, isWhole: true, unit: 'startsPerDay' }],
+    ],
+    [
+      'minutes of a week that it does not have',
+      ['log.runs.beds.2027-06-07', 'range', { least: 0, most: 10080, isWhole: false, unit: 'minutesPerWeek' }],
+    ],
+    [
+      'a run that is neither minutes nor days',
+      ['log.runs.beds.2027-06-07', 'minutes-or-days', { least: 0, most: 10080 }],
+    ],
+    [
+      'minutes of a day that it does not have',
+      [
+        'log.runs.beds.2027-06-07.days.2027-06-08.minutes',
+        'range',
+        { least: 0, most: 1440, isWhole: false, unit: 'minutes' },
+      ],
+    ],
+    [
+      'a run of a day without minutes',
+      [
+        'log.runs.beds.2027-06-07.days.2027-06-08.minutes',
+        'range',
+        { least: 0, most: 1440, isWhole: false, unit: 'minutes' },
+      ],
+    ],
+    [
+      'a field that no run has',
+      ['log.runs.beds.2027-06-07.days.2027-06-08.litres', 'unknown-field', { known: ['minutes', 'open'] }],
+    ],
+    ['a forecast of less than no rain', ['log.forecasts.0.days.2027-06-09.rain', 'range', bounds('depth')]],
+    ['an empty text of days', ['site.years.stretches.0.rain', 'text', { least: 1, most: 153720 }]],
     ['a field that no plan has', ['season.colour', 'unknown-field', { known: ['firstDay', 'weeks'] }]],
   ])('%s', (name, fault) => {
     expect(faultOf(FAULTY_FIELDS[name])).toEqual([fault]);
@@ -62,6 +100,50 @@ describe('parts that do not agree', () => {
     ],
     ['two choices of one week', ['choices.beds.2027-06-13', 'week-twice', { other: '2027-06-07' }]],
     ['two totals of one week', ['log.weeks.2027-06-01', 'week-twice', { other: '2027-05-31' }]],
+    [
+      'a total read through a day of another week',
+      [
+        'log.weeks.2027-06-07.rainThrough',
+        'outside-week',
+        { first: dayNumber('2027-06-07'), last: dayNumber('2027-06-13') },
+      ],
+    ],
+    ['a day read through without a total', ['log.weeks.2027-06-07.rainThrough', 'through-without-rain', {}]],
+    [
+      'a run of a day in another week',
+      [
+        'log.runs.beds.2027-06-07.days.2027-06-14',
+        'outside-week',
+        { first: dayNumber('2027-06-07'), last: dayNumber('2027-06-13') },
+      ],
+    ],
+    [
+      'an open shut-off of an unknown planting',
+      ['log.runs.beds.2027-06-07.days.2027-06-08.open.1', 'planting-unknown', {}],
+    ],
+    ['two forecasts of one day', ['log.forecasts.1.issued', 'issued-twice', { other: 1 }]],
+    [
+      'a forecast of a day before it',
+      ['log.forecasts.0.days.2027-06-07', 'before-issue', { issued: dayNumber('2027-06-08') }],
+    ],
+    [
+      'more rain days than February has',
+      ['site.climate.rainDays.1', 'greater-than', { most: 29, of: 'month-length', unit: 'days' }],
+    ],
+    ['a figure of a day that is none', ['site.years.stretches.0.rain', 'daily-figures', { number: 2 }]],
+    ['two spaces between days', ['site.years.stretches.0.rain', 'daily-figures', { number: 2 }]],
+    ['less than no rain on a day', ['site.years.stretches.0.rain', 'daily-figures', { number: 2 }]],
+    [
+      'more ETo than a day can have',
+      ['site.years.stretches.0.eto', 'daily-figure-too-great', { number: 2, most: 11811, mostMm: 30 }],
+    ],
+    [
+      'more rain than a day can have',
+      ['site.years.stretches.0.rain', 'daily-figure-too-great', { number: 1, most: 787401, mostMm: 2000 }],
+    ],
+    ['fewer days of ETo than of rain', ['site.years.stretches.0.eto', 'unequal-days', { rain: 3 }]],
+    ['two stretches with one day', ['site.years.stretches.0.from', 'stretch-overlaps', { other: 2 }]],
+    ['more than sixty years', ['site.years.stretches', 'too-many-years', { most: 60 }]],
     ['two zones with one id', ['zones.1.id', 'id-taken', { other: 'Beds' }]],
     ['two plantings with one id, in two zones', ['zones.1.plantings.0.id', 'id-taken', { other: 'Tomatoes' }]],
     [

@@ -56,6 +56,7 @@ describe('the rule and the timer', () => {
   });
 
   it('are as the plan says', () => {
+    expect(convert({ startsADay: 2 }).startsADay).toBe(2);
     expect(convert({ rule: { kind: 'planting', planting: 'tomatoes' }, timerStepMinutes: 5 })).toMatchObject({
       rule: { kind: 'planting', plantingId: 'tomatoes' },
       timerStepMinutes: 5,

@@ -1,18 +1,27 @@
 /** Numbers that must agree with one another: in the climate, in a day's weather, in the supply. */
+import { daysInMonth } from '../../../engine/calendar.ts';
 import type { UnitSystem } from '../../../engine/units.ts';
 import type { PlanQuantity } from '../../schema/quantity.ts';
-import type { FaultValues, Measure } from '../fault.ts';
+import type { GreatestOf, Measure } from '../fault.ts';
 import type { Issue } from '../issue.ts';
 import { fieldsIn, listIn, numberIn } from '../loose.ts';
 import type { Path } from '../place.ts';
 
+const LEAP_YEAR = 2024;
+
 export function climateRelations(climate: unknown, at: Path, units: UnitSystem | undefined): readonly Issue[] {
-  const { eto, minTemperature, maxTemperature } = fieldsIn(climate);
+  const { eto, minTemperature, maxTemperature, rainDays } = fieldsIn(climate);
   const measure = measureOf('temperature', units);
-  const issues: readonly Issue[] = listIn(minTemperature).flatMap((low, month) => {
-    const path = [...at, 'minTemperature', month];
-    return atMost(low, listIn(maxTemperature)[month], { path, of: 'month-highest', measure });
-  });
+  const issues: readonly Issue[] = [
+    ...listIn(minTemperature).flatMap((low, month) => {
+      const path = [...at, 'minTemperature', month];
+      return atMost(low, listIn(maxTemperature)[month], { path, of: 'month-highest', measure });
+    }),
+    ...listIn(rainDays).flatMap((days, month) => {
+      const path = [...at, 'rainDays', month];
+      return atMost(days, daysInMonth(LEAP_YEAR, month), { path, of: 'month-length', measure: { unit: 'days' } });
+    }),
+  ];
   if (eto !== undefined || (minTemperature !== undefined && maxTemperature !== undefined)) return issues;
   return [...issues, { path: [...at, 'eto'], value: eto, code: 'climate-without-eto', values: {} }];
 }
@@ -59,7 +68,7 @@ const measureOf = (quantity: PlanQuantity, units: UnitSystem | undefined): Measu
 
 interface Greatest {
   readonly path: Path;
-  readonly of: FaultValues['greater-than']['of'];
+  readonly of: GreatestOf;
   readonly measure: Measure;
 }
 

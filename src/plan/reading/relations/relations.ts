@@ -6,8 +6,10 @@ import type { UnitSystem } from '../../../engine/units.ts';
 import type { Issue } from '../issue.ts';
 import { fieldsIn, type Loose, listIn } from '../loose.ts';
 import { climateRelations, dayRelations, supplyRelations } from './amount-relations.ts';
+import { forecastRelations } from './forecast-relations.ts';
 import { idRelations } from './id-relations.ts';
-import { onceIssues, spanOf } from './week-relations.ts';
+import { onceIssues, spanOf, throughIssues } from './week-relations.ts';
+import { yearsRelations } from './years-relations.ts';
 import { choicesRelations, runsRelations } from './zone-record-relations.ts';
 import { zoneRelations } from './zone-relations.ts';
 
@@ -27,8 +29,12 @@ export function relations(document: Loose, valid: Loose = NOTHING): readonly Iss
 function siteRelations(document: Loose, valid: Loose): readonly Issue[] {
   const { site, supply } = document;
   const units = unitsIn(document);
+  const { climate, years } = fieldsIn(site);
+  const before = fieldsIn(valid['site']);
+  const isKnown = climate !== undefined && climate === before['climate'];
   return [
-    ...(site === valid['site'] ? [] : climateRelations(fieldsIn(site)['climate'], ['site', 'climate'], units)),
+    ...(site === valid['site'] || isKnown ? [] : climateRelations(climate, ['site', 'climate'], units)),
+    ...(years === before['years'] ? [] : yearsRelations(years, ['site', 'years'], units)),
     ...(supply === valid['supply'] ? [] : supplyRelations(supply, ['supply'], units)),
   ];
 }
@@ -52,11 +58,17 @@ function weatherRelations(document: Loose, valid: Loose): readonly Issue[] {
   const days = log['days'] === before['days'] ? [] : Object.entries(fieldsIn(log['days']));
   const sameWeeks = log['weeks'] === before['weeks'] && document['season'] === valid['season'];
   const units = unitsIn(document);
+  const span = spanOf(document['season']);
+  const { forecasts } = log;
   return [
     ...days.flatMap(([day, weather]) =>
       weather === known[day] ? [] : dayRelations(weather, ['log', 'days', day], units),
     ),
-    ...(sameWeeks ? [] : onceIssues(log['weeks'], ['log', 'weeks'], spanOf(document['season']))),
+    ...(sameWeeks ? [] : onceIssues(log['weeks'], ['log', 'weeks'], span)),
+    ...(sameWeeks ? [] : throughIssues(log['weeks'], ['log', 'weeks'], span)),
+    ...(forecasts === before['forecasts']
+      ? []
+      : forecastRelations(forecasts, ['log', 'forecasts'], new Set(listIn(before['forecasts'])))),
   ];
 }
 

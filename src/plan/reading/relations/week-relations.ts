@@ -38,6 +38,52 @@ export function onceIssues(weeks: unknown, at: Path, span: Span | undefined): re
   });
 }
 
+/** The day that a total was read through lies in its week, and there is a total. */
+export function throughIssues(weeks: unknown, at: Path, span: Span | undefined): readonly Issue[] {
+  return Object.entries(fieldsIn(weeks)).flatMap(([key, week]): readonly Issue[] => {
+    const { rain, rainThrough } = fieldsIn(week);
+    if (rainThrough === undefined) return [];
+    const path = [...at, key, 'rainThrough'];
+    if (rain === undefined) return [{ path, value: rainThrough, code: 'through-without-rain', values: {} }];
+    return outsideWeek(rainThrough, weekAround(key, span), path);
+  });
+}
+
+/** What ran on a day stands in the week of that day, with shut-offs of plantings of the zone. */
+export function dayRunRelations(weeks: unknown, at: Path, span: Span | undefined, zone: Loose): readonly Issue[] {
+  const ids = plantingIds(zone);
+  return Object.entries(fieldsIn(weeks)).flatMap(([key, week]) =>
+    Object.entries(fieldsIn(fieldsIn(week)['days'])).flatMap(([day, run]): readonly Issue[] => {
+      const path = [...at, key, 'days', day];
+      const unknown = listIn(fieldsIn(run)['open']).flatMap((planting, index): readonly Issue[] =>
+        ids.has(planting)
+          ? []
+          : [{ path: [...path, 'open', index], value: planting, code: 'planting-unknown', values: {} }],
+      );
+      return [...outsideWeek(day, weekAround(key, span), path), ...unknown];
+    }),
+  );
+}
+
+interface WeekDays {
+  readonly first: DayNumber;
+  readonly last: DayNumber;
+}
+
+/** The week that holds a day; undefined where either is not known. */
+function weekAround(key: string, span: Span | undefined): WeekDays | undefined {
+  const day = dayIn(key);
+  if (day === undefined || span === undefined) return undefined;
+  const first = span.first + 7 * Math.floor((day - span.first) / 7);
+  return { first, last: first + 6 };
+}
+
+function outsideWeek(value: unknown, week: WeekDays | undefined, path: Path): readonly Issue[] {
+  const day = dayIn(value);
+  if (day === undefined || week === undefined || (day >= week.first && day <= week.last)) return [];
+  return [{ path, value, code: 'outside-week', values: { ...week } }];
+}
+
 function insideIssues(weeks: unknown, at: Path, span: Span | undefined): readonly Issue[] {
   if (span === undefined) return [];
   const last = span.first + 7 * span.weeks - 1;
@@ -50,7 +96,7 @@ function insideIssues(weeks: unknown, at: Path, span: Span | undefined): readonl
 
 /** Open days are of plantings of the zone. */
 export function openDaysRelations(choices: unknown, at: Path, zone: Loose | undefined): readonly Issue[] {
-  const ids = new Set(listIn(zone?.['plantings']).map((planting) => fieldsIn(planting)['id']));
+  const ids = plantingIds(zone);
   return Object.entries(fieldsIn(choices)).flatMap(([day, choice]) =>
     Object.entries(fieldsIn(fieldsIn(choice)['openDays'])).flatMap(([planting, days]): readonly Issue[] =>
       ids.has(planting)
@@ -58,4 +104,8 @@ export function openDaysRelations(choices: unknown, at: Path, zone: Loose | unde
         : [{ path: [...at, day, 'openDays', planting], value: days, code: 'planting-unknown', values: {} }],
     ),
   );
+}
+
+function plantingIds(zone: Loose | undefined): ReadonlySet<unknown> {
+  return new Set(listIn(zone?.['plantings']).map((planting) => fieldsIn(planting)['id']));
 }

@@ -1,8 +1,8 @@
-/** Records by zone id and week: choices, and minutes run. */
+/** Records by zone id and week: choices, and what ran. */
 import type { Issue } from '../issue.ts';
 import { fieldsIn, type Loose, listIn } from '../loose.ts';
 import type { Path } from '../place.ts';
-import { openDaysRelations, spanOf, zoneWeekRelations } from './week-relations.ts';
+import { dayRunRelations, openDaysRelations, spanOf, zoneWeekRelations } from './week-relations.ts';
 
 export function choicesRelations(document: Loose, valid: Loose): readonly Issue[] {
   const span = spanOf(document['season']);
@@ -15,7 +15,10 @@ export function choicesRelations(document: Loose, valid: Loose): readonly Issue[
 export function runsRelations(document: Loose, valid: Loose): readonly Issue[] {
   const span = spanOf(document['season']);
   const records = { at: ['log', 'runs'], recordsIn: (plan: Loose) => fieldsIn(plan['log'])['runs'] };
-  return zoneRecords(document, valid, records, (weeks, at) => zoneWeekRelations(weeks, at, span));
+  return zoneRecords(document, valid, records, (weeks, at, zone) => [
+    ...zoneWeekRelations(weeks, at, span),
+    ...dayRunRelations(weeks, at, span, zone),
+  ]);
 }
 
 /** Checks each zone's record unless the record, the zone and the season are what they were. */

@@ -1,7 +1,7 @@
 /** The zone cut in two by need: those that ask for more minutes in one, those that ask for fewer in the other. */
 import type { Edit } from '../../../plan/edits/edit.ts';
 import { newZoneId } from '../../../plan/ids.ts';
-import type { Plan, PlanZone } from '../../../plan/schema/plan-schema.ts';
+import type { Plan, PlanWeekRun, PlanZone } from '../../../plan/schema/plan-schema.ts';
 import type { MixContext } from '../mix-context.ts';
 import { type MixCandidate, NO_GOODS } from '../remedy.ts';
 
@@ -35,18 +35,33 @@ export function cutOff(plan: Plan, zone: PlanZone, plantingIds: readonly string[
     edits: [
       { type: 'add-zone', zone: newZone, at: index + 1 },
       ...moving.map(({ id }): Edit => ({ type: 'move-planting', zone: zone.id, planting: id, toZone: newZone.id })),
-      ...sharedWeeks(plan, zone.id, newZone.id),
+      ...sharedWeeks(plan, zone.id, newZone.id, plantingIds),
     ],
   };
 }
 
-function sharedWeeks(plan: Plan, from: string, to: string): readonly Edit[] {
+function sharedWeeks(plan: Plan, from: string, to: string, moving: readonly string[]): readonly Edit[] {
   const runs = Object.entries(plan.log?.runs?.[from] ?? {});
   const closed = Object.entries(plan.choices?.[from] ?? {}).filter(([, choice]) => choice.closed === true);
   return [
-    ...runs.map(([week, minutes]): Edit => ({ type: 'set-minutes-run', zone: to, week, minutes })),
+    ...runs.flatMap(([week, run]) => runEdits(run, week, { to, moving })),
     ...closed.map(([week]): Edit => ({ type: 'close-week', zone: to, week, closed: true })),
   ];
+}
+
+/** Of the shut-offs that were open, those of the plantings that move. */
+function runEdits(
+  run: PlanWeekRun,
+  week: string,
+  { to, moving }: { readonly to: string; readonly moving: readonly string[] },
+): readonly Edit[] {
+  if (typeof run === 'number') return [{ type: 'set-minutes-run', zone: to, week, minutes: run }];
+  return Object.entries(run.days).map(([day, { minutes, open }]) => ({
+    type: 'set-day-run',
+    zone: to,
+    day,
+    run: { minutes, ...(open && { open: open.filter((id) => moving.includes(id)) }) },
+  }));
 }
 
 /** `Border 2`, or the next number that no zone has. */
