@@ -1,7 +1,25 @@
 /**
- * What each field of a plan file means, by its place: `.*` stands for the items of a list or the entries of a record, `[kind]` for the
+ * What each field of a plan file means, by its path: `.*` stands for the items of a list or the entries of a record, `[kind]` for the
  * fields of one kind. English alone, for those who write plans by hand or program: read where the plan's JSON Schema is built, by no page.
  */
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+
+/** Every field of a plan, but `kind`, which the fields of its kind stand for. */
+type FieldPath<Whole, At extends string = ''> = Whole extends readonly (infer Item)[]
+  ? FieldPath<Item, `${At}.*`>
+  : Whole extends object
+    ? string extends keyof Whole
+      ? FieldPath<Whole[keyof Whole], `${At}.*`>
+      : PathsOf<Whole, At extends '' ? '' : `${At}${KindOf<Whole>}.`>
+    : never;
+
+type PathsOf<Whole extends object, Start extends string> = {
+  [Field in Exclude<keyof Whole, 'kind'> & string]-?:
+    | `${Start}${Field}`
+    | FieldPath<NonNullable<Whole[Field]>, `${Start}${Field}`>;
+}[Exclude<keyof Whole, 'kind'> & string];
+
+type KindOf<Whole> = Whole extends { readonly kind: infer Kind extends string } ? `[${Kind}]` : '';
 
 export const planFields = {
   format: 'Tells this file from others.',
@@ -42,11 +60,14 @@ export const planFields = {
   'site.years.stretches.*.eto':
     'Reference evapotranspiration of each day, as many days as rain has, written like it: 0.17 in is 1700, 4.32 mm is 432.',
   'site.rain': 'How a month’s rain is credited. Left out: tr21.',
+  'site.rain.method': 'Method by which it is credited.',
   'site.rain.fraction': 'Share of the rain that counts, for the method fraction.',
   'site.rain.runoff': 'Share of an observed day’s rain that runs off. Left out: 0.',
   supply: 'Where the water comes from.',
   'supply.sources': 'Each from a day on: the hose now, the main later.',
+  'supply.sources.*.name': 'Name of the source.',
   'supply.sources.*.from': 'Day from which it serves. Left out: the season’s first.',
+  'supply.sources.*.flow': 'What the source gives: read off a meter or a sheet, or from a bucket test.',
   'supply.sources.*.flow[typed].flow': 'Flow of the source.',
   'supply.sources.*.flow[bucket].volume': 'What the bucket holds.',
   'supply.sources.*.flow[bucket].seconds': 'Time in which it filled.',
@@ -63,6 +84,8 @@ export const planFields = {
   'supply.tank.roofArea': 'Roof that feeds it, as seen from above. Left out: none.',
   'supply.tank.runoffCoefficient': 'Share of the roof’s rain that reaches it.',
   zones: 'Each is one valve or timer station: everything in it runs together.',
+  'zones.*.id': 'Names the zone inside the plan; it is never shown.',
+  'zones.*.name': 'Name of the zone.',
   'zones.*.soil': 'Left out: the site’s.',
   'zones.*.slopePercent': 'Left out: the site’s.',
   'zones.*.wateringDays': 'A number is spread over the days on which water may run; a list names the weekdays.',
@@ -75,14 +98,20 @@ export const planFields = {
   'zones.*.application[efficiency].value': 'Share of the water that counts as net.',
   'zones.*.application[distribution-uniformity].value': 'Mean of the lowest quarter over the mean of all.',
   'zones.*.plantings': 'Plants alike enough to share a number.',
+  'zones.*.plantings.*.id': 'Names the planting inside the plan; it is never shown.',
+  'zones.*.plantings.*.name': 'Name of the planting.',
+  'zones.*.plantings.*.need': 'What decides how much it drinks: a water-use class, a type of plant, or a crop.',
+  'zones.*.plantings.*.need[class].class': 'Water-use class.',
   'zones.*.plantings.*.need[class].factor':
     'Share of reference ET. Left out: the middle of the class, or the type’s own.',
   'zones.*.plantings.*.need[class].density': 'Density factor kd. Left out: 1.',
   'zones.*.plantings.*.need[class].microclimate': 'Microclimate factor kmc. Left out: 1.',
+  'zones.*.plantings.*.need[type].type': 'Type of plant, which brings its class.',
   'zones.*.plantings.*.need[type].factor':
     'Share of reference ET. Left out: the middle of the class, or the type’s own.',
   'zones.*.plantings.*.need[type].density': 'Density factor kd. Left out: 1.',
   'zones.*.plantings.*.need[type].microclimate': 'Microclimate factor kmc. Left out: 1.',
+  'zones.*.plantings.*.need[crop].crop': 'Crop of FAO-56.',
   'zones.*.plantings.*.need[crop].plantedOn':
     'Day of planting; for a crop that stays, the day on which growth resumes.',
   'zones.*.plantings.*.need[crop].stages': 'Days of each growth stage. Left out: the crop’s first published row.',
@@ -94,6 +123,7 @@ export const planFields = {
   'zones.*.plantings.*.need[crop].coefficients.initial': 'Crop coefficient Kc, initial.',
   'zones.*.plantings.*.need[crop].coefficients.mid': 'Crop coefficient Kc, mid-season.',
   'zones.*.plantings.*.need[crop].coefficients.end': 'Crop coefficient Kc, at the end.',
+  'zones.*.plantings.*.extent': 'Its size: an area, or plants and their canopy.',
   'zones.*.plantings.*.extent[area].area': 'Ground that the planting covers.',
   'zones.*.plantings.*.extent[canopy].count': 'Number of plants.',
   'zones.*.plantings.*.extent[canopy].diameter': 'Across the canopy of one plant.',
@@ -117,6 +147,7 @@ export const planFields = {
   'zones.*.plantings.*.lines.*[dripline].from': 'Day from which the line lies. Left out: the planting’s first day.',
   'zones.*.plantings.*.lines.*[dripline].flow': 'Flow of one emitter.',
   'zones.*.plantings.*.lines.*[dripline].spacing': 'Distance between emitters along the line.',
+  'zones.*.plantings.*.lines.*[dripline].layout': 'How the tubing is laid.',
   'zones.*.plantings.*.lines.*[dripline].layout[length].length': 'Length of all the dripline, as measured.',
   'zones.*.plantings.*.lines.*[dripline].layout[rows].rows': 'Number of equal rows.',
   'zones.*.plantings.*.lines.*[dripline].layout[rows].length': 'Length of one row.',
@@ -192,4 +223,4 @@ export const planFields = {
   'choices.*.*.closed': 'Whether the zone stays shut for the week.',
   'choices.*.*.openDays': 'Watering days of the week on which a shut-off is open, by planting.',
   'choices.*.*.note': 'A note about the week.',
-};
+} satisfies Readonly<Record<FieldPath<Plan>, string>>;
