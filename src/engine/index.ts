@@ -44,3 +44,4 @@ export { ROOF_SURFACES, type RoofSurface } from './supply/roof-surfaces.data.ts'
 export { roofYieldL } from './supply/roof-yield.ts';
 export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';
+export { WEEK_MEASURES, type WeekMeasure, type WeekMeasureFacts } from './week-measures.ts';

@@ -1,9 +1,20 @@
 /** What a reader has chosen to see. It belongs to the sheet on screen, never to the plan. */
 import type { State } from '../engine/season/season.ts';
+import { WEEK_MEASURES, type WeekMeasure } from '../engine/week-measures.ts';
 
 /** `all`: gallons with minutes and rain beneath; else one figure a cell. */
-export const MEASURES = ['all', 'volume', 'minutes', 'rain'] as const;
-export type Measure = (typeof MEASURES)[number];
+export type Measure = 'all' | WeekMeasure;
+/** Those of one figure a cell. */
+export const SINGLE_MEASURES = Object.keys(WEEK_MEASURES) as readonly WeekMeasure[];
+export const MEASURES: readonly Measure[] = ['all', ...SINGLE_MEASURES];
+
+/** What a bare number that is typed for a zone is, by what the sheet shows; undefined where nothing can be typed. */
+export const TYPED_AS: Readonly<Record<Measure, 'minutes' | 'volume' | undefined>> = {
+  all: 'minutes',
+  volume: 'volume',
+  minutes: 'minutes',
+  rain: undefined,
+};
 
 export const SORTS = ['plan', 'name', 'volume', 'trouble'] as const;
 /** The plan's order; by name; most water first; most weeks dry or short first. */

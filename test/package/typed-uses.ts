@@ -56,7 +56,7 @@ const system: UnitSystem = 'metric';
 void [quantity, system];
 
 // From and to files
-const choice: CsvChoice = { units: 'us', measures: ['gallons', 'rain'] };
+const choice: CsvChoice = { units: 'us', measures: ['volume', 'rain'] };
 const csv: string = seasonToCsv(season, choice);
 // @ts-expect-error there is no measure of that name
 seasonToCsv(season, { units: 'us', measures: ['hours'] });

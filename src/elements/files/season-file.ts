@@ -1,19 +1,14 @@
 /** Which part of a season a person wants as a table. */
-import type { CsvChoice, Measure } from '../../exchange/csv/season-to-csv.ts';
+import type { CsvChoice } from '../../exchange/csv/season-to-csv.ts';
 import { seasonRows } from '../../sheet/sheet-row.ts';
-import type { SheetView } from '../../sheet/sheet-view.ts';
+import { type SheetView, SINGLE_MEASURES } from '../../sheet/sheet-view.ts';
 import type { ReadyView } from '../shared/plan-state.ts';
 
 /** `shown`: what the grid of the plan shows; `all`: every figure of every zone and planting; else one figure by zone. */
-export const EXTENTS = ['shown', 'all', 'volume', 'minutes', 'rain'] as const;
-export type Extent = (typeof EXTENTS)[number];
+export type Extent = 'shown' | SheetView['measure'];
+export const EXTENTS: readonly Extent[] = ['shown', 'all', ...SINGLE_MEASURES];
 
-const MEASURES: Readonly<Record<SheetView['measure'], readonly Measure[]>> = {
-  all: ['gallons', 'minutes', 'rain'],
-  volume: ['gallons'],
-  minutes: ['minutes'],
-  rain: ['rain'],
-};
+const measuresOf = (measure: SheetView['measure']) => (measure === 'all' ? SINGLE_MEASURES : [measure]);
 
 /** `shown` without a grid is everything. */
 export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, view: SheetView | undefined): CsvChoice {
@@ -23,12 +18,12 @@ export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, v
     const rows = seasonRows(season, view).filter((row) => row.kind === 'zone');
     return {
       ...shared,
-      measures: MEASURES[view.measure],
+      measures: measuresOf(view.measure),
       zones: rows.map(({ zone }) => zone.zone.id),
       withPlantings: view.open,
       withoutWeeks: view.hiddenWeeks,
     };
   }
   const isAll = extent === 'all' || extent === 'shown';
-  return { ...shared, measures: MEASURES[isAll ? 'all' : extent], withPlantings: isAll };
+  return { ...shared, measures: measuresOf(isAll ? 'all' : extent), withPlantings: isAll };
 }

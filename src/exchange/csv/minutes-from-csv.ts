@@ -157,7 +157,6 @@ function isMinutes(measure: string, locale: string): boolean {
   const word = bareWord(measure);
   if (words.some(({ measures }) => bareWord(measures.minutes) === word)) return true;
   return (
-    !words.some(({ measures }) => [measures.gallons, measures.rain].map(bareWord).includes(word)) &&
-    /min/i.test(measure)
+    !words.some(({ measures }) => [measures.volume, measures.rain].map(bareWord).includes(word)) && /min/i.test(measure)
   );
 }

@@ -1,23 +1,20 @@
 /** A season as CSV, for a spreadsheet: a row for each zone (and planting) and measure, a column for each week. */
 import Papa from 'papaparse';
 import { isoDate } from '../../engine/calendar.ts';
-import { plantingFigure } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
-import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { WEEK_MEASURES, type WeekMeasure } from '../../engine/week-measures.ts';
 import { csvWords } from '../../language/en/csv.ts';
 import { symbolOf } from '../../language/format/quantity.ts';
 import { FORMULA_START } from '../../language/format/spreadsheet-text.ts';
 import { type Reader, readerFor } from '../../language/reader.ts';
-
-export type Measure = 'gallons' | 'minutes' | 'rain';
 
 export interface CsvChoice {
   readonly units: UnitSystem;
   /** BCP 47: whose language the headings are in; left out, English. */
   readonly locale?: string | undefined;
   /** Which measures; each is a row of its own. */
-  readonly measures: readonly Measure[];
+  readonly measures: readonly WeekMeasure[];
   /** Ids of the zones to write, in this order; left out: all. */
   readonly zones?: readonly string[] | undefined;
   /** Of all zones, or of those with these ids. */
@@ -59,43 +56,34 @@ function plantingsOf({ zone, plantings }: ZoneSeason, which: CsvChoice['withPlan
 
 type Row = (string | number)[];
 
-const QUANTITIES: Readonly<Record<Measure, Quantity | undefined>> = {
-  gallons: 'volume',
-  minutes: undefined,
-  rain: 'depth',
-};
-
-const ZONE_FIELD = { gallons: 'litres', minutes: 'minutes', rain: 'rainCreditMm' } as const;
-
 /** For whom, and which weeks. */
 interface Written {
   readonly reader: Reader;
   readonly weeks: readonly number[];
 }
 
-function zoneRow(season: ZoneSeason, measure: Measure, written: Written): Row {
-  const values = weekly(season.weeks, (week) => zoneFigure(season, ZONE_FIELD[measure], week));
+function zoneRow(season: ZoneSeason, measure: WeekMeasure, written: Written): Row {
+  const values = weekly(season.weeks, (week) => WEEK_MEASURES[measure].ofZone(season, week));
   return row([season.zone.name, ''], measure, values, written);
 }
 
-function plantingRow(zone: ZoneSeason, season: PlantingSeason, measure: Measure, written: Written): Row {
-  const values = weekly(season.weeks, (week) => plantingValue(zone, season, measure, week));
+function plantingRow(zone: ZoneSeason, season: PlantingSeason, measure: WeekMeasure, written: Written): Row {
+  const values = weekly(season.weeks, (week) => WEEK_MEASURES[measure].ofPlanting(season, week, zone));
   return row([zone.zone.name, season.planting.name], measure, values, written);
-}
-
-function plantingValue(zone: ZoneSeason, season: PlantingSeason, measure: Measure, week: number): number {
-  if (measure === 'gallons') return plantingFigure(season, 'litres', week);
-  if (measure === 'minutes') return zoneFigure(zone, 'minutesPerDay', week) * plantingFigure(season, 'openDays', week);
-  return plantingFigure(season, 'rainSoakedMm', week) - plantingFigure(season, 'rainDrainedMm', week);
 }
 
 function weekly(weeks: number, value: (week: number) => number): number[] {
   return Array.from({ length: weeks }, (_, week) => value(week));
 }
 
-function row(names: readonly string[], measure: Measure, values: readonly number[], { reader, weeks }: Written): Row {
+function row(
+  names: readonly string[],
+  measure: WeekMeasure,
+  values: readonly number[],
+  { reader, weeks }: Written,
+): Row {
   const { units, language } = reader;
-  const quantity = QUANTITIES[measure];
+  const { quantity } = WEEK_MEASURES[measure];
   const unit = symbolOf(quantity === undefined ? 'min' : unitOf(quantity, units).name, language);
   const inUnit = values.map((value) => round(quantity === undefined ? value : fromSi(value, quantity, units)));
   const sum = round(inUnit.reduce((total, value) => total + value, 0));

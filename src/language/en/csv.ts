@@ -1,10 +1,13 @@
 /** Tables of other programs: headings that are written and read, and what is wrong with a row. */
+import type { WeekMeasure } from '../../engine/week-measures.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
 export const csv = {
   headings: { zone: 'Zone', planting: 'Planting', measure: 'Measure', unit: 'Unit', season: 'Season' },
-  measures: { gallons: 'Water to apply', minutes: 'Minutes to run', rain: 'Rain counted' },
+  measures: { volume: 'Water to apply', minutes: 'Minutes to run', rain: 'Rain counted' } satisfies Readonly<
+    Record<WeekMeasure, string>
+  >,
   /**
    * What heads a column of daily weather, without the unit that it may end with. Case, accents, spaces and marks do not count; of two columns the
    * one whose word stands first here is read. English words are read beside those of every other language.

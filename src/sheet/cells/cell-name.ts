@@ -1,6 +1,7 @@
 import type { SheetWords } from '../../language/en/sheet.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
+import { TYPED_AS } from '../sheet-view.ts';
 import type { CellContext } from './cell-context.ts';
 
 /** The name a row goes by: data, never markup. */
@@ -24,5 +25,5 @@ export function entryLabel(cell: SheetCell, context: CellContext): string {
   const name = cellName(cell, context);
   if (kind === 'eto' || kind === 'rain') return label[kind](name);
   if (kind === 'planting') return label.openDays(name);
-  return context.measure === 'volume' ? label.volume(name) : label.minutes(name);
+  return TYPED_AS[context.measure] === 'volume' ? label.volume(name) : label.minutes(name);
 }

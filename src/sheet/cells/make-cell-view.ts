@@ -3,6 +3,8 @@ import type { GardenPlanting } from '../../engine/garden.ts';
 import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import type { WeekMeasure } from '../../engine/week-measures.ts';
+import type { Format } from '../../language/format/format.ts';
 import { isWrittenAs0 } from '../../language/format/quantity.ts';
 import { toneOf } from '../../look/tones.ts';
 import type { SheetColumn } from '../sheet-cell.ts';
@@ -144,10 +146,15 @@ export function shareOfNeed(share: number, { format, words }: CellContext): stri
 }
 
 /** The figure that is read first: the one that is asked for, or the volume of all three. */
-function mainFigure({ litres, minutes, rainMm }: ZoneTotal, { measure, format }: CellContext): string {
-  if (measure === 'minutes') return format.minuteCount(minutes);
-  return measure === 'rain' ? format.amount(rainMm, 'depth') : format.amount(litres, 'volume');
+function mainFigure(total: ZoneTotal, { measure, format }: CellContext): string {
+  return FIGURES[measure === 'all' ? 'volume' : measure](total, format);
 }
+
+const FIGURES: Readonly<Record<WeekMeasure, (total: ZoneTotal, format: Format) => string>> = {
+  volume: ({ litres }, format) => format.amount(litres, 'volume'),
+  minutes: ({ minutes }, format) => format.minuteCount(minutes),
+  rain: ({ rainMm }, format) => format.amount(rainMm, 'depth'),
+};
 
 /** A week of rain or reference ET, with a bar behind its figure. */
 function weatherWeek(kind: WeatherKind, weather: SeasonWeather, week: number, { format }: CellContext): FigureView {
@@ -171,14 +178,34 @@ function barOf(mm: number, greatestMm: number): string {
 
 /** Gallons and minutes of all zones together. */
 function gardenView(total: GardenTotal, { measure, format }: CellContext): FigureView {
-  const litres = measure === 'rain' ? total.savedLitres : total.litres;
   return {
     kind: 'figure',
-    main: measure === 'minutes' ? format.minuteCount(total.minutes) : format.amount(litres, 'volume'),
+    main: GARDEN_FIGURES[measure === 'all' ? 'volume' : measure].main(total, format),
     lines: measure === 'all' ? [format.minutes(total.minutes)] : [],
     className: figureClass(measure, 'total'),
   };
 }
+
+interface GardenFigure {
+  readonly main: (total: GardenTotal, format: Format) => string;
+  /** Beside the row's name: its unit. */
+  readonly detail: (words: CellContext['words']['detail'], format: Format) => string;
+}
+
+const GARDEN_FIGURES: Readonly<Record<WeekMeasure, GardenFigure>> = {
+  volume: {
+    main: ({ litres }, format) => format.amount(litres, 'volume'),
+    detail: (words, format) => words.unit(format.unit('volume')),
+  },
+  minutes: {
+    main: ({ minutes }, format) => format.minuteCount(minutes),
+    detail: (words, format) => words.unit(format.minuteUnit),
+  },
+  rain: {
+    main: ({ savedLitres }, format) => format.amount(savedLitres, 'volume'),
+    detail: (words, format) => words.savedByRain(format.unit('volume')),
+  },
+};
 
 /** The first column: what a row is, and a little about it. */
 export function nameView(row: SheetRow, context: CellContext): NameView {
@@ -195,8 +222,7 @@ function detailOf(row: SheetRow, { measure, format, words: { detail } }: CellCon
     case 'rain':
       return detail.unit(format.unit('depth'));
     case 'total':
-      if (measure === 'minutes') return detail.unit(format.minuteUnit);
-      return measure === 'rain' ? detail.savedByRain(format.unit('volume')) : detail.unit(format.unit('volume'));
+      return GARDEN_FIGURES[measure === 'all' ? 'volume' : measure].detail(detail, format);
     case 'zone':
       return detail.daysAWeek(format, wateringDayCount(row.zone.zone));
     case 'planting':

@@ -1,25 +1,23 @@
 /** A cell's figure as one would type it, and as it goes out into another spreadsheet: a bare number in the reader's locale. */
 import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
 import type { Season } from '../../engine/season/season.ts';
-import { zoneFigure, zoneState } from '../../engine/season/zone-week.ts';
-import { fromSi, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { zoneState } from '../../engine/season/zone-week.ts';
+import { fromSi, type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { WEEK_MEASURES, type WeekMeasure } from '../../engine/week-measures.ts';
 import { formatPlainNumber } from '../../language/format/number.ts';
 import { toSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import type { CellContext } from '../cells/cell-context.ts';
 import { rowName } from '../cells/cell-name.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, SheetRow, ZoneRow } from '../sheet-row.ts';
-import type { Measure } from '../sheet-view.ts';
-import { gardenWeek } from '../totals.ts';
+import { type GardenTotal, gardenWeek } from '../totals.ts';
 import { weeklyWeather } from '../week-weather.ts';
 
 export interface TextContext extends CellContext {
   readonly season: Season;
 }
 
-const PLACES = { volume: 2, minutes: 2, rain: 3 } as const;
-
-type OneMeasure = Exclude<Measure, 'all'>;
+const DECIMALS: Readonly<Record<WeekMeasure, number>> = { volume: 2, minutes: 2, rain: 3 };
 
 /** What stands in the editor when it opens on a cell. */
 export function entryText(cell: SheetCell, context: TextContext): string {
@@ -71,10 +69,10 @@ function weekValue(row: SheetRow, week: number, { season, format, measure: shown
     return fromSi(weather.weeks[week]?.mm ?? 0, 'depth', units);
   }
   if (row.kind === 'total') {
-    const total = gardenWeek(season, week)[TOTAL_FIELD_OF[measure]];
-    return measure === 'minutes' ? total : fromSi(total, 'volume', units);
+    const { field, quantity } = GARDEN_TOTALS[measure];
+    return inUnit(gardenWeek(season, week)[field], quantity, units);
   }
-  return inUnit(figureOf(row, week, measure), measure, units);
+  return inUnit(figureOf(row, week, measure), WEEK_MEASURES[measure].quantity, units);
 }
 
 function isOff(row: SheetRow, week: number): boolean {
@@ -83,26 +81,25 @@ function isOff(row: SheetRow, week: number): boolean {
 }
 
 function placesOf({ kind }: SheetRow, { measure }: TextContext): number {
-  if (kind === 'eto' || kind === 'rain') return PLACES.rain;
-  if (kind === 'total' && measure === 'rain') return PLACES.volume;
-  return PLACES[measure === 'all' ? 'minutes' : measure];
+  if (kind === 'eto' || kind === 'rain') return DECIMALS.rain;
+  if (kind === 'total' && measure === 'rain') return DECIMALS.volume;
+  return DECIMALS[measure === 'all' ? 'minutes' : measure];
 }
 
-const TOTAL_FIELD_OF = { volume: 'litres', minutes: 'minutes', rain: 'savedLitres' } as const;
-const ZONE_FIELD_OF = { volume: 'litres', minutes: 'minutes', rain: 'rainCreditMm' } as const;
+/** Of the whole garden; rain as the water that it saved. */
+const GARDEN_TOTALS: Readonly<
+  Record<WeekMeasure, { readonly field: keyof GardenTotal; readonly quantity?: Quantity }>
+> = {
+  volume: { field: 'litres', quantity: 'volume' },
+  minutes: { field: 'minutes' },
+  rain: { field: 'savedLitres', quantity: 'volume' },
+};
 
-function figureOf(row: ZoneRow | PlantingRow, week: number, measure: OneMeasure): number {
-  if (row.kind === 'zone') {
-    return zoneFigure(row.zone, ZONE_FIELD_OF[measure], week);
-  }
-  const { planting } = row;
-  if (measure === 'volume') return plantingFigure(planting, 'litres', week);
-  if (measure === 'rain')
-    return plantingFigure(planting, 'rainSoakedMm', week) - plantingFigure(planting, 'rainDrainedMm', week);
-  return zoneFigure(row.zone, 'minutesPerDay', week) * plantingFigure(planting, 'openDays', week);
+function figureOf(row: ZoneRow | PlantingRow, week: number, measure: WeekMeasure): number {
+  const { ofZone, ofPlanting } = WEEK_MEASURES[measure];
+  return row.kind === 'zone' ? ofZone(row.zone, week) : ofPlanting(row.planting, week, row.zone);
 }
 
-function inUnit(si: number, measure: OneMeasure, units: UnitSystem): number {
-  if (measure === 'minutes') return si;
-  return fromSi(si, measure === 'volume' ? 'volume' : 'depth', units);
+function inUnit(si: number, quantity: Quantity | undefined, units: UnitSystem): number {
+  return quantity === undefined ? si : fromSi(si, quantity, units);
 }

@@ -1,5 +1,6 @@
 import { entryWords } from '../../language/en/entry.ts';
 import type { SheetCell } from '../sheet-cell.ts';
+import { TYPED_AS } from '../sheet-view.ts';
 import { type Entry, type EntryContext, type Refused, refused } from './entry.ts';
 import { openDaysEntry } from './open-days-entry.ts';
 import { weatherEntry } from './weather-entry.ts';
@@ -30,7 +31,7 @@ export function whyFixed({ row, column }: SheetCell, context: EntryContext): Ref
   if (column.kind === 'name') return refused('name', fixed.name);
   if (row.kind === 'total') return refused('total', fixed.total);
   if (column.kind === 'season') return refused('season', fixed.season);
-  if (row.kind === 'zone' && measure === 'rain') return refused('rain-counted', fixed['rain-counted']);
+  if (row.kind === 'zone' && TYPED_AS[measure] === undefined) return refused('rain-counted', fixed['rain-counted']);
   if (row.kind === 'planting' && !row.planting.planting.hasShutOff) {
     return refused('no-shut-off', fixed['no-shut-off'](row.planting.planting.name, row.zone.zone.name));
   }

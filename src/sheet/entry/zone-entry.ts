@@ -9,6 +9,7 @@ import { type AmountUnit, parseAmount } from '../../language/format/parse-amount
 import type { Edit } from '../../plan/edits/edit.ts';
 import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import type { ZoneRow } from '../sheet-row.ts';
+import { TYPED_AS } from '../sheet-view.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
 
@@ -59,7 +60,7 @@ function takeBack(zone: ZoneSeason, week: number, context: EntryContext): Entry 
 }
 
 function shownUnit({ measure, plan }: EntryContext): AmountUnit {
-  if (measure !== 'volume') return 'min';
+  if (TYPED_AS[measure] !== 'volume') return 'min';
   return plan.units === 'us' ? 'gal' : 'L';
 }
 

@@ -1,4 +1,5 @@
 /** The context menu in the trade's words. No name or note of the plan stands in it: its items are markup to Handsontable. */
+import type { WeekMeasure } from '../../engine/week-measures.ts';
 import { entryWords } from '../../language/en/entry.ts';
 import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import type { Format } from '../../language/format/format.ts';
@@ -6,7 +7,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import { closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
 import { cellReference } from '../reference.ts';
 import type { SheetCell } from '../sheet-cell.ts';
-import type { Measure } from '../sheet-view.ts';
+import { SINGLE_MEASURES } from '../sheet-view.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { copySelection } from './clipboard-hooks.ts';
 import { enterEverywhere, selectedCells } from './entry-hooks.ts';
@@ -94,7 +95,7 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     'runnel-copy-as': {
       name: named((menu) => menu.copyAs),
       hidden: () => none(cells()),
-      submenu: { items: (['volume', 'minutes', 'rain'] as const).map((measure) => copyItem(measure, act, named)) },
+      submenu: { items: SINGLE_MEASURES.map((measure) => copyItem(measure, act, named)) },
     },
     'runnel-line-2': { name: '---------' },
     'runnel-hide-weeks': {
@@ -170,7 +171,7 @@ function shutOffItem(days: number, cells: () => readonly SheetCell[], act: Act, 
   };
 }
 
-function copyItem(measure: Exclude<Measure, 'all'>, act: Act, named: Named): MenuItem {
+function copyItem(measure: WeekMeasure, act: Act, named: Named): MenuItem {
   return {
     key: `runnel-copy-as:${measure}`,
     name: named((menu) => menu.measures[measure]),

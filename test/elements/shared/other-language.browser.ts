@@ -118,7 +118,7 @@ describe('in another language', () => {
     for (const units of ['us', 'metric'] as const) {
       const text = seasonToCsv(season, {
         ...{ units, locale: LOCALE, withPlantings: true },
-        measures: ['gallons', 'minutes', 'rain'],
+        measures: ['volume', 'minutes', 'rain'],
       });
       expect(text).to.contain(OPEN).and.to.contain(CLOSE);
       expect(plainWords([{ place: 'CSV', text }], new Set())).to.deep.equal([]);

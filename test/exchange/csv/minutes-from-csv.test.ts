@@ -25,7 +25,7 @@ describe('minutesFromCsv', () => {
   });
 
   it('takes back what seasonToCsv wrote: the season then runs the same minutes', () => {
-    const text = seasonToCsv(season, { units: 'us', measures: ['gallons', 'minutes', 'rain'], withPlantings: true });
+    const text = seasonToCsv(season, { units: 'us', measures: ['volume', 'minutes', 'rain'], withPlantings: true });
     const preview = minutesFromCsv(text, plan);
     expect(preview.faults).toEqual([]);
     const next = computeSeason(applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>));

@@ -17,7 +17,7 @@ const SPANISH = {
   csv: {
     ...csv,
     headings: { zone: 'Zona', planting: 'Plantación', measure: 'Medida', unit: 'Unidad', season: 'Temporada' },
-    measures: { gallons: 'Agua necesaria', minutes: 'Minutos de riego', rain: 'Lluvia administrada' },
+    measures: { volume: 'Agua necesaria', minutes: 'Minutos de riego', rain: 'Lluvia administrada' },
     weather: {
       date: ['fecha', 'día'],
       rain: ['lluvia'],
@@ -37,7 +37,7 @@ beforeAll(async () => {
 
 describe('a table in a registered language', () => {
   it('is written with its headings and measures', () => {
-    const text = seasonToCsv(season, { units: 'us', locale: 'es-MX', measures: ['gallons', 'minutes', 'rain'] });
+    const text = seasonToCsv(season, { units: 'us', locale: 'es-MX', measures: ['volume', 'minutes', 'rain'] });
     const [header, ...rows] = Papa.parse<string[]>(text, { skipEmptyLines: true }).data;
     expect(header?.slice(0, 5)).toEqual(['Zona', 'Plantación', 'Medida', 'Unidad', '2027-04-05']);
     expect(header?.at(-1)).toBe('Temporada');
@@ -45,7 +45,7 @@ describe('a table in a registered language', () => {
   });
 
   it('is read again, and of its measures the minutes alone', () => {
-    const measures = ['gallons', 'minutes', 'rain'] as const;
+    const measures = ['volume', 'minutes', 'rain'] as const;
     const text = seasonToCsv(season, { units: 'us', locale: 'es-MX', measures });
     expect(tableFromCsv(text, against)).toMatchObject({ kind: 'minutes', changes: [], faults: [] });
     const changed = text.replace(/^(Beds,,Minutos de riego,min,)[^,]+/m, '$133');
@@ -53,7 +53,7 @@ describe('a table in a registered language', () => {
   });
 
   it('is read in English too, whoever reads it', () => {
-    const text = seasonToCsv(season, { units: 'us', measures: ['gallons', 'minutes', 'rain'] });
+    const text = seasonToCsv(season, { units: 'us', measures: ['volume', 'minutes', 'rain'] });
     expect(tableFromCsv(text, against)).toMatchObject({ kind: 'minutes', changes: [], faults: [] });
     expect(tableFromCsv('Date,Rain (in)\n2027-05-01,0.5\n', against)).toMatchObject({ kind: 'rain', faults: [] });
   });

@@ -11,7 +11,7 @@ const parse = (text: string) => Papa.parse<string[]>(text, { skipEmptyLines: tru
 
 describe('seasonToCsv', () => {
   it('writes a row for each zone and measure, a column for each week, and the sum', () => {
-    const [header, ...rows] = parse(seasonToCsv(season, { units: 'us', measures: ['gallons', 'minutes', 'rain'] }));
+    const [header, ...rows] = parse(seasonToCsv(season, { units: 'us', measures: ['volume', 'minutes', 'rain'] }));
     expect(header?.slice(0, 5)).toEqual(['Zone', 'Planting', 'Measure', 'Unit', '2027-04-05']);
     expect(header).toHaveLength(4 + 30 + 1);
     expect(rows).toHaveLength(season.zones.length * 3);
@@ -31,9 +31,7 @@ describe('seasonToCsv', () => {
 
   it('writes only the zones that are shown, in their order, with their plantings where asked', () => {
     const ids = season.zones.map(({ zone }) => zone.id).toReversed();
-    const rows = parse(
-      seasonToCsv(season, { units: 'metric', measures: ['gallons'], zones: ids, withPlantings: true }),
-    );
+    const rows = parse(seasonToCsv(season, { units: 'metric', measures: ['volume'], zones: ids, withPlantings: true }));
     expect(rows[1]?.[0]).toBe(season.zones.at(-1)?.zone.name);
     expect(rows[1]?.[3]).toBe('L');
     expect(rows).toHaveLength(1 + season.zones.reduce((count, { plantings }) => count + 1 + plantings.length, 0));

@@ -27,7 +27,7 @@ describe('tableFromCsv', () => {
   });
 
   it('reads a season that was written out and changed in one figure as that one change', () => {
-    const text = seasonToCsv(season, { units: 'us', measures: ['gallons', 'minutes', 'rain'], withPlantings: true });
+    const text = seasonToCsv(season, { units: 'us', measures: ['volume', 'minutes', 'rain'], withPlantings: true });
     expect(tableFromCsv(text, against)).toMatchObject({ kind: 'minutes', edit: undefined, changes: [], faults: [] });
     const lines = text.split('\r\n');
     const at = lines.findIndex((line) => line.startsWith('Beds,,Minutes'));
