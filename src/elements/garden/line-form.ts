@@ -8,7 +8,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { createLine } from './create-and-copy.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
+import { choiceField, dateField, type FieldWords, numberField, optionsOf, refusal } from './fields.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, innerSchema, schemaAt } from './form-context.ts';
 import { lineSummary } from './summaries.ts';
 
@@ -51,7 +51,7 @@ const END_FIELDS: FieldTable<EndFields, FormContext> = {
 };
 
 const MORE_FIELDS: FieldTable<MoreFields, FormContext> = {
-  emitter: { kind: 'own', fields: emitterFields },
+  emitter: { kind: 'own', fields: pressureFields },
   insideDiameter: { kind: 'number', quantity: 'bore' },
   risePercent: { kind: 'number', fallback: 0 },
 };
@@ -134,18 +134,24 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
 }
 
 function kindFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
-  const line = part.value;
-  const say = wordsOf(context);
-  const own =
-    line.kind === 'dripline'
-      ? tableFields(DRIPLINE_FIELDS, say, { ...part, value: line }, context)
-      : tableFields(
-          EMITTER_FIELDS,
-          { ...say, count: line.kind === 'point' ? say.emitterCount : say.sprayCount },
-          { ...part, value: line },
-          context,
-        );
-  return html`${own} ${tableFields(END_FIELDS, say, part, context)}`;
+  const { value } = part;
+  const own = OWN_FIELDS[value.kind] as OwnInputs<WateringLine>;
+  return html`${own(value, part, context)} ${tableFields(END_FIELDS, wordsOf(context), part, context)}`;
+}
+
+type OwnInputs<Line> = (value: Line, part: FormPart<WateringLine>, context: FormContext) => readonly unknown[];
+
+/** The fields that lines of one kind alone have. */
+const OWN_FIELDS: {
+  readonly [Kind in WateringLine['kind']]: OwnInputs<Extract<WateringLine, { kind: Kind }>>;
+} = {
+  dripline: (value, part, context) => tableFields(DRIPLINE_FIELDS, wordsOf(context), { ...part, value }, context),
+  point: (value, part, context) => emitterFields(wordsOf(context).emitterCount, { ...part, value }, context),
+  spray: (value, part, context) => emitterFields(wordsOf(context).sprayCount, { ...part, value }, context),
+};
+
+function emitterFields(count: FieldWords, part: FormPart<OwnFields<'point' | 'spray'>>, context: FormContext) {
+  return tableFields(EMITTER_FIELDS, { ...wordsOf(context), count }, part, context);
 }
 
 function moreFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
@@ -198,7 +204,7 @@ function sizeFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext)
 }
 
 /** How its emitters answer to pressure. Left out, they compensate, from a usual pressure on. */
-function emitterFields(line: FormPart<MoreFields>, context: FormContext): TemplateResult {
+function pressureFields(line: FormPart<MoreFields>, context: FormContext): TemplateResult {
   const { emitter } = line.value;
   const schema = innerSchema(line.schema, 'emitter', emitter ?? { kind: DEFAULTS.emitter });
   const say = wordsOf(context);

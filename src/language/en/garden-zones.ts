@@ -1,4 +1,5 @@
 /** What the forms of zones, plantings and lines say. Trade facts are common practice, no source, unless one is named. */
+import type { LineKind } from '../../engine/line/line-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
@@ -175,7 +176,7 @@ export const gardenZones = {
         point: 'point emitters',
         spray: 'micro-sprays',
         solid: 'solid line (no emitters yet)',
-      },
+      } satisfies Readonly<Record<LineKind, string>>,
     },
     from: { label: 'From' },
     flow: { label: 'Flow of one emitter' },

@@ -1,5 +1,7 @@
 /** What the trace says beside numbers and in their place, and of its sources. */
+
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
+import type { LineKind } from '../../engine/line/line-kinds.ts';
 import type { Cited, FreeText } from '../../explain/trace/source-notes.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -41,7 +43,7 @@ export const traceValues = {
       point: 'point emitters',
       spray: 'micro-spray',
       solid: 'solid line without emitters',
-    },
+    } satisfies Readonly<Record<LineKind, string>>,
     answer: { yes: 'yes', no: 'no' },
     exclusion: {
       'not-named': 'not the named one',

@@ -16,7 +16,10 @@ export interface PlantingContext {
 }
 
 export const plantingOf = keptUnder((planting: PlanPlanting, context: PlantingContext): GardenPlanting => {
-  const { need, establishing, rootDepth, allowedDepletion, target, startDepletion } = planting;
+  const { need, establishing, rootDepth, allowedDepletion, target, startDepletion, ...others } = planting;
+  const { id, name, extent: _extent, watering, inGround, shutOff, lines, note, ...unread } = others;
+  // A field that nobody reads is named here by the compiler.
+  unread satisfies Readonly<Record<string, never>>;
   const { units, seasonFirst, seasonLast } = context;
   const ground = groundDays(planting, { first: seasonFirst, last: seasonLast });
   const extent = extentOf(planting.extent, units);
