@@ -20,6 +20,15 @@ const RUNNING = 'sum = the weeks before + this week';
 const LOST_SAYS = 'Rain that dried off or ran off, and irrigation that fell unevenly.';
 const STORAGE_SAYS = 'Above zero the soil ends the week wetter than it began, below zero drier.';
 
+/** A figure that a planting has as a depth besides. */
+const asVolume = (title: string) => ({ planting: `${title}, as a volume`, zone: title, garden: title });
+
+/** The same for a zone and the whole garden. */
+const ofAll = <Text extends string>(planting: Text, all: Text) => ({ planting, zone: all, garden: all });
+
+const STAYED = 'The rain that stayed where roots can reach it';
+const IRRIGATION_STAYED = 'The irrigation that stayed where roots can reach it.';
+
 const STATES: Readonly<Record<State, string>> = {
   dry: 'Dry: the week ends with the soil drier than the plants can bear.',
   short: 'Short: on some day the plants could not use all they would, or the week’s end missed its target.',
@@ -64,12 +73,12 @@ export const traceCheck = {
   },
   'rain-stayed': {
     title: 'Rain counted',
-    says: 'The rain that stayed where roots can reach it, and need not be watered.',
+    says: `${STAYED}, and need not be watered.`,
     formula: 'rain counted = effective rain − rain drained',
   },
   'irrigation-stayed': {
     title: 'Irrigation that stayed',
-    says: 'The irrigation that stayed where roots can reach it.',
+    says: IRRIGATION_STAYED,
     formula: 'irrigation that stayed = net irrigation − irrigation drained',
   },
   lost: {
@@ -85,53 +94,39 @@ export const traceCheck = {
   closing: {
     title: 'The water of the week adds up',
     says: 'All that came went somewhere: nothing is left over.',
-    formula: {
-      planting:
-        'left over = rain + gross irrigation − used − rain drained − irrigation drained − lost − change of the water in the soil',
-      zone: 'left over = rain + water applied − used − drained − lost − change of the water in the soil',
-      garden: 'left over = rain + water applied − used − drained − lost − change of the water in the soil',
-    },
+    formula: ofAll(
+      'left over = rain + gross irrigation − used − rain drained − irrigation drained − lost − change of the water in the soil',
+      'left over = rain + water applied − used − drained − lost − change of the water in the soil',
+    ),
   },
   litres: {
-    title: { planting: 'Water received', zone: 'Water applied', garden: 'Water applied' },
-    says: {
-      planting: 'What the meter would show for this planting.',
-      zone: 'What the meter would show.',
-      garden: 'What the meter would show.',
-    },
+    title: ofAll('Water received', 'Water applied'),
+    says: 'What the meter would show.',
     formula: VOLUMES,
   },
   'needed-litres': {
-    title: { planting: 'Net need, as a volume', zone: 'Net need', garden: 'Net need' },
-    says: {
-      planting: 'The net need over the ground that the planting covers.',
-      zone: 'What had to reach the roots to bring every planting to its target.',
-      garden: 'What had to reach the roots to bring every planting to its target.',
-    },
+    title: asVolume('Net need'),
+    says: 'What had to reach the roots to bring the soil to its target.',
     formula: VOLUMES,
   },
   'demand-litres': {
-    title: { planting: 'Demand, as a volume', zone: 'Demand', garden: 'Demand' },
+    title: asVolume('Demand'),
     says: 'What the plants would use if they never went short.',
     formula: VOLUMES,
   },
   'used-litres': {
-    title: { planting: 'Water used, as a volume', zone: 'Water used', garden: 'Water used' },
+    title: asVolume('Water used'),
     says: 'What the plants took up.',
     formula: VOLUMES,
   },
   'rain-stayed-litres': {
-    title: { planting: 'Rain counted, as a volume', zone: 'Rain counted', garden: 'Rain counted' },
-    says: 'The rain that stayed where roots can reach it.',
+    title: asVolume('Rain counted'),
+    says: `${STAYED}.`,
     formula: VOLUMES,
   },
   'irrigation-stayed-litres': {
-    title: {
-      planting: 'Irrigation that stayed, as a volume',
-      zone: 'Irrigation that stayed',
-      garden: 'Irrigation that stayed',
-    },
-    says: 'The irrigation that stayed where roots can reach it.',
+    title: asVolume('Irrigation that stayed'),
+    says: IRRIGATION_STAYED,
     formula: VOLUMES,
   },
   'drained-irrigation-litres': {
@@ -154,7 +149,7 @@ export const traceCheck = {
   'storage-litres': { title: 'Change of the water in the soil', says: STORAGE_SAYS, formula: SUMS },
   'rain-credit': {
     title: 'Rain counted, as a depth',
-    says: 'The rain that stayed where roots can reach it, over the ground of the plantings.',
+    says: `${STAYED}, over the ground of the plantings.`,
     formula: 'rain counted = its volume / ground; 0 without plantings',
   },
   'rain-credit-litres': {
