@@ -3,4 +3,4 @@ import '../.build/run-ts.mjs';
 const { browserConfig } = await import('./tools/browser-config.ts');
 const { chromium } = await import('./tools/find-browser.ts');
 
-export default browserConfig(chromium, ['test/**/*.browser.ts']);
+export default await browserConfig(chromium, ['test/**/*.browser.ts']);

@@ -3,14 +3,15 @@
  * Besides the season, laws ask of each garden what a page asks: its lines, its supply, its mix, its notices, its traces; and
  * of formulas by themselves what a garden does not lead to. Every input is random, and no line is left out but tables.
  */
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { REACH_TESTS } from '../tools/reach-tests.ts';
-import base from '../vitest.config.ts';
+import { commonSettings } from '../tools/vitest-settings.ts';
 
 export default defineConfig({
-  ...base,
+  root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
-    ...base.test,
+    ...commonSettings,
     include: [...REACH_TESTS],
     // Every file looks at the same engine: to load it once for all of them takes half the time.
     isolate: false,

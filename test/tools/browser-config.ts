@@ -8,6 +8,7 @@ import { browserReport } from './browser-report.ts';
 import { bundleDependencies } from './bundle-dependencies.ts';
 import { chromiumFlags } from './chromium-flags.ts';
 import { type BrowserKind, chromium, findBrowser } from './find-browser.ts';
+import { freePort } from './free-port.ts';
 import { projectRoot } from './source-files.ts';
 
 function executableOf(kind: BrowserKind): string {
@@ -24,10 +25,12 @@ const testPage = (testFramework: string): string => `<!doctype html>
 </html>`;
 
 /** How the tests in `files` run in one browser. RUNNEL_BROWSER_REPORT may name a file for the result as JSON. */
-export function browserConfig(kind: BrowserKind, files: string[]): TestRunnerConfig {
+export async function browserConfig(kind: BrowserKind, files: string[]): Promise<TestRunnerConfig> {
   const reportPath = process.env['RUNNEL_BROWSER_REPORT'];
   return {
     rootDir: projectRoot,
+    // Left to itself, the runner looks for one from 8000 on, and two that start at once find the same.
+    port: await freePort(),
     files,
     nodeResolve: { exportConditions: ['browser', 'production'] },
     concurrency: 1,

@@ -3,4 +3,4 @@ import { runChecks } from './checks.ts';
 import { reportAndExit } from './report.ts';
 import { runUnitTests } from './runners.ts';
 
-reportAndExit([...runChecks(), runUnitTests('test/floors.test.ts')]);
+reportAndExit([...(await runChecks()), await runUnitTests('test/floors.test.ts')]);

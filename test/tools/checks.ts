@@ -1,5 +1,4 @@
-import { spawnSync } from 'node:child_process';
-import { projectRoot } from './source-files.ts';
+import { runScript } from './run-script.ts';
 import { failure, type Tally } from './tally.ts';
 
 interface Check {
@@ -25,18 +24,12 @@ const checks: readonly Check[] = [
   { name: 'format', script: biome, args: ['check', '--linter-enabled=false', '--error-on-warnings'] },
 ];
 
-/** Runs a script of Node in the project's root with its output shown, and gives its exit code. */
-export function runScript(script: string, args: readonly string[], env: NodeJS.ProcessEnv = {}): number | null {
-  return spawnSync(process.execPath, [script, ...args], {
-    cwd: projectRoot,
-    stdio: 'inherit',
-    env: { ...process.env, ...env },
-  }).status;
-}
-
-export function runChecks(): readonly Tally[] {
-  return checks.map(({ name, script, args }) => {
-    console.log(`\n${name}`);
-    return runScript(script, args) === 0 ? { passed: 1, failed: 0, remarks: [] } : failure(`failed: ${name}`);
-  });
+/** One check after the other. */
+export async function runChecks(): Promise<readonly Tally[]> {
+  const tallies: Tally[] = [];
+  for (const { name, script, args } of checks) {
+    const passed = (await runScript(name, script, args)) === 0;
+    tallies.push(passed ? { passed: 1, failed: 0, remarks: [] } : failure(`failed: ${name}`));
+  }
+  return tallies;
 }

@@ -3,27 +3,23 @@ import { runChecks } from './checks.ts';
 import { type BrowserKind, chromium, firefox } from './find-browser.ts';
 import { ensureBrowsers, thisMachine } from './install-browsers.ts';
 import { reportAndExit } from './report.ts';
-import { runBrowserTests, runOtherUnitTests, runReach } from './runners.ts';
+import { runBrowserTests, runOtherUnitTests, runReach, runUnitTestsWithBrowser } from './runners.ts';
 import { failure, type Tally } from './tally.ts';
 
-const browserRuns = [
-  { kind: chromium, config: 'test/wtr.config.js' },
-  { kind: firefox, config: 'test/wtr.firefox.config.js' },
-] as const;
+const missing = ensureBrowsers([chromium, firefox], thisMachine);
 
-const missing = ensureBrowsers(
-  browserRuns.map((run) => run.kind),
-  thisMachine,
-);
-
-function runIn(kind: BrowserKind, config: string): Tally {
+async function runIn(kind: BrowserKind, config: string): Promise<Tally> {
   const advice = missing.get(kind);
   return advice === undefined ? runBrowserTests(kind.label, config) : failure(advice);
 }
 
-reportAndExit([
-  ...runChecks(),
-  runOtherUnitTests(),
-  runReach(),
-  ...browserRuns.map(({ kind, config }) => runIn(kind, config)),
-]);
+// A browser leaves cores idle while it waits. Each line runs one after the other and the lines beside one another, so that no more than
+// two browsers are open at a time.
+const lines: readonly (() => Promise<readonly Tally[]>)[] = [
+  async () => [...(await runChecks()), await runOtherUnitTests(), await runReach()],
+  async () => [await runIn(chromium, 'test/wtr.config.js'), await runUnitTestsWithBrowser()],
+  async () => [await runIn(firefox, 'test/wtr.firefox.config.js')],
+];
+
+console.log('Checks, tests in Node and tests in each browser run beside one another; each is printed when it ends.');
+reportAndExit((await Promise.all(lines.map((line) => line()))).flat());

@@ -1,8 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runScript } from './checks.ts';
-import { REACH_TESTS } from './reach-tests.ts';
+import { runScript } from './run-script.ts';
 import {
   addTallies,
   type BrowserReport,
@@ -12,13 +11,16 @@ import {
   tallyUnit,
   type UnitReport,
 } from './tally.ts';
+import { PROJECTS } from './unit-tests.ts';
 
 /** Runs with the path of a report still to be written, reads what was written there, and leaves nothing behind. */
-function withReport<R>(run: (path: string) => number | null): { exitCode: number | null; report: R | undefined } {
+async function withReport<R>(
+  run: (path: string) => Promise<number | null>,
+): Promise<{ exitCode: number | null; report: R | undefined }> {
   const folder = mkdtempSync(join(tmpdir(), 'runnel-tests-'));
   try {
     const path = join(folder, 'report.json');
-    const exitCode = run(path);
+    const exitCode = await run(path);
     return { exitCode, report: existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as R) : undefined };
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -26,37 +28,49 @@ function withReport<R>(run: (path: string) => number | null): { exitCode: number
 }
 
 /** Runs the tests of Node whose paths contain one of `filters`. */
-export function runUnitTests(...filters: readonly string[]): Tally {
-  return runVitest('Vitest', [...filters, '--config=test/vitest.config.ts', '--reporter=default']);
+export function runUnitTests(...filters: readonly string[]): Promise<Tally> {
+  return runVitest('Tests in Node', [...filters, '--config=test/vitest.config.ts', '--reporter=default']);
 }
 
-/** Runs all tests of Node but those that `runReach` runs. */
-export function runOtherUnitTests(): Tally {
-  return runUnitTests(...REACH_TESTS.map((pattern) => `--exclude=${pattern}`));
+/** Runs all tests of Node but those that `runReach` runs and those that open a browser. */
+export function runOtherUnitTests(): Promise<Tally> {
+  return runUnitTests(`--project=${PROJECTS.shared}`, `--project=${PROJECTS.own}`);
+}
+
+/** Runs the tests of Node that open a browser, one file at a time. */
+export function runUnitTestsWithBrowser(): Promise<Tally> {
+  const args = [`--project=${PROJECTS.browser}`, '--maxWorkers=1', '--config=test/vitest.config.ts'];
+  return runVitest('Tests in Node that open a browser', [...args, '--reporter=default']);
 }
 
 /** `args` name the configuration and how its progress is shown. */
-function runVitest(runner: string, args: readonly string[]): Tally {
-  const { exitCode, report } = withReport<UnitReport>((path) =>
-    runScript('node_modules/vitest/vitest.mjs', ['run', ...args, '--reporter=json', `--outputFile.json=${path}`]),
+async function runVitest(title: string, args: readonly string[]): Promise<Tally> {
+  const { exitCode, report } = await withReport<UnitReport>((path) =>
+    runScript(title, 'node_modules/vitest/vitest.mjs', [
+      'run',
+      ...args,
+      '--reporter=json',
+      `--outputFile.json=${path}`,
+    ]),
   );
-  return judgeRun(runner, exitCode, report && tallyUnit(report));
+  return judgeRun(title, exitCode, report && tallyUnit(report));
 }
 
 /**
  * Runs `REACH_TESTS`. That random gardens still reach the calculation, by the thresholds of the configuration, is one check more:
  * where every test passed and the run still failed, they reach less than it asks for.
  */
-export function runReach(): Tally {
-  console.log('\nLaws and agreement, and what random gardens reach of the calculation');
-  const tally = runVitest('What random gardens reach', ['--config=test/oracle/coverage.config.ts', '--reporter=dot']);
+export async function runReach(): Promise<Tally> {
+  const title = 'Laws and agreement, and what random gardens reach of the calculation';
+  const tally = await runVitest(title, ['--config=test/oracle/coverage.config.ts', '--reporter=dot']);
   return tally.failed === 0 ? addTallies([tally, { passed: 1, failed: 0, remarks: [] }]) : tally;
 }
 
-export function runBrowserTests(label: string, config: string): Tally {
-  console.log(`\nTests in ${label}`);
-  const { exitCode, report } = withReport<BrowserReport>((path) =>
-    runScript('node_modules/@web/test-runner/dist/bin.js', ['--config', config], { RUNNEL_BROWSER_REPORT: path }),
+export async function runBrowserTests(label: string, config: string): Promise<Tally> {
+  const { exitCode, report } = await withReport<BrowserReport>((path) =>
+    runScript(`Tests in ${label}`, 'node_modules/@web/test-runner/dist/bin.js', ['--config', config], {
+      RUNNEL_BROWSER_REPORT: path,
+    }),
   );
   const tally = judgeRun(`The run in ${label}`, exitCode, report && tallyBrowser(report));
   console.log(`${tally.passed} of ${tally.passed + tally.failed} tests passed in ${label}`);

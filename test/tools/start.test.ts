@@ -1,23 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { freePort } from './free-port.ts';
 import { projectRoot } from './source-files.ts';
 
 let server: ChildProcess;
 let port: number;
 let printed = '';
-
-function findFreePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer().on('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() =>
-        address && typeof address === 'object' ? resolve(address.port) : reject(new Error('no port')),
-      );
-    });
-  });
-}
 
 /** Starts the script as npm does, in a process group of its own so that all of it can be stopped. */
 function start(env: NodeJS.ProcessEnv): Promise<ChildProcess> {
@@ -35,7 +23,7 @@ function start(env: NodeJS.ProcessEnv): Promise<ChildProcess> {
 }
 
 beforeAll(async () => {
-  port = await findFreePort();
+  port = await freePort();
   server = await start({ PORT: String(port), NO_COLOR: '1', FORCE_COLOR: '' });
 }, 60_000);
 
