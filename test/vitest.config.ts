@@ -4,29 +4,32 @@ import { REACH_TESTS } from './tools/reach-tests.ts';
 import { PROJECTS, unitTests } from './tools/unit-tests.ts';
 import { commonSettings } from './tools/vitest-settings.ts';
 
+const root = fileURLToPath(new URL('..', import.meta.url));
 const own = unitTests('own');
 const browser = unitTests('browser');
 
 export default defineConfig({
-  root: fileURLToPath(new URL('..', import.meta.url)),
+  root,
   test: {
     ...commonSettings,
     // Many of the tests wait for a browser or a compiler of their own: left to itself, the runner keeps one core free.
     maxWorkers: '100%',
+    // None of them extends what stands here, so that the number of workers can still be given by the command.
     projects: [
       // Most tests call pure functions: to load the sources once for all of them takes half the time.
       {
-        extends: true,
+        root,
         test: {
+          ...commonSettings,
           name: PROJECTS.shared,
           include: ['test/**/*.test.ts'],
           exclude: [...own, ...browser, ...REACH_TESTS],
           isolate: false,
         },
       },
-      { extends: true, test: { name: PROJECTS.reach, include: [...REACH_TESTS], isolate: false } },
-      { extends: true, test: { name: PROJECTS.own, include: own } },
-      { extends: true, test: { name: PROJECTS.browser, include: browser } },
+      { root, test: { ...commonSettings, name: PROJECTS.reach, include: [...REACH_TESTS], isolate: false } },
+      { root, test: { ...commonSettings, name: PROJECTS.own, include: own } },
+      { root, test: { ...commonSettings, name: PROJECTS.browser, include: browser, maxWorkers: 1 } },
     ],
     coverage: {
       provider: 'v8',

@@ -39,8 +39,11 @@ export function runOtherUnitTests(): Promise<Tally> {
 
 /** Runs the tests of Node that open a browser, one file at a time. */
 export function runUnitTestsWithBrowser(): Promise<Tally> {
-  const args = [`--project=${PROJECTS.browser}`, '--maxWorkers=1', '--config=test/vitest.config.ts'];
-  return runVitest('Tests in Node that open a browser', [...args, '--reporter=default']);
+  return runVitest('Tests in Node that open a browser', [
+    `--project=${PROJECTS.browser}`,
+    '--config=test/vitest.config.ts',
+    '--reporter=default',
+  ]);
 }
 
 /** `args` name the configuration and how its progress is shown. */
