@@ -53,6 +53,7 @@ describe('a value that its field does not take, in words', () => {
       'Zone “Beds”: id | “constructor” | an id of lower-case letters, digits and hyphens, such as raised-beds',
     ],
     ['a rain day more than a month has', 'Climate: rain days in January | 32 | a number from 0 to 31 days'],
+    ['a rain day of no rain', 'Climate: least rain of a rain day | 0 | a number from 0.001 to 1 in'],
     ['starts that are no number', 'Zone “Beds”: starts a day | 0 | a whole number from 1 to 24 starts a day'],
     [
       'minutes of a week that it does not have',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayNumber } from '../../src/engine/calendar.ts';
 import type { Garden } from '../../src/engine/garden.ts';
+import { rainDaysAtLeast025Mm } from '../../src/engine/rain/rain-day-threshold.ts';
 import { fromSi, toSi, type UnitSystem } from '../../src/engine/units.ts';
 import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../src/plan/edits/edit.ts';
@@ -288,5 +289,26 @@ describe('the parts of a garden', () => {
       ],
     });
     expect(gardenOf(oneBed()).site).not.toHaveProperty('years');
+  });
+
+  it('rain days from 1 mm on become those from 0.25 mm on', () => {
+    const { site, ...plan } = metricGarden();
+    const rainDays = [15, 13, 14, 12, 8, 6, 3, 4, 6, 12, 16, 16];
+    const daysAt = (rainDayThreshold: number) => {
+      const climate = { ...site.climate, rainDays, rainDayThreshold };
+      return gardenOf({ ...plan, site: { ...site, climate } }).site.climate.rainDays;
+    };
+    expect(daysAt(0.25)).toEqual(rainDays);
+    expect(daysAt(1)).toEqual(
+      rainDays.map((days, month) =>
+        rainDaysAtLeast025Mm(
+          days,
+          1,
+          site.climate.rain[month] ?? 0,
+          [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month] ?? 0,
+        ),
+      ),
+    );
+    expect(daysAt(1)?.every((days, month) => days > (rainDays[month] ?? 0))).toBe(true);
   });
 });

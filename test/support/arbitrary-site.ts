@@ -49,6 +49,7 @@ function arbitraryClimate(frame: Frame): fc.Arbitrary<PlanClimate> {
   return fc.oneof(
     fc.record({ source, rain, eto }),
     fc.record({ source, rain, rainDays, eto }),
+    fc.record({ source, rain, rainDays, rainDayThreshold: amount('depth', frame, 0.1, 10), eto }),
     fc.record({ source, rain, ...temperatures }),
     fc.record({ source, rain, eto, ...temperatures }),
     fc.record(

@@ -46,6 +46,9 @@ export const FAULTY_FIELDS = {
   'a rain day more than a month has': oneBed({
     site: { ...oneBed().site, climate: { ...oneBed().site.climate, rainDays: [32, ...Array(11).fill(8)] } },
   }),
+  'a rain day of no rain': oneBed({
+    site: { ...oneBed().site, climate: { ...oneBed().site.climate, rainDayThreshold: 0 } },
+  }),
   'starts that are no number': oneBed({ zones: [zone({ startsADay: 0 })] }),
   'minutes of a week that it does not have': oneBed({ log: { runs: { beds: { '2027-06-07': 10_081 } } } }),
   'a run that is neither minutes nor days': oneBed({

@@ -75,6 +75,7 @@ export const fieldNames = {
     pressure: 'pressure',
     radiationMj: 'solar radiation',
     rain: 'rain',
+    rainDayThreshold: 'least rain of a rain day',
     rainDays: 'rain days',
     rainThrough: 'day that the rain was read through',
     risePercent: 'rise',

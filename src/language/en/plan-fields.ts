@@ -50,7 +50,9 @@ export const planFields = {
   'site.climate.wind': 'Mean wind speed, at the site’s wind height.',
   'site.climate.sunshineHours': 'Mean hours of bright sunshine a day.',
   'site.climate.rain': 'Rain of each whole month.',
-  'site.climate.rainDays': 'Days of each month with at least 0.01 in (0.25 mm) of rain.',
+  'site.climate.rainDays': 'Days of each month with rain: at least 0.01 in (0.25 mm), or rainDayThreshold.',
+  'site.climate.rainDayThreshold':
+    'Least rain of the days that rainDays counts, where it is another: the days are converted. Left out: 0.01 in (0.25 mm).',
   'site.years': 'Real seasons by day: rain and reference evapotranspiration of as many years as are known.',
   'site.years.source': 'Where the figures come from.',
   'site.years.stretches': 'Days in a row, in any order; no day stands in two. At most 60 years in all.',

@@ -5,7 +5,7 @@ import { MISSING_WEATHER_RULES } from '../../engine/climate/weather-readings.ts'
 import { RAIN_METHODS } from '../../engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../engine/soil/textures.data.ts';
 import type { UnitSystem } from '../../engine/units.ts';
-import { fields } from './fields.ts';
+import { fields, withMore } from './fields.ts';
 import { packedText } from './packed-text.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay, note } from './text.ts';
@@ -54,6 +54,7 @@ function climateSchema(system: UnitSystem) {
       sunshineHours: v.optional(twelve(range(0, 24, 'hoursPerDay'))),
       rain: year('depth'),
       rainDays: v.optional(twelve(range(0, 31, 'days'))),
+      rainDayThreshold: v.optional(rainDayThreshold(system)),
     }),
     // Checked with the other relations; here for those who read the JSON Schema alone.
     v.metadata({ anyOf: [{ required: ['eto'] }, { required: ['minTemperature', 'maxTemperature'] }] }),
@@ -72,6 +73,14 @@ const yearsSchema = fields({
     v.maxLength(MOST_STRETCHES),
   ),
 });
+
+/** Offices count days from a trace on, from 0.01 in, 0.1 in or 1 in, from 0.1, 0.2, 1 or 10 mm. */
+const RAIN_DAY_THRESHOLDS = { us: [0.001, 1], metric: [0.0254, 25.4] } as const;
+
+function rainDayThreshold(system: UnitSystem) {
+  const [least, most] = RAIN_DAY_THRESHOLDS[system];
+  return withMore(range(least, most), v.metadata({ quantity: 'depth', units: system }));
+}
 
 function twelve<Schema extends v.GenericSchema<unknown, number>>(schema: Schema) {
   return v.pipe(v.array(schema), v.length(12));

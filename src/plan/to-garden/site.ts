@@ -1,6 +1,8 @@
 /** The site as the engine sees it. Soil and slope are not in it: they belong to the zones. */
+import { daysInMonth } from '../../engine/calendar.ts';
 import type { WeatherSite } from '../../engine/climate/weather-readings.ts';
 import type { GardenSite, MonthlyClimate } from '../../engine/garden.ts';
+import { rainDaysAtLeast025Mm } from '../../engine/rain/rain-day-threshold.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanClimate, PlanSite } from '../schema/plan-schema.ts';
@@ -46,6 +48,20 @@ const monthlyClimate = kept(
       windMs: listInSi(climate.wind, 'windSpeed', units),
       sunshineHours: climate.sunshineHours,
       rainMm: climate.rain.map((depth) => inSi(depth, 'depth', units)),
-      rainDays: climate.rainDays,
+      rainDays: rainDaysOf(climate, units),
     }),
 );
+
+/** Counted from 0.25 mm on. */
+function rainDaysOf(
+  { rainDays, rainDayThreshold, rain }: PlanClimate,
+  units: UnitSystem,
+): readonly number[] | undefined {
+  if (rainDayThreshold === undefined) return rainDays;
+  const thresholdMm = inSi(rainDayThreshold, 'depth', units);
+  return rainDays?.map((days, month) =>
+    rainDaysAtLeast025Mm(days, thresholdMm, inSi(rain[month] ?? 0, 'depth', units), daysInMonth(COMMON_YEAR, month)),
+  );
+}
+
+const COMMON_YEAR = 2023;

@@ -45,6 +45,14 @@ describe('a fault is named by its place and its kind', () => {
       ['site.climate.rainDays.0', 'range', { least: 0, most: 31, isWhole: false, unit: 'days' }],
     ],
     [
+      'a rain day of no rain',
+      [
+        'site.climate.rainDayThreshold',
+        'range',
+        { least: 0.001, most: 1, isWhole: false, quantity: 'depth', units: 'us' },
+      ],
+    ],
+    [
       'starts that are no number',
       ['zones.0.startsADay', 'range', { least: 1, most: 24, isWhole: true, unit: 'startsPerDay' }],
     ],
