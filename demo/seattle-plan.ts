@@ -26,7 +26,7 @@ export function seattlePlan(text: string): SeattlePlan {
     says: `${days.length.toLocaleString('en')} days of weather in Seattle, ${span} (NOAA, through the open data package vega-datasets), became monthly normals; the season below runs on them. The garden is invented.`,
     plan: {
       format: 'runnel-plan',
-      version: 1,
+      version: 2,
       units: 'metric',
       name: 'A small garden in Seattle',
       season: { firstDay: '2027-04-05', weeks: 26 },

@@ -35,6 +35,7 @@ import { traceNeed } from './en/trace-need.ts';
 import { traceValues } from './en/trace-values.ts';
 import { traceWeather } from './en/trace-weather.ts';
 import { units } from './en/units.ts';
+import { versionChanges } from './en/version-changes.ts';
 import { week } from './en/week.ts';
 
 export const en = {
@@ -71,6 +72,7 @@ export const en = {
   traceValues,
   traceWeather,
   units,
+  versionChanges,
   week,
 };
 

@@ -2,6 +2,7 @@
 export { describeEdit } from './describe-edit.ts';
 export { describeFault, type FaultText } from './describe-fault.ts';
 export { type DescribedInput, type DescribedStep, describeStep } from './describe-step.ts';
+export { describeVersionChange } from './describe-version-change.ts';
 export { en, type Words } from './en.ts';
 export type { Format } from './format/format.ts';
 export { type Reader, readerFor } from './reader.ts';

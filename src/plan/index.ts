@@ -31,7 +31,7 @@ export {
 } from './history/history.ts';
 export { newPlantingId, newZoneId } from './ids.ts';
 export { packedStretch } from './packed-stretch.ts';
-export { checkPlan, type ReadResult } from './reading/check-plan.ts';
+export { checkPlan, type PlanMigration, type ReadResult } from './reading/check-plan.ts';
 export type { Fault } from './reading/fault.ts';
 export { readPlan } from './reading/read-plan.ts';
 export { writePlan } from './reading/write-plan.ts';
@@ -63,3 +63,4 @@ export {
 } from './schema/plan-schema.ts';
 export { boundsOf, type PlanQuantity } from './schema/quantity.ts';
 export { weekFirstDay, weekOf } from './season-weeks.ts';
+export type { VersionChange, VersionChangeCode, VersionChangeValues } from './versions/version-change.ts';

@@ -8,7 +8,7 @@ import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
 import type { Edit } from '../plan/edits/edit.ts';
 import { canRedo, canUndo, type History, record, redo, startHistory, undo } from '../plan/history/history.ts';
 import type { HistoryStep } from '../plan/history/history-key.ts';
-import { checkPlan, type ReadResult } from '../plan/reading/check-plan.ts';
+import { checkPlan, type PlanMigration, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
@@ -122,7 +122,7 @@ export class PlanStore {
       this.refuse([refusalFault('not-computed')]);
       return false;
     }
-    this.#show(startHistory(result.plan), season, { cause: 'load', by, edit: undefined });
+    this.#show(startHistory(result.plan), season, { cause: 'load', by, edit: undefined }, result.migration);
     return true;
   }
 
@@ -131,8 +131,8 @@ export class PlanStore {
     return plan === before && season !== undefined ? season : computeSeason(plan, season);
   }
 
-  /** The history's present is the open plan from now on. */
-  #show(history: History, season: Season, change: PlanChange): void {
+  /** The history's present is the open plan from now on. `migration`: of a plan that is opened. */
+  #show(history: History, season: Season, change: PlanChange, migration?: PlanMigration): void {
     this.#history = history;
     const { plan: before, documentId, selection } = this.#view;
     const plan = history.present;
@@ -141,6 +141,7 @@ export class PlanStore {
       plan,
       documentId: change.cause === 'load' ? ++documents : documentId,
       season,
+      migration: change.cause === 'load' ? migration : this.#view.migration,
       faults: this.#view.faults.length === 0 ? this.#view.faults : [],
       selection: validSelection(selection, season),
       canUndo: canUndo(history),

@@ -1,6 +1,7 @@
 /** What a view sees of its plan. Views never keep a copy. */
 import type { Season } from '../engine/season/season.ts';
 import type { Step } from '../plan/history/history.ts';
+import type { PlanMigration } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 
@@ -10,6 +11,8 @@ export interface PlanView {
   /** Another number for each plan that was opened, anywhere on the page; edits, undo and redo keep it. */
   readonly documentId: number | undefined;
   readonly season: Season | undefined;
+  /** Given where the plan was opened from an older version of its format. */
+  readonly migration?: PlanMigration | undefined;
   /** Why the last file was refused; the plan on screen stays. A refused edit is told to whoever sent it. */
   readonly faults: readonly Fault[];
   readonly selection: Selection;

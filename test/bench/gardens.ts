@@ -18,7 +18,7 @@ export function benchGarden(zones: number): Plan {
   const list = Array.from({ length: zones }, (_, place) => zone(place));
   return {
     format: 'runnel-plan',
-    version: 1,
+    version: 2,
     units: 'metric',
     name: `${zones} zones`,
     notes: 'Invented for the bench.',

@@ -241,7 +241,7 @@ describe('the text of a file, in words', () => {
       'latitude, elevation, windHeight, setting, missingWeather, soil, slopePercent, exposure, climate, years, rain';
     expect(said(readPlan('{"name": "x"}'))).toEqual([
       'The plan: format | nothing | runnel-plan',
-      'The plan: version | nothing | 1',
+      'The plan: version | nothing | 2',
       'The plan: unit system | nothing | us or metric',
       'Season | nothing | a group of fields: firstDay, weeks',
       `Site | nothing | a group of fields: ${site}`,
@@ -250,8 +250,8 @@ describe('the text of a file, in words', () => {
   });
 
   it('a newer version', () => {
-    expect(said(readPlan('{"format": "runnel-plan", "version": 2}'))).toEqual([
-      'The plan: version | 2 | version 1 or older: a newer edition of this kit wrote this file, and can open it',
+    expect(said(readPlan('{"format": "runnel-plan", "version": 3}'))).toEqual([
+      'The plan: version | 3 | version 2 or older: a newer edition of this kit wrote this file, and can open it',
     ]);
   });
 });

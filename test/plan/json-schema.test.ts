@@ -57,7 +57,7 @@ describe('the published JSON Schema', () => {
 
   it.each<[string, unknown]>([
     ['format', 'another'],
-    ['version', 2],
+    ['version', 3],
     ['units', 'imperial'],
     ['name', ''],
     ['name', 7],

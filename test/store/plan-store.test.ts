@@ -48,6 +48,23 @@ it('opens the text of a file and computes its season', () => {
   expect(calls.map(({ change }) => change)).toEqual([{ cause: 'load', by: 'person', edit: undefined }]);
 });
 
+it('says what is different for a plan of an older version, through edits and undo, until another one is opened', () => {
+  const weeks = { [firstWeek]: { rain: 1 } };
+  const store = new PlanStore();
+  expect(store.openPlan({ ...oneBed({ log: { weeks } }), version: 1 })).toBe(true);
+  const { migration } = store.view;
+  expect(migration?.from).toBe(1);
+  expect(migration?.changes).toContainEqual({ code: 'rain-read-through', values: { weeks: 1 } });
+  store.edit(setMinutes);
+  expect(store.view.migration).toBe(migration);
+  store.step('undo');
+  expect(store.view.migration).toBe(migration);
+  store.openText('{');
+  expect(store.view.migration).toBe(migration);
+  store.openPlan(oneBed());
+  expect(store.view.migration).toBeUndefined();
+});
+
 it('refuses a bad file whole: each fault is listed and the plan on screen stays', () => {
   const store = opened();
   const { plan, season } = store.view;

@@ -29,7 +29,7 @@ export function arbitraryPlan(options: PlanOptions = {}): fc.Arbitrary<Plan> {
       arbitraryZones(frame, options).chain((zones) =>
         fc.record({
           format: fc.constant('runnel-plan' as const),
-          version: fc.constant(1 as const),
+          version: fc.constant(2 as const),
           units: fc.constant(frame.units),
           name: wordy,
           notes: some(wordy),

@@ -33,7 +33,7 @@ export const shrubLoops: PlanPlanting = {
 export function denseAndShrubs(change: Partial<Plan> = {}): Plan {
   return {
     format: 'runnel-plan',
-    version: 1,
+    version: 2,
     units: 'us',
     name: 'Dense bed and shrubs',
     season: { firstDay: '2027-06-07', weeks: 5 },

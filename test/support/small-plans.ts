@@ -58,7 +58,7 @@ export function zone(change: Partial<PlanZone> = {}): PlanZone {
 export function oneBed(change: Partial<Plan> = {}): Plan {
   return {
     format: 'runnel-plan',
-    version: 1,
+    version: 2,
     units: 'us',
     name: 'One bed',
     season: { firstDay: '2027-06-07', weeks: 4 },
@@ -72,7 +72,7 @@ export function oneBed(change: Partial<Plan> = {}): Plan {
 export function mixedGarden(change: Partial<Plan> = {}): Plan {
   return {
     format: 'runnel-plan',
-    version: 1,
+    version: 2,
     units: 'us',
     name: 'Mixed garden',
     notes: 'An invented garden.',
@@ -120,7 +120,7 @@ export function mixedGarden(change: Partial<Plan> = {}): Plan {
 export function metricGarden(change: Partial<Plan> = {}): Plan {
   return {
     format: 'runnel-plan',
-    version: 1,
+    version: 2,
     units: 'metric',
     name: 'Metric garden',
     season: { firstDay: '2027-04-01', weeks: 20 },

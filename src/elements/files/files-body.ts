@@ -7,6 +7,7 @@ import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
 import { fileButton } from '../shared/file-button.ts';
+import { migrationTemplate } from '../shared/migration-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
@@ -118,6 +119,7 @@ export class FilesBody {
         ${plan === undefined ? nothing : html`<button @click=${() => savePlan(plan)}>${this.#say.save}</button>`}
       </div>
       <div role="alert">${this.#hasOpened ? faultsTemplate('file', faults, readingOf(view), plan !== undefined) : nothing}</div>
+      <div role="status">${this.#hasOpened ? migrationTemplate(view.migration, readingOf(view)) : nothing}</div>
     </section>`;
   }
 

@@ -12,6 +12,7 @@ import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
 import { LatePart } from '../shared/late-part.ts';
+import { migrationTemplate } from '../shared/migration-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { noticeItem } from './notice-item.ts';
@@ -74,7 +75,8 @@ export class NoticesBody {
     const reader = readingOf(view);
     const planStays = view.plan !== undefined;
     return html`<div role="status">${faultsTemplate('file', view.faults, reader, planStays)}
-        ${faultsTemplate('edit', this.#plan.refused, reader, planStays)}</div>
+        ${faultsTemplate('edit', this.#plan.refused, reader, planStays)}
+        ${migrationTemplate(view.migration, reader)}</div>
       <p class="visually-hidden" role="status">${this.#announcement()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
       <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined, reader.language)}</div>`;

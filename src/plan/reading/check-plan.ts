@@ -2,6 +2,7 @@
 import { PLAN_SCHEMAS, type Plan } from '../schema/plan-schema.ts';
 import { type Migration, migrated } from '../versions/migrated.ts';
 import { MIGRATIONS } from '../versions/migrations.ts';
+import type { VersionChange } from '../versions/version-change.ts';
 import type { Fault } from './fault.ts';
 import { faultsOf, type Issue } from './issue.ts';
 import { type Loose, recordIn } from './loose.ts';
@@ -10,12 +11,18 @@ import { readBySchema, schemaIssues } from './schema-issues.ts';
 import { shareAlike } from './share-alike.ts';
 import { structureIssues } from './structure-issues.ts';
 
+/** The version of the format that a plan was written in, and what those since have changed for it. */
+export interface PlanMigration {
+  readonly from: number;
+  readonly changes: readonly VersionChange[];
+}
+
 export type ReadResult =
   | {
       readonly ok: true;
       readonly plan: Plan;
-      /** Version of the format that the file was written in, where it is an older one. */
-      readonly migratedFrom?: number;
+      /** Given where it was written in an older version of the format. */
+      readonly migration?: PlanMigration;
     }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
@@ -29,8 +36,15 @@ export function checkPlan(value: unknown, migrations: readonly Migration[] = MIG
   const current = migrated(document, migrations);
   if ('issue' in current) return refused(document, [current.issue]);
   const result = checked(current.document);
-  return result.ok && current.from !== undefined ? { ...result, migratedFrom: current.from } : result;
+  const { from, changes } = current;
+  const migration = from === undefined ? migrationOf.get(document) : { from, changes };
+  if (!result.ok || migration === undefined) return result;
+  migrationOf.set(result.plan, migration);
+  return { ...result, migration };
 }
+
+/** Of plans that were read: one that is handed on and checked again still says where it came from. */
+const migrationOf = new WeakMap<object, PlanMigration>();
 
 function checked(document: Loose): ReadResult {
   const { units } = document;

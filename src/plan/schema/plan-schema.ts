@@ -12,7 +12,7 @@ import { name, note } from './text.ts';
 import { zoneSchema } from './zone.ts';
 
 export const PLAN_FORMAT = 'runnel-plan';
-export const PLAN_VERSION = 1;
+export const PLAN_VERSION = 2;
 
 /** More would be no garden but a mistake. */
 export const MOST_ZONES = 5000;

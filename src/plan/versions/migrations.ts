@@ -1,7 +1,5 @@
-/**
- * Steps from each older version of the format to the next, one file each. Version 1 is the first: there is none yet. The next one is
- * `from-1.ts` with `export const from1: Migration = { from: 1, migrate: … }`, listed here.
- */
+/** Steps from each older version of the format to the next, one file each. */
+import { from1 } from './from-1.ts';
 import type { Migration } from './migrated.ts';
 
-export const MIGRATIONS: readonly Migration[] = [];
+export const MIGRATIONS: readonly Migration[] = [from1];

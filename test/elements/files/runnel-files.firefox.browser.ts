@@ -33,6 +33,20 @@ describe('runnel-files', () => {
     expect(all(page, '.faults')).to.deep.equal([]);
   });
 
+  it('says what is different for a plan that an earlier version wrote', async () => {
+    const page = await filesPage();
+    const log = { weeks: { '2027-06-07': { rain: 1 } } };
+    choose(page, say.open, new File([JSON.stringify({ ...oneBed({ log }), version: 1 })], 'one-bed.runnel.json'));
+    await until(() => page.plan.plan?.name === 'One bed', 'the file is open');
+    await quiet(page.plan);
+    const told = all(page, '.migration li').map(({ textContent }) => plain(textContent));
+    expect(told).to.contain('1 weekly rain total counts as read through the last day of the week.');
+    choose(page, say.open, new File([writePlan(oneBed())], 'one-bed.runnel.json'));
+    await until(() => page.plan.store.view.migration === undefined, 'the plan of today is open');
+    await quiet(page.plan);
+    expect(all(page, '.migration')).to.deep.equal([]);
+  });
+
   it('does not repeat what was refused elsewhere', async () => {
     const page = await filesPage();
     expect(page.plan.openText('{')).to.equal(false);

@@ -67,7 +67,7 @@ describe('a text that is JSON and no plan', () => {
   it('another program’s file is told apart by its format, and every missing part is named', () => {
     expect(faultsIn('{"name": "x"}')).toMatchObject([
       { path: 'format', code: 'choice', values: { options: ['runnel-plan'] } },
-      { path: 'version', code: 'choice', values: { options: ['1'] } },
+      { path: 'version', code: 'choice', values: { options: ['2'] } },
       { path: 'units', code: 'choice', values: { options: ['us', 'metric'] } },
       { path: 'season', code: 'fields', values: { known: ['firstDay', 'weeks'] } },
       { path: 'site', code: 'fields' },

@@ -41,7 +41,7 @@ describe('writePlan', () => {
     expect(text.split('\n').slice(0, 5)).toEqual([
       '{',
       '  "format": "runnel-plan",',
-      '  "version": 1,',
+      '  "version": 2,',
       '  "units": "us",',
       '  "name": "Mixed garden",',
     ]);

@@ -1,0 +1,21 @@
+import { expect, it } from 'vitest';
+import { describeVersionChange } from '../../src/language/describe-version-change.ts';
+import { readerFor } from '../../src/language/reader.ts';
+import type { VersionChange } from '../../src/plan/versions/version-change.ts';
+
+it.each<[VersionChange, string]>([
+  [
+    { code: 'rain-method', values: { from: 'tr21', to: 'balance' } },
+    'Rain from monthly normals is counted another way: all, by the soil’s balance, no longer USDA SCS, TR-21. To count as before, choose that way in the garden’s place.',
+  ],
+  [
+    { code: 'target-depletion', values: { plantings: 1, from: 0, to: 0.3 } },
+    '1 planting now keeps 30% of the allowed depletion free for rain. To water as before, set a target depletion of 0.',
+  ],
+  [
+    { code: 'rain-read-through', values: { weeks: 2 } },
+    '2 weekly rain totals count as read through the last day of the week.',
+  ],
+])('%o', (change, words) => {
+  expect(describeVersionChange(change, readerFor('en-US', 'us')).replaceAll('\u00a0', ' ')).toBe(words);
+});

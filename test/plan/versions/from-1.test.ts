@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { DEFAULTS } from '../../../src/plan/defaults.ts';
+import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
+import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import { changesSince1, from1 } from '../../../src/plan/versions/from-1.ts';
+import { metricGarden, mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
+
+/** As version 1 wrote it. */
+const asVersion1 = (plan: object) => ({ ...plan, version: 1 });
+
+const OTHER_DEFAULTS = { rainMethod: 'balance', target: 0.3 } as const;
+
+const changesOf = (plan: object, usual: Parameters<typeof changesSince1>[1] = OTHER_DEFAULTS) =>
+  changesSince1(asVersion1(plan) as Readonly<Record<string, unknown>>, usual);
+
+describe('a plan of version 1', () => {
+  it.each([
+    ['one bed', oneBed()],
+    ['a mixed garden', mixedGarden()],
+    ['a metric garden', metricGarden()],
+  ])('%s: is the same plan in version 2, whatever it says', (_name, plan) => {
+    expect(checkPlan(asVersion1(plan))).toMatchObject({ ok: true, plan, migration: { from: 1 } });
+  });
+
+  it.each(['lantern-lane', 'mixed-border'])('%s, as 0.1.0 showed it, is read', (name) => {
+    const text = readFileSync(new URL(`../../../demo/plans/${name}.runnel.json`, import.meta.url), 'utf8');
+    const { version: _version, ...plan } = JSON.parse(text);
+    const result = readPlan(JSON.stringify(asVersion1(plan)));
+    expect(result).toMatchObject({ ok: true, plan: { version: 2, name: plan.name }, migration: { from: 1 } });
+  });
+
+  it('is told of the defaults of today', () => {
+    const result = checkPlan(asVersion1(oneBed()));
+    expect(result.ok && result.migration?.changes).toEqual(changesOf(oneBed(), DEFAULTS));
+  });
+});
+
+describe('what is told', () => {
+  it('is another usual way of counting rain, where the plan names none', () => {
+    const told = { code: 'rain-method', values: { from: 'tr21', to: 'balance' } };
+    expect(changesOf(oneBed())).toContainEqual(told);
+    const site = { ...oneBed().site, rain: { method: 'tr21' as const } };
+    expect(changesOf(oneBed({ site }))).not.toContainEqual(told);
+    expect(changesOf(oneBed(), { ...OTHER_DEFAULTS, rainMethod: 'tr21' })).not.toContainEqual(told);
+  });
+
+  it('is another usual target, with how many plantings name none', () => {
+    const plantings = [tomatoes(), tomatoes({ id: 'more' }), tomatoes({ id: 'full', target: 0 })];
+    const told = { code: 'target-depletion', values: { plantings: 2, from: 0, to: 0.3 } };
+    expect(changesOf(oneBed({ zones: [zone({ plantings })] }))).toContainEqual(told);
+    expect(changesOf(oneBed({ zones: [] })).map(({ code }) => code)).toEqual(['rain-method']);
+    expect(changesOf(oneBed(), { ...OTHER_DEFAULTS, target: 0 }).map(({ code }) => code)).toEqual(['rain-method']);
+  });
+
+  it('is how many rain totals count as read through the last day of their week', () => {
+    const log = { weeks: { '2027-06-07': { rain: 1 }, '2027-06-14': { eto: 1 }, '2027-06-21': { rain: 0 } } };
+    expect(changesOf(oneBed({ log }))).toContainEqual({ code: 'rain-read-through', values: { weeks: 2 } });
+  });
+
+  it.each<[string, object]>([
+    ['nothing at all', {}],
+    ['lists where groups belong', { site: [], zones: {}, log: [1] }],
+    ['nothing where groups belong', { site: null, zones: [null, { plantings: [7, null] }], log: { weeks: [null] } }],
+  ])('of a document that is no plan is never an error: %s', (_name, document) => {
+    const before = structuredClone(document);
+    expect(from1.migrate(asVersion1(document) as Readonly<Record<string, unknown>>).document).toEqual(
+      asVersion1(before),
+    );
+    expect(checkPlan(asVersion1(document)).ok).toBe(false);
+  });
+});
