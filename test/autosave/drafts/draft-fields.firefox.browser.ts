@@ -111,14 +111,14 @@ describe('what is typed and not entered', () => {
   it('in a cell is stored under the cell’s name, and goes with Escape and with Enter', async () => {
     const plan = await visit();
     const grid = plan.querySelector('runnel-grid') as Element;
-    for (const [end, week] of [
-      ['Escape', 'July 19'],
-      ['Enter', 'July 26'],
+    for (const [end, week, named] of [
+      ['Escape', '2027-07-19', 'July 19'],
+      ['Enter', '2027-07-26', 'July 26'],
     ] as const) {
-      await click(cell(grid, `Beds, week of ${week}`));
+      await click(cell(grid, 'beds', week));
       await sendKeys({ type: '37' });
       await until(() => stored()[0]?.[1] === '37', 'the text is stored');
-      expect(stored()[0]?.[0]).to.equal(`Minutes of the week: Beds, week of ${week}`);
+      expect(stored()[0]?.[0]).to.equal(`Minutes of the week: Beds, week of ${named}`);
       await sendKeys({ press: end });
       await until(() => stored().length === 0, `${end} ends it`);
     }
@@ -130,7 +130,7 @@ describe('what is typed and not entered', () => {
     const plan = await visit();
     const grid = plan.querySelector('runnel-grid') as Element;
     for (const button of ['Cancel', 'Save note']) {
-      await click(cell(grid, 'Beds, week of July 19'), 'right');
+      await click(cell(grid, 'beds', '2027-07-19'), 'right');
       const item = () => [...document.querySelectorAll('td')].find(({ textContent }) => textContent === 'Note…');
       await until(() => item() !== undefined, 'the menu is open');
       await click(item() as Element);

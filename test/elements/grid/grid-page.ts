@@ -11,7 +11,9 @@ import { US_ENGLISH } from '../../../src/language/language.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { weekFirstDay } from '../../../src/plan/season-weeks.ts';
 import { bindingOf } from '../../../src/sheet/grid/bindings.ts';
+import { rowReference } from '../../../src/sheet/reference.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { html, onPage, quiet } from '../shared/on-page.ts';
 
@@ -50,10 +52,25 @@ export function gridOf(grid: Element): Handsontable.Core {
   return (wrapper as unknown as { readonly __hotInstance: Handsontable.Core }).__hotInstance;
 }
 
-/** The cell whose description begins with `label`. */
-export function cell(grid: Element, label: string): HTMLTableCellElement {
-  bindingOf(gridOf(grid))?.titles.writeAll();
-  return found(grid, '.runnel-cell', label, (td) => plain(td.title).startsWith(label));
+/**
+ * A cell of a row by its id (`beds`, `beds/shrubs`, `eto`, `rain`, `total`) and the first day of its week, ISO 8601; without a day
+ * that of the whole season. Its title is written.
+ */
+export function cell(grid: Element, row: string, day?: string): HTMLTableCellElement {
+  const hot = gridOf(grid);
+  const binding = bindingOf(hot);
+  binding?.titles.writeAll();
+  return found(grid, '.runnel-cell', `${row} ${day ?? 'season'}`, (td) => {
+    const { row: visualRow, col } = hot.getCoords(td) ?? {};
+    const at = typeof visualRow === 'number' && typeof col === 'number' ? binding?.cell(visualRow, col) : undefined;
+    if (binding === undefined || at === undefined || at.column.kind === 'name') return false;
+    const reference = rowReference(at.row);
+    const id =
+      typeof reference === 'string' ? reference : [reference.zone, reference.planting].filter(Boolean).join('/');
+    const first =
+      at.column.kind === 'week' ? weekFirstDay(binding.setting.sheet.state.plan.season, at.column.week) : undefined;
+    return id === row && first === day;
+  });
 }
 
 /** The cell in the first column with this name. */
@@ -70,7 +87,7 @@ function found(
   // Frozen rows and columns lie a second time over those beneath: the one that a pointer meets counts.
   const cells = [...grid.querySelectorAll<HTMLTableCellElement>(`td${selector}`)].filter(fits);
   const wanted = cells.find(isOnTop) ?? cells[0];
-  if (wanted === undefined) throw new Error(`no cell says ${sought}`);
+  if (wanted === undefined) throw new Error(`there is no cell ${sought}`);
   return wanted;
 }
 
@@ -116,7 +133,7 @@ export const plain = (text: string | null | undefined): string => (text ?? '').r
 
 /** What stands beside a cell. */
 export const callout = (): string => plain(document.querySelector('.runnel-callout:not([hidden])')?.textContent);
-/** What was said last. */
+/** The last announcement. */
 export const announced = (): string => plain(document.querySelector('.runnel-announcement')?.textContent);
 
 /** An item of the open context menu. */

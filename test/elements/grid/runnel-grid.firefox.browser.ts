@@ -21,8 +21,9 @@ import {
 /** The spreadsheet component's own, in any setting: no control of ours is behind them. */
 const KNOWN = { 'aria-required-children': '.handsontable' };
 
-const WEEK = 'Beds, week of July 19';
-const LATER = 'Beds, week of July 26';
+/** Two weeks in a row. */
+const WEEK = '2027-07-19';
+const LATER = '2027-07-26';
 
 describe('runnel-grid', () => {
   before(() => setViewport({ width: 1400, height: 800 }));
@@ -33,8 +34,8 @@ describe('runnel-grid', () => {
     const { grid } = await gridPage();
     const names = [...grid.querySelectorAll('.runnel-name-text')].map(({ textContent }) => textContent);
     expect([...new Set(names)]).to.include.members(['Beds', 'Containers']);
-    for (const row of ['Reference ET', 'Rain', 'Beds', 'Containers', 'Whole garden']) {
-      expect(linesOf(cell(grid, `${row}, whole season`))[0], row).to.match(/^[\d,.]+$/);
+    for (const row of ['eto', 'rain', 'beds', 'containers', 'total']) {
+      expect(linesOf(cell(grid, row))[0], row).to.match(/^[\d,.]+$/);
     }
     const headers = [...grid.querySelectorAll('thead th')].map((th) => plain(th.textContent).trim());
     expect(headers).to.include.members(['April 2027', 'May', '5–11', '12–18']);
@@ -43,28 +44,28 @@ describe('runnel-grid', () => {
   it('keeps what is typed into a zone’s week, marks it, and shows what follows from it', async () => {
     const page = await gridPage();
     const { grid, edits } = page;
-    await click(cell(grid, 'Beds, week of June 7'));
-    const later = linesOf(cell(grid, 'Beds, week of June 14'));
-    const total = linesOf(cell(grid, 'Whole garden, whole season'));
+    await click(cell(grid, 'beds', '2027-06-07'));
+    const later = linesOf(cell(grid, 'beds', '2027-06-14'));
+    const total = linesOf(cell(grid, 'total'));
     await type('3');
     await press('Enter');
     await afterwards(page);
     expect(edits).to.deep.equal([{ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 3 }]);
-    const typed = cell(grid, 'Beds, week of June 7');
+    const typed = cell(grid, 'beds', '2027-06-07');
     expect(linesOf(typed)[1]).to.equal('3 min');
     expect(typed.className).to.contain('runnel-by-hand');
     expect(plain(typed.title)).to.contain('3 minutes set by hand');
-    expect(linesOf(cell(grid, 'Beds, week of June 14'))).not.to.deep.equal(later);
-    expect(linesOf(cell(grid, 'Whole garden, whole season'))).not.to.deep.equal(total);
+    expect(linesOf(cell(grid, 'beds', '2027-06-14'))).not.to.deep.equal(later);
+    expect(linesOf(cell(grid, 'total'))).not.to.deep.equal(total);
     expect(gridOf(grid).getSelectedLast()?.[0]).to.equal(3);
   });
 
   it('opens with the minutes on F2, and Escape or the same again changes nothing', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Beds, week of June 7'));
+    await click(cell(page.grid, 'beds', '2027-06-07'));
     await press('F2');
     const editor = document.activeElement as HTMLTextAreaElement;
-    expect(`${editor.value} min`).to.equal(linesOf(cell(page.grid, 'Beds, week of June 7'))[1]);
+    expect(`${editor.value} min`).to.equal(linesOf(cell(page.grid, 'beds', '2027-06-07'))[1]);
     expect(plain(editor.getAttribute('aria-label'))).to.equal('Minutes of the week: Beds, week of June 7');
     await type('9');
     await press('Escape');
@@ -75,11 +76,11 @@ describe('runnel-grid', () => {
 
   it('gives a hand-set week back on Delete', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Beds, week of July 5'));
+    await click(cell(page.grid, 'beds', '2027-07-05'));
     await press('Delete');
     await afterwards(page);
     expect(page.edits).to.deep.equal([{ type: 'set-minutes', zone: 'beds', week: '2027-07-05', minutes: undefined }]);
-    expect(cell(page.grid, 'Beds, week of July 5').className).not.to.contain('by-hand');
+    expect(cell(page.grid, 'beds', '2027-07-05').className).not.to.contain('by-hand');
     await press('Delete');
     await afterwards(page);
     expect(page.edits).to.have.length(1);
@@ -88,7 +89,7 @@ describe('runnel-grid', () => {
 
   it('refuses with words beside the cell, keeps what was typed, and changes nothing', async () => {
     const page = await gridPage();
-    const at = cell(page.grid, 'Beds, week of June 7');
+    const at = cell(page.grid, 'beds', '2027-06-07');
     await click(at);
     const before = linesOf(at);
     await type('475,962');
@@ -101,13 +102,13 @@ describe('runnel-grid', () => {
     expect(Math.abs((box?.top ?? 0) - at.getBoundingClientRect().bottom)).to.be.lessThan(20);
     await press('Escape');
     expect(page.edits).to.deep.equal([]);
-    expect(linesOf(cell(page.grid, 'Beds, week of June 7'))).to.deep.equal(before);
+    expect(linesOf(cell(page.grid, 'beds', '2027-06-07'))).to.deep.equal(before);
     expect(gridOf(page.grid).getSelectedLast()?.slice(0, 2)).to.deep.equal([2, 11]);
   });
 
   it('says why a figure is not one to enter', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Whole garden, week of June 7'));
+    await click(cell(page.grid, 'total', '2027-06-07'));
     await type('5');
     expect(callout()).to.contain(ENTRY.fixed.total);
     expect(document.activeElement?.tagName).to.equal('TD');
@@ -117,16 +118,16 @@ describe('runnel-grid', () => {
 
   it('takes rain and reference ET in the rows on top, and open days of a shut-off', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Rain, week of June 7'));
+    await click(cell(page.grid, 'rain', '2027-06-07'));
     await type('1.2');
     await press('Enter');
-    await click(cell(page.grid, 'Reference ET, week of June 7'));
+    await click(cell(page.grid, 'eto', '2027-06-07'));
     await type('1.5');
     await press('Enter');
     await click(nameCell(page.grid, 'Beds'));
     await press('Enter');
     await afterwards(page);
-    await click(cell(page.grid, 'Shrubs in Beds, week of June 14'));
+    await click(cell(page.grid, 'beds/shrubs', '2027-06-14'));
     await type('2 of 3');
     await press('Enter');
     await afterwards(page);
@@ -135,12 +136,12 @@ describe('runnel-grid', () => {
       { type: 'set-week-eto', week: '2027-06-07', eto: 1.5 },
       { type: 'set-open-days', zone: 'beds', planting: 'shrubs', week: '2027-06-14', days: 2 },
     ]);
-    expect(linesOf(cell(page.grid, 'Rain, week of June 7'))).to.deep.equal(['1.20']);
+    expect(linesOf(cell(page.grid, 'rain', '2027-06-07'))).to.deep.equal(['1.20']);
   });
 
   it('is entered and left by Tab, both ways, and finds its cell again', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Beds, week of June 7'));
+    await click(cell(page.grid, 'beds', '2027-06-07'));
     await press('Tab');
     expect(document.activeElement?.id).to.equal('after');
     await press('Shift+Tab');
@@ -162,9 +163,9 @@ describe('runnel-grid', () => {
 
   it('tells every view what is selected', async () => {
     const page = await gridPage();
-    await click(cell(page.grid, 'Beds, week of June 7'));
+    await click(cell(page.grid, 'beds', '2027-06-07'));
     expect(page.plan.store.view.selection).to.deep.include({ zone: 'beds', week: 9 });
-    await click(cell(page.grid, 'Rain, week of June 14'));
+    await click(cell(page.grid, 'rain', '2027-06-14'));
     expect(page.plan.store.view.selection).to.deep.equal({ weather: 'rain', week: 10 });
     await click(nameCell(page.grid, 'Containers'));
     expect(page.plan.store.view.selection).to.deep.equal({ zone: 'containers', week: undefined });
@@ -208,12 +209,12 @@ describe('runnel-grid', () => {
 
   it('shows one figure a cell where one is chosen', async () => {
     const page = await gridPage();
-    const three = linesOf(cell(page.grid, WEEK));
+    const three = linesOf(cell(page.grid, 'beds', WEEK));
     const choose = async (name: string) => {
       const label = [...page.grid.querySelectorAll('label')].find(({ textContent }) => textContent?.trim() === name);
       if (label) await click(label);
       await afterwards(page);
-      return linesOf(cell(page.grid, WEEK));
+      return linesOf(cell(page.grid, 'beds', WEEK));
     };
     expect(await choose('Gallons')).to.deep.equal([three[0]]);
     expect(await choose('Minutes')).to.deep.equal([three[1]?.replace(' min', '')]);
@@ -240,9 +241,9 @@ describe('runnel-grid', () => {
         td.dispatchEvent(new Kind(name, { bubbles: true, pointerType: 'touch', buttons: 1 }));
       }
     };
-    tap(cell(page.grid, 'Beds, week of June 7'));
+    tap(cell(page.grid, 'beds', '2027-06-07'));
     expect(document.activeElement?.localName).to.equal('td');
-    tap(cell(page.grid, 'Beds, week of June 7'));
+    tap(cell(page.grid, 'beds', '2027-06-07'));
     expect(document.activeElement?.localName).to.equal('textarea');
     const editor = document.activeElement as HTMLTextAreaElement;
     const typed = () => editor.value.slice(editor.selectionStart, editor.selectionEnd);
@@ -309,7 +310,7 @@ describe('runnel-grid', () => {
     page.plan.append(page.grid);
     await afterwards(page);
     expect(portals()).to.equal(1);
-    await click(cell(page.grid, LATER));
+    await click(cell(page.grid, 'beds', LATER));
     await type('12');
     await press('Enter');
     await afterwards(page);

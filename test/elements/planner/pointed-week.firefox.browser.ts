@@ -70,10 +70,10 @@ describe('the week under the pointer', () => {
 
   it('of the grid is read in the chart, and marked in its own header and in the trace', async () => {
     const { grid, week, moment } = await shown();
-    await pointAt(cell(grid, 'Beds, week of July 19'));
+    await pointAt(cell(grid, 'beds', '2027-07-19'));
     await until(() => week().className.includes('pointed'), 'the trace marks its week');
     expect(pointedIn(grid)).to.deep.equal(['19–25']);
-    await pointAt(cell(grid, 'Beds, week of July 12'));
+    await pointAt(cell(grid, 'beds', '2027-07-12'));
     await until(() => moment().includes('Jul 12–18'), 'the chart reads that week');
     expect(week().className).not.to.contain('pointed');
     expect(pointedIn(grid)).to.deep.equal(['12–18']);

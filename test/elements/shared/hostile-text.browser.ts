@@ -135,15 +135,15 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     await press('Enter');
     await afterwards(page);
     const tomatoes = zone.plantings[0]?.name ?? '';
-    await click(cell(page.grid, `${tomatoes} in ${zone.name}, week of June 7`));
+    await click(cell(page.grid, 'beds/tomatoes', '2027-06-07'));
     await type('5');
     expect(callout()).to.contain(`${tomatoes} has no shut-off`);
-    await click(cell(page.grid, `${zone.name}, week of July 5`), 'right');
+    await click(cell(page.grid, 'beds', '2027-07-05'), 'right');
     await click(menuItem(ACTIONS.menu.note));
     const box = document.querySelector('.runnel-note');
     expect(box?.getAttribute('aria-label')).to.contain(zone.name);
     expect(box?.querySelector('textarea')?.value).to.equal(plan.choices?.['beds']?.['2027-07-05']?.note);
-    expect(cell(page.grid, `${zone.name}, week of July 12`).title).to.contain(
+    expect(cell(page.grid, 'beds', '2027-07-12').title).to.contain(
       plan.choices?.['beds']?.['2027-07-12']?.note ?? 'a note',
     );
     expect(attacks()).to.deep.equal([]);
