@@ -35,7 +35,8 @@ export async function browserConfig(kind: BrowserKind, files: string[]): Promise
     nodeResolve: { exportConditions: ['browser', 'production'] },
     concurrency: 1,
     testsStartTimeout: 60_000,
-    testsFinishTimeout: 180_000,
+    // For a whole file; the other runners may want the same cores.
+    testsFinishTimeout: 360_000,
     testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
     testRunnerHtml: testPage,
     plugins: [
