@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { describeEdit } from '../../src/language/describe-edit.ts';
 import { readerFor } from '../../src/language/reader.ts';
+import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../src/plan/edits/edit.ts';
 import { arbitraryEdit } from '../support/arbitrary-edit.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
@@ -22,6 +23,20 @@ describe('an edit in words', () => {
     [{ type: 'set-minutes', ...cell, minutes: undefined }, 'Beds, week of July 5: computed minutes'],
     [{ type: 'set-minutes-run', ...cell, minutes: 90 }, 'Beds, week of July 5: 90 min run'],
     [{ type: 'set-minutes-run', ...cell, minutes: undefined }, 'Beds, week of July 5: minutes run taken out'],
+    // The log of the garden has 90 minutes of the week of May 17.
+    [
+      { type: 'set-day-run', zone: 'beds', day: '2027-07-07', run: { minutes: 30, open: ['shrubs', 'tomatoes'] } },
+      'Beds, July 7: 30 min run, Shrubs and Tomatoes open',
+    ],
+    [
+      { type: 'set-day-run', zone: 'beds', day: '2027-07-07', run: { minutes: 30, open: [] } },
+      'Beds, July 7: 30 min run, every shut-off shut',
+    ],
+    [
+      { type: 'set-day-run', zone: 'beds', day: '2027-05-18', run: { minutes: 30 } },
+      'Beds, May 18: 30 min run, instead of 90 min in the week',
+    ],
+    [{ type: 'set-day-run', zone: 'beds', day: '2027-07-07', run: undefined }, 'Beds, July 7: run taken out'],
     [{ type: 'close-week', ...cell, closed: true }, 'Beds, week of July 5: closed'],
     [{ type: 'close-week', ...cell, closed: false }, 'Beds, week of July 5: open again'],
     [{ type: 'set-open-days', ...cell, planting: 'shrubs', days: 1 }, 'Beds, week of July 5: Shrubs open on 1 day'],
@@ -42,6 +57,15 @@ describe('an edit in words', () => {
     ],
     [{ type: 'set-week-rain', week: '2027-07-07', rain: 0.4 }, 'Rain, week of July 5: 0.40 in'],
     [{ type: 'set-week-rain', week: '2027-07-07', rain: undefined }, 'Rain, week of July 5: as normal'],
+    [
+      { type: 'set-week-rain', week: '2027-07-07', rain: 0.4, through: '2027-07-08' },
+      'Rain, week of July 5: 0.40 in, read through July 8',
+    ],
+    [
+      { type: 'set-forecast', issued: '2027-07-07', days: { '2027-07-07': { rain: 0.1 }, '2027-07-08': {} } },
+      'Forecast of July 7: 2 days',
+    ],
+    [{ type: 'set-forecast', issued: '2027-07-07', days: undefined }, 'Forecast of July 7: taken out'],
     [{ type: 'set-week-eto', week: '2027-07-07', eto: 1.2 }, 'Reference ET, week of July 5: 1.20 in'],
     [
       { type: 'set-day-weather', day: '2027-07-07', weather: { rain: 0.4, eto: 0.2 } },
@@ -169,4 +193,16 @@ it('any edit has a description of one short line', () => {
 it('a day stands as the reader’s locale writes it', () => {
   const edit: Edit = { type: 'set-season', season: { firstDay: '2027-04-05', weeks: 31 } };
   expect(said(edit, 'en-GB')).toBe('Season: from 5 April 2027, 31 weeks');
+});
+
+it('a total of a week says that it takes the place of runs by day', () => {
+  const run: Edit = { type: 'set-day-run', zone: 'beds', day: '2027-07-07', run: { minutes: 30 } };
+  const plan = applyEdit(mixedGarden(), run);
+  const say = (minutes: number | undefined) =>
+    describeEdit(plan, { type: 'set-minutes-run', ...cell, minutes }, readerFor('en-US', 'us')).replaceAll(
+      '\u00a0',
+      ' ',
+    );
+  expect(say(45)).toBe('Beds, week of July 5: 45 min run, instead of runs by day');
+  expect(say(undefined)).toBe('Beds, week of July 5: runs by day taken out');
 });

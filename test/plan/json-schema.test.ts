@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { JSON_SCHEMA_PATH, planJsonSchema } from '../../.build/json-schema.ts';
+import { DEFAULTS } from '../../src/plan/defaults.ts';
 import { checkPlan } from '../../src/plan/reading/check-plan.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
 import { isValid } from '../support/json-schema-check.ts';
@@ -36,6 +37,17 @@ describe('the published JSON Schema', () => {
       'Ground that the planting covers. Unit: ft².',
     );
     expect(published).not.toContain('"quantity"');
+  });
+
+  it('names the defaults that are taken', () => {
+    const [us] = schema.oneOf;
+    const zone = schema.$defs['zone-us'].properties;
+    const planting = schema.$defs['planting-us'].properties;
+    const site = schema.$defs[us.properties.site.$ref.split('/').at(-1)].properties;
+    expect(site.rain.description).toContain(`Left out: ${DEFAULTS.rainMethod}.`);
+    expect(planting.target.description).toContain(`Left out: ${DEFAULTS.target}, `);
+    expect(zone.startsADay.description).toContain(`Left out: ${DEFAULTS.startsADay}.`);
+    expect(zone.timerStepMinutes.description).toContain(`Left out: ${DEFAULTS.timerStepMinutes}.`);
   });
 
   it.each([
@@ -91,6 +103,22 @@ describe('the published JSON Schema', () => {
     ['zones.0.plantings.0.lines.0.kind', 'hose'],
     ['log.days.yesterday', { rain: 1 }],
     ['log.runs.beds.2027-05-17', -3],
+    ['log.runs.beds.2027-05-17', 'all'],
+    ['log.runs.beds.2027-05-17', { days: { '2027-05-18': { minutes: 1441 } } }],
+    ['log.runs.beds.2027-05-17', { days: { '2027-05-18': { minutes: 1, litres: 3 } } }],
+    ['log.runs.beds.2027-05-17', { minutes: 3 }],
+    ['log.weeks.2027-05-03.rainThrough', 'Wednesday'],
+    ['log.forecasts', [{ days: {} }]],
+    ['log.forecasts', [{ issued: '2027-05-03', days: { '2027-05-03': { rain: -1 } } }]],
+    ['site.climate.rainDays', [1, 2, 3]],
+    ['site.climate.rainDays', Array(12).fill(32)],
+    ['site.climate.rainDayThreshold', 0],
+    ['site.years', { source: '', stretches: [] }],
+    ['site.years', { source: '', stretches: [{ from: '2012-01-01', rain: '1.5', eto: '1' }] }],
+    ['site.years', { source: '', stretches: [{ from: '2012-01-01', rain: '1  2', eto: '1 2' }] }],
+    ['site.years', { source: '', stretches: [{ from: '2012-01-01', rain: '', eto: '' }] }],
+    ['zones.0.startsADay', 0],
+    ['zones.0.startsADay', 2.5],
     ['choices.beds.2027-07-05.minutes', 10_081],
     ['choices.beds.2027-07-05.colour', 'red'],
     ['choices.Beds', {}],

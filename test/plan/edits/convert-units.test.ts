@@ -39,6 +39,31 @@ describe('a plan in the other units', () => {
     expect(there(metricGarden()).site.climate.minTemperature?.slice(0, 3)).toEqual([36.86, 39.29, 40.75]);
   });
 
+  it('has its rain days’ threshold, its forecasts and its years of days in them, and back as they were', () => {
+    const plan = oneBed({
+      site: {
+        ...oneBed().site,
+        climate: { ...oneBed().site.climate, rainDays: Array(12).fill(9), rainDayThreshold: 0.04 },
+        years: { source: 'invented', stretches: [{ from: '2012-05-01', rain: '0 100 - 3500', eto: '1700 - 2100 0' }] },
+      },
+      log: {
+        weeks: { '2027-06-07': { rain: 0.35, rainThrough: '2027-06-09' } },
+        runs: { beds: { '2027-06-07': { days: { '2027-06-08': { minutes: 20 } } } } },
+        forecasts: [{ issued: '2027-06-08', days: { '2027-06-09': { rain: 0.4, eto: 0.2 } } }],
+      },
+    });
+    const converted = there(plan);
+    expect(checkPlan(converted)).toMatchObject({ ok: true });
+    expect(converted.site.climate).toMatchObject({ rainDays: Array(12).fill(9), rainDayThreshold: 1.016 });
+    expect(converted.site.years?.stretches).toEqual([{ from: '2012-05-01', rain: '0 25 - 889', eto: '432 - 533 0' }]);
+    expect(converted.log).toMatchObject({
+      weeks: { '2027-06-07': { rain: 8.89, rainThrough: '2027-06-09' } },
+      forecasts: [{ issued: '2027-06-08', days: { '2027-06-09': { rain: 10.16, eto: 5.08 } } }],
+    });
+    expect(converted.log?.runs).toBe(plan.log?.runs);
+    expect(there(converted)).toEqual(plan);
+  });
+
   it('leaves minutes, counts, shares and days alone', () => {
     const plan = mixedGarden();
     const converted = there(plan);
@@ -80,6 +105,7 @@ describe('a plan in the other units', () => {
     fc.assert(
       fc.property(arbitraryPlan({ mostWeeks: 20 }), (plan) => {
         const back = there(there(plan));
+        expect(back.site.years).toEqual(plan.site.years);
         const typed = quantities(plan).map(([, value]) => value);
         quantities(back).forEach(([kind, value], index) => {
           const before = typed[index] ?? Number.NaN;

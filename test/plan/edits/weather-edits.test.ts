@@ -31,6 +31,37 @@ describe('an edit of the weather', () => {
     });
   });
 
+  it('writes the day that a total was read through; the last day of the week goes without saying', () => {
+    const read = (through?: string) =>
+      applyEdit(bed, { type: 'set-week-rain', week: '2027-06-17', rain: 0.4, ...(through && { through }) });
+    const partly = read('2027-06-16');
+    expect(partly.log).toEqual({ weeks: { '2027-06-14': { rain: 0.4, rainThrough: '2027-06-16' } } });
+    expect(read('2027-06-20').log).toEqual({ weeks: { '2027-06-14': { rain: 0.4 } } });
+    // A later total is read through a day of its own.
+    expect(applyEdit(partly, { type: 'set-week-rain', week: '2027-06-14', rain: 0.5 })).toEqual(
+      applyEdit(bed, { type: 'set-week-rain', week: '2027-06-14', rain: 0.5 }),
+    );
+    expect(applyEdit(partly, { type: 'set-week-rain', week: '2027-06-14', rain: undefined })).toEqual(bed);
+  });
+
+  it('sets a forecast of a day of issue, in their order, and takes it out', () => {
+    const days = { '2027-06-09': { rain: 0.2, eto: 0.15 }, '2027-06-10': { rain: 0 } };
+    const later = applyEdit(bed, { type: 'set-forecast', issued: '2027-06-09', days });
+    expect(later.log).toEqual({ forecasts: [{ issued: '2027-06-09', days }] });
+    expect(applyEdit(later, { type: 'set-forecast', issued: '2027-06-09', days: structuredClone(days) })).toBe(later);
+    const both = applyEdit(later, { type: 'set-forecast', issued: '2027-06-08', days: {} });
+    expect(both.log?.forecasts?.map(({ issued }) => issued)).toEqual(['2027-06-08', '2027-06-09']);
+    const other = applyEdit(both, { type: 'set-forecast', issued: '2027-06-09', days: { '2027-06-09': { rain: 1 } } });
+    expect(other.log?.forecasts).toEqual([
+      { issued: '2027-06-08', days: {} },
+      { issued: '2027-06-09', days: { '2027-06-09': { rain: 1 } } },
+    ]);
+    const one = applyEdit(both, { type: 'set-forecast', issued: '2027-06-08', days: undefined });
+    expect(one).toEqual(later);
+    expect(applyEdit(one, { type: 'set-forecast', issued: '2027-06-09', days: undefined })).toEqual(bed);
+    expect(applyEdit(bed, { type: 'set-forecast', issued: '2027-06-09', days: undefined })).toBe(bed);
+  });
+
   it('replaces a day’s observations, and clears them', () => {
     const seen = applyEdit(bed, { type: 'set-day-weather', day: '2027-06-17', weather: { rain: 0.4 } });
     const again = applyEdit(seen, { type: 'set-day-weather', day: '2027-06-17', weather: { maxTemperature: 80 } });
@@ -52,6 +83,17 @@ describe('an edit of the weather', () => {
 
   it.each([
     ['less than no rain', { type: 'set-week-rain', week: '2027-06-14', rain: -1 }, 'log.weeks.2027-06-14.rain'],
+    [
+      'a total read through another week',
+      { type: 'set-week-rain', week: '2027-06-14', rain: 1, through: '2027-06-27' },
+      'log.weeks.2027-06-14.rainThrough',
+    ],
+    [
+      'a forecast of a day before it',
+      { type: 'set-forecast', issued: '2027-06-14', days: { '2027-06-13': { rain: 1 } } },
+      'log.forecasts.0.days.2027-06-13',
+    ],
+    ['a forecast of a day that is none', { type: 'set-forecast', issued: 'June', days: {} }, 'log.forecasts.0.issued'],
     ['a day that is none', { type: 'set-day-weather', day: '2027-02-30', weather: { rain: 1 } }, 'log.days.2027-02-30'],
     [
       'a day that is colder at its warmest',
