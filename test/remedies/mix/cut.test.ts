@@ -39,6 +39,22 @@ describe('cutOff', () => {
   });
 });
 
+it('cutOff lets what ran by day hold for both zones, each with its own shut-offs', () => {
+  const open = denseAndShrubs().zones[0]?.plantings.map(({ id }) => id) ?? [];
+  const days = { '2027-06-08': { minutes: 24, open }, '2027-06-09': { minutes: 10 } };
+  const plan = { ...denseAndShrubs(), log: { runs: { border: { '2027-06-07': { days } } } } };
+  const [zone] = plan.zones;
+  if (zone === undefined) throw new Error('there is no zone');
+  const after = applied(plan, cutOff(plan, zone, ['shrubs']));
+  const openIn = (...ids: readonly string[]) => ({
+    '2027-06-07': { days: { '2027-06-08': { minutes: 24, open: ids }, '2027-06-09': { minutes: 10 } } },
+  });
+  expect(after.log?.runs).toEqual({
+    border: openIn(...open.filter((id) => id !== 'shrubs')),
+    'border-2': openIn('shrubs'),
+  });
+});
+
 /** Two plantings of each kind, nothing set by hand. */
 function twoKinds(plan: Plan): Plan {
   const { choices: _choices, log: _log, ...rest } = plan;
