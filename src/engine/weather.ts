@@ -1,9 +1,14 @@
-/** The season's weather by day: what was observed, else what the normals say. */
+/** The season's weather by day: what was observed, else what the normals say; and what mornings expected of it. */
 import { type DayNumber, daysInMonth, monthOf, yearOf } from './calendar.ts';
-import { type DailyEto, dailyEto } from './climate/daily-eto.ts';
+import { type DailyEto, dailyEto, NORMALS as ETO_NORMALS } from './climate/daily-eto.ts';
+import { isSameForecast, type KnownForecast, knownForecasts } from './forecast.ts';
 import type { Garden, SeasonSpan } from './garden.ts';
+import type { GardenSite } from './garden-weather.ts';
 import { changedDays } from './rain/changed-days.ts';
-import { type DailyRain, dailyRain } from './rain/daily-rain.ts';
+import { type DailyRain, dailyRain, NORMALS as RAIN_NORMALS } from './rain/daily-rain.ts';
+import { madeYears } from './rain/made-years.ts';
+import { recordedYears } from './rain/recorded-years.ts';
+import type { SeasonYears } from './rain/season-years.ts';
 
 export interface Weather {
   readonly firstDay: DayNumber;
@@ -11,6 +16,15 @@ export interface Weather {
   readonly months: SeasonMonths;
   readonly eto: DailyEto;
   readonly rain: DailyRain;
+  /** In order of issue. */
+  readonly forecasts: readonly KnownForecast[];
+  /** The same days in many years: recorded ones where the site has any, else made from its normals. Made when first asked for. */
+  readonly years: () => SeasonYears;
+}
+
+/** Whether anything of a day was observed, by itself or in a week's total: from the next morning on that is known. */
+export function isReadDay({ eto, rain }: Pick<Weather, 'eto' | 'rain'>, day: number): boolean {
+  return rain.origin[day] !== RAIN_NORMALS || eto.method[day] !== ETO_NORMALS;
 }
 
 /** The calendar months that the season touches, in order; a month of the next year is a month of its own. */
@@ -41,7 +55,40 @@ export function seasonWeather(
     dailyRain(garden, eto),
     (one, other) => changedDays(one, other) === undefined,
   );
-  return { firstDay, days, months: before?.weather.months ?? seasonMonths(garden.span), eto, rain };
+  const isForecastKept =
+    before?.garden.site === site && isSameForecast(before.garden.observed.forecasts, observed.forecasts);
+  return {
+    firstDay,
+    days,
+    months: before?.weather.months ?? seasonMonths(garden.span),
+    eto,
+    rain,
+    forecasts:
+      before && isForecastKept
+        ? before.weather.forecasts
+        : knownForecasts(observed.forecasts, {
+            firstDay,
+            expectedEtoMm: eto.expectedMm,
+            runoffFraction: site.rain.runoffFraction,
+          }),
+    years: before?.garden.site === site ? before.weather.years : lazyYears(site, { firstDay, etoMm: eto.expectedMm }),
+  };
+}
+
+function lazyYears(site: GardenSite, normals: { readonly firstDay: DayNumber; readonly etoMm: Float64Array }) {
+  let years: SeasonYears | undefined;
+  return () => {
+    years ??= (site.years && recordedYears(site.years, normals)) ?? madeYearsOf(site, normals);
+    return years;
+  };
+}
+
+function madeYearsOf(
+  { climate }: GardenSite,
+  { firstDay, etoMm }: { readonly firstDay: DayNumber; readonly etoMm: Float64Array },
+): SeasonYears {
+  const { rainMm: monthlyRainMm, rainDays } = climate;
+  return madeYears({ firstDay, days: etoMm.length, monthlyRainMm, rainDays });
 }
 
 /** The earlier object where it says the same. */
@@ -50,7 +97,11 @@ function kept<Daily>(before: Daily | undefined, now: Daily, isSame: (one: Daily,
 }
 
 function sameEto(one: DailyEto, other: DailyEto): boolean {
-  return one.mm.every((mm, day) => mm === other.mm[day]) && one.method.every((id, day) => id === other.method[day]);
+  return (
+    one.mm.every((mm, day) => mm === other.mm[day]) &&
+    one.method.every((id, day) => id === other.method[day]) &&
+    one.expectedMm.every((mm, day) => mm === other.expectedMm[day])
+  );
 }
 
 function seasonMonths({ firstDay, weeks }: SeasonSpan): SeasonMonths {

@@ -12,8 +12,8 @@ export const DEFAULTS = {
   rule: { kind: 'thirstiest' },
 
   slopePercent: 0,
-  /** USDA SCS TR-21 (1970): the only one of the methods that looks at the soil's storage. */
-  rainMethod: 'tr21',
+  /** What each planting's own daily balance keeps: FAO-56 eq. 85 to 88. */
+  rainMethod: 'balance',
   /** At most a quarter of the rain may count: California Code of Regulations, Title 23, s. 492 ff. (2015). */
   rainFraction: 0.25,
   /** Runoff may be taken as none: FAO-56 p. 170. */
@@ -22,8 +22,11 @@ export const DEFAULTS = {
   /** Average density and microclimate: Costello, Matheny and Clark (2000). */
   density: 1,
   microclimate: 1,
-  /** Watered up to field capacity: FAO-56 eq. 85 to 88. */
-  target: 0,
+  /**
+   * Room that watering leaves for rain, as a share of the readily available water: rule of this kit. Over four years of New York's
+   * days it takes about a third less irrigation than filling up, and leaves plants no drier.
+   */
+  target: 0.3,
   /** A season that starts in spring finds the soil filled by winter: assumption of this kit, after FAO-56 eq. 87. */
   startDepletion: 0,
 

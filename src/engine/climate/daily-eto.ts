@@ -9,19 +9,22 @@ import { dailyReferenceEt } from './reference-et.ts';
 
 export interface DailyEto {
   readonly mm: Float64Array;
+  /** What the normals say of each day; the same array as `mm` where nothing was observed. */
+  readonly expectedMm: Float64Array;
   /** Index into ETO_METHODS for each day. */
   readonly method: Uint8Array;
 }
 
 export const ETO_METHODS = ['normals', 'observed', 'penman-monteith', 'hargreaves-samani', 'observed-week'] as const;
-const NORMALS = ETO_METHODS.indexOf('normals');
+export const NORMALS = ETO_METHODS.indexOf('normals');
 const OBSERVED_WEEK = ETO_METHODS.indexOf('observed-week');
 
 /** A day's own observation wins over its week's, a week's over the normals. */
 export function dailyEto({ span, site, observed }: Garden): DailyEto {
   const days = span.weeks * 7;
   const monthlyTotals = monthlyEtoMm(site);
-  const mm = monthlyToDaily({ monthlyTotals, firstDay: span.firstDay, dayCount: days });
+  const expectedMm = monthlyToDaily({ monthlyTotals, firstDay: span.firstDay, dayCount: days });
+  const mm = expectedMm.slice();
   const method = new Uint8Array(days);
   for (const [day, weather] of observed.days) {
     const index = day - span.firstDay;
@@ -38,7 +41,8 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
       method[index] = OBSERVED_WEEK;
     },
   );
-  return { mm, method };
+  const isObserved = method.some((id) => id !== NORMALS);
+  return { mm: isObserved ? mm : expectedMm, expectedMm, method };
 }
 
 function isOfDay(method: number): boolean {

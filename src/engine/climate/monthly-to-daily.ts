@@ -2,13 +2,16 @@ import { civilDate, type DayNumber, daysInMonth } from '../calendar.ts';
 import { type MonthCurve, meanRate, rateBetween } from './month-curve.ts';
 
 const MONTHS = 12;
+/** Any year without a leap day: normals are of such a one. */
+const COMMON_YEAR = 2001;
 
 /**
  * Daily values from monthly totals, for any days of any years: ETo or rain normals as days of a season, in the totals' unit.
  *
  * A mean-preserving quadratic in each month (`MonthCurve`): the days of a whole month add up to its total, the curve has no jump where
- * months meet (December meets January), and no day is negative. A leap February spreads its total over 29 days. A month's rate is
- * its total over its days. The curve is our choice; it stands on the three properties, which are proved beside it and tested.
+ * months meet (December meets January), and no day is negative. A month's rate is its total over its days, February's over 28: in a
+ * leap year its 29th day comes on top, at the same rate. The curve is our choice; it stands on the three properties, which are
+ * proved beside it and tested.
  *
  * `monthlyTotals` has twelve values, January first. Throws a RangeError for any other number of them, and for a total that is
  * negative or not a number.
@@ -25,7 +28,7 @@ export function monthlyToDaily(given: {
   while (index < dayCount) {
     const { year, month, dayOfMonth } = civilDate(firstDay + index);
     const length = daysInMonth(year, month);
-    const curve = curveOf(monthlyTotals, year, month);
+    const curve = curveOf(monthlyTotals, month);
     for (let day = dayOfMonth - 1; day < length && index < dayCount; day += 1, index += 1) {
       daily[index] = meanRate(curve, day / length, (day + 1) / length);
     }
@@ -33,18 +36,18 @@ export function monthlyToDaily(given: {
   return daily;
 }
 
-/** The curve of one month (0 to 11) of a year between its neighbours. */
-export function curveOf(monthlyTotals: readonly number[], year: number, month: number): MonthCurve {
-  const mean = dailyMean(monthlyTotals, year, month);
+/** The curve of one month (0 to 11) between its neighbours. */
+export function curveOf(monthlyTotals: readonly number[], month: number): MonthCurve {
+  const mean = dailyMean(monthlyTotals, month);
   return {
     mean,
-    start: rateBetween(dailyMean(monthlyTotals, year, (month + MONTHS - 1) % MONTHS), mean),
-    end: rateBetween(mean, dailyMean(monthlyTotals, year, (month + 1) % MONTHS)),
+    start: rateBetween(dailyMean(monthlyTotals, (month + MONTHS - 1) % MONTHS), mean),
+    end: rateBetween(mean, dailyMean(monthlyTotals, (month + 1) % MONTHS)),
   };
 }
 
-function dailyMean(monthlyTotals: readonly number[], year: number, month: number): number {
-  return (monthlyTotals[month] as number) / daysInMonth(year, month);
+function dailyMean(monthlyTotals: readonly number[], month: number): number {
+  return (monthlyTotals[month] as number) / daysInMonth(COMMON_YEAR, month);
 }
 
 function refuseBadTotals(monthlyTotals: readonly number[]): void {

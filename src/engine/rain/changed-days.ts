@@ -13,7 +13,7 @@ export function changedDays(one: DailyRain, other: DailyRain): DaySpan | undefin
   const differ = (day: number) =>
     one.mm[day] !== other.mm[day] ||
     one.origin[day] !== other.origin[day] ||
-    one.normalMm[day] !== other.normalMm[day] ||
+    one.expectedMm[day] !== other.expectedMm[day] ||
     one.soakedMm[day] !== other.soakedMm[day];
   let first = 0;
   let last = one.mm.length - 1;

@@ -1,6 +1,7 @@
 /** Plantings that ask alike share their days: what one uses, the next need not reckon again nor keep twice. */
-import type { GardenSite } from '../garden.ts';
+import type { GardenSite } from '../garden-weather.ts';
 import type { Weather } from '../weather.ts';
+import type { RainKeeper } from './kept-rain.ts';
 import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
 import { monthShares } from './planting-rain.ts';
 import { isSameDemand, type Planted } from './same-demand.ts';
@@ -15,7 +16,7 @@ export class AlikeDemands {
   #weather: Pick<Weather, 'eto' | 'months'> | undefined;
   #site: GardenSite | undefined;
   readonly #found = new Map<number, Alike[]>();
-  readonly #shares = new Map<PlantingDemand, readonly number[]>();
+  readonly #shares = new Map<PlantingDemand, Map<string, readonly number[]>>();
 
   demandOf(planted: Planted, weather: Weather): PlantingDemand {
     this.#standUnder(weather);
@@ -30,14 +31,16 @@ export class AlikeDemands {
   }
 
   /** Shares of its months' normal rain that count, as `monthShares`. */
-  sharesOf(demand: PlantingDemand, site: GardenSite, weather: Weather): readonly number[] {
+  sharesOf(keeper: RainKeeper, site: GardenSite, weather: Weather): readonly number[] {
     this.#standUnder(weather);
     if (this.#site !== site) this.#shares.clear();
     this.#site = site;
-    const known = this.#shares.get(demand);
-    if (known !== undefined) return known;
-    const shares = monthShares(demand, site, weather);
-    this.#shares.set(demand, shares);
+    const { demand, isRefill, wateringDays } = keeper;
+    const ofDemand = this.#shares.get(demand) ?? new Map<string, readonly number[]>();
+    this.#shares.set(demand, ofDemand);
+    const way = `${isRefill} ${wateringDays}`;
+    const shares = ofDemand.get(way) ?? monthShares(keeper, site, weather);
+    ofDemand.set(way, shares);
     return shares;
   }
 

@@ -2,3 +2,10 @@
 export function daysMask(from: number, until: number): number {
   return ((1 << until) - 1) & ~((1 << from) - 1);
 }
+
+/** How many days a mask has. */
+export function countDays(mask: number): number {
+  let days = 0;
+  for (let left = mask; left !== 0; left &= left - 1) days++;
+  return days;
+}

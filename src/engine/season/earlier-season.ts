@@ -10,7 +10,7 @@ import type { KnownPlanting } from './zone-season.ts';
 export interface EarlierSeason {
   /** Earlier weeks of a zone of which nothing but the choices may have changed, under the same days and the same ETo. */
   zoneLike(zone: GardenZone, index: number): ZoneSeason | undefined;
-  /** What is known of a zone's plantings, in order, under the same ETo, wherever they stood. */
+  /** What is known of a zone's plantings, in order, wherever they stood. */
   plantingsOf(zone: GardenZone, index: number): readonly (KnownPlanting | undefined)[];
   /** The weeks whose rain moved; 'other' where the way it is credited changed too. */
   readonly rain: WeekSpan | undefined | 'other';
@@ -19,16 +19,12 @@ export interface EarlierSeason {
 const NOTHING: EarlierSeason = { zoneLike: () => undefined, plantingsOf: () => [], rain: 'other' };
 
 export function earlierSeason(garden: Garden, weather: Weather, previous: Season | undefined): EarlierSeason {
-  const sameDays = previous?.weather.months === weather.months && previous.weather.eto === weather.eto;
-  if (previous === undefined || !sameDays) return NOTHING;
-  return {
-    zoneLike: zoneFinder(previous.zones),
-    plantingsOf: plantingFinder(previous, {
-      site: garden.site === previous.garden.site,
-      rain: weather.rain === previous.weather.rain,
-    }),
-    rain: rainSince(garden, weather, previous),
-  };
+  if (previous === undefined || previous.weather.months !== weather.months) return NOTHING;
+  const eto = previous.weather.eto === weather.eto;
+  const site = garden.site === previous.garden.site;
+  const plantingsOf = eto || site ? plantingFinder(previous, { eto, site }) : NOTHING.plantingsOf;
+  if (!eto) return { ...NOTHING, plantingsOf };
+  return { zoneLike: zoneFinder(previous.zones), plantingsOf, rain: rainSince(garden, weather, previous) };
 }
 
 /** Most often a zone lies where it lay. */
@@ -67,8 +63,8 @@ interface Standing {
 }
 
 interface SameWeather {
+  readonly eto: boolean;
   readonly site: boolean;
-  readonly rain: boolean;
 }
 
 function knownOf(
@@ -77,18 +73,11 @@ function knownOf(
   { season, there }: Standing,
   same: SameWeather,
 ): KnownPlanting | undefined {
-  const { demand, rainShares } = season;
   const stood = { planting: season.planting, soil: there.zone.soil };
   if (!isSameDemand(stood, { planting, soil: zone.soil })) return undefined;
-  if (!same.site) return { demand };
   const isAlike =
-    same.rain &&
-    season.planting === planting &&
-    there.zone.efficiency === zone.efficiency &&
-    there.zone.wateringDays === zone.wateringDays;
-  return isAlike
-    ? { demand, rainShares, before: { figures: season.figures, zoneFigures: there.figures } }
-    : { demand, rainShares };
+    same.site && there.zone.wateringDays === zone.wateringDays && season.planting.watering === planting.watering;
+  return { demand: same.eto ? season.demand : undefined, rainShares: isAlike ? season.rainShares : undefined };
 }
 
 /** Whether two zones are the same but for their names and choices. */
@@ -101,12 +90,14 @@ function isLike(one: GardenZone, other: GardenZone): boolean {
       one.wateringDays === other.wateringDays &&
       one.timerStepMinutes === other.timerStepMinutes &&
       one.longestCycleMinutes === other.longestCycleMinutes &&
+      one.startsADay === other.startsADay &&
       one.efficiency === other.efficiency)
   );
 }
 
 function rainSince(garden: Garden, weather: Weather, previous: Season): EarlierSeason['rain'] {
-  if (garden.site !== previous.garden.site) return 'other';
+  const isSame = garden.site === previous.garden.site && weather.forecasts === previous.weather.forecasts;
+  if (!isSame) return 'other';
   const days = changedDays(previous.weather.rain, weather.rain);
   return days && { first: Math.floor(days.first / 7), last: Math.floor(days.last / 7) };
 }

@@ -1,6 +1,9 @@
 /** On which of a zone's watering days the shut-off in front of a planting is open. */
-import { startCourse, type WeekCourse } from './week-course.ts';
-import { meetsGoal } from './week-need.ts';
+
+import type { KnownForecast } from '../forecast.ts';
+import { minutesOnDays, type WeekOutlook } from './week-outlook.ts';
+import type { ZoneMember } from './zone-member.ts';
+import { LEAST_MINUTES } from './zone-morning.ts';
 
 /** For each k from 0: the k of the watering days on which a shut-off is open, spread evenly and ending on the last. */
 export function openMasks(wateringDays: number): readonly number[] {
@@ -14,13 +17,30 @@ export function openMasks(wateringDays: number): readonly number[] {
   });
 }
 
-/** The smallest k of the watering days that meets the planting's need at the zone's minutes; all of them if none does. */
-export function fewestOpenDays(course: WeekCourse, masks: readonly number[], minutesPerDay: number): number {
-  const { start, depletionMm } = course;
+/**
+ * The smallest k of the watering days on which the zone's minutes meet the planting's need, as expected on the morning of `day`; all of
+ * them if none does, none where it asks for nothing.
+ */
+export function fewestOpenDays(
+  { outlook, request, depletionMm }: ZoneMember,
+  scratch: WeekOutlook,
+  { masks, minutes, day, forecast }: OpenDaysGiven,
+): number {
+  const { minutesPerDay: asked } = request;
+  if (asked === 0 || asked === Number.POSITIVE_INFINITY) return 0;
   const most = masks.length - 1;
   for (let count = 1; count < most; count++) {
-    startCourse(course, start, masks[count] as number, depletionMm);
-    if (meetsGoal(course, minutesPerDay)) return count;
+    const needed = minutesOnDays(outlook, scratch, { day, mask: masks[count] as number, depletionMm, forecast });
+    if (needed <= minutes + LEAST_MINUTES) return count;
   }
   return most;
+}
+
+export interface OpenDaysGiven {
+  /** For each k from 0, as `openMasks`. */
+  readonly masks: readonly number[];
+  /** Those that the zone runs on each watering day. */
+  readonly minutes: number;
+  readonly day: number;
+  readonly forecast: KnownForecast | undefined;
 }

@@ -1,4 +1,4 @@
-/** A planting's season by day: its demand, its effective rain, and what a minute of its line brings. */
+/** A planting's season by day: its demand, its rain as it fell and as it is expected, and what a minute of its line brings. */
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { netMmPerMinute as netDepthOfMinute } from '../application/run-time.ts';
 import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
@@ -6,18 +6,18 @@ import type { Weather } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 import { type DaySpan, fillRain } from './planting-rain.ts';
 import type { PlantingSeason } from './season.ts';
+import type { ExpectedDays } from './week-outlook.ts';
 
-export interface PlantingDays {
+export interface PlantingDays extends ExpectedDays {
   readonly demand: PlantingDemand;
   /** Rain that enters the root zone, mm. */
   readonly soakedMm: Float64Array;
-  /** Net depth that a minute of the line brings on each day, mm; 0 without a line and out of the ground. */
-  readonly netMmPerMinute: Float64Array;
 }
 
 /** Arrays of one number a day, to be filled: a season lends them from planting to planting. */
 export interface DayBuffers {
   readonly soakedMm: Float64Array;
+  readonly expectedRainMm: Float64Array;
   readonly netMmPerMinute: Float64Array;
   /** What each was filled from, all through the season: from the same it need not be filled again. */
   soakedFrom?: FilledFrom;
@@ -49,14 +49,15 @@ export function fillDays(
   days: DaySpan,
 ): PlantingDays {
   const { planting, demand, rainShares } = ground;
-  const { soakedMm, netMmPerMinute } = buffers;
+  const { soakedMm, expectedRainMm, netMmPerMinute } = buffers;
   const inGround = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
   const isWhole = days.first === 0 && days.end === weather.days;
   const soakedFrom = isWhole ? [demand, rainShares, weather.rain] : undefined;
   if (!isSame(buffers.soakedFrom, soakedFrom)) {
     buffers.soakedFrom = soakedFrom;
     soakedMm.fill(0, days.first, days.end);
-    fillRain(soakedMm, inGround, rainShares, weather);
+    expectedRainMm.fill(0, days.first, days.end);
+    fillRain(soakedMm, expectedRainMm, inGround, rainShares, weather);
   }
   const netFrom = isWhole ? [demand, planting.lines, planting.areaM2, zone.efficiency] : undefined;
   if (!isSame(buffers.netFrom, netFrom)) {
@@ -64,7 +65,7 @@ export function fillDays(
     netMmPerMinute.fill(0, days.first, days.end);
     fillNet(netMmPerMinute, inGround, planting, { efficiency: zone.efficiency, firstDay: weather.firstDay });
   }
-  return { demand, soakedMm, netMmPerMinute };
+  return { demand, soakedMm, expectedRainMm, netMmPerMinute, isRefill: planting.watering === 'refill' };
 }
 
 function fillNet(
@@ -90,7 +91,11 @@ function isSame(before: FilledFrom, now: FilledFrom): boolean {
 }
 
 export function dayBuffers(days: number): DayBuffers {
-  return { soakedMm: new Float64Array(days), netMmPerMinute: new Float64Array(days) };
+  return {
+    soakedMm: new Float64Array(days),
+    expectedRainMm: new Float64Array(days),
+    netMmPerMinute: new Float64Array(days),
+  };
 }
 
 /** The line that lies on a day, if any. `lines` are in order of their first day. */

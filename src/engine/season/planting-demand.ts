@@ -1,5 +1,5 @@
 /** What a planting would use day by day if never short, and how far its soil may dry: all that does not hang on rain. */
-import type { GardenPlanting, ZoneSoil } from '../garden.ts';
+import type { GardenPlanting, RootZone, ZoneSoil } from '../garden.ts';
 import { depletionFraction } from '../plants/depletion-fraction.ts';
 import { readilyAvailableWaterMm, totalAvailableWaterMm } from '../soil/available-water.ts';
 import type { Weather } from '../weather.ts';
@@ -13,14 +13,15 @@ export interface PlantingDemand {
   readonly etcMm: Float64Array;
   /** Readily available water (allowed depletion) of each day, mm. */
   readonly rawMm: Float64Array;
-  /** The least of them in the ground: below it no day is short. */
-  readonly leastRawMm: number;
-  /** More water never leaves it drier: no day's use is more than what lies between readily and totally available water. */
-  readonly isSteady: boolean;
+  /** Both as the normals have them: what a morning expects. The same arrays where no ETo was observed. */
+  readonly expectedEtcMm: Float64Array;
+  readonly expectedRawMm: Float64Array;
   /** Total available water, mm. */
   readonly tawMm: number;
-  /** Depletion to come back to, mm. */
+  /** Depletion that may remain after watering, mm. */
   readonly targetMm: number;
+  /** From this day of the season on; before it the planting is establishing and filled to the brim. */
+  readonly targetFrom: number;
   /** Depletion on the first day in the ground, mm. */
   readonly startMm: number;
 }
@@ -33,34 +34,53 @@ export function plantingDemand(
   soil: Pick<ZoneSoil, 'availableWater'>,
   weather: Weather,
 ): PlantingDemand {
-  const { firstDay, days } = weather;
-  const etcMm = new Float64Array(days);
-  const rawMm = new Float64Array(days);
+  const { firstDay, days, eto } = weather;
   const first = Math.min(days, Math.max(0, planting.from - firstDay));
   const end = Math.max(first, Math.min(days, planting.to + 1 - firstDay));
-  const { depthM, allowedDepletion, adjustsDepletion, targetDepletion, startDepletion } = planting.rootZone;
+  const { depthM, allowedDepletion, targetDepletion, startDepletion } = planting.rootZone;
   const tawMm = totalAvailableWaterMm(soil.availableWater, depthM);
   const allowedMm = readilyAvailableWaterMm(tawMm, allowedDepletion);
-  let isSteady = true;
-  let leastRawMm = end > first ? Number.POSITIVE_INFINITY : 0;
-  fillCoefficients(etcMm, planting, { firstDay, first, end });
-  for (let day = first; day < end; day++) {
-    const etc = (etcMm[day] as number) * (weather.eto.mm[day] as number);
-    const raw = adjustsDepletion ? readilyAvailableWaterMm(tawMm, depletionFraction(allowedDepletion, etc)) : allowedMm;
-    etcMm[day] = etc;
-    rawMm[day] = raw;
-    if (raw < leastRawMm) leastRawMm = raw;
-    if (etc > tawMm - raw) isSteady = false;
-  }
+  const coefficients = new Float64Array(days);
+  fillCoefficients(coefficients, planting, { firstDay, first, end });
+  const ground = { first, end, tawMm, allowedMm };
+  const expected = daysOf(ground, planting.rootZone, coefficients, eto.expectedMm);
+  const { etcMm, rawMm } =
+    eto.mm === eto.expectedMm ? expected : daysOf(ground, planting.rootZone, coefficients, eto.mm);
   return {
     first,
     end,
     etcMm,
     rawMm,
-    leastRawMm,
-    isSteady,
+    expectedEtcMm: expected.etcMm,
+    expectedRawMm: expected.rawMm,
     tawMm,
     targetMm: targetDepletion * allowedMm,
+    targetFrom: planting.establishing === undefined ? 0 : planting.establishing.until - firstDay + 1,
     startMm: startDepletion * allowedMm,
   };
+}
+
+interface Ground {
+  readonly first: number;
+  readonly end: number;
+  readonly tawMm: number;
+  readonly allowedMm: number;
+}
+
+function daysOf(
+  { first, end, tawMm, allowedMm }: Ground,
+  { allowedDepletion, adjustsDepletion }: RootZone,
+  coefficients: Float64Array,
+  etoMm: Float64Array,
+): Pick<PlantingDemand, 'etcMm' | 'rawMm'> {
+  const etcMm = new Float64Array(coefficients.length);
+  const rawMm = new Float64Array(coefficients.length);
+  for (let day = first; day < end; day++) {
+    const etc = (coefficients[day] as number) * (etoMm[day] as number);
+    etcMm[day] = etc;
+    rawMm[day] = adjustsDepletion
+      ? readilyAvailableWaterMm(tawMm, depletionFraction(allowedDepletion, etc))
+      : allowedMm;
+  }
+  return { etcMm, rawMm };
 }

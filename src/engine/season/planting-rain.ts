@@ -1,8 +1,11 @@
 /** Effective rain of a planting, day by day. */
-import type { GardenSite } from '../garden.ts';
+
+import type { GardenSite } from '../garden-weather.ts';
+import { NORMALS } from '../rain/daily-rain.ts';
 import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.ts';
 import type { Weather } from '../weather.ts';
-import type { PlantingDemand } from './planting-demand.ts';
+import { countDays } from './days-mask.ts';
+import { keptRainShares, type RainKeeper } from './kept-rain.ts';
 
 /** Days of the season, from its first day counted; `end` is the day after the last. */
 export interface DaySpan {
@@ -11,49 +14,58 @@ export interface DaySpan {
 }
 
 /**
- * Fills in the rain that enters the root zone on some days in the ground, mm. On days from normals the month's effective
- * rain is shared in proportion to the day's rain; on observed days it is the day's own, and the balance decides what
- * stays.
+ * Fills in the rain that enters the root zone on some days in the ground, mm, as it fell and as the normals let expect. A day that
+ * nobody read has its share of the normals; on observed days rain is the day's own, and the balance decides what stays.
  */
 export function fillRain(
   soakedMm: Float64Array,
+  expectedRainMm: Float64Array,
   { first, end }: DaySpan,
   rainShares: readonly number[],
   { months, rain }: Weather,
 ): void {
-  const { normalMm, soakedMm: observedMm } = rain;
   for (let month = 0; month < rainShares.length; month++) {
     const share = rainShares[month] as number;
     const until = Math.min(end, months.starts[month + 1] as number);
     for (let day = Math.max(first, months.starts[month] as number); day < until; day++) {
-      soakedMm[day] = (normalMm[day] as number) * share + (observedMm[day] as number);
+      const expected = (rain.expectedMm[day] as number) * share;
+      expectedRainMm[day] = expected;
+      soakedMm[day] = rain.origin[day] === NORMALS ? expected : (rain.soakedMm[day] as number);
     }
   }
 }
 
 /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
-export function monthShares(demand: PlantingDemand, site: GardenSite, weather: Weather): readonly number[] {
-  return weather.months.calendarMonth.map((_, month) => monthShare(demand, site, weather, month));
+export function monthShares(keeper: RainKeeper, site: GardenSite, weather: Weather): readonly number[] {
+  if (site.rain.method !== 'balance') {
+    return weather.months.calendarMonth.map((_, month) => monthShare(keeper, site, weather, month));
+  }
+  return keptRainShares(keeper, {
+    years: weather.years(),
+    months: weather.months,
+    etoMm: weather.eto.expectedMm,
+    rainMm: weather.rain.expectedMm,
+    runoffFraction: site.rain.runoffFraction,
+  });
 }
 
-/** Share of a month's normal rain that counts, 0 to 1; `month` is a place in the season's months. */
-export function monthShare(demand: PlantingDemand, site: GardenSite, weather: Weather, month: number): number {
-  const given = rainMonth(demand, site, weather, month);
+/** Share of a month's normal rain that counts by a monthly method, 0 to 1; `month` is an index into the season's months. */
+export function monthShare(keeper: RainKeeper, site: GardenSite, weather: Weather, month: number): number {
+  const given = rainMonth(keeper, site, weather, month);
   return given === undefined ? 0 : monthlyEffectiveRainMm(site.rain.method, given) / given.rainMm;
 }
 
 /**
- * What a month's effective rain is reckoned from; undefined in a month without rain or without the planting. The month's
- * ETc is taken as if its days in the ground were the whole month, so that a season that starts in mid-month credits by
- * the same share. The usable storage is the readily available water.
+ * What a month's effective rain is reckoned from; undefined in a month without rain or without the planting. The month's expected
+ * ETc is taken as if its days in the ground were the whole month, so that a season that starts in mid-month credits by the same
+ * share. The usable storage is what is drawn between waterings, at most the readily available water.
  */
 export function rainMonth(
-  demand: PlantingDemand,
+  { demand, isRefill, wateringDays }: RainKeeper,
   site: GardenSite,
-  weather: Weather,
+  { months }: Weather,
   month: number,
 ): RainMonth | undefined {
-  const { months } = weather;
   const rainMm = site.climate.rainMm[months.calendarMonth[month] as number] as number;
   const from = Math.max(demand.first, months.starts[month] as number);
   const until = Math.min(demand.end, months.starts[month + 1] as number);
@@ -61,14 +73,15 @@ export function rainMonth(
   let etcMm = 0;
   let rawMm = 0;
   for (let day = from; day < until; day++) {
-    etcMm += demand.etcMm[day] as number;
-    rawMm += demand.rawMm[day] as number;
+    etcMm += demand.expectedEtcMm[day] as number;
+    rawMm += demand.expectedRawMm[day] as number;
   }
   const days = until - from;
+  const drawnMm = ((etcMm / days) * 7) / countDays(wateringDays);
   return {
     rainMm,
     etcMm: (etcMm / days) * (months.lengthDays[month] as number),
-    usableStorageMm: rawMm / days,
+    usableStorageMm: isRefill ? rawMm / days : Math.min(rawMm / days, drawnMm),
     fraction: site.rain.fraction,
   };
 }

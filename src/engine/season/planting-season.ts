@@ -14,11 +14,11 @@ export const PLANTING_FIELDS = {
   depletionStartMm: 8,
   depletionEndMm: 9,
   neededMm: 10,
-  /** Minutes a watering day that this planting alone would ask for, with every watering day open. */
+  /** Minutes a watering day that it asked for on its first watering morning of the week, with every watering day open. */
   minutesWanted: 11,
-  /** Watering days on which its line is open. */
+  /** Days on which its line was open and the zone ran. */
   openDays: 12,
-  /** Seven-bit mask of those days, bit 0 = the week's first day. */
+  /** Seven-bit mask of the days on which its line is open, bit 0 = the week's first day; 0 where the zone does not run that week. */
   openMask: 13,
   /** Days on which it was short of water (Ks below 1). */
   shortDays: 14,
@@ -28,6 +28,12 @@ export const PLANTING_FIELDS = {
   flowLpm: 16,
   /** Index into STATES. */
   state: 17,
+  /** Watering mornings on which a refill was due, bit 0 = the week's first day. */
+  dueMask: 18,
+  /** Depletion at which a refill that is still due at the week's end became due; 0 = not due. */
+  fillingMm: 19,
+  /** Depletion above its goal that the week's last watering was expected to leave. */
+  missedMm: 20,
 } as const;
 
 export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;

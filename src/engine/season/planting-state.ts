@@ -14,18 +14,22 @@ const OFF = STATES.indexOf('off');
 export interface WeekLimits {
   /** Readily available water on the last day in the ground, mm. */
   rawMm: number;
-  /** Depletion that it should have come back to, mm; Infinity where it was left alone. */
-  goalMm: number;
-  /** Net depth that rounding to the timer's step can bring beyond the need, mm. */
-  roundingMm: number;
+  /** Goal beyond which `missedMm` is short: what rounding to the timer's step may leave, mm; Infinity for a refill. */
+  missableMm: number;
+  /** Irrigation that rounding to the timer's step may send below the roots, mm. */
+  drainableMm: number;
 }
 
-/** Place in STATES for a planting's week, whose other figures are already there. */
+/** Share of the need that may be missed. */
+const MISSED_SHARE = 0.1;
+
+/** Index into STATES for a planting's week, whose other figures are already there. */
 export function plantingStateOf(figures: Float64Array, weeks: number, week: number, limits: WeekLimits): number {
   const at = (field: number) => figures[field * weeks + week] as number;
   if (at(F.groundDays) === 0) return OFF;
-  const depletion = at(F.depletionEndMm);
-  if (depletion > limits.rawMm + LEAST_SHOWN_MM) return DRY;
-  if (at(F.demandMm) - at(F.usedMm) > LEAST_SHOWN_MM || depletion > limits.goalMm + LEAST_SHOWN_MM) return SHORT;
-  return at(F.irrigationDrainedMm) > limits.roundingMm + LEAST_SHOWN_MM ? OVER : MET;
+  if (at(F.depletionEndMm) > limits.rawMm + LEAST_SHOWN_MM) return DRY;
+  const isStillDue = at(F.dueMask) !== 0 && at(F.fillingMm) > 0;
+  const isMissed = at(F.missedMm) > Math.max(MISSED_SHARE * at(F.neededMm), limits.missableMm) + LEAST_SHOWN_MM;
+  if (at(F.demandMm) - at(F.usedMm) > LEAST_SHOWN_MM || isStillDue || isMissed) return SHORT;
+  return at(F.irrigationDrainedMm) > limits.drainableMm + LEAST_SHOWN_MM ? OVER : MET;
 }

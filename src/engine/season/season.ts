@@ -52,16 +52,17 @@ export const SUPPLY_FIELDS = {
   lostLitres: 7,
   /** Change of the water stored in the root zones. */
   storageLitres: 8,
-  /** Net irrigation that would have filled every planting to its target. */
+  /** Net irrigation that would have brought every planting to its goal. */
   neededLitres: 9,
 } as const;
 
 export const ZONE_FIELDS = {
   ...SUPPLY_FIELDS,
-  /** Minutes of the week, all watering days together. */
+  /** Minutes of the week, all days together. */
   minutes: 10,
+  /** Minutes of the day that runs longest. */
   minutesPerDay: 11,
-  /** Cycles in which a day's minutes are run; 1 = in one go, 0 = not run. */
+  /** Cycles in which that day's minutes are run; 1 = in one go, 0 = not run. */
   cycles: 12,
   /** Effective rain credited, mm over the ground of the plantings. */
   rainCreditMm: 13,
@@ -70,12 +71,24 @@ export const ZONE_FIELDS = {
   rainCreditMinutes: 15,
   /** Flow while every line that is open this week runs, L/min. */
   flowLpm: 16,
-  /** Minutes a watering day before rounding to the timer's step and before a hand-set number. */
+  /** Minutes that the week's first watering morning asked for, before rounding to the timer's step and before a hand-set number. */
   minutesWanted: 17,
   /** Index into STATES. */
   state: 18,
   /** Index into MINUTES_ORIGINS. */
   origin: 19,
+  /** Watering days without a run, because too little was asked for; bit 0 = the week's first day. */
+  skippedMask: 20,
+  /** Watering days whose minutes were decided anew, from what was known that morning. */
+  decidedMask: 21,
+  /** Minutes of each day of the week. */
+  minutesDay0: 22,
+  minutesDay1: 23,
+  minutesDay2: 24,
+  minutesDay3: 25,
+  minutesDay4: 26,
+  minutesDay5: 27,
+  minutesDay6: 28,
 } as const;
 
 export { PLANTING_FIELD_COUNT, PLANTING_FIELDS, type PlantingSeason } from './planting-season.ts';
@@ -85,8 +98,8 @@ export const SUPPLY_FIELD_COUNT = Object.keys(SUPPLY_FIELDS).length;
 
 /**
  * From the root-zone balance, worst first:
- * dry: beyond the allowed depletion at the week's end; short: on some day beyond it, or (keep) not back at its target;
- * over: more irrigation drained than rounding to the timer's step explains; met: none of these;
+ * dry: beyond the allowed depletion at the week's end; short: on some day beyond it, or not watered back to its target, or due for a
+ * refill and not filled; over: more irrigation drained than a step of the timer explains; met: none of these;
  * closed: shut for the week by hand; off: nothing in the ground.
  */
 export const STATES = ['dry', 'short', 'over', 'met', 'closed', 'off'] as const;

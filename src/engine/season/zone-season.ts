@@ -1,13 +1,12 @@
 /** One zone through its season: as a whole, or from the week on in which something moved. */
 import type { GardenZone } from '../garden.ts';
 import { AlikeDemands } from './alike-demands.ts';
-import type { EarlierWeeks } from './earlier-weeks.ts';
 import { type DayBuffers, dayBuffers, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 import { PlantingSeason } from './planting-season.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
 import type { WeekSpan } from './week-span.ts';
-import { runZoneWeek, zoneRun } from './zone-run.ts';
+import { runZoneWeek, type ToldMorning, zoneRun } from './zone-run.ts';
 
 /** Arrays lent to one zone after another. */
 export interface SeasonBuffers {
@@ -29,7 +28,7 @@ export function reusedBuffers(): SeasonBuffers {
 }
 
 /**
- * `known` holds of each planting, in order, what is known of it from a run with the same ETo; `index` is the zone's in its
+ * `known` holds of each planting, in order, what is known of it from another run; `index` is the zone's in its
  * season.
  */
 export function zoneSeason(
@@ -42,24 +41,20 @@ export function zoneSeason(
   const weeks = weather.days / 7;
   const season = inBlocks(zone, weeks, emptyFigures(buffers, index, figureCount(zone) * weeks), (planting, at) => {
     const demand = known[at]?.demand ?? buffers.alike.demandOf({ planting, soil: zone.soil }, weather);
-    return { demand, rainShares: known[at]?.rainShares ?? buffers.alike.sharesOf(demand, site, weather) };
-  });
-  season.plantings.forEach((planting, at) => {
-    const before = known[at]?.before;
-    if (before !== undefined) planting.figures.set(before.figures);
+    const keeper = { demand, isRefill: planting.watering === 'refill', wateringDays: zone.wateringDays };
+    return { demand, rainShares: known[at]?.rainShares ?? buffers.alike.sharesOf(keeper, site, weather) };
   });
   const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
-  const run = zoneRun(season, { days, rainMm: weather.rain.mm, from: 0, before: known.map((each) => each?.before) });
+  const run = zoneRun(season, { days, weather, from: 0 });
   for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
   return season;
 }
 
 export interface KnownPlanting {
-  readonly demand: PlantingDemand;
+  /** Only under the same ETo. */
+  readonly demand?: PlantingDemand | undefined;
   /** Only where the normals' rain is credited in the same way. */
-  readonly rainShares?: readonly number[];
-  /** Only where nothing that it hangs on has changed but the minutes. */
-  readonly before?: EarlierWeeks;
+  readonly rainShares?: readonly number[] | undefined;
 }
 
 /** Weeks whose days are filled in at a time, where it is not known how many will be wanted. */
@@ -78,11 +73,9 @@ export function zoneSeasonAfter(
   const { weeks, plantings } = before;
   const figures = new Float64Array(before.figures);
   const season = inBlocks(context.zone, weeks, figures, (_, index) => plantings[index] as PlantingSeason);
-  // A planting that is filled deep and seldom looks a week ahead.
-  const isAhead = context.zone.plantings.some(({ watering }) => watering === 'refill');
-  const from = Math.max(0, isAhead ? changed.first - 1 : changed.first);
+  const from = changed.first;
   const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + STRETCH_WEEKS });
-  const run = zoneRun(season, { days: fill(from), rainMm: context.weather.rain.mm, from });
+  const run = zoneRun(season, { days: fill(from), weather: context.weather, from });
   for (let week = from; week < weeks; week++) {
     if (week > from && (week - from) % STRETCH_WEEKS === 0) fill(week);
     runZoneWeek(run, week);
@@ -139,9 +132,22 @@ function inBlocks(
   };
 }
 
-/** Whether every planting ends the week with the depletion it had before, to the last digit. */
+/** Whether every planting ends the week as dry, and as due for a refill, as it did before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
   return season.plantings.every(
-    (planting, index) => planting.at(P.depletionEndMm, week) === before.plantings[index]?.at(P.depletionEndMm, week),
+    (planting, index) =>
+      planting.at(P.depletionEndMm, week) === before.plantings[index]?.at(P.depletionEndMm, week) &&
+      planting.at(P.fillingMm, week) === before.plantings[index]?.at(P.fillingMm, week),
   );
+}
+
+/** The watering mornings of one week of a zone, as they were decided in its season. */
+export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: number): readonly ToldMorning[] {
+  const figures = new Float64Array(season.figures);
+  const again = inBlocks(context.zone, season.weeks, figures, (_, index) => season.plantings[index] as PlantingSeason);
+  const mornings: ToldMorning[] = [];
+  const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week + 1 });
+  const told = (morning: ToldMorning) => mornings.push(morning);
+  runZoneWeek(zoneRun(again, { days, weather: context.weather, from: week, told }), week);
+  return mornings;
 }

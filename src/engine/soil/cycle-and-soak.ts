@@ -20,45 +20,62 @@ export function longestCycleMinutes({
   return surplusMmPerHour > 0 ? (60 * accumulationMm) / surplusMmPerHour : Number.POSITIVE_INFINITY;
 }
 
-export interface Run {
-  readonly minutes: number;
+/** What a timer can be set to on a day. */
+export interface TimerSettings {
   /** Infinite where nothing limits a cycle. */
   readonly longestCycleMinutes: number;
   /** Smallest step the timer can be set to, above 0. */
   readonly timerStepMinutes: number;
+  /** Most cycles of a day, at least 1. */
+  readonly startsADay: number;
 }
 
 export interface Cycles {
+  /** 0 = not run. */
   readonly cycles: number;
-  readonly minutesPerCycle: number;
-  /** All cycles together: at least what was asked for. */
+  /** All cycles together. */
   readonly minutes: number;
 }
 
 // A run of 0.3 min in steps of 0.1 is three steps, not four; three times a third of a run is one run.
 const STEP_TOLERANCE = 1e-9;
+const MINUTES_OF_DAY = 1440;
+const NOT_RUN: Cycles = { cycles: 0, minutes: 0 };
 
 /**
- * One run as equal cycles in whole timer steps: as few as keep each within the longest cycle. A longest cycle shorter
- * than one step is taken as one step, since no timer can do less. A run of 0 is no cycle.
+ * The run of equal cycles in whole steps of the timer that comes nearest to what is wanted, of those within its starts a day;
+ * of equally near ones that of the fewest cycles. A longest cycle shorter than one step is taken as one step, since no
+ * timer can do less. Less than half a step is no run. `isAtLeast`: the nearest that is not less, where the timer can do it.
  *
- * A timer step that is not above 0, or a run below 0 or without end, throws RangeError.
+ * A timer step that is not above 0, or a run below 0 or without end, throws RangeError. Takes as long as there are starts.
  */
-export function splitIntoCycles({ minutes, longestCycleMinutes: longest, timerStepMinutes }: Run): Cycles {
-  if (!(timerStepMinutes > 0)) throw new RangeError(`The timer step is ${timerStepMinutes} min; it must be above 0.`);
-  if (!(minutes >= 0 && minutes < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`The run is ${minutes} min; it must be 0 or more.`);
+export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = false): Cycles {
+  const { longestCycleMinutes: longest, timerStepMinutes: step, startsADay } = timer;
+  if (!(step > 0)) throw new RangeError(`The timer's step is ${step} min; it must be above 0.`);
+  if (!(wanted >= 0 && wanted < Number.POSITIVE_INFINITY)) {
+    throw new RangeError(`The run is ${wanted} min; it must be 0 or more.`);
   }
-  const steps = Math.max(0, Math.ceil(minutes / timerStepMinutes - STEP_TOLERANCE));
-  if (steps === 0) return { cycles: 0, minutesPerCycle: 0, minutes: 0 };
-  const mostSteps = Math.max(1, Math.floor(longest / timerStepMinutes + STEP_TOLERANCE));
-  const cycles = fewestCycles(steps, mostSteps);
-  const stepsPerCycle = Math.ceil(steps / cycles);
-  return {
-    cycles,
-    minutesPerCycle: stepsPerCycle * timerStepMinutes,
-    minutes: cycles * stepsPerCycle * timerStepMinutes,
-  };
+  if (isAtLeast ? wanted === 0 : wanted < step / 2 - STEP_TOLERANCE) return NOT_RUN;
+  const mostSteps = Math.max(1, Math.floor(longest / step + STEP_TOLERANCE));
+  let best = NOT_RUN;
+  for (let cycles = 1; cycles <= startsADay; cycles++) {
+    const steps = wanted / (cycles * step);
+    const most = Math.min(mostSteps, Math.floor(MINUTES_OF_DAY / (cycles * step) + STEP_TOLERANCE));
+    const whole = isAtLeast ? Math.ceil(steps - STEP_TOLERANCE) : Math.floor(steps + 0.5 + STEP_TOLERANCE);
+    const minutes = cycles * Math.min(Math.max(1, whole), Math.max(1, most)) * step;
+    if (best.cycles === 0 || isBetter(minutes, best.minutes, wanted, isAtLeast)) best = { cycles, minutes };
+  }
+  return best;
+}
+
+function isBetter(minutes: number, best: number, wanted: number, isAtLeast: boolean): boolean {
+  if (isAtLeast) {
+    const reaches = minutes >= wanted - STEP_TOLERANCE;
+    const bestReaches = best >= wanted - STEP_TOLERANCE;
+    if (reaches !== bestReaches) return reaches;
+    if (!reaches) return minutes > best + STEP_TOLERANCE;
+  }
+  return Math.abs(minutes - wanted) < Math.abs(best - wanted) - STEP_TOLERANCE;
 }
 
 /** As few equal cycles as keep each within the longest; at least one. Both in minutes, or both in steps of the timer. */

@@ -1,5 +1,5 @@
 import type { SupplyTank } from '../garden.ts';
-import { type Season, ZONE_FIELDS as Z } from '../season/season.ts';
+import type { Season } from '../season/season.ts';
 import { type AllowanceUse, allowanceUse } from './allowance.ts';
 import type { DayTiming } from './day-timing.ts';
 import { roofYieldL } from './roof-yield.ts';
@@ -7,6 +7,7 @@ import { type SourceDays, sourceDays } from './source-days.ts';
 import { type TankSeason, tankSeason } from './tank.ts';
 import { type TankSize, tankSizeThatLasts } from './tank-size.ts';
 import { timingOn, type WateringTimes, wateringTimes } from './watering-times.ts';
+import { minutesOnDay } from './zone-cycles.ts';
 import { zoneFlows } from './zone-flows.ts';
 
 /** A season seen from its supply. Arrays hold one value a day or a week of the season. */
@@ -70,14 +71,13 @@ function outlookOf(season: Season): SupplyOutlook {
   };
 }
 
-/** A zone runs the same minutes on each of its watering days; what they bring hangs on the lines that are open. */
+/** What a zone's minutes bring hangs on the lines that are open on the day. */
 function dailyDrawL({ zones, garden }: Season, flows: readonly Float64Array[]): Float64Array {
   const drawL = new Float64Array(7 * garden.span.weeks);
-  zones.forEach(({ figures, weeks }, index) => {
+  zones.forEach((zone, index) => {
     const flowLpm = flows[index] as Float64Array;
     for (let day = 0; day < drawL.length; day += 1) {
-      const minutes = figures[Z.minutesPerDay * weeks + Math.floor(day / 7)] as number;
-      drawL[day] = (drawL[day] as number) + minutes * (flowLpm[day] as number);
+      drawL[day] = (drawL[day] as number) + minutesOnDay(zone, day) * (flowLpm[day] as number);
     }
   });
   return drawL;

@@ -1,14 +1,15 @@
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+import { cyclesOf } from '../season/zone-sum.ts';
 import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
 import { surfaceStorage } from '../soil/surface-storage.ts';
 import type { ZoneCycles } from './watering-window.ts';
 
-/** What a zone runs on each watering day of a week: its cycles, and the pause that its soil needs between them. */
-export function zoneCycles(zone: ZoneSeason, week: number): ZoneCycles {
+/** What a zone runs on a day of the season (0 = its first): its cycles, and the pause that its soil needs between them. */
+export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
+  const minutes = minutesOnDay(zone, day);
   const { figures, weeks } = zone;
-  const minutes = figures[Z.minutesPerDay * weeks + week] as number;
-  const cycles = figures[Z.cycles * weeks + week] as number;
+  const cycles = cyclesOf(zone.zone, minutes, figures[Z.origin * weeks + Math.floor(day / 7)] as number);
   const minutesPerCycle = cycles > 0 ? minutes / cycles : 0;
   return {
     id: zone.zone.id,
@@ -16,6 +17,11 @@ export function zoneCycles(zone: ZoneSeason, week: number): ZoneCycles {
     cycles,
     soakMinutes: cycles > 1 ? soakMinutes(zone, minutesPerCycle) : 0,
   };
+}
+
+/** Minutes that a zone runs on a day of the season. */
+export function minutesOnDay({ figures, weeks }: ZoneSeason, day: number): number {
+  return figures[(Z.minutesDay0 + (day % 7)) * weeks + Math.floor(day / 7)] as number;
 }
 
 /** By the line that lays on water the fastest, as the longest cycle is. */

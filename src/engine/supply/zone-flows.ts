@@ -8,8 +8,10 @@ import { PLANTING_FIELDS as P, type PlantingSeason, ZONE_FIELDS as Z, type ZoneS
 export function zoneFlows({ figures, weeks, plantings }: ZoneSeason, firstDay: number): Float64Array {
   const flowLpm = new Float64Array(7 * weeks);
   for (let week = 0; week < weeks; week += 1) {
-    if (figures[Z.minutesPerDay * weeks + week] === 0) continue;
-    for (const planting of plantings) addFlow(planting, { firstDay, week, flowLpm });
+    let ranMask = 0;
+    for (let day = 0; day < 7; day += 1) if (figures[(Z.minutesDay0 + day) * weeks + week] !== 0) ranMask |= 1 << day;
+    if (ranMask === 0) continue;
+    for (const planting of plantings) addFlow(planting, { firstDay, week, ranMask, flowLpm });
   }
   return flowLpm;
 }
@@ -17,12 +19,14 @@ export function zoneFlows({ figures, weeks, plantings }: ZoneSeason, firstDay: n
 interface FlowWeek {
   readonly firstDay: number;
   readonly week: number;
+  /** Days on which the zone ran, bit 0 = the week's first. */
+  readonly ranMask: number;
   readonly flowLpm: Float64Array;
 }
 
-function addFlow(own: PlantingSeason, { firstDay, week, flowLpm }: FlowWeek): void {
+function addFlow(own: PlantingSeason, { firstDay, week, ranMask, flowLpm }: FlowWeek): void {
   const { planting } = own;
-  const openMask = own.at(P.openMask, week);
+  const openMask = own.at(P.openMask, week) & ranMask;
   if (openMask === 0) return;
   const start = 7 * week;
   const only = planting.lines.length === 1 && (planting.lines[0]?.from as number) <= firstDay + start;

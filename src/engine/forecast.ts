@@ -1,0 +1,72 @@
+/** What mornings expect of the days to come where a forecast was issued. */
+import type { DayNumber } from './calendar.ts';
+import type { Forecast, ForecastDay } from './garden-weather.ts';
+import { dailyRainCountedMm } from './rain/daily-threshold.ts';
+
+/** All that was forecast by the morning of `issued`, by day of the season. */
+export interface KnownForecast {
+  /** Counted from the season's first day; below 0 where it was issued before. */
+  readonly issued: number;
+  readonly days: ReadonlyMap<number, ExpectedDay>;
+}
+
+export interface ExpectedDay {
+  /** Reference ET over what the normals say. */
+  readonly etoShare: number;
+  /** Rain that would enter the root zone, mm; undefined where no rain was forecast, dry or wet. */
+  readonly soakedMm: number | undefined;
+}
+
+export interface ForecastGround {
+  readonly firstDay: DayNumber;
+  /** What the normals say of each day of the season. */
+  readonly expectedEtoMm: Float64Array;
+  readonly runoffFraction: number;
+}
+
+/** One after each issue: a later one replaces an earlier one day by day, rain and ETo each by itself. */
+export function knownForecasts(
+  forecasts: readonly Forecast[] | undefined,
+  ground: ForecastGround,
+): readonly KnownForecast[] {
+  const { firstDay } = ground;
+  const merged = new Map<number, ForecastDay>();
+  return [...(forecasts ?? [])]
+    .sort((one, other) => one.issued - other.issued)
+    .map(({ issued, days }) => {
+      for (const [day, { rainMm, etoMm }] of days) {
+        if (day < issued) continue;
+        const before = merged.get(day - firstDay);
+        merged.set(day - firstDay, { rainMm: rainMm ?? before?.rainMm, etoMm: etoMm ?? before?.etoMm });
+      }
+      const known = [...merged].map(([day, forecast]) => [day, expectedDay(day, forecast, ground)] as const);
+      return { issued: issued - firstDay, days: new Map(known) };
+    });
+}
+
+/** As observed rain: below a fifth of the day's ETo it dries off again (FAO-56 p. 170). */
+function expectedDay(
+  day: number,
+  { rainMm, etoMm }: ForecastDay,
+  { expectedEtoMm, runoffFraction }: ForecastGround,
+): ExpectedDay {
+  const normalMm = expectedEtoMm[day] ?? 0;
+  const soakedMm =
+    rainMm === undefined ? undefined : dailyRainCountedMm(rainMm, etoMm ?? normalMm) * (1 - runoffFraction);
+  return { etoShare: etoMm === undefined || normalMm === 0 ? 1 : etoMm / normalMm, soakedMm };
+}
+
+/** The latest that is known on the morning of a day of the season. */
+export function forecastOn(forecasts: readonly KnownForecast[], day: number): KnownForecast | undefined {
+  return forecasts.findLast(({ issued }) => issued <= day);
+}
+
+/** By value: whether two lists say the same of the same days. */
+export function isSameForecast(one: readonly Forecast[] | undefined, other: readonly Forecast[] | undefined): boolean {
+  return one === other || asText(one) === asText(other);
+}
+
+function asText(forecasts: readonly Forecast[] | undefined): string {
+  const ofDay = ([day, { rainMm, etoMm }]: readonly [DayNumber, ForecastDay]) => `${day} ${rainMm} ${etoMm}`;
+  return (forecasts ?? []).map(({ issued, days }) => [issued, ...[...days].map(ofDay)].join()).join(';');
+}

@@ -1,0 +1,247 @@
+/** A planting on its way through its zone's season: what is carried from day to day, and its week so far. */
+import { grossIrrigation } from '../application/run-time.ts';
+import type { KnownForecast } from '../forecast.ts';
+import type { GardenZone } from '../garden.ts';
+import { endDepletionMm, isShort, usedWaterMm } from '../soil/root-zone-day.ts';
+import { countDays, daysMask } from './days-mask.ts';
+import type { PlantingDays } from './planting-days.ts';
+import { plantingStateOf, type WeekLimits } from './planting-state.ts';
+import { dueAboveMm, isDueInWeek, isFilled } from './refill.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason } from './season.ts';
+import { expectedChangeMm, minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
+import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
+
+export interface ZoneMember {
+  readonly season: PlantingSeason;
+  readonly days: PlantingDays;
+  readonly outlook: WeekOutlook;
+  readonly request: MinutesRequest;
+  readonly figures: Float64Array;
+  readonly weeks: number;
+  /** Depletion now, mm: its start until the planting is in the ground. */
+  depletionMm: number;
+  /** Depletion at which a refill became due, mm; 0 = not due. */
+  fillingMm: number;
+  /** Days of the week on which its line is open, bit 0 = the first. */
+  openMask: number;
+  /** Its shut-off has been decided for the week. */
+  isOpened: boolean;
+  dueMask: number;
+  /** Minutes a watering day that it asked for on its first watering morning of the week; -1 until then. */
+  firstAsked: number;
+  /** Depletion that the last watering was to leave, above its goal, mm. */
+  missedMm: number;
+  readonly week: WeekSums;
+  readonly limits: WeekLimits;
+}
+
+/** Sums of a week's days, mm. */
+interface WeekSums {
+  depletionStart: number;
+  demand: number;
+  used: number;
+  rain: number;
+  soaked: number;
+  rainDrained: number;
+  net: number;
+  irrigationDrained: number;
+  shortDays: number;
+  openDays: number;
+  /** The greatest sum of demand less rain up to the last watering day, from a day on to it. */
+  needed: number;
+}
+
+/** `from` is the first week to run; the weeks before it are in the figures. */
+export function zoneMember(season: PlantingSeason, days: PlantingDays, from: number): ZoneMember {
+  const { planting, demand, weeks, figures } = season;
+  const isThere = demand.first < from * 7;
+  const carried = (field: number) => figures[field * weeks + from - 1] as number;
+  return {
+    season,
+    days,
+    outlook: weekOutlook(days),
+    request: minutesRequest(planting),
+    figures,
+    weeks,
+    depletionMm: isThere ? carried(P.depletionEndMm) : demand.startMm,
+    fillingMm: isThere ? carried(P.fillingMm) : 0,
+    openMask: 0,
+    isOpened: false,
+    dueMask: 0,
+    firstAsked: -1,
+    missedMm: 0,
+    week: {
+      depletionStart: 0,
+      demand: 0,
+      used: 0,
+      rain: 0,
+      soaked: 0,
+      rainDrained: 0,
+      net: 0,
+      irrigationDrained: 0,
+      shortDays: 0,
+      openDays: 0,
+      needed: 0,
+    },
+    limits: { rawMm: 0, missableMm: 0, drainableMm: 0 },
+  };
+}
+
+/** The outlook of the week is there already. */
+export function startWeek(member: ZoneMember): void {
+  const { week, request } = member;
+  member.openMask = 0;
+  member.isOpened = false;
+  member.dueMask = 0;
+  member.firstAsked = -1;
+  member.missedMm = 0;
+  request.isPresent = false;
+  request.minutesPerDay = 0;
+  request.litresPerMinute = 0;
+  week.depletionStart = member.depletionMm;
+  week.demand = 0;
+  week.used = 0;
+  week.rain = 0;
+  week.soaked = 0;
+  week.rainDrained = 0;
+  week.net = 0;
+  week.irrigationDrained = 0;
+  week.shortDays = 0;
+  week.openDays = 0;
+  week.needed = 0;
+}
+
+/** Whether a morning is one of the planting's own: in the ground, up to its last watering. */
+export function isPresentOn({ outlook }: ZoneMember, day: number): boolean {
+  return day >= outlook.first && day <= outlook.last;
+}
+
+/**
+ * Looks at a refill on a watering morning; whether it became due. Behind a shut-off it is due from its first watering morning of the week
+ * on, where it is expected to be on some morning: whoever opens it must know on that one.
+ */
+export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): boolean {
+  const { outlook, depletionMm } = member;
+  const { watering, hasShutOff } = member.season.planting;
+  if (watering !== 'refill') return false;
+  let isNew = false;
+  if (member.fillingMm === 0) {
+    const isLooked = !hasShutOff || member.firstAsked < 0;
+    const isDue = hasShutOff
+      ? isLooked && isDueInWeek(outlook, day, depletionMm, forecast)
+      : depletionMm > dueAboveMm(outlook, day);
+    if (isDue) {
+      member.fillingMm = depletionMm;
+      isNew = depletionMm > 0;
+    }
+  }
+  if (member.fillingMm > 0) member.dueMask |= 1 << (day - outlook.start);
+  return isNew;
+}
+
+/** Makes the planting's request anew. */
+export function ask(member: ZoneMember, day: number): void {
+  const { request, outlook, season } = member;
+  const isLeftAlone = season.planting.watering === 'refill' && member.fillingMm === 0;
+  request.minutesPerDay = isLeftAlone ? 0 : minutesAsked(outlook, day, member.depletionMm);
+}
+
+/** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */
+export function passesWith({ outlook, depletionMm, days }: ZoneMember, day: number, minutes: number): boolean {
+  const net = days.netMmPerMinute[day] as number;
+  return isShort(depletionMm - minutes * net, outlook.passAboveMm[day - outlook.start] as number);
+}
+
+/** What the last watering of the week is expected to leave above the goal. */
+export function noteMissed(member: ZoneMember, minutes: number, forecast: KnownForecast | undefined): void {
+  const { outlook, days } = member;
+  const day = outlook.last;
+  const open = (member.openMask >> (day - outlook.start)) & 1;
+  const brought = open * minutes * (days.netMmPerMinute[day] as number);
+  member.missedMm = Math.max(0, member.depletionMm + expectedChangeMm(days, day, forecast) - brought - outlook.goalMm);
+}
+
+/** Runs some days of the week, `end` not included, through the root-zone balance (FAO-56 eq. 84 to 88). `minutes` by day of the week. */
+export function runDays(
+  member: ZoneMember,
+  from: number,
+  until: number,
+  minutes: Float64Array,
+  rainMm: Float64Array,
+): void {
+  const { outlook, days, week, openMask } = member;
+  const { soakedMm, netMmPerMinute } = days;
+  const { etcMm, rawMm, tawMm } = days.demand;
+  const { start, last } = outlook;
+  const end = Math.min(until, outlook.end);
+  for (let day = Math.max(from, outlook.first); day < end; day++) {
+    const etc = etcMm[day] as number;
+    const raw = rawMm[day] as number;
+    const soaked = soakedMm[day] as number;
+    const ran = ((openMask >> (day - start)) & 1) * (minutes[day - start] as number);
+    const irrigation = ran * (netMmPerMinute[day] as number);
+    const before = member.depletionMm;
+    const used = usedWaterMm(etc, before, raw, tawMm, soaked + irrigation);
+    const after = endDepletionMm(before, used, soaked + irrigation);
+    if (isShort(before, raw)) week.shortDays++;
+    if (after < 0) {
+      const rainDrained = Math.min(soaked, -after);
+      week.rainDrained += rainDrained;
+      week.irrigationDrained -= after + rainDrained;
+    }
+    member.depletionMm = after < 0 ? 0 : after;
+    if (member.fillingMm > 0 && isFilled(member.depletionMm, member.fillingMm)) member.fillingMm = 0;
+    if (ran > 0) week.openDays++;
+    if (day <= last) week.needed = Math.max(0, day === outlook.first ? before : week.needed) + etc - soaked;
+    week.demand += etc;
+    week.used += used;
+    week.rain += rainMm[day] as number;
+    week.soaked += soaked;
+    week.net += irrigation;
+  }
+}
+
+/** Fills in the planting's figures of the week. */
+export function keepWeek(
+  member: ZoneMember,
+  index: number,
+  { efficiency, timerStepMinutes }: Pick<GardenZone, 'efficiency' | 'timerStepMinutes'>,
+): void {
+  const { figures, weeks, week, outlook, days, season } = member;
+  const { first, end, start, last } = outlook;
+  const isInGround = first < end;
+  const netMmPerMinute = isInGround ? (days.netMmPerMinute[end - 1] as number) : 0;
+  const isAsking = season.planting.watering === 'keep' || member.dueMask !== 0;
+  const put = (field: number, value: number) => {
+    figures[field * weeks + index] = value;
+  };
+  if (isInGround) {
+    put(P.demandMm, week.demand);
+    put(P.usedMm, week.used);
+    put(P.rainMm, week.rain);
+    put(P.rainSoakedMm, week.soaked);
+    put(P.rainDrainedMm, week.rainDrained);
+    put(P.irrigationNetMm, week.net);
+    put(P.irrigationGrossMm, grossIrrigation(week.net, efficiency));
+    put(P.irrigationDrainedMm, week.irrigationDrained);
+    put(P.depletionStartMm, week.depletionStart);
+    put(P.depletionEndMm, member.depletionMm);
+    put(P.neededMm, isAsking && last >= 0 ? Math.max(0, week.needed - outlook.goalMm) : 0);
+    put(P.openDays, week.openDays);
+    put(P.openMask, member.openMask & daysMask(first - start, end - start));
+    put(P.shortDays, week.shortDays);
+    put(P.groundDays, end - first);
+    put(P.dueMask, member.dueMask);
+    put(P.fillingMm, member.fillingMm);
+    put(P.missedMm, member.missedMm);
+  }
+  put(P.minutesWanted, member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0);
+  put(P.flowLpm, grossIrrigation(netMmPerMinute, efficiency) * season.planting.areaM2);
+  const { limits } = member;
+  limits.rawMm = days.demand.rawMm[end - 1] ?? 0;
+  const stepMm = timerStepMinutes * netMmPerMinute;
+  const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
+  limits.missableMm = season.planting.watering === 'refill' ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
+  limits.drainableMm = stepMm * week.openDays;
+  put(P.state, plantingStateOf(figures, weeks, index, limits));
+}

@@ -1,0 +1,48 @@
+/** The minutes of a zone's watering mornings, decided with what is known by then. */
+import type { GardenZone } from '../garden.ts';
+import { type Cycles, nearestRun } from '../soil/cycle-and-soak.ts';
+import { passesWith, type ZoneMember } from './zone-member.ts';
+import { decides, isAnyOpen, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
+
+export interface ZoneMorning {
+  /** Minutes asked for before rounding. */
+  readonly wanted: number;
+  readonly run: Cycles;
+}
+
+/** Less than this asks for nothing. */
+export const LEAST_MINUTES = 1e-9;
+
+/**
+ * The run by the requests as they stand: rounded to the nearest step, up where somebody who decides would pass its allowed depletion
+ * before its next watering.
+ */
+export function decideMorning(
+  zone: GardenZone,
+  members: readonly ZoneMember[],
+  requests: readonly MinutesRequest[],
+  day: number,
+): ZoneMorning {
+  const wanted = zoneMinutes(zone.rule, requests);
+  const run = nearestRun(wanted, zone);
+  const isTooFew =
+    wanted > LEAST_MINUTES && run.minutes < wanted && isAnyPassing(zone, members, requests, day, run.minutes);
+  return { wanted, run: isTooFew ? nearestRun(wanted, zone, true) : run };
+}
+
+function isAnyPassing(
+  { rule }: GardenZone,
+  members: readonly ZoneMember[],
+  requests: readonly MinutesRequest[],
+  day: number,
+  minutes: number,
+): boolean {
+  const anyOpen = isAnyOpen(requests);
+  const named = rule.kind === 'planting' ? requests.find((each) => each.plantingId === rule.plantingId) : undefined;
+  const isNamed = named !== undefined && named.isPresent && named.litresPerMinute > 0;
+  return members.some((member, index) => {
+    const request = requests[index] as MinutesRequest;
+    const isDeciding = isNamed ? request === named : decides(request, anyOpen);
+    return isDeciding && passesWith(member, day, minutes);
+  });
+}
