@@ -50,12 +50,13 @@ export function keptRainShares(keeper: RainKeeper, of: YearsOfRain): readonly nu
   return shares;
 }
 
-function sharesOfRun({ demand, isRefill, wateringDays }: RainKeeper, of: YearsOfRain, expected: readonly number[]) {
-  const mornings = morningsOf({ demand, isRefill, wateringDays }, of, expected);
+function sharesOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly number[]) {
+  const { demand } = keeper;
+  const mornings = morningsOf(keeper, of, expected);
   const { years, months } = of;
   const keptMm = new Float64Array(years.days);
   const fallenMm = new Float64Array(years.days);
-  for (let year = 0; year < years.years; year++) runYear(demand, isRefill, mornings, of, year, keptMm, fallenMm);
+  for (let year = 0; year < years.years; year++) runYear(keeper, mornings, of, year, { keptMm, fallenMm });
   const isRecorded = years.basis === 'record';
   return months.calendarMonth.map((_, month) => {
     let kept = 0;
@@ -71,12 +72,13 @@ function sharesOfRun({ demand, isRefill, wateringDays }: RainKeeper, of: YearsOf
 
 /** By day of the season: what its morning asks for hangs on the depletion alone. */
 interface Mornings {
-  readonly isWatering: Uint8Array;
   /** Expected change to the week's last watering less its goal, mm. */
   readonly missingMm: Float64Array;
+  /** Watering days from the morning to the week's last; 0 on a day without watering. */
   readonly daysLeft: Float64Array;
   /** Least depth that later days ask of each watering, mm. */
   readonly laterMm: Float64Array;
+  /** Of a refill; Infinity on a day without watering. */
   readonly dueAboveMm: Float64Array;
 }
 
@@ -95,11 +97,10 @@ function morningsOf(
   });
   const ofDay = () => new Float64Array(days);
   const mornings = {
-    isWatering: new Uint8Array(days),
     missingMm: ofDay(),
     daysLeft: ofDay(),
     laterMm: ofDay(),
-    dueAboveMm: ofDay(),
+    dueAboveMm: ofDay().fill(Number.POSITIVE_INFINITY),
   };
   // One millimetre a "minute": the depth of each watering is what is asked for.
   const netMmPerMinute = new Float64Array(days).fill(1, demand.first, demand.end);
@@ -109,7 +110,6 @@ function morningsOf(
     for (let day = outlook.first; day <= outlook.last; day++) {
       const at = day - start;
       if (((wateringDays >> at) & 1) === 0) continue;
-      mornings.isWatering[day] = 1;
       mornings.missingMm[day] = (outlook.changeMm[at] as number) - outlook.goalMm;
       mornings.daysLeft[day] = outlook.gainMm[at] as number;
       mornings.laterMm[day] = outlook.laterMinutes[at] as number;
@@ -121,39 +121,41 @@ function morningsOf(
 
 /** One year of the balance, every day of it read; adds up what was kept and what fell. */
 function runYear(
-  demand: PlantingDemand,
-  isRefill: boolean,
-  { isWatering, missingMm, daysLeft, laterMm, dueAboveMm: due }: Mornings,
+  { demand, isRefill }: RainKeeper,
+  mornings: Mornings,
   { years, etoMm, runoffFraction }: YearsOfRain,
   year: number,
-  keptMm: Float64Array,
-  fallenMm: Float64Array,
+  { keptMm, fallenMm }: RainSums,
 ): void {
   const { first, end, expectedEtcMm, expectedRawMm, tawMm } = demand;
   const { rainMm, etoShare, days } = years;
   let depletion = demand.startMm;
   let fillingMm = 0;
   for (let day = first; day < end; day++) {
-    const at = year * days + day;
-    const share = etoShare[at] as number;
-    const fell = rainMm[at] as number;
-    const soaked = fell === 0 ? 0 : dailyRainCountedMm(fell, (etoMm[day] as number) * share) * (1 - runoffFraction);
-    let irrigation = 0;
-    if (isWatering[day] === 1) {
-      if (isRefill && fillingMm === 0 && depletion > (due[day] as number)) fillingMm = depletion;
-      if (!isRefill || fillingMm > 0) {
-        const asked = (depletion + (missingMm[day] as number)) / (daysLeft[day] as number);
-        irrigation = Math.max(0, laterMm[day] as number, asked);
-      }
-    }
-    const brought = soaked + irrigation;
+    const share = etoShare[year * days + day] as number;
+    const fell = rainMm[year * days + day] as number;
+    const soaked = dailyRainCountedMm(fell, (etoMm[day] as number) * share) * (1 - runoffFraction);
+    if (isRefill && fillingMm === 0 && depletion > (mornings.dueAboveMm[day] as number)) fillingMm = depletion;
+    const brought = soaked + (isRefill && fillingMm === 0 ? 0 : askedMm(mornings, day, depletion));
     const etc = (expectedEtcMm[day] as number) * share;
     const used = usedWaterMm(etc, depletion, expectedRawMm[day] as number, tawMm, brought);
-    depletion = endDepletionMm(depletion, used, brought);
-    const drained = depletion < 0 ? -depletion : 0;
-    if (depletion < 0) depletion = 0;
-    if (fillingMm > 0 && isFilled(depletion, fillingMm)) fillingMm = 0;
+    const level = endDepletionMm(depletion, used, brought);
+    depletion = Math.max(0, level);
+    if (isFilled(depletion, fillingMm)) fillingMm = 0;
     fallenMm[day] = (fallenMm[day] as number) + fell;
-    keptMm[day] = (keptMm[day] as number) + soaked - Math.min(soaked, drained);
+    keptMm[day] = (keptMm[day] as number) + soaked - Math.min(soaked, Math.max(0, -level));
   }
+}
+
+/** Irrigation of a morning, mm; 0 on a day without watering. */
+function askedMm({ missingMm, daysLeft, laterMm }: Mornings, day: number, depletionMm: number): number {
+  const left = daysLeft[day] as number;
+  if (left === 0) return 0;
+  return Math.max(0, laterMm[day] as number, (depletionMm + (missingMm[day] as number)) / left);
+}
+
+/** By day of the season, all years together, mm. */
+interface RainSums {
+  readonly keptMm: Float64Array;
+  readonly fallenMm: Float64Array;
 }

@@ -176,29 +176,34 @@ export function runDays(
   const end = Math.min(until, outlook.end);
   for (let day = Math.max(from, outlook.first); day < end; day++) {
     const etc = etcMm[day] as number;
-    const raw = rawMm[day] as number;
     const soaked = soakedMm[day] as number;
     const ran = ((openMask >> (day - start)) & 1) * (minutes[day - start] as number);
     const irrigation = ran * (netMmPerMinute[day] as number);
     const before = member.depletionMm;
-    const used = usedWaterMm(etc, before, raw, tawMm, soaked + irrigation);
+    const used = usedWaterMm(etc, before, rawMm[day] as number, tawMm, soaked + irrigation);
     const after = endDepletionMm(before, used, soaked + irrigation);
-    if (isShort(before, raw)) week.shortDays++;
-    if (after < 0) {
-      const rainDrained = Math.min(soaked, -after);
-      week.rainDrained += rainDrained;
-      week.irrigationDrained -= after + rainDrained;
-    }
-    member.depletionMm = after < 0 ? 0 : after;
-    if (member.fillingMm > 0 && isFilled(member.depletionMm, member.fillingMm)) member.fillingMm = 0;
-    if (ran > 0) week.openDays++;
+    if (isShort(before, rawMm[day] as number)) week.shortDays++;
     if (day <= last) week.needed = Math.max(0, day === outlook.first ? before : week.needed) + etc - soaked;
+    if (ran > 0) week.openDays++;
     week.demand += etc;
     week.used += used;
     week.rain += rainMm[day] as number;
     week.soaked += soaked;
     week.net += irrigation;
+    endDay(member, after, soaked);
   }
+}
+
+/** What is above field capacity drains, rain first. */
+function endDay(member: ZoneMember, levelMm: number, soakedMm: number): void {
+  const { week } = member;
+  member.depletionMm = Math.max(0, levelMm);
+  if (levelMm < 0) {
+    const rainDrained = Math.min(soakedMm, -levelMm);
+    week.rainDrained += rainDrained;
+    week.irrigationDrained -= levelMm + rainDrained;
+  }
+  if (member.fillingMm > 0 && isFilled(member.depletionMm, member.fillingMm)) member.fillingMm = 0;
 }
 
 /** Fills in the planting's figures of the week. */

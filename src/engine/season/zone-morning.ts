@@ -2,7 +2,7 @@
 import type { GardenZone } from '../garden.ts';
 import { type Cycles, nearestRun } from '../soil/cycle-and-soak.ts';
 import { passesWith, type ZoneMember } from './zone-member.ts';
-import { decides, isAnyOpen, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
+import { decides, isAnyOpen, isWatered, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
 
 export interface ZoneMorning {
   /** Minutes asked for before rounding. */
@@ -39,7 +39,7 @@ function isAnyPassing(
 ): boolean {
   const anyOpen = isAnyOpen(requests);
   const named = rule.kind === 'planting' ? requests.find((each) => each.plantingId === rule.plantingId) : undefined;
-  const isNamed = named !== undefined && named.isPresent && named.litresPerMinute > 0;
+  const isNamed = named !== undefined && isWatered(named);
   return members.some((member, index) => {
     const request = requests[index] as MinutesRequest;
     const isDeciding = isNamed ? request === named : decides(request, anyOpen);

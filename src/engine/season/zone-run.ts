@@ -6,6 +6,7 @@ import { type GivenMinutes, givenMinutes } from './given-minutes.ts';
 import { fewestOpenDays, openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
+import { type ToldMorning, toldMorning } from './told-morning.ts';
 import { lookAhead, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import {
   ask,
@@ -36,6 +37,14 @@ export interface ZoneRun {
 
 /** The zone's week so far, filled anew. */
 export interface ZoneWeekRun {
+  /** First day of the week, counted from the season's. */
+  start: number;
+  /** Days before this have been run through the balance. */
+  ranUntil: number;
+  /** Morning on which all was decided last. */
+  decidedOn: number;
+  /** The decision that stands until another one is made. */
+  standing: ZoneMorning;
   /** By day of the week. */
   readonly minutes: Float64Array;
   /** Index into MINUTES_ORIGINS. */
@@ -46,33 +55,6 @@ export interface ZoneWeekRun {
   skippedMask: number;
   /** Watering days decided to be without a run. */
   idleMask: number;
-}
-
-/** A watering morning as it was decided. */
-export interface ToldMorning {
-  /** Counted from the season's first day. */
-  readonly day: number;
-  /** Minutes of that day; a given week's are the given ones. */
-  readonly minutes: number;
-  /** Decided anew, from what was known that morning; else the number of an earlier morning stands. */
-  readonly decided: ZoneMorning | undefined;
-  /** In the zone's order. */
-  readonly plantings: readonly ToldPlanting[];
-}
-
-export interface ToldPlanting {
-  readonly isPresent: boolean;
-  /** At the morning's start, mm. */
-  readonly depletionMm: number;
-  readonly goalMm: number;
-  /** Expected demand less rain from this day to the end of the week's last watering day, mm. */
-  readonly changeMm: number;
-  /** Net depth of a minute on each watering day from this on, mm. */
-  readonly gainMm: number;
-  /** Infinity where no line brings any. */
-  readonly minutesAsked: number;
-  readonly isDue: boolean;
-  readonly openMask: number;
 }
 
 export interface ZoneStart {
@@ -86,6 +68,7 @@ export interface ZoneStart {
 }
 
 const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
+const NOTHING: ZoneMorning = { wanted: 0, run: { cycles: 0, minutes: 0 } };
 
 export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneStart): ZoneRun {
   const { zone } = season;
@@ -96,7 +79,18 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneS
     members,
     requests: members.map(({ request }) => request),
     masks: openMasks(zone.wateringDays),
-    week: { minutes: new Float64Array(7), origin: COMPUTED, wanted: 0, decidedMask: 0, skippedMask: 0, idleMask: 0 },
+    week: {
+      start: 0,
+      ranUntil: 0,
+      decidedOn: 0,
+      standing: NOTHING,
+      minutes: new Float64Array(7),
+      origin: COMPUTED,
+      wanted: 0,
+      decidedMask: 0,
+      skippedMask: 0,
+      idleMask: 0,
+    },
     scratch: members.map(({ days: own }) => weekOutlook(own)),
     told,
   };
@@ -104,48 +98,61 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneS
 
 /** Fills in the week's figures of the zone and its plantings. */
 export function runZoneWeek(run: ZoneRun, index: number): void {
-  const { season, weather, week } = run;
-  const { zone } = season;
+  const { zone } = run.season;
   const start = index * 7;
   const choice = zone.choices.get(index);
-  const given = givenMinutes(zone, choice, week.minutes);
+  const given = givenMinutes(zone, choice, run.week.minutes);
   startZoneWeek(run, start, given);
-  let ranUntil = start;
-  let decidedOn = start;
-  let standing: ZoneMorning = NOTHING;
   for (let day = start; day < start + 7; day++) {
-    const bit = 1 << (day - start);
-    if ((zone.wateringDays & bit) === 0) continue;
-    runMembers(run, ranUntil, day);
-    ranUntil = day;
-    const isNews = hasNews(weather, decidedOn, day);
-    if (isNews && weather.forecasts.length > 0) expect(run, start, day);
-    const isAll = isNews || week.decidedMask === 0;
-    const morning = anyoneWatered(run, day) ? decide(run, day, isAll) : NOTHING;
-    if (morning !== undefined && morning !== NOTHING) {
-      if (isAll) decidedOn = day;
-      if (week.decidedMask === 0) week.wanted = morning.wanted;
-      week.decidedMask |= bit;
-    }
-    standing = morning ?? standing;
-    if (given === undefined) {
-      week.minutes[day - start] = standing.run.minutes;
-      if (standing.run.minutes === 0 && standing !== NOTHING) {
-        week.idleMask |= bit;
-        if (standing.wanted > LEAST_MINUTES) week.skippedMask |= bit;
-      }
-    }
-    openShutOffs(run, day, { choice, given });
-    noteLast(run, day);
-    run.told?.(told(run, day, morning));
+    if ((zone.wateringDays >> (day - start)) & 1) runMorning(run, day, { choice, given });
   }
-  runMembers(run, ranUntil, start + 7);
+  runMembers(run, start + 7);
   endZoneWeek(run, index);
+}
+
+interface WeekGiven {
+  readonly choice: WeekChoice | undefined;
+  readonly given: GivenMinutes | undefined;
+}
+
+/** One watering morning: the days before it, what it asks for, and what it runs. */
+function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
+  const { weather, week } = run;
+  runMembers(run, day);
+  const isNews = hasNews(weather, week.decidedOn, day);
+  if (isNews && weather.forecasts.length > 0) expect(run, week.start, day);
+  const isAll = isNews || week.decidedMask === 0;
+  const isWatered = anyoneWatered(run, day);
+  const decided = isWatered ? decide(run, day, isAll) : undefined;
+  if (decided !== undefined) {
+    if (isAll) week.decidedOn = day;
+    if (week.decidedMask === 0) week.wanted = decided.wanted;
+    week.decidedMask |= 1 << (day - week.start);
+  }
+  if (isWatered) week.standing = decided ?? week.standing;
+  if (of.given === undefined && isWatered) setMinutes(week, day);
+  openShutOffs(run, day, of);
+  noteLast(run, day);
+  run.told?.(toldMorning(run.members, { day, minutes: week.minutes[day - week.start] as number, decided }));
+}
+
+/** The number that stands, for a day of a computed week. */
+function setMinutes(week: ZoneWeekRun, day: number): void {
+  const { run, wanted } = week.standing;
+  const bit = 1 << (day - week.start);
+  week.minutes[day - week.start] = run.minutes;
+  if (run.minutes > 0) return;
+  week.idleMask |= bit;
+  if (wanted > LEAST_MINUTES) week.skippedMask |= bit;
 }
 
 function startZoneWeek(run: ZoneRun, start: number, given: GivenMinutes | undefined): void {
   const { season, members, week } = run;
   const { wateringDays } = season.zone;
+  week.start = start;
+  week.ranUntil = start;
+  week.decidedOn = start;
+  week.standing = NOTHING;
   week.origin = given?.origin ?? COMPUTED;
   week.wanted = 0;
   week.decidedMask = 0;
@@ -210,11 +217,7 @@ function isJustFilled({ season, request, fillingMm }: ZoneMember): boolean {
 }
 
 /** On a planting's first watering morning of the week: the days on which its shut-off is open. */
-function openShutOffs(
-  run: ZoneRun,
-  day: number,
-  { choice, given }: { readonly choice: WeekChoice | undefined; readonly given: GivenMinutes | undefined },
-): void {
+function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven): void {
   const { members, masks, week, scratch, weather } = run;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
@@ -253,10 +256,12 @@ function noteLast({ members, week, weather }: ZoneRun, day: number): void {
   }
 }
 
-function runMembers({ members, week, weather }: ZoneRun, from: number, until: number): void {
+/** Runs the plantings up to a day of the week, that day not included. */
+function runMembers({ members, week, weather }: ZoneRun, until: number): void {
   for (let at = 0; at < members.length; at++) {
-    runDays(members[at] as ZoneMember, from, until, week.minutes, weather.rain.mm);
+    runDays(members[at] as ZoneMember, week.ranUntil, until, week.minutes, weather.rain.mm);
   }
+  week.ranUntil = until;
 }
 
 function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
@@ -271,32 +276,8 @@ function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   sumZoneWeek(season, members, index, week);
 }
 
-function told({ members, week }: ZoneRun, day: number, decided: ZoneMorning | undefined): ToldMorning {
-  return {
-    day,
-    minutes: week.minutes[day % 7] as number,
-    decided: decided === NOTHING ? undefined : decided,
-    plantings: members.map((member): ToldPlanting => {
-      const { outlook, request } = member;
-      const at = day - outlook.start;
-      const isPresent = isPresentOn(member, day);
-      return {
-        isPresent,
-        depletionMm: member.depletionMm,
-        goalMm: outlook.goalMm,
-        changeMm: isPresent ? (outlook.changeMm[at] as number) : 0,
-        gainMm: isPresent ? (outlook.gainMm[at] as number) : 0,
-        minutesAsked: isPresent ? request.minutesPerDay : 0,
-        isDue: ((member.dueMask >> at) & 1) === 1,
-        openMask: member.openMask,
-      };
-    }),
-  };
-}
-
 function firstDayOf(mask: number): number {
   return 31 - Math.clz32(mask & -mask);
 }
 
 const NO_RUNS: ReadonlyMap<number, DayRun> = new Map();
-const NOTHING: ZoneMorning = { wanted: 0, run: { cycles: 0, minutes: 0 } };

@@ -5,8 +5,9 @@ import { type DayBuffers, dayBuffers, fillDays, type PlantingDays, type ZoneCont
 import type { PlantingDemand } from './planting-demand.ts';
 import { PlantingSeason } from './planting-season.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
+import type { ToldMorning } from './told-morning.ts';
 import type { WeekSpan } from './week-span.ts';
-import { runZoneWeek, type ToldMorning, zoneRun } from './zone-run.ts';
+import { runZoneWeek, zoneRun } from './zone-run.ts';
 
 /** Arrays lent to one zone after another. */
 export interface SeasonBuffers {
