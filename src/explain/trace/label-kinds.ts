@@ -125,6 +125,8 @@ interface MinutesLabels {
   readonly 'timer-step': unknown;
   readonly 'longest-cycle': unknown;
   readonly 'minutes-per-day': unknown;
+  readonly 'day-minutes': OfDay;
+  readonly 'minutes-watered': OfLine;
 }
 
 /** `line`: its number among the planting's, from 1, where the week has more than one. */

@@ -160,6 +160,8 @@ export const traceLabels = {
   'timer-step': 'Timer step',
   'longest-cycle': 'Longest cycle',
   'minutes-per-day': 'Minutes per watering day',
+  'day-minutes': onDay('minutes'),
+  'minutes-watered': perLine('Minutes it is watered'),
 
   'day-depletion': onDay('depletion Dr'),
   'day-stress': onDay('Ks'),

@@ -70,12 +70,12 @@ export const traceMinutes = {
   'minutes-open': {
     title: 'Minutes it is watered in the week',
     says: 'Its line runs this long, all open days together.',
-    formula: 'minutes = minutes per watering day × open days',
+    formula: 'minutes = sum over the days',
   },
   'irrigation-gross': {
     title: 'Gross irrigation',
     says: 'All that the line lets out over the planting’s ground.',
-    formula: 'gross = minutes per watering day / 60 × rate × open days, added up over the lines',
+    formula: 'gross = minutes it is watered / 60 × rate, added up over the lines',
   },
   'irrigation-net': {
     title: 'Net irrigation',

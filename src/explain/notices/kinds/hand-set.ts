@@ -1,5 +1,6 @@
+import { countDays } from '../../../engine/season/days-mask.ts';
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
-import { splitIntoCycles } from '../../../engine/soil/cycle-and-soak.ts';
+import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 
@@ -25,7 +26,7 @@ export function handSet({ zones }: Season): readonly FoundNotice<'hand-set'>[] {
         ...run,
         figures: {
           minutes: sum((week) => at(Z.minutes, week)),
-          computedMinutes: sum((week) => computedPerDay(zone, week) * wateringDays(zone)),
+          computedMinutes: sum((week) => computedPerDay(zone, week) * countDays(zone.zone.wateringDays)),
         },
       };
     });
@@ -34,11 +35,5 @@ export function handSet({ zones }: Season): readonly FoundNotice<'hand-set'>[] {
 
 /** Minutes a watering day that would run if none were set by hand. */
 function computedPerDay({ zone, figures, weeks }: ZoneSeason, week: number): number {
-  const { longestCycleMinutes, timerStepMinutes } = zone;
-  const minutes = figures[Z.minutesWanted * weeks + week] as number;
-  return splitIntoCycles({ minutes, longestCycleMinutes, timerStepMinutes }).minutes;
-}
-
-function wateringDays({ zone }: ZoneSeason): number {
-  return [0, 1, 2, 3, 4, 5, 6].filter((offset) => (zone.wateringDays >> offset) & 1).length;
+  return nearestRun(figures[Z.minutesWanted * weeks + week] as number, zone).minutes;
 }

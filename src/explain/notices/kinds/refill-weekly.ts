@@ -1,3 +1,4 @@
+import type { PlantingDemand } from '../../../engine/season/planting-demand.ts';
 import { PLANTING_FIELDS as P, type Season } from '../../../engine/season/season.ts';
 import { eachPlanting, placeOf } from '../each-planting.ts';
 import type { FoundNotice } from '../notice.ts';
@@ -25,9 +26,15 @@ export function refillWeekly(season: Season): readonly FoundNotice<'refill-weekl
         ...longest,
         figures: {
           weeklyDemandMm: demandMm / longest.weeks.length,
-          readilyAvailableMm: demand.leastRawMm,
+          readilyAvailableMm: leastRawMm(demand, longest),
         },
       },
     ];
   });
+}
+
+/** Least readily available water of its days in the ground. */
+function leastRawMm({ rawMm, first, end }: PlantingDemand, { weeks }: { readonly weeks: readonly number[] }): number {
+  const days = weeks.flatMap((week) => [...rawMm.subarray(Math.max(first, week * 7), Math.min(end, week * 7 + 7))]);
+  return Math.min(...days);
 }

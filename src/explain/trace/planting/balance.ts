@@ -2,7 +2,7 @@
 import { isShort } from '../../../engine/soil/root-zone-day.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { days, depth, factor, input } from '../trace-value.ts';
-import type { CourseDay, PlantingCell } from './planting-cell.ts';
+import type { CellDay, PlantingCell } from './planting-cell.ts';
 
 /** Differences below this are rounding. */
 const ROUNDING_MM = 1e-12;
@@ -36,7 +36,7 @@ function shortDaysStep(cell: PlantingCell): TraceStep {
   };
 }
 
-function driestOf(daily: readonly CourseDay[]): CourseDay {
+function driestOf(daily: readonly CellDay[]): CellDay {
   return daily.reduce((driest, day) => (day.startMm - day.rawMm > driest.startMm - driest.rawMm ? day : driest));
 }
 
@@ -50,7 +50,7 @@ function usedStep(cell: PlantingCell): TraceStep {
   };
 }
 
-function shortDayInputs({ day, ks, etcMm, ...soil }: CourseDay): readonly TraceValue[] {
+function shortDayInputs({ day, ks, etcMm, ...soil }: CellDay): readonly TraceValue[] {
   const there = soil.tawMm - soil.startMm + soil.soakedMm + soil.irrigationMm;
   return [
     input({ id: 'day-stress', day }, factor(ks)),

@@ -1,7 +1,7 @@
 /** How much of the rain enters a planting's root zone. */
 import { RAIN_ORIGINS } from '../../../engine/rain/daily-rain.ts';
 import type { RainMethod } from '../../../engine/rain/effective-rain.ts';
-import { monthShare, rainMonth } from '../../../engine/season/planting-rain.ts';
+import { rainMonth } from '../../../engine/season/planting-rain.ts';
 import { daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input, share } from '../trace-value.ts';
@@ -40,7 +40,7 @@ function normalMonths({ season, ground }: PlantingCell): readonly NormalMonth[] 
       index,
       month,
       rainMm: sumOver(
-        rain.normalMm,
+        rain.expectedMm,
         daysIn(ground, (day) => isIn(day, index)),
       ),
     }))
@@ -59,12 +59,14 @@ function shareStep(cell: PlantingCell, { index, month }: NormalMonth): TraceStep
   };
 }
 
-function shareOf({ season, days }: PlantingCell, monthIndex: number): number {
-  return monthShare(days.demand, season.garden.site, season.weather, monthIndex);
+function shareOf({ own }: PlantingCell, monthIndex: number): number {
+  return own.rainShares[monthIndex] as number;
 }
 
-function shareInputs({ season, days }: PlantingCell, monthIndex: number, method: RainMethod): readonly TraceValue[] {
-  const given = rainMonth(days.demand, season.garden.site, season.weather, monthIndex);
+function shareInputs(cell: PlantingCell, monthIndex: number, method: RainMethod): readonly TraceValue[] {
+  const { season, own, zone } = cell;
+  const keeper = { demand: own.demand, isRefill: own.planting.watering === 'refill', wateringDays: zone.wateringDays };
+  const given = rainMonth(keeper, season.garden.site, season.weather, monthIndex);
   if (given === undefined) return [];
   const rain = input('month-rain', depth(given.rainMm));
   if (method === 'fraction') return [rain, input('counted-share', share(given.fraction))];

@@ -1,8 +1,8 @@
 /** What irrigation brought to a planting in its week. */
 import type { TraceStep } from '../trace-step.ts';
-import { days, depth, input, minutes, rate, share } from '../trace-value.ts';
+import { depth, input, minutes, rate, share } from '../trace-value.ts';
 import { weekLines } from './lines.ts';
-import { isOpenOn, type PlantingCell } from './planting-cell.ts';
+import type { PlantingCell } from './planting-cell.ts';
 
 /** A share of a need below this would say nothing. */
 const LEAST_NEED_MM = 0.05;
@@ -11,30 +11,29 @@ export function irrigationSteps(cell: PlantingCell): readonly TraceStep[] {
   return [minutesStep(cell), grossStep(cell), netStep(cell), ...needMetSteps(cell)];
 }
 
-function minutesStep({ minutesPerDay, at }: PlantingCell): TraceStep {
+function minutesStep({ daily }: PlantingCell): TraceStep {
   return {
     id: 'minutes-open',
     source: [{ id: 'definition' }],
-    inputs: [input('zone-minutes-per-day', minutes(minutesPerDay)), input('open-days', days(at('openDays')))],
-    result: minutes(minutesPerDay * at('openDays')),
+    inputs: daily
+      .filter((day) => day.minutes > 0)
+      .map(({ day, minutes: ran }) => input({ id: 'day-minutes', day }, minutes(ran))),
+    result: minutes(daily.reduce((sum, day) => sum + day.minutes, 0)),
   };
 }
 
 function grossStep(cell: PlantingCell): TraceStep {
-  const mask = cell.at('openMask');
+  const { daily } = cell;
   return {
     id: 'irrigation-gross',
     source: [{ id: 'definition' }],
-    inputs: [
-      input('zone-minutes-per-day', minutes(cell.minutesPerDay)),
-      ...weekLines(cell).flatMap(({ grossRate, indexes, which }) => [
-        input({ id: 'application-rate', ...which }, rate(grossRate)),
-        input(
-          { id: 'open-days', ...which },
-          days(indexes.filter((index) => isOpenOn(mask, index - cell.course.start)).length),
-        ),
-      ]),
-    ],
+    inputs: weekLines(cell).flatMap(({ grossRate, indexes, which }) => [
+      input({ id: 'application-rate', ...which }, rate(grossRate)),
+      input(
+        { id: 'minutes-watered', ...which },
+        minutes(daily.reduce((sum, day) => sum + (indexes.includes(day.index) ? day.minutes : 0), 0)),
+      ),
+    ]),
     result: depth(cell.at('irrigationGrossMm')),
   };
 }

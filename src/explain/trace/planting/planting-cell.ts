@@ -1,12 +1,10 @@
-/** One planting's week with all that its steps read: figures, daily arrays, and the course of the week as the season ran it. */
+/** One planting's week with all that its steps read: figures, daily arrays, and its days as the season ran them. */
 import type { DayNumber } from '../../../engine/calendar.ts';
 import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
 import { type PlantingDays, plantingDays } from '../../../engine/season/planting-days.ts';
 import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PLANTING_FIELDS, PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
-import { startCourse, type WeekCourse, weekCourse } from '../../../engine/season/week-course.ts';
-import { noNeed, refillIsDue, type WeekNeed, weekNeed } from '../../../engine/season/week-need.ts';
-import { zoneFigure } from '../../../engine/season/zone-week.ts';
+import { ZONE_FIELDS } from '../../../engine/season/season.ts';
 import { rootZoneDay } from '../../../engine/soil/root-zone-day.ts';
 import type { DaySpan } from '../day-span.ts';
 
@@ -17,20 +15,13 @@ export interface PlantingCell {
   readonly zoneSeason: ZoneSeason;
   readonly zone: GardenZone;
   readonly planting: GardenPlanting;
+  readonly own: PlantingSeason;
   readonly week: number;
   readonly days: PlantingDays;
   /** Its days in the ground in this week; empty where there is none. */
   readonly ground: DaySpan;
-  /** The week with every watering day open. */
-  readonly course: WeekCourse;
-  /** What the week would ask for, whether or not a refill is due. */
-  readonly need: WeekNeed;
-  /** False for a planting that is watered deep and infrequently and is left alone this week. */
-  readonly isDue: boolean;
-  /** Minutes that its zone runs on a watering day. */
-  readonly minutesPerDay: number;
   /** Its days in the ground, as they were run. */
-  readonly daily: readonly CourseDay[];
+  readonly daily: readonly CellDay[];
   at(field: PlantingField): number;
   /** The same of the week before. */
   before(field: PlantingField): number;
@@ -39,10 +30,12 @@ export interface PlantingCell {
 }
 
 /** A planting's day by the root-zone balance, mm. */
-export interface CourseDay {
+export interface CellDay {
   /** From the season's first day. */
   readonly index: number;
   readonly day: DayNumber;
+  /** Minutes that it was watered: those of its zone on a day on which its line is open. */
+  readonly minutes: number;
   readonly etcMm: number;
   readonly rawMm: number;
   readonly tawMm: number;
@@ -57,65 +50,52 @@ export interface CourseDay {
 
 export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: PlantingSeason, week: number): PlantingCell {
   const { zone } = zoneSeason;
-  const { planting } = own;
+  const { planting, demand } = own;
   const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
   const at = (field: PlantingField) => plantingFigure(own, field, week);
-  const course = weekCourse(days);
-  startCourse(course, 7 * week, zone.wateringDays, at('depletionStartMm'));
-  const need = noNeed();
-  weekNeed(course, need);
-  const minutesPerDay = zoneFigure(zoneSeason, 'minutesPerDay', week);
-  const dayOf = (index: number) => season.garden.span.firstDay + index;
-  return {
+  const first = Math.max(7 * week, demand.first);
+  const cell = {
     season,
     zoneSeason,
     zone,
     planting,
+    own,
     week,
     days,
-    ground: { first: course.first, end: Math.max(course.first, course.end) },
-    course,
-    need,
-    isDue: planting.watering === 'keep' || refillIsDue(course),
-    minutesPerDay,
-    daily: courseDays({ course, dayOf }, minutesPerDay, at('openMask')),
+    ground: { first, end: Math.max(first, Math.min(7 * week + 7, demand.end)) },
     at,
-    before: (field) => plantingFigure(own, field, week - 1),
-    dayOf,
+    before: (field: PlantingField) => plantingFigure(own, field, week - 1),
+    dayOf: (index: number) => season.garden.span.firstDay + index,
   };
+  return { ...cell, daily: dailyOf(cell) };
 }
 
-/** Days in the ground with so many minutes on the days of `mask`, bit 0 = the week's first day. */
-export function courseDays(
-  { course, dayOf }: Pick<PlantingCell, 'course' | 'dayOf'>,
-  minutesPerDay: number,
-  mask: number,
-): readonly CourseDay[] {
-  const { days, start, first, end } = course;
+function dailyOf({ zoneSeason, days, ground, week, at, dayOf }: Omit<PlantingCell, 'daily'>): readonly CellDay[] {
   const { etcMm, rawMm, tawMm } = days.demand;
-  const daily: CourseDay[] = [];
-  let startMm = course.depletionMm;
-  for (let index = first; index < end; index++) {
+  const daily: CellDay[] = [];
+  let startMm = at('depletionStartMm');
+  for (let index = ground.first; index < ground.end; index++) {
+    const minutes = isOpenOn(at('openMask'), index - 7 * week) ? minutesOfDay(zoneSeason, index) : 0;
     const given = {
       etcMm: etcMm[index] as number,
       rawMm: rawMm[index] as number,
       tawMm,
-      irrigationMm: isOpenOn(mask, index - start) ? minutesPerDay * (days.netMmPerMinute[index] as number) : 0,
+      irrigationMm: minutes * (days.netMmPerMinute[index] as number),
     };
     const soakedMm = days.soakedMm[index] as number;
     const { depletionMm: endMm, ...outcome } = rootZoneDay({ ...given, depletionMm: startMm, rainMm: soakedMm });
-    daily.push({ index, day: dayOf(index), ...given, soakedMm, startMm, endMm, ...outcome });
+    daily.push({ index, day: dayOf(index), minutes, ...given, soakedMm, startMm, endMm, ...outcome });
     startMm = endMm;
   }
   return daily;
 }
 
+/** Minutes that a zone runs on a day of the season. */
+export function minutesOfDay({ figures, weeks }: ZoneSeason, index: number): number {
+  return figures[(ZONE_FIELDS.minutesDay0 + (index % 7)) * weeks + Math.floor(index / 7)] as number;
+}
+
 /** Whether the day of the week `offset`, 0 = its first, is in a mask of days. */
 export function isOpenOn(mask: number, offset: number): boolean {
   return ((mask >> offset) & 1) === 1;
-}
-
-/** Sum of a figure of some days. */
-export function totalOf(daily: readonly CourseDay[], field: 'etcMm' | 'soakedMm'): number {
-  return daily.reduce((sum, day) => sum + day[field], 0);
 }

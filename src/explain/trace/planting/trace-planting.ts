@@ -1,5 +1,4 @@
 /** All steps of a planting's week, in the order in which the water takes them. */
-import { openMasks } from '../../../engine/season/open-days.ts';
 import {
   type PlantingSeason,
   type Season,
@@ -7,8 +6,6 @@ import {
   type State,
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
-import { decideMinutes } from '../../../engine/season/week-minutes.ts';
-import { zoneFigure } from '../../../engine/season/zone-week.ts';
 import { weekSpan } from '../day-span.ts';
 import type { TraceStep } from '../trace-step.ts';
 import { code, days, depth, input } from '../trace-value.ts';
@@ -19,8 +16,6 @@ import { coefficientSteps } from './coefficients.ts';
 import { effectiveRainSteps } from './effective-rain.ts';
 import { irrigationSteps } from './irrigation.ts';
 import { lineSteps } from './lines.ts';
-import { minutesAskedStep } from './minutes-asked.ts';
-import { needSteps } from './need.ts';
 import { openDaysStep } from './open-days.ts';
 import { type PlantingCell, plantingCell } from './planting-cell.ts';
 import { soilSteps } from './soil.ts';
@@ -42,9 +37,7 @@ export function tracePlanting(
     ...rainSteps(season, cell.ground),
     ...effectiveRainSteps(cell),
     ...soilSteps(cell),
-    ...needSteps(cell),
     ...lineSteps(cell),
-    minutesAskedStep(cell),
     openDaysStep(cell),
     ...irrigationSteps(cell),
     ...balanceSteps(cell),
@@ -54,9 +47,8 @@ export function tracePlanting(
 }
 
 function stateStep(cell: PlantingCell): TraceStep {
-  const { at, course, ground, days: daily, planting, dayOf } = cell;
+  const { at, ground, days: daily, dayOf } = cell;
   const last = ground.end - 1;
-  const keeps = planting.watering === 'keep' && course.endGoalMm < Number.POSITIVE_INFINITY;
   const state = STATES[at('state')] as State;
   return {
     id: 'state',
@@ -67,7 +59,6 @@ function stateStep(cell: PlantingCell): TraceStep {
       input('depletion-end', depth(at('depletionEndMm'))),
       input({ id: 'day-readily-available', day: dayOf(last) }, depth(daily.demand.rawMm[last] as number)),
       input('unmet-demand', depth(at('demandMm') - at('usedMm'))),
-      ...(keeps ? [input('end-goal', depth(course.endGoalMm))] : []),
       input('irrigation-drained', depth(at('irrigationDrainedMm'))),
       input('rounding-excess', depth(roundingMm(cell))),
     ],
@@ -86,10 +77,7 @@ function offStep(): TraceStep {
   };
 }
 
-/** Net depth of the minutes that rounding may add, over the open days, by the line of the last day. */
-function roundingMm({ zone, zoneSeason, week, ground, days: daily, at }: PlantingCell): number {
-  const dayCount = openMasks(zone.wateringDays).length - 1;
-  const wanted = zoneFigure(zoneSeason, 'minutesWanted', week);
-  const { roundingMinutes } = decideMinutes(zone, zone.choices.get(week), wanted, dayCount);
-  return roundingMinutes * at('openDays') * (daily.netMmPerMinute[ground.end - 1] as number);
+/** Irrigation that rounding to the timer's step may send past the roots: a step on each open day, by the line of the last day. */
+function roundingMm({ zone, ground, days: daily, at }: PlantingCell): number {
+  return zone.timerStepMinutes * at('openDays') * (daily.netMmPerMinute[ground.end - 1] as number);
 }

@@ -4,7 +4,7 @@ import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
 import { type MinutesRequest, minutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { zoneFigure } from '../../../engine/season/zone-week.ts';
-import { type PlantingCell, type PlantingField, plantingCell } from '../planting/planting-cell.ts';
+import type { PlantingField } from '../planting/planting-cell.ts';
 
 export interface ZoneCell {
   readonly season: Season;
@@ -51,13 +51,12 @@ export function distinctName({ id, name }: Named, all: readonly Named[]): string
   return all.filter((other) => other.name === name).length > 1 ? `${name} (${id})` : name;
 }
 
-/** What a planting has to say in the zone's minutes, as in the season's run. */
-export function requestOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember): MinutesRequest {
-  const { planting, course, need, isDue }: PlantingCell = plantingCell(season, zoneSeason, own, week);
+/** What a planting has to say in the zone's minutes, as on its first watering morning of the week. */
+export function requestOf({ zoneSeason: { zone } }: ZoneCell, { own, at }: ZoneMember): MinutesRequest {
   return {
-    ...minutesRequest(planting),
-    isPresent: course.last >= 0,
-    minutesPerDay: isDue ? need.minutesPerDay : 0,
-    litresPerMinute: need.netMmPerMinute * planting.areaM2,
+    ...minutesRequest(own.planting),
+    isPresent: true,
+    minutesPerDay: at('minutesWanted'),
+    litresPerMinute: at('flowLpm') * zone.efficiency,
   };
 }
