@@ -2,7 +2,7 @@
 import { type DayNumber, daysInMonth, monthOf, yearOf } from '../calendar.ts';
 import type { SeasonSpan } from '../garden.ts';
 import type { MonthlyClimate, ObservedWeek } from '../garden-weather.ts';
-import { assumedRainDays } from './rain-days.ts';
+import { rainDayShare } from './rain-days.ts';
 
 export interface WeekTotal {
   /** First day that the total covers and the day after the last, counted from the season's first day. */
@@ -44,7 +44,7 @@ export function placeWeekTotal(
     else free.push(day);
   }
   const middle = usual.firstDay + first + Math.floor((end - first) / 2);
-  const wetDays = Math.min(free.length, Math.max(1, Math.round(free.length * rainDayShare(usual.climate, middle))));
+  const wetDays = Math.min(free.length, Math.max(1, Math.round(free.length * usualShare(usual.climate, middle))));
   const dryBefore = Math.floor((free.length - wetDays) / 2);
   free.forEach((day, index) => {
     const isWet = index >= dryBefore && index < dryBefore + wetDays;
@@ -58,8 +58,8 @@ export interface UsualRain {
 }
 
 /** Of the days of a day's month, the share on which it rains. */
-function rainDayShare({ rainMm, rainDays }: UsualRain['climate'], day: DayNumber): number {
+function usualShare({ rainMm, rainDays }: UsualRain['climate'], day: DayNumber): number {
   const month = monthOf(day);
   const monthDays = daysInMonth(yearOf(day), month);
-  return (rainDays?.[month] ?? assumedRainDays(rainMm[month] as number, monthDays)) / monthDays;
+  return rainDayShare({ rainMm: rainMm[month] as number, rainDays: rainDays?.[month], monthDays });
 }
