@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
-import type { Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
+import type {
+  ForecastDay,
+  Garden,
+  GardenPlanting,
+  GardenZone,
+  WeatherYears,
+  WeekChoice,
+} from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { reusedBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
@@ -13,6 +20,11 @@ type Change = (garden: Garden) => Garden;
 const arbitraryChoice: fc.Arbitrary<WeekChoice> = fc.oneof(
   fc.record({ minutes: fc.integer({ min: 0, max: 200 }) }),
   fc.record({ minutesRun: fc.integer({ min: 0, max: 200 }) }),
+  fc
+    .array(fc.tuple(fc.integer({ min: 0, max: 6 }), fc.record({ minutes: fc.integer({ min: 0, max: 90 }) })))
+    .map((runs) => ({
+      runs: new Map(runs),
+    })),
   fc.constant({ closed: true }),
   fc.constant({}),
 );
@@ -54,6 +66,10 @@ const arbitraryRunning: fc.Arbitrary<Running> = fc.constantFrom<Running[]>(
   (zone) => ({ ...zone, efficiency: 0.5 * zone.efficiency }),
   (zone) => ({ ...zone, wateringDays: zone.wateringDays === 127 ? 18 : 127 }),
   (zone) => ({ ...zone, timerStepMinutes: 7 }),
+  (zone) => ({ ...zone, longestCycleMinutes: 9, startsADay: zone.startsADay === 2 ? 5 : 2 }),
+  (zone) => ({ ...zone, rule: { kind: 'planting', plantingId: zone.plantings.at(-1)?.id ?? '' } }),
+  (zone) => ({ ...zone, choices: logged(zone, true) }),
+  (zone) => ({ ...zone, choices: logged(zone, false) }),
   (zone) => ({ ...zone, soil: { ...zone.soil, availableWater: 0.11 } }),
   (zone) => ({ ...zone, soil: { ...zone.soil } }),
   (zone) => ({ ...zone, plantings: zone.plantings.toReversed() }),
@@ -61,11 +77,31 @@ const arbitraryRunning: fc.Arbitrary<Running> = fc.constantFrom<Running[]>(
 
 type Running = (zone: GardenZone) => GardenZone;
 
+/** Two weeks: runs by day, all shut-offs open or none; and shut-offs set by hand. */
+function logged({ plantings, choices }: GardenZone, isOpen: boolean): GardenZone['choices'] {
+  const open = new Set(isOpen ? plantings.map(({ id }) => id) : []);
+  const runs = new Map([
+    [1, { minutes: 25, open }],
+    [4, { minutes: 40 }],
+  ]);
+  const openDays = new Map(plantings.map(({ id }) => [id, isOpen ? 1 : 0]));
+  return new Map(choices).set(1, { runs }).set(2, { openDays });
+}
+
 const oneChange: fc.Arbitrary<Change> = fc.oneof(
   fc.tuple(anyWhere, anyWhere, arbitraryChoice).map(([zone, week, choice]) => chooseIn(zone, week, choice)),
   fc.tuple(anyWhere, fc.integer({ min: 0, max: 60 })).map(([day, rainMm]) => observeOn(day, { rainMm })),
   fc.tuple(anyWhere, fc.integer({ min: 0, max: 9 })).map(([day, etoMm]) => observeOn(day, { etoMm })),
   fc.tuple(anyWhere, fc.integer({ min: 0, max: 60 })).map(([day, rainMm]) => observeInWeek(day, { rainMm })),
+  fc
+    .tuple(anyWhere, fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 6 }))
+    .map(([day, rainMm, through]) => observeInWeek(day, { rainMm }, through)),
+  fc.tuple(anyWhere, fc.integer({ min: 0, max: 50 })).map(([day, etoMm]) => observeInWeek(day, { etoMm })),
+  fc
+    .tuple(anyWhere, fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 9 }))
+    .map(([day, rainMm, etoMm]) => forecastOn(day, { rainMm, etoMm })),
+  fc.tuple(anyWhere, fc.integer({ min: 0, max: 30 })).map(([day, rainMm]) => forecastOn(day, { rainMm })),
+  fc.constant<Change>(({ observed: { days, weeks }, ...garden }) => ({ ...garden, observed: { days, weeks } })),
   fc.tuple(anyWhere, anyWhere, arbitraryGrowing).map(([zone, place, change]) => plantIn(zone, place, change)),
   fc.tuple(anyWhere, arbitraryRunning).map(([zone, change]) => runIn(zone, change)),
   fc.tuple(anyWhere, anyWhere).map(([from, to]) => moveFirst(from, to)),
@@ -84,6 +120,18 @@ const oneChange: fc.Arbitrary<Change> = fc.oneof(
       ...rest,
       site: { ...site, climate: { ...site.climate, rainMm: site.climate.rainMm.map(() => rainMm) } },
     });
+  }),
+  fc.integer({ min: 1, max: 12 }).map((rainDay): Change => {
+    return ({ site, ...rest }) => ({
+      ...rest,
+      site: { ...site, climate: { ...site.climate, rainDays: site.climate.rainMm.map(() => rainDay) } },
+    });
+  }),
+  fc.double({ min: 0, max: 1, noNaN: true }).map((runoffFraction): Change => {
+    return ({ site, ...rest }) => ({ ...rest, site: { ...site, rain: { ...site.rain, runoffFraction } } });
+  }),
+  fc.integer({ min: 1, max: 9 }).map((rainMm): Change => {
+    return ({ site, ...rest }) => ({ ...rest, site: { ...site, years: aRecord(rest.span.firstDay, rainMm) } });
   }),
 );
 
@@ -207,12 +255,42 @@ function observeOn(dayPlace: number, seen: { readonly rainMm?: number; readonly 
   };
 }
 
+/** What is expected on a morning for its own day and the six after it. */
+function forecastOn(dayPlace: number, expected: ForecastDay): Change {
+  return (garden) => {
+    const issued = garden.span.firstDay + (dayPlace % (7 * garden.span.weeks));
+    const days = new Map([0, 1, 2, 3, 4, 5, 6].map((ahead) => [issued + ahead, expected]));
+    const others = (garden.observed.forecasts ?? []).filter((forecast) => forecast.issued !== issued);
+    const forecasts = [...others, { issued, days }].sort((one, other) => one.issued - other.issued);
+    return { ...garden, observed: { ...garden.observed, forecasts } };
+  };
+}
+
+/** Two years that hold any season: rain every fourth day. */
+function aRecord(firstDay: number, rainMm: number): WeatherYears {
+  const days = 1200;
+  const rain = Float64Array.from({ length: days }, (_, day) => (day % 4 === 0 ? rainMm : 0));
+  const stretch = { firstDay: firstDay - 800, rainMm: rain, etoMm: new Float64Array(days).fill(3) };
+  return { source: 'invented', stretches: [stretch] };
+}
+
 /** Writes the week's total under the day it was first written by, or its first day. */
-function observeInWeek(weekPlace: number, seen: { readonly rainMm: number }): Change {
+function observeInWeek(
+  weekPlace: number,
+  seen: { readonly rainMm?: number; readonly etoMm?: number },
+  through?: number,
+): Change {
   return (garden) => {
     const first = garden.span.firstDay + 7 * (weekPlace % garden.span.weeks);
     const weeks = new Map(garden.observed.weeks);
     const day = [...weeks.keys()].find((key) => key >= first && key < first + 7) ?? first;
-    return { ...garden, observed: { ...garden.observed, weeks: weeks.set(day, { ...weeks.get(day), ...seen }) } };
+    return {
+      ...garden,
+      observed: { ...garden.observed, weeks: weeks.set(day, { ...weeks.get(day), ...seen, ...until(first, through) }) },
+    };
   };
+}
+
+function until(first: number, through: number | undefined): { readonly rainThrough?: number } {
+  return through === undefined ? {} : { rainThrough: first + through };
 }

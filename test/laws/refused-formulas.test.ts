@@ -14,7 +14,7 @@ import { type Lateral, lateral } from '../../src/engine/line/lateral.ts';
 import type { CropId } from '../../src/engine/plants/crops.data.ts';
 import { findCrop } from '../../src/engine/plants/find-crop.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
-import { soakPauseMinutes, splitIntoCycles } from '../../src/engine/soil/cycle-and-soak.ts';
+import { nearestRun, soakPauseMinutes } from '../../src/engine/soil/cycle-and-soak.ts';
 import { findTexture } from '../../src/engine/soil/find-texture.ts';
 import { surfaceStorage } from '../../src/engine/soil/surface-storage.ts';
 import type { SoilTextureId } from '../../src/engine/soil/textures.data.ts';
@@ -41,8 +41,8 @@ const BELOW_ZERO: readonly Refusal[] = [
   { of: (value) => landscape({ factor: value }), says: 'The species factor is' },
   { of: (value) => landscape({ density: value }), says: 'The density factor is' },
   { of: (value) => surfaceStorage('loam', value), says: 'The slope is' },
-  { of: (value) => cycles({ minutes: value }), says: 'The run is' },
-  { of: (value) => cycles({ timerStepMinutes: value }), says: 'The timer step is' },
+  { of: (value) => cycles(value, {}), says: 'The run is' },
+  { of: (value) => cycles(30, { timerStepMinutes: value }), says: "The timer's step is" },
   { of: (value) => soak(value), says: 'The intake rate is' },
   { of: (value) => daysInMonth(2027, value), says: 'month must be 0 to 11' },
   { of: (value) => isoDate(value * 1_000_000 - 800_000), says: 'is not a whole day in the years 0000 to 9999' },
@@ -121,8 +121,8 @@ function expectRefused([{ of, says }, value]: readonly [Refusal, number]): void 
 const TANK = { capacityL: 100, startL: 50, roofL: [1, 2], drawL: [1, 2], mainsTopUp: false };
 
 const landscape = (change: object) => landscapeCoefficient({ factor: 0.5, density: 1, microclimate: 1, ...change });
-const cycles = (change: object) =>
-  splitIntoCycles({ minutes: 30, longestCycleMinutes: 10, timerStepMinutes: 1, ...change });
+const cycles = (minutes: number, change: object) =>
+  nearestRun(minutes, { longestCycleMinutes: 10, timerStepMinutes: 1, startsADay: 4, ...change });
 const soak = (intakeRateMmPerHour: number) =>
   soakPauseMinutes({ minutesPerCycle: 10, applicationRateMmPerHour: 20, intakeRateMmPerHour });
 const loss = (lengthM: number) => frictionCoefficient({ insideDiameterMm: 13, lengthM, hazenWilliamsC: 130 });

@@ -4,7 +4,7 @@ import type { Plan, PlanPlanting } from '../../src/plan/schema/plan-schema.ts';
 const ETO_PER_DAY = 0.2;
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-/** 100 ft² of dense planting, 0.1 in a day, under 4 rows of 25 ft with an emitter every 6 in. */
+/** 100 ft² of dense planting, filled up, 0.1 in a day, under 4 rows of 25 ft with an emitter every 6 in. */
 export const denseBed: PlanPlanting = {
   id: 'dense',
   name: 'Dense bed',
@@ -12,10 +12,11 @@ export const denseBed: PlanPlanting = {
   extent: { kind: 'area', area: 100 },
   rootDepth: 36,
   watering: 'keep',
+  target: 0,
   lines: [{ kind: 'dripline', flow: 0.6, spacing: 6, layout: { kind: 'rows', rows: 4, length: 25 } }],
 };
 
-/** Nine shrubs 36 in across, 0.02 in a day, each with one loop that has an emitter every 18 in. */
+/** Nine shrubs 36 in across, filled up, 0.02 in a day, each with one loop that has an emitter every 18 in. */
 export const shrubLoops: PlanPlanting = {
   id: 'shrubs',
   name: 'Shrubs',
@@ -23,6 +24,7 @@ export const shrubLoops: PlanPlanting = {
   extent: { kind: 'canopy', count: 9, diameter: 36 },
   rootDepth: 36,
   watering: 'keep',
+  target: 0,
   lines: [{ kind: 'dripline', flow: 0.6, spacing: 18, layout: { kind: 'loops', perPlant: 1 } }],
 };
 

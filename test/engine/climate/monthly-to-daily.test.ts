@@ -25,6 +25,11 @@ function daysOfYear(monthlyTotals: readonly number[], ofYear: number): Float64Ar
   );
 }
 
+/** What a month's days come to: its total, and in a leap year a twenty-ninth of February at the mean of the others. */
+function totalIn(ofYear: number, month: number, total: number): number {
+  return month === 1 && isLeapYear(ofYear) ? (total * 29) / 28 : total;
+}
+
 function addedByMonth(daily: Float64Array, ofYear: number): number[] {
   const added = new Array<number>(12).fill(0);
   const first = dayNumber(`${ofYear}-01-01`);
@@ -44,13 +49,16 @@ describe('published monthly ETo as days', () => {
 
   it.each(rows)('%s: days add up to every month and to the year, common and leap', (_place, months, total) => {
     const monthlyTotals = Object.freeze([...months]);
-    for (const ofYear of [2023, 2024]) {
+    for (const [ofYear, leapDay] of [
+      [2023, 0],
+      [2024, (months[1] ?? Number.NaN) / 28],
+    ] as const) {
       const daily = daysOfYear(monthlyTotals, ofYear);
       for (const [month, added] of addedByMonth(daily, ofYear).entries()) {
-        const published = months[month] ?? Number.NaN;
-        expect(Math.abs(added - published)).toBeLessThanOrEqual(1e-12 * published);
+        const expected = totalIn(ofYear, month, months[month] ?? Number.NaN);
+        expect(Math.abs(added - expected)).toBeLessThanOrEqual(1e-12 * expected);
       }
-      expect(sum(daily)).toBeCloseTo(total, 9);
+      expect(sum(daily)).toBeCloseTo(total + leapDay, 9);
       expect(daily.every((value) => value > 0)).toBe(true);
     }
   });
@@ -61,7 +69,7 @@ describe('monthly totals as days', () => {
     fc.assert(
       fc.property(totals, year, (monthlyTotals, ofYear) => {
         for (const [month, added] of addedByMonth(daysOfYear(monthlyTotals, ofYear), ofYear).entries()) {
-          const total = monthlyTotals[month] ?? Number.NaN;
+          const total = totalIn(ofYear, month, monthlyTotals[month] ?? Number.NaN);
           expect(Math.abs(added - total)).toBeLessThanOrEqual(1e-12 * total);
         }
       }),
@@ -75,7 +83,7 @@ describe('monthly totals as days', () => {
     fc.assert(
       fc.property(totals, year, month, share, (monthlyTotals, ofYear, inMonth, t) => {
         expect(daysOfYear(monthlyTotals, ofYear).every((value) => value >= 0)).toBe(true);
-        const curve = curveOf(monthlyTotals, ofYear, inMonth);
+        const curve = curveOf(monthlyTotals, inMonth);
         expect(rateAt(curve, t)).toBeGreaterThanOrEqual(-1e-15 * curve.mean);
       }),
       { numRuns: 500 },
@@ -84,10 +92,9 @@ describe('monthly totals as days', () => {
 
   it('meet where months meet, December with January', () => {
     fc.assert(
-      fc.property(totals, year, (monthlyTotals, ofYear) => {
+      fc.property(totals, (monthlyTotals) => {
         for (let month = 0; month < 12; month += 1) {
-          const next = month === 11 ? curveOf(monthlyTotals, ofYear + 1, 0) : curveOf(monthlyTotals, ofYear, month + 1);
-          expect(curveOf(monthlyTotals, ofYear, month).end).toBe(next.start);
+          expect(curveOf(monthlyTotals, month).end).toBe(curveOf(monthlyTotals, (month + 1) % 12).start);
         }
       }),
       { numRuns: 300 },
@@ -134,18 +141,25 @@ describe('monthly totals as days', () => {
 
   it('of a constant rate are that rate on every day', () => {
     for (const ofYear of [2023, 2024]) {
-      const monthlyTotals = Array.from({ length: 12 }, (_, month) => 3 * daysInMonth(ofYear, month));
+      const monthlyTotals = Array.from({ length: 12 }, (_, month) => 3 * daysInMonth(2023, month));
       for (const value of daysOfYear(monthlyTotals, ofYear)) expect(value).toBeCloseTo(3, 12);
     }
   });
 
-  it('a leap February spreads its total over 29 days', () => {
-    const monthlyTotals = Object.freeze([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]);
-    const common = daysOfYear(monthlyTotals, 2023).subarray(31, 59);
-    const leap = daysOfYear(monthlyTotals, 2024).subarray(31, 60);
-    expect(sum(common)).toBeCloseTo(28, 11);
-    expect(sum(leap)).toBeCloseTo(28, 11);
-    expect(leap[14]).toBeLessThan(common[14] ?? 0);
+  it('a leap February has a 29th day at the rate of the others', () => {
+    // 56 mm over 28 days are 2 mm a day, so 58 mm over 29; January and March of 62 mm have 2 mm a day too.
+    const even = Object.freeze([62, 56, 62, 60, 62, 60, 62, 62, 60, 62, 60, 62]);
+    const leap = daysOfYear(even, 2024).subarray(31, 60);
+    expect(leap).toHaveLength(29);
+    expect(sum(leap)).toBeCloseTo(58, 11);
+    expect(leap[28]).toBeCloseTo(2, 12);
+    // Between a dry January and a wet March: 28 mm grow to 29, and the two neighbours keep every day they had.
+    const rising = Object.freeze([0, 28, 93, 30, 31, 30, 31, 31, 30, 31, 30, 31]);
+    const [common, longer] = [daysOfYear(rising, 2023), daysOfYear(rising, 2024)];
+    expect(sum(common.subarray(31, 59))).toBeCloseTo(28, 11);
+    expect(sum(longer.subarray(31, 60))).toBeCloseTo(29, 11);
+    expect(longer.subarray(0, 31)).toEqual(common.subarray(0, 31));
+    expect(longer.subarray(60)).toEqual(common.subarray(59));
   });
 
   it('do not depend on where the season starts or how long it runs', () => {

@@ -15,10 +15,9 @@ function border(change: Parameters<typeof denseAndShrubs>[0] = {}): ZoneSeason {
 describe('shutOffCalendar', () => {
   /*
    * By hand, with the minutes and rates of compare-zone.test.ts. The shrubs use 0.02 in a day; a watering brings them m/60 x 0.6536 in.
-   * Week 1, 10 min, 0.1089 in: one watering on day 7 leaves 0.14 - 0.1089 = 0.031 in: too little. Days 5 and 7: full after each: k = 2.
-   * Week 2, 20 min, 0.2179 in: day 7 alone is enough: k = 1.
-   * Week 3, 5 min, 0.0545 in: days 5 and 7 leave 0.14 - 0.109 = 0.031 in; all three suffice (0.06, 0.0455, 0.04 in before each): k = 3.
-   * Week 4: closed. Week 5, 23 min, 0.2505 in, 0.14 in down at the start: day 7 alone leaves 0.28 - 0.2505 = 0.029 in; days 5 and 7 are enough: k = 2.
+   * On the morning of day 3 k of 3 days ask for: k = 1, day 7 alone, 0.14 in at once: 12.85 min; k = 2, days 5 and 7, 0.14 / 2: 6.43 min.
+   * Week 1, 9 min: k = 2. Week 2, 20 min: k = 1. Week 3, 5 min: neither, so all three. Each time they are full on day 7.
+   * Week 4: closed. Week 5, 22 min, 0.14 in down at the start: day 7 alone must bring 0.28 in: 25.7 min; days 5 and 7 half of it: k = 2.
    */
   it('opens on the fewest of the three watering days that are enough, week by week', () => {
     expect(shutOffCalendar(border(), 'shrubs')).toEqual([

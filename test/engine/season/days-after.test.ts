@@ -33,22 +33,29 @@ it('rain that drains on Friday serves no later day: a bed that ends two days dow
   expect(bed.state).toBe('met');
 });
 
-it('rain to come on Sunday is waited for, but no longer than the soil holds out', () => {
-  // Roots of 22 cm have 16.5 mm readily. The bed starts 15 mm down, and five days take 12.5 mm before Sunday: Monday must
-  // leave it 4 mm down at most, and waters 13.5 of its 17.5 mm, in whole minutes of 0.08 mm.
+it('rain that falls on Sunday saves nothing of Monday: nobody knew of it', () => {
+  // Roots of 22 cm have 16.5 mm readily. The bed starts 15 mm down, and Monday takes 2.5: 17.5 mm in minutes of 0.08 mm are
+  // 218.75, so 219, of which 0.02 mm drain. Sunday's 60 mm find the 12.5 mm of five days.
   const { zone, bed } = weeksOf(MONDAY, 0.22, [[7 * 3 + 6, 60]], 3);
   expect(bed.depletionStartMm).toBeCloseTo(15, 9);
-  expect(bed.neededMm).toBeCloseTo(13.5, 9);
-  expect(zone.minutes).toBe(Math.ceil(13.5 / 0.08));
-  expect(bed.shortDays).toBe(0);
-  expect(bed.usedMm).toBeCloseTo(17.5, 9);
+  expect(bed.neededMm).toBeCloseTo(17.5, 9);
+  expect(zone.minutes).toBe(219);
+  expect(bed.irrigationDrainedMm).toBeCloseTo(0.02, 9);
+  expect(bed.rainDrainedMm).toBeCloseTo(60 - 15, 9);
+  expect(bed.depletionEndMm).toBe(0);
+  expect(bed.state).toBe('met');
 });
 
-it('and where the soil holds out, the rain saves the watering', () => {
-  const { zone, bed } = weeksOf(MONDAY, 0.5, [[7 * 3 + 6, 60]], 3);
-  expect(zone.minutes).toBe(0);
-  expect(bed.shortDays).toBe(0);
-  expect(bed.state).toBe('met');
+it('rain that fell before Thursday saves what Thursday would have brought', () => {
+  // Monday knows nothing: 7.5 mm down at its start (Friday to Sunday), 17.5 mm less 0 in two waterings: 8.75 mm, 109.375 min, so 109,
+  // 8.72 mm. 7.5 + 2.5 - 8.72 = 1.28 mm; Tuesday's 60 mm fill the soil, Wednesday takes 2.5. On Thursday 2.5 + 2.5 = 5 mm are
+  // asked for: 62.5 min, a half step up: 63.
+  const { zone, bed } = weeksOf(MONDAY_AND_THURSDAY, 0.5, [[7 * 3 + 1, 60]], 3);
+  expect(bed.depletionStartMm).toBeCloseTo(7.5, 1);
+  expect(zone.minutesDay0).toBe(109);
+  expect(zone.minutesDay3).toBe(63);
+  expect(zone.minutes).toBe(172);
+  expect(zone.decidedMask).toBe(MONDAY_AND_THURSDAY);
 });
 
 it('minutes set by hand that are a whole number of cycles run in so many', () => {

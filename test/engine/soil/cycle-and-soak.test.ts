@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { longestCycleMinutes, soakPauseMinutes, splitIntoCycles } from '../../../src/engine/soil/cycle-and-soak.ts';
+import {
+  fewestCycles,
+  longestCycleMinutes,
+  nearestRun,
+  soakPauseMinutes,
+} from '../../../src/engine/soil/cycle-and-soak.ts';
 import { surfaceStorage } from '../../../src/engine/soil/surface-storage.ts';
 
 const MM = 25.4;
@@ -25,48 +30,136 @@ describe('longest cycle', () => {
   });
 });
 
-describe('splitting a run into cycles', () => {
-  test.each([
-    ['one cycle where nothing limits it', 34.6, Number.POSITIVE_INFINITY, 1, [1, 35, 35]],
-    ['35 min at 13.95 min a cycle', 34.6, 13.95, 1, [3, 12, 36]],
-    ['a longest cycle off the step', 30, 13.95, 5, [3, 10, 30]],
-    ['a longest cycle below one step', 12, 3, 5, [3, 5, 15]],
-    ['steps of a tenth', 0.3, Number.POSITIVE_INFINITY, 0.1, [1, 0.3, 0.3]],
-    ['nothing to run', 0, 10, 1, [0, 0, 0]],
-  ] as const)('%s', (_name, minutes, longest, timerStepMinutes, [cycles, minutesPerCycle, total]) => {
-    const run = Object.freeze({ minutes, longestCycleMinutes: longest, timerStepMinutes });
-    const split = splitIntoCycles(run);
-    expect(split.cycles).toBe(cycles);
-    expect(split.minutesPerCycle).toBeCloseTo(minutesPerCycle, 12);
-    expect(split.minutes).toBeCloseTo(total, 12);
+const WITHOUT_LIMIT = Number.POSITIVE_INFINITY;
+
+/** Wanted minutes, the timer's step, the longest cycle and the starts a day; cycles and minutes of all of them. */
+type Case = readonly [string, readonly [number, number, number, number], readonly [number, number]];
+
+function runOf([wanted, timerStepMinutes, longest, startsADay]: Case[1], isAtLeast = false) {
+  const timer = Object.freeze({ longestCycleMinutes: longest, timerStepMinutes, startsADay });
+  return nearestRun(wanted, timer, isAtLeast);
+}
+
+/** Rounding and cycles are rules of this kit, without a source: each figure is worked by hand. */
+describe('the nearest run', () => {
+  test.each<Case>([
+    // Up to 2 steps a cycle: 1 x 10, 2 x 5 or 2 x 10, 3 x 5, 4 x 5; 15 is nearest to 13.3.
+    ['13.3 min, step 5, longest 11.4', [13.3, 5, 11.4, 4], [3, 15]],
+    ['without the third start 2 x 5 is as good as 1 x 10, in more cycles', [13.3, 5, 11.4, 2], [1, 10]],
+    ['one cycle where nothing limits it', [34.6, 1, WITHOUT_LIMIT, 4], [1, 35]],
+    // 1 x 13, 2 x 13, 3 x 12 = 36 (34.6 / 3 = 11.5), 4 x 9 = 36: the fewer of equally near.
+    ['34.6 min at 13.95 min a cycle', [34.6, 1, 13.95, 4], [3, 36]],
+    ['two equal cycles come nearer than one longer', [22.9, 5, 15, 4], [2, 20]],
+    ['half a step is a whole one', [2.5, 5, WITHOUT_LIMIT, 4], [1, 5]],
+    ['just under half a step is no run', [2.49, 5, WITHOUT_LIMIT, 4], [0, 0]],
+    ['a half step goes up', [32.5, 5, WITHOUT_LIMIT, 4], [1, 35]],
+    ['steps of a tenth', [0.3, 0.1, WITHOUT_LIMIT, 4], [1, 0.3]],
+    ['nothing to run', [0, 1, 10, 4], [0, 0]],
+    // A step of 30 is the least that the timer can do: 1 x 30, though the soil takes 3.3.
+    ['a step longer than the longest cycle', [20, 30, 3.3, 4], [1, 30]],
+    ['and as many as come nearest', [70, 30, 3.3, 4], [2, 60]],
+    ['as much as the starts can do, where that is not enough', [100, 1, 10, 4], [4, 40]],
+    ['never more than a day has', [5000, 7, WITHOUT_LIMIT, 1], [1, 1435]],
+    ['a run that would take a million cycles', [1_000_000, 1, 1, 24], [24, 24]],
+    // 1440 / 24 = 60 steps each, were they not one.
+    ['starts without number, a day of cycles', [2000, 60, 60, 24], [24, 1440]],
+  ])('%s', (_name, given, [cycles, minutes]) => {
+    const run = runOf(given);
+    expect(run.cycles).toBe(cycles);
+    expect(run.minutes).toBeCloseTo(minutes, 12);
+  });
+
+  test.each<Case>([
+    ['up to the next step', [31, 5, WITHOUT_LIMIT, 4], [1, 35]],
+    ['never up from a whole step', [30, 5, WITHOUT_LIMIT, 4], [1, 30]],
+    ['from less than half a step', [0.4, 5, WITHOUT_LIMIT, 4], [1, 5]],
+    // 2 x 10 = 20 and 3 x 5 = 15 both reach 13.3.
+    ['13.3 min, step 5, longest 11.4', [13.3, 5, 11.4, 4], [3, 15]],
+    // 17 / (2 x 5) goes up to 2 steps: 20; 3 x 10 = 30; 4 x 5 = 20: the fewest cycles of equal ones.
+    ['17 min, step 5, longest 11.4', [17, 5, 11.4, 4], [2, 20]],
+    ['the most that the starts can do, where nothing reaches it', [100, 1, 10, 4], [4, 40]],
+    ['nothing from nothing', [0, 5, 10, 4], [0, 0]],
+  ])('that is not less: %s', (_name, given, [cycles, minutes]) => {
+    const run = runOf(given, true);
+    expect(run.cycles).toBe(cycles);
+    expect(run.minutes).toBeCloseTo(minutes, 12);
   });
 
   test.each([
-    ['a timer step of 0', { minutes: 10, timerStepMinutes: 0 }, 'The timer step is 0 min'],
-    ['a run below 0', { minutes: -1, timerStepMinutes: 1 }, 'The run is -1 min'],
-    ['a run that is not a number', { minutes: Number.NaN, timerStepMinutes: 1 }, 'The run is NaN min'],
-    ['a run without end', { minutes: Number.POSITIVE_INFINITY, timerStepMinutes: 1 }, 'The run is Infinity min'],
-  ])('refuses %s', (_name, run, message) => {
-    expect(() => splitIntoCycles({ ...run, longestCycleMinutes: 10 })).toThrow(RangeError);
-    expect(() => splitIntoCycles({ ...run, longestCycleMinutes: 10 })).toThrow(message);
+    ['a timer step of 0', [10, 0, 10, 4], 'step is 0 min'],
+    ['a run below 0', [-1, 1, 10, 4], 'The run is -1 min'],
+    ['a run that is not a number', [Number.NaN, 1, 10, 4], 'The run is NaN min'],
+    ['a run without end', [Number.POSITIVE_INFINITY, 1, 10, 4], 'The run is Infinity min'],
+  ] as const)('refuses %s', (_name, given, message) => {
+    expect(() => runOf(given)).toThrow(RangeError);
+    expect(() => runOf(given)).toThrow(message);
   });
 
-  test('gives at least what was asked, in whole steps, within the longest cycle, and a step less per cycle is too little', () => {
-    const longest = fc.oneof(fc.double({ min: 0.1, max: 600, noNaN: true }), fc.constant(Number.POSITIVE_INFINITY));
-    const step = fc.constantFrom(0.1, 0.25, 0.5, 1, 2, 5, 10, 15);
+  const arbitraryRun = fc.tuple(
+    fc.double({ min: 0.001, max: 1500, noNaN: true }),
+    fc.constantFrom(0.1, 0.25, 0.5, 1, 2, 5, 10, 15, 30),
+    fc.oneof(fc.double({ min: 0.1, max: 600, noNaN: true }), fc.constant(WITHOUT_LIMIT)),
+    fc.integer({ min: 1, max: 24 }),
+  );
+
+  test('is the best of all that the timer can do, tried one by one', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.001, max: 1500, noNaN: true }), longest, step, (asked, limit, timerStep) => {
-        const run = Object.freeze({ minutes: asked, longestCycleMinutes: limit, timerStepMinutes: timerStep });
-        const { cycles, minutesPerCycle, minutes } = splitIntoCycles(run);
-        const steps = minutesPerCycle / timerStep;
-        expect(minutes).toBeGreaterThanOrEqual(asked - 1e-6);
-        expect(minutes).toBeCloseTo(cycles * minutesPerCycle, 6);
-        expect(Math.abs(steps - Math.round(steps))).toBeLessThanOrEqual(1e-6);
-        expect(minutesPerCycle).toBeLessThanOrEqual(Math.max(timerStep, limit) + 1e-6);
-        expect(cycles * (minutesPerCycle - timerStep)).toBeLessThan(asked);
+      fc.property(arbitraryRun, (given) => {
+        const run = runOf(given);
+        if (run.cycles === 0) expect(given[0]).toBeLessThan(given[1] / 2);
+        else expect(run.minutes).toBeCloseTo(nearestOf(possibleTotals(given), given[0], run.minutes), 6);
+        expectPossible(run, given);
       }),
-      { numRuns: 2000 },
+      { numRuns: 300 },
     );
+  });
+
+  test('that is not less is the least of all that are enough, else the greatest', () => {
+    fc.assert(
+      fc.property(arbitraryRun, (given) => {
+        const run = runOf(given, true);
+        const totals = possibleTotals(given);
+        const enough = totals.filter((minutes) => minutes >= given[0] - 1e-9);
+        expect(run.minutes).toBeCloseTo(enough.length > 0 ? Math.min(...enough) : Math.max(...totals), 6);
+        expectPossible(run, given);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+/** Whatever equal cycles of whole steps come to: at least a step each, else within the longest cycle and the day. */
+function possibleTotals([, step, longest, starts]: Case[1]): readonly number[] {
+  const totals: number[] = [];
+  for (let cycles = 1; cycles <= starts; cycles++) {
+    totals.push(cycles * step);
+    const most = Math.min(longest, 1440 / cycles) + 1e-9;
+    for (let steps = 2; steps * step <= most; steps++) totals.push(cycles * steps * step);
+  }
+  return totals;
+}
+
+/** The nearest total; of two as near as each other, the one that was taken. */
+function nearestOf(totals: readonly number[], wanted: number, taken: number): number {
+  const least = Math.min(...totals.map((minutes) => Math.abs(minutes - wanted)));
+  return Math.abs(taken - wanted) <= least + 1e-6 ? taken : Number.NaN;
+}
+
+function expectPossible({ cycles, minutes }: ReturnType<typeof nearestRun>, [, step, longest, starts]: Case[1]): void {
+  expect(cycles).toBeLessThanOrEqual(starts);
+  if (cycles === 0) return;
+  const steps = minutes / cycles / step;
+  expect(Math.abs(steps - Math.round(steps))).toBeLessThanOrEqual(1e-6);
+  expect(minutes / cycles).toBeLessThanOrEqual(Math.max(step, longest) + 1e-6);
+}
+
+describe('cycles of minutes set by hand', () => {
+  test('are as few as keep each within the longest, at least one', () => {
+    expect(fewestCycles(30, 13)).toBe(3);
+    expect(fewestCycles(26, 13)).toBe(2);
+    expect(fewestCycles(5, WITHOUT_LIMIT)).toBe(1);
+    // 9.9 / 3.3 is 3.0000000000000004 to a computer.
+    expect(fewestCycles(9.9, 3.3)).toBe(3);
   });
 });
 

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { weekdayOf } from '../../../src/engine/calendar.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
-import { type Season, ZONE_FIELDS as Z } from '../../../src/engine/season/season.ts';
+import type { Season } from '../../../src/engine/season/season.ts';
 import { seasonDayTiming, seasonSupply } from '../../../src/engine/supply/season-supply.ts';
+import { minutesOnDay } from '../../../src/engine/supply/zone-cycles.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitrarySuppliedGarden } from '../../support/garden-supply.ts';
 import { oneBed, tomatoes, zone } from '../../support/small-plans.ts';
@@ -66,9 +67,7 @@ describe('the time of watering', () => {
           const isOpen = (garden.supply.windowWeekdays >> weekdayOf(garden.span.firstDay + day)) & 1;
           expect(times.windowMinutes[day]).toBeCloseTo(isOpen ? 60 * garden.supply.windowHoursPerDay : 0, 9);
           const running = season.zones.map((zone, index) =>
-            (flows[index]?.[day] ?? 0) > 0
-              ? (zone.figures[Z.minutesPerDay * zone.weeks + Math.floor(day / 7)] ?? 0)
-              : 0,
+            (flows[index]?.[day] ?? 0) > 0 ? minutesOnDay(zone, day) : 0,
           );
           const total = running.reduce((sum, each) => sum + each, 0);
           expect(minutes).toBeGreaterThanOrEqual(Math.max(0, ...running) - 1e-6);
