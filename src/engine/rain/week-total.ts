@@ -43,13 +43,15 @@ export function placeWeekTotal(
     if (isRead(day)) leftMm -= rainMm[day] as number;
     else free.push(day);
   }
-  const middle = usual.firstDay + first + Math.floor((end - first) / 2);
-  const wetDays = Math.min(free.length, Math.max(1, Math.round(free.length * usualShare(usual.climate, middle))));
-  const dryBefore = Math.floor((free.length - wetDays) / 2);
-  free.forEach((day, index) => {
-    const isWet = index >= dryBefore && index < dryBefore + wetDays;
-    rainMm[day] = isWet ? Math.max(0, leftMm) / wetDays : 0;
-  });
+  const wet = wetDays(free, usualShare({ first, end }, usual));
+  for (const day of free) rainMm[day] = wet.includes(day) ? Math.max(0, leftMm) / wet.length : 0;
+}
+
+/** Of the days that a total may have fallen on, those that it is taken to have. `share`: of a month's days, those with rain. */
+export function wetDays(free: readonly number[], share: number): readonly number[] {
+  const count = Math.min(free.length, Math.max(1, Math.round(free.length * share)));
+  const dryBefore = Math.floor((free.length - count) / 2);
+  return free.slice(dryBefore, dryBefore + count);
 }
 
 export interface UsualRain {
@@ -57,9 +59,13 @@ export interface UsualRain {
   readonly climate: Pick<MonthlyClimate, 'rainMm' | 'rainDays'>;
 }
 
-/** Of the days of a day's month, the share on which it rains. */
-function usualShare({ rainMm, rainDays }: UsualRain['climate'], day: DayNumber): number {
-  const month = monthOf(day);
-  const monthDays = daysInMonth(yearOf(day), month);
+/** Of the days of a month, the share on which it rains: of the month of a span's middle day. */
+export function usualShare(
+  { first, end }: Pick<WeekTotal, 'first' | 'end'>,
+  { firstDay, climate: { rainMm, rainDays } }: UsualRain,
+): number {
+  const middle = firstDay + first + Math.floor((end - first) / 2);
+  const month = monthOf(middle);
+  const monthDays = daysInMonth(yearOf(middle), month);
   return rainDayShare({ rainMm: rainMm[month] as number, rainDays: rainDays?.[month], monthDays });
 }

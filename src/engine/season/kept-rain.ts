@@ -40,17 +40,35 @@ const SETTLED = 0.002;
  * kept rain over the normals' of the same days; over made years twice, kept over fallen.
  */
 export function keptRainShares(keeper: RainKeeper, of: YearsOfRain): readonly number[] {
-  const isRecorded = of.years.basis === 'record';
-  let shares = of.months.calendarMonth.map(() => FIRST_SHARE);
-  for (let run = 0; run < (isRecorded ? MOST_RECORDED_RUNS : MADE_RUNS); run++) {
-    const before = shares;
-    shares = sharesOfRun(keeper, of, before);
-    if (isRecorded && shares.every((share, month) => Math.abs(share - (before[month] as number)) <= SETTLED)) break;
-  }
-  return shares;
+  return keptRain(keeper, of).map(keptShare);
 }
 
-function sharesOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly number[]) {
+/** Rain of one month of the season in all years together, on the planting's days in the ground, mm. */
+export interface KeptRain {
+  readonly keptMm: number;
+  /** What the share is of: by recorded years the normals', by made years what fell. */
+  readonly rainMm: number;
+}
+
+/** The last run's, for each month of the season. */
+export function keptRain(keeper: RainKeeper, of: YearsOfRain): readonly KeptRain[] {
+  const isRecorded = of.years.basis === 'record';
+  let shares = of.months.calendarMonth.map(() => FIRST_SHARE);
+  let months: readonly KeptRain[] = [];
+  for (let run = 0; run < (isRecorded ? MOST_RECORDED_RUNS : MADE_RUNS); run++) {
+    const before = shares;
+    months = rainOfRun(keeper, of, before);
+    shares = months.map(keptShare);
+    if (isRecorded && shares.every((share, month) => Math.abs(share - (before[month] as number)) <= SETTLED)) break;
+  }
+  return months;
+}
+
+function keptShare({ keptMm, rainMm }: KeptRain): number {
+  return rainMm > 0 ? Math.min(1, Math.max(0, keptMm / rainMm)) : 0;
+}
+
+function rainOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly number[]): KeptRain[] {
   const { demand } = keeper;
   const mornings = morningsOf(keeper, of, expected);
   const { years, months } = of;
@@ -66,7 +84,7 @@ function sharesOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly num
       kept += keptMm[day] as number;
       rain += isRecorded ? years.years * (of.rainMm[day] as number) : (fallenMm[day] as number);
     }
-    return rain > 0 ? Math.min(1, Math.max(0, kept / rain)) : 0;
+    return { keptMm: kept, rainMm: rain };
   });
 }
 

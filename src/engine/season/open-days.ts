@@ -22,7 +22,7 @@ export function openMasks(wateringDays: number): readonly number[] {
  * them if none does, none where it asks for nothing.
  */
 export function fewestOpenDays(
-  { outlook, request, depletionMm }: ZoneMember,
+  { outlook, request, depletionMm }: AskingMember,
   scratch: WeekOutlook,
   { masks, minutes, day, forecast }: OpenDaysGiven,
 ): number {
@@ -35,6 +35,10 @@ export function fewestOpenDays(
   }
   return most;
 }
+
+type AskingMember = Pick<ZoneMember, 'outlook' | 'depletionMm'> & {
+  readonly request: Pick<ZoneMember['request'], 'minutesPerDay'>;
+};
 
 export interface OpenDaysGiven {
   /** For each k from 0, as `openMasks`. */

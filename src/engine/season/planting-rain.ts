@@ -5,7 +5,7 @@ import { NORMALS } from '../rain/daily-rain.ts';
 import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.ts';
 import type { Weather } from '../weather.ts';
 import { countDays } from './days-mask.ts';
-import { keptRainShares, type RainKeeper } from './kept-rain.ts';
+import { keptRainShares, type RainKeeper, type YearsOfRain } from './kept-rain.ts';
 
 /** Days of the season, from its first day counted; `end` is the day after the last. */
 export interface DaySpan {
@@ -40,13 +40,17 @@ export function monthShares(keeper: RainKeeper, site: GardenSite, weather: Weath
   if (site.rain.method !== 'balance') {
     return weather.months.calendarMonth.map((_, month) => monthShare(keeper, site, weather, month));
   }
-  return keptRainShares(keeper, {
+  return keptRainShares(keeper, yearsOfRain(site, weather));
+}
+
+export function yearsOfRain(site: GardenSite, weather: Weather): YearsOfRain {
+  return {
     years: weather.years(),
     months: weather.months,
     etoMm: weather.eto.expectedMm,
     rainMm: weather.rain.expectedMm,
     runoffFraction: site.rain.runoffFraction,
-  });
+  };
 }
 
 /** Share of a month's normal rain that counts by a monthly method, 0 to 1; `month` is an index into the season's months. */

@@ -1,6 +1,7 @@
 /** A watering morning of a zone as it was decided, for whoever asks why. */
 import { isPresentOn, type ZoneMember } from './zone-member.ts';
 import type { ZoneMorning } from './zone-morning.ts';
+import type { ZoneRun } from './zone-run.ts';
 
 export interface ToldMorning {
   /** Counted from the season's first day. */
@@ -17,35 +18,30 @@ export interface ToldPlanting {
   readonly isPresent: boolean;
   /** At the morning's start, mm. */
   readonly depletionMm: number;
-  readonly goalMm: number;
-  /** Expected demand less rain from this day to the end of the week's last watering day, mm. */
-  readonly changeMm: number;
+  /** Depletion at which a refill that is due became so, mm; 0 = not due. */
+  readonly fillingMm: number;
   /** Net depth of a minute on each watering day from this on, mm. */
   readonly gainMm: number;
   /** Infinity where no line brings any. */
   readonly minutesAsked: number;
-  readonly isDue: boolean;
+  /** Asked anew on this morning; else its number of an earlier one stands. */
+  readonly isAsked: boolean;
   readonly openMask: number;
 }
 
-export function toldMorning(
-  members: readonly ZoneMember[],
-  { day, minutes, decided }: Pick<ToldMorning, 'day' | 'minutes' | 'decided'>,
-): ToldMorning {
-  const plantings = members.map((member): ToldPlanting => {
+export function toldMorning({ members, week }: ZoneRun, day: number, decided: ZoneMorning | undefined): ToldMorning {
+  const plantings = members.map((member: ZoneMember): ToldPlanting => {
     const { outlook, request } = member;
-    const at = day - outlook.start;
     const isPresent = isPresentOn(member, day);
     return {
       isPresent,
       depletionMm: member.depletionMm,
-      goalMm: outlook.goalMm,
-      changeMm: isPresent ? (outlook.changeMm[at] as number) : 0,
-      gainMm: isPresent ? (outlook.gainMm[at] as number) : 0,
+      fillingMm: member.fillingMm,
+      gainMm: isPresent ? (outlook.gainMm[day - outlook.start] as number) : 0,
       minutesAsked: isPresent ? request.minutesPerDay : 0,
-      isDue: ((member.dueMask >> at) & 1) === 1,
+      isAsked: member.askedOn === day,
       openMask: member.openMask,
     };
   });
-  return { day, minutes, decided, plantings };
+  return { day, minutes: week.minutes[day - week.start] as number, decided, plantings };
 }

@@ -29,6 +29,8 @@ export interface ZoneMember {
   dueMask: number;
   /** Minutes a watering day that it asked for on its first watering morning of the week; -1 until then. */
   firstAsked: number;
+  /** Day of the season on which it asked anew; -1 until then. */
+  askedOn: number;
   /** Depletion that the last watering was to leave, above its goal, mm. */
   missedMm: number;
   readonly week: WeekSums;
@@ -69,6 +71,7 @@ export function zoneMember(season: PlantingSeason, days: PlantingDays, from: num
     isOpened: false,
     dueMask: 0,
     firstAsked: -1,
+    askedOn: -1,
     missedMm: 0,
     week: {
       depletionStart: 0,
@@ -142,6 +145,7 @@ export function lookForRefill(member: ZoneMember, day: number, forecast: KnownFo
 /** Makes the planting's request anew. */
 export function ask(member: ZoneMember, day: number): void {
   const { request, outlook, season } = member;
+  member.askedOn = day;
   const isLeftAlone = season.planting.watering === 'refill' && member.fillingMm === 0;
   request.minutesPerDay = isLeftAlone ? 0 : minutesAsked(outlook, day, member.depletionMm);
 }

@@ -6,7 +6,6 @@ import { type GivenMinutes, givenMinutes } from './given-minutes.ts';
 import { fewestOpenDays, openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
-import { type ToldMorning, toldMorning } from './told-morning.ts';
 import { lookAhead, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import {
   ask,
@@ -32,8 +31,11 @@ export interface ZoneRun {
   readonly masks: readonly number[];
   readonly week: ZoneWeekRun;
   readonly scratch: readonly WeekOutlook[];
-  readonly told: ((morning: ToldMorning) => void) | undefined;
+  readonly told: Told | undefined;
 }
+
+/** Told of every watering morning: its day, and what was decided anew. */
+export type Told = (run: ZoneRun, day: number, decided: ZoneMorning | undefined) => void;
 
 /** The zone's week so far, filled anew. */
 export interface ZoneWeekRun {
@@ -63,8 +65,7 @@ export interface ZoneStart {
   readonly weather: Weather;
   /** First week to run; the weeks before it are in the season's figures. */
   readonly from: number;
-  /** Told of every watering morning. */
-  readonly told?: (morning: ToldMorning) => void;
+  readonly told?: Told;
 }
 
 const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
@@ -133,7 +134,7 @@ function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
   if (of.given === undefined && isWatered) setMinutes(week, day);
   openShutOffs(run, day, of);
   noteLast(run, day);
-  run.told?.(toldMorning(run.members, { day, minutes: week.minutes[day - week.start] as number, decided }));
+  run.told?.(run, day, decided);
 }
 
 /** The number that stands, for a day of a computed week. */

@@ -5,7 +5,7 @@ import { type DayBuffers, dayBuffers, fillDays, type PlantingDays, type ZoneCont
 import type { PlantingDemand } from './planting-demand.ts';
 import { PlantingSeason } from './planting-season.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
-import type { ToldMorning } from './told-morning.ts';
+import { type ToldMorning, toldMorning } from './told-morning.ts';
 import type { WeekSpan } from './week-span.ts';
 import { runZoneWeek, zoneRun } from './zone-run.ts';
 
@@ -148,7 +148,12 @@ export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: num
   const again = inBlocks(context.zone, season.weeks, figures, (_, index) => season.plantings[index] as PlantingSeason);
   const mornings: ToldMorning[] = [];
   const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week + 1 });
-  const told = (morning: ToldMorning) => mornings.push(morning);
-  runZoneWeek(zoneRun(again, { days, weather: context.weather, from: week, told }), week);
+  const run = zoneRun(again, {
+    days,
+    weather: context.weather,
+    from: week,
+    told: (...morning) => mornings.push(toldMorning(...morning)),
+  });
+  runZoneWeek(run, week);
   return mornings;
 }
