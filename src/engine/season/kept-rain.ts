@@ -8,7 +8,7 @@ import type { SeasonYears } from '../rain/season-years.ts';
 import { endDepletionMm, usedWaterMm } from '../soil/root-zone-day.ts';
 import type { SeasonMonths } from '../weather.ts';
 import type { PlantingDemand } from './planting-demand.ts';
-import { dueAboveMm, isFilled } from './refill.ts';
+import { dueAboveMm } from './refill.ts';
 import { lookAhead, weekOutlook } from './week-outlook.ts';
 
 /** All that the share hangs on; minutes and lines are not in it. */
@@ -100,11 +100,7 @@ interface Mornings {
   readonly dueAboveMm: Float64Array;
 }
 
-function morningsOf(
-  { demand, isRefill, wateringDays }: RainKeeper,
-  of: YearsOfRain,
-  shares: readonly number[],
-): Mornings {
+function morningsOf({ demand, wateringDays }: RainKeeper, of: YearsOfRain, shares: readonly number[]): Mornings {
   const days = of.rainMm.length;
   const expectedRainMm = new Float64Array(days);
   of.months.calendarMonth.forEach((_, month) => {
@@ -122,7 +118,7 @@ function morningsOf(
   };
   // One millimetre a "minute": the depth of each watering is what is asked for.
   const netMmPerMinute = new Float64Array(days).fill(1, demand.first, demand.end);
-  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute, isRefill });
+  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute });
   for (let start = 0; start < days; start += 7) {
     lookAhead(outlook, start, wateringDays);
     for (let day = outlook.first; day <= outlook.last; day++) {
@@ -148,21 +144,23 @@ function runYear(
   const { first, end, expectedEtcMm, expectedRawMm, tawMm } = demand;
   const { rainMm, etoShare, days } = years;
   let depletion = demand.startMm;
-  let fillingMm = 0;
   for (let day = first; day < end; day++) {
     const share = etoShare[year * days + day] as number;
     const fell = rainMm[year * days + day] as number;
     const soaked = dailyRainCountedMm(fell, (etoMm[day] as number) * share) * (1 - runoffFraction);
-    if (isRefill && fillingMm === 0 && depletion > (mornings.dueAboveMm[day] as number)) fillingMm = depletion;
-    const brought = soaked + (isRefill && fillingMm === 0 ? 0 : askedMm(mornings, day, depletion));
+    const brought = soaked + (isRefill ? filledMm(mornings, day, depletion) : askedMm(mornings, day, depletion));
     const etc = (expectedEtcMm[day] as number) * share;
     const used = usedWaterMm(etc, depletion, expectedRawMm[day] as number, tawMm, brought);
     const level = endDepletionMm(depletion, used, brought);
     depletion = Math.max(0, level);
-    if (isFilled(depletion, fillingMm)) fillingMm = 0;
     fallenMm[day] = (fallenMm[day] as number) + fell;
     keptMm[day] = (keptMm[day] as number) + soaked - Math.min(soaked, Math.max(0, -level));
   }
+}
+
+/** Irrigation of a morning that fills a refill where it is due, mm. */
+function filledMm({ dueAboveMm: above }: Mornings, day: number, depletionMm: number): number {
+  return depletionMm > (above[day] as number) ? depletionMm : 0;
 }
 
 /** Irrigation of a morning, mm; 0 on a day without watering. */

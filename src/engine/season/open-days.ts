@@ -1,6 +1,7 @@
 /** On which of a zone's watering days the shut-off in front of a planting is open. */
 
 import type { KnownForecast } from '../forecast.ts';
+import { fillingDays } from './refill.ts';
 import { minutesOnDays, type WeekOutlook } from './week-outlook.ts';
 import type { ZoneMember } from './zone-member.ts';
 import { LEAST_MINUTES } from './zone-morning.ts';
@@ -15,6 +16,14 @@ export function openMasks(wateringDays: number): readonly number[] {
     }
     return mask;
   });
+}
+
+/** The days on which a shut-off is open, as expected on the morning of `day`, as a mask: those that fill a refill, else the fewest. */
+export function openDaysMask(member: ZoneMember, scratch: WeekOutlook, given: OpenDaysGiven): number {
+  const { season, outlook, filling } = member;
+  if (season.planting.watering === 'keep') return given.masks[fewestOpenDays(member, scratch, given)] as number;
+  const { day, minutes, forecast } = given;
+  return filling === undefined ? 0 : fillingDays(outlook, filling, { first: day, minutes, forecast });
 }
 
 /**
@@ -43,7 +52,7 @@ type AskingMember = Pick<ZoneMember, 'outlook' | 'depletionMm'> & {
 export interface OpenDaysGiven {
   /** For each k from 0, as `openMasks`. */
   readonly masks: readonly number[];
-  /** Those that the zone runs on each watering day. */
+  /** Those that the zone is expected to run on each watering day. */
   readonly minutes: number;
   readonly day: number;
   readonly forecast: KnownForecast | undefined;

@@ -65,7 +65,7 @@ export function fillDays(
     netMmPerMinute.fill(0, days.first, days.end);
     fillNet(netMmPerMinute, inGround, planting, { efficiency: zone.efficiency, firstDay: weather.firstDay });
   }
-  return { demand, soakedMm, expectedRainMm, netMmPerMinute, isRefill: planting.watering === 'refill' };
+  return { demand, soakedMm, expectedRainMm, netMmPerMinute };
 }
 
 function fillNet(

@@ -21,8 +21,6 @@ export interface ExpectedDays {
   readonly expectedRainMm: Float64Array;
   /** Net depth that a minute of the line brings on each day, mm; 0 without a line and out of the ground. */
   readonly netMmPerMinute: Float64Array;
-  /** Filled deep and seldom, to the brim. */
-  readonly isRefill: boolean;
 }
 
 export interface WeekOutlook {
@@ -130,8 +128,7 @@ export function expectedChangeMm({ demand, expectedRainMm }: ExpectedDays, day: 
 }
 
 function goalOf({ days, last }: WeekOutlook, allowedMm: number): number {
-  const { demand, isRefill } = days;
-  if (isRefill) return 0;
+  const { demand } = days;
   const targetMm = last < demand.targetFrom ? 0 : demand.targetMm;
   return Math.max(0, Math.min(targetMm, allowedMm));
 }

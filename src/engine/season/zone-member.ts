@@ -1,12 +1,12 @@
 /** A planting on its way through its zone's season: what is carried from day to day, and its week so far. */
-import { grossIrrigation } from '../application/run-time.ts';
+import { grossIrrigation, runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
 import type { GardenZone } from '../garden.ts';
 import { endDepletionMm, isShort, usedWaterMm } from '../soil/root-zone-day.ts';
 import { countDays, daysMask } from './days-mask.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { plantingStateOf, type WeekLimits } from './planting-state.ts';
-import { dueAboveMm, isDueInWeek, isFilled } from './refill.ts';
+import { dueAboveMm, type ExpectedFilling, expectedFilling, isFilled } from './refill.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason } from './season.ts';
 import { expectedChangeMm, minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
@@ -22,6 +22,8 @@ export interface ZoneMember {
   depletionMm: number;
   /** Depletion at which a refill became due, mm; 0 = not due. */
   fillingMm: number;
+  /** Of a refill behind a shut-off: when it is expected to be due this week. */
+  filling: ExpectedFilling | undefined;
   /** Days of the week on which its line is open, bit 0 = the first. */
   openMask: number;
   /** Its shut-off has been decided for the week. */
@@ -51,6 +53,8 @@ interface WeekSums {
   openDays: number;
   /** The greatest sum of demand less rain up to the last watering day, from a day on to it. */
   needed: number;
+  /** Depletion on the mornings on which a refill became due, or was still due from the week before. */
+  due: number;
 }
 
 /** `from` is the first week to run; the weeks before it are in the figures. */
@@ -67,6 +71,7 @@ export function zoneMember(season: PlantingSeason, days: PlantingDays, from: num
     weeks,
     depletionMm: isThere ? carried(P.depletionEndMm) : demand.startMm,
     fillingMm: isThere ? carried(P.fillingMm) : 0,
+    filling: undefined,
     openMask: 0,
     isOpened: false,
     dueMask: 0,
@@ -85,6 +90,7 @@ export function zoneMember(season: PlantingSeason, days: PlantingDays, from: num
       shortDays: 0,
       openDays: 0,
       needed: 0,
+      due: 0,
     },
     limits: { rawMm: 0, missableMm: 0, drainableMm: 0 },
   };
@@ -93,6 +99,7 @@ export function zoneMember(season: PlantingSeason, days: PlantingDays, from: num
 /** The outlook of the week is there already. */
 export function startWeek(member: ZoneMember): void {
   const { week, request } = member;
+  member.filling = undefined;
   member.openMask = 0;
   member.isOpened = false;
   member.dueMask = 0;
@@ -112,6 +119,7 @@ export function startWeek(member: ZoneMember): void {
   week.shortDays = 0;
   week.openDays = 0;
   week.needed = 0;
+  week.due = 0;
 }
 
 /** Whether a morning is one of the planting's own: in the ground, up to its last watering. */
@@ -120,34 +128,42 @@ export function isPresentOn({ outlook }: ZoneMember, day: number): boolean {
 }
 
 /**
- * Looks at a refill on a watering morning; whether it became due. Behind a shut-off it is due from its first watering morning of the week
- * on, where it is expected to be on some morning: whoever opens it must know on that one.
+ * Looks at a refill on a watering morning; whether it has become due. Behind a shut-off the morning is expected on the first one of the
+ * week: whoever opens it must know by then.
  */
 export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): boolean {
-  const { outlook, depletionMm } = member;
-  const { watering, hasShutOff } = member.season.planting;
-  if (watering !== 'refill') return false;
-  let isNew = false;
-  if (member.fillingMm === 0) {
-    const isLooked = !hasShutOff || member.firstAsked < 0;
-    const isDue = hasShutOff
-      ? isLooked && isDueInWeek(outlook, day, depletionMm, forecast)
-      : depletionMm > dueAboveMm(outlook, day);
-    if (isDue) {
-      member.fillingMm = depletionMm;
-      isNew = depletionMm > 0;
-    }
+  const { outlook, depletionMm, week } = member;
+  if (member.season.planting.watering !== 'refill') return false;
+  const wasDue = member.fillingMm > 0;
+  if (member.firstAsked < 0 && member.season.planting.hasShutOff) {
+    member.filling = wasDue ? { day, depletionMm } : expectedFilling(outlook, day, depletionMm, forecast);
   }
-  if (member.fillingMm > 0) member.dueMask |= 1 << (day - outlook.start);
-  return isNew;
+  if (!wasDue && isDue(member, day)) member.fillingMm = depletionMm;
+  if (member.fillingMm === 0) return false;
+  if (!wasDue || member.dueMask === 0) week.due += depletionMm;
+  member.dueMask |= 1 << (day - outlook.start);
+  return !wasDue;
+}
+
+function isDue({ season, outlook, depletionMm, filling }: ZoneMember, day: number): boolean {
+  if (season.planting.hasShutOff) return filling?.day === day && depletionMm > 0;
+  return depletionMm > dueAboveMm(outlook, day);
 }
 
 /** Makes the planting's request anew. */
 export function ask(member: ZoneMember, day: number): void {
-  const { request, outlook, season } = member;
+  const { request, outlook, days, depletionMm } = member;
   member.askedOn = day;
-  const isLeftAlone = season.planting.watering === 'refill' && member.fillingMm === 0;
-  request.minutesPerDay = isLeftAlone ? 0 : minutesAsked(outlook, day, member.depletionMm);
+  request.minutesPerDay =
+    member.season.planting.watering === 'keep'
+      ? minutesAsked(outlook, day, depletionMm)
+      : minutesToFill(member.fillingMm > 0 ? depletionMm : 0, days.netMmPerMinute[day] as number);
+}
+
+/** Infinity where no line brings any. */
+export function minutesToFill(depletionMm: number, netMmPerMinute: number): number {
+  if (depletionMm === 0) return 0;
+  return netMmPerMinute > 0 ? runMinutes(depletionMm, netMmPerMinute) : Number.POSITIVE_INFINITY;
 }
 
 /** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */
@@ -194,12 +210,12 @@ export function runDays(
     week.rain += rainMm[day] as number;
     week.soaked += soaked;
     week.net += irrigation;
-    endDay(member, after, soaked);
+    endDay(member, after, soaked, before - irrigation);
   }
 }
 
-/** What is above field capacity drains, rain first. */
-function endDay(member: ZoneMember, levelMm: number, soakedMm: number): void {
+/** What is above field capacity drains, rain first; a refill that has been filled is due no more. */
+function endDay(member: ZoneMember, levelMm: number, soakedMm: number, wateredMm: number): void {
   const { week } = member;
   member.depletionMm = Math.max(0, levelMm);
   if (levelMm < 0) {
@@ -207,7 +223,8 @@ function endDay(member: ZoneMember, levelMm: number, soakedMm: number): void {
     week.rainDrained += rainDrained;
     week.irrigationDrained -= levelMm + rainDrained;
   }
-  if (member.fillingMm > 0 && isFilled(member.depletionMm, member.fillingMm)) member.fillingMm = 0;
+  const { fillingMm } = member;
+  if (fillingMm > 0 && isFilled(Math.min(wateredMm, member.depletionMm), fillingMm)) member.fillingMm = 0;
 }
 
 /** Fills in the planting's figures of the week. */
@@ -220,7 +237,7 @@ export function keepWeek(
   const { first, end, start, last } = outlook;
   const isInGround = first < end;
   const netMmPerMinute = isInGround ? (days.netMmPerMinute[end - 1] as number) : 0;
-  const isAsking = season.planting.watering === 'keep' || member.dueMask !== 0;
+  const isKept = season.planting.watering === 'keep';
   const put = (field: number, value: number) => {
     figures[field * weeks + index] = value;
   };
@@ -235,7 +252,7 @@ export function keepWeek(
     put(P.irrigationDrainedMm, week.irrigationDrained);
     put(P.depletionStartMm, week.depletionStart);
     put(P.depletionEndMm, member.depletionMm);
-    put(P.neededMm, isAsking && last >= 0 ? Math.max(0, week.needed - outlook.goalMm) : 0);
+    put(P.neededMm, isKept && last >= 0 ? Math.max(0, week.needed - outlook.goalMm) : week.due);
     put(P.openDays, week.openDays);
     put(P.openMask, member.openMask & daysMask(first - start, end - start));
     put(P.shortDays, week.shortDays);
@@ -250,7 +267,7 @@ export function keepWeek(
   limits.rawMm = days.demand.rawMm[end - 1] ?? 0;
   const stepMm = timerStepMinutes * netMmPerMinute;
   const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
-  limits.missableMm = season.planting.watering === 'refill' ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
+  limits.missableMm = isKept ? 0.5 * stepMm * mornings : Number.POSITIVE_INFINITY;
   limits.drainableMm = stepMm * week.openDays;
   put(P.state, plantingStateOf(figures, weeks, index, limits));
 }

@@ -1,5 +1,5 @@
 /** The minutes of a zone's watering mornings, decided with what is known by then. */
-import type { GardenZone } from '../garden.ts';
+import type { GardenZone, ZoneRule } from '../garden.ts';
 import { type Cycles, nearestRun } from '../soil/cycle-and-soak.ts';
 import { passesWith, type ZoneMember } from './zone-member.ts';
 import { decides, isAnyOpen, isWatered, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
@@ -38,11 +38,19 @@ function isAnyPassing(
   minutes: number,
 ): boolean {
   const anyOpen = isAnyOpen(requests);
+  return members.some(
+    (member, index) =>
+      isDeciding(rule, requests, requests[index] as MinutesRequest, anyOpen) && passesWith(member, day, minutes),
+  );
+}
+
+/** Whether a planting's request makes the zone's minutes. */
+export function isDeciding(
+  rule: ZoneRule,
+  requests: readonly MinutesRequest[],
+  request: MinutesRequest,
+  anyOpen = isAnyOpen(requests),
+): boolean {
   const named = rule.kind === 'planting' ? requests.find((each) => each.plantingId === rule.plantingId) : undefined;
-  const isNamed = named !== undefined && isWatered(named);
-  return members.some((member, index) => {
-    const request = requests[index] as MinutesRequest;
-    const isDeciding = isNamed ? request === named : decides(request, anyOpen);
-    return isDeciding && passesWith(member, day, minutes);
-  });
+  return named !== undefined && isWatered(named) ? request === named : decides(request, anyOpen);
 }

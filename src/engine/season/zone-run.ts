@@ -1,9 +1,10 @@
 /** A zone on its way through the season, day by day: what its mornings ask for, what it runs, what its plantings keep of it. */
-import { forecastOn } from '../forecast.ts';
+import { forecastOn, type KnownForecast } from '../forecast.ts';
 import type { DayRun, WeekChoice } from '../garden.ts';
+import { nearestRun } from '../soil/cycle-and-soak.ts';
 import { isReadDay, type Weather } from '../weather.ts';
 import { type GivenMinutes, givenMinutes } from './given-minutes.ts';
-import { fewestOpenDays, openMasks } from './open-days.ts';
+import { openDaysMask, openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
 import { lookAhead, type WeekOutlook, weekOutlook } from './week-outlook.ts';
@@ -12,6 +13,7 @@ import {
   isPresentOn,
   keepWeek,
   lookForRefill,
+  minutesToFill,
   noteMissed,
   runDays,
   startWeek,
@@ -19,7 +21,7 @@ import {
   zoneMember,
 } from './zone-member.ts';
 import type { MinutesRequest } from './zone-minutes.ts';
-import { decideMorning, LEAST_MINUTES, type ZoneMorning } from './zone-morning.ts';
+import { decideMorning, isDeciding, LEAST_MINUTES, type ZoneMorning } from './zone-morning.ts';
 import { sumZoneWeek } from './zone-sum.ts';
 
 export interface ZoneRun {
@@ -187,34 +189,30 @@ function hasNews(weather: Weather, decidedOn: number, day: number): boolean {
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
-  return members.some(
-    (member) => isPresentOn(member, day) && (member.outlook.gainMm[day - member.outlook.start] as number) > 0,
-  );
+  return members.some((member) => isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0);
 }
 
 /** The morning decided anew; undefined where nothing is asked anew and the number of an earlier morning stands. */
 function decide({ season, weather, members, requests }: ZoneRun, day: number, isAll: boolean): ZoneMorning | undefined {
   const forecast = forecastOn(weather.forecasts, day);
-  let isAnew = isAll;
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
-    const { request, outlook } = member;
-    request.isPresent = isPresentOn(member, day);
-    if (!request.isPresent) continue;
-    request.litresPerMinute = (outlook.gainMm[day - outlook.start] as number) * member.season.planting.areaM2;
-    const isDue = lookForRefill(member, day, forecast);
-    const isFirst = member.firstAsked < 0;
-    if (!(isAll || isFirst || isDue || isJustFilled(member))) continue;
-    ask(member, day);
-    if (isFirst) member.firstAsked = request.minutesPerDay;
-    isAnew = true;
-  }
+  const { rule } = season.zone;
+  for (let at = 0; at < members.length; at++) askOn(members[at] as ZoneMember, day, isAll, forecast);
+  const isAnew = isAll || members.some((member) => member.askedOn === day && isDeciding(rule, requests, member.request));
   return isAnew ? decideMorning(season.zone, members, requests, day) : undefined;
 }
 
-function isJustFilled({ season, request, fillingMm }: ZoneMember): boolean {
-  const { watering, hasShutOff } = season.planting;
-  return watering === 'refill' && !hasShutOff && fillingMm === 0 && request.minutesPerDay > 0;
+/** A request stands until all are made anew, but for the first of the week and those of a refill that is due or was. */
+function askOn(member: ZoneMember, day: number, isAll: boolean, forecast: KnownForecast | undefined): void {
+  const { request, season, days } = member;
+  request.isPresent = isPresentOn(member, day);
+  if (!request.isPresent) return;
+  request.litresPerMinute = (days.netMmPerMinute[day] as number) * season.planting.areaM2;
+  lookForRefill(member, day, forecast);
+  const isFirst = member.firstAsked < 0;
+  const isRefilling = member.fillingMm > 0 || (season.planting.watering === 'refill' && request.minutesPerDay > 0);
+  if (!(isAll || isFirst || isRefilling)) return;
+  ask(member, day);
+  if (isFirst) member.firstAsked = request.minutesPerDay;
 }
 
 /** On a planting's first watering morning of the week: the days on which its shut-off is open. */
@@ -225,21 +223,26 @@ function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven): 
     const { planting } = member.season;
     if (!planting.hasShutOff || member.isOpened || !isPresentOn(member, day)) continue;
     member.isOpened = true;
-    if (member.firstAsked < 0) member.firstAsked = 0;
-    const minutes =
-      given?.runs === undefined ? (week.minutes[day - member.outlook.start] as number) : Math.max(...week.minutes);
+    const ran = given?.runs === undefined ? (week.minutes[day - week.start] as number) : Math.max(...week.minutes);
     const byHand = choice?.openDays?.get(planting.id);
-    const count =
+    const mask =
       byHand === undefined
-        ? fewestOpenDays(member, scratch[at] as WeekOutlook, {
+        ? openDaysMask(member, scratch[at] as WeekOutlook, {
             masks,
-            minutes,
+            minutes: Math.max(ran, fillingMinutes(run, member)),
             day,
             forecast: forecastOn(weather.forecasts, day),
           })
-        : Math.min(byHand, masks.length - 1);
-    member.openMask |= (masks[count] as number) & ~openGiven(given);
+        : (masks[Math.min(byHand, masks.length - 1)] as number);
+    member.openMask |= mask & ~openGiven(given);
   }
+}
+
+/** What the zone will run for a refill that decides its minutes; 0 for any other planting. */
+function fillingMinutes({ season, requests }: ZoneRun, { filling, days, request }: ZoneMember): number {
+  if (filling === undefined || !isDeciding(season.zone.rule, requests, request)) return 0;
+  const minutes = minutesToFill(filling.depletionMm, days.netMmPerMinute[filling.day] as number);
+  return minutes < Number.POSITIVE_INFINITY ? nearestRun(minutes, season.zone, true).minutes : 0;
 }
 
 /** Days whose open shut-offs were logged. */
