@@ -197,7 +197,8 @@ function decide({ season, weather, members, requests }: ZoneRun, day: number, is
   const forecast = forecastOn(weather.forecasts, day);
   const { rule } = season.zone;
   for (let at = 0; at < members.length; at++) askOn(members[at] as ZoneMember, day, isAll, forecast);
-  const isAnew = isAll || members.some((member) => member.askedOn === day && isDeciding(rule, requests, member.request));
+  const isAnew =
+    isAll || members.some((member) => member.askedOn === day && isDeciding(rule, requests, member.request));
   return isAnew ? decideMorning(season.zone, members, requests, day) : undefined;
 }
 
