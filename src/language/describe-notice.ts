@@ -1,12 +1,12 @@
 /** A notice in the reader's language: whom it concerns, what is the matter, where and when. */
 import type { Season } from '../engine/season/season.ts';
-import type { Notice, NoticeFigures, NoticeKind } from '../explain/notices/notice.ts';
+import { type Notice, type NoticeFigures, type NoticeKind, plantingsOf } from '../explain/notices/notice.ts';
 import { noticesWords } from './en/notices.ts';
 import { type Format, formatFor } from './format/format.ts';
 import type { Reader } from './reader.ts';
 
 export interface NoticeText {
-  /** Of the planting, else of the zone, else of the garden. */
+  /** Of the planting or the few of them, else of the zone, else of the garden. */
   readonly name: string;
   /** What is the matter; goes on after the name and a colon. */
   readonly sentence: string;
@@ -14,16 +14,23 @@ export interface NoticeText {
   readonly where: string;
 }
 
+/** More plantings than these go by their zone. */
+const MOST_NAMED = 3;
+
 /** `season`: the one that the notice is of. `gardenName`: stands where no zone is concerned. */
 export function describeNotice(notice: Notice, season: Season, gardenName: string, reader: Reader): NoticeText {
   const zone = season.zones.find((each) => each.zone.id === notice.zoneId);
-  const planting = zone?.plantings.find((each) => each.planting.id === notice.plantingId);
-  const names = [zone?.zone.name, planting?.planting.name].filter((name) => name !== undefined);
+  const plantings = plantingsOf(notice).map(
+    (id) => zone?.plantings.find(({ planting }) => planting.id === id)?.planting.name ?? id,
+  );
+  const zoneName = zone?.zone.name;
   const weeks = weeksOf(notice, season, reader);
+  const isFew = plantings.length > 0 && plantings.length <= MOST_NAMED;
+  const where = [zoneName, plantings.length === 1 ? plantings[0] : undefined, weeks];
   return {
-    name: names.at(-1) ?? gardenName,
+    name: isFew ? formatFor(reader).list(plantings) : (zoneName ?? gardenName),
     sentence: sentenceOf(notice, season, reader),
-    where: [...names, weeks].filter((part) => part !== '').join(', '),
+    where: where.filter((part) => part !== undefined && part !== '').join(', '),
   };
 }
 

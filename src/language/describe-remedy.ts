@@ -4,6 +4,7 @@ import type { Season } from '../engine/season/season.ts';
 import { isOfKind, type Notice } from '../explain/notices/notice.ts';
 import { weekdayMask } from '../plan/to-garden/weekday-masks.ts';
 import type { Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
+import { describeMixRemedy } from './describe-mix-remedy.ts';
 import { remediesWords } from './en/remedies.ts';
 import { formatFor } from './format/format.ts';
 import type { Reader } from './reader.ts';
@@ -33,9 +34,23 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
       const { zoneId, newZoneId, plantingIds } = remedy;
       return change['split-zone'](format, zone(zoneId), zone(newZoneId), plantingIds.map(planting));
     }
+    case 'other-emitters':
+    case 'other-runs':
+    case 'shut-off':
+    case 'own-zone':
+    case 'zone-rule':
+      return describeMixRemedy({ changes: [remedy.change] }, planting, reader);
+    case 'no-shut-off':
+    case 'keep-watered':
+      return change[remedy.kind](planting(remedy.plantingId));
+    case 'smaller-step':
+      return change['smaller-step'](format, zone(remedy.zoneId), remedy.timerStepMinutes);
     case 'other-days':
-    case 'more-days':
-      return change[remedy.kind](wateringDaysText(remedy.wateringDays, zone, reader));
+      return change['other-days'](wateringDaysText(remedy.wateringDays, zone, reader));
+    case 'more-days': {
+      const days = Math.max(...remedy.wateringDays.map(({ weekdays }) => weekdays.length));
+      return change['more-days'](format, days, wateringDaysText(remedy.wateringDays, zone, reader));
+    }
     case 'fewer-minutes': {
       const { zoneIds, minutesLess, weeks } = remedy;
       const isMany = zoneIds.length > MOST_NAMED;

@@ -1,5 +1,5 @@
 import type { Season } from '../../engine/season/season.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
+import { type Notice, plantingsOf } from '../../explain/notices/notice.ts';
 import { noticesOf } from '../../explain/notices/notices-of.ts';
 
 /** A notice in the list. */
@@ -22,8 +22,8 @@ export function noticeList(season: Season): readonly ListedNotice[] {
 function listed(notices: readonly Notice[]): readonly ListedNotice[] {
   const counts = new Map<string, number>();
   return notices.map((notice, index) => {
-    const { kind, zoneId, plantingId, lineIndex } = notice;
-    const subject = JSON.stringify([kind, zoneId, plantingId, lineIndex]);
+    const { kind, zoneId, lineIndex } = notice;
+    const subject = JSON.stringify([kind, zoneId, ...plantingsOf(notice), lineIndex]);
     const count = (counts.get(subject) ?? 0) + 1;
     counts.set(subject, count);
     return { notice, key: `${subject} ${count}`, index };

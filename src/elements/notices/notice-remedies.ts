@@ -1,7 +1,7 @@
 /** What a notice's "What to do" unfolds to: what would mend it, tried on the season, best first, each with what it comes to. */
 import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { CAUTION_IDS } from '../../explain/notices/cautions.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
+import type { Notice, NoticeRemedy } from '../../explain/notices/notice.ts';
 import { describeNotice } from '../../language/describe-notice.ts';
 import { describeRemedy, describeRemedyEffects } from '../../language/describe-remedy.ts';
 import { noticesWords } from '../../language/en/notices.ts';
@@ -17,6 +17,9 @@ import { inSlices } from '../shared/in-slices.ts';
 
 /** More side effects of a remedy than these are only counted. */
 const MOST_SIDE_EFFECTS = 2;
+
+/** What these advise has been tried: it is not said where nothing helped. */
+const TRIED_ADVICE: ReadonlySet<NoticeRemedy> = new Set(['change-line', 'more-days', 'split-run', 'smaller-step']);
 
 /** A notice is of one season; a plan that only goes by another name may share it. */
 const cache = new WeakMap<Notice, { readonly plan: Plan; readonly remedies: readonly Remedy[] }>();
@@ -55,7 +58,9 @@ export class NoticeRemedies implements ReactiveController {
     const words = remediesWords(reader.language);
     if (remedies === undefined) return html`<p class="quiet" role="status">${words.searching}</p>`;
     if (remedies.length === 0) {
-      return html`<p>${words.none} ${noticesWords(reader.language).remedies[of.notice.remedy]}</p>`;
+      const { remedy } = of.notice;
+      const besides = TRIED_ADVICE.has(remedy) ? '' : noticesWords(reader.language).remedies[remedy];
+      return html`<p>${words.none} ${besides}</p>`;
     }
     const cautions = CAUTION_IDS.filter((id) => remedies.some((remedy) => remedy.cautions.includes(id)));
     return html`<ol>

@@ -13,14 +13,32 @@ export interface NoticeFigures {
   'no-line': Shortage;
   /** Runs longer than a day or than the hours in which water may run. */
   'too-long': { readonly minutesPerDay: number; readonly windowMinutes: number };
-  /** Passes its allowed depletion. */
-  dry: Shortage;
-  /** Gets less than it needs. */
+  /** Minutes or open days that were set by hand bring less than would be computed. */
+  'short-by-hand': Shortage;
+  /** What was really run brought too little. */
+  'short-as-run': Shortage;
+  /** Asks for more minutes a watering day than its timer can run, in its starts and its longest cycle or in a day. */
+  'beyond-timer': Shortage & {
+    readonly minutesAsked: number;
+    readonly mostMinutes: number;
+    /** The starts and the longest cycle by which the timer is bound; no cycle where only the day is too short. */
+    readonly startsADay: number;
+    readonly cycleMinutes?: number;
+  };
+  /** Its shut-off is open on every watering day, and its zone runs for less than it asks for. */
+  'shut-off-short': Shortage & LeftBehindFigures;
+  /** Its zone's rule looks to others. */
+  'left-behind': Shortage & LeftBehindFigures;
+  /** Gets what it asks for and passes its allowed depletion between two waterings. */
+  'few-days': Shortage & { readonly wateringDays: number };
+  /** Days that were read used more, or brought less rain, than was expected of them. */
+  'dry-spell': Shortage;
+  /** A deep watering that is due and leaves it partly filled. */
+  'partly-filled': Shortage;
+  /** Gets less than it needs, for no cause that is told by itself. */
   short: Shortage;
-  /** Open on every watering day, in almost every week of need, and still short. */
-  'never-enough': Shortage & { readonly minutesAsked: number; readonly minutesPerDay: number };
-  /** Closed by hand while its plantings go short; of those plantings together, `dryWeeks` of the driest. */
-  closed: Pick<Shortage, 'unmetLitres' | 'neededLitres' | 'dryWeeks'> & { readonly plantings: number };
+  /** Closed by hand while its plantings go short. */
+  closed: Shortage;
   /** In the ground before it is planted. */
   'crop-early': { readonly daysEarly: number };
   /** In the ground after its last stage. */
@@ -28,10 +46,12 @@ export interface NoticeFigures {
   /** In the ground on no day of the season; days to its first or since its last. */
   'out-of-season': { readonly daysBefore: number; readonly daysAfter: number };
   /** Irrigation drains past the roots. */
-  over: { readonly drainedLitres: number; readonly appliedLitres: number; readonly drainedShare: number };
-  /** Watered by refill, yet due every week. */
-  'refill-weekly': { readonly weeklyDemandMm: number; readonly readilyAvailableMm: number };
-  /** Minutes set by hand unlike the computed ones. */
+  over: OverFigures;
+  /** The same, where more was set by hand than would be computed. */
+  'over-by-hand': OverFigures;
+  /** One step of the timer is longer than the soil takes in at once: some of every run runs off. */
+  'step-too-long': { readonly timerStepMinutes: number; readonly longestCycleMinutes: number };
+  /** Minutes set by hand unlike the computed ones, with nobody the worse for it. */
   'hand-set': { readonly minutes: number; readonly computedMinutes: number };
   /** The pressure does not carry to the line's last emitter, or its plain emitters differ too much. */
   'line-too-long': LinePressureFigures;
@@ -46,9 +66,13 @@ export interface NoticeFigures {
     readonly minutesOver: number;
     readonly days: number;
     readonly minutesOverInAll: number;
+    /** That all watering of the season takes. */
+    readonly minutesInAll: number;
   };
   /** The tank does not last. `sizeLitres` would; where none does, `missingLitres` would be missing with any. */
   'tank-dry': {
+    /** All that is drawn over the season, and what of it the tank does not have. */
+    readonly drawnLitres: number;
     readonly mainsLitres: number;
     readonly overflowLitres: number;
     readonly capacityLitres: number;
@@ -77,6 +101,18 @@ export interface NoticeFigures {
   'line-downhill': { readonly slopePercent: number };
 }
 
+/** Minutes a watering day, in the week in which they are furthest apart. */
+export type LeftBehindFigures = { readonly minutesAsked: number; readonly minutesPerDay: number };
+
+/** Of the plantings concerned in the weeks concerned. */
+export type OverFigures = {
+  readonly drainedLitres: number;
+  readonly appliedLitres: number;
+  readonly drainedShare: number;
+  /** Applied over the whole season. */
+  readonly seasonLitres: number;
+};
+
 /** Of a line at the worst of the sources that feed it. */
 export type LinePressureFigures = {
   readonly runLengthM: number;
@@ -100,13 +136,12 @@ export type NoticeKind = keyof NoticeFigures;
 /** What would help; the words, and the edit if there is one, are made where it is shown. */
 export type NoticeRemedy =
   | 'lay-line'
-  | 'water-more'
   | 'change-line'
-  | 'shut-off'
+  | 'nothing-now'
   | 'open-zone'
   | 'use-computed'
   | 'split-run'
-  | 'keep-instead'
+  | 'smaller-step'
   | 'check-days'
   | 'shorten-run'
   | 'more-pressure'
@@ -123,8 +158,10 @@ export type NoticeRemedy =
 export interface NoticeSubject {
   /** Absent where the whole garden is concerned. */
   readonly zoneId?: string;
-  /** Absent where the whole zone is concerned. */
+  /** The one planting that is concerned; absent where several are, or the whole zone. */
   readonly plantingId?: string;
+  /** Several plantings of the zone, in its order. */
+  readonly plantingIds?: readonly string[];
   /** Index in the planting's lines; absent where no one line is concerned. */
   readonly lineIndex?: number;
   /** Ids of zones that can run together, group by group; only of `flow-together`. */
@@ -154,4 +191,9 @@ export interface FoundNotice<Kind extends NoticeKind = NoticeKind> extends Notic
   readonly severity?: NoticeSeverity;
   readonly remedy?: NoticeRemedy;
   readonly figures: NoticeFigures[Kind];
+}
+
+/** Ids of the plantings that a notice names. */
+export function plantingsOf({ plantingId, plantingIds }: NoticeSubject): readonly string[] {
+  return plantingId === undefined ? (plantingIds ?? []) : [plantingId];
 }

@@ -1,11 +1,11 @@
 import type { Notice } from './notice.ts';
-import { NOTICE_KINDS } from './notice-kinds.ts';
+import { NOTICE_KINDS, shareOf } from './notice-kinds.ts';
 import { SEVERITIES } from './severity.ts';
 
 /**
- * Worst first: by severity; then that nothing is known, what cannot be run or watered at all, what harms plants, what is
- * to be checked, what wastes water, what is only good to know; then by the litres concerned, most first (demand unmet,
- * else net need, else drained); then in the order given, which within a kind is the garden's.
+ * Worst first: by severity; then that nothing is known, what is broken (what cannot be run, harms plants or is to be checked), what
+ * wastes water, what is only good to know; then by the share that goes wrong, greatest first; then in the order given, which
+ * within a kind is the garden's.
  */
 export function ranked(notices: readonly Notice[]): readonly Notice[] {
   return notices
@@ -13,12 +13,8 @@ export function ranked(notices: readonly Notice[]): readonly Notice[] {
       notice,
       severity: SEVERITIES.indexOf(notice.severity),
       weight: NOTICE_KINDS[notice.kind].weight,
-      litres: litresOf(notice.figures),
+      share: shareOf(notice),
     }))
-    .sort((left, right) => left.severity - right.severity || left.weight - right.weight || right.litres - left.litres)
+    .sort((left, right) => left.severity - right.severity || left.weight - right.weight || right.share - left.share)
     .map(({ notice }) => notice);
-}
-
-function litresOf(figures: Readonly<Record<string, number | undefined>>): number {
-  return figures['unmetLitres'] || figures['neededLitres'] || figures['drainedLitres'] || 0;
 }

@@ -1,100 +1,198 @@
 /** How much a planting goes short of water in some weeks, and why, week by week: one cause a week, so that none is told twice. */
+import { countDays } from '../../engine/season/days-mask.ts';
 import { LEAST_SHOWN_MM } from '../../engine/season/planting-state.ts';
 import {
   MINUTES_ORIGINS,
   PLANTING_FIELDS as P,
   type PlantingSeason,
+  type Season,
   STATES,
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from '../../engine/season/season.ts';
-import type { NoticeSeverity } from './severity.ts';
+import { isReadDay } from '../../engine/weather.ts';
+import { computedMinutes, mostMinutes } from './timer-minutes.ts';
 
 export type Shortage = {
   /** Demand that the plants could not meet, L. */
   readonly unmetLitres: number;
-  /** Net water that would have brought it to its target, L. */
+  /** Demand of those weeks, L. */
+  readonly demandLitres: number;
+  /** Net water that would have brought them to their goals, L. */
   readonly neededLitres: number;
   /** Net water that irrigation brought, L. */
   readonly netLitres: number;
-  /** Days on which it was short of water. */
+  /** Net water missing to their goals at the ends of the weeks that were short, added up, L. */
+  readonly missingLitres: number;
+  /** Days on which a planting was short of water, and weeks that it ended beyond its allowed depletion: of the worst one. */
   readonly shortDays: number;
-  /** Weeks that ended beyond the allowed depletion. */
   readonly dryWeeks: number;
 };
 
 /**
- * no-line: it needs water and no minutes would bring it any. closed: its zone is closed by hand. never-enough: it needs
- * more than its zone gives, open on every watering day, in at least half of the weeks in which it needs any. going-short:
+ * no-line: it needs water and no line brings any. closed: its zone is closed by hand. by-hand: minutes or open days set by hand are too
+ * few. as-run: what really ran was too little. beyond-timer, shut-off, left-behind: it asks for more than its zone runs, because
+ * the timer cannot, because it hangs on others behind its shut-off, or by the zone's rule. few-days: it gets what it asks for and dries out
+ * between waterings. dry-spell: the days that were read were drier than expected. partly-filled: a refill was not finished. short:
  * anything else.
  */
-export type ShortageCause = 'no-line' | 'closed' | 'never-enough' | 'going-short';
+export type ShortageCause =
+  | 'no-line'
+  | 'closed'
+  | 'by-hand'
+  | 'as-run'
+  | 'beyond-timer'
+  | 'shut-off'
+  | 'left-behind'
+  | 'few-days'
+  | 'dry-spell'
+  | 'partly-filled'
+  | 'short';
 
 const DRY = STATES.indexOf('dry');
 const SHORT = STATES.indexOf('short');
 const CLOSED = MINUTES_ORIGINS.indexOf('closed');
-const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
+const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
+const RUN = MINUTES_ORIGINS.indexOf('run');
+const ROUNDING_MINUTES = 1e-6;
 
-/** A planting that needs more than its zone gives in fewer weeks only goes short. */
-const LEAST_NEVER_ENOUGH_WEEKS = 2;
-
-/** Sums over the weeks. */
+/** Sums over a planting's weeks. */
 export function shortageIn(own: PlantingSeason, weeks: readonly number[]): Shortage {
   const { areaM2 } = own.planting;
-  const shortage = { unmetLitres: 0, neededLitres: 0, netLitres: 0, shortDays: 0, dryWeeks: 0 };
+  const mm = { unmet: 0, demand: 0, needed: 0, net: 0, missing: 0 };
+  let shortDays = 0;
+  let dryWeeks = 0;
   for (const week of weeks) {
     const at = (field: number) => own.at(field, week);
-    shortage.unmetLitres += areaM2 * (at(P.demandMm) - at(P.usedMm));
-    shortage.neededLitres += areaM2 * at(P.neededMm);
-    shortage.netLitres += areaM2 * at(P.irrigationNetMm);
-    shortage.shortDays += at(P.shortDays);
-    if (at(P.state) === DRY) shortage.dryWeeks++;
+    mm.unmet += at(P.demandMm) - at(P.usedMm);
+    mm.demand += at(P.demandMm);
+    mm.needed += at(P.neededMm);
+    mm.net += at(P.irrigationNetMm);
+    mm.missing += missingMm(own, week);
+    shortDays += at(P.shortDays);
+    if (at(P.state) === DRY) dryWeeks++;
   }
-  return shortage;
+  return {
+    unmetLitres: areaM2 * mm.unmet,
+    demandLitres: areaM2 * mm.demand,
+    neededLitres: areaM2 * mm.needed,
+    netLitres: areaM2 * mm.net,
+    missingLitres: areaM2 * mm.missing,
+    shortDays,
+    dryWeeks,
+  };
 }
 
-/** danger: some week ends dry; warning: demand goes unmet; note: only a target is missed. */
-export function shortageSeverity({ dryWeeks, unmetLitres }: Shortage, areaM2: number): NoticeSeverity {
-  if (dryWeeks > 0) return 'danger';
-  return unmetLitres > LEAST_SHOWN_MM * areaM2 ? 'warning' : 'note';
+/** Of several plantings. */
+export function shortageOfAll(each: readonly Shortage[]): Shortage {
+  const sum = (of: (shortage: Shortage) => number) => each.reduce((total, shortage) => total + of(shortage), 0);
+  return {
+    unmetLitres: sum(({ unmetLitres }) => unmetLitres),
+    demandLitres: sum(({ demandLitres }) => demandLitres),
+    neededLitres: sum(({ neededLitres }) => neededLitres),
+    netLitres: sum(({ netLitres }) => netLitres),
+    missingLitres: sum(({ missingLitres }) => missingLitres),
+    shortDays: Math.max(0, ...each.map(({ shortDays }) => shortDays)),
+    dryWeeks: Math.max(0, ...each.map(({ dryWeeks }) => dryWeeks)),
+  };
+}
+
+/** What a short week leaves missing to its goal, mm: of a refill that is still due, all that it is dry. */
+function missingMm(own: PlantingSeason, week: number): number {
+  if (own.at(P.state, week) > SHORT) return 0;
+  return own.at(P.fillingMm, week) > 0 ? own.at(P.depletionEndMm, week) : own.at(P.missedMm, week);
 }
 
 /** Weeks of each cause, in order. */
-export type ShortageWeeks = Readonly<Record<ShortageCause, readonly number[]>>;
+export type ShortageWeeks = Readonly<Partial<Record<ShortageCause, readonly number[]>>>;
 
 /** A season is never changed, so the weeks are found once for all the kinds of notice that rest on them. */
 const found = new WeakMap<PlantingSeason, ShortageWeeks>();
 
-export function shortageWeeks(zone: ZoneSeason, own: PlantingSeason): ShortageWeeks {
-  const known = found.get(own) ?? findWeeks(zone, own);
+export function shortageWeeks(season: Season, zone: ZoneSeason, own: PlantingSeason): ShortageWeeks {
+  const known = found.get(own) ?? findWeeks(season, zone, own);
   found.set(own, known);
   return known;
 }
 
-function findWeeks(zone: ZoneSeason, own: PlantingSeason): ShortageWeeks {
-  const byCause: Record<ShortageCause, number[]> = { 'no-line': [], closed: [], 'never-enough': [], 'going-short': [] };
-  let weeksInNeed = 0;
+function findWeeks(season: Season, zone: ZoneSeason, own: PlantingSeason): ShortageWeeks {
+  const byCause: Partial<Record<ShortageCause, number[]>> = {};
+  let before: ShortageCause | undefined;
   for (let week = 0; week < own.weeks; week++) {
-    if (own.at(P.groundDays, week) === 0) continue;
-    if (own.at(P.minutesWanted, week) > 0) weeksInNeed++;
-    const cause = causeIn(zone, own, week);
-    if (cause !== undefined) byCause[cause].push(week);
+    const cause = own.at(P.groundDays, week) === 0 ? undefined : causeIn({ season, zone, own, week }, before);
+    if (cause !== undefined) {
+      const weeks = byCause[cause] ?? [];
+      weeks.push(week);
+      byCause[cause] = weeks;
+    }
+    before = cause;
   }
-  const neverEnough = byCause['never-enough'];
-  if (neverEnough.length >= Math.max(LEAST_NEVER_ENOUGH_WEEKS, weeksInNeed / 2)) return byCause;
-  const goingShort = [...byCause['going-short'], ...neverEnough].sort((left, right) => left - right);
-  return { ...byCause, 'never-enough': [], 'going-short': goingShort };
+  return byCause;
 }
 
-function causeIn(zone: ZoneSeason, own: PlantingSeason, week: number): ShortageCause | undefined {
-  const { weeks } = zone;
-  const minutesWanted = own.at(P.minutesWanted, week);
-  if (minutesWanted === 0 && own.at(P.neededMm, week) > LEAST_SHOWN_MM) return 'no-line';
+interface PlantingWeekIn {
+  readonly season: Season;
+  readonly zone: ZoneSeason;
+  readonly own: PlantingSeason;
+  readonly week: number;
+}
+
+/** `before`: the cause of the week before, which may last into this one. */
+function causeIn(of: PlantingWeekIn, before: ShortageCause | undefined): ShortageCause | undefined {
+  const { zone, own, week } = of;
+  const hasLine = own.at(P.flowLpm, week) > 0 || own.at(P.irrigationNetMm, week) > 0;
+  if (!hasLine && own.at(P.neededMm, week) > LEAST_SHOWN_MM) return 'no-line';
   if (own.at(P.state, week) > SHORT) return undefined;
-  const origin = zone.figures[Z.origin * weeks + week];
+  return causeOfChoices(zone, own, week) ?? causeOfMinutes(zone, own, week) ?? causeBetween(of, before);
+}
+
+/** Where a person decided how long, or how often, it is watered. */
+function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): ShortageCause | undefined {
+  const at = (field: number) => zone.figures[field * zone.weeks + week] as number;
+  const origin = at(Z.origin);
   if (origin === CLOSED) return 'closed';
-  const minutesPerDay = zone.figures[Z.minutesPerDay * weeks + week] as number;
-  if (origin !== COMPUTED || minutesWanted <= minutesPerDay) return 'going-short';
-  const isSetByHand = zone.zone.choices.get(week)?.openDays?.has(own.planting.id) === true;
-  return isSetByHand ? 'going-short' : 'never-enough';
+  if (origin === RUN) return 'as-run';
+  if (origin === HAND_SET && computedMinutes(zone, week) > at(Z.minutesPerDay) + ROUNDING_MINUTES) return 'by-hand';
+  const openDays = zone.zone.choices.get(week)?.openDays?.get(own.planting.id);
+  return openDays !== undefined && openDays < countDays(zone.zone.wateringDays) ? 'by-hand' : undefined;
+}
+
+/** Where it asks for more than its zone runs, by more than rounding explains. */
+function causeOfMinutes({ zone, figures, weeks }: ZoneSeason, own: PlantingSeason, week: number) {
+  const at = (field: number) => figures[field * weeks + week] as number;
+  const given = at(Z.minutesPerDay);
+  if (own.at(P.minutesWanted, week) <= given + zone.timerStepMinutes + ROUNDING_MINUTES) return undefined;
+  if (at(Z.minutesWanted) > given + zone.timerStepMinutes && given >= mostMinutes(zone) - ROUNDING_MINUTES) {
+    return 'beyond-timer';
+  }
+  return own.planting.hasShutOff ? 'shut-off' : 'left-behind';
+}
+
+/** Where it got what it asked for. */
+function causeBetween(of: PlantingWeekIn, before: ShortageCause | undefined): ShortageCause {
+  const { own, week } = of;
+  const first = Math.max(7 * week, own.demand.first);
+  const isDryAtStart = own.at(P.depletionStartMm, week) > (own.demand.rawMm[first] as number) + LEAST_SHOWN_MM;
+  if (isDryAtStart) return before ?? 'short';
+  if (passesBetweenWaterings(of)) return 'few-days';
+  if (wasRead(of)) return 'dry-spell';
+  if (own.at(P.demandMm, week) - own.at(P.usedMm, week) > LEAST_SHOWN_MM) return 'few-days';
+  return own.at(P.fillingMm, week) > 0 ? 'partly-filled' : 'short';
+}
+
+/** Whether, filled to the brim at one watering, it is expected to pass its allowed depletion before the next. */
+function passesBetweenWaterings({ zone, own, week }: PlantingWeekIn): boolean {
+  const { expectedEtcMm, expectedRawMm, first, end } = own.demand;
+  let usedMm = Number.NEGATIVE_INFINITY;
+  for (let day = Math.max(first, 7 * week - 7); day < Math.min(end, 7 * week + 7); day++) {
+    if (day >= 7 * week && usedMm > (expectedRawMm[day] as number)) return true;
+    usedMm = (zone.zone.wateringDays >> (day % 7)) & 1 ? 0 : usedMm + (expectedEtcMm[day] as number);
+  }
+  return false;
+}
+
+/** Whether a day of the week, or of the one before it, was read. */
+function wasRead({ season: { weather }, week }: PlantingWeekIn): boolean {
+  for (let day = Math.max(0, 7 * week - 7); day < 7 * week + 7; day++) if (isReadDay(weather, day)) return true;
+  return false;
 }

@@ -1,10 +1,12 @@
 /** What the list of notices says: around its notices, one sentence for each kind, and what to do. Names are data: any name fits. */
-import type { NoticeFigures, NoticeKind, NoticeRemedy } from '../../explain/notices/notice.ts';
+import type { NoticeFigures, NoticeKind, NoticeRemedy, OverFigures } from '../../explain/notices/notice.ts';
 import type { NoticeSeverity } from '../../explain/notices/severity.ts';
+import type { Shortage } from '../../explain/notices/shortage.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
 const DAYS = { one: 'day', other: 'days' };
+const STARTS = { one: 'start', other: 'starts' };
 const WEEKS = { one: 'week', other: 'weeks' };
 
 /** Goes on after the name of the planting, zone or garden and a colon. `groups`: names of zones that can run together. */
@@ -16,6 +18,23 @@ type Sentence<Kind extends NoticeKind> = (
 
 type Sentences = { readonly [Kind in NoticeKind]: Sentence<Kind> };
 
+/** How badly something goes short. */
+function lack({ count, quantity, percent }: Format, { shortDays, unmetLitres, demandLitres }: Shortage): string {
+  const volume = quantity(unmetLitres, 'volume');
+  if (shortDays === 0 || volume === quantity(0, 'volume')) return 'drier than planned, but not short of water.';
+  const share = percent(Math.max(LEAST_SHARE, unmetLitres / demandLitres));
+  return `short of water on ${count(shortDays, DAYS)}: ${volume}, ${share} of what it uses.`;
+}
+
+/** A smaller share is told as this. */
+const LEAST_SHARE = 0.01;
+
+function drains({ quantity, percent }: Format, { drainedLitres, appliedLitres, drainedShare }: OverFigures): string {
+  return `${percent(drainedShare)} of its water drains past the roots: ${quantity(drainedLitres, 'volume')} of ${quantity(appliedLitres, 'volume')}.`;
+}
+
+const told = (matter: string, cause: string) => `${matter} ${cause}`;
+
 const sentences: Sentences = {
   'no-climate': ({ count }, { days, otherDays }) =>
     otherDays > 0
@@ -25,27 +44,44 @@ const sentences: Sentences = {
     `no line brings the ${quantity(neededLitres, 'volume')} of irrigation that it needs.`,
   'too-long': ({ duration }, { minutesPerDay, windowMinutes }) =>
     `needs ${duration(minutesPerDay)} a watering day; water may run for ${duration(windowMinutes)}.`,
-  dry: ({ count, quantity }, { shortDays, unmetLitres }) =>
-    `dries out: short on ${count(shortDays, DAYS)}, ${quantity(unmetLitres, 'volume')} in all.`,
-  short: ({ count, quantity }, { shortDays, unmetLitres }) =>
-    shortDays > 0
-      ? `short of water on ${count(shortDays, DAYS)}, ${quantity(unmetLitres, 'volume')} in all.`
-      : 'gets less than its target, but does not go short.',
-  'never-enough': ({ duration }, { minutesAsked, minutesPerDay }) =>
-    `never gets enough. At worst it needs ${duration(minutesAsked)} a watering day, and its zone runs ${duration(minutesPerDay)}.`,
-  closed: ({ quantity }, { unmetLitres }) =>
-    unmetLitres > 0
-      ? `closed while plants in it go short by ${quantity(unmetLitres, 'volume')}.`
-      : 'closed while plants in it need water.',
+  closed: (format, shortage) => told(lack(format, shortage), 'The zone is closed by hand.'),
+  'short-by-hand': (format, shortage) =>
+    told(lack(format, shortage), 'Minutes or open days that were set by hand are too few.'),
+  'short-as-run': (format, shortage) => told(lack(format, shortage), 'What was run was too little.'),
+  'beyond-timer': (format, { minutesAsked, mostMinutes, startsADay, cycleMinutes, ...shortage }) => {
+    const { count, duration, minutes } = format;
+    const asked = `The zone needs ${duration(minutesAsked)} a watering day; its timer can run ${duration(mostMinutes)}`;
+    const why = `${count(startsADay, STARTS)} of at most ${minutes(cycleMinutes ?? 0)}, since more would run off`;
+    return told(lack(format, shortage), cycleMinutes === undefined ? `${asked}.` : `${asked}: ${why}.`);
+  },
+  'shut-off-short': (format, { minutesAsked, minutesPerDay, ...shortage }) => {
+    const asked = `Needs ${format.duration(minutesAsked)} a watering day behind its shut-off`;
+    const why =
+      minutesPerDay > 0
+        ? `the zone runs ${format.duration(minutesPerDay)}`
+        : 'the zone does not run, because nothing else in it needs water then';
+    return told(lack(format, shortage), `${asked}; ${why}.`);
+  },
+  'left-behind': (format, { minutesAsked, minutesPerDay, ...shortage }) =>
+    told(
+      lack(format, shortage),
+      `Needs ${format.duration(minutesAsked)} a watering day; by its rule the zone runs ${format.duration(minutesPerDay)}.`,
+    ),
+  'few-days': (format, { wateringDays, ...shortage }) =>
+    told(lack(format, shortage), `The soil dries out between waterings on ${format.count(wateringDays, DAYS)} a week.`),
+  'dry-spell': (format, shortage) => told(lack(format, shortage), 'The days were hotter or drier than expected.'),
+  'partly-filled': (format, shortage) =>
+    told(lack(format, shortage), 'A deep watering is due, and the soil is filled only partly.'),
+  short: lack,
   'crop-early': ({ count }, { daysEarly }) =>
     `${count(daysEarly, DAYS)} in the ground before its planting day, with no water planned.`,
   'crop-past': ({ count }, { daysPast }) =>
     `${count(daysPast, DAYS)} in the ground after its last growth stage, with no water planned.`,
   'out-of-season': () => 'in the ground on no day of this season, so never watered.',
-  over: ({ quantity, percent }, { drainedLitres, appliedLitres, drainedShare }) =>
-    `${percent(drainedShare)} of its water drains past the roots: ${quantity(drainedLitres, 'volume')} of ${quantity(appliedLitres, 'volume')}.`,
-  'refill-weekly': ({ quantity }, { weeklyDemandMm, readilyAvailableMm }) =>
-    `set to deep, infrequent watering, but needs water weekly. A week uses ${quantity(weeklyDemandMm, 'depth')}; roots can easily take ${quantity(readilyAvailableMm, 'depth')} from the soil.`,
+  over: drains,
+  'over-by-hand': (format, figures) => told(drains(format, figures), 'More was set by hand than computed.'),
+  'step-too-long': ({ minutes }, { timerStepMinutes, longestCycleMinutes }) =>
+    `the timer’s shortest run is ${minutes(timerStepMinutes)}; water runs off after ${minutes(longestCycleMinutes)}.`,
   'hand-set': ({ duration }, { minutes, computedMinutes }) =>
     `set by hand to ${duration(minutes)} in all; computed: ${duration(computedMinutes)}.`,
   'line-too-long': ({ quantity }, { runLengthM, longestRunM, inletPressureKpa, leastPressureKpa }) =>
@@ -77,14 +113,13 @@ const sentences: Sentences = {
 
 const remedies: Readonly<Record<NoticeRemedy, string>> = {
   'lay-line': 'Lay a line with emitters to it, and add the line to the planting.',
-  'water-more': 'Give it more minutes in these weeks, or more watering days.',
   'change-line':
     'Lay other emitters, closer together or farther apart, or a second loop; or give it a zone of its own.',
-  'shut-off': 'Put a shut-off in front of it and open that on fewer watering days, or lay emitters with less flow.',
   'open-zone': 'Open the zone again in these weeks, or water by hand.',
   'use-computed': 'Use the computed minutes unless you had a reason.',
   'split-run': 'Water on more days, so that each run is shorter, or split the zone in two.',
-  'keep-instead': 'Water it a little every week instead.',
+  'smaller-step': 'Use a timer that can be set to shorter runs, or lay emitters with less flow.',
+  'nothing-now': 'Nothing to change: the plan makes up for it.',
   'check-days': 'Check the planting day and the days in the ground.',
   'shorten-run': 'Close the line into a loop, feed it in the middle, cut it in two, or space its emitters wider.',
   'more-pressure':
@@ -130,7 +165,6 @@ export const notices = {
   fixes: {
     'open-zone': 'Open again',
     'use-computed': 'Use computed minutes',
-    'keep-instead': 'Water a little every week',
   } satisfies Readonly<Partial<Record<NoticeRemedy, string>>>,
 };
 

@@ -2,6 +2,7 @@
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
+const DAYS = { one: 'day', other: 'days' };
 const RUNS = { one: 'run', other: 'runs' };
 const WEEKS = { one: 'week', other: 'weeks' };
 const ZONES = { one: 'zone', other: 'zones' };
@@ -25,7 +26,13 @@ export const remedies = {
     'split-zone': ({ list }: Format, zone: string, newZone: string, plantings: readonly string[]) =>
       `Split ${zone} in two: add valve “${newZone}” for ${list(plantings)}`,
     'other-days': (days: string) => `Water on other days: ${days}`,
-    'more-days': (days: string) => `Water on more days, less on each: ${days}`,
+    /** `days` a week. */
+    'more-days': ({ count }: Format, days: number, which: string) =>
+      `Water on ${count(days, DAYS)} a week, less on each: ${which}`,
+    'no-shut-off': (planting: string) => `Take out the shut-off of ${planting}, so that it is watered with the zone`,
+    'keep-watered': (planting: string) => `Water ${planting} a little every week instead of deep and infrequently`,
+    'smaller-step': ({ minutes }: Format, zone: string, timerStepMinutes: number) =>
+      `Use a timer for ${zone} that can be set in steps of ${minutes(timerStepMinutes)}`,
     /** `days`: bit 0 = Monday, which `monday` is one of. */
     onDays: ({ list, weekdays }: Format, zones: readonly string[], monday: number, days: number) =>
       `${list(zones)} on ${weekdays(monday, days)}`,

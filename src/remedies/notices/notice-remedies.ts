@@ -1,5 +1,6 @@
 /** For every kind of notice that changes of the plan may mend: which changes are tried, and how great its problem is. */
-import type { NoticeFigures } from '../../explain/notices/notice.ts';
+import type { NoticeFigures, OverFigures } from '../../explain/notices/notice.ts';
+import type { Shortage } from '../../explain/notices/shortage.ts';
 import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
 import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
 import { flowTogetherCandidates } from './kinds/flow-together.ts';
@@ -8,16 +9,51 @@ import { lineDownhillCandidates } from './kinds/line-downhill.ts';
 import { lineTooLongCandidates } from './kinds/line-too-long.ts';
 import { tankDryCandidates } from './kinds/tank-dry.ts';
 import { windowTooShortCandidates } from './kinds/window-too-short.ts';
+import {
+  beyondTimerCandidates,
+  fewDaysCandidates,
+  leftBehindCandidates,
+  overCandidates,
+  stepTooLongCandidates,
+  tooLongCandidates,
+} from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
+import { drainedLitres, type LitresOf, lackingLitres } from './trouble.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
   /** In a measure of the kind; above 0, and grows with the problem. */
   readonly problem: (figures: NoticeFigures[Kind]) => number;
+  /** Of a problem of plantings, whose cause may change and leave it as great: the same measure over all weeks of one. */
+  readonly ofPlanting?: LitresOf;
 }
 
+const LACKING = {
+  problem: ({ unmetLitres, missingLitres }: Shortage) => unmetLitres + missingLitres,
+  ofPlanting: lackingLitres,
+} as const;
+
 export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesRow<Kind> } = {
+  'too-long': {
+    candidates: tooLongCandidates,
+    problem: ({ minutesPerDay, windowMinutes }) => minutesPerDay - windowMinutes,
+  },
+  'beyond-timer': { candidates: beyondTimerCandidates, ...LACKING },
+  'shut-off-short': { candidates: leftBehindCandidates, ...LACKING },
+  'left-behind': { candidates: leftBehindCandidates, ...LACKING },
+  'few-days': { candidates: fewDaysCandidates, ...LACKING },
+  'partly-filled': { candidates: leftBehindCandidates, ...LACKING },
+  short: { candidates: leftBehindCandidates, ...LACKING },
+  over: {
+    candidates: overCandidates,
+    problem: ({ drainedLitres: litres }: OverFigures) => litres,
+    ofPlanting: drainedLitres,
+  },
+  'step-too-long': {
+    candidates: stepTooLongCandidates,
+    problem: ({ timerStepMinutes, longestCycleMinutes }) => timerStepMinutes / longestCycleMinutes - 1,
+  },
   'line-too-long': { candidates: lineTooLongCandidates, problem: ({ beyondBounds }) => beyondBounds },
   'flow-too-great': { candidates: flowTooGreatCandidates, problem: ({ excessLpm }) => excessLpm },
   'flow-together': { candidates: flowTogetherCandidates, problem: ({ days }) => days },

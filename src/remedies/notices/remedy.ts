@@ -5,6 +5,7 @@ import type { CautionId } from '../../explain/notices/cautions.ts';
 import type { Notice, NoticeKind } from '../../explain/notices/notice.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, Weekday } from '../../plan/schema/plan-schema.ts';
+import type { MixChange } from '../mix/remedy.ts';
 
 /** One change of the plan: ids, and figures in SI by names that carry their unit. */
 export type RemedyChange =
@@ -23,6 +24,19 @@ export type RemedyChange =
       readonly newZoneId: string;
       readonly plantingIds: readonly string[];
     }
+  /** Other emitters or sprays, another number of runs, a shut-off, a zone of its own, or another rule: a change of a mixed zone. */
+  | {
+      readonly kind: 'other-emitters' | 'other-runs' | 'shut-off' | 'own-zone' | 'zone-rule';
+      /** Absent where no one planting is concerned. */
+      readonly plantingId?: string;
+      readonly change: MixChange;
+    }
+  /** Its shut-off is taken out. */
+  | { readonly kind: 'no-shut-off'; readonly plantingId: string }
+  /** Watered a little every week instead of deep and infrequently. */
+  | { readonly kind: 'keep-watered'; readonly plantingId: string }
+  /** A timer that can be set more finely. */
+  | { readonly kind: 'smaller-step'; readonly zoneId: string; readonly timerStepMinutes: number }
   /** Zones water on other weekdays, or a zone waters on more of them. */
   | { readonly kind: 'other-days' | 'more-days'; readonly wateringDays: readonly ZoneWateringDays[] }
   /** Less water in some weeks: their number, and the minutes of all zones over the season that fall away. */
@@ -56,7 +70,7 @@ export type RemedyCandidates = Iterable<RemedyCandidate | undefined>;
 export interface RemedyOutcome {
   /** No other of the same notice has it. */
   readonly id: string;
-  /** How much of the problem is left, as a share of what there was; 0 where the notice is gone. Below 1. */
+  /** How much of the problem is left, as a share of what there was; 0 where the notice is gone. At most `MOST_REMAINING`. */
   readonly remaining: number;
   /** What it costs over the season: gross irrigation more (negative: less), and demand unmet more, L. */
   readonly litresMore: number;
@@ -75,7 +89,7 @@ export interface RemedyOutcome {
 export type TriedRemedy = RemedyCandidate & RemedyOutcome;
 
 export type Remedy = TriedRemedy & {
-  /** Notices of another kind that the season has with it and not without: warnings and dangers. */
+  /** Warnings and dangers that the season has with it and not without. */
   readonly sideEffects: readonly Notice[];
 };
 

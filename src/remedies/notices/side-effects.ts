@@ -1,26 +1,44 @@
 import type { Season } from '../../engine/season/season.ts';
-import type { Notice } from '../../explain/notices/notice.ts';
+import { type Notice, type NoticeKind, plantingsOf } from '../../explain/notices/notice.ts';
+import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
 import { noticesOf } from '../../explain/notices/notices-of.ts';
+import { SEVERITIES } from '../../explain/notices/severity.ts';
 
 /**
- * Warnings and dangers of other kinds than a notice's own that come with a change, worst first. In a part that the change has
- * made a kind that was there before is nothing new: half of a bed is as it was in the whole.
+ * Warnings and dangers that come with a change, worst first: where there was none like it, or only a lesser one. A lack of water is a
+ * lack whatever its cause. In a part that the change has made a kind that was there before is nothing new: half of a bed is as it was
+ * in the whole.
  */
-export function sideEffects(season: Season, next: Season, { kind }: Notice): readonly Notice[] {
+export function sideEffects(season: Season, next: Season): readonly Notice[] {
   const before = noticesOf(season);
-  const known = new Set(before.map(keyOf));
-  const ids = new Set(season.zones.flatMap(({ zone }) => [zone.id, ...zone.plantings.map((each) => each.id)]));
-  const isKnownPart = ({ zoneId, plantingId }: Notice) =>
-    [zoneId, plantingId].every((id) => id === undefined || ids.has(id));
-  return noticesOf(next).filter(
-    (notice) =>
-      notice.severity !== 'note' &&
-      notice.kind !== kind &&
-      !known.has(keyOf(notice)) &&
-      (isKnownPart(notice) || before.every((other) => other.kind !== notice.kind)),
+  const known = new Map<string, number>();
+  for (const notice of before) {
+    const grade = SEVERITIES.indexOf(notice.severity);
+    for (const key of keysOf(notice)) known.set(key, Math.min(grade, known.get(key) ?? grade));
+  }
+  const ids = new Set(
+    season.zones.flatMap(({ zone, plantings }) => [zone.id, ...plantings.map((each) => each.planting.id)]),
   );
+  const isKnownPart = ({ zoneId, ...of }: Notice) =>
+    [zoneId, ...plantingsOf(of)].every((id) => id === undefined || ids.has(id));
+  return noticesOf(next).filter((notice) => {
+    if (notice.severity === 'note') return false;
+    const grade = SEVERITIES.indexOf(notice.severity);
+    const isNew = keysOf(notice).some((key) => (known.get(key) ?? SEVERITIES.length) > grade);
+    return isNew && (isKnownPart(notice) || before.every((other) => familyOf(other.kind) !== familyOf(notice.kind)));
+  });
 }
 
-function keyOf({ kind, severity, zoneId, plantingId, lineIndex }: Notice): string {
-  return JSON.stringify([kind, severity, zoneId, plantingId, lineIndex]);
+/** One for each planting or line that a notice names; of a planting whatever zone it stands in. */
+function keysOf(notice: Notice): readonly string[] {
+  const { kind, zoneId, lineIndex } = notice;
+  const plantings = plantingsOf(notice);
+  const family = familyOf(kind);
+  if (plantings.length === 0) return [`${family} ${zoneId}`];
+  return plantings.map((id) => `${family} ${id} ${lineIndex}`);
+}
+
+/** Kinds that one place finds: they tell of one trouble by its cause. */
+function familyOf(kind: NoticeKind): string {
+  return NOTICE_KINDS[kind].find.name;
 }

@@ -1,21 +1,28 @@
 import { countDays } from '../../../engine/season/days-mask.ts';
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
-import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
+import { shortageWeeks } from '../shortage.ts';
+import { computedMinutes } from '../timer-minutes.ts';
+import { overWeeks } from './over.ts';
 
 const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
 
-/** Zones whose minutes were set by hand and differ from the computed ones by a timer step or more: one notice each. */
-export function handSet({ zones }: Season): readonly FoundNotice<'hand-set'>[] {
-  return zones.flatMap((zone) => {
+/**
+ * Zones whose minutes were set by hand and differ from the computed ones by a timer step or more: one notice each. Not of weeks in
+ * which that leaves a planting short or overwatered, which have a notice of their own.
+ */
+export function handSet(season: Season): readonly FoundNotice<'hand-set'>[] {
+  return season.zones.flatMap((zone) => {
     const { figures, weeks } = zone;
     const at = (field: number, week: number) => figures[field * weeks + week] as number;
+    const told = toldElsewhere(season, zone);
     const differing = weeksWhere(
       weeks,
       (week) =>
         at(Z.origin, week) === HAND_SET &&
-        Math.abs(at(Z.minutesPerDay, week) - computedPerDay(zone, week)) >= zone.zone.timerStepMinutes,
+        !told.has(week) &&
+        Math.abs(at(Z.minutesPerDay, week) - computedMinutes(zone, week)) >= zone.zone.timerStepMinutes,
     );
     return oneRunOf(differing).map((run): FoundNotice<'hand-set'> => {
       const sum = (minutesOf: (week: number) => number) =>
@@ -26,14 +33,18 @@ export function handSet({ zones }: Season): readonly FoundNotice<'hand-set'>[] {
         ...run,
         figures: {
           minutes: sum((week) => at(Z.minutes, week)),
-          computedMinutes: sum((week) => computedPerDay(zone, week) * countDays(zone.zone.wateringDays)),
+          computedMinutes: sum((week) => computedMinutes(zone, week) * countDays(zone.zone.wateringDays)),
         },
       };
     });
   });
 }
 
-/** Minutes a watering day that would run if none were set by hand. */
-function computedPerDay({ zone, figures, weeks }: ZoneSeason, week: number): number {
-  return nearestRun(figures[Z.minutesWanted * weeks + week] as number, zone).minutes;
+function toldElsewhere(season: Season, zone: ZoneSeason): ReadonlySet<number> {
+  return new Set(
+    zone.plantings.flatMap((own) => [
+      ...(shortageWeeks(season, zone, own)['by-hand'] ?? []),
+      ...overWeeks(zone, own, true),
+    ]),
+  );
 }

@@ -7,47 +7,74 @@ import {
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
-import { eachPlanting, placeOf } from '../each-planting.ts';
-import type { FoundNotice, NoticeRemedy } from '../notice.ts';
-import { oneRunOf, weeksWhere } from '../runs.ts';
+import type { FoundNotice, OverFigures } from '../notice.ts';
+import { type PlantingWeeks, togetherOf } from '../planting-weeks.ts';
+import { weeksWhere } from '../runs.ts';
+import { computedMinutes } from '../timer-minutes.ts';
 
 const OVER = STATES.indexOf('over');
-const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
-/** From this share of the water on, what drains is more than a note. */
-const GREAT_SHARE = 0.25;
+const RUN = MINUTES_ORIGINS.indexOf('run');
+const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
+const ROUNDING_MINUTES = 1e-6;
+/** From this share of their season's water on, what drains is more than a note. */
+const GREAT_SHARE = 0.2;
+/** Less than this share of it is not told. */
+const LEAST_SHARE = 0.01;
 
 /**
- * Plantings whose irrigation drains away: one notice each, for all such weeks. A warning where at least a quarter of
- * what was applied then is lost so, else a note.
+ * Plantings whose irrigation drains away: one notice for each zone, and one for what was set by hand. A warning where it is at
+ * least a fifth of all that is applied to them over the season, nothing where it is under a hundredth. What was really run is past
+ * and not told.
  */
-export function over(season: Season): readonly FoundNotice<'over'>[] {
-  return eachPlanting(season, (zone, own) => {
-    return oneRunOf(weeksWhere(own.weeks, (week) => own.at(P.state, week) === OVER)).map((run): FoundNotice<'over'> => {
-      const drainedLitres = litresOf(own, P.irrigationDrainedMm, run.weeks);
-      const appliedLitres = litresOf(own, P.irrigationGrossMm, run.weeks);
-      const drainedShare = drainedLitres / appliedLitres;
-      return {
-        kind: 'over',
-        severity: drainedShare >= GREAT_SHARE ? 'warning' : 'note',
-        remedy: remedyOf(zone, own, run.weeks),
-        ...placeOf(zone, own),
-        ...run,
-        figures: { drainedLitres, appliedLitres, drainedShare },
-      };
-    });
-  });
+export function over({ zones }: Season): readonly FoundNotice<'over' | 'over-by-hand'>[] {
+  return zones.flatMap((zone) => [...noticeOf(zone, 'over', false), ...noticeOf(zone, 'over-by-hand', true)]);
+}
+
+/** Weeks in which a planting's irrigation drains, because of what was set by hand or not. */
+export function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): readonly number[] {
+  const originIn = (week: number) => zone.figures[Z.origin * zone.weeks + week];
+  return weeksWhere(
+    own.weeks,
+    (week) => own.at(P.state, week) === OVER && originIn(week) !== RUN && isByHand(zone, own, week) === byHand,
+  );
+}
+
+function isByHand(zone: ZoneSeason, own: PlantingSeason, week: number): boolean {
+  const at = (field: number) => zone.figures[field * zone.weeks + week] as number;
+  if (at(Z.origin) === HAND_SET && at(Z.minutesPerDay) > computedMinutes(zone, week) + ROUNDING_MINUTES) return true;
+  return zone.zone.choices.get(week)?.openDays?.has(own.planting.id) === true;
+}
+
+function noticeOf(
+  zone: ZoneSeason,
+  kind: 'over' | 'over-by-hand',
+  byHand: boolean,
+): readonly FoundNotice<'over' | 'over-by-hand'>[] {
+  const members = zone.plantings
+    .map((own): PlantingWeeks => ({ own, weeks: overWeeks(zone, own, byHand) }))
+    .filter(({ weeks }) => weeks.length > 0);
+  if (members.length === 0) return [];
+  const sum = (of: (member: PlantingWeeks) => number) => members.reduce((total, member) => total + of(member), 0);
+  const drainedLitres = sum(({ own, weeks }) => litresOf(own, P.irrigationDrainedMm, weeks));
+  const appliedLitres = sum(({ own, weeks }) => litresOf(own, P.irrigationGrossMm, weeks));
+  const seasonLitres = sum(({ own }) =>
+    litresOf(
+      own,
+      P.irrigationGrossMm,
+      weeksWhere(own.weeks, () => true),
+    ),
+  );
+  if (drainedLitres < LEAST_SHARE * seasonLitres) return [];
+  const figures: OverFigures = {
+    drainedLitres,
+    appliedLitres,
+    drainedShare: drainedLitres / appliedLitres,
+    seasonLitres,
+  };
+  const severity = drainedLitres >= GREAT_SHARE * seasonLitres ? 'warning' : 'note';
+  return [{ kind, severity, ...togetherOf(zone, members), figures }];
 }
 
 function litresOf(own: PlantingSeason, field: number, weeks: readonly number[]): number {
   return own.planting.areaM2 * weeks.reduce((sum, week) => sum + own.at(field, week), 0);
-}
-
-function remedyOf(
-  { zone, figures, weeks: count }: ZoneSeason,
-  { planting }: PlantingSeason,
-  weeks: readonly number[],
-): NoticeRemedy {
-  if (weeks.some((week) => figures[Z.origin * count + week] !== COMPUTED)) return 'use-computed';
-  // A planting that is alone in its zone gets the minutes that it asks for: a valve before it holds nothing back.
-  return planting.hasShutOff || zone.plantings.length === 1 ? 'change-line' : 'shut-off';
 }

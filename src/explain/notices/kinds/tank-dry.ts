@@ -12,7 +12,7 @@ const LEAST_LITRES = 0.05;
  * danger.
  */
 export function tankDry(season: Season): readonly FoundNotice<'tank-dry'>[] {
-  const { tank } = seasonSupply(season);
+  const { tank, drawL } = seasonSupply(season);
   if (tank === undefined) return [];
   const hasMains = season.garden.supply.sources.length > 0;
   const lacking = (week: number) =>
@@ -22,19 +22,18 @@ export function tankDry(season: Season): readonly FoundNotice<'tank-dry'>[] {
       kind: 'tank-dry',
       ...(hasMains ? { severity: 'note' } : {}),
       ...run,
-      figures: { ...litresOf(tank), firstDryDay: tank.firstDryDay },
+      figures: { ...litresOf(tank, drawL), firstDryDay: tank.firstDryDay },
     }),
   );
 }
 
-function litresOf({
-  besidesL,
-  capacityL,
-  overflowL,
-  sizeThatLasts: size,
-}: TankOutlook): Omit<NoticeFigures['tank-dry'], 'firstDryDay'> {
+function litresOf(
+  { besidesL, capacityL, overflowL, sizeThatLasts: size }: TankOutlook,
+  drawL: Float64Array,
+): Omit<NoticeFigures['tank-dry'], 'firstDryDay'> {
   const sum = (daily: Float64Array) => daily.reduce((total, litres) => total + litres, 0);
   return {
+    drawnLitres: sum(drawL),
     mainsLitres: sum(besidesL),
     overflowLitres: sum(overflowL),
     capacityLitres: capacityL,

@@ -18,8 +18,9 @@ export function windowTooShort(season: Season): readonly FoundNotice<'window-too
   const { minutesNeeded, windowMinutes } = times;
   const weeks = new Set<number>();
   let worst = { minutesNeeded: 0, windowMinutes: 0, minutesOver: 0 };
-  const all = { days: 0, minutesOverInAll: 0 };
+  const all = { days: 0, minutesOverInAll: 0, minutesInAll: 0 };
   minutesNeeded.forEach((needed, day) => {
+    all.minutesInAll += needed;
     const allowedMinutes = windowMinutes[day] as number;
     const minutesOver = needed - allowedMinutes;
     const isBound = allowedMinutes < DAY_MINUTES || !Number.isNaN(sources.flowLpm[day]);

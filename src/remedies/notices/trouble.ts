@@ -1,0 +1,30 @@
+/** How much plantings lack, or lose past their roots, over a season. Litres. */
+import { PLANTING_FIELDS as P, type PlantingSeason, type Season } from '../../engine/season/season.ts';
+import { weeksWhere } from '../../explain/notices/runs.ts';
+import { shortageIn } from '../../explain/notices/shortage.ts';
+
+export type LitresOf = (own: PlantingSeason) => number;
+
+/** Demand unmet, and water missing to the goal at the ends of short weeks. */
+export const lackingLitres: LitresOf = (own) => {
+  const { unmetLitres, missingLitres } = shortageIn(
+    own,
+    weeksWhere(own.weeks, () => true),
+  );
+  return unmetLitres + missingLitres;
+};
+
+export const drainedLitres: LitresOf = (own) => {
+  let mm = 0;
+  for (let week = 0; week < own.weeks; week++) mm += own.at(P.irrigationDrainedMm, week);
+  return own.planting.areaM2 * mm;
+};
+
+/** Over the plantings for which it is asked, wherever they stand. */
+export function sumOver(season: Season, litresOf: LitresOf, isAsked: (plantingId: string) => boolean): number {
+  let sum = 0;
+  for (const { plantings } of season.zones) {
+    for (const own of plantings) if (isAsked(own.planting.id)) sum += litresOf(own);
+  }
+  return sum;
+}

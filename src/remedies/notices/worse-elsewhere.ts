@@ -1,0 +1,69 @@
+import { type Season, SUPPLY_FIELDS } from '../../engine/season/season.ts';
+import { type FoundNotice, plantingsOf } from '../../explain/notices/notice.ts';
+import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
+import { canCarry } from '../mix/can-carry.ts';
+import { NOTICE_REMEDIES } from './notice-remedies.ts';
+import { problemOf } from './problem.ts';
+import type { RemediedKind } from './remedied-kinds.ts';
+import type { NoticeInPlan, Remedy } from './remedy.ts';
+import { lackingLitres, sumOver } from './trouble.ts';
+
+/** Kinds that bind the garden's hours and water as a whole. */
+const SUPPLY_KINDS = ['window-too-short', 'too-long', 'allowance-exceeded', 'tank-dry'] as const;
+
+/** Other plantings may go short by so much of what is mended, or of the garden's demand, and no more: rule of this kit. */
+const MOST_OF_MENDED = 0.1;
+const MOST_OF_DEMAND = 0.001;
+/** What is not enough already may become so much worse: rounding. */
+const ROUNDING = 0.01;
+
+/**
+ * Whether a change does more harm than the good it is made for: something is newly wrong, the hours or the water of the garden suffice
+ * less, a source or a line does not carry it, or other plantings go short.
+ *
+ * Less water for all is what an allowance asks for: what comes of that is told beside it. So it is with hours that do not suffice, as
+ * long as nothing is in danger.
+ */
+export function isWorseElsewhere({ season, notice }: NoticeInPlan<RemediedKind>, remedy: Remedy): boolean {
+  const { seasonWith, sideEffects } = remedy;
+  if (remedy.kind === 'fewer-minutes') {
+    return notice.kind !== 'allowance-exceeded' && sideEffects.some(({ severity }) => severity === 'danger');
+  }
+  return (
+    sideEffects.length > 0 ||
+    SUPPLY_KINDS.some(
+      (kind) => kind !== notice.kind && amount(seasonWith, kind) > amount(season, kind) * (1 + ROUNDING),
+    ) ||
+    !canCarry(
+      season,
+      seasonWith,
+      seasonWith.zones.map(({ zone }) => zone.id),
+    ) ||
+    othersLackMore({ season, notice }, remedy)
+  );
+}
+
+/** How much of a kind there is in a season. */
+function amount(season: Season, kind: (typeof SUPPLY_KINDS)[number]): number {
+  return NOTICE_KINDS[kind]
+    .find(season)
+    .filter((found): found is FoundNotice<typeof kind> => found.kind === kind)
+    .reduce((sum, found) => sum + problemOf(found), 0);
+}
+
+function othersLackMore(
+  { season, notice }: Pick<NoticeInPlan<RemediedKind>, 'season' | 'notice'>,
+  remedy: Remedy,
+): boolean {
+  const { ofPlanting } = NOTICE_REMEDIES[notice.kind];
+  const ids = ofPlanting === lackingLitres ? plantingsOf(notice) : [];
+  const lacking = (of: Season) => sumOver(of, lackingLitres, (id) => !ids.includes(id));
+  const more = lacking(remedy.seasonWith) - lacking(season);
+  const mended = ofPlanting === undefined ? 0 : (1 - remedy.remaining) * problemOf(notice);
+  return more > Math.max(MOST_OF_MENDED * mended, ofPlanting === undefined ? MOST_OF_DEMAND * demandLitres(season) : 0);
+}
+
+function demandLitres({ totals: { figures, weeks } }: Season): number {
+  const { demandLitres: field } = SUPPLY_FIELDS;
+  return figures.subarray(field * weeks, (field + 1) * weeks).reduce((sum, litres) => sum + litres, 0);
+}
