@@ -48,37 +48,45 @@ const sentences: Sentences = {
   'short-by-hand': (format, shortage) =>
     told(lack(format, shortage), 'Minutes or open days that were set by hand are too few.'),
   'short-as-run': (format, shortage) => told(lack(format, shortage), 'What was run was too little.'),
-  'beyond-timer': (format, { minutesAsked, mostMinutes, startsADay, cycleMinutes, ...shortage }) => {
+  'beyond-timer': (format, figures) => {
     const { count, duration, minutes } = format;
+    const { minutesAsked, mostMinutes, startsADay, cycleMinutes } = figures;
     const asked = `The zone needs ${duration(minutesAsked)} a watering day; its timer can run ${duration(mostMinutes)}`;
-    const why = `${count(startsADay, STARTS)} of at most ${minutes(cycleMinutes ?? 0)}, since more would run off`;
-    return told(lack(format, shortage), cycleMinutes === undefined ? `${asked}.` : `${asked}: ${why}.`);
+    if (cycleMinutes === undefined) return told(lack(format, figures), `${asked}.`);
+    const why = `${count(startsADay, STARTS)} of at most ${minutes(cycleMinutes)}, since more would run off`;
+    return told(lack(format, figures), `${asked}: ${why}.`);
   },
-  'shut-off-short': (format, { minutesAsked, minutesPerDay, ...shortage }) => {
+  'shut-off-short': (format, figures) => {
+    const { minutesAsked, minutesPerDay } = figures;
     const asked = `Needs ${format.duration(minutesAsked)} a watering day behind its shut-off`;
     const why =
       minutesPerDay > 0
         ? `the zone runs ${format.duration(minutesPerDay)}`
         : 'the zone does not run, because nothing else in it needs water then';
-    return told(lack(format, shortage), `${asked}; ${why}.`);
+    return told(lack(format, figures), `${asked}; ${why}.`);
   },
-  'left-behind': (format, { minutesAsked, minutesPerDay, ...shortage }) =>
+  'left-behind': (format, figures) => {
+    const asked = `Needs ${format.duration(figures.minutesAsked)} a watering day`;
+    return told(
+      lack(format, figures),
+      `${asked}; by its rule the zone runs ${format.duration(figures.minutesPerDay)}.`,
+    );
+  },
+  'few-days': (format, figures) =>
     told(
-      lack(format, shortage),
-      `Needs ${format.duration(minutesAsked)} a watering day; by its rule the zone runs ${format.duration(minutesPerDay)}.`,
+      lack(format, figures),
+      `The soil dries out between waterings on ${format.count(figures.wateringDays, DAYS)} a week.`,
     ),
-  'few-days': (format, { wateringDays, ...shortage }) =>
-    told(lack(format, shortage), `The soil dries out between waterings on ${format.count(wateringDays, DAYS)} a week.`),
   'dry-spell': (format, shortage) => told(lack(format, shortage), 'The days were hotter or drier than expected.'),
   'partly-filled': (format, shortage) =>
     told(lack(format, shortage), 'A deep watering is due, and the soil is filled only partly.'),
-  short: lack,
+  short: (format, shortage) => lack(format, shortage),
   'crop-early': ({ count }, { daysEarly }) =>
     `${count(daysEarly, DAYS)} in the ground before its planting day, with no water planned.`,
   'crop-past': ({ count }, { daysPast }) =>
     `${count(daysPast, DAYS)} in the ground after its last growth stage, with no water planned.`,
   'out-of-season': () => 'in the ground on no day of this season, so never watered.',
-  over: drains,
+  over: (format, figures) => drains(format, figures),
   'over-by-hand': (format, figures) => told(drains(format, figures), 'More was set by hand than computed.'),
   'step-too-long': ({ minutes }, { timerStepMinutes, longestCycleMinutes }) =>
     `the timer’s shortest run is ${minutes(timerStepMinutes)}; water runs off after ${minutes(longestCycleMinutes)}.`,
