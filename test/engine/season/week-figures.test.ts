@@ -1,0 +1,58 @@
+/**
+ * What a planting's week comes to, by hand, in the garden of plain-garden.ts: 17.5 mm go in a week, 0.08 mm come with a minute on the
+ * fourth and the seventh day; the timer's step is 1 min. It starts full and is filled up.
+ */
+import { describe, expect, it } from 'vitest';
+import type { ObservedWeather } from '../../../src/engine/garden.ts';
+import { plantingWeek } from '../../../src/engine/season/planting-week.ts';
+import { runSeason } from '../../../src/engine/season/run-season.ts';
+import type { PlantingSeason } from '../../../src/engine/season/season.ts';
+import { FIRST_DAY, type PlantingChange, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
+
+function bedWith(minutes: number, change: PlantingChange = {}, days: ObservedWeather['days'] = new Map()) {
+  const zone = plainZone({ plantings: [plainPlanting(change)], choices: new Map([[0, { minutes }]]) });
+  return plantingWeek(
+    runSeason(plainGarden([zone], { observed: { days, weeks: new Map() } })).zones[0]?.plantings[0] as PlantingSeason,
+    0,
+  );
+}
+
+describe('a week’s need', () => {
+  it('is what would have brought the planting to its goal by the last watering', () => {
+    expect(bedWith(100).neededMm).toBeCloseTo(17.5, 9);
+    // 7.5 mm of room are left for rain.
+    expect(bedWith(100, { rootZone: { targetDepletion: 0.2 } }).neededMm).toBeCloseTo(10, 9);
+    // From 7.5 mm down.
+    expect(bedWith(100, { rootZone: { startDepletion: 0.2 } }).neededMm).toBeCloseTo(25, 9);
+  });
+});
+
+describe('a week’s state', () => {
+  it.each([
+    // 2 x 98.5 min bring 15.76 mm, 2 x 98 bring 15.68: 1.74 and 1.82 mm are missed, of a tenth of 17.5 and 0.05 mm: 1.80.
+    ['met with a tenth of the need missed', 197, 'met', 1.74],
+    ['short with more', 196, 'short', 1.82],
+    // 17.68 and 17.76 mm: 0.18 and 0.26 mm drain, of two steps and 0.05 mm: 0.21.
+    ['met where a step a day drains', 221, 'met', 0],
+    ['over where more does', 222, 'over', 0],
+  ] as const)('is %s', (_, minutes, state, missedMm) => {
+    expect(bedWith(minutes).state).toBe(state);
+    expect(bedWith(minutes).missedMm).toBeCloseTo(missedMm, 9);
+  });
+
+  it('is short where it was short of water on a day, and dry where it still is', () => {
+    // 6 mm are readily there of 12. The third day ends 7.5 mm down, and the fourth starts short; filled then, the seventh starts 5 mm down.
+    const filled = bedWith(300, { rootZone: { depthM: 0.08 } });
+    expect(filled).toMatchObject({ state: 'short', shortDays: 1 });
+    // On the fourth day (12 - 7.5) / 6 of 2.5 mm are used.
+    expect(filled.demandMm - filled.usedMm).toBeCloseTo(2.5 - (2.5 * 4.5) / 6, 9);
+    expect(bedWith(0, { rootZone: { depthM: 0.08 } }).state).toBe('dry');
+  });
+
+  it('says of what drains that it was the rain, as far as that went', () => {
+    // 9.6 mm on each watering day, and 3 mm of rain on the fourth: 7.5 + 2.5 - 12.6 = -2.6 mm, less than the rain. On the seventh 7.5 - 9.6.
+    const { irrigationDrainedMm, rainDrainedMm } = bedWith(240, {}, new Map([[FIRST_DAY + 3, { rainMm: 3 }]]));
+    expect(rainDrainedMm).toBeCloseTo(2.6, 9);
+    expect(irrigationDrainedMm).toBeCloseTo(2.1, 9);
+  });
+});
