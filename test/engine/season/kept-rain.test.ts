@@ -107,11 +107,11 @@ describe('the share of the normals’ rain that is kept', () => {
     expect(shares(yearsOf('made', [ONE_STORM]), { isRefill: true })[0]).toBeCloseTo(1, 12);
   });
 
-  it('fills a refill that is due: the second week’s storm finds what is missing since', () => {
-    // 21 mm are missing on day 7: more than allowed. Filled to the brim by that day's end but for the rain it expects, s: day 10 has 9 + s
-    // of room for 10 mm.
-    const late = yearsOf('made', [{ rain: { 10: 10 } }]);
-    expect(shares(late, { isRefill: true, expectedRawMm: of(30), tawMm: 60 })[0]).toBeCloseTo((9 + 9.5 / 10) / 10, 12);
+  it('fills a refill on the morning it is due: the next day’s storm finds what is missing since', () => {
+    // 21 mm are missing on day 7, and another 21 would go until day 14: more than 30. Full that morning, it misses 3 mm at its end and takes
+    // 3 + 3 of the 10 mm of day 8.
+    const late = yearsOf('made', [{ rain: { 8: 10 } }]);
+    expect(shares(late, { isRefill: true, expectedRawMm: of(30), tawMm: 60 })[0]).toBeCloseTo(0.6, 12);
   });
 
   it('counts days in the ground alone', () => {

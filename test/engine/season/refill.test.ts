@@ -43,12 +43,15 @@ describe('a refill is due', () => {
     expect(dueMask & -dueMask).toBe(bit);
   });
 
-  it('on the third morning where 0.43 in are there, 0.2133 in a day go and every day is a watering day', () => {
-    // A third day would take 0.64 in of 0.43. 25.4 mm are 1 in.
+  it('every other morning where 0.43 in are there, 0.2133 in a day go and every day is a watering day, by 0.43 in', () => {
+    // 25.4 mm are 1 in, so a minute brings 0.00315 in. Days 2, 4, 6, 8 and so on find 0.4267 in missing; two days more would take 0.64.
     const need = thirsty((0.2133 * 25.4) / 5, { watering: 'refill', rootZone: { depthM: (0.43 * 25.4) / 75 } });
-    const { shrubs } = weeksOf({ wateringDays: EVERY_DAY, plantings: [need] })(0);
-    expect(shrubs.dueMask & -shrubs.dueMask).toBe(0b100);
-    expect(shrubs.shortDays).toBe(0);
+    const week = weeksOf({ wateringDays: EVERY_DAY, timerStepMinutes: 0.001, plantings: [need] });
+    expect([0, 1, 2].map((each) => week(each).shrubs.dueMask)).toEqual([0b1010100, 0b0101010, 0b1010101]);
+    expect(week(0).zone.minutesDay2 * (0.08 / 25.4)).toBeCloseTo(0.4266, 5);
+    expect(week(1).zone).toMatchObject({ minutesDay0: 0, minutesDay2: 0, minutesDay4: 0, minutesDay6: 0 });
+    expect(week(1).shrubs.irrigationNetMm / 25.4).toBeCloseTo(3 * 0.4266, 4);
+    expect(week(2).shrubs).toMatchObject({ shortDays: 0, state: 'met' });
   });
 
   it('never while it is full, however little its soil holds', () => {
@@ -58,21 +61,20 @@ describe('a refill is due', () => {
 });
 
 describe('a refill that is due', () => {
-  it('is filled to the brim: 35 mm and the day’s own 2.5, 468.75 min', () => {
-    const { zone, shrubs } = weeksOf({ wateringDays: FIRST })(2);
-    expect(zone).toMatchObject({ minutes: 469, decidedMask: FIRST });
-    expect(zone.minutesWanted).toBeCloseTo(468.75, 9);
-    expect(shrubs).toMatchObject({ dueMask: FIRST, fillingMm: 0, state: 'met', missedMm: 0 });
-    expect(shrubs.neededMm).toBeCloseTo(37.5, 9);
-    // And again after two weeks.
+  it('is filled on that morning: 35 mm, 437.5 min, a half goes up', () => {
     const week = weeksOf({ wateringDays: FIRST });
+    expect(week(2).zone).toMatchObject({ minutes: 438, decidedMask: FIRST });
+    expect(week(2).zone.minutesWanted).toBeCloseTo(437.5, 9);
+    expect(week(2).shrubs).toMatchObject({ dueMask: FIRST, fillingMm: 0, state: 'met' });
+    expect(week(2).shrubs.neededMm).toBeCloseTo(35, 9);
+    // And again after two weeks.
     expect([3, 4, 5, 6].map((each) => week(each).shrubs.dueMask)).toEqual([0, FIRST, 0, FIRST]);
   });
 
   it.each([
-    // 426 min are 34.08 mm: 3.42 are left of 35. 423 min are 33.84 mm: 3.66 are left.
-    ['filled with nine tenths', 426, 'met', 0],
-    ['still due with less, and short', 423, 'short', 35],
+    // 394 min are 31.52 mm: 3.48 are left of 35. 393 min are 31.44 mm: 3.56 are left.
+    ['filled with nine tenths', 394, 'met', 0],
+    ['still due with less, and short', 393, 'short', 35],
   ] as const)('is %s', (_, minutes, state, fillingMm) => {
     const { shrubs } = weeksOf({ wateringDays: FIRST, choices: new Map([[2, { minutes }]]) })(2);
     expect(shrubs.state).toBe(state);
@@ -80,11 +82,21 @@ describe('a refill that is due', () => {
   });
 
   it('and was left partly filled has the rest next week, whatever is missing by then', () => {
-    // 200 min bring 16 mm of 37.5: 21.5 are left, 36.5 on Monday and 2.5 more that day: 487.5 min, a half goes up.
+    // 200 min bring 16 mm: 19 are left of 35, 36.5 are missing on the next Monday: 456.25 min.
     const week = weeksOf({ wateringDays: FIRST, choices: new Map([[2, { minutes: 200 }]]) });
     expect(week(2).shrubs.depletionEndMm).toBeCloseTo(36.5, 9);
-    expect(week(3).zone.minutes).toBe(488);
+    expect(week(3).zone.minutes).toBe(456);
     expect(week(3).shrubs).toMatchObject({ dueMask: FIRST, fillingMm: 0, state: 'met' });
+    expect(week(3).shrubs.neededMm).toBeCloseTo(36.5, 9);
+  });
+
+  it('and cannot be filled in a day is due on the next morning too', () => {
+    // Four cycles of 50 min bring 16 mm a day. Day 15 finds 37.5 missing, day 16 24, day 17 10.5; on that day 131.25 min: three cycles of 44.
+    const week = weeksOf({ wateringDays: EVERY_DAY, longestCycleMinutes: 50 })(2);
+    expect(week.shrubs.dueMask).toBe(0b0001110);
+    expect([week.zone.minutesDay1, week.zone.minutesDay2, week.zone.minutesDay4]).toEqual([200, 200, 0]);
+    expect(week.zone.minutesDay3).toBe(132);
+    expect(week.shrubs).toMatchObject({ fillingMm: 0, state: 'met' });
   });
 
   it('counts as filled at a tenth of what was missing', () => {
@@ -98,10 +110,22 @@ describe('a refill behind a shut-off', () => {
   const beside = { wateringDays: FIRST_AND_FOURTH, plantings: [plainPlanting(), shallow(true)] };
   const alone = { wateringDays: FIRST_AND_FOURTH, plantings: [shallow(false)] };
 
-  it('is due from the week’s first watering morning on where it is expected to be later in the week', () => {
-    // 30 mm are readily there: due above 22.5 on the first day of the week, above 20 on the fourth. Day 7 has 17.5 mm missing, day 10 has 25.
-    expect(weeksOf(beside)(1).shrubs.dueMask).toBe(FIRST_AND_FOURTH);
+  // 30 mm are readily there: due above 22.5 on the first day of the week, above 20 on the fourth. Day 7 has 17.5 mm missing, day 10 has 25.
+  it('that decides is open on the day it is expected to be due on, and has all of it then', () => {
+    const { zone, shrubs } = weeksOf({ ...alone, plantings: [shallow(true)] })(1);
+    // 312.5 min, a half up.
+    expect([zone.minutesDay0, zone.minutesDay3]).toEqual([0, 313]);
+    expect(shrubs).toMatchObject({ dueMask: 0b1000, openMask: 0b1000, fillingMm: 0, state: 'met' });
     expect(weeksOf(alone)(1).shrubs.dueMask).toBe(0b1000);
+  });
+
+  it('is open on all watering days of the week where the zone’s minutes do not fill it on those from then on', () => {
+    // The bed has 109 min on each: 8.72 mm of the 25. On day 10 16.28 are missing; 7.56 are left after its run, more than a tenth.
+    const { shrubs } = weeksOf(beside)(1);
+    expect(shrubs).toMatchObject({ dueMask: 0b1000, openMask: FIRST_AND_FOURTH, openDays: 2, state: 'short' });
+    expect(shrubs.fillingMm).toBeCloseTo(25 - 8.72, 9);
+    // Still due, it is open from the next week's first day on.
+    expect(weeksOf(beside)(2).shrubs.dueMask & FIRST).toBe(FIRST);
   });
 
   it('is open on no day of a week in which it is not', () => {

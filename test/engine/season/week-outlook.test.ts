@@ -18,7 +18,7 @@ const of = (value: number) => new Float64Array(DAYS).fill(value);
 
 type Given = Partial<ExpectedDays['demand']> & Partial<Omit<ExpectedDays, 'demand'>>;
 
-function expected({ expectedRainMm, netMmPerMinute, isRefill, ...demand }: Given = {}): ExpectedDays {
+function expected({ expectedRainMm, netMmPerMinute, ...demand }: Given = {}): ExpectedDays {
   return {
     demand: {
       first: 0,
@@ -31,7 +31,6 @@ function expected({ expectedRainMm, netMmPerMinute, isRefill, ...demand }: Given
     },
     expectedRainMm: expectedRainMm ?? of(0),
     netMmPerMinute: netMmPerMinute ?? of(0.1),
-    isRefill: isRefill ?? false,
   };
 }
 
@@ -62,10 +61,6 @@ describe('the goal of a week', () => {
   it('is the brim while establishing, until the day after its last', () => {
     expect(ahead({ targetFrom: 4 }).goalMm).toBe(0);
     expect(ahead({ targetFrom: 3 }).goalMm).toBe(4);
-  });
-
-  it('is the brim of a planting that is filled deep and seldom', () => {
-    expect(ahead({ isRefill: true }).goalMm).toBe(0);
   });
 
   it('looks to the last day in the ground where no watering comes after', () => {

@@ -149,8 +149,7 @@ describe('a morning that is told', () => {
     const [monday, thursday] = zoneMornings({ zone: zone.zone, site: garden.site, weather: season.weather }, zone, 0);
     expect(monday).toMatchObject({ day: 0, minutes: 94, decided: { run: { cycles: 1, minutes: 94 } } });
     expect(monday?.decided?.wanted).toBeCloseTo(93.75, 9);
-    expect(monday?.plantings).toMatchObject([{ isPresent: true, depletionMm: 0, goalMm: 0, isDue: false }]);
-    expect(monday?.plantings[0]?.changeMm).toBeCloseTo(10, 9);
+    expect(monday?.plantings).toMatchObject([{ isPresent: true, depletionMm: 0, fillingMm: 0, isAsked: true }]);
     expect(monday?.plantings[0]?.gainMm).toBeCloseTo(0.16, 12);
     expect(thursday?.plantings[0]?.depletionMm).toBeCloseTo(2.5, 9);
     expect(thursday?.plantings[0]?.minutesAsked).toBeCloseTo(62.5, 9);
