@@ -24,7 +24,16 @@ export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficien
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
 export { type Cumulative, cumulative } from './season/cumulative.ts';
-export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
+export {
+  openMinutes,
+  openRunMask,
+  type PlantingWeek,
+  plantingFigure,
+  plantingState,
+  plantingWeek,
+  type Refill,
+  refillOf,
+} from './season/planting-week.ts';
 export { runSeason } from './season/run-season.ts';
 export {
   type MinutesOrigin,
@@ -37,7 +46,16 @@ export {
   ZONE_FIELDS,
   type ZoneSeason,
 } from './season/season.ts';
-export { type ZoneWeek, zoneFigure, zoneOrigin, zoneState, zoneWeek } from './season/zone-week.ts';
+export { type ZoneRuns, zoneRuns } from './season/zone-runs.ts';
+export {
+  minutesOnDay,
+  runMask,
+  type ZoneWeek,
+  zoneFigure,
+  zoneOrigin,
+  zoneState,
+  zoneWeek,
+} from './season/zone-week.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
 export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
 export { ROOF_SURFACES, type RoofSurface } from './supply/roof-surfaces.data.ts';

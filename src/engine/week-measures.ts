@@ -1,5 +1,5 @@
 /** What a week of a zone or a planting is read by, one row a measure. Whoever must answer for each has a `Record<WeekMeasure, ...>`. */
-import { plantingFigure } from './season/planting-week.ts';
+import { openMinutes, plantingFigure } from './season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from './season/season.ts';
 import { zoneFigure } from './season/zone-week.ts';
 import type { Quantity } from './units.ts';
@@ -22,8 +22,7 @@ export const WEEK_MEASURES = {
   minutes: {
     quantity: undefined,
     ofZone: (zone, week) => zoneFigure(zone, 'minutes', week),
-    ofPlanting: (planting, week, zone) =>
-      zoneFigure(zone, 'minutesPerDay', week) * plantingFigure(planting, 'openDays', week),
+    ofPlanting: (planting, week, zone) => openMinutes(zone, planting, week),
   },
   /** Rain counted; of a planting what its roots kept. */
   rain: {

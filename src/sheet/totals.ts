@@ -1,5 +1,5 @@
 /** Sums that the sheet shows: a planting's and the garden's week, and the whole season of each kind of row. */
-import { plantingFigure } from '../engine/season/planting-week.ts';
+import { openMinutes, plantingFigure } from '../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../engine/season/season.ts';
 import { zoneFigure } from '../engine/season/zone-week.ts';
 
@@ -48,7 +48,7 @@ function sumOfWeeks(zone: ZoneSeason, member: PlantingSeason, first: number, end
   for (let week = first; week < end; week++) {
     const at = (field: Parameters<typeof plantingFigure>[1]) => plantingFigure(member, field, week);
     sum.litres += at('litres');
-    sum.minutes += zoneFigure(zone, 'minutesPerDay', week) * at('openDays');
+    sum.minutes += openMinutes(zone, member, week);
     sum.rainMm += at('rainSoakedMm') - at('rainDrainedMm');
     sum.neededLitres += at('neededLitres');
     sum.neededMm += at('neededMm');

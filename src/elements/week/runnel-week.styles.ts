@@ -62,7 +62,12 @@ export const weekStyles = css`
   }
 
   dt {
+    grid-column: 1;
     font-weight: 600;
+  }
+
+  dd {
+    grid-column: 2;
   }
 
   .state {

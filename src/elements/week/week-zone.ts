@@ -1,9 +1,10 @@
 /** One zone's instructions for a week. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { plantingFigure } from '../../engine/season/planting-week.ts';
+import { openRunMask, plantingFigure, refillOf } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
-import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
+import { type ZoneRuns, zoneRuns } from '../../engine/season/zone-runs.ts';
+import { runMask, type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
@@ -33,48 +34,70 @@ export function weekZone(instructions: ZoneInstructions): TemplateResult {
   return html`<article class=${cell.minutes > 0 ? 'runs' : 'rests'}>
     <h3>${name}</h3>
     <p class="task">${isUnknown ? say.unknown : taskTemplate(cell, instructions)}</p>
-    ${shutOffsTemplate(cell, instructions)}
+    ${decisionsTemplate(cell, instructions)} ${plantingsTemplate(cell, instructions)}
     <p class="quiet small">${rainWords(cell, reader)}</p>
     ${stateTemplate(cell, reader)} ${note === undefined ? nothing : html`<p class="note">${note}</p>`}
     ${check === undefined || !canBeChecked(cell) ? nothing : checkTemplate(name, cell, check, reader)}
   </article>`;
 }
 
-function taskTemplate(cell: ZoneWeek, { season, firstDay, reader }: ZoneInstructions): TemplateResult | string {
+function taskTemplate(cell: ZoneWeek, instructions: ZoneInstructions): TemplateResult | string {
+  const { season, reader } = instructions;
   const say = weekWords(reader.language);
   if (cell.state === 'off') return say.off;
   if (cell.state === 'closed') return say.closed;
-  if (cell.minutes === 0) return say.nothing;
-  const format = formatFor(reader);
-  const { minutesPerDay, cycles, litres, origin } = cell;
-  const { wateringDays } = season.zone;
-  const run =
-    wateringDays === EVERY_DAY
-      ? say.runDaily(format, minutesPerDay)
-      : say.runOn(format, minutesPerDay, firstDay, wateringDays);
+  if (cell.minutes === 0) return cell.skippedMask === 0 ? say.nothing : say.skipped;
+  const { litres, origin } = cell;
   const amount = say.amounts[origin === 'hand-set' || origin === 'run' ? origin : 'computed'];
-  return html`<strong>${run}</strong>
-    ${cycles > 1 ? html`<span class="cycles">${say.cycles(format, cycles, minutesPerDay / cycles)}</span>` : nothing}
-    <span class="quiet">${amount(format, litres)}</span>`;
+  return html`${zoneRuns(season, cell.week).map((runs) => runsTemplate(runs, instructions))}
+    <span class="quiet">${amount(formatFor(reader), litres)}</span>`;
 }
 
-/** Only those that a hand must turn: plantings behind a shut-off in a zone that runs. */
-function shutOffsTemplate(cell: ZoneWeek, instructions: ZoneInstructions): TemplateResult | typeof nothing {
-  if (cell.minutes === 0) return nothing;
-  const turned = instructions.season.plantings.filter(
-    (each) => each.planting.hasShutOff && plantingFigure(each, 'groundDays', cell.week) > 0,
-  );
-  if (turned.length === 0) return nothing;
-  return html`<dl>
-    ${turned.map((each) => html`<dt>${each.planting.name}</dt><dd>${shutOffWords(each, instructions)}</dd>`)}
-  </dl>`;
+/** Days that run alike. */
+function runsTemplate({ mask, minutes, cycles }: ZoneRuns, { firstDay, reader }: ZoneInstructions): TemplateResult {
+  const say = weekWords(reader.language);
+  const format = formatFor(reader);
+  return html`<strong>${mask === EVERY_DAY ? say.runDaily(format, minutes) : say.runOn(format, minutes, firstDay, mask)}</strong>
+    ${cycles > 1 ? html`<span class="cycles">${say.cycles(format, cycles, minutes / cycles)}</span>` : nothing}`;
+}
+
+/** Why some days are without a run, and why those that run differ. */
+function decisionsTemplate(cell: ZoneWeek, { season, firstDay, reader }: ZoneInstructions): TemplateResult {
+  const { minutes, skippedMask, decidedMask, week } = cell;
+  const say = weekWords(reader.language);
+  const format = formatFor(reader);
+  const isUneven = zoneRuns(season, week).length > 1 || (minutes > 0 && skippedMask !== 0);
+  const anew = decidedMask & (decidedMask - 1);
+  return html`${minutes > 0 && skippedMask !== 0 ? html`<p>${say.skippedOn(format, firstDay, skippedMask)}</p>` : nothing}
+    ${isUneven && anew !== 0 ? html`<p class="quiet small">${say.anew(format, firstDay, anew)}</p>` : nothing}`;
+}
+
+/** Those that a hand must turn, where the zone runs, and those that were due for a refill. */
+function plantingsTemplate(cell: ZoneWeek, instructions: ZoneInstructions): TemplateResult | typeof nothing {
+  const told = instructions.season.plantings.flatMap((each) => {
+    const words = plantingWords(each, cell, instructions);
+    return words.length === 0
+      ? []
+      : [html`<dt>${each.planting.name}</dt>${words.map((says) => html`<dd>${says}</dd>`)}`];
+  });
+  return told.length === 0 ? nothing : html`<dl>${told}</dl>`;
+}
+
+function plantingWords(planting: PlantingSeason, { week, minutes }: ZoneWeek, of: ZoneInstructions): readonly string[] {
+  const { hasShutOff } = planting.planting;
+  const isTurned = hasShutOff && minutes > 0 && plantingFigure(planting, 'groundDays', week) > 0;
+  const refill = refillOf(planting, week);
+  return [
+    ...(isTurned ? [shutOffWords(planting, of)] : []),
+    ...(refill === undefined ? [] : [weekWords(of.reader.language).refill[refill]]),
+  ];
 }
 
 function shutOffWords(planting: PlantingSeason, { season, week, firstDay, reader }: ZoneInstructions): string {
   const say = weekWords(reader.language);
-  const mask = plantingFigure(planting, 'openMask', week);
+  const mask = openRunMask(season, planting, week);
   if (mask === 0) return say.shut;
-  return mask === season.zone.wateringDays ? say.openAll : say.openOn(formatFor(reader), firstDay, mask);
+  return mask === runMask(season, week) ? say.openAll : say.openOn(formatFor(reader), firstDay, mask);
 }
 
 function rainWords({ rainCreditMm, rainCreditLitres }: ZoneWeek, reader: Reader): string {

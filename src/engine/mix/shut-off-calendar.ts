@@ -1,4 +1,5 @@
 /** A shut-off's season as somebody follows it in the garden: so many weeks open on these days, then on those. */
+import { countDays } from '../season/days-mask.ts';
 import { plantingFigure } from '../season/planting-week.ts';
 import type { ZoneSeason } from '../season/season.ts';
 import { zoneFigure } from '../season/zone-week.ts';
@@ -25,15 +26,11 @@ export function shutOffCalendar(zone: ZoneSeason, plantingId: string): readonly 
   for (let week = 0; week < zone.weeks; week++) {
     if (zoneFigure(zone, 'minutes', week) === 0 || plantingFigure(planting, 'groundDays', week) === 0) continue;
     const openMask = plantingFigure(planting, 'openMask', week);
-    const openDays = plantingFigure(planting, 'openDays', week);
-    const wateringDays = daysOf(zone.zone.wateringDays);
+    const openDays = countDays(openMask);
+    const wateringDays = countDays(zone.zone.wateringDays);
     const last = stretches.at(-1);
     if (last?.openMask === openMask) stretches[stretches.length - 1] = { ...last, lastWeek: week };
     else stretches.push({ firstWeek: week, lastWeek: week, openDays, wateringDays, openMask });
   }
   return stretches;
-}
-
-function daysOf(mask: number): number {
-  return [0, 1, 2, 3, 4, 5, 6].filter((offset) => (mask >> offset) & 1).length;
 }

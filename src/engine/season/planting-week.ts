@@ -1,6 +1,13 @@
 /** A planting's week as an object, read out of the season's flat arrays. */
-import { PLANTING_FIELDS as P, type PlantingSeason, STATES, type State, type SUPPLY_FIELDS } from './season.ts';
-import { readWeek } from './zone-week.ts';
+import {
+  PLANTING_FIELDS as P,
+  type PlantingSeason,
+  STATES,
+  type State,
+  type SUPPLY_FIELDS,
+  type ZoneSeason,
+} from './season.ts';
+import { minutesOnDay, readWeek, runMask } from './zone-week.ts';
 
 type DepthField = Exclude<keyof typeof P, 'state'>;
 export type PlantingVolume = keyof typeof SUPPLY_FIELDS;
@@ -28,6 +35,29 @@ export function plantingFigure(season: PlantingSeason, field: keyof typeof P | P
 
 export function plantingState(season: PlantingSeason, week: number): State {
   return STATES[plantingFigure(season, 'state', week)] as State;
+}
+
+/** Minutes of a week for which a planting's line is open while its zone runs. */
+export function openMinutes(zone: ZoneSeason, season: PlantingSeason, week: number): number {
+  const mask = season.at(P.openMask, week);
+  let minutes = 0;
+  for (let day = 0; day < 7; day++) if ((mask >> day) & 1) minutes += minutesOnDay(zone, 7 * week + day);
+  return minutes;
+}
+
+/** Days of a week on which a planting's line is open while its zone runs, bit 0 = the week's first day. */
+export function openRunMask(zone: ZoneSeason, season: PlantingSeason, week: number): number {
+  return season.at(P.openMask, week) & runMask(zone, week);
+}
+
+/** How a refill that was due in a week ended it: full again, left with a part of the filling, or without any of it. */
+export type Refill = 'filled' | 'partly-filled' | 'due';
+
+/** Undefined where the planting is kept, or was not due for a refill on any of the week's mornings. */
+export function refillOf(season: PlantingSeason, week: number): Refill | undefined {
+  const isDueAtEnd = season.at(P.fillingMm, week) > 0;
+  if (!isDueAtEnd) return season.at(P.dueMask, week) === 0 ? undefined : 'filled';
+  return season.at(P.irrigationNetMm, week) > 0 ? 'partly-filled' : 'due';
 }
 
 /** Litres of a planting's week: its depths over its ground. */

@@ -27,6 +27,18 @@ export function zoneOrigin(season: ZoneSeason, week: number): MinutesOrigin {
   return MINUTES_ORIGINS[zoneFigure(season, 'origin', week)] as MinutesOrigin;
 }
 
+/** Minutes that a zone runs on a day of the season, 0 = its first. */
+export function minutesOnDay({ figures, weeks }: ZoneSeason, day: number): number {
+  return figures[(ZONE_FIELDS.minutesDay0 + (day % 7)) * weeks + Math.floor(day / 7)] as number;
+}
+
+/** Days of a week on which a zone runs, bit 0 = the week's first day. */
+export function runMask(season: ZoneSeason, week: number): number {
+  let mask = 0;
+  for (let day = 0; day < 7; day++) if (minutesOnDay(season, 7 * week + day) > 0) mask |= 1 << day;
+  return mask;
+}
+
 function words(season: ZoneSeason, week: number): { readonly state: State; readonly origin: MinutesOrigin } {
   return { state: zoneState(season, week), origin: zoneOrigin(season, week) };
 }

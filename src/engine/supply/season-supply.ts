@@ -1,5 +1,6 @@
 import type { SupplyTank } from '../garden.ts';
 import type { Season } from '../season/season.ts';
+import { minutesOnDay } from '../season/zone-week.ts';
 import { type AllowanceUse, allowanceUse } from './allowance.ts';
 import type { DayTiming } from './day-timing.ts';
 import { roofYieldL } from './roof-yield.ts';
@@ -7,7 +8,6 @@ import { type SourceDays, sourceDays } from './source-days.ts';
 import { type TankSeason, tankSeason } from './tank.ts';
 import { type TankSize, tankSizeThatLasts } from './tank-size.ts';
 import { timingOn, type WateringTimes, wateringTimes } from './watering-times.ts';
-import { minutesOnDay } from './zone-cycles.ts';
 import { zoneFlows } from './zone-flows.ts';
 
 /** A season seen from its supply. Arrays hold one value a day or a week of the season. */

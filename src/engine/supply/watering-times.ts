@@ -1,10 +1,11 @@
 import { weekdayOf } from '../calendar.ts';
 import type { Garden } from '../garden.ts';
 import type { Season, ZoneSeason } from '../season/season.ts';
+import { minutesOnDay } from '../season/zone-week.ts';
 import { dayMinutes } from './day-minutes.ts';
 import { type DayRun, type DayTiming, dayTiming } from './day-timing.ts';
 import type { SourceDays } from './source-days.ts';
-import { minutesOnDay, zoneCycles } from './zone-cycles.ts';
+import { zoneCycles } from './zone-cycles.ts';
 
 /** Minutes that each day's watering takes, from the first start to the last end, against its window. */
 export interface WateringTimes {

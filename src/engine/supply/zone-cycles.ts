@@ -1,6 +1,7 @@
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
 import { cyclesOf } from '../season/zone-sum.ts';
+import { minutesOnDay } from '../season/zone-week.ts';
 import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
 import { surfaceStorage } from '../soil/surface-storage.ts';
 import type { ZoneCycles } from './watering-window.ts';
@@ -17,11 +18,6 @@ export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
     cycles,
     soakMinutes: cycles > 1 ? soakMinutes(zone, minutesPerCycle) : 0,
   };
-}
-
-/** Minutes that a zone runs on a day of the season. */
-export function minutesOnDay({ figures, weeks }: ZoneSeason, day: number): number {
-  return figures[(Z.minutesDay0 + (day % 7)) * weeks + Math.floor(day / 7)] as number;
 }
 
 /** By the line that lays on water the fastest, as the longest cycle is. */

@@ -1,15 +1,16 @@
 import type { GardenPlanting } from '../garden.ts';
-import { PLANTING_FIELDS as P, type PlantingSeason, ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from '../season/season.ts';
+import { runMask } from '../season/zone-week.ts';
 
 /**
  * Flow of a zone on each day of the season, L/min: all its lines that are open on that day, running together. 0 on a day
  * on which it does not water.
  */
-export function zoneFlows({ figures, weeks, plantings }: ZoneSeason, firstDay: number): Float64Array {
+export function zoneFlows(season: ZoneSeason, firstDay: number): Float64Array {
+  const { weeks, plantings } = season;
   const flowLpm = new Float64Array(7 * weeks);
   for (let week = 0; week < weeks; week += 1) {
-    let ranMask = 0;
-    for (let day = 0; day < 7; day += 1) if (figures[(Z.minutesDay0 + day) * weeks + week] !== 0) ranMask |= 1 << day;
+    const ranMask = runMask(season, week);
     if (ranMask === 0) continue;
     for (const planting of plantings) addFlow(planting, { firstDay, week, ranMask, flowLpm });
   }

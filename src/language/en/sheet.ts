@@ -1,4 +1,6 @@
 /** What the cells of the sheet show, and what is said of them. */
+import type { DayNumber } from '../../engine/calendar.ts';
+import type { Refill } from '../../engine/season/planting-week.ts';
 import type { MinutesOrigin, State } from '../../engine/season/season.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -22,6 +24,13 @@ export const sheet = {
   cell: {
     /** In place of minutes. */
     closed: 'closed',
+    skipped: 'skipped',
+    /** What became of a refill that was due, with the part of it that arrived. */
+    refill: {
+      filled: () => 'filled',
+      'partly-filled': (share: string) => `${share}, due`,
+      due: () => 'due',
+    } satisfies Readonly<Record<Refill, (share: string) => string>>,
     /** Days on which a shut-off is open, of the zone's watering days. */
     openDays: ({ number }: Format, open: number, of: number) => `${number(open)} of ${number(of)}`,
     /** Water against the need, beyond what is worth telling apart. */
@@ -58,6 +67,11 @@ export const sheet = {
       run: ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
         `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)} logged as run`,
     } satisfies Readonly<Record<MinutesOrigin, unknown>>,
+    /** Where the days of a week differ. */
+    runOn: ({ spelledMinutes, weekdays }: Format, minutes: number, weekStart: DayNumber, mask: number) =>
+      `${spelledMinutes(minutes)} on ${weekdays(weekStart, mask)}`,
+    skippedOn: ({ weekdays }: Format, weekStart: DayNumber, mask: number) =>
+      `skipped on ${weekdays(weekStart, mask)}: less than half a step of the timer is needed`,
     rainCounted: ({ spelled }: Format, mm: number) => `${spelled(mm, 'depth')} of rain counted`,
     states: {
       dry: 'dry: past the allowed depletion by the end of the week',
@@ -73,17 +87,23 @@ export const sheet = {
     shareOfNeed: ({ spelled }: Format, share: string, neededLitres: number) =>
       `${share} of the ${spelled(neededLitres, 'volume')} needed at its roots`,
     shareOfSeason: (share: string) => `${share} of its need`,
-    shutOffOpen: ({ number, count }: Format, open: number, of: number) =>
-      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}`,
-    shutOffByHand: ({ number, count }: Format, open: number, of: number) =>
-      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}, set by hand`,
+    /** `days`: those on which it is open, named; empty for none. */
+    shutOffOpen: ({ number, count }: Format, open: number, of: number, days: string) =>
+      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}${days === '' ? '' : `: ${days}`}`,
+    shutOffByHand: ({ number, count }: Format, open: number, of: number, days: string) =>
+      `shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}, set by hand${days === '' ? '' : `: ${days}`}`,
+    refill: {
+      filled: 'filled this week',
+      'partly-filled': 'left partly filled: a refill is still due',
+      due: 'a refill is still due',
+    } satisfies Readonly<Record<Refill, string>>,
     depth: ({ spelled }: Format, mm: number) => spelled(mm, 'depth'),
     fromNormals: 'from the normals',
     weekTotal: 'the week’s total set by hand',
     everyDayRead: 'from readings of every day',
     someDaysRead: ({ number, count }: Format, days: number, of: number) =>
       `from readings of ${number(days)} of ${count(of, DAYS)}, the rest from the normals`,
-    volume: ({ spelled }: Format, litres: number) => spelled(litres, 'volume'),
+    volume: ({ spelled }: Format, litres: number) => `${spelled(litres, 'volume')} at the meter`,
     runTime: ({ spelledMinutes }: Format, minutes: number) => `${spelledMinutes(minutes)} of run time, zone after zone`,
     savedByRain: ({ spelled }: Format, litres: number) => `rain saved ${spelled(litres, 'volume')}`,
   },

@@ -1,7 +1,11 @@
 /** All that the week's list says. */
 import type { DayNumber } from '../../engine/calendar.ts';
+import type { Refill } from '../../engine/season/planting-week.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
+
+const TOO_LITTLE =
+  'less than half a step of the timer is needed, and no planting that it is timed for dries out before the next watering.';
 
 export const week = {
   heading: ({ number }: Format, weekNumber: number, weeks: number) =>
@@ -25,6 +29,12 @@ export const week = {
     run: ({ quantity }: Format, litres: number) => `${quantity(litres, 'volume')}, as run`,
   },
   nothing: 'No watering: rain and the soil’s store carry it.',
+  /** Of watering days without a run. */
+  skippedOn: ({ weekdays }: Format, weekStart: DayNumber, mask: number) =>
+    `Skipped on ${weekdays(weekStart, mask)}: ${TOO_LITTLE}`,
+  skipped: `Skipped all week: ${TOO_LITTLE}`,
+  anew: ({ weekdays }: Format, weekStart: DayNumber, mask: number) =>
+    `Decided anew on ${weekdays(weekStart, mask)}, from what was known by then.`,
   unknown: 'Not known: the climate of this week is not filled in.',
   closed: 'Closed this week: do not water.',
   off: 'Nothing is in the ground.',
@@ -32,6 +42,12 @@ export const week = {
   shut: 'shut all week',
   openAll: 'open on every watering day',
   openOn: ({ weekdays }: Format, weekStart: DayNumber, mask: number) => `open on ${weekdays(weekStart, mask)} only`,
+  /** Of a planting that is watered deep and seldom, in a week in which it was due. */
+  refill: {
+    filled: 'filled this week',
+    'partly-filled': 'left partly filled, still due',
+    due: 'due for a refill, not filled this week',
+  } satisfies Readonly<Record<Refill, string>>,
   rain: ({ quantity }: Format, depthMm: number, litres: number) =>
     `Rain counted: ${quantity(depthMm, 'depth')}, which saves ${quantity(litres, 'volume')}`,
   noRain: 'No rain counted',

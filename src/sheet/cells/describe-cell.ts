@@ -1,6 +1,9 @@
 /** All that a cell of the season shows, in words. Made when it is wanted: held for every cell it would weigh more than the figures. */
-import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
+import type { DayNumber } from '../../engine/calendar.ts';
+import { countDays } from '../../engine/season/days-mask.ts';
+import { openRunMask, plantingState, refillOf } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
+import { zoneRuns } from '../../engine/season/zone-runs.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
@@ -16,21 +19,17 @@ export function describeCell(season: Season, cell: SheetCell, context: CellConte
   const { description: say } = context.words;
   if (column.kind === 'name') return describeName(row, context);
   const week = column.kind === 'week' ? column.week : undefined;
+  const at = week === undefined ? undefined : { week, firstDay: season.garden.span.firstDay + 7 * week };
   switch (row.kind) {
     case 'eto':
     case 'rain':
       return say.whole(cellName(cell, context), weatherClauses(season, row.kind, week, context));
     case 'zone':
-      return withNote(
-        say.whole(cellName(cell, context), zoneClauses(row.zone, week, context)),
-        row.zone,
-        week,
-        context,
-      );
+      return withNote(say.whole(cellName(cell, context), zoneClauses(row.zone, at, context)), row.zone, week, context);
     case 'planting': {
       const when = week === undefined ? say.wholeSeason : context.calendar.weekOf(week);
       const of = say.planting(row.planting.planting.name, row.zone.zone.name, when);
-      return say.whole(of, plantingClauses(row.zone, row.planting, week, context));
+      return say.whole(of, plantingClauses(row.zone, row.planting, at, context));
     }
     case 'total': {
       const total = week === undefined ? gardenSeason(season) : gardenWeek(season, week);
@@ -48,62 +47,93 @@ function describeName(row: SheetRow, context: CellContext): string {
 
 type Clauses = readonly string[];
 
+interface WeekAt {
+  readonly week: number;
+  readonly firstDay: DayNumber;
+}
+
 function withNote(description: string, { zone }: ZoneSeason, week: number | undefined, { words }: CellContext): string {
   const note = week === undefined ? undefined : zone.choices.get(week)?.note;
   return note === undefined ? description : words.description.withNote(description, note);
 }
 
-function zoneClauses(zone: ZoneSeason, week: number | undefined, { format, words }: CellContext): Clauses {
+function zoneClauses(zone: ZoneSeason, at: WeekAt | undefined, { format, words }: CellContext): Clauses {
   const { run, rainCounted, states } = words.description;
-  if (week === undefined) {
+  if (at === undefined) {
     const { litres, minutes, rainMm } = zoneTotal(zone);
     return [run.computed(format, litres, minutes), rainCounted(format, rainMm)];
   }
+  const { week } = at;
   const state = zoneState(zone, week);
   if (state === 'off') return [states.off];
-  const at = (field: Parameters<typeof zoneFigure>[1]) => zoneFigure(zone, field, week);
+  const figure = (field: Parameters<typeof zoneFigure>[1]) => zoneFigure(zone, field, week);
   return [
-    run[zoneOrigin(zone, week)](format, at('litres'), at('minutes')),
-    rainCounted(format, at('rainCreditMm')),
+    run[zoneOrigin(zone, week)](format, figure('litres'), figure('minutes')),
+    ...dayClauses(zone, at, { format, words }),
+    rainCounted(format, figure('rainCreditMm')),
     states[state],
+  ];
+}
+
+/** Days that run unlike others, and those that are skipped; a week of equal runs needs neither. */
+function dayClauses(
+  zone: ZoneSeason,
+  { week, firstDay }: WeekAt,
+  { format, words }: Pick<CellContext, 'format' | 'words'>,
+): Clauses {
+  const { runOn, skippedOn } = words.description;
+  const runs = zoneRuns(zone, week);
+  const skipped = zoneFigure(zone, 'skippedMask', week);
+  const isEven = runs.length < 2 && (skipped === 0 || runs.length === 0);
+  return [
+    ...(isEven ? [] : runs.map(({ minutes, mask }) => runOn(format, minutes, firstDay, mask))),
+    ...(skipped === 0 ? [] : [skippedOn(format, firstDay, skipped)]),
   ];
 }
 
 function plantingClauses(
   zone: ZoneSeason,
   member: PlantingSeason,
-  week: number | undefined,
+  at: WeekAt | undefined,
   context: CellContext,
 ): Clauses {
   const { format, words } = context;
   const say = words.description;
-  if (week === undefined) {
+  if (at === undefined) {
     const { litres, metShare } = plantingTotal(zone, member);
     const share = metShare === undefined ? [] : [say.shareOfSeason(shareOfNeed(metShare, context))];
     return [say.received(format, litres), ...share];
   }
+  const { week } = at;
   const state = plantingState(member, week);
   if (state === 'off') return [say.states.off];
   const { litres, neededLitres, metShare } = plantingWeek(zone, member, week);
   return [
     say.received(format, litres),
     metShare === undefined ? say.needsNone : say.shareOfNeed(format, shareOfNeed(metShare, context), neededLitres),
-    ...shutOffClauses(zone, member, week, context),
+    ...shutOffClauses(zone, member, at, context),
+    ...refillClauses(member, week, context),
     say.states[state],
   ];
 }
 
 function shutOffClauses(
-  { zone }: ZoneSeason,
+  zone: ZoneSeason,
   member: PlantingSeason,
-  week: number,
+  { week, firstDay }: WeekAt,
   { format, words }: CellContext,
 ): Clauses {
   const { planting } = member;
   if (!planting.hasShutOff) return [];
   const { shutOffOpen, shutOffByHand } = words.description;
-  const say = isShutOffByHand(zone, planting.id, week) ? shutOffByHand : shutOffOpen;
-  return [say(format, plantingFigure(member, 'openDays', week), wateringDayCount(zone))];
+  const say = isShutOffByHand(zone.zone, planting.id, week) ? shutOffByHand : shutOffOpen;
+  const mask = openRunMask(zone, member, week);
+  return [say(format, countDays(mask), wateringDayCount(zone.zone), format.weekdays(firstDay, mask))];
+}
+
+function refillClauses(member: PlantingSeason, week: number, { words }: CellContext): Clauses {
+  const refill = refillOf(member, week);
+  return refill === undefined ? [] : [words.description.refill[refill]];
 }
 
 function weatherClauses(season: Season, kind: 'eto' | 'rain', week: number | undefined, context: CellContext): Clauses {

@@ -1,6 +1,6 @@
 /** What the cells of each kind of row show: a zone, a planting, the weather, the whole garden, and the names of all of them. */
 import type { GardenPlanting } from '../../engine/garden.ts';
-import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
+import { plantingFigure, plantingState, type Refill, refillOf } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import type { WeekMeasure } from '../../engine/week-measures.ts';
@@ -65,9 +65,11 @@ function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureV
   const minutes = zoneFigure(zone, 'minutes', week);
   const rainMm = zoneFigure(zone, 'rainCreditMm', week);
   const isByHand = origin === 'hand-set' || origin === 'run';
+  const { closed, skipped } = context.words.cell;
+  const isSkipped = minutes === 0 && zoneFigure(zone, 'skippedMask', week) !== 0;
   return {
     kind: 'figure',
-    ...zoneFigures({ litres, minutes, rainMm }, state === 'closed', context),
+    ...zoneFigures({ litres, minutes, rainMm }, state === 'closed' ? closed : isSkipped ? skipped : '', context),
     className: moreClasses(
       marks,
       `tone-${toneOf(litres / groundM2(zone, week), context.format.reader.units)}`,
@@ -81,22 +83,23 @@ function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureV
 function zoneSeason(zone: ZoneSeason, context: CellContext): FigureView {
   return {
     kind: 'figure',
-    ...zoneFigures(zoneTotal(zone), false, context),
+    ...zoneFigures(zoneTotal(zone), '', context),
     className: figureClass(context.measure, 'zone', 'season'),
   };
 }
 
 type Figures = Pick<FigureView, 'main' | 'lines'>;
 
-function zoneFigures(total: ZoneTotal, isClosed: boolean, context: CellContext): Figures {
+/** `why`: in place of the minutes, where it is known why there are none. */
+function zoneFigures(total: ZoneTotal, why: string, context: CellContext): Figures {
   const { minutes, rainMm } = total;
-  const { measure, format, words } = context;
+  const { measure, format } = context;
   const main = mainFigure(total, context);
   if (measure !== 'all') return { main, lines: [] };
   // What is nothing is left out: it would be read as a figure.
   const run = minutes > 0 ? format.minutes(minutes) : '';
   const rain = isWrittenAs0(rainMm, 'depth', format.reader) ? '' : format.quantity(rainMm, 'depth');
-  return { main, lines: [isClosed ? words.cell.closed : run, rain] };
+  return { main, lines: [why === '' ? run : why, rain] };
 }
 
 /** m2 of the plantings that are in the ground in a week. */
@@ -108,7 +111,7 @@ function groundM2(zone: ZoneSeason, week: number): number {
   return areaM2;
 }
 
-/** Gallons it received, that against its need, and the days its shut-off was open. */
+/** Gallons it received, that against its need or what became of its refill, and the days its shut-off was open. */
 function plantingWeekView(zone: ZoneSeason, member: PlantingSeason, week: number, context: CellContext): FigureView {
   const { measure, format, words } = context;
   const { planting } = member;
@@ -121,7 +124,7 @@ function plantingWeekView(zone: ZoneSeason, member: PlantingSeason, week: number
   const tone = `tone-${toneOf(plantingFigure(member, 'irrigationGrossMm', week), format.reader.units)}`;
   return {
     kind: 'figure',
-    ...plantingFigures(plantingWeek(zone, member, week), [open], context),
+    ...plantingFigures(plantingWeek(zone, member, week), [open], context, refillOf(member, week)),
     className: moreClasses(marks, tone, byHand && 'by-hand'),
   };
 }
@@ -134,10 +137,17 @@ function plantingSeason(zone: ZoneSeason, member: PlantingSeason, context: CellC
   };
 }
 
-function plantingFigures(total: PlantingTotal, more: readonly string[], context: CellContext): Figures {
+function plantingFigures(
+  total: PlantingTotal,
+  more: readonly string[],
+  context: CellContext,
+  refill?: Refill,
+): Figures {
   const { metShare } = total;
+  const { cell } = context.words;
   const share = metShare === undefined ? '' : shareOfNeed(metShare, context);
-  return { main: mainFigure(total, context), lines: context.measure === 'all' ? [share, ...more] : [] };
+  const met = refill === undefined ? share : cell.refill[refill](share);
+  return { main: mainFigure(total, context), lines: context.measure === 'all' ? [met, ...more] : [] };
 }
 
 /** Water as a share of the need: `96%`, `>999%`. */

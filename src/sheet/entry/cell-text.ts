@@ -1,4 +1,5 @@
 /** A cell's figure as one would type it, and as it goes out into another spreadsheet: a bare number in the reader's locale. */
+import { countDays } from '../../engine/season/days-mask.ts';
 import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
 import type { Season } from '../../engine/season/season.ts';
 import { zoneState } from '../../engine/season/zone-week.ts';
@@ -25,8 +26,14 @@ export function entryText(cell: SheetCell, context: TextContext): string {
   if (column.kind !== 'week') return '';
   if (row.kind !== 'planting') return copyText(cell, context);
   return row.planting.planting.hasShutOff
-    ? formatPlainNumber(plantingFigure(row.planting, 'openDays', column.week), context.format.reader.locale, 0)
+    ? formatPlainNumber(openDaysOf(row, column.week), context.format.reader.locale, 0)
     : '';
+}
+
+/** As set by hand, else as many as are named, whether the zone runs on them or not. */
+function openDaysOf({ zone, planting }: PlantingRow, week: number): number {
+  const byHand = zone.zone.choices.get(week)?.openDays?.get(planting.planting.id);
+  return byHand ?? countDays(plantingFigure(planting, 'openMask', week));
 }
 
 /** As one would type it to enter the same in another cell, whatever that one shows. */
