@@ -26,8 +26,18 @@ describe('the words of the sheet', () => {
       '1 day a week',
       '3 days a week',
     ]);
-    expect(plain(say.shutOffByHand(format, 1, 3))).toBe('shut-off open on 1 of 3 watering days, set by hand');
-    expect(plain(say.shutOffOpen(format, 1, 1))).toBe('shut-off open on 1 of 1 watering day');
+    expect(plain(say.shutOffByHand(format, 1, 3, 'Wed'))).toBe(
+      'shut-off open on 1 of 3 watering days, set by hand: Wed',
+    );
+    expect(plain(say.shutOffOpen(format, 0, 1, ''))).toBe('shut-off open on 0 of 1 watering day');
+  });
+
+  it('name the days of a week that differ, and those that are skipped', () => {
+    const monday = dayNumber('2027-06-14');
+    expect(plain(say.runOn(format, 15, monday, 0b0010001))).toBe('15 minutes on Mon and Fri');
+    expect(plain(say.skippedOn(format, monday, 0b1000000))).toBe(
+      'skipped on Sun: less than half a step of the timer is needed',
+    );
   });
 
   it('put units in brackets behind a name', () => {
@@ -40,6 +50,8 @@ describe('the words of the sheet', () => {
 
   it('are in the reader’s own English', () => {
     const british = readerFor('en-GB', 'metric');
-    expect(plain(sheetWords(british.language).description.volume(formatFor(british), 600))).toBe('600 litres');
+    expect(plain(sheetWords(british.language).description.volume(formatFor(british), 600))).toBe(
+      '600 litres at the meter',
+    );
   });
 });

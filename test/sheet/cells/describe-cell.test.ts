@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import type { Garden, GardenZone } from '../../../src/engine/garden.ts';
+import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { sheetWords } from '../../../src/language/en/sheet.ts';
 import { formatFor } from '../../../src/language/format/format.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { gardenSeason, plantingTotal } from '../../../src/sheet/totals.ts';
+import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 import { mixedGarden, oneBed } from '../../support/small-plans.ts';
-import { cellOf, sheetOf } from '../sheet-of.ts';
+import { cellOf, rowOf, sheetOf } from '../sheet-of.ts';
 
 const reader = readerFor('en-US', 'us');
 const format = formatFor(reader);
@@ -52,14 +55,56 @@ describe('a zone’s week in words', () => {
 
 describe('a planting’s week in words', () => {
   it('says on how many days its shut-off was open, and whether that was set by hand', () => {
-    expect(description(mixedGarden(), 'shrubs', '2027-07-12')).toContain(say.shutOffByHand(format, 1, 3));
+    // One of Wednesday, Friday and Sunday: the last.
+    expect(description(mixedGarden(), 'shrubs', '2027-07-12')).toContain(say.shutOffByHand(format, 1, 3, 'Sun'));
     const computed = description(mixedGarden(), 'shrubs', '2027-07-05');
-    expect([0, 1, 2, 3].some((open) => computed.includes(`${say.shutOffOpen(format, open, 3)};`))).toBe(true);
+    const days = ['', 'Sun', 'Fri and Sun', 'Wed, Fri, and Sun'];
+    expect(days.some((named, open) => computed.includes(`${say.shutOffOpen(format, open, 3, named)};`))).toBe(true);
   });
 
   it('says nothing of days without a shut-off', () => {
     const text = description(mixedGarden(), 'tomatoes', '2027-07-12');
-    expect([0, 1, 2, 3].some((open) => text.includes(say.shutOffOpen(format, open, 3)))).toBe(false);
+    expect([0, 1, 2, 3].some((open) => text.includes(say.shutOffOpen(format, open, 3, '')))).toBe(false);
+  });
+});
+
+// The weeks are worked by hand in test/engine/season/zone-runs.test.ts.
+describe('a week whose days differ in words', () => {
+  const wordsOf = (row: string, garden: Garden, week = 0) => {
+    const sheet = sheetOf(oneBed(), { season: runSeason(garden) });
+    return sheet.describe({ row: rowOf(sheet, row), column: { kind: 'week', week } });
+  };
+  const rained = (days: readonly number[]) => ({
+    observed: { days: new Map(days.map((day) => [FIRST_DAY + day, { rainMm: 10 }])), weeks: new Map() },
+  });
+
+  it('names the minutes of each day', () => {
+    const text = wordsOf('zone', plainGarden([plainZone()], rained([4])));
+    expect(text).toContain(say.run.computed(format, 172, 172));
+    expect(text).toContain(
+      `; ${say.runOn(format, 109, FIRST_DAY, 0b0001000)}; ${say.runOn(format, 63, FIRST_DAY, 0b1000000)};`,
+    );
+  });
+
+  it('names a day that is skipped, and what the others run', () => {
+    const text = wordsOf('zone', plainGarden([plainZone({ timerStepMinutes: 90 })], rained([4, 5])));
+    expect(text).toContain(
+      `; ${say.runOn(format, 90, FIRST_DAY, 0b0001000)}; ${say.skippedOn(format, FIRST_DAY, 0b1000000)};`,
+    );
+  });
+
+  it('says no more of days that are alike than of any week', () => {
+    const text = wordsOf('zone', plainGarden());
+    expect(text).toContain(`${say.run.computed(format, 218, 218)}; ${say.rainCounted(format, 0)};`);
+  });
+
+  it('says what became of a refill', () => {
+    const refilled = (choices: GardenZone['choices']) =>
+      plainGarden([plainZone({ choices, plantings: [plainPlanting({ watering: 'refill' })] })]);
+    expect(wordsOf('bed', refilled(new Map()), 1)).toContain(say.refill.filled);
+    expect(wordsOf('bed', refilled(new Map([[1, { minutes: 20 }]])), 1)).toContain(say.refill['partly-filled']);
+    expect(wordsOf('bed', refilled(new Map([[1, { minutes: 0 }]])), 1)).toContain(say.refill.due);
+    expect(Object.values(say.refill).some((each) => wordsOf('bed', refilled(new Map())).includes(each))).toBe(false);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { sheetWords } from '../../../src/language/en/sheet.ts';
 import { US_ENGLISH } from '../../../src/language/language.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
@@ -6,8 +7,9 @@ import { fitted } from '../../../src/sheet/cells/cell-classes.ts';
 import type { FigureView, NameView } from '../../../src/sheet/cells/cell-view.ts';
 import { MEASURES } from '../../../src/sheet/sheet-view.ts';
 import { gardenSeason } from '../../../src/sheet/totals.ts';
+import { plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 import { metricGarden, mixedGarden, oneBed, shrubs, zone } from '../../support/small-plans.ts';
-import { cellOf, sheetOf } from '../sheet-of.ts';
+import { cellOf, rowOf, sheetOf } from '../sheet-of.ts';
 
 const words = sheetWords(US_ENGLISH);
 const byHand = (minutes: number): Plan => oneBed({ choices: { beds: { '2027-06-14': { minutes } } } });
@@ -46,6 +48,14 @@ describe('a zone’s week', () => {
   it('is marked where it has a note', () => {
     const noted = viewOf(mixedGarden(), 'beds', '2027-07-12');
     expect(classesOf(noted)).toContain('runnel-noted');
+  });
+
+  // By hand, with the plain garden: a minute brings 0.08 mm, so that a step of 600 min brings 48. Thursday asks for 17.5 / 0.16 = 109 min.
+  it('says so where every run of the week is skipped', () => {
+    const season = runSeason(plainGarden([plainZone({ timerStepMinutes: 600 })]));
+    const sheet = sheetOf(oneBed(), { season });
+    const skipped = sheet.cellView({ row: rowOf(sheet, 'zone'), column: { kind: 'week', week: 0 } }) as FigureView;
+    expect(skipped).toMatchObject({ main: '0', lines: [words.cell.skipped, ''] });
   });
 
   it('is empty paper while nothing is in the ground', () => {
@@ -93,6 +103,19 @@ describe('a planting’s week', () => {
     const view = viewOf(mixedGarden(), 'shrubs', '2027-07-12');
     expect(view.lines[1]).toBe('1 of 3');
     expect(classesOf(view)).toContain('runnel-by-hand');
+  });
+
+  // Worked by hand in test/engine/season/zone-runs.test.ts.
+  it('shows what became of a refill', () => {
+    const lineOf = (minutes?: number) => {
+      const choices = new Map(minutes === undefined ? [] : [[1, { minutes }]]);
+      const refilled = plainZone({ choices, plantings: [plainPlanting({ watering: 'refill' })] });
+      const sheet = sheetOf(oneBed(), { season: runSeason(plainGarden([refilled])) });
+      return (sheet.cellView({ row: rowOf(sheet, 'bed'), column: { kind: 'week', week: 1 } }) as FigureView).lines[0];
+    };
+    expect(lineOf()).toBe(words.cell.refill.filled());
+    expect(lineOf(20)).toMatch(/^\d+%, due$/);
+    expect(lineOf(0)).toBe(words.cell.refill.due());
   });
 
   it('shows no days without a shut-off', () => {
