@@ -91,8 +91,8 @@ describe('a refill', () => {
     const zone = refilled();
     expect(refillOf(only(zone), 0)).toBeUndefined();
     expect(refillOf(only(zone), 1)).toBe('filled');
-    // 35 mm by Sunday's end: 437.5 min, a half goes up.
-    expect(zoneRuns(zone, 1)).toEqual([{ mask: SUNDAY, minutes: 438, cycles: 1 }]);
+    // 32.5 mm that morning: 406.25 min.
+    expect(zoneRuns(zone, 1)).toEqual([{ mask: SUNDAY, minutes: 406, cycles: 1 }]);
   });
 
   it('is left partly filled by less, and due by nothing', () => {

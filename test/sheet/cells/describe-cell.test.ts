@@ -58,8 +58,9 @@ describe('a planting’s week in words', () => {
     // One of Wednesday, Friday and Sunday: the last.
     expect(description(mixedGarden(), 'shrubs', '2027-07-12')).toContain(say.shutOffByHand(format, 1, 3, 'Sun'));
     const computed = description(mixedGarden(), 'shrubs', '2027-07-05');
-    const days = ['', 'Sun', 'Fri and Sun', 'Wed, Fri, and Sun'];
-    expect(days.some((named, open) => computed.includes(`${say.shutOffOpen(format, open, 3, named)};`))).toBe(true);
+    const days = [[''], ['Wed', 'Fri', 'Sun'], ['Wed and Fri', 'Wed and Sun', 'Fri and Sun'], ['Wed, Fri, and Sun']];
+    const said = days.flatMap((named, open) => named.map((each) => `${say.shutOffOpen(format, open, 3, each)};`));
+    expect(said.filter((each) => computed.includes(each))).toHaveLength(1);
   });
 
   it('says nothing of days without a shut-off', () => {
