@@ -1,5 +1,5 @@
 /** The season of a plan, on any machine that runs JavaScript: no page, no clock, no chance. */
-import { runSeason } from '../engine/season/run-season.ts';
+import { runningSeason, runSeason } from '../engine/season/run-season.ts';
 import type { Season } from '../engine/season/season.ts';
 import type { SeasonBuffers } from '../engine/season/zone-season.ts';
 import { gardenOf } from './garden-of.ts';
@@ -11,4 +11,9 @@ import type { Plan } from './schema/plan-schema.ts';
  */
 export function computeSeason(plan: Plan, previous?: Season, buffers?: SeasonBuffers): Season {
   return runSeason(gardenOf(plan), previous, buffers);
+}
+
+/** The same in steps of one zone each, so that a page can pause between any two. Yields the zones done. */
+export function computingSeason(plan: Plan, previous?: Season): Generator<number, Season> {
+  return runningSeason(gardenOf(plan), previous);
 }

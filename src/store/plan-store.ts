@@ -3,7 +3,7 @@
  * is its element; autosave subscribes beside it.
  */
 import type { Season } from '../engine/season/season.ts';
-import { computeSeason } from '../plan/compute-season.ts';
+import { computeSeason, computingSeason } from '../plan/compute-season.ts';
 import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
 import type { Edit } from '../plan/edits/edit.ts';
 import { canRedo, canUndo, type History, record, redo, startHistory, undo } from '../plan/history/history.ts';
@@ -33,6 +33,9 @@ export interface PlanChange {
 
 /** Called after every change of the view; `change` is given where the plan itself is another. */
 export type PlanListener = (view: PlanView, change: PlanChange | undefined) => void;
+
+/** Takes a season's steps one after another, with pauses between; 'given-up' where nobody waits for it any more. */
+export type SeasonWork = (steps: Generator<number, Season>) => Promise<Season | 'given-up'>;
 
 /** How many plans were opened on the page. */
 let documents = 0;
@@ -66,6 +69,18 @@ export class PlanStore {
   /** Opens the text of a plan file. False where it is refused: `view.faults` says why and the plan on screen stays. */
   openText(text: string, by: OpenedBy = 'person'): boolean {
     return this.#open(readPlan(text), by);
+  }
+
+  /**
+   * Opens the text of a plan file once its season is computed, which `work` does in steps: a season that asks for many plantings' share of the
+   * rain for the first time takes a while. False where it is refused, or where `work` gave it up.
+   */
+  async openTextInSteps(text: string, work: SeasonWork, by: OpenedBy = 'person'): Promise<boolean> {
+    const result = readPlan(text);
+    if (!result.ok) return this.#open(result, by);
+    const season = await work(computingSeason(result.plan, this.#view.season)).catch(reportFault);
+    if (season === 'given-up') return false;
+    return this.#openComputed(result, season, by);
   }
 
   /** The same for a plan that is an object already. */
@@ -117,12 +132,19 @@ export class PlanStore {
       this.refuse(result.faults);
       return false;
     }
-    const season = unlessItThrows(() => this.#seasonOf(result.plan));
+    return this.#openComputed(
+      result,
+      unlessItThrows(() => this.#seasonOf(result.plan)),
+      by,
+    );
+  }
+
+  #openComputed({ plan, migration }: Extract<ReadResult, { ok: true }>, season: Season | undefined, by: OpenedBy): boolean {
     if (season === undefined) {
       this.refuse([refusalFault('not-computed')]);
       return false;
     }
-    this.#show(startHistory(result.plan), season, { cause: 'load', by, edit: undefined }, result.migration);
+    this.#show(startHistory(plan), season, { cause: 'load', by, edit: undefined }, migration);
     return true;
   }
 
@@ -166,8 +188,12 @@ function unlessItThrows<Result>(calculate: () => Result): Result | undefined {
   try {
     return calculate();
   } catch (error) {
-    // Node has no such thing.
-    globalThis.reportError?.(error);
-    return undefined;
+    return reportFault(error);
   }
+}
+
+function reportFault(error: unknown): undefined {
+  // Node has no such thing.
+  globalThis.reportError?.(error);
+  return undefined;
 }

@@ -9,7 +9,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { PlanStore } from '../../store/plan-store.ts';
+import { PlanStore, type SeasonWork } from '../../store/plan-store.ts';
 import type { Selection } from '../../store/plan-view.ts';
 import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
@@ -20,6 +20,7 @@ import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
 import { RunnelViewEvent } from '../shared/events/view-event.ts';
+import { inSlices } from '../shared/in-slices.ts';
 import { planContext } from '../shared/plan-context.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
@@ -200,7 +201,7 @@ export class RunnelPlan extends LitElement {
   async openFile(file: Blob): Promise<boolean> {
     const { signal } = this.#beginReading();
     const text = await file.text();
-    return !signal.aborted && this.store.openText(text);
+    return !signal.aborted && this.store.openTextInSteps(text, workUntil(signal));
   }
 
   #openOwnPlan(): void {
@@ -217,7 +218,7 @@ export class RunnelPlan extends LitElement {
     const { signal } = this.#beginReading();
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
-    if (typeof answer === 'string') this.store.openText(answer, 'page');
+    if (typeof answer === 'string') await this.store.openTextInSteps(answer, workUntil(signal), 'page');
     else this.store.refuse([answer]);
   }
 
@@ -272,6 +273,22 @@ export class RunnelPlan extends LitElement {
     if (this.#language.isPending) return html`<slot class="pending"></slot>`;
     return html`${this.#autosave.render()}<slot></slot>`;
   }
+}
+
+/** Computes a season a little at a time, until another file is asked for. */
+function workUntil(signal: AbortSignal): SeasonWork {
+  return (steps) =>
+    new Promise((resolve, reject) => {
+      inSlices({
+        steps,
+        isWanted: () => {
+          if (signal.aborted) resolve('given-up');
+          return !signal.aborted;
+        },
+        onEnd: resolve,
+        onFault: reject,
+      });
+    });
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';

@@ -9,11 +9,20 @@ export interface SlicedWork<Step, Result> {
   readonly isWanted: () => boolean;
   readonly onStep?: (step: Step) => void;
   readonly onEnd: (result: Result) => void;
+  /** Told what a step threw; left out, the page hears of it as of any error that nobody caught. */
+  readonly onFault?: (error: unknown) => void;
 }
 
 /** Begins after whatever else waits for the page's attention. A slice ends at the first step that passes its time. */
 export function inSlices<Step, Result>(work: SlicedWork<Step, Result>): void {
-  afterOthers(() => slice(work));
+  afterOthers(() => {
+    try {
+      slice(work);
+    } catch (error) {
+      if (work.onFault === undefined) throw error;
+      work.onFault(error);
+    }
+  });
 }
 
 function slice<Step, Result>(work: SlicedWork<Step, Result>): void {

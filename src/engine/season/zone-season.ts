@@ -7,7 +7,8 @@ import { PlantingSeason } from './planting-season.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
 import { type ToldMorning, toldMorning } from './told-morning.ts';
 import type { WeekSpan } from './week-span.ts';
-import { runZoneWeek, zoneRun } from './zone-run.ts';
+import { zoneRun } from './zone-run.ts';
+import { runZoneWeek } from './zone-week-run.ts';
 
 /** Arrays lent to one zone after another. */
 export interface SeasonBuffers {
