@@ -141,8 +141,9 @@ interface PlantingWeekIn {
 function causeIn(of: PlantingWeekIn, before: ShortageCause | undefined): ShortageCause | undefined {
   const { zone, own, week } = of;
   const hasLine = own.at(P.flowLpm, week) > 0 || own.at(P.irrigationNetMm, week) > 0;
-  if (!hasLine && own.at(P.neededMm, week) > LEAST_SHOWN_MM) return 'no-line';
-  if (own.at(P.state, week) > SHORT) return undefined;
+  const isShort = own.at(P.state, week) <= SHORT;
+  if (!hasLine && (isShort || own.at(P.neededMm, week) > LEAST_SHOWN_MM)) return 'no-line';
+  if (!isShort) return undefined;
   return causeOfChoices(zone, own, week) ?? causeOfMinutes(zone, own, week) ?? causeBetween(of, before);
 }
 
@@ -157,12 +158,24 @@ function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): Sh
   return openDays !== undefined && openDays < countDays(zone.zone.wateringDays) ? 'by-hand' : undefined;
 }
 
-/** Where it asks for more than its zone runs, by more than rounding explains. */
-function causeOfMinutes({ zone, figures, weeks }: ZoneSeason, own: PlantingSeason, week: number) {
+/** Where it asks for more than its zone runs, by more than rounding explains, or became due after it was asked and was not filled. */
+function causeOfMinutes(
+  { zone, figures, weeks }: ZoneSeason,
+  own: PlantingSeason,
+  week: number,
+): ShortageCause | undefined {
   const at = (field: number) => figures[field * weeks + week] as number;
   const given = at(Z.minutesPerDay);
-  if (own.at(P.minutesWanted, week) <= given + zone.timerStepMinutes + ROUNDING_MINUTES) return undefined;
-  if (at(Z.minutesWanted) > given + zone.timerStepMinutes && given >= mostMinutes(zone) - ROUNDING_MINUTES) {
+  const asked = own.at(P.minutesWanted, week);
+  const isMinutes = asked > given + zone.timerStepMinutes + ROUNDING_MINUTES;
+  const isLate = asked === 0 && own.at(P.fillingMm, week) > 0;
+  if (!isMinutes && !isLate) return undefined;
+  if (isLate && !own.planting.hasShutOff && zone.rule.kind === 'thirstiest') return undefined;
+  if (
+    isMinutes &&
+    at(Z.minutesWanted) > given + zone.timerStepMinutes &&
+    given >= mostMinutes(zone) - ROUNDING_MINUTES
+  ) {
     return 'beyond-timer';
   }
   return own.planting.hasShutOff ? 'shut-off' : 'left-behind';

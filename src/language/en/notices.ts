@@ -1,5 +1,11 @@
 /** What the list of notices says: around its notices, one sentence for each kind, and what to do. Names are data: any name fits. */
-import type { NoticeFigures, NoticeKind, NoticeRemedy, OverFigures } from '../../explain/notices/notice.ts';
+import type {
+  LeftBehindFigures,
+  NoticeFigures,
+  NoticeKind,
+  NoticeRemedy,
+  OverFigures,
+} from '../../explain/notices/notice.ts';
 import type { NoticeSeverity } from '../../explain/notices/severity.ts';
 import type { Shortage } from '../../explain/notices/shortage.ts';
 import { area } from '../area.ts';
@@ -26,6 +32,12 @@ function lack({ count, quantity, percent }: Format, { shortDays, unmetLitres, de
   return `short of water on ${count(shortDays, DAYS)}: ${volume}, ${share} of what it uses.`;
 }
 
+function leftBehind({ duration }: Format, { minutesAsked, minutesPerDay }: LeftBehindFigures, where: string): string {
+  return minutesAsked > minutesPerDay
+    ? `Needs ${duration(minutesAsked)} ${where} ${duration(minutesPerDay)}.`
+    : 'A deep watering is due, and the zone runs too little for it.';
+}
+
 /** A smaller share is told as this. */
 const LEAST_SHARE = 0.01;
 
@@ -40,8 +52,10 @@ const sentences: Sentences = {
     otherDays > 0
       ? `reference ET is 0 on ${count(days, DAYS)}, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.`
       : 'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
-  'no-line': ({ quantity }, { neededLitres }) =>
-    `no line brings the ${quantity(neededLitres, 'volume')} of irrigation that it needs.`,
+  'no-line': (format, figures) =>
+    figures.neededLitres > 0
+      ? `no line brings the ${format.quantity(figures.neededLitres, 'volume')} of irrigation that it needs.`
+      : told(lack(format, figures), 'No line brings it water.'),
   'too-long': ({ duration }, { minutesPerDay, windowMinutes }) =>
     `needs ${duration(minutesPerDay)} a watering day; water may run for ${duration(windowMinutes)}.`,
   closed: (format, shortage) => told(lack(format, shortage), 'The zone is closed by hand.'),
@@ -56,22 +70,10 @@ const sentences: Sentences = {
     const why = `${count(startsADay, STARTS)} of at most ${minutes(cycleMinutes)}, since more would run off`;
     return told(lack(format, figures), `${asked}: ${why}.`);
   },
-  'shut-off-short': (format, figures) => {
-    const { minutesAsked, minutesPerDay } = figures;
-    const asked = `Needs ${format.duration(minutesAsked)} a watering day behind its shut-off`;
-    const why =
-      minutesPerDay > 0
-        ? `the zone runs ${format.duration(minutesPerDay)}`
-        : 'the zone does not run, because nothing else in it needs water then';
-    return told(lack(format, figures), `${asked}; ${why}.`);
-  },
-  'left-behind': (format, figures) => {
-    const asked = `Needs ${format.duration(figures.minutesAsked)} a watering day`;
-    return told(
-      lack(format, figures),
-      `${asked}; by its rule the zone runs ${format.duration(figures.minutesPerDay)}.`,
-    );
-  },
+  'shut-off-short': (format, figures) =>
+    told(lack(format, figures), leftBehind(format, figures, 'a watering day behind its shut-off; the zone runs')),
+  'left-behind': (format, figures) =>
+    told(lack(format, figures), leftBehind(format, figures, 'a watering day; by its rule the zone runs')),
   'few-days': (format, figures) =>
     told(
       lack(format, figures),

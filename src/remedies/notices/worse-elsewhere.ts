@@ -5,11 +5,14 @@ import { canCarry } from '../mix/can-carry.ts';
 import { NOTICE_REMEDIES } from './notice-remedies.ts';
 import { problemOf } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
-import type { NoticeInPlan, Remedy } from './remedy.ts';
+import type { NoticeInPlan, Remedy, RemedyKind } from './remedy.ts';
 import { lackingLitres, sumOver } from './trouble.ts';
 
 /** Kinds that bind the garden's hours and water as a whole. */
 const SUPPLY_KINDS = ['window-too-short', 'too-long', 'allowance-exceeded', 'tank-dry'] as const;
+
+/** What changes the water that lines ask for. */
+const LAYS_ANEW: ReadonlySet<RemedyKind> = new Set(['other-emitters', 'other-runs', 'own-zone', 'shut-off']);
 
 /** Other plantings may go short by so much of what is mended, or of the garden's demand, and no more: rule of this kit. */
 const MOST_OF_MENDED = 0.1;
@@ -34,12 +37,16 @@ export function isWorseElsewhere({ season, notice }: NoticeInPlan<RemediedKind>,
     SUPPLY_KINDS.some(
       (kind) => kind !== notice.kind && amount(seasonWith, kind) > amount(season, kind) * (1 + ROUNDING),
     ) ||
-    !canCarry(
-      season,
-      seasonWith,
-      seasonWith.zones.map(({ zone }) => zone.id),
-    ) ||
+    (LAYS_ANEW.has(remedy.kind) && !isCarried(season, seasonWith)) ||
     othersLackMore({ season, notice }, remedy)
+  );
+}
+
+function isCarried(season: Season, seasonWith: Season): boolean {
+  return canCarry(
+    season,
+    seasonWith,
+    seasonWith.zones.map(({ zone }) => zone.id),
   );
 }
 
