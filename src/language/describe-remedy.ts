@@ -45,6 +45,10 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
       return change[remedy.kind](planting(remedy.plantingId));
     case 'smaller-step':
       return change['smaller-step'](format, zone(remedy.zoneId), remedy.timerStepMinutes);
+    case 'more-room':
+      return change['more-room'](format, planting(remedy.plantingId), remedy.targetDepletion);
+    case 'more-starts':
+      return change['more-starts'](format, zone(remedy.zoneId), remedy.startsADay);
     case 'other-days':
       return change['other-days'](wateringDaysText(remedy.wateringDays, zone, reader));
     case 'more-days': {

@@ -3,6 +3,7 @@ import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
 const DAYS = { one: 'day', other: 'days' };
+const TIMES = { one: 'time', other: 'times' };
 const RUNS = { one: 'run', other: 'runs' };
 const WEEKS = { one: 'week', other: 'weeks' };
 const ZONES = { one: 'zone', other: 'zones' };
@@ -31,6 +32,10 @@ export const remedies = {
       `Water on ${count(days, DAYS)} a week, less on each: ${which}`,
     'no-shut-off': (planting: string) => `Take out the shut-off of ${planting}, so that it is watered with the zone`,
     'keep-watered': (planting: string) => `Water ${planting} a little every week instead of deep and infrequently`,
+    'more-room': ({ percent }: Format, planting: string, targetDepletion: number) =>
+      `Water ${planting} less full: set its target depletion to ${percent(targetDepletion)}`,
+    'more-starts': ({ count }: Format, zone: string, startsADay: number) =>
+      `Let the timer start ${zone} up to ${count(startsADay, TIMES)} a day`,
     'smaller-step': ({ minutes }: Format, zone: string, timerStepMinutes: number) =>
       `Use a timer for ${zone} that can be set in steps of ${minutes(timerStepMinutes)}`,
     /** `days`: bit 0 = Monday, which `monday` is one of. */

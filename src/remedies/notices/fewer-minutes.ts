@@ -1,4 +1,4 @@
-/** Less water in some weeks: every zone's minutes by the same share, in whole steps of its timer. */
+/** Less water in some weeks: the minutes of every zone, or of one, by the same share, in whole steps of its timer. */
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../engine/season/season.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
@@ -24,12 +24,14 @@ export function* fewerMinutes(
   plan: Plan,
   season: Season,
   sharesOf: SharesToKeep,
+  onlyZone?: string,
 ): Generator<RemedyCandidate | undefined, void> {
   const set = new Map<string, Extract<Edit, { type: 'set-minutes' }>>();
   let now = season;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const shares = sharesOf(now);
-    const cuts = now.zones.flatMap((zone) => cutsOf(plan, zone, shares));
+    const zones = onlyZone === undefined ? now.zones : now.zones.filter(({ zone }) => zone.id === onlyZone);
+    const cuts = zones.flatMap((zone) => cutsOf(plan, zone, shares));
     if (cuts.length === 0) break;
     for (const cut of cuts) set.set(`${cut.week} ${cut.zone}`, cut);
     const result = tryEdit(plan, togetherOf([...set.values()]));

@@ -66,10 +66,12 @@ const SHARE_STEP = 0.05;
 /** What is least to do first. */
 const EFFORT: readonly RemedyKind[] = [
   'zone-rule',
+  'more-room',
   'keep-watered',
   'other-days',
   'more-days',
   'uphill',
+  'more-starts',
   'smaller-step',
   'other-emitters',
   'closer-spacing',

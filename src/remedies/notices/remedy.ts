@@ -35,8 +35,12 @@ export type RemedyChange =
   | { readonly kind: 'no-shut-off'; readonly plantingId: string }
   /** Watered a little every week instead of deep and infrequently. */
   | { readonly kind: 'keep-watered'; readonly plantingId: string }
+  /** Left a little drier by each watering, so that there is room: a share of its allowed depletion. */
+  | { readonly kind: 'more-room'; readonly plantingId: string; readonly targetDepletion: number }
   /** A timer that can be set more finely. */
   | { readonly kind: 'smaller-step'; readonly zoneId: string; readonly timerStepMinutes: number }
+  /** A timer that can start the zone more often. */
+  | { readonly kind: 'more-starts'; readonly zoneId: string; readonly startsADay: number }
   /** Zones water on other weekdays, or a zone waters on more of them. */
   | { readonly kind: 'other-days' | 'more-days'; readonly wateringDays: readonly ZoneWateringDays[] }
   /** Less water in some weeks: their number, and the minutes of all zones over the season that fall away. */

@@ -29,8 +29,10 @@ const ROUNDING = 0.01;
  */
 export function isWorseElsewhere({ season, notice }: NoticeInPlan<RemediedKind>, remedy: Remedy): boolean {
   const { seasonWith, sideEffects } = remedy;
-  if (remedy.kind === 'fewer-minutes') {
-    return notice.kind !== 'allowance-exceeded' && sideEffects.some(({ severity }) => severity === 'danger');
+  const isRationing = remedy.kind === 'fewer-minutes';
+  if (isRationing && notice.kind === 'allowance-exceeded') return false;
+  if (isRationing && notice.kind === 'window-too-short') {
+    return sideEffects.some(({ severity }) => severity === 'danger');
   }
   return (
     sideEffects.length > 0 ||
@@ -50,11 +52,11 @@ function isCarried(season: Season, seasonWith: Season): boolean {
   );
 }
 
-/** How much of a kind there is in a season. */
+/** How much of a kind there is in a season; what the mains make up for is none. */
 function amount(season: Season, kind: (typeof SUPPLY_KINDS)[number]): number {
   return NOTICE_KINDS[kind]
     .find(season)
-    .filter((found): found is FoundNotice<typeof kind> => found.kind === kind)
+    .filter((found): found is FoundNotice<typeof kind> => found.kind === kind && found.severity !== 'note')
     .reduce((sum, found) => sum + problemOf(found), 0);
 }
 

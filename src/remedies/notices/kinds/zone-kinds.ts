@@ -1,12 +1,22 @@
 /** What may help a zone whose plantings go short, whose water drains or runs off, or that runs too long. */
 import type { GardenZone } from '../../../engine/garden.ts';
-import { type NoticeKind, plantingsOf } from '../../../explain/notices/notice.ts';
+import { PLANTING_FIELDS as P, type Season, STATES } from '../../../engine/season/season.ts';
+import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
+import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
 import { evenDays, moreDays } from '../weekdays.ts';
 import { lineChanges, ownZones, rules, shutOffs, zoneContext } from '../zone-changes.ts';
 
 /** Steps of the timers that are sold, minutes: common practice, no source. */
 const TIMER_STEPS = [30, 15, 10, 5, 2, 1] as const;
+
+/** Starts a day of timers that are sold: common practice, no source. */
+const MOST_STARTS_SOLD = 16;
+
+/** Shares of the allowed depletion that watering may leave. */
+const ROOMS = [0.3, 0.5] as const;
+
+const OVER = STATES.indexOf('over');
 
 /** Watered too seldom. */
 export function* fewDaysCandidates(of: NoticeInPlan): RemedyCandidates {
@@ -17,10 +27,11 @@ export function* fewDaysCandidates(of: NoticeInPlan): RemedyCandidates {
 }
 
 /** Asks for more than the timer can run, or than a day has. */
-export function* beyondTimerCandidates(of: NoticeInPlan): RemedyCandidates {
+export function* beyondTimerCandidates(of: NoticeInPlan<'beyond-timer'>): RemedyCandidates {
   const zone = zoneOf(of);
   const context = zoneContext(of);
   if (zone === undefined || context === undefined) return;
+  yield* moreStarts(zone, of.notice);
   yield* smallerSteps(zone);
   yield* moreDays(of.season, zone);
   yield* lineChanges(context);
@@ -49,6 +60,7 @@ export function* overCandidates(of: NoticeInPlan): RemedyCandidates {
   const context = zoneContext(of);
   const own = zoneContext(of, ids);
   if (zone === undefined || context === undefined || own === undefined) return;
+  yield* moreRoom(zone, ids);
   yield* rules(context);
   yield* smallerSteps(zone);
   yield* evenDays(of.season, zone);
@@ -56,6 +68,21 @@ export function* overCandidates(of: NoticeInPlan): RemedyCandidates {
   yield* shutOffs(own);
   yield* lineChanges(context);
   yield* ownZones(context, ids);
+  yield* fewerMinutes(of.plan, of.season, (season) => sharesThatStay(season, zone.id, ids), zone.id);
+}
+
+/** For each week in which water of the plantings drains, the share of the worst that does not. */
+function sharesThatStay(season: Season, zoneId: string, ids: readonly string[]): ReadonlyMap<number, number> {
+  const shares = new Map<number, number>();
+  const found = season.zones.find(({ zone }) => zone.id === zoneId);
+  for (const own of found?.plantings.filter(({ planting }) => ids.includes(planting.id)) ?? []) {
+    for (let week = 0; week < own.weeks; week++) {
+      if (own.at(P.state, week) !== OVER) continue;
+      const share = 1 - own.at(P.irrigationDrainedMm, week) / own.at(P.irrigationNetMm, week);
+      shares.set(week, Math.min(share, shares.get(week) ?? 1));
+    }
+  }
+  return shares;
 }
 
 /** A step of the timer lays on more than the soil takes in. */
@@ -68,7 +95,7 @@ export function* stepTooLongCandidates(of: NoticeInPlan): RemedyCandidates {
 }
 
 /** Runs longer than water may run. */
-export function* tooLongCandidates(of: NoticeInPlan<NoticeKind>): RemedyCandidates {
+export function* tooLongCandidates(of: NoticeInPlan): RemedyCandidates {
   const zone = zoneOf(of);
   const context = zoneContext(of);
   if (zone === undefined || context === undefined) return;
@@ -92,6 +119,31 @@ function smallerSteps({ id, timerStepMinutes: now }: GardenZone): readonly Remed
     timerStepMinutes,
     edit: { type: 'change-zone', zone: id, change: { timerStepMinutes } },
   }));
+}
+
+/** As many starts as all that is asked for would take. */
+function moreStarts(
+  { id, startsADay: now }: GardenZone,
+  { figures }: Notice<'beyond-timer'>,
+): readonly RemedyCandidate[] {
+  const { minutesAsked, cycleMinutes } = figures;
+  if (cycleMinutes === undefined) return [];
+  const startsADay = Math.ceil(minutesAsked / cycleMinutes - 1e-9);
+  if (startsADay <= now || startsADay > MOST_STARTS_SOLD) return [];
+  const edit = { type: 'change-zone', zone: id, change: { startsADay } } as const;
+  return [{ kind: 'more-starts', zoneId: id, startsADay, edit }];
+}
+
+/** Plantings that are kept watered and left a little drier. */
+function moreRoom({ id, plantings }: GardenZone, ids: readonly string[]): readonly RemedyCandidate[] {
+  return plantings
+    .filter((planting) => planting.watering === 'keep' && ids.includes(planting.id))
+    .flatMap(({ id: planting, rootZone }) =>
+      ROOMS.filter((room) => room > rootZone.targetDepletion).map((targetDepletion): RemedyCandidate => {
+        const edit = { type: 'change-planting', zone: id, planting, change: { target: targetDepletion } } as const;
+        return { kind: 'more-room', plantingId: planting, targetDepletion, edit };
+      }),
+    );
 }
 
 function keptWatered({ id, plantings }: GardenZone, ids: readonly string[]): readonly RemedyCandidate[] {
