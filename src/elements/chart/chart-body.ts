@@ -8,7 +8,7 @@ import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { monthsOf, volumeWriter } from './axis-writing.ts';
-import { keyFigures, keyMoment, keySentence, keyTemplate } from './chart-key.ts';
+import { keyFigures, keyMoment, keySentence, keyTemplate, meterReading } from './chart-key.ts';
 import { chartTable } from './chart-table.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
 import { findingOf, findingWords } from './finding.ts';
@@ -105,7 +105,6 @@ export class ChartBody {
     const reserve = this.#reserve(view);
     const until = week ?? span.weeks - 1;
     const figures = keyFigures(totals, until, reader, reserve);
-    const grossLitres = totals.irrigationGross[until] ?? 0;
     const moment = keyMoment(span, week, reader);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
@@ -117,7 +116,7 @@ export class ChartBody {
         aria-valuetext=${keySentence(figures, moment, reader)}
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
-      <div class="reading" part="key">${keyTemplate(figures, moment, grossLitres, reader)}</div>
+      <div class="reading" part="key">${keyTemplate(figures, moment, meterReading(totals, until), reader)}</div>
       <details>
         <summary>${say.table}</summary>
         <p class="quiet small">${say.about}</p>

@@ -43,13 +43,26 @@ export function keyMoment({ firstDay, weeks }: SeasonSpan, week: number | undefi
     : say.byWeek(format, firstDay + 7 * week);
 }
 
-/** `grossLitres` is the irrigation of the sheet and of the meter, which is more than what the roots keep. */
+/** Irrigation in litres by the end of a week: as sheet and meter have it, what of it stayed at the roots, and what did not. */
+export interface MeterReading {
+  readonly metered: number;
+  readonly kept: number;
+  readonly notKept: number;
+}
+
+export function meterReading({ irrigation, irrigationGross }: Cumulative, week: number): MeterReading {
+  const metered = irrigationGross[week] ?? 0;
+  const kept = irrigation[week] ?? 0;
+  return { metered, kept, notKept: metered - kept };
+}
+
 export function keyTemplate(
   figures: readonly KeyFigure[],
   moment: string,
-  grossLitres: number,
+  { metered, kept, notKept }: MeterReading,
   reader: Reader,
 ): TemplateResult {
+  const say = chartWords(reader.language);
   return html`<p class="moment">${moment}</p>
     <dl class="key">
       ${figures.map(
@@ -59,7 +72,7 @@ export function keyTemplate(
         </div>`,
       )}
     </dl>
-    <p class="quiet small">${chartWords(reader.language).atRoots(formatFor(reader), grossLitres)}</p>
+    <p class="quiet small">${say.atRoots(formatFor(reader), metered, kept, notKept)}</p>
     <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
 }
 

@@ -8,16 +8,18 @@ export const chart = {
     demand: 'Demand',
     short: 'Short',
     fromSoil: 'From the soil',
-    irrigation: 'Irrigation',
+    irrigation: 'Irrigation at the roots',
+    notKept: 'Irrigation not kept',
     rain: 'Rain counted',
     tank: 'In the tank',
     allowance: 'Allowance used',
     'weekly-allowance': 'Used in the week',
   },
-  /** Irrigation in L. */
-  atRoots: ({ quantity }: Format, grossLitres: number) =>
-    `Rain and irrigation count here as far as they stayed at the roots. The meter shows ${quantity(grossLitres, 'volume')} of irrigation by then.`,
-  about: 'Running totals: rain and irrigation that stayed at the roots, against what the plants would use.',
+  /** Irrigation by then, L: as the meter has it, what of it stayed at the roots, and what did not. */
+  atRoots: ({ quantity }: Format, metered: number, kept: number, notKept: number) =>
+    `The meter and the sheet show ${quantity(metered, 'volume')} of irrigation by then. The chart counts the ${quantity(kept, 'volume')} that stayed at the roots; ${quantity(notKept, 'volume')} spread unevenly or drained below them.`,
+  about:
+    'Running totals: rain and irrigation that stayed at the roots, against what the plants would use. Irrigation at the roots and irrigation not kept come to what the meter shows.',
   whose: 'Water of',
   wholeGarden: 'Whole garden',
   noZone: 'Selected zone',

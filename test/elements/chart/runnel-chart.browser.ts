@@ -142,17 +142,25 @@ describe('runnel-chart', () => {
   it('says what the meter shows of the irrigation that it counts at the roots', async () => {
     const { chart, plan } = await shown();
     const words = () => plain(partOf(chart, '.reading .quiet').textContent);
-    const metered = (until: number) => {
+    const gallons = (field: 'litres' | 'irrigationStayedLitres', until: number) => {
       const { weeks, figures } = (plan.season as Season).totals;
-      const litres = figures.subarray(SUPPLY_FIELDS.litres * weeks, SUPPLY_FIELDS.litres * weeks + until + 1);
-      return litres.reduce((sum, week) => sum + week, 0) / 3.785411784;
+      const start = SUPPLY_FIELDS[field] * weeks;
+      return figures.subarray(start, start + until + 1).reduce((sum, week) => sum + week, 0) / 3.785411784;
     };
-    const said = () => Number(/The meter shows ([\d,]+) gal/.exec(words())?.[1]?.replaceAll(',', ''));
-    expect(said()).to.equal(Math.round(metered(29)));
+    const said = () =>
+      [...words().matchAll(/([\d,.]+) gal/g)].map(([, figure = '']) => Number(figure.replaceAll(',', '')));
+    const expectFigures = (until: number) => {
+      const [metered, kept] = [gallons('litres', until), gallons('irrigationStayedLitres', until)];
+      const figures = said();
+      expect(figures).to.have.length(3);
+      for (const [at, exact] of [metered, kept, metered - kept].entries())
+        expect(figures[at]).to.be.closeTo(exact, 0.5);
+    };
+    expectFigures(29);
     plan.select({ week: 10 });
     await quiet(chart);
-    expect(said()).to.be.closeTo(metered(10), 0.5);
-    expect(metered(10)).to.be.greaterThan(10);
+    expectFigures(10);
+    expect(gallons('litres', 10)).to.be.greaterThan(gallons('irrigationStayedLitres', 10) + 1);
   });
 
   it('gives the same figures as a table, whose last row is what the key says', async () => {
@@ -161,8 +169,11 @@ describe('runnel-chart', () => {
     expect(rows).to.have.length(30);
     const last = [...(rows.at(-1)?.querySelectorAll('td') ?? [])].map((cell) => `${plain(cell.textContent)} gal`);
     const key = [...(chart.shadowRoot?.querySelectorAll('.key dd') ?? [])].map((figure) => plain(figure.textContent));
-    expect(last).to.deep.equal(key);
-    expect(last).to.have.length(6);
+    expect(last.slice(0, -1)).to.deep.equal(key);
+    expect(last).to.have.length(7);
+    expect(last.at(-1)).to.equal(
+      /; ([\d,]+ gal) spread/.exec(plain(partOf(chart, '.reading .quiet').textContent))?.[1],
+    );
   });
 
   it('selects a week from the table', async () => {

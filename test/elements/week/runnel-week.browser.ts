@@ -3,6 +3,9 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/week/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
+import { refillOf } from '../../../src/engine/season/planting-week.ts';
+import type { PlantingSeason, ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneRuns } from '../../../src/engine/season/zone-runs.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { weekWords } from '../../../src/language/en/week.ts';
 import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
@@ -18,9 +21,9 @@ const plain = (text: string | null | undefined) =>
     .replaceAll(/[\s\u00a0\u202f]+/g, ' ')
     .trim();
 
-async function shown(today: string): Promise<{ list: RunnelWeek; plan: RunnelPlan }> {
+async function shown(today: string, garden = mixedGarden()): Promise<{ list: RunnelWeek; plan: RunnelPlan }> {
   const place = onPage(
-    html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-week today=${today}></runnel-week></runnel-plan>`,
+    html`<runnel-plan locale="en-GB" .plan=${garden}><runnel-week today=${today}></runnel-week></runnel-plan>`,
   );
   return { list: await settled(place, 'runnel-week'), plan: await settled(place, 'runnel-plan') };
 }
@@ -57,9 +60,48 @@ describe('runnel-week', () => {
 
   it('says of each shut-off on which days it is open', async () => {
     const { list } = await shown('2027-06-30');
-    const words = [...(list.shadowRoot?.querySelectorAll('dd') ?? [])].map((each) => plain(each.textContent));
+    const words = [...(list.shadowRoot?.querySelectorAll('dt + dd') ?? [])].map((each) => plain(each.textContent));
     expect(words.length).to.be.greaterThan(0);
     for (const says of words) expect(says).to.match(/^(shut all week|open on .+)$/);
+  });
+
+  // A reading of Thursday's rain is known from Friday on; with an inch of it Friday and Sunday need no run.
+  it('names the days that run unlike others, and those that are skipped', async () => {
+    const rained = (rain: number) => mixedGarden({ log: { days: { '2027-07-01': { rain } } } });
+    const texts = async (rain: number) => {
+      const { list, plan } = await shown('2027-06-30', rained(rain));
+      const beds = plan.season?.zones[0] as ZoneSeason;
+      const article = articleOf(list, 'Beds');
+      return {
+        runs: zoneRuns(beds, 12),
+        said: [...(article?.querySelectorAll('strong') ?? [])].map((each) => plain(each.textContent)),
+        all: plain(article?.textContent),
+      };
+    };
+    const some = await texts(0.3);
+    expect(some.runs.map(({ mask }) => mask)).to.deep.equal([0b0000100, 0b1010000]);
+    const [wednesday, later] = some.runs.map(({ minutes }) => minutes);
+    expect(some.said).to.deep.equal([`${wednesday} min on Wed`, `${later} min on Fri and Sun`]);
+    expect(some.all).to.contain('Decided anew on Fri, from what was known by then.');
+    expect(some.all).not.to.contain('Skipped');
+    const much = await texts(1);
+    expect(much.said).to.deep.equal([`${much.runs[0]?.minutes} min on Wed`]);
+    expect(much.all).to.contain('Skipped on Fri and Sun: less than half a step of the timer is needed');
+  });
+
+  it('says of a planting that is due for a refill what becomes of it', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const words = () => plain(articleOf(list, 'Beds')?.querySelector('dl')?.textContent);
+    for (let week = 5; week < 25; week++) {
+      plan.select({ week });
+      await quiet(list);
+      const shrubs = plan.season?.zones[0]?.plantings.find(
+        ({ planting }) => planting.id === 'shrubs',
+      ) as PlantingSeason;
+      const refill = refillOf(shrubs, week);
+      const said = Object.values(say.refill).filter((each) => words().includes(each));
+      expect(said, `week ${week}`).to.deep.equal(refill === undefined ? [] : [say.refill[refill]]);
+    }
   });
 
   it('shows the first week where today is outside the season, and steps from there', async () => {
