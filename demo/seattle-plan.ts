@@ -1,5 +1,6 @@
 /** The plan behind seattle.html. The weather is real, the garden invented. */
-import { monthlyNormals, yearsOf } from '../src/engine/climate/monthly-normals.ts';
+import { daysInMonth, monthOf } from '../src/engine/calendar.ts';
+import { type DailyWeather, monthlyNormals, yearsOf } from '../src/engine/climate/monthly-normals.ts';
 import { describeRowFault } from '../src/exchange/csv/describe-row-fault.ts';
 import { readDailyWeather } from '../src/exchange/weather-file/read-daily-weather.ts';
 import type { Plan } from '../src/plan/schema/plan-schema.ts';
@@ -35,15 +36,25 @@ export function seattlePlan(text: string): SeattlePlan {
         elevation: 130,
         soil: 'sandy-loam',
         climate: {
-          source: `Seattle, daily weather ${span} as monthly means (NOAA, vega-datasets, BSD-3-Clause); ETo by Hargreaves-Samani`,
+          source: `Seattle, daily weather ${span} as monthly means and rain days (NOAA, vega-datasets, BSD-3-Clause); ETo by Hargreaves-Samani`,
           minTemperature: round(normals.minTemperatureC, 2),
           maxTemperature: round(normals.maxTemperatureC, 2),
           rain: round(normals.rainMm, 1),
+          rainDays: round(rainDays(days), 1),
         },
       },
       zones: ZONES,
     },
   };
+}
+
+/** Days of a month with 0.25 mm or more, as many as a common year has on average. */
+function rainDays(days: readonly DailyWeather[]): readonly number[] {
+  return Array.from({ length: 12 }, (_, month) => {
+    const ofMonth = days.filter(({ day }) => monthOf(day) === month);
+    const wet = ofMonth.filter(({ rainMm = 0 }) => rainMm >= 0.25);
+    return (wet.length / ofMonth.length) * daysInMonth(2001, month);
+  });
 }
 
 const ZONES: Plan['zones'] = [

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
-import type { ZoneSeason } from '../../src/engine/season/season.ts';
+import type { PlantingSeason, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneWeek } from '../../src/engine/season/zone-week.ts';
 import { fromSi } from '../../src/engine/units.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
@@ -20,7 +20,8 @@ function zoneOf(id: string): ZoneSeason {
 }
 
 const gallons = (litres: number) => fromSi(litres, 'volume', 'us');
-const inches = (mm: number) => fromSi(mm, 'depth', 'us');
+/** Months from 0. */
+const [MAY, JULY] = [4, 6] as const;
 
 describe('the demo garden', () => {
   it('has what a demo is to show', () => {
@@ -65,45 +66,56 @@ describe('the demo garden', () => {
   //   demand         0.55 x 33.3287                                                      = 18.3308 mm
   //   rain           2.74 in in July: the week's days by the curve                       = 13.2426 mm
   //   RAW            0.35 x 1000 x 0.16 (clay) x 10 in x 0.0254                          = 14.224 mm = 0.56 in
-  //   TR-21          storage taken as 0.75 in: SF 0.72227; July ETc 83.768 mm (4 days x 1.4)
-  //                  0.72227 (0.70917 x 2.74^0.82416 - 0.11556) 10^(0.02426 x 3.298)     = 1.31295 in, share 0.47918
-  //   soaked         0.47918 x 13.2426                                                   = 6.3456 mm
-  //   need           18.3308 - 6.3456, from a full soil                                  = 11.9852 mm
+  //   soaked         the share of July's rain that its roots keep over the made years (of the season) x 13.2426
+  //   goal           0: in the seven days to the next watering it uses more than its RAW
+  //   need           18.3308 less what soaked, from a full soil
   //   line           pi x 30 in / 12 in -> 7 emitters a loop, 2 loops, 6 plants          = 84 emitters, 50.4 gph
   //   net rate       50.4 gph over 2.7362 m2 = 1.16209 mm/min, x 0.81                    = 0.941296 mm/min
-  //   minutes        11.9852 / 0.941296 = 12.7326, one watering day, timer step 10       = 20
+  //   minutes        need / 0.941296, about 13.6, one watering day: 10 min pass the RAW  = 20, in 2 cycles of one step
   //   gallons        50.4 x 20 / 60                                                      = 16.8
   it('gives the shrub bank 20 minutes and 16.8 gal in the week of 12 July', () => {
     const zone = zoneOf('shrub-bank');
     const cell = zoneWeek(zone, 14);
     const shrubs = zone.plantings.find(({ planting }) => planting.id === 'new-shrubs');
     const figures = plantingWeek(shrubs as NonNullable<typeof shrubs>, 14);
+    const share = shrubs?.rainShares[season.weather.months.calendarMonth.indexOf(JULY)] as number;
+    expect(share).toBeGreaterThan(0.2);
+    expect(share).toBeLessThan(0.8);
+    const needMm = 18.330786 - share * 13.242647;
     expect(figures.demandMm).toBeCloseTo(18.330786, 5);
     expect(figures.rainMm).toBeCloseTo(13.242647, 5);
-    expect(figures.rainSoakedMm).toBeCloseTo(6.345604, 5);
-    expect(figures.neededMm).toBeCloseTo(11.985182, 5);
-    expect(cell.minutesWanted).toBeCloseTo(12.732635, 5);
+    expect(figures.rainSoakedMm).toBeCloseTo(share * 13.242647, 5);
+    expect(figures.neededMm).toBeCloseTo(needMm, 5);
+    expect(cell.minutesWanted).toBeCloseTo(needMm / 0.941296, 5);
     expect(cell.minutes).toBe(20);
+    expect(cell.cycles).toBe(2);
     expect(gallons(cell.litres)).toBeCloseTo(16.8, 9);
   });
 
   // Perennial bed, week of 24 May (week 7): 0.05 in in the gauge, watered on Thursday and Sunday.
   //   ETo by day     May 3.8025 mm/d between 3.3379 and 4.1535: 4.0187 4.0390 4.0585 4.0774 4.0955 4.1130 4.1297 = 28.5318 mm
-  //   asters         K 0.50 x density 1.1 = 0.55: demand 15.6925 mm, less 1.27 mm of rain        = 14.4225 mm
-  //   line           6 rows x 30 ft / 6 in = 360 emitters x 0.6 gph = 216 gph over 180 ft2       = 0.814917 mm/min
-  //   net rate       0.814917 x 0.81                                                             = 0.660083 mm/min
-  //   minutes a day  14.4225 / 2 / 0.660083 = 10.9247; the last three days alone ask for 9.4560  = 10.9247
-  //                  up to the step of 5 min                                                     = 15, in 3 cycles of 5
-  //   mint           4 rows x 10 ft / 6 in = 80 emitters x 0.9 gph = 72 gph; it asks for less (9.4228)
-  //   gallons        (216 + 72) gph x 30 min / 60                                                = 144
-  //   rain credited  0.05 in of all 210 ft2, all of it stayed                                    = 0.05 in
-  it('gives the perennial bed 2 x 15 minutes and 144 gal in the week of 24 May', () => {
-    const cell = zoneWeek(zoneOf('perennial-bed'), 7);
-    expect(cell.minutesWanted).toBeCloseTo(10.924749, 5);
-    expect(cell.minutesPerDay).toBe(15);
-    expect(cell.minutes).toBe(30);
-    expect(cell.cycles).toBe(3);
-    expect(gallons(cell.litres)).toBeCloseTo(144, 9);
-    expect(inches(cell.rainCreditMm)).toBeCloseTo(0.05, 9);
+  //   rain           1.27 mm on two days, May having 11 rain days: 0.635 mm each, below 0.2 ETo: dries off      = 0
+  //   asters         K 0.50 x density 1.1 = 0.55: Monday to Wednesday 6.6639 mm, Thursday to Sunday 9.0286 mm
+  //   goal           RAW 0.35 x 1000 x 0.155 (loam) x 10 in x 0.0254 = 13.7795 mm, 0.3 of it                     = 4.13385 mm
+  //   asked          depletion on Monday + 6.6639 + 9.0286 - 4.13385 less the kept share of Thursday's to Sunday's normal rain
+  //   line           6 rows x 30 ft / 6 in = 360 emitters x 0.6 gph = 216 gph over 180 ft2                       = 0.814917 mm/min
+  //   net rate       0.814917 x 0.81                                                                             = 0.660083 mm/min
+  //   minutes a day  asked / 2 / 0.660083, about 8.1: to the step of 5 min                                       = 10, in 2 cycles of 5
+  //   mint           4 rows x 10 ft / 6 in = 80 emitters x 0.9 gph = 72 gph; it asks for less
+  //   gallons        (216 + 72) gph x 20 min / 60                                                                = 96
+  it('gives the perennial bed 2 x 10 minutes and 96 gal in the week of 24 May', () => {
+    const zone = zoneOf('perennial-bed');
+    const cell = zoneWeek(zone, 7);
+    const asters = zone.plantings.find(({ planting }) => planting.id === 'asters') as PlantingSeason;
+    const { rain, months } = season.weather;
+    const expectedMm = rain.expectedMm.slice(7 * 7 + 3, 7 * 7 + 7).reduce((sum, mm) => sum + mm);
+    const keptMm = (asters.rainShares[months.calendarMonth.indexOf(MAY)] as number) * expectedMm;
+    const askedMm = plantingWeek(asters, 7).depletionStartMm + 6.663884 + 9.028588 - 4.13385 - keptMm;
+    expect(cell.minutesWanted).toBeCloseTo(askedMm / 2 / 0.660083, 4);
+    expect(cell.minutesPerDay).toBe(10);
+    expect(cell.minutes).toBe(20);
+    expect(cell.cycles).toBe(2);
+    expect(gallons(cell.litres)).toBeCloseTo(96, 9);
+    expect(cell.rainCreditMm).toBe(0);
   });
 });
