@@ -107,11 +107,14 @@ const season = runSeason(
 const BED: TracedCell = { zoneId: 'zone', plantingId: 'bed', week: 0 };
 const ZONE: TracedCell = { zoneId: 'zone', week: 0 };
 
-function described(id: StepId, reader: Reader, place: TracedCell = BED): DescribedStep {
+function stepOf(id: StepId, place: TracedCell): TraceStep {
   const found = traceCell(season, place).find((step) => step.id === id);
   if (found === undefined) throw new Error(`there is no step ${id}`);
-  return describeStep(found, reader);
+  return found;
 }
+
+const described = (id: StepId, reader: Reader, place: TracedCell = BED): DescribedStep =>
+  describeStep(stepOf(id, place), reader);
 
 const valuesOf = ({ inputs }: DescribedStep) => inputs.map(({ label, value }) => [plain(label), plain(value)]);
 
@@ -121,7 +124,8 @@ describe('a step', () => {
     expect(plain(described('available-water', gb).result)).toBe('75.0 mm');
     expect(valuesOf(described('zone-minutes', us, ZONE))[0]).toEqual(['Bed', '109.1 minutes']);
     expect(valuesOf(described('irrigation-net', us))[1]).toEqual(['Irrigation efficiency', '80%']);
-    expect(valuesOf(described('minutes-open', us))[1]).toEqual(['Open days', '2 days']);
+    expect(valuesOf(described('minutes-open', us))[1]).toEqual(['Sunday, minutes', '109 minutes']);
+    expect(valuesOf(described('minutes', us, ZONE))[1]).toEqual(['Days that run', '2 days']);
   });
 
   it('names a day of the week and a month as the language has them', () => {
@@ -141,6 +145,30 @@ describe('a step', () => {
     expect(valuesOf(described('rain-normals', gb))[3]).toEqual(['First day of the week', '3 May 2027']);
   });
 
+  it('is told for the morning on which it was decided', () => {
+    expect(described('zone-minutes', us, ZONE).title).toBe('Thursday, minutes needed');
+    expect(described('minutes-per-day', us, ZONE).title).toBe('Thursday, minutes that run');
+    expect(described('minutes-asked', us).title).toBe('Thursday, minutes it asks for');
+    expect(described('day-balance', us).title).toBe('Monday, depletion at the end');
+  });
+
+  it('says a forecast with its day of issue, and years as what they are', () => {
+    const note = (source: TraceStep['source'][number]) =>
+      plain(describeStep({ ...stepOf('rain', BED), source: [source] }, us).source);
+    expect(note({ id: 'forecast', day: FIRST_DAY, cite: 'FAO-56 p. 170' })).toBe(
+      'Forecast of May 3, 2027, a day’s rain as FAO-56 p. 170 counts it',
+    );
+    expect(note({ id: 'years-recorded', text: '' })).toBe('recorded years');
+    expect(note({ id: 'years-recorded', text: 'station' })).toBe('recorded years: station');
+    expect(note({ id: 'years-made', cite: 'Geng' })).toBe('years made of the normals: Geng');
+  });
+
+  it('says which order of a day it is worked in', () => {
+    expect(described('day-balance', us).source).toBe(
+      'FAO-56 eq. 85, 88; in the order of eq. 88; FAO-56 Example 38 adds irrigation before use',
+    );
+  });
+
   it('counts days in the form that the number gives them', () => {
     expect(valuesOf(described('reference-et', us)).map(([label]) => label)).toEqual([
       '6 days from the normals',
@@ -155,10 +183,11 @@ describe('a step', () => {
       isWords: true,
     });
     expect(valuesOf(described('eto-day', us))[2]).toEqual(['Not known', 'humidity, wind, and radiation or sunshine']);
-    expect(valuesOf(described('minutes-per-day', us, ZONE)).at(-1)).toEqual([
+    expect(valuesOf(described('minutes-per-day', us, ZONE))).toContainEqual([
       'Longest cycle',
       'no limit: the soil takes the water as fast as it comes',
     ]);
+    expect(described('named-days', us, { ...BED, plantingId: 'trees' }).result).toBe('none');
   });
 
   it('tells a publication from Runnel’s own choice, and says what was not checked', () => {

@@ -1,4 +1,5 @@
 /** A watering morning of a zone as it was decided, for whoever asks why. */
+import type { ExpectedFilling } from './refill.ts';
 import { isPresentOn, type ZoneMember } from './zone-member.ts';
 import type { ZoneMorning } from './zone-morning.ts';
 import type { ZoneRun } from './zone-run.ts';
@@ -20,8 +21,10 @@ export interface ToldPlanting {
   readonly depletionMm: number;
   /** Depletion at which a refill that is due became so, mm; 0 = not due. */
   readonly fillingMm: number;
-  /** Net depth of a minute on each watering day from this on, mm. */
-  readonly gainMm: number;
+  /** Of a refill behind a shut-off, once its first watering morning of the week looked: when it is expected to be due. */
+  readonly filling: ExpectedFilling | undefined;
+  /** Net depth of a minute of this day, mm. */
+  readonly netMm: number;
   /** Infinity where no line brings any. */
   readonly minutesAsked: number;
   /** Asked anew on this morning; else its number of an earlier one stands. */
@@ -31,13 +34,14 @@ export interface ToldPlanting {
 
 export function toldMorning({ members, week }: ZoneRun, day: number, decided: ZoneMorning | undefined): ToldMorning {
   const plantings = members.map((member: ZoneMember): ToldPlanting => {
-    const { outlook, request } = member;
+    const { days, request } = member;
     const isPresent = isPresentOn(member, day);
     return {
       isPresent,
       depletionMm: member.depletionMm,
       fillingMm: member.fillingMm,
-      gainMm: isPresent ? (outlook.gainMm[day - outlook.start] as number) : 0,
+      filling: member.filling,
+      netMm: isPresent ? (days.netMmPerMinute[day] as number) : 0,
       minutesAsked: isPresent ? request.minutesPerDay : 0,
       isAsked: member.askedOn === day,
       openMask: member.openMask,

@@ -195,6 +195,7 @@ function nextWatering({ days, start, mask }: WeekOutlook, day: number): number {
   return last;
 }
 
-function expectedEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
+/** Expected demand of one day. */
+export function expectedEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
   return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
 }

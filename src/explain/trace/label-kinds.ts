@@ -32,6 +32,9 @@ interface WeatherLabels {
   readonly 'week-total': unknown;
   readonly 'own-figure-total': unknown;
   readonly 'sharing-days': unknown;
+  readonly 'read-through': unknown;
+  readonly 'rain-day-share': unknown;
+  readonly 'days-wet': unknown;
   readonly 'counted-days': unknown;
 }
 
@@ -59,11 +62,15 @@ interface NeedLabels {
   readonly 'month-rain': unknown;
   readonly 'month-demand': unknown;
   readonly 'usable-storage': unknown;
+  readonly 'mean-readily-available': unknown;
+  readonly 'mean-demand': unknown;
+  readonly years: unknown;
+  readonly 'years-rain': unknown;
+  readonly 'years-kept': unknown;
   readonly 'counted-share': unknown;
   readonly 'normal-rain': OfMonth;
   readonly 'rain-share': OfMonth;
   readonly 'day-rain': OfDay;
-  readonly 'week-rain': unknown;
   readonly runoff: unknown;
   readonly 'soil-available-water': { readonly texture: Names };
   readonly 'root-depth': unknown;
@@ -76,13 +83,13 @@ interface NeedLabels {
   readonly 'depletion-before': { readonly week: number };
   readonly 'depletion-start': unknown;
   /** `nextWeek`: whether the day lies in the week after. */
-  readonly 'depletion-left-alone': OfDay & { readonly nextWeek: boolean };
   readonly 'readily-available-then': OfDay & { readonly nextWeek: boolean };
-  readonly filled: unknown;
   readonly target: unknown;
-  readonly 'demand-after': unknown;
-  readonly 'rain-after': unknown;
-  readonly 'greatest-before': unknown;
+  readonly 'establishing-until': unknown;
+  readonly due: unknown;
+  readonly 'days-due': unknown;
+  readonly 'still-due': unknown;
+  readonly filling: unknown;
   readonly 'day-change': OfDay;
   readonly goal: OfDay;
   readonly 'watering-days-in-ground': unknown;
@@ -98,21 +105,18 @@ interface MinutesLabels {
   readonly 'net-rate': OfLine;
   readonly efficiency: unknown;
   readonly need: unknown;
-  readonly 'rate-on-watering-days': unknown;
   readonly 'day-depletion-start': OfDay;
   readonly 'demand-between': OfDay & { readonly lastDay: DayNumber };
-  readonly 'rain-between': OfDay & { readonly lastDay: DayNumber };
-  readonly 'watering-days': OfLine;
   readonly 'day-rain-soaked': OfDay;
   readonly 'day-net-rate': OfDay;
-  readonly 'zone-minutes-per-day': unknown;
   readonly 'week-watering-days': unknown;
+  readonly 'days-watering': unknown;
+  readonly 'days-open': unknown;
+  readonly 'days-running': unknown;
+  readonly 'zone-minutes': unknown;
+  readonly 'minutes-on-days': { readonly openDays: number };
   readonly 'hand-set-days': unknown;
-  readonly 'of-these-in-ground': unknown;
   readonly 'minutes-asked': unknown;
-  readonly 'depletion-reached': { readonly openDays: number };
-  readonly 'depletion-to-reach': { readonly openDays: number };
-  readonly 'open-days': OfLine;
   readonly 'irrigation-gross': unknown;
   readonly 'irrigation-net': unknown;
   /** Named in the reader's own words. */
@@ -124,6 +128,11 @@ interface MinutesLabels {
   readonly 'minutes-needed': unknown;
   readonly 'timer-step': unknown;
   readonly 'longest-cycle': unknown;
+  readonly 'starts-a-day': unknown;
+  readonly 'depletion-of': Named;
+  readonly 'net-rate-of': Named;
+  readonly 'lasts-from': Named;
+  readonly 'run-days': unknown;
   readonly 'minutes-per-day': unknown;
   readonly 'day-minutes': OfDay;
   readonly 'minutes-watered': OfLine;
@@ -140,6 +149,7 @@ export interface Named {
 
 interface CheckLabels {
   readonly 'day-depletion': OfDay;
+  readonly 'day-depletion-end': OfDay;
   readonly 'day-stress': OfDay;
   readonly 'day-water-there': OfDay;
   readonly 'day-used': OfDay;
@@ -156,7 +166,8 @@ interface CheckLabels {
   readonly 'rain-stayed': unknown;
   readonly 'irrigation-stayed': unknown;
   readonly 'unmet-demand': unknown;
-  readonly 'end-goal': unknown;
+  readonly missed: unknown;
+  readonly 'rounding-lack': unknown;
   readonly 'rounding-excess': unknown;
   readonly litres: unknown;
   readonly 'rain-litres': unknown;

@@ -1,4 +1,5 @@
 /** Sources that are no publication, or say more of one, each with what its note names. */
+import type { DayNumber } from '../../engine/calendar.ts';
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
 
 export interface Cited {
@@ -21,10 +22,14 @@ export interface SourceNotes {
   readonly choice: unknown;
   readonly 'choice-normals-curve': unknown;
   readonly 'choice-equal-days': unknown;
-  readonly 'choice-look-ahead': unknown;
-  readonly 'choice-week-end': unknown;
+  readonly 'choice-rain-days': unknown;
+  /** Where the rain days of the months are not known. */
+  readonly 'choice-rain-days-assumed': unknown;
+  readonly 'choice-refill': Cited;
+  readonly 'choice-room': unknown;
+  readonly 'choice-nearest': unknown;
   readonly 'choice-open-days': unknown;
-  readonly 'choice-irrigation-first': unknown;
+  readonly 'choice-rain-first': unknown;
   readonly 'choice-state-names': unknown;
   readonly observed: unknown;
   readonly 'observed-week': unknown;
@@ -40,6 +45,13 @@ export interface SourceNotes {
   readonly 'scs-simplified': Cited;
   readonly 'rain-fraction': Cited;
   readonly 'measured-days': Cited;
+  /** `text`: what the plan says of its years' source. */
+  readonly 'years-recorded': FreeText;
+  readonly 'years-made': Cited;
+  /** `day`: that of issue. */
+  readonly forecast: Cited & { readonly day: DayNumber };
+  /** Of a publication that counts a day's water in another order. */
+  readonly 'order-of-day': Cited;
   readonly 'start-depletion': Cited;
   readonly 'target-depletion': Cited;
   readonly 'solved-for-irrigation': Cited;

@@ -30,15 +30,25 @@ export interface NeedSteps {
   readonly 'crop-coefficient': { readonly plant: Names; readonly variant: 'annual' | 'perennial' };
   readonly establishing: unknown;
   readonly demand: unknown;
+  readonly 'usable-storage': { readonly month: number; readonly variant: 'keep' | 'refill' };
   readonly 'rain-share': { readonly month: number; readonly variant: RainMethod };
   readonly 'effective-rain': unknown;
   readonly 'available-water': unknown;
   readonly 'readily-available-water': { readonly variant: 'fixed' | 'adjusted' };
   readonly 'depletion-start': { readonly variant: 'first-day' | 'carried-over' };
-  readonly 'refill-due': unknown;
+  readonly 'expected-demand': OnDay;
+  readonly 'expected-rain': OnDay;
+  readonly 'refill-expected': OnDay;
+  readonly 'refill-due': OnDay & { readonly variant: 'morning' | 'expected' | 'still' };
+  readonly refilled: OnDay;
   readonly 'target-depletion': unknown;
-  readonly goal: unknown;
-  readonly need: { readonly variant: 'watered' | 'left-alone' | 'no-watering-day' };
+  readonly goal: OnDay & { readonly variant: 'room' | 'establishing' };
+  readonly need: { readonly variant: 'watered' | 'filled' | 'left-alone' | 'no-watering-day' };
+}
+
+/** What is decided on the morning of one day, or came of it. */
+interface OnDay {
+  readonly day: DayNumber;
 }
 
 /** From the need to the minutes that run, and the water that they bring. */
@@ -46,18 +56,20 @@ export interface MinutesSteps {
   readonly 'line-flow': OfLine & { readonly variant: 'laid' | 'none' };
   readonly 'application-rate': OfLine;
   readonly 'net-rate': OfLine;
-  readonly 'minutes-asked': { readonly variant: 'nothing' | 'no-line' | 'division' | 'trial' };
-  readonly 'open-days': {
-    readonly variant: 'zone-idle' | 'no-shut-off' | 'hand-set' | 'nothing-asked' | 'no-line' | 'fewest';
-  };
+  readonly 'minutes-asked': OnDay & { readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'filling' };
+  readonly 'named-days': OnDay & { readonly variant: 'hand-set' | 'none' | 'fewest' | 'filling' };
+  readonly 'open-days': { readonly variant: 'none' | 'no-shut-off' | 'shut-off' };
   readonly 'minutes-open': unknown;
   readonly 'irrigation-gross': unknown;
   readonly 'irrigation-net': unknown;
   readonly 'need-met': unknown;
-  readonly 'zone-minutes': { readonly variant: ZoneRule['kind'] };
-  readonly 'minutes-per-day': { readonly variant: MinutesOrigin };
+  readonly 'zone-minutes': OnDay & { readonly variant: ZoneRule['kind'] };
+  /** `day`: the morning of a computed week. */
+  readonly 'minutes-per-day': Partial<OnDay> & {
+    readonly variant: 'nearest' | 'up' | 'skipped' | 'idle' | 'run-by-day' | Exclude<MinutesOrigin, 'computed'>;
+  };
   readonly cycles: { readonly variant: 'computed' | 'given' };
-  readonly minutes: { readonly variant: 'zone' | 'garden' };
+  readonly minutes: { readonly variant: 'one-number' | 'by-day' | 'garden' };
   readonly flow: unknown;
 }
 
@@ -65,6 +77,7 @@ export interface MinutesSteps {
 export interface CheckSteps {
   readonly 'short-days': OnSomeDays;
   readonly used: unknown;
+  readonly 'day-balance': OnDay;
   readonly 'irrigation-drained': OnSomeDays;
   readonly 'rain-drained': OnSomeDays;
   readonly 'depletion-end': unknown;
@@ -93,6 +106,7 @@ export interface CheckSteps {
   readonly 'cumulative-demand': unknown;
   readonly 'cumulative-from-soil': unknown;
   readonly 'cumulative-unmet': unknown;
+  readonly missed: OnDay;
   readonly state: { readonly state: State; readonly variant: 'planting' | 'zone' | 'off' };
 }
 

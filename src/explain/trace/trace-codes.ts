@@ -10,7 +10,7 @@ export interface TraceCodes {
   readonly line: GardenLine['kind'];
   readonly answer: 'yes' | 'no';
   /** Why a planting is left out where its zone's minutes are found. */
-  readonly exclusion: 'not-named' | 'out-of-ground' | 'no-line' | 'shut-off';
+  readonly exclusion: 'not-named' | 'not-there' | 'no-line' | 'shut-off';
   /** Where no number could be. */
-  readonly limit: 'no-limit' | 'no-run-is-enough' | 'out-of-ground';
+  readonly limit: 'no-limit' | 'no-run-is-enough' | 'none';
 }

@@ -4,6 +4,7 @@ import type { CheckSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
+import { onDay } from './trace-labels.ts';
 
 const SUMS = { zone: 'sum over the plantings', garden: 'sum over the zones' };
 
@@ -31,7 +32,7 @@ const IRRIGATION_STAYED = 'The irrigation that stayed where roots can reach it.'
 
 const STATES: Readonly<Record<State, string>> = {
   dry: 'Dry: the week ends with the soil drier than the plants can bear.',
-  short: 'Short: on some day the plants could not use all they would, or the week’s end missed its target.',
+  short: 'Short: on some day the plants could not use all they would, or the week’s watering brought too little.',
   over: 'Overwatered: irrigation drained past the roots, more than rounding the minutes explains.',
   met: 'Met: the plants had what they need, and nothing to speak of was wasted.',
   closed: 'Closed: the zone was closed for the week by hand.',
@@ -53,18 +54,23 @@ export const traceCheck = {
     says: 'What the plants took up: their whole demand, unless they were short.',
     formula: 'used = demand − what each short day kept back: ETc − Ks × ETc, or less still where less water was there',
   },
+  'day-balance': {
+    title: onDay('depletion at the end'),
+    says: 'The day’s use comes off, rain and irrigation fill, and what is beyond full drains.',
+    formula: 'Dr end = max(0, Dr start + used − rain − irrigation)',
+  },
   'irrigation-drained': {
     title: 'Irrigation that drained past the roots',
     says: {
       none: NOTHING_DRAINED,
-      some: 'More came than the soil could hold. Irrigation is counted first, as it could have been saved.',
+      some: 'More came than the soil could hold, even without the rain, which drains first.',
     },
-    formula: `${EXCESS}; irrigation drained = the lesser of the excess and the day’s irrigation, summed`,
+    formula: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed`,
   },
   'rain-drained': {
     title: 'Rain that drained past the roots',
-    says: { none: NOTHING_DRAINED, some: 'What is left of the excess was rain.' },
-    formula: `${EXCESS}; rain drained = the excess that the day’s irrigation does not explain, summed`,
+    says: { none: NOTHING_DRAINED, some: 'More came than the soil could hold. Rain drains first.' },
+    formula: `${EXCESS}; rain drained = the lesser of the excess and the day’s rain, summed`,
   },
   'depletion-end': {
     title: 'Depletion at the week’s end',
@@ -106,7 +112,7 @@ export const traceCheck = {
   },
   'needed-litres': {
     title: asVolume('Net need'),
-    says: 'What had to reach the roots to bring the soil to its target.',
+    says: 'What had to reach the roots to bring the soil to its goal.',
     formula: VOLUMES,
   },
   'demand-litres': {
@@ -179,12 +185,18 @@ export const traceCheck = {
     says: 'The plants have gone short by this much so far.',
     formula: 'unmet = demand − water used, both since the season began, at least 0',
   },
+  missed: {
+    title: 'Missed by the last watering',
+    says: 'What the week’s last watering left beyond the depletion to reach, as expected.',
+    formula: 'missed = max(0, Dr + demand less rain − irrigation − depletion to reach)',
+  },
   state: {
     title: 'State of the week',
     says: (_: Format, { state }: { readonly state: State }) => STATES[state],
     formula: {
       planting:
-        'dry where the depletion at the end is beyond RAW; else short where demand went unmet or (keep) the depletion it should end with was missed; ' +
+        'dry where the depletion at the end is beyond RAW; else short where demand went unmet, a refill is still due, ' +
+        'or more is missed than a tenth of the need and than rounding explains; ' +
         'else overwatered where more irrigation drained than rounding explains; else met; below 0.05 mm no difference counts',
       zone: 'the worst of its plantings’ states: dry, short, overwatered, met; closed where the zone was closed by hand; off where nothing is in the ground',
       off: 'off where no day of the week is in the ground',

@@ -26,17 +26,16 @@ const DAYS = { one: 'day', other: 'days' };
 /** After the name of what a line brings, where a planting has more than one line in the week. */
 export const ofLine = (line: number | undefined): string => (line === undefined ? '' : `, line ${line}`);
 
-/** A label of one day of the week. */
-const onDay =
+/** A label, or a title, of one day of the week. */
+export const onDay =
   (what: string) =>
   ({ weekday }: Format, { day }: OfDay): string =>
     `${weekday(day)}, ${what}`;
 
-/** A label of a day that may lie in the week after. */
-const onDayOrNext =
-  (before: string, after: string) =>
-  ({ weekday }: Format, { day, nextWeek }: OfDay & { readonly nextWeek: boolean }): string =>
-    `${before}${weekday(day)}${nextWeek ? ' next week' : ''}${after}`;
+const ofPlanting =
+  (what: string) =>
+  (_: Format, { name }: Named): string =>
+    `${name}, ${what}`;
 
 const between =
   (what: string) =>
@@ -69,6 +68,9 @@ export const traceLabels = {
   'week-total': 'Total of the week',
   'own-figure-total': 'Days with their own figure',
   'sharing-days': 'Days that share',
+  'read-through': 'Read through',
+  'rain-day-share': 'Share of days with rain',
+  'days-wet': 'Days with rain',
   'counted-days': 'Days counted here',
 
   'plant-factor': ({ name }: Format, { plant }: { readonly plant: Names }) => `Plant factor ks, ${name(plant)}`,
@@ -93,12 +95,16 @@ export const traceLabels = {
   'day-eto': onDay('ETo'),
   'month-rain': 'Rain of the month P',
   'month-demand': 'Demand of the month ETc',
-  'usable-storage': 'Usable storage D, the readily available water',
+  'usable-storage': 'Usable storage D',
+  'mean-readily-available': 'Mean RAW',
+  'mean-demand': 'Mean ETc of a day',
+  years: 'Years',
+  'years-rain': 'Rain, mean of a year',
+  'years-kept': 'Rain kept, mean of a year',
   'counted-share': 'Share that counts',
   'normal-rain': ({ month }: Format, of: OfMonth) => `${month(of.month)}, rain from the normals`,
   'rain-share': ({ month }: Format, of: OfMonth) => `Share of ${month(of.month)}’s rain`,
-  'day-rain': onDay('measured rain'),
-  'week-rain': 'From the week’s measured total',
+  'day-rain': onDay('rain'),
   runoff: 'Runoff',
   'soil-available-water': ({ name }: Format, { texture }: { readonly texture: Names }) =>
     `Available water of the soil, ${name(texture)}`,
@@ -112,13 +118,14 @@ export const traceLabels = {
   'depletion-before': ({ number }: Format, { week }: { readonly week: number }) =>
     `Depletion at the end of week ${number(week)}`,
   'depletion-start': 'Depletion at the week’s start',
-  'depletion-left-alone': onDayOrNext('Depletion at the end of ', ', if left alone'),
-  'readily-available-then': onDayOrNext('Readily available water RAW, ', ''),
-  filled: 'Filled this week',
+  'readily-available-then': ({ weekday }: Format, { day, nextWeek }: OfDay & { readonly nextWeek: boolean }) =>
+    `${weekday(day)}${nextWeek ? ' next week' : ''}, RAW, which allows least`,
   target: 'Target depletion T',
-  'demand-after': 'Demand of the days after',
-  'rain-after': 'Rain of the days after',
-  'greatest-before': 'Greatest from which none of the days after starts beyond its RAW',
+  'establishing-until': 'Establishing until',
+  due: 'Due for a refill',
+  'days-due': 'Days due',
+  'still-due': 'Still due for a refill',
+  filling: 'Depletion when it became due',
   'day-change': onDay('demand less rain'),
   goal: ({ weekday }: Format, { day }: OfDay) => `Depletion to reach by the end of ${weekday(day)}`,
   'watering-days-in-ground': 'Watering days in the ground',
@@ -132,38 +139,40 @@ export const traceLabels = {
   'net-rate': perLine('Net application rate'),
   efficiency: 'Irrigation efficiency',
   need: 'Net need',
-  'rate-on-watering-days': 'Net application rate on its watering days',
   'day-depletion-start': onDay('depletion at the start'),
   'demand-between': between('Demand'),
-  'rain-between': between('Rain that soaks in'),
-  'watering-days': perLine('Watering days'),
   'day-rain-soaked': onDay('rain that soaks in'),
   'day-net-rate': onDay('net application rate'),
-  'zone-minutes-per-day': 'Minutes per watering day of the zone',
   'week-watering-days': 'Watering days of the week',
+  'days-watering': 'Days of watering',
+  'days-open': 'Days its line is open',
+  'days-running': 'Days the zone runs',
+  'zone-minutes': 'Minutes that the zone runs',
+  'minutes-on-days': ({ count }: Format, { openDays }: { readonly openDays: number }) =>
+    `Minutes it asks for on ${count(openDays, DAYS)}`,
   'hand-set-days': 'Open days set by hand',
-  'of-these-in-ground': 'Of these in the ground',
-  'minutes-asked': 'Minutes it asks for per watering day',
-  'depletion-reached': ({ count }: Format, { openDays }: { readonly openDays: number }) =>
-    `${count(openDays, DAYS)} open: depletion reached`,
-  'depletion-to-reach': ({ count }: Format, { openDays }: { readonly openDays: number }) =>
-    `${count(openDays, DAYS)} open: depletion to reach`,
-  'open-days': perLine('Open days'),
+  'minutes-asked': 'Minutes it asks for',
   'irrigation-gross': 'Gross irrigation',
   'irrigation-net': 'Net irrigation',
   planting: (_: Format, { name }: Named) => name,
   zone: (_: Format, { name }: Named) => name,
-  'litres-of-a-minute': (_: Format, { name }: Named) => `${name}, net water of a minute on each watering day`,
+  'litres-of-a-minute': ofPlanting('net water of a minute'),
   origin: 'The minutes are',
   'minutes-given': 'Minutes of the week, as given',
-  'minutes-needed': 'Minutes needed per watering day',
+  'minutes-needed': 'Minutes needed',
   'timer-step': 'Timer step',
   'longest-cycle': 'Longest cycle',
+  'starts-a-day': 'Starts a day',
+  'depletion-of': ofPlanting('depletion Dr'),
+  'net-rate-of': ofPlanting('net application rate'),
+  'lasts-from': ofPlanting('greatest Dr that lasts'),
+  'run-days': 'Days that run',
   'minutes-per-day': 'Minutes per watering day',
   'day-minutes': onDay('minutes'),
   'minutes-watered': perLine('Minutes it is watered'),
 
   'day-depletion': onDay('depletion Dr'),
+  'day-depletion-end': onDay('depletion at the end'),
   'day-stress': onDay('Ks'),
   'day-water-there': onDay('water there'),
   'day-used': onDay('used'),
@@ -180,7 +189,8 @@ export const traceLabels = {
   'rain-stayed': 'Rain counted',
   'irrigation-stayed': 'Irrigation that stayed',
   'unmet-demand': 'Demand less water used',
-  'end-goal': 'Depletion the week should end with',
+  missed: 'Missed by the last watering',
+  'rounding-lack': 'What rounding to the timer’s step can bring too little',
   'rounding-excess': 'What rounding to the timer’s step can bring too much',
   litres: 'Water applied',
   'rain-litres': 'Rain that fell',

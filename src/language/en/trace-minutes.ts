@@ -1,13 +1,16 @@
 /** What the trace says of the minutes that run, and of the water that they bring. */
-import type { OfLine } from '../../explain/trace/label-kinds.ts';
+import type { OfDay, OfLine } from '../../explain/trace/label-kinds.ts';
 import type { MinutesSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
-import { ofLine } from './trace-labels.ts';
+import { ofLine, onDay } from './trace-labels.ts';
 
-const STEPS_FORMULA =
-  'steps = needed / timer step, rounded up; cycles = steps / (whole steps in the longest cycle, at least 1), rounded up';
+const ROUNDING =
+  'minutes = cycles × steps × timer step, the nearest to the minutes needed, fewest cycles first; a cycle at most the longest, cycles at ' +
+  'most the starts a day; 0 below half a step; not less than needed where a planting’s Dr − minutes × net rate / 60 would not last';
+
+const PER_DAY = 'minutes per watering day = minutes of the week / watering days';
 
 export const traceMinutes = {
   'line-flow': {
@@ -29,43 +32,46 @@ export const traceMinutes = {
     formula: 'net rate = rate × efficiency',
   },
   'minutes-asked': {
-    title: 'Minutes it asks for per watering day',
+    title: onDay('minutes it asks for'),
     says: {
-      nothing: 'It asks for no water this week.',
+      'left-alone': 'It is not due for a refill, so it asks for no water.',
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
-      division: 'The zone would have to run this long on each watering day for this planting alone.',
-      trial: 'The zone would have to run this long on each watering day for this planting alone.',
+      filling: 'It is filled at once, to the brim.',
+      bounds: 'The least on each watering day left in the week that reaches the goal, by what this morning expects.',
     },
     formula: {
-      nothing: 'minutes = 0 where the need is 0',
-      'no-line': 'no minutes where the rate is 0',
-      division:
-        'minutes = 60 × (depletion at the start + demand − rain − depletion to reach) / (net rate × watering days), at least 0',
-      trial:
-        'the least minutes with which the daily balance, Ks included, ends the last watering day at the depletion to reach; ' +
-        'found by trying, below the least that would do if no day were short',
+      'left-alone': 'minutes = 0 where no refill is due',
+      'no-line': 'no minutes where the net rate is 0',
+      filling: 'minutes = 60 × depletion at the start / net rate',
+      bounds:
+        'minutes = the greatest, at least 0, of 60 × (Σ demand less rain − depletion to reach) / Σ net rate, from each day to the last; ' +
+        'from the first day with its depletion',
+    },
+  },
+  'named-days': {
+    title: onDay('days named for its shut-off'),
+    says: {
+      'hand-set': 'Its open days were set by hand.',
+      none: 'It asks for no water that a run could bring.',
+      filling: 'As many watering days as fill it, from the day due.',
+      fewest: 'As few watering days as meet its need, spread over the week and ending on the last.',
+    },
+    formula: {
+      'hand-set': 'as many watering days as were set by hand, evenly spread',
+      none: 'none where it asks for no minutes, or no run is enough',
+      filling:
+        'watering days until depletion + demand less rain − minutes × net rate / 60 comes to 0; all where it does not',
+      fewest: 'the fewest days on which it asks for no more than the zone runs; all where none do',
     },
   },
   'open-days': {
     title: 'Open days',
     says: {
-      'zone-idle': 'The zone does not run this week.',
+      none: 'No day runs while its line is open.',
       'no-shut-off': 'No shut-off stands before it: it is open whenever the zone runs.',
-      'hand-set': 'Its shut-off was set by hand.',
-      'nothing-asked': 'It asks for no water this week, so its shut-off stays shut.',
-      'no-line': 'No line brings it water, so its shut-off stays shut.',
-      fewest:
-        'Its shut-off is opened on as few of the zone’s watering days as its need allows, spread over the week and ending on the last.',
+      'shut-off': 'Its shut-off is open on these days.',
     },
-    formula: {
-      'zone-idle': 'open days = 0 where the zone does not run',
-      'no-shut-off': 'open days = watering days in the ground',
-      'hand-set': 'open days = days set by hand, at most the watering days',
-      'nothing-asked': 'open days = 0 where it asks for no minutes',
-      'no-line': 'open days = 0 where no run is long enough',
-      fewest:
-        'open days = the fewest with which the depletion reached is not above the depletion to reach; all of them where none do',
-    },
+    formula: 'open days = days its line is open on which the zone runs',
   },
   'minutes-open': {
     title: 'Minutes it is watered in the week',
@@ -88,7 +94,7 @@ export const traceMinutes = {
     formula: 'share = net irrigation / net need',
   },
   'zone-minutes': {
-    title: 'Minutes needed per watering day',
+    title: onDay('minutes needed'),
     says: {
       thirstiest:
         'All lines of the zone run together, so it runs as long as its thirstiest planting asks: nobody goes short.',
@@ -103,17 +109,26 @@ export const traceMinutes = {
     },
   },
   'minutes-per-day': {
-    title: 'Minutes per watering day',
+    title: ({ weekday }: Format, { day }: Partial<OfDay>) =>
+      day === undefined ? 'Minutes per watering day' : `${weekday(day)}, minutes that run`,
     says: {
-      computed: 'Rounded up to what the timer can be set to, in equal cycles where the soil needs pauses.',
+      nearest: 'Rounded to the nearest that the timer can be set to, in equal cycles where the soil needs pauses.',
+      up: 'Rounded up, so that a planting lasts until its next watering.',
+      skipped: 'Skipped: less than half a step is needed, and all last until their next watering.',
+      idle: 'No planting that decides asks for water.',
       'hand-set': 'Set by hand, and used as it is: it wins over the computed minutes.',
       run: 'What was really run wins over everything else.',
+      'run-by-day': 'What was really run wins over everything else: the longest day.',
       closed: 'Closed for the week by hand: nothing runs.',
     },
     formula: {
-      computed: `${STEPS_FORMULA}; minutes = cycles × (steps / cycles, rounded up) × timer step`,
-      'hand-set': 'minutes per watering day = minutes of the week / watering days',
-      run: 'minutes per watering day = minutes of the week / watering days',
+      nearest: ROUNDING,
+      up: ROUNDING,
+      skipped: ROUNDING,
+      idle: ROUNDING,
+      'hand-set': PER_DAY,
+      run: PER_DAY,
+      'run-by-day': 'the greatest of the days',
       closed: 'minutes = 0',
     },
   },
@@ -121,14 +136,24 @@ export const traceMinutes = {
     title: 'Cycles of a watering day',
     says: 'Where water comes faster than the soil takes it in, the run is split, and the soil has time to drink between.',
     formula: {
-      computed: STEPS_FORMULA,
-      given: 'cycles = minutes per watering day / longest cycle, rounded up; 0 where nothing runs',
+      computed:
+        'cycles = the fewest of whole steps that make these minutes, each at most the longest, at most the starts a day',
+      given:
+        'cycles = minutes per watering day / longest cycle, rounded up, at most the starts a day; 0 where nothing runs',
     },
   },
   minutes: {
     title: 'Minutes of the week',
-    says: { zone: 'All watering days together.', garden: 'All zones, one after the other.' },
-    formula: { zone: 'minutes = minutes per watering day × watering days', garden: 'sum over the zones' },
+    says: {
+      'one-number': 'One number stands on all days that run.',
+      'by-day': 'All days together.',
+      garden: 'All zones, one after the other.',
+    },
+    formula: {
+      'one-number': 'minutes = minutes per watering day × days that run',
+      'by-day': 'sum over the days',
+      garden: 'sum over the zones',
+    },
   },
   flow: {
     title: 'Flow while it runs',

@@ -2,10 +2,14 @@
 
 import type { Names } from '../../engine/names.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
+import type { OfMonth } from '../../explain/trace/label-kinds.ts';
 import type { NeedSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
+import { onDay } from './trace-labels.ts';
+
+const DUE = 'Dr > max(0, RAW − demand until its day)';
 
 const CROP_SAYS = 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.';
 
@@ -14,7 +18,7 @@ const RAIN_METHODS: Readonly<Record<RainMethod, string>> = {
   fao: 'FAO monthly formula',
   'scs-simplified': 'simplified SCS formula',
   fraction: 'a fixed share',
-  balance: 'the soil decides',
+  balance: 'what roots keep',
 };
 
 export const traceNeed = {
@@ -43,6 +47,11 @@ export const traceNeed = {
     says: 'What the planting would use in these days if it never went short of water.',
     formula: 'ETc = K × ETo, summed over the days in the ground; K = coefficient × establishing factor',
   },
+  'usable-storage': {
+    title: ({ month }: Format, { month: index }: OfMonth) => `Usable storage in ${month(index)}`,
+    says: 'What is drawn between waterings.',
+    formula: { keep: 'D = the lesser of mean RAW and mean ETc of a day × 7 / watering days', refill: 'D = mean RAW' },
+  },
   'rain-share': {
     title: ({ month }: Format, { month: index, variant }: { readonly month: number; readonly variant: RainMethod }) =>
       `Share of ${month(index)}’s rain that counts: ${RAIN_METHODS[variant]}`,
@@ -51,7 +60,7 @@ export const traceNeed = {
       fao: 'A fixed part of the month’s rain counts, after a first part that is lost.',
       'scs-simplified': 'Nearly all of a little rain counts, less of much.',
       fraction: 'The plan counts one fixed share of all rain.',
-      balance: 'All rain soaks in, and what the soil cannot hold drains past the roots.',
+      balance: 'The planting’s own balance, day by day through many years, tells what its roots keep.',
     },
     formula: {
       tr21:
@@ -60,15 +69,14 @@ export const traceNeed = {
       fao: 'share = Pe / P; Pe = 0.8 P − 25 above 75 mm, else 0.6 P − 10, at least 0 (mm)',
       'scs-simplified': 'share = Pe / P; Pe = P (125 − 0.2 P)/125 up to 250 mm, above it 125 + 0.1 P (mm)',
       fraction: 'share = Pe / P; Pe = P × share that counts',
-      balance: 'share = Pe / P; Pe = P',
+      balance: 'share = rain kept / rain, from 0 to 1',
     },
   },
   'effective-rain': {
     title: 'Rain that soaks in',
     says: 'Usual rain counts by the share of its month. Measured rain soaks in, unless a day’s fall is so slight that it dries off again.',
     formula:
-      'effective rain = normals × share of the month + (a measured day’s rain where it is at least 0.2 × that day’s ETo, ' +
-      'else 0; and the week’s measured total) × (1 − runoff)',
+      'effective rain = normals × share of the month + a day’s rain, where it is at least 0.2 × its ETo, × (1 − runoff)',
   },
   'available-water': {
     title: 'Available water in the root zone',
@@ -94,29 +102,60 @@ export const traceNeed = {
       'carried-over': 'Dr = depletion at the end of the week before',
     },
   },
+  'expected-demand': {
+    title: onDay('expected demand'),
+    says: 'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.',
+    formula: 'ETc = K × ETo, summed over the days',
+  },
+  'expected-rain': {
+    title: onDay('expected rain'),
+    says: 'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.',
+    formula: 'rain = normals × share of the month + forecast rain that soaks in',
+  },
+  'refill-expected': {
+    title: onDay('when it will be due'),
+    says: 'Whoever opens its shut-off must know on its first watering morning.',
+    formula: `from day to day Dr = max(0, Dr + demand less rain); the first watering morning on which ${DUE}`,
+  },
   'refill-due': {
-    title: 'Filled this week?',
-    says: 'With deep, infrequent watering it is filled only when it would otherwise dry too far before the last watering day of next week.',
-    formula:
-      'yes where the depletion, left alone at full demand, would pass RAW on some day up to then; the day nearest to it is shown',
+    title: onDay('due for a refill?'),
+    says: {
+      morning: 'It is due where it would pass its allowed depletion before its next watering.',
+      expected: 'It is due on the day expected.',
+      still: 'It became due before, and has not been filled.',
+    },
+    formula: {
+      morning: `yes where ${DUE}`,
+      expected: 'yes on the expected day where Dr > 0',
+      still: 'yes where Dr > 0.1 × depletion when it became due',
+    },
+  },
+  refilled: {
+    title: onDay('filled?'),
+    says: 'It stays due until it is filled.',
+    formula: 'yes where Dr start − irrigation, or Dr end, is at most 0.1 × depletion when it became due',
   },
   'target-depletion': {
     title: 'Target depletion',
-    says: 'Watering brings the soil back to here: full, unless the plan chooses a drier target.',
+    says: 'Watering leaves this much room for rain.',
     formula: 'T = target share × p × TAW',
   },
   goal: {
     title: 'Depletion to reach',
-    says:
-      'The last watering of the week must also serve the days after it, so it may have to fill the soil a little more. ' +
-      'Rain to come lets it fill less, as long as no day starts beyond the allowed depletion.',
-    formula:
-      'depletion to reach = max(0, the lesser of T − (demand − rain) of the days after, and the greatest that they allow)',
+    says: {
+      room: 'The week’s last watering leaves the target, or less, to last until the next.',
+      establishing: 'Establishing plants are filled.',
+    },
+    formula: {
+      room: 'depletion to reach = max(0, the lesser of T and RAW − demand until its day)',
+      establishing: 'depletion to reach = 0 until that date',
+    },
   },
   need: {
     title: 'Net need',
     says: {
       watered: 'This much water must reach the roots in this week, beyond the rain.',
+      filled: 'What was missing when it was due.',
       'left-alone': 'It is left alone this week: the soil still holds enough.',
       'no-watering-day':
         'None of the week’s watering days falls into its days in the ground, so nothing can be asked for.',
@@ -124,7 +163,8 @@ export const traceNeed = {
     formula: {
       watered:
         'from day to day Dr = max(0, Dr + demand less rain); need = max(0, Dr on the last watering day − depletion to reach)',
-      'left-alone': 'need = 0 where it is not filled this week',
+      filled: 'sum of the depletions at the start of the days',
+      'left-alone': 'need = 0 where no refill is due',
       'no-watering-day': 'need = 0 without a watering day in the ground',
     },
   },

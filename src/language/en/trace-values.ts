@@ -1,7 +1,7 @@
 /** What the trace says beside numbers and in their place, and of its sources. */
-
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
 import type { LineKind } from '../../engine/line/line-kinds.ts';
+import type { OfDay } from '../../explain/trace/label-kinds.ts';
 import type { Cited, FreeText } from '../../explain/trace/source-notes.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -27,6 +27,8 @@ const ESTIMATES: Readonly<Record<WeatherEstimate, string>> = {
   'elevation-assumed': 'elevation not known, taken as sea level',
 };
 
+const RAIN_DAYS = 'which days is Runnel’s own choice';
+
 export const traceValues = {
   units: { kPa: 'kPa', 'MJ/m²/d': 'MJ/m²/day' },
   codes: {
@@ -47,14 +49,14 @@ export const traceValues = {
     answer: { yes: 'yes', no: 'no' },
     exclusion: {
       'not-named': 'not the named one',
-      'out-of-ground': 'in the ground on no watering day',
+      'not-there': 'not in the ground, or done for the week',
       'no-line': 'has no line that brings water',
       'shut-off': 'behind a shut-off, does not decide',
     },
     limit: {
       'no-limit': 'no limit: the soil takes the water as fast as it comes',
       'no-run-is-enough': 'no run is long enough',
-      'out-of-ground': 'none of them in the ground',
+      none: 'none',
     },
   },
   sources: {
@@ -66,10 +68,13 @@ export const traceValues = {
     choice: 'Runnel’s own choice',
     'choice-normals-curve': 'the curve is Runnel’s own choice',
     'choice-equal-days': 'equal days are Runnel’s own choice',
-    'choice-look-ahead': 'looking a week ahead is Runnel’s own choice',
-    'choice-week-end': 'Runnel’s own choice: the week ends at the target',
+    'choice-rain-days': RAIN_DAYS,
+    'choice-rain-days-assumed': `${RAIN_DAYS}; rain days assumed from the month’s rain`,
+    'choice-refill': (_: Format, { cite }: Cited) => `${cite}; looking ahead is Runnel’s own choice`,
+    'choice-room': 'room for rain is Runnel’s own choice',
+    'choice-nearest': 'rounding is Runnel’s own choice',
     'choice-open-days': 'Runnel’s own choice: with a shut-off, the least water that meets the need',
-    'choice-irrigation-first': 'counting irrigation first is Runnel’s own choice',
+    'choice-rain-first': 'draining rain first is Runnel’s own choice',
     'choice-state-names': 'the names are Runnel’s own',
     observed: 'Measured, from the log',
     'observed-week': 'Measured week, from the log',
@@ -84,6 +89,11 @@ export const traceValues = {
     'scs-simplified': after('Simplified monthly form, as FAO’s texts on methods print it'),
     'rain-fraction': (_: Format, { cite }: Cited) => `${cite} allows at most a quarter`,
     'measured-days': after('measured days'),
+    'years-recorded': (_: Format, { text }: FreeText) => (text === '' ? 'recorded years' : `recorded years: ${text}`),
+    'years-made': after('years made of the normals'),
+    forecast: ({ day: dayText }: Format, { day, cite }: Cited & OfDay) =>
+      `Forecast of ${dayText(day, 'full')}, a day’s rain as ${cite} counts it`,
+    'order-of-day': (_: Format, { cite }: Cited) => `in the order of eq. 88; ${cite} adds irrigation before use`,
     'start-depletion': (_: Format, { cite }: Cited) =>
       `${cite}, as a share of the allowed depletion set in the plan; filled where none is`,
     'target-depletion': (_: Format, { cite }: Cited) =>

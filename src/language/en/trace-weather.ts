@@ -5,13 +5,8 @@ import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
 
 const NORMALS_FORMULA =
-  'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month; ' +
+  'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month, of February 28; ' +
   'a, b where months meet = mean of the two M, at most twice either; result = sum of the days';
-
-const WEEK_TOTAL_SAYS =
-  'Days with a figure of their own keep it. What is left of the week’s total is shared equally by the other days.';
-
-const WEEK_TOTAL_FORMULA = 'result = max(0, total − days with their own figure) / days that share × days counted here';
 
 const FROM_WEATHER: Readonly<Record<'says' | 'formula', Readonly<Record<EtoEquation, string>>>> = {
   says: {
@@ -55,8 +50,8 @@ export const traceWeather = {
   },
   'eto-week-total': {
     title: 'Measured reference ET of the week',
-    says: WEEK_TOTAL_SAYS,
-    formula: WEEK_TOTAL_FORMULA,
+    says: 'Days with a figure of their own keep it. What is left of the week’s total is shared equally by the other days.',
+    formula: 'result = max(0, total − days with their own figure) / days that share × days counted here',
   },
   'reference-et': {
     title: 'Reference evapotranspiration (ETo)',
@@ -70,8 +65,9 @@ export const traceWeather = {
   },
   'rain-week-total': {
     title: 'Measured rain of the week',
-    says: WEEK_TOTAL_SAYS,
-    formula: WEEK_TOTAL_FORMULA,
+    says: 'It is taken to have fallen on as many days in a row as usually have rain, in the middle.',
+    formula:
+      'days with rain = days that share × share of days with rain, rounded, at least 1; on each max(0, total − days with their own figure) / days with rain',
   },
   rain: {
     title: 'Rain',

@@ -44,7 +44,11 @@ const demand: Formula = (given) => {
 };
 
 /** Of the month's rain, by the method; TR-21 in inches, as it was published. */
-const rainShare: Formula = (given) => effectiveRain(given) / given.num('month-rain');
+const rainShare: Formula = (given) => {
+  if (given.variant !== 'balance') return effectiveRain(given) / given.num('month-rain');
+  const rain = given.num('years-rain');
+  return rain === 0 ? 0 : Math.min(1, Math.max(0, given.num('years-kept') / rain));
+};
 
 function effectiveRain(given: StepInputs): number {
   const rain = given.num('month-rain');
@@ -55,8 +59,6 @@ function effectiveRain(given: StepInputs): number {
       return Math.max(0, rain > 75 ? 0.8 * rain - 25 : 0.6 * rain - 10);
     case 'scs-simplified':
       return rain > 250 ? 125 + 0.1 * rain : (rain * (125 - 0.2 * rain)) / 125;
-    case 'balance':
-      return rain;
     default:
       return byTr21(given, rain);
   }
@@ -70,16 +72,25 @@ function byTr21(given: StepInputs, rain: number): number {
   return Math.max(0, Math.min(25.4 * inches, rain, etc));
 }
 
-const soaked: Formula = (given) => {
+/** TR-21's D: what is drawn between waterings. */
+const usableStorage: Formula = (given) => {
+  const raw = given.num('mean-readily-available');
+  return given.variant === 'refill'
+    ? raw
+    : Math.min(raw, (given.num('mean-demand') * 7) / given.num('week-watering-days'));
+};
+
+const fromNormals = (given: StepInputs): number => {
   const shares = given.by('rain-share', 'month');
+  return total([...given.by('normal-rain', 'month')].map(([month, rain]) => rain * (shares.get(month) ?? Number.NaN)));
+};
+
+const soaked: Formula = (given) => {
   const eto = given.by('day-eto', 'day');
-  const counted = [...given.by('normal-rain', 'month')].map(
-    ([month, rain]) => rain * (shares.get(month) ?? Number.NaN),
-  );
   const measured = [...given.by('day-rain', 'day')].map(([day, rain]) =>
     rain < 0.2 * (eto.get(day) ?? Number.NaN) ? 0 : rain,
   );
-  return total(counted) + (total(measured) + given.numOr('week-rain', 0)) * (1 - given.numOr('runoff', 0));
+  return fromNormals(given) + total(measured) * (1 - given.numOr('runoff', 0));
 };
 
 const readilyAvailable: Formula = (given) => {
@@ -98,6 +109,9 @@ export const DEMAND_FORMULAS: Formulas = {
   'crop-coefficient': crop,
   establishing,
   demand,
+  'expected-demand': demand,
+  'expected-rain': (given) => fromNormals(given) + total(given.by('day-rain-soaked', 'day').values()),
+  'usable-storage': usableStorage,
   'rain-share': rainShare,
   'effective-rain': soaked,
   'available-water': (given) => given.num('root-depth') * given.num('soil-available-water'),

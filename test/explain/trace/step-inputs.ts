@@ -76,7 +76,7 @@ function groupedById({ inputs }: TraceStep): ReadonlyMap<string, readonly TraceV
   return byId;
 }
 
-export type Formula = (given: StepInputs) => number | string;
+export type Formula = (given: StepInputs) => number | string | readonly number[];
 export type Formulas = Readonly<Partial<Record<StepId, Formula>>>;
 
 export const total = (numbers: Iterable<number>): number => [...numbers].reduce((sum, number) => sum + number, 0);

@@ -1,49 +1,115 @@
 /** A planting's need, minutes, balance and state worked again from the inputs of its steps alone. */
 import { minutesAsked } from './minutes-asked-formula.ts';
-import { type Formula, type Formulas, type StepInputs, total } from './step-inputs.ts';
+import { type Formula, type Formulas, type LabelId, type StepInputs, total } from './step-inputs.ts';
 
 /** Two ways to one depletion may differ by so much. */
 const ROUNDING_MM = 1e-9;
+const ROUNDING_MINUTES = 1e-9;
+
+/** How dry it may be, by the day that allows least; Infinity where no day does. */
+const allowed = (given: StepInputs): number =>
+  given.has('readily-available-then')
+    ? given.num('readily-available-then') - given.numOr('demand-between', 0)
+    : Number.POSITIVE_INFINITY;
 
 const goal: Formula = (given) =>
-  Math.max(
-    0,
-    Math.min(
-      given.num('target') - (given.num('demand-after') - given.num('rain-after')),
-      // None where no day comes after.
-      given.numOr('greatest-before', Number.POSITIVE_INFINITY),
-    ),
-  );
+  given.variant === 'establishing' ? 0 : Math.max(0, Math.min(given.num('target'), allowed(given)));
 
 const need: Formula = (given) => {
-  if (given.code('filled') === 'no' || given.numOr('watering-days-in-ground', 1) === 0) return 0;
+  if (given.code('due') === 'no' || given.numOr('watering-days-in-ground', 1) === 0) return 0;
+  if (given.variant === 'filled') return total(given.by('day-depletion-start', 'day').values());
   let depletion = given.num('depletion-start');
   for (const change of given.by('day-change', 'day').values()) depletion = Math.max(0, depletion + change);
   return Math.max(0, depletion - given.num('goal'));
 };
 
-const refill: Formula = (given) =>
-  given.num('depletion-left-alone') > given.num('readily-available-then') + ROUNDING_MM ? 'yes' : 'no';
+const only = (given: StepInputs, id: LabelId): number => {
+  const [value = Number.NaN] = given.by(id, 'day').values();
+  return value;
+};
+
+/** Left alone through the days of which changes are given. */
+const leftAlone = (given: StepInputs): number =>
+  [...given.by('day-change', 'day').values()].reduce(
+    (depletion, change) => Math.max(0, depletion + change),
+    only(given, 'day-depletion-start'),
+  );
+
+const isDue = (given: StepInputs): boolean => leftAlone(given) > Math.max(0, allowed(given)) + ROUNDING_MM;
+
+const refillDue: Formula = (given) => {
+  if (given.variant === 'still') return given.num('depletion-start') > 0.1 * given.num('filling') ? 'yes' : 'no';
+  if (given.variant === 'expected') {
+    const [due] = given.days('days-due');
+    return given.by('day-depletion-start', 'day').has(due) && only(given, 'day-depletion-start') > 0 ? 'yes' : 'no';
+  }
+  return isDue(given) ? 'yes' : 'no';
+};
+
+/** The day after those of which changes are given. */
+const refillExpected: Formula = (given) => {
+  const [first] = given.by('day-depletion-start', 'day').keys();
+  return isDue(given) ? [Number(first) + given.by('day-change', 'day').size] : 'none';
+};
+
+const refilled: Formula = (given) => {
+  const watered = only(given, 'day-depletion-start') - only(given, 'day-irrigation');
+  return Math.min(watered, only(given, 'day-depletion-end')) <= 0.1 * given.num('filling') ? 'yes' : 'no';
+};
+
+/** As many of the watering days, spread evenly and ending on the last. */
+function spread(days: readonly number[], count: number): readonly number[] | string {
+  if (count === 0) return 'none';
+  return Array.from(
+    { length: count },
+    (_, place) => days[Math.ceil(((place + 1) * days.length) / count) - 1] as number,
+  );
+}
+
+const namedDays: Formula = (given) => {
+  const watering = given.days('days-watering');
+  switch (given.variant) {
+    case 'hand-set':
+      return spread(watering, Math.min(given.num('hand-set-days'), watering.length));
+    case 'fewest': {
+      const ran = given.num('zone-minutes');
+      const enough = [...given.by('minutes-on-days', 'openDays')].find(
+        ([, needed]) => needed <= ran + ROUNDING_MINUTES,
+      );
+      return spread(watering, enough === undefined ? watering.length : Number(enough[0]));
+    }
+    case 'filling':
+      return fillingDays(given);
+    default:
+      return given.code('due') === 'no' || given.numOr('minutes-asked', 0) === 0 ? 'none' : '?';
+  }
+};
+
+function fillingDays(given: StepInputs): readonly number[] {
+  const watering = given.days('days-watering');
+  const rates = given.by('day-net-rate', 'day');
+  const open: number[] = [];
+  let missing = only(given, 'day-depletion-start');
+  for (const [day, change] of given.by('day-change', 'day')) {
+    const rate = rates.get(day);
+    if (rate !== undefined) {
+      open.push(Number(day));
+      missing -= (given.num('zone-minutes') * rate) / 60;
+      if (missing <= ROUNDING_MM) return open;
+    }
+    missing = Math.max(0, missing) + change;
+  }
+  return watering;
+}
 
 const openDays: Formula = (given) => {
-  if (given.numOr('zone-minutes-per-day', 1) === 0) return 0;
-  if (given.has('minutes-asked')) return given.code('minutes-asked') === undefined ? given.num('minutes-asked') : 0;
-  const all = given.num('week-watering-days');
-  if (given.has('of-these-in-ground')) return given.num('of-these-in-ground');
-  if (given.has('hand-set-days')) return Math.min(all, given.num('hand-set-days'));
-  if (!given.has('zone-minutes-per-day')) return all;
-  const goals = given.by('depletion-to-reach', 'openDays');
-  const enough = [...given.by('depletion-reached', 'openDays')].find(
-    ([open, reached]) => reached <= (goals.get(open) ?? Number.NaN) + ROUNDING_MM,
-  );
-  return enough === undefined ? all : Number(enough[0]);
+  const running = given.days('days-running');
+  return given.days('days-open').filter((day) => running.includes(day)).length;
 };
 
 const gross: Formula = (given) => {
-  const open = given.by('open-days', 'line');
-  const rates = given.by('application-rate', 'line');
-  const depthOfMinute = total([...rates].map(([line, rate]) => rate * (open.get(line) ?? Number.NaN))) / 60;
-  return given.num('zone-minutes-per-day') * depthOfMinute;
+  const minutes = given.by('minutes-watered', 'line');
+  return total([...given.by('application-rate', 'line')].map(([line, rate]) => (rate * (minutes.get(line) ?? 0)) / 60));
 };
 
 const shortDays: Formula = (given) => {
@@ -70,7 +136,8 @@ function drained(given: StepInputs): { readonly rain: number; readonly irrigatio
     const irrigation = on('day-irrigation', day);
     const brought = on('day-rain-soaked', day) + irrigation;
     const excess = Math.max(0, brought - on('day-used', day) - depletion);
-    return { irrigation: Math.min(irrigation, excess), rain: excess - Math.min(irrigation, excess) };
+    const ofRain = Math.min(on('day-rain-soaked', day), excess);
+    return { irrigation: excess - ofRain, rain: ofRain };
   });
   return { rain: total(days.map(({ rain }) => rain)), irrigation: total(days.map(({ irrigation }) => irrigation)) };
 }
@@ -81,12 +148,29 @@ const difference: Formula = (given) => {
   return first - total(others);
 };
 
+/** FAO-56 eq. 85 and 88: the day's use comes off before what is above field capacity drains. */
+const dayBalance: Formula = (given) =>
+  Math.max(
+    0,
+    only(given, 'day-depletion-start') +
+      only(given, 'day-used') -
+      only(given, 'day-rain-soaked') -
+      only(given, 'day-irrigation'),
+  );
+
+const missed: Formula = (given) =>
+  Math.max(
+    0,
+    only(given, 'day-depletion-start') + only(given, 'day-change') - only(given, 'day-irrigation') - given.num('goal'),
+  );
+
 const state: Formula = (given) => {
   if (given.numOr('ground-days', 1) === 0) return 'off';
   const end = given.num('depletion-end');
   if (end > given.num('day-readily-available') + 0.05) return 'dry';
-  const aim = given.numOr('end-goal', Number.POSITIVE_INFINITY);
-  if (given.num('unmet-demand') > 0.05 || end > aim + 0.05) return 'short';
+  if (given.num('unmet-demand') > 0.05 || given.code('still-due') === 'yes') return 'short';
+  const missable = Math.max(0.1 * given.numOr('need', 0), given.numOr('rounding-lack', 0));
+  if (given.numOr('missed', 0) > missable + 0.05) return 'short';
   return given.num('irrigation-drained') > given.num('rounding-excess') + 0.05 ? 'over' : 'met';
 };
 
@@ -98,18 +182,22 @@ const volume: Formula = (given) => {
 export const WATERING_FORMULAS: Formulas = {
   goal,
   need,
-  'refill-due': refill,
+  'refill-expected': refillExpected,
+  'refill-due': refillDue,
+  refilled,
   'line-flow': (given) => (given.variant === 'none' ? 0 : (given.num('emitters') * given.num('emitter-flow')) / 60),
   'application-rate': (given) => (60 * given.num('line-flow')) / given.num('ground'),
   'net-rate': (given) => given.num('application-rate') * given.num('efficiency'),
   'minutes-asked': minutesAsked,
+  'named-days': namedDays,
   'open-days': openDays,
-  'minutes-open': (given) => given.num('zone-minutes-per-day') * given.num('open-days'),
+  'minutes-open': (given) => total(given.numbers()),
   'irrigation-gross': gross,
   'irrigation-net': (given) => given.num('irrigation-gross') * given.num('efficiency'),
   'need-met': (given) => given.num('irrigation-net') / given.num('need'),
   'short-days': shortDays,
   used,
+  'day-balance': dayBalance,
   'irrigation-drained': (given) => drained(given).irrigation,
   'rain-drained': (given) => drained(given).rain,
   'depletion-end': (given) =>
@@ -140,5 +228,6 @@ export const WATERING_FORMULAS: Formulas = {
   'irrigation-stayed-litres': volume,
   'drained-irrigation-litres': volume,
   'unmet-litres': difference,
+  missed,
   state,
 };

@@ -2,6 +2,8 @@
 import { type Formula, type Formulas, type StepInputs, total } from './step-inputs.ts';
 
 const DAY_MS = 86_400_000;
+/** Of which the normals are: February has 28 days. */
+const COMMON_YEAR = 2001;
 
 const sum: Formula = (given) => total(given.numbers());
 
@@ -14,7 +16,7 @@ function dayOf(given: StepInputs, day: Date): number {
   const month = day.getUTCMonth();
   const length = lengthOf(year, month);
   const mean = (other: number) =>
-    (given.by('month-total', 'month').get((other + 12) % 12) ?? Number.NaN) / lengthOf(year, (other + 12) % 12);
+    (given.by('month-total', 'month').get((other + 12) % 12) ?? Number.NaN) / lengthOf(COMMON_YEAR, (other + 12) % 12);
   const meeting = (one: number, other: number) => Math.min((one + other) / 2, 2 * one, 2 * other);
   const a = meeting(mean(month - 1), mean(month));
   const b = meeting(mean(month), mean(month + 1));
@@ -29,6 +31,16 @@ const lengthOf = (year: number, month: number) => new Date(Date.UTC(year, month 
 const weekTotal: Formula = (given) =>
   (Math.max(0, given.num('week-total') - given.num('own-figure-total')) / given.num('sharing-days')) *
   given.num('counted-days');
+
+/** On as many days in a row as such days usually have rain, at least one, in the middle of those without a figure of their own. */
+const rainTotal: Formula = (given) => {
+  const free = given.num('sharing-days');
+  const wet = given.days('days-wet');
+  const usual = Math.min(free, Math.max(1, Math.round(free * given.num('rain-day-share'))));
+  if (wet.length !== usual) return Number.NaN;
+  const each = Math.max(0, given.num('week-total') - given.num('own-figure-total')) / usual;
+  return each * given.days('days-of-week').filter((day) => wet.includes(day)).length;
+};
 
 const fromWeather: Formula = (given) => {
   const low = given.num('min-temperature');
@@ -55,7 +67,7 @@ export const WEATHER_FORMULAS: Formulas = {
   'eto-normals': normals,
   'rain-normals': normals,
   'eto-week-total': weekTotal,
-  'rain-week-total': weekTotal,
+  'rain-week-total': rainTotal,
   'eto-month': fromWeather,
   'eto-day': fromWeather,
 };

@@ -11,28 +11,63 @@ const wanted: Formula = (given) => {
   return litres.size === 0 ? 0 : total(weighted) / total(litres.values());
 };
 
-function rounded(given: StepInputs): { readonly minutes: number; readonly cycles: number } {
+const MINUTES_OF_DAY = 1440;
+
+interface Run {
+  readonly minutes: number;
+  readonly cycles: number;
+}
+
+/** Every number of cycles and of steps that the timer can do, by how far it is off; `least`: only those that are not less, if any. */
+function roundedRun(given: StepInputs, wanted: number, isAtLeast: boolean): Run {
   const step = given.num('timer-step');
-  // A run that is a whole number of steps but for rounding takes no step more.
-  const steps = Math.ceil(given.num('minutes-needed') / step - 1e-9);
-  if (steps <= 0) return { minutes: 0, cycles: 0 };
+  if (isAtLeast ? wanted === 0 : wanted < step / 2 - 1e-9) return { minutes: 0, cycles: 0 };
   const longest = given.numOr('longest-cycle', Number.POSITIVE_INFINITY);
-  const cycles = Math.max(1, Math.ceil(steps / Math.max(1, Math.floor(longest / step + 1e-9))));
-  return { minutes: cycles * Math.ceil(steps / cycles) * step, cycles };
+  const runs = Array.from({ length: given.num('starts-a-day') }, (_, place): Run => {
+    const cycles = place + 1;
+    const most = Math.min(Math.floor(longest / step + 1e-9), Math.floor(MINUTES_OF_DAY / (cycles * step) + 1e-9));
+    const exact = wanted / (cycles * step);
+    const steps = isAtLeast ? Math.ceil(exact - 1e-9) : Math.floor(exact + 0.5 + 1e-9);
+    return { cycles, minutes: cycles * Math.max(1, Math.min(steps, Math.max(1, most))) * step };
+  });
+  const enough = runs.filter(({ minutes }) => minutes >= wanted - 1e-9);
+  const off = ({ minutes }: Run) => Math.abs(minutes - wanted);
+  const candidates = isAtLeast && enough.length > 0 ? enough : runs;
+  const aim = isAtLeast && enough.length === 0 ? ({ minutes }: Run) => -minutes : off;
+  return candidates.reduce((best, run) => (aim(run) < aim(best) - 1e-9 ? run : best));
+}
+
+/** Rounded to the nearest, or up where with that somebody would not last to its next watering. */
+function decided(given: StepInputs): number {
+  const wanted = given.num('minutes-needed');
+  const { minutes } = roundedRun(given, wanted, false);
+  const rates = given.by('net-rate-of', 'name');
+  const lasting = given.by('lasts-from', 'name');
+  const isPassing = [...given.by('depletion-of', 'name')].some(
+    ([name, depletion]) =>
+      depletion - (minutes * (rates.get(name) ?? Number.NaN)) / 60 >
+      (lasting.get(name) ?? Number.POSITIVE_INFINITY) + 1e-9,
+  );
+  return isPassing ? roundedRun(given, wanted, true).minutes : minutes;
 }
 
 const perDay: Formula = (given) => {
-  const origin = given.code('origin');
-  if (origin === 'computed') return rounded(given).minutes;
-  if (origin === 'closed') return 0;
+  if (given.has('minutes-needed')) return decided(given);
+  if (given.code('origin') === 'closed') return 0;
+  if (given.variant === 'run-by-day') return Math.max(0, ...given.by('day-minutes', 'day').values());
   return given.num('minutes-given') / given.num('week-watering-days');
 };
 
 const cycles: Formula = (given) => {
-  if (given.has('timer-step')) return rounded(given).cycles;
   const run = given.num('minutes-per-day');
-  return run === 0 ? 0 : Math.max(1, Math.ceil(run / given.numOr('longest-cycle', Number.POSITIVE_INFINITY)));
+  if (given.has('timer-step')) return roundedRun(given, run, false).cycles;
+  if (run === 0) return 0;
+  const fewest = Math.ceil(run / given.numOr('longest-cycle', Number.POSITIVE_INFINITY) - 1e-9);
+  return Math.min(Math.max(1, fewest), given.num('starts-a-day'));
 };
+
+const weekMinutes: Formula = (given) =>
+  given.variant === 'one-number' ? given.num('minutes-per-day') * given.num('run-days') : total(given.numbers());
 
 const closing: Formula = (given) =>
   given.num('rain-litres') +
@@ -60,7 +95,7 @@ export const ZONE_FORMULAS: Formulas = {
   'zone-minutes': wanted,
   'minutes-per-day': perDay,
   cycles,
-  minutes: (given) => given.num('minutes-per-day') * given.num('week-watering-days'),
+  minutes: weekMinutes,
   flow: sum,
   litres: sum,
   'rain-litres': sum,

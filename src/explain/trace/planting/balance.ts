@@ -11,6 +11,7 @@ export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
   return [
     shortDaysStep(cell),
     usedStep(cell),
+    ...cell.daily.map(dayStep),
     drainedStep(cell, 'irrigation-drained', 'irrigationDrainedMm'),
     drainedStep(cell, 'rain-drained', 'rainDrainedMm'),
     endStep(cell),
@@ -59,6 +60,28 @@ function shortDayInputs({ day, ks, etcMm, ...soil }: CellDay): readonly TraceVal
   ];
 }
 
+/** In the order of eq. 88: FAO-56 Example 38 adds a day's irrigation before its use. */
+function dayStep(of: CellDay): TraceStep {
+  return {
+    id: 'day-balance',
+    day: of.day,
+    source: ['FAO-56 eq. 85, 88', { id: 'order-of-day', cite: 'FAO-56 Example 38' }],
+    inputs: dayInputs(of),
+    result: depth(of.endMm),
+  };
+}
+
+type DayOfBalance = Pick<CellDay, 'day' | 'startMm' | 'usedMm' | 'soakedMm' | 'irrigationMm'>;
+
+function dayInputs({ day, startMm, usedMm, soakedMm, irrigationMm }: DayOfBalance): readonly TraceValue[] {
+  return [
+    input({ id: 'day-depletion-start', day }, depth(startMm)),
+    input({ id: 'day-used', day }, depth(usedMm)),
+    input({ id: 'day-rain-soaked', day }, depth(soakedMm)),
+    input({ id: 'day-irrigation', day }, depth(irrigationMm)),
+  ];
+}
+
 /** Day by day, where more came than the soil could hold. */
 function drainedStep(
   { daily, at }: PlantingCell,
@@ -69,13 +92,8 @@ function drainedStep(
   return {
     id,
     variant: drained.length === 0 ? 'none' : 'some',
-    source: ['FAO-56 eq. 88', { id: 'choice-irrigation-first' }],
-    inputs: drained.flatMap(({ day, startMm, usedMm, soakedMm, irrigationMm }) => [
-      input({ id: 'day-depletion-start', day }, depth(startMm)),
-      input({ id: 'day-used', day }, depth(usedMm)),
-      input({ id: 'day-rain-soaked', day }, depth(soakedMm)),
-      input({ id: 'day-irrigation', day }, depth(irrigationMm)),
-    ]),
+    source: ['FAO-56 eq. 88', { id: 'choice-rain-first' }],
+    inputs: drained.flatMap(dayInputs),
     result: depth(at(field)),
   };
 }

@@ -41,7 +41,8 @@ function landscapeStep(coefficient: LandscapeCoefficient): TraceStep {
 function cropStep(cell: PlantingCell, coefficient: CropCoefficient): TraceStep {
   const { ground, dayOf } = cell;
   const { stageDays, source, stagesSource } = coefficient;
-  const settled = dailyCoefficients(cell, false);
+  const { establishing: _, ...planting } = cell.planting;
+  const settled = dailyCoefficients({ planting, dayOf }, daysIn(ground));
   const [initial, development, mid, late] = stageDays;
   const groundDays = ground.end - ground.first;
   const firstDay = dayOf(ground.first);
@@ -97,7 +98,7 @@ function establishingSteps({ planting, ground, dayOf }: PlantingCell): readonly 
 function demandStep(cell: PlantingCell): TraceStep {
   const { ground, season, dayOf } = cell;
   const eto = season.weather.eto.mm;
-  const coefficients = dailyCoefficients(cell, true);
+  const coefficients = dailyCoefficients(cell, daysIn(ground));
   const [first = 0] = coefficients;
   return {
     id: 'demand',
@@ -115,7 +116,10 @@ function demandStep(cell: PlantingCell): TraceStep {
   };
 }
 
-function dailyCoefficients({ planting, ground, dayOf }: PlantingCell, isEstablishing: boolean): readonly number[] {
-  const { establishing, ...settled } = planting;
-  return daysIn(ground).map((index) => plantCoefficientOn(isEstablishing ? planting : settled, dayOf(index)));
+/** Of each of the days given by their indexes. */
+export function dailyCoefficients(
+  { planting, dayOf }: Pick<PlantingCell, 'planting' | 'dayOf'>,
+  indexes: readonly number[],
+): readonly number[] {
+  return indexes.map((index) => plantCoefficientOn(planting, dayOf(index)));
 }

@@ -4,7 +4,8 @@ import type { Season } from '../../../engine/season/season.ts';
 import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, input } from '../trace-value.ts';
-import { normalsStep, weekTotalStep } from './totals-to-days.ts';
+import { rainTotalStep } from './rain-total.ts';
+import { normalsStep } from './totals-to-days.ts';
 
 type Origin = (typeof RAIN_ORIGINS)[number];
 
@@ -41,14 +42,6 @@ function detailOf(season: Season, origin: Origin, indexes: readonly number[]): r
     case 'normals':
       return [normalsStep(season, { id: 'rain-normals', totals: season.garden.site.climate.rainMm, daily, indexes })];
     case 'observed-week':
-      return [
-        weekTotalStep(season, {
-          id: 'rain-week-total',
-          totalOf: ({ rainMm }) => rainMm,
-          daily,
-          isShared: (index) => rain.origin[index] === RAIN_ORIGINS.indexOf('observed-week'),
-          indexes,
-        }),
-      ];
+      return [rainTotalStep(season, indexes)];
   }
 }

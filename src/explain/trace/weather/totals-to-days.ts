@@ -40,7 +40,7 @@ export function monthsOf(firstDay: number, indexes: readonly number[]): readonly
   return [...new Set(indexes.map((index) => monthOf(firstDay + index)))];
 }
 
-export interface WeekTotalShare extends SharedTotal<'eto-week-total' | 'rain-week-total'> {
+export interface WeekTotalShare extends SharedTotal<'eto-week-total'> {
   readonly totalOf: (week: ObservedWeek) => number | undefined;
   /** Whether a day has its share from the week's total. */
   readonly isShared: (index: number) => boolean;

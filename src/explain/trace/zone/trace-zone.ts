@@ -11,7 +11,7 @@ import { rainCountedSteps } from './rain-counted.ts';
 import { runningTotalSteps } from './running-totals.ts';
 import { sumSteps } from './sums.ts';
 import { type ZoneCell, zoneCell } from './zone-cell.ts';
-import { originInput, zoneMinutesStep } from './zone-minutes.ts';
+import { originInput } from './zone-minutes.ts';
 import { zoneRunSteps } from './zone-run.ts';
 
 export function traceZone(season: Season, zoneSeason: ZoneSeason, week: number): readonly TraceStep[] {
@@ -19,7 +19,6 @@ export function traceZone(season: Season, zoneSeason: ZoneSeason, week: number):
   return [
     ...referenceEtSteps(season, weekSpan(week)),
     ...rainSteps(season, weekSpan(week)),
-    zoneMinutesStep(cell),
     ...zoneRunSteps(cell),
     ...sumSteps({ of: 'zone', parts: cell.members, at: cell.at }),
     ...rainCountedSteps(cell),

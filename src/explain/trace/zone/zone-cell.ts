@@ -1,10 +1,15 @@
 /** One zone's week with all that its steps read. */
-import { openMasks } from '../../../engine/season/open-days.ts';
+import { forecastOn } from '../../../engine/forecast.ts';
+import { countDays } from '../../../engine/season/days-mask.ts';
+import { plantingDays } from '../../../engine/season/planting-days.ts';
 import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
-import { type MinutesRequest, minutesRequest } from '../../../engine/season/zone-minutes.ts';
+import type { ToldMorning, ToldPlanting } from '../../../engine/season/told-morning.ts';
+import type { MinutesRequest } from '../../../engine/season/zone-minutes.ts';
+import { zoneMornings } from '../../../engine/season/zone-season.ts';
 import { zoneFigure } from '../../../engine/season/zone-week.ts';
 import type { PlantingField } from '../planting/planting-cell.ts';
+import { outlookOn, requestsIn } from '../planting/planting-morning.ts';
 
 export interface ZoneCell {
   readonly season: Season;
@@ -14,6 +19,8 @@ export interface ZoneCell {
   readonly members: readonly ZoneMember[];
   /** Watering days of the week. */
   readonly dayCount: number;
+  /** Its watering mornings. */
+  readonly mornings: readonly ToldMorning[];
   at(field: keyof typeof ZONE_FIELDS): number;
 }
 
@@ -21,22 +28,27 @@ export interface ZoneMember {
   /** With its id where another planting of the zone has the same. */
   readonly name: string;
   readonly own: PlantingSeason;
+  /** Its place in its zone. */
+  readonly place: number;
   at(field: PlantingField): number;
 }
 
 export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): ZoneCell {
   const { zone, plantings } = zoneSeason;
-  const members = plantings.map((own) => ({
+  const members = plantings.map((own, place) => ({
     own,
+    place,
     name: distinctName(own.planting, zone.plantings),
     at: (field: PlantingField) => plantingFigure(own, field, week),
   }));
+  const context = { zone, site: season.garden.site, weather: season.weather };
   return {
     season,
     zoneSeason,
     week,
     members: members.filter(({ at }) => at('groundDays') > 0),
-    dayCount: openMasks(zone.wateringDays).length - 1,
+    dayCount: countDays(zone.wateringDays),
+    mornings: zoneMornings(context, zoneSeason, week),
     at: (field) => zoneFigure(zoneSeason, field, week),
   };
 }
@@ -51,12 +63,27 @@ export function distinctName({ id, name }: Named, all: readonly Named[]): string
   return all.filter((other) => other.name === name).length > 1 ? `${name} (${id})` : name;
 }
 
-/** What a planting has to say in the zone's minutes, as on its first watering morning of the week. */
-export function requestOf({ zoneSeason: { zone } }: ZoneCell, { own, at }: ZoneMember): MinutesRequest {
-  return {
-    ...minutesRequest(own.planting),
-    isPresent: true,
-    minutesPerDay: at('minutesWanted'),
-    litresPerMinute: at('flowLpm') * zone.efficiency,
-  };
+/** What a planting has to say in the zone's minutes of a morning, as in the season's run. */
+export interface MorningRequest {
+  readonly member: ZoneMember;
+  readonly told: ToldPlanting;
+  readonly request: MinutesRequest;
+}
+
+export function requestsOf({ members, zoneSeason }: ZoneCell, morning: ToldMorning): readonly MorningRequest[] {
+  const requests = requestsIn(zoneSeason, morning);
+  return members.map((member) => ({
+    member,
+    told: morning.plantings[member.place] as ToldPlanting,
+    request: requests[member.place] as MinutesRequest,
+  }));
+}
+
+/** Depletion on a morning above which a planting passes its allowed one before its next watering; net mm of a minute that day. */
+export function limitsOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember, day: number) {
+  const { zone } = zoneSeason;
+  const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
+  const forecast = forecastOn(season.weather.forecasts, day);
+  const { passAboveMm } = outlookOn(days, { week, mask: zone.wateringDays, forecast });
+  return { passAboveMm: passAboveMm[day - 7 * week] as number, netMm: days.netMmPerMinute[day] as number };
 }

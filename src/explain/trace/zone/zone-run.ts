@@ -1,33 +1,117 @@
-/** The minutes that a zone really runs: rounded to its timer, or as a person set them. */
-import type { TraceSource, TraceStep, TraceValue } from '../trace-step.ts';
-import { code, count, days, flow, input, minutes } from '../trace-value.ts';
-import type { ZoneCell } from './zone-cell.ts';
-import { originInput, originOf } from './zone-minutes.ts';
+/** The minutes that a zone really runs, day by day: decided on its mornings, or as a person set them. */
+import type { ToldMorning } from '../../../engine/season/told-morning.ts';
+import { LEAST_MINUTES, type ZoneMorning } from '../../../engine/season/zone-morning.ts';
+import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
+import { daysIn, weekSpan } from '../day-span.ts';
+import { isInMask, minutesOfDay } from '../planting/planting-cell.ts';
+import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
+import { code, count, days, depth, flow, input, minutes, rate } from '../trace-value.ts';
+import { limitsOf, type ZoneCell } from './zone-cell.ts';
+import { decidersOf, originInput, originOf, zoneMinutesStep } from './zone-minutes.ts';
 
 export function zoneRunSteps(cell: ZoneCell): readonly TraceStep[] {
-  return [perDayStep(cell), cyclesStep(cell), weekStep(cell), flowStep(cell)];
+  const { mornings } = cell;
+  const decided = mornings.flatMap((morning) =>
+    morning.decided === undefined ? [] : [{ ...morning, decided: morning.decided }],
+  );
+  const shown = originOf(cell) === 'computed' ? decided : decided.slice(0, 1);
+  const [first] = shown.length > 0 ? shown : mornings;
+  return [
+    ...(first === undefined || shown.length > 0 ? [] : [zoneMinutesStep(cell, first)]),
+    ...shown.flatMap((morning) => [
+      zoneMinutesStep(cell, morning),
+      ...(originOf(cell) === 'computed' ? [morningStep(cell, morning)] : []),
+    ]),
+    ...(originOf(cell) === 'computed' ? [] : [givenStep(cell)]),
+    weekStep(cell, decided.length),
+    cyclesStep(cell),
+    flowStep(cell),
+  ];
 }
 
-function perDayStep(cell: ZoneCell): TraceStep {
+type Decided = ToldMorning & { readonly decided: ZoneMorning };
+
+/** What the timer makes of a morning's minutes. */
+function morningStep(cell: ZoneCell, morning: Decided): TraceStep {
+  const { zone } = cell.zoneSeason;
+  const { wanted, run } = morning.decided;
+  const nearest = nearestRun(wanted, zone).minutes;
+  const isTried = wanted > LEAST_MINUTES && nearest < wanted;
+  return {
+    id: 'minutes-per-day',
+    day: cell.season.garden.span.firstDay + morning.day,
+    variant: variantOf(wanted, run.minutes, nearest),
+    source: [
+      { id: 'choice-nearest' },
+      { id: 'cycle-and-soak' },
+      { id: 'longest-cycle', cite: 'Irrigation Association (2008)' },
+    ],
+    inputs: [
+      input('minutes-needed', minutes(wanted)),
+      ...timerInputs(cell),
+      ...(isTried
+        ? decidersOf(cell, morning).flatMap(({ member, told }) => limitInputs(cell, morning, member, told))
+        : []),
+    ],
+    result: minutes(run.minutes),
+  };
+}
+
+function variantOf(wanted: number, ran: number, nearest: number): 'idle' | 'skipped' | 'up' | 'nearest' {
+  if (ran === 0) return wanted > LEAST_MINUTES ? 'skipped' : 'idle';
+  return ran > nearest ? 'up' : 'nearest';
+}
+
+type Decider = ReturnType<typeof decidersOf>[number];
+
+/** Whether a planting lasts until its next watering. */
+function limitInputs(
+  cell: ZoneCell,
+  { day }: ToldMorning,
+  member: Decider['member'],
+  { depletionMm }: Decider['told'],
+): readonly TraceValue[] {
+  const { passAboveMm, netMm } = limitsOf(cell, member, day);
+  const { name } = member;
+  return [
+    input({ id: 'depletion-of', name }, depth(depletionMm)),
+    input({ id: 'net-rate-of', name }, rate(60 * netMm)),
+    input({ id: 'lasts-from', name }, finite(passAboveMm, depth)),
+  ];
+}
+
+function timerInputs({ zoneSeason: { zone } }: ZoneCell): readonly TraceValue[] {
+  return [
+    input('timer-step', minutes(zone.timerStepMinutes)),
+    input('longest-cycle', finite(zone.longestCycleMinutes, minutes)),
+    input('starts-a-day', count(zone.startsADay)),
+  ];
+}
+
+function finite(value: number, figure: (value: number) => TraceFigure): TraceFigure {
+  return value < Number.POSITIVE_INFINITY ? figure(value) : code('limit', 'no-limit');
+}
+
+/** Minutes that a person set or logged. */
+function givenStep(cell: ZoneCell): TraceStep {
   const { dayCount, at } = cell;
   const origin = originOf(cell);
+  const choice = cell.zoneSeason.zone.choices.get(cell.week);
   const result = minutes(at('minutesPerDay'));
-  if (origin === 'computed') {
+  if (origin === 'run' && choice?.runs !== undefined) {
     return {
       id: 'minutes-per-day',
-      variant: origin,
-      source: [{ id: 'cycle-and-soak' }, { id: 'longest-cycle', cite: 'Irrigation Association (2008)' }],
-      inputs: [originInput(cell), ...roundingInputs(cell)],
+      variant: 'run-by-day',
+      source: [{ id: 'run-log' }],
+      inputs: [originInput(cell), ...dayInputs(cell)],
       result,
     };
   }
-  const choice = cell.zoneSeason.zone.choices.get(cell.week);
   const given = origin === 'run' ? choice?.minutesRun : choice?.minutes;
-  const source: TraceSource = { id: origin === 'run' ? 'run-log' : 'choice-of-week' };
   return {
     id: 'minutes-per-day',
-    variant: origin,
-    source: [source],
+    variant: origin === 'computed' ? 'hand-set' : origin,
+    source: [{ id: origin === 'run' ? 'run-log' : 'choice-of-week' }],
     inputs: [
       originInput(cell),
       ...(origin === 'closed' || given === undefined ? [] : [input('minutes-given', minutes(given))]),
@@ -37,39 +121,47 @@ function perDayStep(cell: ZoneCell): TraceStep {
   };
 }
 
-function roundingInputs({ zoneSeason: { zone }, at }: ZoneCell): readonly TraceValue[] {
-  return [
-    input('minutes-needed', minutes(at('minutesWanted'))),
-    input('timer-step', minutes(zone.timerStepMinutes)),
-    longestCycle(zone.longestCycleMinutes),
-  ];
+/** Watering days, and others that were run. */
+function dayInputs({ season, zoneSeason, week }: ZoneCell): readonly TraceValue[] {
+  const { wateringDays } = zoneSeason.zone;
+  return daysIn(
+    weekSpan(week),
+    (day) => isInMask(wateringDays, day - 7 * week) || minutesOfDay(zoneSeason, day) > 0,
+  ).map((day) =>
+    input({ id: 'day-minutes', day: season.garden.span.firstDay + day }, minutes(minutesOfDay(zoneSeason, day))),
+  );
 }
 
-function longestCycle(longest: number): TraceValue {
-  return input('longest-cycle', longest < Number.POSITIVE_INFINITY ? minutes(longest) : code('limit', 'no-limit'));
+/** One number where it stands on every day that runs, else day by day. */
+function weekStep(cell: ZoneCell, decisions: number): TraceStep {
+  const { zoneSeason, week, at } = cell;
+  const running = daysIn(weekSpan(week), (day) => minutesOfDay(zoneSeason, day) > 0);
+  const isOne = decisions <= 1 && running.every((day) => minutesOfDay(zoneSeason, day) === at('minutesPerDay'));
+  return {
+    id: 'minutes',
+    variant: isOne ? 'one-number' : 'by-day',
+    source: [{ id: 'definition' }],
+    inputs: isOne
+      ? [input('minutes-per-day', minutes(at('minutesPerDay'))), input('run-days', days(running.length))]
+      : dayInputs(cell),
+    result: minutes(at('minutes')),
+  };
 }
 
+/** Of the day that runs longest. */
 function cyclesStep(cell: ZoneCell): TraceStep {
-  const { zoneSeason, at } = cell;
   const isComputed = originOf(cell) === 'computed';
+  const [step, ...others] = timerInputs(cell);
   return {
     id: 'cycles',
     variant: isComputed ? 'computed' : 'given',
     source: [{ id: 'cycle-and-soak' }],
-    inputs: isComputed
-      ? roundingInputs(cell)
-      : [input('minutes-per-day', minutes(at('minutesPerDay'))), longestCycle(zoneSeason.zone.longestCycleMinutes)],
-    result: count(at('cycles')),
-  };
-}
-
-function weekStep({ at, dayCount }: ZoneCell): TraceStep {
-  return {
-    id: 'minutes',
-    variant: 'zone',
-    source: [{ id: 'definition' }],
-    inputs: [input('minutes-per-day', minutes(at('minutesPerDay'))), input('week-watering-days', days(dayCount))],
-    result: minutes(at('minutes')),
+    inputs: [
+      input('minutes-per-day', minutes(cell.at('minutesPerDay'))),
+      ...(isComputed && step !== undefined ? [step] : []),
+      ...others,
+    ],
+    result: count(cell.at('cycles')),
   };
 }
 

@@ -1,0 +1,123 @@
+/** The share of a month's normal rain that counts for a planting. */
+import type { RainMethod } from '../../../engine/rain/effective-rain.ts';
+import { countDays } from '../../../engine/season/days-mask.ts';
+import { type KeptRain, keptRain } from '../../../engine/season/kept-rain.ts';
+import { rainMonth, yearsOfRain } from '../../../engine/season/planting-rain.ts';
+import { daysIn, sumOver } from '../day-span.ts';
+import type { TraceSource, TraceStep, TraceValue } from '../trace-step.ts';
+import { count, days, depth, factor, input, share } from '../trace-value.ts';
+import type { PlantingCell } from './planting-cell.ts';
+
+/** A month of the season of which normal rain falls on the planting. */
+export interface NormalMonth {
+  /** Index in the season's months. */
+  readonly index: number;
+  /** Of the calendar, 0 is January. */
+  readonly month: number;
+  readonly rainMm: number;
+}
+
+export const METHOD_SOURCES: Readonly<Record<RainMethod, readonly TraceSource[]>> = {
+  tr21: ['USDA SCS TR-21 (1967, rev. 1970)', { id: 'not-checked', cite: 'NEH Part 623 ch. 2, eq. 2-84, 2-85' }],
+  fao: [{ id: 'not-checked', cite: 'Brouwer and Heibloem (1986), FAO Training Manual 3, Table 6' }],
+  'scs-simplified': [{ id: 'scs-simplified', cite: 'USDA SCS' }],
+  fraction: [{ id: 'common-practice' }, { id: 'rain-fraction', cite: 'California Title 23 s. 492 ff.' }],
+  balance: ['FAO-56 eq. 85–88, p. 170'],
+};
+
+/** Of the days given by their indexes. */
+export function normalMonths({ season }: PlantingCell, indexes: readonly number[]): readonly NormalMonth[] {
+  const { months, rain } = season.weather;
+  const isIn = (day: number, index: number) =>
+    day >= (months.starts[index] as number) && day < (months.starts[index + 1] as number);
+  return months.calendarMonth
+    .map((month, index) => ({
+      index,
+      month,
+      rainMm: sumOver(
+        rain.expectedMm,
+        indexes.filter((day) => isIn(day, index)),
+      ),
+    }))
+    .filter(({ rainMm }) => rainMm > 0);
+}
+
+export function shareSteps(cell: PlantingCell, months: readonly NormalMonth[]): readonly TraceStep[] {
+  const { season, keeper } = cell;
+  const { site } = season.garden;
+  if (months.length === 0) return [];
+  const kept = site.rain.method === 'balance' ? keptRain(keeper, yearsOfRain(site, season.weather)) : [];
+  return months.flatMap((month) => [
+    ...(site.rain.method === 'tr21' ? [storageStep(cell, month)] : []),
+    shareStep(cell, month, kept[month.index]),
+  ]);
+}
+
+export function shareOf({ own }: PlantingCell, monthIndex: number): number {
+  return own.rainShares[monthIndex] as number;
+}
+
+function shareStep(cell: PlantingCell, { index, month }: NormalMonth, kept: KeptRain | undefined): TraceStep {
+  const { method } = cell.season.garden.site.rain;
+  return {
+    id: 'rain-share',
+    month,
+    variant: method,
+    source: kept === undefined ? METHOD_SOURCES[method] : [...METHOD_SOURCES[method], yearsSource(cell)],
+    inputs: kept === undefined ? shareInputs(cell, index, method) : keptInputs(cell, kept),
+    result: factor(shareOf(cell, index)),
+  };
+}
+
+function yearsSource({ season }: PlantingCell): TraceSource {
+  return season.weather.years().basis === 'record'
+    ? { id: 'years-recorded', text: season.garden.site.years?.source ?? '' }
+    : { id: 'years-made', cite: 'Geng, Penning de Vries and Supit (1986)' };
+}
+
+function keptInputs({ season }: PlantingCell, { keptMm, rainMm }: KeptRain): readonly TraceValue[] {
+  const { years } = season.weather.years();
+  return [
+    input('years', count(years)),
+    input('years-rain', depth(rainMm / years)),
+    input('years-kept', depth(keptMm / years)),
+  ];
+}
+
+function shareInputs(cell: PlantingCell, monthIndex: number, method: RainMethod): readonly TraceValue[] {
+  const given = monthOf(cell, monthIndex);
+  if (given === undefined) return [];
+  const rain = input('month-rain', depth(given.rainMm));
+  if (method === 'fraction') return [rain, input('counted-share', share(given.fraction))];
+  if (method !== 'tr21') return [rain];
+  return [rain, input('month-demand', depth(given.etcMm)), input('usable-storage', depth(given.usableStorageMm))];
+}
+
+const monthOf = ({ season, keeper }: PlantingCell, monthIndex: number) =>
+  rainMonth(keeper, season.garden.site, season.weather, monthIndex);
+
+/** TR-21's D. */
+function storageStep(cell: PlantingCell, { index, month }: NormalMonth): TraceStep {
+  const { season, own, keeper, zone } = cell;
+  const { starts, lengthDays } = season.weather.months;
+  const { demand } = own;
+  const ofMonth = daysIn({ first: starts[index] as number, end: starts[index + 1] as number }).filter(
+    (day) => day >= demand.first && day < demand.end,
+  );
+  const given = monthOf(cell, index);
+  const raw = input('mean-readily-available', depth(sumOver(demand.expectedRawMm, ofMonth) / ofMonth.length));
+  return {
+    id: 'usable-storage',
+    month,
+    variant: keeper.isRefill ? 'refill' : 'keep',
+    source: METHOD_SOURCES.tr21,
+    inputs: keeper.isRefill
+      ? [raw]
+      : [
+          raw,
+          input('mean-demand', depth((given?.etcMm ?? 0) / (lengthDays[index] as number))),
+          input('week-watering-days', days(countDays(zone.wateringDays))),
+        ],
+    result: depth(given?.usableStorageMm ?? 0),
+  };
+}
