@@ -4,7 +4,7 @@ import { plantingFigure, plantingState } from '../../../src/engine/season/planti
 import type { PlantingSeason, Season, ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
-import type { Notice, NoticeKind } from '../../../src/explain/notices/notice.ts';
+import { type Notice, type NoticeKind, plantingsOf } from '../../../src/explain/notices/notice.ts';
 import { figuresOf } from '../../support/notices.ts';
 
 /** A notice with what it is about, looked up in the season. */
@@ -14,27 +14,58 @@ export interface Told {
   readonly weeks: readonly number[];
   readonly zone: ZoneSeason | undefined;
   readonly own: PlantingSeason | undefined;
+  /** The plantings that it names. */
+  readonly all: readonly PlantingSeason[];
 }
 
 export function told(season: Season, notice: Notice): Told {
   const zone = season.zones.find((candidate) => candidate.zone.id === notice.zoneId);
   const own = zone?.plantings.find(({ planting }) => planting.id === notice.plantingId);
-  return { season, notice, weeks: notice.weeks ?? [], zone, own };
+  const ids = plantingsOf(notice);
+  const all = zone?.plantings.filter(({ planting }) => ids.includes(planting.id)) ?? [];
+  return { season, notice, weeks: notice.weeks ?? [], zone, own, all };
 }
 
 type Figures = Readonly<Record<string, number>>;
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
 
-function lack({ own, weeks }: Told): Figures {
-  const total = (field: Parameters<typeof plantingFigure>[1]) =>
-    sum(weeks.map((week) => plantingFigure(own as PlantingSeason, field, week)));
+type Field = Parameters<typeof plantingFigure>[1];
+
+/** A planting of several need not be concerned in all weeks: then the sums are a share of those over all. */
+function lack({ all, own, weeks, notice }: Told): Figures {
+  const total = (field: Field, areaOf = (_: PlantingSeason) => 1) =>
+    sum(all.flatMap((each) => weeks.map((week) => areaOf(each) * plantingFigure(each, field, week))));
+  const area = (each: PlantingSeason) => each.planting.areaM2;
+  if (own === undefined) {
+    const { unmetLitres = Number.NaN, demandLitres = Number.NaN } = figuresOf(notice);
+    return {
+      unmetLitres: Math.min(unmetLitres, total('demandLitres') - total('usedLitres') + 1e-9),
+      demandLitres: Math.min(demandLitres, total('demandLitres') + 1e-9),
+    };
+  }
   return {
     unmetLitres: total('demandLitres') - total('usedLitres'),
-    neededLitres: total('neededMm') * (own?.planting.areaM2 ?? Number.NaN),
-    netLitres: total('irrigationNetMm') * (own?.planting.areaM2 ?? Number.NaN),
+    demandLitres: total('demandLitres'),
+    neededLitres: total('neededMm', area),
+    netLitres: total('irrigationNetMm', area),
     shortDays: total('shortDays'),
-    dryWeeks: weeks.filter((week) => plantingState(own as PlantingSeason, week) === 'dry').length,
+    dryWeeks: weeks.filter((week) => plantingState(own, week) === 'dry').length,
+  };
+}
+
+function over({ all, own, weeks, notice }: Told): Figures {
+  const { drainedLitres = Number.NaN, appliedLitres = Number.NaN } = figuresOf(notice);
+  const seasonLitres = sum(
+    all.flatMap((each) => Array.from({ length: each.weeks }, (_, week) => plantingFigure(each, 'litres', week))),
+  );
+  const shares = { seasonLitres, drainedShare: drainedLitres / appliedLitres };
+  if (own === undefined) return shares;
+  const total = (field: Field) => sum(weeks.map((week) => plantingFigure(own, field, week)));
+  return {
+    ...shares,
+    drainedLitres: total('irrigationDrainedMm') * own.planting.areaM2,
+    appliedLitres: total('litres'),
   };
 }
 
@@ -106,30 +137,33 @@ function cropPast({ season, own, weeks, notice }: Told): Figures {
 /** The figures that must be found, each under its name; a notice may have more. */
 export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   'no-line': lack,
-  dry: lack,
+  closed: lack,
+  'short-by-hand': lack,
+  'short-as-run': lack,
+  'beyond-timer': (of) => ({
+    ...lack(of),
+    minutesAsked: Math.max(...inZone(of, 'minutesWanted')),
+    startsADay: of.zone?.zone.startsADay ?? Number.NaN,
+  }),
+  'shut-off-short': lack,
+  'left-behind': lack,
+  'few-days': (of) => ({
+    ...lack(of),
+    wateringDays: (of.zone?.zone.wateringDays ?? 0).toString(2).replaceAll('0', '').length,
+  }),
+  'dry-spell': lack,
+  'partly-filled': lack,
   short: lack,
-  'never-enough': lack,
-  closed: ({ zone, weeks }) => {
-    const lacking = (own: PlantingSeason) =>
-      weeks.filter((week) => ['dry', 'short'].includes(plantingState(own, week)) && isToBeBrought(own, week));
-    const short = (zone as ZoneSeason).plantings.filter((own) => lacking(own).length > 0);
-    const unmet = (own: PlantingSeason) => (week: number) =>
-      plantingFigure(own, 'demandLitres', week) - plantingFigure(own, 'usedLitres', week);
-    return { unmetLitres: sum(short.flatMap((own) => lacking(own).map(unmet(own)))), plantings: short.length };
-  },
-  over: ({ own, weeks }) => {
-    const total = (field: Parameters<typeof plantingFigure>[1]) =>
-      sum(weeks.map((week) => plantingFigure(own as PlantingSeason, field, week)));
-    const drainedLitres = total('irrigationDrainedMm') * (own?.planting.areaM2 ?? Number.NaN);
-    return { drainedLitres, appliedLitres: total('litres'), drainedShare: drainedLitres / total('litres') };
-  },
+  over,
+  'over-by-hand': over,
+  'step-too-long': ({ zone }) => ({
+    timerStepMinutes: zone?.zone.timerStepMinutes ?? Number.NaN,
+    longestCycleMinutes: zone?.zone.longestCycleMinutes ?? Number.NaN,
+  }),
   'hand-set': (of) => ({ minutes: sum(inZone(of, 'minutes')) }),
   'too-long': (of) => ({
     minutesPerDay: Math.max(...inZone(of, 'minutesPerDay')),
     windowMinutes: 60 * of.season.garden.supply.windowHoursPerDay,
-  }),
-  'refill-weekly': ({ own, weeks }) => ({
-    weeklyDemandMm: sum(weeks.map((week) => plantingFigure(own as PlantingSeason, 'demandMm', week))) / weeks.length,
   }),
   'crop-early': cropEarly,
   'crop-past': cropPast,
@@ -162,7 +196,10 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     const day = [...times.minutesNeeded.keys()].find(
       (index) => times.minutesNeeded[index] === minutesNeeded && times.windowMinutes[index] === windowMinutes,
     );
-    return { minutesOver: minutesNeeded - windowMinutes + (day === undefined ? Number.NaN : 0) };
+    return {
+      minutesOver: minutesNeeded - windowMinutes + (day === undefined ? Number.NaN : 0),
+      minutesInAll: sum(times.minutesNeeded),
+    };
   },
   'allowance-exceeded': allowance,
   'tank-dry': ({ season }) => {
@@ -180,8 +217,3 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     otherDays: 7 * (season.garden.span.weeks - weeks.length),
   }),
 };
-
-/** Not for want of a line, which has a notice of its own. */
-function isToBeBrought(own: PlantingSeason, week: number): boolean {
-  return plantingFigure(own, 'minutesWanted', week) > 0 || plantingFigure(own, 'neededMm', week) <= 0.05;
-}

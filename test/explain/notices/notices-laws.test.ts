@@ -4,14 +4,18 @@ import { describe, expect, it } from 'vitest';
 import { plantingFigure, plantingState } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { Season } from '../../../src/engine/season/season.ts';
-import type { Notice } from '../../../src/explain/notices/notice.ts';
+import { type Notice, plantingsOf } from '../../../src/explain/notices/notice.ts';
+import { NOTICE_KINDS, shareOf } from '../../../src/explain/notices/notice-kinds.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
 import { arbitraryLaidGarden } from '../../support/laid-garden.ts';
 import { figuresOf } from '../../support/notices.ts';
 import { FIGURES, told } from './notice-figures.ts';
 
-const LACKS = ['no-line', 'dry', 'short', 'never-enough', 'closed'];
+const LACKS = [
+  ...['no-line', 'closed', 'short-by-hand', 'short-as-run', 'beyond-timer', 'shut-off-short', 'left-behind'],
+  ...['few-days', 'dry-spell', 'partly-filled', 'short'],
+];
 const LINES = ['line-too-long', 'pressure-low', 'emitters-far-apart', 'line-downhill'];
 const SUPPLY = ['flow-too-great', 'flow-together', 'window-too-short', 'allowance-exceeded', 'tank-dry'];
 const seasons = [
@@ -20,15 +24,12 @@ const seasons = [
 ].map((garden) => runSeason(garden));
 const noticed = seasons.map((season) => ({ season, notices: noticesOf(season) }));
 
-/** How often a planting's week is told as a lack of water. */
-function timesTold(notices: readonly Notice[], zoneId: string, plantingId: string, week: number): number {
-  return notices.filter(
-    ({ kind, weeks, ...where }) =>
-      LACKS.includes(kind) &&
-      where.zoneId === zoneId &&
-      (where.plantingId === undefined || where.plantingId === plantingId) &&
-      weeks?.includes(week) === true,
-  ).length;
+/** Whether a planting's week is told as a lack of water. */
+function isTold(notices: readonly Notice[], plantingId: string, week: number): boolean {
+  return notices.some(
+    (notice) =>
+      LACKS.includes(notice.kind) && plantingsOf(notice).includes(plantingId) && notice.weeks?.includes(week) === true,
+  );
 }
 
 function plantingWeeks({ zones }: Season) {
@@ -42,9 +43,10 @@ describe('the notices of 500 random gardens, 200 of them with laid lines and a s
     const kinds = new Set<string>(noticed.flatMap(({ notices }) => notices.map(({ kind }) => kind)));
     const others = [
       'over',
+      'over-by-hand',
       'hand-set',
       'too-long',
-      'refill-weekly',
+      'step-too-long',
       'crop-early',
       'crop-past',
       'out-of-season',
@@ -53,25 +55,51 @@ describe('the notices of 500 random gardens, 200 of them with laid lines and a s
     expect([...kinds].sort()).toEqual([...LACKS, ...others, ...LINES, ...SUPPLY].sort());
   });
 
-  it('tell every week in which a planting dries out or goes short, each once', () => {
+  it('tell every week in which a planting dries out or goes short', () => {
     for (const { season, notices } of noticed) {
-      for (const { zone, own, week } of plantingWeeks(season)) {
+      for (const { own, week } of plantingWeeks(season)) {
         if (!['dry', 'short'].includes(plantingState(own, week))) continue;
-        const told = timesTold(notices, zone.zone.id, own.planting.id, week);
-        // A closed zone's week is told for the zone, and beside it for a planting that has no line.
-        expect(told).toBeGreaterThanOrEqual(1);
-        expect(told).toBeLessThanOrEqual(zone.zone.choices.get(week)?.closed === true ? 2 : 1);
+        expect([own.planting.id, week, isTold(notices, own.planting.id, week)]).toEqual([own.planting.id, week, true]);
+      }
+    }
+  });
+
+  it('tell a refill that is left partly filled in its first week', () => {
+    let found = 0;
+    for (const { season, notices } of noticed) {
+      for (const { own, week } of plantingWeeks(season)) {
+        if (plantingFigure(own, 'fillingMm', week) === 0 || plantingFigure(own, 'dueMask', week) === 0) continue;
+        if (week > 0 && plantingFigure(own, 'fillingMm', week - 1) > 0) continue;
+        found += 1;
+        expect(isTold(notices, own.planting.id, week)).toBe(true);
+      }
+    }
+    expect(found).toBeGreaterThan(20);
+  });
+
+  it('tell each planting and cause once, and none twice in one week', () => {
+    for (const { season, notices } of noticed) {
+      for (const { zone, plantings } of season.zones) {
+        const lacks = notices.filter(({ kind, zoneId }) => LACKS.includes(kind) && zoneId === zone.id);
+        expect(new Set(lacks.map(({ kind }) => kind)).size).toBe(lacks.length);
+        for (const { planting } of plantings) {
+          const alone = lacks
+            .filter(({ plantingId }) => plantingId === planting.id)
+            .flatMap(({ weeks }) => weeks ?? []);
+          expect(new Set(alone).size).toBe(alone.length);
+        }
       }
     }
   });
 
   it('tell no lack of a planting that is met and has a line', () => {
     for (const { season, notices } of noticed) {
-      for (const { zone, own, week } of plantingWeeks(season)) {
+      const alone = notices.filter(({ plantingId }) => plantingId !== undefined);
+      for (const { own, week } of plantingWeeks(season)) {
         if (!['met', 'over', 'off'].includes(plantingState(own, week))) continue;
-        if (plantingFigure(own, 'neededMm', week) > 0 && plantingFigure(own, 'minutesWanted', week) === 0) continue;
-        const ofPlanting = notices.filter(({ plantingId }) => plantingId === own.planting.id);
-        expect(timesTold(ofPlanting, zone.zone.id, own.planting.id, week)).toBe(0);
+        const hasLine = plantingFigure(own, 'flowLpm', week) > 0 || plantingFigure(own, 'irrigationNetMm', week) > 0;
+        if (!hasLine && plantingFigure(own, 'neededMm', week) > 0) continue;
+        expect(isTold(alone, own.planting.id, week)).toBe(false);
       }
     }
   });
@@ -93,9 +121,11 @@ describe('the notices of 500 random gardens, 200 of them with laid lines and a s
     for (const { season, notices } of noticed) {
       const ids = season.zones.map(({ zone }) => zone.id);
       for (const notice of notices) {
-        const { zone, own } = told(season, notice);
+        const { zone, own, all } = told(season, notice);
         expect([notice.kind, zone === undefined]).toEqual([notice.kind, notice.zoneId === undefined]);
         expect([notice.kind, own === undefined]).toEqual([notice.kind, notice.plantingId === undefined]);
+        expect(all.map(({ planting }) => planting.id)).toEqual(plantingsOf(notice));
+        expect(notice.plantingIds?.length ?? 2).toBeGreaterThan(1);
         expect(LINES.includes(notice.kind)).toBe(notice.lineIndex !== undefined);
         expect(notice.groups?.flat().filter((id) => !ids.includes(id)) ?? []).toEqual([]);
       }
@@ -107,11 +137,20 @@ describe('the notices of 500 random gardens, 200 of them with laid lines and a s
     expect(wrong.slice(0, 5)).toEqual([]);
   });
 
-  it('come worst first', () => {
+  it('come worst first: by severity, then what is broken, then by the share that goes wrong, from 0 to 1', () => {
     const severities = ['danger', 'warning', 'note'];
     for (const { notices } of noticed) {
-      const order = notices.map(({ severity }) => severities.indexOf(severity));
-      expect(order).toEqual(order.toSorted((a, b) => a - b));
+      const keys = notices.map((notice) => [
+        severities.indexOf(notice.severity),
+        NOTICE_KINDS[notice.kind].weight,
+        -shareOf(notice),
+      ]);
+      expect(keys).toEqual(
+        keys.toSorted((a, b) => a.map((key, at) => key - (b[at] ?? 0)).find((less) => less !== 0) ?? 0),
+      );
+      for (const notice of notices) {
+        expect([notice.kind, shareOf(notice) >= 0 && shareOf(notice) <= 1]).toEqual([notice.kind, true]);
+      }
     }
   });
 });

@@ -74,7 +74,7 @@ describe('noticesOf', () => {
     const notices = choosing([2, 3, 4], { minutes: 0 });
     // 17.5, 35 and 52.5 mm; the week after starts short, and its first watering comes on the fourth day.
     expect(notices[0]).toMatchObject({
-      kind: 'dry',
+      kind: 'short-by-hand',
       severity: 'danger',
       remedy: 'use-computed',
       plantingId: 'bed',
@@ -83,7 +83,7 @@ describe('noticesOf', () => {
       weeks: [2, 3, 4, 5],
     });
     expect(figureOf(notices, 'dryWeeks')).toBe(1);
-    expect(notices.map(({ kind }) => kind)).toEqual(['dry', 'hand-set']);
+    expect(notices.map(({ kind }) => kind)).toEqual(['short-by-hand']);
   });
 
   it('adds up what went unmet over the run', () => {
@@ -102,16 +102,14 @@ describe('noticesOf', () => {
 
   it('only notes a target that was missed while no plant went short', () => {
     expect(choosing([2], { minutes: 0 })).toMatchObject([
-      { kind: 'short', severity: 'note', weeks: [2], figures: { unmetLitres: 0 } },
-      { kind: 'hand-set', severity: 'note' },
+      { kind: 'short-by-hand', severity: 'note', weeks: [2], figures: { unmetLitres: 0, missingLitres: 175 } },
     ]);
   });
 
-  it('tells two runs apart and joins three', () => {
-    const shortWeeks = (weeks: readonly number[]) =>
-      choosing(weeks, { minutes: 0 }).flatMap(({ kind, weeks: told }) => (kind === 'short' ? [told] : []));
-    expect(shortWeeks([2, 6])).toEqual([[2], [6]]);
-    expect(shortWeeks([2, 5, 8])).toEqual([[2, 5, 8]]);
+  it('tells one cause once, in whatever weeks', () => {
+    expect(choosing([2, 5, 8], { minutes: 0 })).toMatchObject([
+      { kind: 'short-by-hand', firstWeek: 2, lastWeek: 8, weeks: [2, 5, 8] },
+    ]);
   });
 
   it('tells of a zone closed by hand while its plantings dry out, once for all of them', () => {
@@ -122,15 +120,13 @@ describe('noticesOf', () => {
       severity: 'danger',
       remedy: 'open-zone',
       zoneId: 'zone',
-      weeks: [2, 3, 4],
-      figures: { plantings: 2, dryWeeks: 1 },
+      plantingIds: ['bed', 'other'],
+      // The week after starts dry.
+      weeks: [2, 3, 4, 5],
+      figures: { dryWeeks: 1 },
     });
     expect(notices[0]).not.toHaveProperty('plantingId');
-    // The week after starts dry.
-    expect(notices.slice(1).map(({ kind, plantingId, weeks }) => [kind, plantingId, weeks])).toEqual([
-      ['short', 'bed', [5]],
-      ['short', 'other', [5]],
-    ]);
+    expect(notices).toHaveLength(1);
   });
 
   it('says nothing of a closed week that nobody minds', () => {
@@ -140,7 +136,7 @@ describe('noticesOf', () => {
   it('tells of a planting that asks for more than its zone gives, and how much', () => {
     const notices = noticed({ plantings: TWO_PLANTINGS, rule: { kind: 'planting', plantingId: 'sage' } });
     expect(notices).toMatchObject([
-      { kind: 'never-enough', severity: 'danger', remedy: 'change-line', plantingId: 'lettuce', weeks: ALL_WEEKS },
+      { kind: 'left-behind', severity: 'danger', remedy: 'change-line', plantingId: 'lettuce', weeks: ALL_WEEKS },
     ]);
     // Sage alone: 10.5 mm a week at 4.8 mm/h on two days, 65.6 minutes.
     expect(figureOf(notices, 'minutesPerDay')).toBe(66);
@@ -151,14 +147,14 @@ describe('noticesOf', () => {
     const sage = thirsty(0, { id: 'sage', name: 'Sage' });
     const lettuce = plainPlanting({ id: 'lettuce', hasShutOff: true });
     expect(noticed({ plantings: [sage, lettuce] })).toMatchObject([
-      { kind: 'never-enough', plantingId: 'lettuce', figures: { minutesPerDay: 0 } },
+      { kind: 'shut-off-short', plantingId: 'lettuce', figures: { minutesPerDay: 0 } },
     ]);
   });
 
   it('tells of irrigation that drains away beside a thirstier planting', () => {
     const notices = noticed({ plantings: TWO_PLANTINGS });
     expect(notices).toMatchObject([
-      { kind: 'over', severity: 'warning', remedy: 'shut-off', plantingId: 'sage', weeks: ALL_WEEKS },
+      { kind: 'over', severity: 'warning', remedy: 'change-line', plantingId: 'sage', weeks: ALL_WEEKS },
     ]);
     // Lettuce takes 31.5 mm a week, net; 21 of them are too much for sage: of 39.4 mm gross a good half.
     expect(figureOf(notices, 'drainedShare')).toBeGreaterThan(0.5);
@@ -169,16 +165,26 @@ describe('noticesOf', () => {
     );
   });
 
-  it('notes minutes set by hand that differ from the calculation, and by how much', () => {
-    const notices = choosing([3, 4], { minutes: 240 });
-    expect(notices.find(({ kind }) => kind === 'hand-set')).toMatchObject({
-      severity: 'note',
-      remedy: 'use-computed',
-      zoneId: 'zone',
-      weeks: [3, 4],
-      figures: { minutes: 480, computedMinutes: 440 },
-    });
-    expect(notices.find(({ kind }) => kind === 'over')).toMatchObject({ severity: 'note', remedy: 'use-computed' });
+  it('notes minutes set by hand that differ from the calculation and harm nobody, and by how much', () => {
+    // 8 mm more than is needed, in two weeks: half a day's water, which the next watering does with less.
+    const notices = choosing([3], { minutes: 224 });
+    expect(notices).toMatchObject([
+      {
+        kind: 'hand-set',
+        severity: 'note',
+        remedy: 'use-computed',
+        zoneId: 'zone',
+        weeks: [3],
+        figures: { minutes: 224, computedMinutes: 220 },
+      },
+    ]);
+  });
+
+  it('tells of what drains because more was set by hand, and then not of the minutes beside it', () => {
+    const notices = choosing([3, 4], { minutes: 440 });
+    expect(notices).toMatchObject([
+      { kind: 'over-by-hand', severity: 'note', remedy: 'use-computed', plantingId: 'bed', weeks: [3, 4] },
+    ]);
   });
 
   it('says nothing of minutes set by hand as calculated, nor of those really run', () => {
@@ -186,43 +192,77 @@ describe('noticesOf', () => {
     expect(choosing([3], { minutesRun: 240 }).map(({ kind }) => kind)).not.toContain('hand-set');
   });
 
-  it.each([
-    // 8.75 mm on each day at 0.24 mm/h, net.
-    ['longer than a day', { lines: [lineOf(FIRST_DAY - 1, 'dripline', 3)] }, 24, 'danger', 2188],
-    ['longer than the hours of its supply', {}, 1, 'warning', 110],
-  ])('tells of a zone that runs %s', (_, change, windowHoursPerDay, severity, minutesPerDay) => {
-    const zone = { plantings: [plainPlanting(change)] };
-    const notices = noticed(zone, { supply: { sources: [], windowWeekdays: 127, windowHoursPerDay } });
+  it('tells of a zone that asks for more than a day, and does not run it', () => {
+    // 8.75 mm on each day at 0.24 mm/h, net: 2188 min.
+    const notices = planted({ lines: [lineOf(FIRST_DAY - 1, 'dripline', 3)] });
+    expect(notices).toMatchObject([
+      {
+        kind: 'beyond-timer',
+        severity: 'danger',
+        remedy: 'change-line',
+        plantingId: 'bed',
+        figures: { mostMinutes: 1440 },
+      },
+    ]);
+    expect(figureOf(notices, 'minutesAsked')).toBeGreaterThan(2187);
+    expect(notices[0]?.figures).not.toHaveProperty('cycleMinutes');
+  });
+
+  it('tells of a zone that asks for more than the starts and the longest cycle of its timer', () => {
+    // Four cycles of 20 of the 109 min.
+    expect(noticed({ longestCycleMinutes: 20.5 })).toMatchObject([
+      { kind: 'beyond-timer', plantingId: 'bed', figures: { mostMinutes: 80, startsADay: 4, cycleMinutes: 20 } },
+    ]);
+  });
+
+  it('tells of a bed that gets what it asks for and dries out between waterings', () => {
+    // 6 mm readily at hand in 8 cm: full on the seventh day, short on the third day after.
+    const notices = planted({ rootZone: { depthM: 0.08 } });
+    expect(notices).toMatchObject([
+      { kind: 'few-days', remedy: 'more-days', plantingId: 'bed', weeks: ALL_WEEKS, figures: { wateringDays: 2 } },
+    ]);
+  });
+
+  it('tells of a timer whose step runs off, from twice the longest cycle on as a warning', () => {
+    const ofStep = (timerStepMinutes: number) =>
+      noticed({ timerStepMinutes, longestCycleMinutes: 10, startsADay: 24 }).filter(
+        ({ kind }) => kind === 'step-too-long',
+      );
+    expect(ofStep(10)).toEqual([]);
+    expect(ofStep(15)).toMatchObject([
+      { severity: 'note', figures: { timerStepMinutes: 15, longestCycleMinutes: 10 } },
+    ]);
+    expect(ofStep(30)).toMatchObject([
+      { severity: 'warning', remedy: 'smaller-step', zoneId: 'zone', weeks: ALL_WEEKS },
+    ]);
+  });
+
+  it('tells of a zone that runs longer than the hours of its supply', () => {
+    const notices = noticed({}, { supply: { sources: [], windowWeekdays: 127, windowHoursPerDay: 1 } });
     expect(notices).toMatchObject([
       {
         kind: 'too-long',
-        severity,
+        severity: 'warning',
         remedy: 'split-run',
         zoneId: 'zone',
         weeks: ALL_WEEKS,
-        figures: { minutesPerDay, windowMinutes: 60 * windowHoursPerDay },
+        figures: { minutesPerDay: 110, windowMinutes: 60 },
       },
+    ]);
+  });
+
+  it('does not tell of what ran that it is too long', () => {
+    const supply = { sources: [], windowWeekdays: 127, windowHoursPerDay: 2 };
+    expect(noticed({ choices: new Map([[3, { minutesRun: 250 }]]) }, { supply })).toEqual([]);
+    expect(noticed({ choices: new Map([[3, { minutes: 250 }]]) }, { supply })).toMatchObject([
+      { kind: 'too-long', remedy: 'use-computed', weeks: [3] },
+      {},
     ]);
   });
 
   it('lets a run fill its hours', () => {
     const supply = { sources: [], windowWeekdays: 127, windowHoursPerDay: 110 / 60 };
     expect(noticed({}, { supply })).toEqual([]);
-  });
-
-  it('hints at a planting that is to be watered seldom and is due every week', () => {
-    // 20 mm readily at hand, 17.5 used in a week: never enough for two.
-    expect(planted({ watering: 'refill', rootZone: { depthM: 4 / 15 } })).toMatchObject([
-      {
-        kind: 'refill-weekly',
-        severity: 'note',
-        remedy: 'keep-instead',
-        plantingId: 'bed',
-        // The last week has no next one to last for.
-        weeks: ALL_WEEKS.slice(0, -1),
-        figures: { weeklyDemandMm: 17.5, readilyAvailableMm: 20 },
-      },
-    ]);
   });
 
   it('says nothing of one that lasts for weeks', () => {

@@ -30,9 +30,15 @@ it('gives a planting’s open days back and keeps the note beside them', () => {
   expect(next?.choices?.['beds']?.['2027-07-12']).toEqual({ note: 'Heat is coming.' });
 });
 
-it('changes a planting from refill to keep', () => {
-  const next = mended({ kind: 'refill-weekly', remedy: 'keep-instead', zoneId: 'beds', plantingId: 'shrubs' });
-  expect(next?.zones[0]?.plantings[1]?.watering).toBe('keep');
+it('gives the open days of every planting that it names back', () => {
+  const next = mended({
+    kind: 'short-by-hand',
+    remedy: 'use-computed',
+    zoneId: 'beds',
+    plantingIds: ['tomatoes', 'shrubs'],
+    weeks: [14],
+  });
+  expect(next?.choices?.['beds']?.['2027-07-12']).toEqual({ note: 'Heat is coming.' });
 });
 
 it('leaves minutes that really ran alone: they are what happened', () => {

@@ -4,7 +4,7 @@ import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 import { shortageWeeks } from '../shortage.ts';
 import { computedMinutes } from '../timer-minutes.ts';
-import { overWeeks } from './over.ts';
+import { over } from './over.ts';
 
 const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
 
@@ -41,10 +41,9 @@ export function handSet(season: Season): readonly FoundNotice<'hand-set'>[] {
 }
 
 function toldElsewhere(season: Season, zone: ZoneSeason): ReadonlySet<number> {
-  return new Set(
-    zone.plantings.flatMap((own) => [
-      ...(shortageWeeks(season, zone, own)['by-hand'] ?? []),
-      ...overWeeks(zone, own, true),
-    ]),
-  );
+  const overByHand = over({ zones: [zone] }).filter(({ kind }) => kind === 'over-by-hand');
+  return new Set([
+    ...zone.plantings.flatMap((own) => shortageWeeks(season, zone, own)['by-hand'] ?? []),
+    ...overByHand.flatMap(({ weeks }) => weeks ?? []),
+  ]);
 }

@@ -26,12 +26,12 @@ const LEAST_SHARE = 0.01;
  * least a fifth of all that is applied to them over the season, nothing where it is under a hundredth. What was really run is past
  * and not told.
  */
-export function over({ zones }: Season): readonly FoundNotice<'over' | 'over-by-hand'>[] {
+export function over({ zones }: Pick<Season, 'zones'>): readonly FoundNotice<'over' | 'over-by-hand'>[] {
   return zones.flatMap((zone) => [...noticeOf(zone, 'over', false), ...noticeOf(zone, 'over-by-hand', true)]);
 }
 
 /** Weeks in which a planting's irrigation drains, because of what was set by hand or not. */
-export function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): readonly number[] {
+function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): readonly number[] {
   const originIn = (week: number) => zone.figures[Z.origin * zone.weeks + week];
   return weeksWhere(
     own.weeks,

@@ -13,7 +13,7 @@ describe('a planting that asks for more than its zone gives', () => {
     });
     const notices = noticesOf(runSeason(plainGarden([zone]))).filter(({ plantingId }) => plantingId === 'hungry');
     const told = notices.map(({ kind, remedy, weeks }) => ({ kind, remedy, weeks }));
-    expect(told).toContainEqual({ kind: 'never-enough', remedy: 'change-line', weeks: [0, 1, 2, 4, 5, 6, 7, 8, 9] });
-    expect(told).toContainEqual({ kind: expect.stringMatching('dry|short'), remedy: 'use-computed', weeks: [3] });
+    expect(told).toContainEqual({ kind: 'shut-off-short', remedy: 'change-line', weeks: [0, 1, 2, 4, 5, 6, 7, 8, 9] });
+    expect(told).toContainEqual({ kind: 'short-by-hand', remedy: 'use-computed', weeks: [3] });
   });
 });
