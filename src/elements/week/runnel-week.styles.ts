@@ -47,7 +47,7 @@ export const weekStyles = css`
     font-weight: 650;
   }
 
-  .cycles {
+  .soak + .quiet {
     display: block;
   }
 

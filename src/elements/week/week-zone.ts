@@ -49,7 +49,10 @@ function taskTemplate(cell: ZoneWeek, instructions: ZoneInstructions): TemplateR
   if (cell.minutes === 0) return cell.skippedMask === 0 ? say.nothing : say.skipped;
   const { litres, origin } = cell;
   const amount = say.amounts[origin === 'hand-set' || origin === 'run' ? origin : 'computed'];
-  return html`${zoneRuns(season, cell.week).map((runs) => runsTemplate(runs, instructions))}
+  const runs = zoneRuns(season, cell.week);
+  const hasCycles = runs.some(({ cycles }) => cycles > 1);
+  return html`${runs.map((each) => runsTemplate(each, instructions))}
+    ${hasCycles ? html`<span class="soak">${say.soak}</span>` : nothing}
     <span class="quiet">${amount(formatFor(reader), litres)}</span>`;
 }
 
@@ -58,7 +61,7 @@ function runsTemplate({ mask, minutes, cycles }: ZoneRuns, { firstDay, reader }:
   const say = weekWords(reader.language);
   const format = formatFor(reader);
   return html`<strong>${mask === EVERY_DAY ? say.runDaily(format, minutes) : say.runOn(format, minutes, firstDay, mask)}</strong>
-    ${cycles > 1 ? html`<span class="cycles">${say.cycles(format, cycles, minutes / cycles)}</span>` : nothing}`;
+    ${cycles > 1 ? html`<span>${say.cycles(format, cycles, minutes / cycles)}</span>` : nothing}`;
 }
 
 /** Why some days are without a run, and why those that run differ. */

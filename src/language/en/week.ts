@@ -21,7 +21,8 @@ export const week = {
   runOn: ({ minutes, weekdays }: Format, dayMinutes: number, weekStart: DayNumber, mask: number) =>
     `${minutes(dayMinutes)} on ${weekdays(weekStart, mask)}`,
   cycles: ({ count, minutes }: Format, cycles: number, cycleMinutes: number) =>
-    `In ${count(cycles, { one: 'cycle', other: 'cycles' })} of ${minutes(cycleMinutes)}. Let it soak in between.`,
+    `In ${count(cycles, { one: 'cycle', other: 'cycles' })} of ${minutes(cycleMinutes)}.`,
+  soak: 'Let it soak in between.',
   /** What the zone gets, by where its minutes come from. */
   amounts: {
     computed: ({ quantity }: Format, litres: number) => quantity(litres, 'volume'),
