@@ -60,13 +60,3 @@ function expectedDay(
 export function forecastOn(forecasts: readonly KnownForecast[], day: number): KnownForecast | undefined {
   return forecasts.findLast(({ issued }) => issued <= day);
 }
-
-/** By value: whether two lists say the same of the same days. */
-export function isSameForecast(one: readonly Forecast[] | undefined, other: readonly Forecast[] | undefined): boolean {
-  return one === other || asText(one) === asText(other);
-}
-
-function asText(forecasts: readonly Forecast[] | undefined): string {
-  const ofDay = ([day, { rainMm, etoMm }]: readonly [DayNumber, ForecastDay]) => `${day} ${rainMm} ${etoMm}`;
-  return (forecasts ?? []).map(({ issued, days }) => [issued, ...[...days].map(ofDay)].join()).join(';');
-}

@@ -12,7 +12,6 @@
  * need not load them.
  */
 export { applicationRateMmPerHour } from './application/application-rate.ts';
-export { lowestQuarterUniformity } from './application/distribution-uniformity.ts';
 export { applicationEfficiency } from './application/efficiency.ts';
 export { grossIrrigation, netMmPerMinute, runMinutes } from './application/run-time.ts';
 export { addDays, type DayNumber, dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from './calendar.ts';
@@ -58,7 +57,6 @@ export {
 } from './season/zone-week.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
 export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
-export { ROOF_SURFACES, type RoofSurface } from './supply/roof-surfaces.data.ts';
 export { roofYieldL } from './supply/roof-yield.ts';
 export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';

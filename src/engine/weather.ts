@@ -1,7 +1,7 @@
 /** The season's weather by day: what was observed, else what the normals say; and what mornings expected of it. */
 import { type DayNumber, daysInMonth, monthOf, yearOf } from './calendar.ts';
 import { type DailyEto, dailyEto, NORMALS as ETO_NORMALS } from './climate/daily-eto.ts';
-import { isSameForecast, type KnownForecast, knownForecasts } from './forecast.ts';
+import { type KnownForecast, knownForecasts } from './forecast.ts';
 import type { Garden, SeasonSpan } from './garden.ts';
 import type { GardenSite } from './garden-weather.ts';
 import { changedDays } from './rain/changed-days.ts';
@@ -55,8 +55,7 @@ export function seasonWeather(
     dailyRain(garden, eto),
     (one, other) => changedDays(one, other) === undefined,
   );
-  const isForecastKept =
-    before?.garden.site === site && isSameForecast(before.garden.observed.forecasts, observed.forecasts);
+  const isForecastKept = before?.garden.site === site && before.garden.observed.forecasts === observed.forecasts;
   return {
     firstDay,
     days,

@@ -1,4 +1,5 @@
 /** The plan: its document, its defaults, reading, edits and history, and the way to the engine. */
+export { ROOF_SURFACES, type RoofSurface } from '../engine/supply/roof-surfaces.data.ts';
 export { computeSeason } from './compute-season.ts';
 export { DEFAULTS } from './defaults.ts';
 export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';

@@ -1,6 +1,6 @@
 /** What mornings expect of a forecast; its seasons by hand, in the garden of plain-garden.ts, watered on the first and the fourth day. */
 import { describe, expect, it } from 'vitest';
-import { forecastOn, isSameForecast, knownForecasts } from '../../src/engine/forecast.ts';
+import { forecastOn, knownForecasts } from '../../src/engine/forecast.ts';
 import type { Forecast, ForecastDay } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { ZoneSeason } from '../../src/engine/season/season.ts';
@@ -51,15 +51,6 @@ describe('what is known of the days to come', () => {
   it('on a morning is the latest that was issued by then', () => {
     const known = knownForecasts([forecast(100, {}), forecast(104, {})], GROUND);
     expect([-1, 0, 3, 4, 13].map((day) => forecastOn(known, day)?.issued)).toEqual([undefined, 0, 0, 4, 4]);
-  });
-
-  it('is told by its figures', () => {
-    const one = [forecast(100, { 101: { rainMm: 1 } })];
-    expect(isSameForecast(one, structuredClone(one))).toBe(true);
-    expect(isSameForecast(undefined, [])).toBe(true);
-    expect(isSameForecast(one, undefined)).toBe(false);
-    expect(isSameForecast(one, [forecast(100, { 101: { etoMm: 1 } })])).toBe(false);
-    expect(isSameForecast(one, [forecast(101, { 101: { rainMm: 1 } })])).toBe(false);
   });
 });
 

@@ -1,8 +1,6 @@
 /** What a page loads with the one script: read off the bundler's own account of each file, not off a browser. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
 import { elementNames } from '../../.build/steps/elements-manifest.ts';
 import { bundlePage, PAGE_FOLDER } from '../../.build/steps/page-bundle.ts';
@@ -124,21 +122,6 @@ describe('the licences beside the bundle', () => {
     expect(notices).toContain('Handsontable, which is not under MIT and not free for every use');
     expect(notices).not.toMatch(/GNU (?:LESSER |AFFERO )?GENERAL PUBLIC LICENSE/i);
   });
-});
-
-it('the engine takes at most 20 KB, minified and compressed', async () => {
-  const { outputFiles: files } = await build({
-    absWorkingDir: projectRoot,
-    entryPoints: ['src/engine/index.ts'],
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    target: 'es2022',
-    write: false,
-  });
-  const compressed = gzipSync(files[0]?.contents ?? '', { level: 9 });
-  expect(compressed.length).toBeGreaterThan(5 * 1024);
-  expect(compressed.length).toBeLessThanOrEqual(20 * 1024);
 });
 
 it('the licence of the kit itself lies at the root', () => {

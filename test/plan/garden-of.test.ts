@@ -145,7 +145,7 @@ describe('the parts of a garden', () => {
     expect(site.climate.etoMm?.[0]).toBeCloseTo(1.5 * 25.4, 12);
     expect(site).toMatchObject({
       latitudeDeg: 37.77,
-      rain: { method: 'tr21', fraction: 0.25, runoffFraction: 0 },
+      rain: { method: 'balance', fraction: 0.25, runoffFraction: 0 },
     });
     // A bucket of 5 gal in 60 s is 5 gpm; 1 gal is 3.785411784 L exactly.
     expect(supply.sources[0]).toMatchObject({ from: 20_913, name: 'Hose bib' });

@@ -1,4 +1,5 @@
 /** What a line carries: pressure and flow along it, whether it waters evenly, and how long it may be. */
+export { lowestQuarterUniformity } from '../application/distribution-uniformity.ts';
 export { asMadeUniformity, type EmissionUniformityInput, emissionUniformity } from './emission-uniformity.ts';
 export { type Emitter, emitterFlowLph } from './emitter.ts';
 export { frictionCoefficient, frictionLossKpa, type Pipe } from './friction.ts';

@@ -17,20 +17,11 @@ export const TEXTURE_IDS = [
 
 export type SoilTextureId = (typeof TEXTURE_IDS)[number];
 
-export interface WaterContentRange {
-  readonly min: number;
-  readonly max: number;
-}
-
 /** One soil texture; water contents in m3 of water in m3 of soil. */
 export interface SoilTexture {
   readonly id: SoilTextureId;
   readonly name: Names;
-  readonly fieldCapacity: WaterContentRange | null;
-  readonly wiltingPoint: WaterContentRange | null;
-  /** Field capacity less wilting point, as printed: not the difference of the two ranges' ends. */
-  readonly availableWater: WaterContentRange;
-  /** What is used until somebody chooses: the middle of the available water range. */
+  /** Field capacity less wilting point: the middle of the printed range. */
   readonly availableWaterUsed: number;
   /** Row of the intake table that stands for this texture; where the tables' textures differ, the slower neighbour. */
   readonly intakeTexture: IntakeTextureId;
@@ -50,9 +41,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'sand',
     name: { en: 'Sand' },
-    fieldCapacity: { min: 0.07, max: 0.17 },
-    wiltingPoint: { min: 0.02, max: 0.07 },
-    availableWater: { min: 0.05, max: 0.11 },
     availableWaterUsed: 0.08,
     intakeTexture: 'fine-sand',
     accumulationTexture: 'sand',
@@ -61,9 +49,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'loamy-sand',
     name: { en: 'Loamy sand' },
-    fieldCapacity: { min: 0.11, max: 0.19 },
-    wiltingPoint: { min: 0.03, max: 0.1 },
-    availableWater: { min: 0.06, max: 0.12 },
     availableWaterUsed: 0.09,
     intakeTexture: 'loamy-sand',
     accumulationTexture: 'loamy-sand',
@@ -72,9 +57,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'sandy-loam',
     name: { en: 'Sandy loam' },
-    fieldCapacity: { min: 0.18, max: 0.28 },
-    wiltingPoint: { min: 0.06, max: 0.16 },
-    availableWater: { min: 0.11, max: 0.15 },
     availableWaterUsed: 0.13,
     intakeTexture: 'sandy-loam',
     accumulationTexture: 'sandy-loam',
@@ -83,9 +65,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'loam',
     name: { en: 'Loam' },
-    fieldCapacity: { min: 0.2, max: 0.3 },
-    wiltingPoint: { min: 0.07, max: 0.17 },
-    availableWater: { min: 0.13, max: 0.18 },
     availableWaterUsed: 0.155,
     intakeTexture: 'loam',
     accumulationTexture: 'loam',
@@ -94,9 +73,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'silt-loam',
     name: { en: 'Silt loam' },
-    fieldCapacity: { min: 0.22, max: 0.36 },
-    wiltingPoint: { min: 0.09, max: 0.21 },
-    availableWater: { min: 0.13, max: 0.19 },
     availableWaterUsed: 0.16,
     intakeTexture: 'silt-loam',
     accumulationTexture: 'loam',
@@ -105,9 +81,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'silt',
     name: { en: 'Silt' },
-    fieldCapacity: { min: 0.28, max: 0.36 },
-    wiltingPoint: { min: 0.12, max: 0.22 },
-    availableWater: { min: 0.16, max: 0.2 },
     availableWaterUsed: 0.18,
     intakeTexture: 'silt-loam',
     accumulationTexture: 'loam',
@@ -116,9 +89,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'silty-clay-loam',
     name: { en: 'Silty clay loam' },
-    fieldCapacity: { min: 0.3, max: 0.37 },
-    wiltingPoint: { min: 0.17, max: 0.24 },
-    availableWater: { min: 0.13, max: 0.18 },
     availableWaterUsed: 0.155,
     intakeTexture: 'clay-loam',
     accumulationTexture: 'clay-loam',
@@ -127,9 +97,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'silty-clay',
     name: { en: 'Silty clay' },
-    fieldCapacity: { min: 0.3, max: 0.42 },
-    wiltingPoint: { min: 0.17, max: 0.29 },
-    availableWater: { min: 0.13, max: 0.19 },
     availableWaterUsed: 0.16,
     intakeTexture: 'silty-clay',
     accumulationTexture: 'silty-clay',
@@ -138,9 +105,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'clay',
     name: { en: 'Clay' },
-    fieldCapacity: { min: 0.32, max: 0.4 },
-    wiltingPoint: { min: 0.2, max: 0.24 },
-    availableWater: { min: 0.12, max: 0.2 },
     availableWaterUsed: 0.16,
     intakeTexture: 'clay',
     accumulationTexture: 'clay',
@@ -149,9 +113,6 @@ export const SOIL_TEXTURES: readonly SoilTexture[] = [
   {
     id: 'clay-loam',
     name: { en: 'Clay loam' },
-    fieldCapacity: null,
-    wiltingPoint: null,
-    availableWater: { min: 1.75 / 12, max: 2.5 / 12 },
     availableWaterUsed: 2.125 / 12,
     intakeTexture: 'clay-loam',
     accumulationTexture: 'clay-loam',

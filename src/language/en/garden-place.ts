@@ -44,14 +44,14 @@ export const gardenPlace = {
   rain: {
     method: {
       label: 'How rain is counted',
-      help: 'For months from normals; TR-21 looks at soil and demand. Days from a rain gauge are followed one by one.',
+      help: 'For usual rain. Days from a rain gauge are followed one by one, whatever is chosen here.',
       /** By the names that their publishers gave them. */
       options: {
         tr21: 'USDA SCS, TR-21',
         fao: 'FAO Training Manual 3',
         'scs-simplified': 'USDA SCS, simplified',
         fraction: 'a fixed share',
-        balance: 'all, by the soil’s balance',
+        balance: 'what each soil keeps',
       },
     },
     fraction: { label: 'Share of rain counted', unit: '0–1' },

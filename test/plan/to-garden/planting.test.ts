@@ -155,10 +155,10 @@ describe('roots and the way of watering', () => {
     expect(convert(planting).watering).toBe(watering);
   });
 
-  it('soil is full at the start and after watering unless the plan says otherwise', () => {
-    expect(convert(shrubs()).rootZone).toMatchObject({ targetDepletion: 0, startDepletion: 0 });
-    expect(convert(shrubs({ target: 0.3, startDepletion: 1 })).rootZone).toMatchObject({
-      targetDepletion: 0.3,
+  it('soil is full at the start, and watering leaves room for rain, unless the plan says otherwise', () => {
+    expect(convert(shrubs()).rootZone).toMatchObject({ targetDepletion: 0.3, startDepletion: 0 });
+    expect(convert(shrubs({ target: 0.1, startDepletion: 1 })).rootZone).toMatchObject({
+      targetDepletion: 0.1,
       startDepletion: 1,
     });
   });
