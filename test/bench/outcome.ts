@@ -17,6 +17,8 @@ export interface Asked {
   readonly peerOverOurs?: number;
   /** Ours takes at most so many times as long as the limit. */
   readonly oursOverLimit?: number;
+  /** Ours takes at most so long. */
+  readonly oursMs?: number;
 }
 
 /** Benches of one subject. */
@@ -41,10 +43,10 @@ export function outcome(name: string, { ours, peer, limit }: Times, asked?: Aske
 /** Whether what was asked holds; undefined where nothing was. */
 export function isMet({ ours_ms: ours, peer_ms: peer, limit_ms: limit, asked }: Outcome): boolean | undefined {
   if (asked === undefined) return undefined;
-  const { peerOverOurs, oursOverLimit } = asked;
+  const { peerOverOurs, oursOverLimit, oursMs } = asked;
   const beatsPeer = peerOverOurs === undefined || (peer !== null && peer >= peerOverOurs * ours);
   const nearLimit = oursOverLimit === undefined || (limit !== null && ours <= oursOverLimit * limit);
-  return beatsPeer && nearLimit;
+  return beatsPeer && nearLimit && (oursMs === undefined || ours <= oursMs);
 }
 
 /** An outcome as a line of latest.json. What is no time stands in fields of its own. */

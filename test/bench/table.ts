@@ -23,10 +23,11 @@ export function cellsOf(outcome: Outcome): readonly string[] {
 }
 
 function askedIn(outcome: Outcome): string {
-  const { peerOverOurs, oursOverLimit } = outcome.asked ?? {};
+  const { peerOverOurs, oursOverLimit, oursMs } = outcome.asked ?? {};
   const words = [
     ...(peerOverOurs === undefined ? [] : [`peer / ours at least ${peerOverOurs}`]),
     ...(oursOverLimit === undefined ? [] : [`ours / limit at most ${oursOverLimit}`]),
+    ...(oursMs === undefined ? [] : [`ours at most ${oursMs} ms`]),
   ];
   return words.length === 0 ? '' : `${words.join(', ')}: ${isMet(outcome) ? 'met' : 'MISSED'}`;
 }

@@ -2,6 +2,7 @@
 import type { Garden } from '../../../src/engine/garden.ts';
 import { type BareDays, bareDays } from './days.ts';
 import { type BareGarden, bareGarden } from './garden.ts';
+import { keptShares } from './kept.ts';
 import { type BareSums, bareSums, runBare, runBareWeeks, runBareZone } from './season.ts';
 
 export class Bare {
@@ -19,13 +20,23 @@ export class Bare {
     runBare(this.garden, this.#days, this.sums);
   }
 
-  /** Rain of a week, as read from a gauge. */
+  /** Kept rain alone, of one that asks for itself; its demand is known. */
+  keepRain(keeper: number): void {
+    const { plantings, keepers, weather } = this.garden;
+    keptShares(plantings, keepers, keeper, weather, this.#days);
+  }
+
+  /** Rain of a week, as read from a gauge: on its usual number of rain days, in the middle. */
   setRain(week: number, rainMm: number): void {
-    const { rain, normalRain, soakedRain } = this.garden.weather;
-    rain.fill(rainMm / 7, week * 7, week * 7 + 7);
-    normalRain.fill(0, week * 7, week * 7 + 7);
-    soakedRain.fill(rainMm / 7, week * 7, week * 7 + 7);
-    runBareWeeks(this.garden, this.#days, this.sums);
+    const { eto, soakedRain, isRead, wetDays } = this.garden.weather;
+    const wet = wetDays[week] as number;
+    const start = 7 * week + Math.floor((7 - wet) / 2);
+    for (let day = 7 * week; day < 7 * week + 7; day++) {
+      const rain = day >= start && day < start + wet ? rainMm / wet : 0;
+      soakedRain[day] = rain < 0.2 * (eto[day] as number) ? 0 : rain;
+      isRead[day] = 1;
+    }
+    runBareWeeks(this.garden, this.#days, this.sums, week);
   }
 
   setMinutes(zone: number, week: number, minutes: number): void {

@@ -1,25 +1,54 @@
-/** A planting's days in the bare loop: what it uses, what soaks in, what a minute brings. Place = planting x days + day. */
-import type { BareGarden, BarePlantings, BareWeather } from './garden.ts';
+/**
+ * Days in the bare loop: what plantings that are alike use, and the rain they have, at keeper x days + day; what a minute brings each
+ * planting at planting x days + day.
+ */
+import type { BareGarden, BareKeepers, BarePlantings, BareWeather } from './garden.ts';
+import { keptShares } from './kept.ts';
 
 export interface BareDays {
   readonly etc: Float64Array;
   readonly raw: Float64Array;
   readonly soaked: Float64Array;
+  readonly expectedRain: Float64Array;
   readonly net: Float64Array;
+  /** Share of a month's normal rain that is kept, at keeper x months + month. */
+  readonly shares: Float64Array;
 }
 
-export function bareDays({ plantings, weather }: BareGarden): BareDays {
-  const daily = () => new Float64Array(plantings.first.length * weather.days);
-  return { etc: daily(), raw: daily(), soaked: daily(), net: daily() };
+export function bareDays({ plantings, keepers, weather }: BareGarden): BareDays {
+  const daily = (count: number) => new Float64Array(count * weather.days);
+  const { length } = keepers.planting;
+  return {
+    etc: daily(length),
+    raw: daily(length),
+    soaked: daily(length),
+    expectedRain: daily(length),
+    net: daily(plantings.first.length),
+    shares: new Float64Array(length * (weather.monthStart.length - 1)),
+  };
 }
 
-export function fillDemand(
+/** All that does not hang on the rain that is read. */
+export function fillDays({ plantings, keepers, weather }: BareGarden, days: BareDays): void {
+  for (let keeper = 0; keeper < keepers.planting.length; keeper++) {
+    fillDemand(plantings, keepers, keeper, weather, days);
+    keptShares(plantings, keepers, keeper, weather, days);
+    fillRain(plantings, keepers, keeper, weather, days, 0, weather.days);
+  }
+  for (let planting = 0; planting < plantings.first.length; planting++) {
+    fillNet(plantings, planting, weather.days, days);
+  }
+}
+
+function fillDemand(
   plantings: BarePlantings,
-  planting: number,
+  { planting: planted }: BareKeepers,
+  keeper: number,
   { days, eto }: BareWeather,
   out: BareDays,
 ): void {
-  const base = planting * days;
+  const planting = planted[keeper] as number;
+  const base = keeper * days;
   const first = plantings.first[planting] as number;
   const end = plantings.end[planting] as number;
   const taw = plantings.taw[planting] as number;
@@ -52,47 +81,33 @@ function kcOn(plantings: BarePlantings, planting: number, day: number): number {
   return kcMid + ((age - mid) / (late - mid)) * ((plantings.kcEnd[planting] as number) - kcMid);
 }
 
-export function fillRain(plantings: BarePlantings, planting: number, weather: BareWeather, out: BareDays): void {
-  const base = planting * weather.days;
-  const first = plantings.first[planting] as number;
-  const end = plantings.end[planting] as number;
-  const { normalRain, soakedRain, monthStart } = weather;
-  for (let month = 0; month < monthStart.length - 1; month++) {
-    const from = Math.max(first, monthStart[month] as number);
-    const until = Math.min(end, monthStart[month + 1] as number);
-    if (from >= until) continue;
-    const share = monthShare(out, base + from, base + until, month, weather);
-    for (let day = from; day < until; day++) {
-      out.soaked[base + day] = (normalRain[day] as number) * share + (soakedRain[day] as number);
+/** Rain of some days, `until` not included. */
+export function fillRain(
+  plantings: BarePlantings,
+  { planting: planted }: BareKeepers,
+  keeper: number,
+  { days, normalRain, soakedRain, isRead, monthStart }: BareWeather,
+  { soaked, expectedRain, shares }: BareDays,
+  from: number,
+  until: number,
+): void {
+  const planting = planted[keeper] as number;
+  const base = keeper * days;
+  const months = monthStart.length - 1;
+  const end = Math.min(until, plantings.end[planting] as number);
+  for (let month = 0; month < months; month++) {
+    const share = shares[keeper * months + month] as number;
+    const last = Math.min(end, monthStart[month + 1] as number);
+    const first = Math.max(from, plantings.first[planting] as number, monthStart[month] as number);
+    for (let day = first; day < last; day++) {
+      const expected = (normalRain[day] as number) * share;
+      expectedRain[base + day] = expected;
+      soaked[base + day] = isRead[day] === 1 ? (soakedRain[day] as number) : expected;
     }
   }
 }
 
-/** TR-21 in inches. */
-function monthShare(
-  { etc, raw }: BareDays,
-  from: number,
-  until: number,
-  month: number,
-  { monthRain, monthDays }: BareWeather,
-): number {
-  const rain = monthRain[month] as number;
-  if (rain === 0) return 0;
-  let etcSum = 0;
-  let rawSum = 0;
-  for (let place = from; place < until; place++) {
-    etcSum += etc[place] as number;
-    rawSum += raw[place] as number;
-  }
-  const etcMm = (etcSum / (until - from)) * (monthDays[month] as number);
-  const storage = Math.min(Math.max(rawSum / (until - from) / 25.4, 0.75), 7);
-  const factor = 0.531747 + storage * (0.295164 + storage * (-0.057697 + storage * 0.003804));
-  const fromRain = 0.70917 * (rain / 25.4) ** 0.82416 - 0.11556;
-  const effective = 25.4 * factor * fromRain * 10 ** (0.02426 * (etcMm / 25.4));
-  return Math.max(0, Math.min(effective, rain, etcMm)) / rain;
-}
-
-export function fillNet(plantings: BarePlantings, planting: number, days: number, { net }: BareDays): void {
+function fillNet(plantings: BarePlantings, planting: number, days: number, { net }: BareDays): void {
   const base = planting * days;
   const first = plantings.first[planting] as number;
   const end = plantings.end[planting] as number;

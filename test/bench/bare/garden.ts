@@ -1,25 +1,40 @@
 /** A garden flattened into typed arrays, for the bare loop: one number a planting, a zone or a day, and nothing else. */
+import { daysInMonth, monthOf, yearOf } from '../../../src/engine/calendar.ts';
 import type { Garden, GardenPlanting, GardenZone, PlantCoefficient } from '../../../src/engine/garden.ts';
+import { NORMALS } from '../../../src/engine/rain/daily-rain.ts';
+import { rainDayShare } from '../../../src/engine/rain/rain-days.ts';
+import { AlikeDemands } from '../../../src/engine/season/alike-demands.ts';
 import { seasonWeather, type Weather } from '../../../src/engine/weather.ts';
 
 export interface BareGarden {
   readonly weather: BareWeather;
   readonly zones: BareZones;
   readonly plantings: BarePlantings;
+  readonly keepers: BareKeepers;
 }
 
 export interface BareWeather {
   readonly days: number;
   readonly weeks: number;
   readonly eto: Float64Array;
-  readonly rain: Float64Array;
-  /** Rain of days from normals, and what soaks in of observed rain. */
+  /** What the normals say, what soaks in of rain that was read, and the days on which it was. */
   readonly normalRain: Float64Array;
   readonly soakedRain: Float64Array;
-  /** By month of the season: its first day (and one more for the end), its days in the calendar, its normal rain. */
+  readonly isRead: Uint8Array;
+  /** By month of the season: its first day, and one more for the end. */
   readonly monthStart: Int32Array;
-  readonly monthDays: Int32Array;
-  readonly monthRain: Float64Array;
+  /** Days of a week on which its total falls. */
+  readonly wetDays: Int32Array;
+  /** The same days in many years, one after another. */
+  readonly years: number;
+  readonly yearRain: Float64Array;
+  readonly yearEtoShare: Float64Array;
+}
+
+/** What plantings that use the same and are watered alike share: one of them, and their zone's watering days. */
+export interface BareKeepers {
+  readonly planting: Int32Array;
+  readonly mask: Int32Array;
 }
 
 export interface BareZones {
@@ -29,6 +44,7 @@ export interface BareZones {
   readonly areaWeighted: Uint8Array;
   readonly step: Float64Array;
   readonly longest: Float64Array;
+  readonly starts: Int32Array;
   readonly efficiency: Float64Array;
   /** Minutes of a week set by hand, NaN elsewhere; week by week for each zone. */
   readonly handMinutes: Float64Array;
@@ -55,6 +71,7 @@ export interface BarePlantings {
   readonly refills: Uint8Array;
   readonly shutOff: Uint8Array;
   readonly area: Float64Array;
+  readonly keeper: Int32Array;
   /** Net mm a minute of the first line, and of the second from its day on. */
   readonly rate: Float64Array;
   readonly laterRate: Float64Array;
@@ -64,24 +81,58 @@ export interface BarePlantings {
 export function bareGarden(garden: Garden): BareGarden {
   const weather = seasonWeather(garden);
   const plantings = garden.zones.flatMap((zone) => zone.plantings.map((planting) => ({ planting, zone })));
+  const { keeper, keepers } = bareKeepers(plantings, weather);
   return {
     weather: bareWeather(garden, weather),
     zones: bareZones(garden.zones, garden.span.weeks),
-    plantings: barePlantings(plantings, weather.firstDay, weather.days),
+    plantings: { ...barePlantings(plantings, weather.firstDay, weather.days), keeper },
+    keepers,
   };
 }
 
-export function bareWeather(garden: Garden, { days, eto, rain, months }: Weather): BareWeather {
+function bareWeather(garden: Garden, { firstDay, days, eto, rain, months, years: ofSite }: Weather): BareWeather {
+  const { years, rainMm, etoShare } = ofSite();
   return {
     days,
     weeks: days / 7,
     eto: eto.mm,
-    rain: rain.mm,
-    normalRain: rain.normalMm,
+    normalRain: rain.expectedMm,
     soakedRain: rain.soakedMm,
+    isRead: rain.origin.map((origin) => Number(origin !== NORMALS)),
     monthStart: Int32Array.from(months.starts),
-    monthDays: Int32Array.from(months.lengthDays),
-    monthRain: Float64Array.from(months.calendarMonth, (month) => garden.site.climate.rainMm[month] ?? Number.NaN),
+    wetDays: Int32Array.from({ length: days / 7 }, (_, week) => usualWetDays(garden, firstDay + 7 * week + 3)),
+    years,
+    yearRain: rainMm,
+    yearEtoShare: etoShare,
+  };
+}
+
+/** Of a week around a day. */
+function usualWetDays({ site }: Garden, middle: number): number {
+  const month = monthOf(middle);
+  const monthDays = daysInMonth(yearOf(middle), month);
+  const rainMm = site.climate.rainMm[month] ?? Number.NaN;
+  const share = rainDayShare({ rainMm, rainDays: site.climate.rainDays?.[month], monthDays });
+  return Math.max(1, Math.round(7 * share));
+}
+
+function bareKeepers(list: readonly InZone[], weather: Weather) {
+  const alike = new AlikeDemands();
+  const keys = list.map(({ planting, zone }) => ({
+    demand: alike.demandOf({ planting, soil: zone.soil }, weather),
+    refills: planting.watering === 'refill',
+    mask: zone.wateringDays,
+  }));
+  const isSame = (one: (typeof keys)[number], other: (typeof keys)[number]) =>
+    one.demand === other.demand && one.refills === other.refills && one.mask === other.mask;
+  const firsts = keys.map((key) => keys.findIndex((other) => isSame(key, other)));
+  const planting = [...new Set(firsts)];
+  return {
+    keeper: Int32Array.from(firsts, (first) => planting.indexOf(first)),
+    keepers: {
+      planting: Int32Array.from(planting),
+      mask: Int32Array.from(planting, (first) => keys[first]?.mask ?? 0),
+    },
   };
 }
 
@@ -93,6 +144,7 @@ function bareZones(zones: readonly GardenZone[], weeks: number): BareZones {
     areaWeighted: Uint8Array.from(zones, ({ rule }) => Number(rule.kind === 'area-weighted')),
     step: Float64Array.from(zones, (zone) => zone.timerStepMinutes),
     longest: Float64Array.from(zones, (zone) => zone.longestCycleMinutes),
+    starts: Int32Array.from(zones, (zone) => zone.startsADay),
     efficiency: Float64Array.from(zones, (zone) => zone.efficiency),
     handMinutes: Float64Array.from(
       zones.flatMap((zone) =>
@@ -107,7 +159,7 @@ interface InZone {
   readonly zone: GardenZone;
 }
 
-function barePlantings(list: readonly InZone[], firstDay: number, days: number): BarePlantings {
+function barePlantings(list: readonly InZone[], firstDay: number, days: number): Omit<BarePlantings, 'keeper'> {
   const numbers = (of: (planting: GardenPlanting, zone: GardenZone) => number) =>
     Float64Array.from(list, ({ planting, zone }) => of(planting, zone));
   const wholes = (of: (planting: GardenPlanting) => number) => Int32Array.from(list, ({ planting }) => of(planting));

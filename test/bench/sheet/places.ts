@@ -3,7 +3,7 @@
 export type Cell = string | number | null;
 export type Row = readonly Cell[];
 
-export const PARAMETER_COLUMNS = 9;
+export const PARAMETER_COLUMNS = 8;
 
 /** Rows of the sheet Weather, from 1. */
 export const WEATHER_ROW = { eto: 1, normalRain: 2, readRain: 3 } as const;

@@ -1,6 +1,5 @@
 /** A planting's rows: its Kc as typed, then demand, effective rain, minutes wanted, irrigation, depletion and litres. */
 import type { GardenPlanting, GardenZone } from '../../../src/engine/garden.ts';
-import { tr21StorageFactor } from '../../../src/engine/rain/tr21.ts';
 import { plantCoefficientOn } from '../../../src/engine/season/plant-coefficients.ts';
 import type { Weather } from '../../../src/engine/weather.ts';
 import { columnOf, PLANTING_ROW, type Row, rowOf, WEATHER_ROW, ZONE_ROW } from './places.ts';
@@ -33,11 +32,6 @@ export function plantingRows(planting: GardenPlanting, place: PlantingPlace): Ro
   return rows;
 }
 
-/** The cell in Season that holds the storage factor of TR-21. */
-export function factorCell(row: number): string {
-  return `$I$${row + PLANTING_ROW.kc}`;
-}
-
 function parametersOf(planting: GardenPlanting, { zone }: PlantingPlace) {
   const tawMm = 1000 * zone.soil.availableWater * planting.rootZone.depthM;
   const allowedMm = planting.rootZone.allowedDepletion * tawMm;
@@ -52,7 +46,6 @@ function parametersOf(planting: GardenPlanting, { zone }: PlantingPlace) {
     rate(later?.flowLph),
     planting.rootZone.startDepletion * allowedMm,
     allowedMm,
-    tr21StorageFactor(allowedMm),
   ];
 }
 

@@ -4,8 +4,8 @@ import { zoneCycles } from '../../../src/engine/supply/zone-cycles.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 
-/** A bed on level clay, 10 m2 under 25 mm/h, whose first week runs so long in so many cycles. */
-function clayBed(minutesPerDay: number, cycles: number): ZoneSeason {
+/** A bed on level clay, 10 m2 under 25 mm/h, whose first day runs so long: 60 x 5.08 / (25 - 2.54) = 13.6 min at a time. */
+function clayBed(minutes: number): ZoneSeason {
   const plan = oneBed({
     units: 'metric',
     zones: [
@@ -24,22 +24,21 @@ function clayBed(minutesPerDay: number, cycles: number): ZoneSeason {
   const season = computeSeason(plan).zones[0];
   if (season === undefined) throw new Error('the plan has a zone');
   const figures = new Float64Array(ZONE_FIELD_COUNT);
-  figures[Z.minutesPerDay] = minutesPerDay;
-  figures[Z.cycles] = cycles;
+  figures[Z.minutesDay0] = minutes;
   return { ...season, weeks: 1, figures };
 }
 
 describe('what a zone runs on a watering day', () => {
   it('in one go needs no pause', () => {
-    expect(zoneCycles(clayBed(10, 1), 0)).toEqual({ id: 'beds', minutesPerCycle: 10, cycles: 1, soakMinutes: 0 });
+    expect(zoneCycles(clayBed(10), 0)).toEqual({ id: 'beds', minutesPerCycle: 10, cycles: 1, soakMinutes: 0 });
   });
 
   it('that does not run has no cycle', () => {
-    expect(zoneCycles(clayBed(0, 0), 0)).toEqual({ id: 'beds', minutesPerCycle: 0, cycles: 0, soakMinutes: 0 });
+    expect(zoneCycles(clayBed(0), 0)).toEqual({ id: 'beds', minutesPerCycle: 0, cycles: 0, soakMinutes: 0 });
   });
 
   it('pauses until what stood on the clay has soaked in: 10 min of 25 mm/h, 2.54 mm/h taken in (0.1 in/h), 88.4 min', () => {
-    const { minutesPerCycle, soakMinutes } = zoneCycles(clayBed(30, 3), 0);
+    const { minutesPerCycle, soakMinutes } = zoneCycles(clayBed(30), 0);
     expect(minutesPerCycle).toBe(10);
     expect(soakMinutes).toBeCloseTo((10 * (25 - 2.54)) / 2.54, 9);
   });

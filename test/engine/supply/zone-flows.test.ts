@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { ZONE_FIELDS as Z } from '../../../src/engine/season/season.ts';
+import { minutesOnDay } from '../../../src/engine/supply/zone-cycles.ts';
 import { zoneFlows } from '../../../src/engine/supply/zone-flows.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
@@ -15,9 +16,9 @@ describe('the flow of a zone by day', () => {
         for (const zone of runSeason(garden).zones) {
           const flowLpm = zoneFlows(zone, garden.span.firstDay);
           for (let week = 0; week < zone.weeks; week += 1) {
-            const minutes = zone.figures[Z.minutesPerDay * zone.weeks + week] as number;
             const litres = zone.figures[Z.litres * zone.weeks + week] as number;
-            const sum = flowLpm.slice(7 * week, 7 * week + 7).reduce((total, flow) => total + minutes * flow, 0);
+            const days = [0, 1, 2, 3, 4, 5, 6].map((day) => 7 * week + day);
+            const sum = days.reduce((total, day) => total + minutesOnDay(zone, day) * (flowLpm[day] as number), 0);
             expect(sum).toBeCloseTo(litres, 6);
             if (litres > 0) watered += 1;
           }

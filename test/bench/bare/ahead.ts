@@ -1,0 +1,144 @@
+/** What the mornings of a week expect, in the bare loop: at slot x 7 + day of the week, or one number a slot. */
+
+const MOST_PLANTINGS = 8;
+const ofDay = () => new Float64Array(MOST_PLANTINGS * 7);
+
+/** First day in the ground, the day after the last, the last watering day (-1: none) and the next watering after it. */
+export const first = new Int32Array(MOST_PLANTINGS);
+export const end = new Int32Array(MOST_PLANTINGS);
+export const last = new Int32Array(MOST_PLANTINGS);
+const next = new Int32Array(MOST_PLANTINGS);
+/** Depletion to reach on the last watering day. */
+export const goal = new Float64Array(MOST_PLANTINGS);
+/** Demand less rain up to the last watering, what a minute on each watering day brings, what later days ask for. */
+export const change = ofDay();
+export const gain = ofDay();
+export const later = ofDay();
+/** Depletion above which the planting passes its allowed one before its next watering. */
+export const pass = ofDay();
+
+export interface AheadDays {
+  readonly etc: Float64Array;
+  readonly raw: Float64Array;
+  readonly expectedRain: Float64Array;
+  readonly net: Float64Array;
+}
+
+/** `base` and `netBase`: where the planting's days begin; `targetFrom`: the first day on which room is left for rain. */
+export function lookAhead(
+  slot: number,
+  begin: number,
+  mask: number,
+  inGround: number,
+  outOfGround: number,
+  target: number,
+  targetFrom: number,
+  base: number,
+  netBase: number,
+  { etc, raw, expectedRain, net }: AheadDays,
+): void {
+  const from = Math.max(begin, inGround);
+  const until = Math.min(begin + 7, outOfGround);
+  first[slot] = from;
+  end[slot] = until;
+  const latest = lastWatering(begin, from, until, mask, netBase, net);
+  last[slot] = latest;
+  if (latest < 0) return;
+  const following = nextWatering(begin, latest, mask, outOfGround);
+  next[slot] = following;
+  let allowed = allowedUntil(latest + 1, following, base, etc, raw);
+  const aim = Math.max(0, Math.min(latest < targetFrom ? 0 : target, allowed));
+  goal[slot] = aim;
+  let sum = 0;
+  let brought = 0;
+  let minutes = 0;
+  for (let day = latest; day >= from; day--) {
+    const at = slot * 7 + day - begin;
+    later[at] = minutes;
+    const need = etc[base + day] as number;
+    sum += need - (expectedRain[base + day] as number);
+    if ((mask >> (day - begin)) & 1) brought += net[netBase + day] as number;
+    change[at] = sum;
+    gain[at] = brought;
+    if (brought > 0 && sum - aim > minutes * brought) minutes = (sum - aim) / brought;
+    if (day < latest) {
+      if ((mask >> (day + 1 - begin)) & 1) allowed = Number.POSITIVE_INFINITY;
+      allowed = Math.min(allowed, raw[base + day + 1] as number);
+    }
+    allowed -= need;
+    pass[at] = allowed;
+  }
+}
+
+function lastWatering(
+  begin: number,
+  from: number,
+  until: number,
+  mask: number,
+  netBase: number,
+  net: Float64Array,
+): number {
+  let latest = -1;
+  for (let day = until - 1; day >= from; day--) {
+    if (((mask >> (day - begin)) & 1) === 0) continue;
+    if ((net[netBase + day] as number) > 0) return day;
+    if (latest < 0) latest = day;
+  }
+  return latest;
+}
+
+function nextWatering(begin: number, day: number, mask: number, outOfGround: number): number {
+  for (let following = day + 1; following < outOfGround - 1; following++) {
+    if ((mask >> ((following - begin) % 7)) & 1) return following;
+  }
+  return outOfGround - 1;
+}
+
+function allowedUntil(from: number, until: number, base: number, etc: Float64Array, raw: Float64Array): number {
+  let sum = 0;
+  let allowed = Number.POSITIVE_INFINITY;
+  for (let day = from; day <= until; day++) {
+    allowed = Math.min(allowed, (raw[base + day] as number) - sum);
+    sum += etc[base + day] as number;
+  }
+  return allowed;
+}
+
+/** Least minutes that reach the goal from a morning on. */
+export function asked(slot: number, begin: number, day: number, depletion: number): number {
+  const at = slot * 7 + day - begin;
+  const missing = depletion + (change[at] as number) - (goal[slot] as number);
+  if (gain[at] === 0) return missing > 0 ? Number.POSITIVE_INFINITY : 0;
+  return Math.max(later[at] as number, missing / (gain[at] as number));
+}
+
+/** The same on some of the watering days alone. */
+export function askedOn(
+  slot: number,
+  begin: number,
+  day: number,
+  open: number,
+  depletion: number,
+  target: number,
+  targetFrom: number,
+  base: number,
+  netBase: number,
+  { etc, raw, expectedRain, net }: AheadDays,
+): number {
+  const latest = lastWatering(begin, day, end[slot] as number, open, netBase, net);
+  if (latest < 0) return Number.POSITIVE_INFINITY;
+  const allowed = allowedUntil(latest + 1, next[slot] as number, base, etc, raw);
+  const aim = Math.max(0, Math.min(latest < targetFrom ? 0 : target, allowed));
+  let sum = -aim;
+  let brought = 0;
+  let minutes = 0;
+  for (let at = latest; at > day; at--) {
+    sum += (etc[base + at] as number) - (expectedRain[base + at] as number);
+    if ((open >> (at - begin)) & 1) brought += net[netBase + at] as number;
+    if (brought > 0 && sum > minutes * brought) minutes = sum / brought;
+  }
+  sum += depletion + (etc[base + day] as number) - (expectedRain[base + day] as number);
+  if ((open >> (day - begin)) & 1) brought += net[netBase + day] as number;
+  if (brought === 0) return sum > 0 ? Number.POSITIVE_INFINITY : 0;
+  return Math.max(minutes, sum / brought);
+}
