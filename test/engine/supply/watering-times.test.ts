@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { weekdayOf } from '../../../src/engine/calendar.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { Season } from '../../../src/engine/season/season.ts';
-import { minutesOnDay } from '../../../src/engine/season/zone-week.ts src/engine/season/week-outlook.ts';
+import { minutesOnDay } from '../../../src/engine/season/zone-week.ts';
 import { seasonDayTiming, seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitrarySuppliedGarden } from '../../support/garden-supply.ts';

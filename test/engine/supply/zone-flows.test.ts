@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { ZONE_FIELDS as Z } from '../../../src/engine/season/season.ts';
-import { minutesOnDay } from '../../../src/engine/season/zone-week.ts src/engine/season/week-outlook.ts';
+import { minutesOnDay } from '../../../src/engine/season/zone-week.ts';
 import { zoneFlows } from '../../../src/engine/supply/zone-flows.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { arbitraryGarden } from '../../support/arbitrary-garden.ts';
