@@ -139,7 +139,11 @@ export class PlanStore {
     );
   }
 
-  #openComputed({ plan, migration }: Extract<ReadResult, { ok: true }>, season: Season | undefined, by: OpenedBy): boolean {
+  #openComputed(
+    { plan, migration }: Extract<ReadResult, { ok: true }>,
+    season: Season | undefined,
+    by: OpenedBy,
+  ): boolean {
     if (season === undefined) {
       this.refuse([refusalFault('not-computed')]);
       return false;

@@ -39,11 +39,15 @@ function tracesOf(season: Season): readonly (readonly TraceStep[])[] {
 /** At most so many of a kind and variant: they are said alike. */
 const MOST_OF_A_KIND = 25;
 
+const usedLabels = new Set<string>();
+
 /** Steps of random gardens, some of every kind. */
 const steps: readonly TraceStep[] = (() => {
   const byKind = new Map<string, TraceStep[]>();
-  for (const garden of fc.sample(arbitraryGarden(), { numRuns: 100, seed: 11 })) {
+  const logged = plainZone({ choices: new Map([[0, { runs: new Map([[2, { minutes: 40 }]]) }]]) });
+  for (const garden of [plainGarden([logged]), ...fc.sample(arbitraryGarden(), { numRuns: 100, seed: 11 })]) {
     for (const step of tracesOf(runSeason(garden)).flat()) {
+      for (const { label } of step.inputs) usedLabels.add(label.id);
       const kind = `${step.id} ${'variant' in step ? step.variant : ''}`;
       const alike = byKind.get(kind) ?? [];
       if (alike.length < MOST_OF_A_KIND) byKind.set(kind, [...alike, step]);
@@ -52,10 +56,27 @@ const steps: readonly TraceStep[] = (() => {
   return [...byKind.values()].flat();
 })();
 
+/** Kinds that language says, each with its variants. */
+const said = [en.traceWeather, en.traceNeed, en.traceMinutes, en.traceCheck].flatMap((texts) =>
+  Object.entries(texts).map(([id, text]: [string, Readonly<Record<string, unknown>>]) => {
+    const varied = Object.values(text).filter((part) => typeof part === 'object' && part !== null);
+    return { id, variants: [...new Set(varied.flatMap((part) => Object.keys(part as object)))] };
+  }),
+);
+
 describe('every kind of step', () => {
   it('is there', () => {
-    const said = [en.traceWeather, en.traceNeed, en.traceMinutes, en.traceCheck].flatMap((texts) => Object.keys(texts));
-    expect([...new Set(steps.map(({ id }) => id))].sort()).toEqual(said.sort());
+    expect([...new Set(steps.map(({ id }) => id))].sort()).toEqual(said.map(({ id }) => id).sort());
+  });
+
+  it('is there in each of its variants', () => {
+    const reached = new Set<string>(steps.map((step) => `${step.id} ${'variant' in step ? step.variant : ''}`));
+    const all = said.flatMap(({ id, variants }) => variants.map((variant) => `${id} ${variant}`));
+    expect(all.filter((kind) => !reached.has(kind))).toEqual([]);
+  });
+
+  it('has between them every label', () => {
+    expect(Object.keys(en.traceLabels).filter((id) => !usedLabels.has(id))).toEqual([]);
   });
 
   it.each([

@@ -102,7 +102,6 @@ interface MinutesLabels {
   readonly 'line-flow': OfLine;
   readonly ground: unknown;
   readonly 'application-rate': OfLine;
-  readonly 'net-rate': OfLine;
   readonly efficiency: unknown;
   readonly need: unknown;
   readonly 'day-depletion-start': OfDay;
@@ -174,11 +173,9 @@ interface CheckLabels {
   readonly 'demand-litres': unknown;
   readonly 'used-litres': unknown;
   readonly 'rain-stayed-litres': unknown;
-  readonly 'irrigation-stayed-litres': unknown;
   readonly 'drained-litres': unknown;
   readonly 'lost-litres': unknown;
   readonly 'storage-litres': unknown;
-  readonly 'needed-litres': unknown;
   readonly 'ground-of-all': unknown;
   readonly 'flow-of-all': unknown;
   readonly 'rain-credit-litres': unknown;
