@@ -18,7 +18,7 @@ const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
 const RUNNING_SAYS = 'One more week is added to what the weeks before came to.';
 const RUNNING = 'sum = the weeks before + this week';
 
-const LOST_SAYS = 'Rain that dried off or ran off, and irrigation that fell unevenly.';
+const LOST_SAYS = 'Rain that dried off, ran off or found no room, and irrigation that fell unevenly.';
 const STORAGE_SAYS = 'Above zero the soil ends the week wetter than it began, below zero drier.';
 
 /** A figure that a planting has as a depth besides. */

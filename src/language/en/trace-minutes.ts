@@ -36,7 +36,7 @@ export const traceMinutes = {
     says: {
       'left-alone': 'It is not due for a refill, so it asks for no water.',
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
-      filling: 'It is filled at once, to the brim.',
+      filling: 'It is filled at once.',
       bounds: 'The least on each watering day left in the week that reaches the goal, by what this morning expects.',
     },
     formula: {

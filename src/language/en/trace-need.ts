@@ -9,6 +9,9 @@ import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
 import { onDay } from './trace-labels.ts';
 
+const EXPECTED_SAYS =
+  'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.';
+
 const DUE = 'Dr > max(0, RAW − demand until its day)';
 
 const CROP_SAYS = 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.';
@@ -104,12 +107,12 @@ export const traceNeed = {
   },
   'expected-demand': {
     title: onDay('expected demand'),
-    says: 'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.',
+    says: EXPECTED_SAYS,
     formula: 'ETc = K × ETo, summed over the days',
   },
   'expected-rain': {
     title: onDay('expected rain'),
-    says: 'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.',
+    says: EXPECTED_SAYS,
     formula: 'rain = normals × share of the month + forecast rain that soaks in',
   },
   'refill-expected': {

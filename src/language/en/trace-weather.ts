@@ -5,7 +5,7 @@ import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
 
 const NORMALS_FORMULA =
-  'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month, of February 28; ' +
+  'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month, February’s 28; ' +
   'a, b where months meet = mean of the two M, at most twice either; result = sum of the days';
 
 const FROM_WEATHER: Readonly<Record<'says' | 'formula', Readonly<Record<EtoEquation, string>>>> = {
