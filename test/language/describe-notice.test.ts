@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { NoticeFigures, NoticeKind, NoticeSubject } from '../../src/explain/notices/notice.ts';
 import { NOTICE_KINDS } from '../../src/explain/notices/notice-kinds.ts';
@@ -7,6 +8,7 @@ import { readerFor } from '../../src/language/reader.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../src/plan/empty-plan.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+import { arbitraryPlan } from '../support/arbitrary-plan.ts';
 import { noticeOf } from '../support/notices.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../support/small-plans.ts';
 
@@ -25,13 +27,17 @@ const ft = (feet: number) => feet * 0.3048;
 const inches = (count: number) => count * 0.0254;
 const psi = (pounds: number) => pounds * 6.894757293168361;
 
-const shortage = (gallons: number, shortDays: number) => ({
+const shortage = (gallons: number, shortDays: number, neededGallons = 12) => ({
   unmetLitres: gal(gallons),
-  neededLitres: gal(12),
+  demandLitres: gal(20),
+  neededLitres: gal(neededGallons),
   netLitres: 0,
+  missingLitres: 0,
   shortDays,
   dryWeeks: 0,
 });
+
+const SHORT = 'short of water on 23 days: 1.7 gal, 9% of what it uses.';
 
 const line = {
   runLengthM: ft(600),
@@ -48,7 +54,13 @@ const line = {
   beyondBounds: 0.5,
 };
 
-const tank = { mainsLitres: gal(300), overflowLitres: 0, capacityLitres: gal(60), firstDryDay: 3 };
+const tank = {
+  drawnLitres: gal(900),
+  mainsLitres: gal(300),
+  overflowLitres: 0,
+  capacityLitres: gal(60),
+  firstDryDay: 3,
+};
 
 /** Of every kind, and of every form that its sentence has. */
 type Sentence = { readonly [Kind in NoticeKind]: readonly [Kind, NoticeFigures[Kind], string] }[NoticeKind];
@@ -71,36 +83,62 @@ const SENTENCES: readonly Sentence[] = [
     { minutesPerDay: 1500, windowMinutes: 1440 },
     'needs 25 hours a watering day; water may run for 24 hours.',
   ],
-  ['dry', shortage(1.7, 23), 'dries out: short on 23 days, 1.7 gal in all.'],
-  ['short', shortage(2, 1), 'short of water on 1 day, 2 gal in all.'],
-  ['short', shortage(0, 0), 'gets less than its target, but does not go short.'],
+  ['no-line', shortage(1.7, 23, 0), `${SHORT} No line brings it water.`],
+  ['short', shortage(2, 1), 'short of water on 1 day: 2 gal, 10% of what it uses.'],
+  ['short', shortage(0.02, 1), 'drier than planned, but not short of water.'],
+  ['short', shortage(0.1, 1), 'short of water on 1 day: 0.1 gal, 1% of what it uses.'],
+  ['short', shortage(0, 0), 'drier than planned, but not short of water.'],
+  ['closed', shortage(1.7, 23), `${SHORT} The zone is closed by hand.`],
+  ['short-by-hand', shortage(1.7, 23), `${SHORT} Minutes or open days that were set by hand are too few.`],
+  ['short-as-run', shortage(1.7, 23), `${SHORT} What was run was too little.`],
   [
-    'never-enough',
-    { ...shortage(9, 40), minutesAsked: 90, minutesPerDay: 66 },
-    'never gets enough. At worst it needs 90 min a watering day, and its zone runs 66 min.',
+    'beyond-timer',
+    { ...shortage(1.7, 23), minutesAsked: 109, mostMinutes: 40, startsADay: 4, cycleMinutes: 10 },
+    `${SHORT} The zone needs 109 min a watering day; its timer can run 40 min: 4 starts of at most 10 min, since more would run off.`,
   ],
   [
-    'closed',
-    { unmetLitres: gal(4), neededLitres: gal(9), dryWeeks: 1, plantings: 2 },
-    'closed while plants in it go short by 4 gal.',
+    'beyond-timer',
+    { ...shortage(1.7, 23), minutesAsked: 2200, mostMinutes: 1440, startsADay: 4 },
+    `${SHORT} The zone needs 37 hours a watering day; its timer can run 24 hours.`,
   ],
   [
-    'closed',
-    { unmetLitres: 0, neededLitres: gal(9), dryWeeks: 0, plantings: 1 },
-    'closed while plants in it need water.',
+    'shut-off-short',
+    { ...shortage(1.7, 23), minutesAsked: 26, minutesPerDay: 15 },
+    `${SHORT} Needs 26 min a watering day behind its shut-off; the zone runs 15 min.`,
   ],
+  [
+    'shut-off-short',
+    { ...shortage(1.7, 23), minutesAsked: 0, minutesPerDay: 0 },
+    `${SHORT} A deep watering is due, and the zone runs too little for it.`,
+  ],
+  [
+    'left-behind',
+    { ...shortage(1.7, 23), minutesAsked: 90, minutesPerDay: 66 },
+    `${SHORT} Needs 90 min a watering day; by its rule the zone runs 66 min.`,
+  ],
+  [
+    'few-days',
+    { ...shortage(1.7, 23), wateringDays: 2 },
+    `${SHORT} The soil dries out between waterings on 2 days a week.`,
+  ],
+  ['dry-spell', shortage(1.7, 23), `${SHORT} The days were hotter or drier than expected.`],
   ['crop-early', { daysEarly: 7 }, '7 days in the ground before its planting day, with no water planned.'],
   ['crop-past', { daysPast: 1 }, '1 day in the ground after its last growth stage, with no water planned.'],
   ['out-of-season', { daysBefore: 3, daysAfter: 0 }, 'in the ground on no day of this season, so never watered.'],
   [
     'over',
-    { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3 },
+    { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3, seasonLitres: gal(500) },
     '30% of its water drains past the roots: 30 gal of 100 gal.',
   ],
   [
-    'refill-weekly',
-    { weeklyDemandMm: 25.4, readilyAvailableMm: 12.7 },
-    'set to deep, infrequent watering, but needs water weekly. A week uses 1.00 in; roots can easily take 0.50 in from the soil.',
+    'over-by-hand',
+    { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3, seasonLitres: gal(500) },
+    '30% of its water drains past the roots: 30 gal of 100 gal. More was set by hand than computed.',
+  ],
+  [
+    'step-too-long',
+    { timerStepMinutes: 30, longestCycleMinutes: 3.3 },
+    'the timer’s shortest run is 30 min; water runs off after 3.3 min.',
   ],
   ['hand-set', { minutes: 480, computedMinutes: 1500 }, 'set by hand to 480 min in all; computed: 25 hours.'],
   [
@@ -116,12 +154,12 @@ const SENTENCES: readonly Sentence[] = [
   ],
   [
     'window-too-short',
-    { minutesNeeded: 600, windowMinutes: 480, minutesOver: 120, days: 12, minutesOverInAll: 900 },
+    { minutesNeeded: 600, windowMinutes: 480, minutesOver: 120, days: 12, minutesOverInAll: 900, minutesInAll: 9000 },
     'on 12 days watering takes up to 600 min, soak time included; you have 480 min.',
   ],
   [
     'window-too-short',
-    { minutesNeeded: 110, windowMinutes: 0, minutesOver: 110, days: 1, minutesOverInAll: 110 },
+    { minutesNeeded: 110, windowMinutes: 0, minutesOver: 110, days: 1, minutesOverInAll: 110, minutesInAll: 2200 },
     'on 1 day watering is planned, but no water may run.',
   ],
   [
@@ -173,8 +211,8 @@ describe('the sentence of a notice', () => {
   });
 
   it('has units, numbers and plurals of one language, English where nobody registered the reader’s', () => {
-    const { sentence } = described('dry', { figures: shortage(1200, 23) }, 'es');
-    expect(sentence).toBe('dries out: short on 23 days, 1,200 gal in all.');
+    const { sentence } = described('short', { figures: { ...shortage(1200, 23), demandLitres: gal(2400) } }, 'es');
+    expect(sentence).toBe('short of water on 23 days: 1,200 gal, 50% of what it uses.');
   });
 });
 
@@ -198,12 +236,19 @@ describe('where a notice holds', () => {
     });
   });
 
+  it('names plantings that are told together, and of many their zone alone', () => {
+    const together = { zoneId: 'beds', plantingIds: ['tomatoes', 'shrubs'], firstWeek: 13, lastWeek: 13, weeks: [13] };
+    expect(placed(together)).toEqual({ name: 'Tomatoes and Shrubs', where: 'Beds, 5–11 Jul' });
+    const many = { ...together, plantingIds: ['tomatoes', 'shrubs', 'tomatoes', 'shrubs'] };
+    expect(placed(many).name).toBe('Beds');
+  });
+
   it('goes by the garden’s name where no zone is concerned', () => {
     expect(placed({})).toEqual({ name: 'Mixed garden', where: '' });
   });
 });
 
-/** Plans that between them give every kind of notice. */
+/** Plans that between them, with those at random, give every kind of notice. */
 const TROUBLED: readonly Plan[] = [
   oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }),
   oneBed({
@@ -299,7 +344,8 @@ const TROUBLED: readonly Plan[] = [
 
 it('finds every figure that a sentence speaks of in the engine’s notices', () => {
   const found = new Set<NoticeKind>();
-  for (const troubled of TROUBLED.map((plan) => computeSeason(plan))) {
+  const random = fc.sample(arbitraryPlan({ mostWeeks: 16, mostZones: 4, mostPlantings: 3 }), { numRuns: 60, seed: 5 });
+  for (const troubled of [...TROUBLED, ...random].map((plan) => computeSeason(plan))) {
     for (const notice of noticesOf(troubled)) {
       found.add(notice.kind);
       const { sentence } = describeNotice(notice, troubled, 'Garden', readerFor('en', 'us'));

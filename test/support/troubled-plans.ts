@@ -1,7 +1,7 @@
 /** Small invented gardens with one trouble of line or supply each, for the remedies that it has. */
 import type { NoticeKind } from '../../src/explain/notices/notice.ts';
 import type { Plan, PlanPlanting, PlanSupply } from '../../src/plan/schema/plan-schema.ts';
-import { mixedGarden, oneBed, tomatoes, zone } from './small-plans.ts';
+import { mixedGarden, oneBed, shrubs, tomatoes, zone } from './small-plans.ts';
 
 /** Dripline of 0.9 gph every 12 in, 30 psi at its inlet: 360 ft would do, far less than 600. */
 export function longLine(change: Partial<PlanPlanting> = {}): Plan {
@@ -83,6 +83,47 @@ export function downhillLine(): Plan {
   return oneBed({ zones: [zone({ slopePercent: 8, plantings: [planting] })] });
 }
 
+/** Tomatoes with 6 in of roots, watered once a week. */
+export function fewDays(): Plan {
+  return oneBed({ zones: [zone({ wateringDays: 1, plantings: [tomatoes({ rootDepth: 6 })] })] });
+}
+
+/** Tomatoes on clay that takes in 20 min at a time, once a week, by a timer that starts once a day in steps of 10 min. */
+export function fewStarts(): Plan {
+  const given = { wateringDays: 1, timerStepMinutes: 10, longestCycleMinutes: 20, startsADay: 1 } as const;
+  return oneBed({ zones: [zone({ ...given, soil: 'clay' })] });
+}
+
+/** Shrubs behind a shut-off, with one emitter a plant, beside tomatoes with plenty of flow. */
+export function shutOffShort(): Plan {
+  const lines = [{ kind: 'point', flow: 0.5, count: 1 }] as const;
+  const need = { kind: 'class', class: 'moderate' } as const;
+  return mixedGarden({
+    choices: {},
+    log: {},
+    zones: [zone({ plantings: [tomatoes(), shrubs({ need, lines: [...lines] })] })],
+  });
+}
+
+/** Lettuce that drains beside tomatoes which set the minutes. */
+export function overwatered(): Plan {
+  const need = { kind: 'class', class: 'low' } as const;
+  return oneBed({ zones: [zone({ plantings: [tomatoes(), tomatoes({ id: 'sage', name: 'Sage', need })] })] });
+}
+
+/** Steps of 30 min on a clay bank. */
+export function longSteps(): Plan {
+  return oneBed({ zones: [zone({ soil: 'clay', slopePercent: 9, timerStepMinutes: 30 })] });
+}
+
+/** Tomatoes that need more on one day than the window has. */
+export function longRun(): Plan {
+  return oneBed({
+    zones: [zone({ wateringDays: 1, longestCycleMinutes: 600 })],
+    supply: { ...source(9), window: { hoursPerDay: 1 } },
+  });
+}
+
 /** Each trouble with a garden that has it. */
 export const TROUBLES: readonly (readonly [NoticeKind, () => Plan])[] = [
   ['line-too-long', longLine],
@@ -93,4 +134,10 @@ export const TROUBLES: readonly (readonly [NoticeKind, () => Plan])[] = [
   ['tank-dry', dryTank],
   ['emitters-far-apart', farEmitters],
   ['line-downhill', downhillLine],
+  ['few-days', fewDays],
+  ['beyond-timer', fewStarts],
+  ['shut-off-short', shutOffShort],
+  ['over', overwatered],
+  ['step-too-long', longSteps],
+  ['too-long', longRun],
 ];

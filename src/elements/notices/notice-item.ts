@@ -79,7 +79,6 @@ const LOOK_AT: Readonly<Record<NoticeKind, 'cell' | 'climate'>> = {
   'left-behind': 'cell',
   'few-days': 'cell',
   'dry-spell': 'cell',
-  'partly-filled': 'cell',
   short: 'cell',
   'crop-early': 'cell',
   'crop-past': 'cell',

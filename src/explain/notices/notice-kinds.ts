@@ -93,7 +93,6 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
   'shut-off-short': { ...LACKING, remedy: 'change-line' },
   'left-behind': { ...LACKING, remedy: 'change-line' },
   'few-days': { ...LACKING, remedy: 'more-days' },
-  'partly-filled': { ...LACKING, remedy: 'change-line' },
   short: { ...LACKING, remedy: 'change-line' },
   'short-as-run': { ...LACKING, weight: goodToKnow, remedy: 'nothing-now' },
   'dry-spell': { ...LACKING, weight: goodToKnow, remedy: 'nothing-now' },

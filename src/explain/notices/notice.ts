@@ -33,9 +33,7 @@ export interface NoticeFigures {
   'few-days': Shortage & { readonly wateringDays: number };
   /** Days that were read used more, or brought less rain, than was expected of them. */
   'dry-spell': Shortage;
-  /** A deep watering that is due and leaves it partly filled. */
-  'partly-filled': Shortage;
-  /** Gets less than it needs, for no cause that is told by itself. */
+  /** Gets less than it needs, or is not filled up, for no cause that is told by itself. */
   short: Shortage;
   /** Closed by hand while its plantings go short. */
   closed: Shortage;

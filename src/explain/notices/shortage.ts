@@ -33,8 +33,7 @@ export type Shortage = {
  * no-line: it needs water and no line brings any. closed: its zone is closed by hand. by-hand: minutes or open days set by hand are too
  * few. as-run: what really ran was too little. beyond-timer, shut-off, left-behind: it asks for more than its zone runs, because
  * the timer cannot, because it hangs on others behind its shut-off, or by the zone's rule. few-days: it gets what it asks for and dries out
- * between waterings. dry-spell: the days that were read were drier than expected. partly-filled: a refill was not finished. short:
- * anything else.
+ * between waterings. dry-spell: the days that were read were drier than expected. short: anything else.
  */
 export type ShortageCause =
   | 'no-line'
@@ -46,7 +45,6 @@ export type ShortageCause =
   | 'left-behind'
   | 'few-days'
   | 'dry-spell'
-  | 'partly-filled'
   | 'short';
 
 const DRY = STATES.indexOf('dry');
@@ -189,8 +187,7 @@ function causeBetween(of: PlantingWeekIn, before: ShortageCause | undefined): Sh
   if (isDryAtStart) return before ?? 'short';
   if (passesBetweenWaterings(of)) return 'few-days';
   if (wasRead(of)) return 'dry-spell';
-  if (own.at(P.demandMm, week) - own.at(P.usedMm, week) > LEAST_SHOWN_MM) return 'few-days';
-  return own.at(P.fillingMm, week) > 0 ? 'partly-filled' : 'short';
+  return own.at(P.demandMm, week) - own.at(P.usedMm, week) > LEAST_SHOWN_MM ? 'few-days' : 'short';
 }
 
 /** Whether, filled to the brim at one watering, it is expected to pass its allowed depletion before the next. */

@@ -80,8 +80,6 @@ const sentences: Sentences = {
       `The soil dries out between waterings on ${format.count(figures.wateringDays, DAYS)} a week.`,
     ),
   'dry-spell': (format, shortage) => told(lack(format, shortage), 'The days were hotter or drier than expected.'),
-  'partly-filled': (format, shortage) =>
-    told(lack(format, shortage), 'A deep watering is due, and the soil is filled only partly.'),
   short: (format, shortage) => lack(format, shortage),
   'crop-early': ({ count }, { daysEarly }) =>
     `${count(daysEarly, DAYS)} in the ground before its planting day, with no water planned.`,

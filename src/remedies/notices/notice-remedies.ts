@@ -43,7 +43,6 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
   'shut-off-short': { candidates: leftBehindCandidates, ...LACKING },
   'left-behind': { candidates: leftBehindCandidates, ...LACKING },
   'few-days': { candidates: fewDaysCandidates, ...LACKING },
-  'partly-filled': { candidates: leftBehindCandidates, ...LACKING },
   short: { candidates: leftBehindCandidates, ...LACKING },
   over: {
     candidates: overCandidates,

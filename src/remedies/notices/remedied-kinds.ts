@@ -13,7 +13,6 @@ const HAS_REMEDIES = {
   'left-behind': true,
   'few-days': true,
   'dry-spell': false,
-  'partly-filled': true,
   short: true,
   'crop-early': false,
   'crop-past': false,

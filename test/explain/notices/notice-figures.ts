@@ -152,7 +152,6 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     wateringDays: (of.zone?.zone.wateringDays ?? 0).toString(2).replaceAll('0', '').length,
   }),
   'dry-spell': lack,
-  'partly-filled': lack,
   short: lack,
   over,
   'over-by-hand': over,

@@ -14,7 +14,7 @@ import { FIGURES, told } from './notice-figures.ts';
 
 const LACKS = [
   ...['no-line', 'closed', 'short-by-hand', 'short-as-run', 'beyond-timer', 'shut-off-short', 'left-behind'],
-  ...['few-days', 'dry-spell', 'partly-filled', 'short'],
+  ...['few-days', 'dry-spell', 'short'],
 ];
 const LINES = ['line-too-long', 'pressure-low', 'emitters-far-apart', 'line-downhill'];
 const SUPPLY = ['flow-too-great', 'flow-together', 'window-too-short', 'allowance-exceeded', 'tank-dry'];

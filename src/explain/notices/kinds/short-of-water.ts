@@ -24,7 +24,6 @@ export const SHORTAGE_KINDS = {
   'left-behind': 'left-behind',
   'few-days': 'few-days',
   'dry-spell': 'dry-spell',
-  'partly-filled': 'partly-filled',
   short: 'short',
 } as const satisfies Readonly<Record<ShortageCause, keyof NoticeFigures>>;
 

@@ -43,8 +43,9 @@ function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSe
 
 /** One weekday more at a time, each the one with the most time to spare; so every run is shorter. */
 function moreDays(season: Season, { zone }: ZoneSeason): readonly RemedyCandidate[] {
-  const own = weekdaysOfMask(season, zone.wateringDays);
-  const others = bySpareTime(season).filter((weekday) => !own.includes(weekday));
+  const allowed = bySpareTime(season);
+  const own = weekdaysOfMask(season, zone.wateringDays).filter((weekday) => allowed.includes(weekday));
+  const others = allowed.filter((weekday) => !own.includes(weekday));
   return others.map((_, index) => {
     const days = inOrder([...own, ...others.slice(0, index + 1)]);
     return withDays(zone, 'more-days', days);

@@ -84,7 +84,7 @@ describe('a line that is too long', () => {
   it('of emitters round one tree that cannot be halved is closed into a loop alone', () => {
     const lines: PlanLine[] = [
       { kind: 'spray', flow: 20, count: 1, risePercent: 0 },
-      { kind: 'point', from: '2027-06-08', flow: 4, count: 300, insideDiameter: 0.4 },
+      { kind: 'point', from: '2027-06-08', flow: 4, count: 120, insideDiameter: 0.4 },
     ];
     const { remedies } = noticed(bed(LONG, { lines }), 'line-too-long');
     expect(remedies.map(({ kind }) => kind)).toEqual(['close-loop']);

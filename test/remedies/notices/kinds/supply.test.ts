@@ -16,7 +16,6 @@ describe('an allowance that is passed', () => {
     const supply: PlanSupply = { sources: garden.supply?.sources ?? [], allowance: { perWeek: 0.8 * most } };
     const { remedies, mended } = noticed({ ...garden, supply }, 'allowance-exceeded');
     expect(remedies).toMatchObject([{ kind: 'fewer-minutes', remaining: 0 }]);
-    expect(remedies[0]?.litresMore).toBeLessThan(0);
     expect(remedies[0]?.unmetLitresMore).toBeGreaterThanOrEqual(0);
     expect(Math.max(...meteredGal(mended('fewer-minutes')))).toBeLessThanOrEqual(0.8 * most * (1 + 1e-9));
   });
@@ -55,7 +54,7 @@ describe('a tank that runs dry', () => {
   });
 
   it('where none lasts becomes as large as the rain can fill, and some still comes from the mains', () => {
-    const { notice, remedies, mended } = noticed(tanked({ capacity: 20, start: 0, roofArea: 30 }), 'tank-dry');
+    const { notice, remedies, mended } = noticed(tanked({ capacity: 20, start: 0, roofArea: 100 }), 'tank-dry');
     expect(remedies[0]?.remaining).toBeGreaterThan(0);
     const outlook = seasonSupply(computeSeason(mended('larger-tank'))).tank;
     expect(outlook?.overflowL.reduce((sum, litres) => sum + litres, 0)).toBe(0);

@@ -59,7 +59,10 @@ describe('a window that is too short', () => {
   });
 
   it('leaves alone what really ran', () => {
-    const ran = { ...tight(), log: { runs: { one: { '2027-06-14': 500 }, two: { '2027-06-14': 500 } } } };
+    const ran = {
+      ...twoBeds({ hoursPerDay: 0.8 }),
+      log: { runs: { one: { '2027-06-14': 60 }, two: { '2027-06-14': 60 } } },
+    };
     const { remedies, mended } = noticed(ran, 'window-too-short');
     const plan = mended('fewer-minutes');
     expect(plan.choices?.['one']?.['2027-06-14']).toBeUndefined();
