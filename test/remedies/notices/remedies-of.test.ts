@@ -44,7 +44,14 @@ const cases = plans.flatMap((plan) => {
     .filter(hasRemedies)
     .map((notice) => ({ plan, season, notice, remedies: remediesOf(deepFrozen(plan), season, notice) }));
 });
-const made = cases.flatMap(({ remedies, ...of }) => remedies.map((remedy) => ({ ...of, remedy })));
+/** Each remedy with the season that its edit makes, from a plan that shares nothing with the one before. */
+const made = cases.flatMap(({ remedies, ...of }) =>
+  remedies.map((remedy) => ({
+    ...of,
+    remedy,
+    next: computeSeason(structuredClone(applyEdit(of.plan, remedy.edit))),
+  })),
+);
 
 /** Sum of the trouble of all notices like one, in a season. */
 function troubleLike(season: Season, notice: Notice): number {
@@ -115,8 +122,7 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
   });
 
   it('halve the trouble at least when they are applied, and leave none where they say that nothing remains', () => {
-    for (const { plan, season, notice, remedy } of made) {
-      const next = computeSeason(structuredClone(applyEdit(plan, remedy.edit)));
+    for (const { season, notice, remedy, next } of made) {
       const name = `${notice.kind}: ${remedy.kind}`;
       const [before, after] = [troubleLike(season, notice), troubleLike(next, notice)];
       expect([name, after < before]).toEqual([name, true]);
@@ -142,11 +148,10 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
   });
 
   it('do no harm elsewhere, but for less water where hours or an allowance do not suffice', () => {
-    for (const { plan, season, notice, remedy } of made) {
+    for (const { season, notice, remedy, next } of made) {
       if (remedy.kind === 'fewer-minutes') continue;
       const name = `${notice.kind}: ${remedy.kind}`;
       expect([name, remedy.sideEffects.length]).toEqual([name, 0]);
-      const next = computeSeason(structuredClone(applyEdit(plan, remedy.edit)));
       const ids = LACKING.includes(notice.kind) ? plantingsOf(notice) : [];
       const others = season.zones.flatMap(({ plantings }) => plantings.map(({ planting }) => planting.id));
       const rest = others.filter((id) => !ids.includes(id));
@@ -175,8 +180,7 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
   });
 
   it('tell what they cost: litres and demand unmet are those of the season with them', () => {
-    for (const { plan, season, remedy } of made) {
-      const next = computeSeason(structuredClone(applyEdit(plan, remedy.edit)));
+    for (const { season, remedy, next } of made) {
       const more = (field: number) => sumOf(next, field) - sumOf(season, field);
       expect(remedy.litresMore).toBeCloseTo(more(SUPPLY_FIELDS.litres), 4);
       const unmetMore = more(SUPPLY_FIELDS.demandLitres) - more(SUPPLY_FIELDS.usedLitres);
@@ -185,8 +189,7 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
   });
 
   it('tell the minutes that all zones run more', () => {
-    for (const { plan, season, remedy } of made) {
-      const next = computeSeason(structuredClone(applyEdit(plan, remedy.edit)));
+    for (const { season, remedy, next } of made) {
       expect(remedy.minutesMore).toBeCloseTo(minutesIn(next) - minutesIn(season), 6);
     }
   });
