@@ -251,7 +251,7 @@ function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
   const zones = new Set<string>();
   const plantings = new Set<string>();
   let newZone = '';
-  for (const edit of edits) {
+  for (const edit of edits.flatMap(single)) {
     if (edit.type === 'add-zone') newZone = shortText(edit.zone.name);
     else if ('zone' in edit) zones.add(zoneName(plan, edit.zone));
     if (edit.type === 'move-planting' || edit.type === 'change-planting') {
@@ -259,6 +259,11 @@ function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
     }
   }
   return { count: edits.length, zones: [...zones], plantings: [...plantings], newZone };
+}
+
+/** Those that an edit is made of. */
+function single(edit: Edit): readonly Edit[] {
+  return edit.type === 'together' ? edit.edits.flatMap(single) : [edit];
 }
 
 function fieldsOf(change: object, { language }: Reader): readonly string[] {

@@ -98,7 +98,83 @@ export const weekStyles = css`
     cursor: pointer;
   }
 
-  input {
+  .weather {
+    display: grid;
+    gap: 0.35rem;
+    margin-block-start: 0.75rem;
+  }
+
+  .rain-entry,
+  .rain-entry label,
+  .log li {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.35rem 0.6rem;
+    align-items: center;
+  }
+
+  .entry {
+    display: inline-flex;
+    flex-wrap: wrap;
+    gap: 0.3rem;
+    align-items: center;
+    min-inline-size: 0;
+  }
+
+  .entry input {
+    inline-size: 4.5rem;
+    min-block-size: 2rem;
+    padding-inline: 0.4rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_paper);
+    color: var(--_ink);
+    font: inherit;
+    text-align: end;
+  }
+
+  .entry input[aria-invalid='true'] {
+    border-color: var(--_short);
+  }
+
+  .entry .refused {
+    flex-basis: 100%;
+    max-inline-size: 18rem;
+    color: var(--_short);
+    font-size: var(--_size-small);
+    overflow-wrap: anywhere;
+  }
+
+  .entry .refused[hidden] {
+    display: none;
+  }
+
+  .closing {
+    margin-block-start: 0.75rem;
+  }
+
+  .log ul {
+    display: grid;
+    gap: 0.35rem;
+    margin-block-start: 0.35rem;
+  }
+
+  .log .day {
+    min-inline-size: 5.5rem;
+  }
+
+  .forecast table {
+    inline-size: auto;
+  }
+
+  .forecast :is(th, td) {
+    padding: 0.15rem 0.75rem 0.15rem 0;
+    border: 0;
+    font-weight: 400;
+    text-align: start;
+  }
+
+  [type='checkbox'] {
     inline-size: 1.2rem;
     block-size: 1.2rem;
     margin: 0;
@@ -120,13 +196,17 @@ export const weekStyles = css`
   }
 
   @media (pointer: coarse) {
-    .check {
+    .check,
+    .entry input {
       min-block-size: 2.75rem;
     }
   }
 
   @media print {
-    .steps {
+    .steps,
+    .closing,
+    .weather,
+    .log {
       display: none;
     }
 

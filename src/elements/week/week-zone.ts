@@ -23,10 +23,14 @@ export interface ZoneInstructions {
   readonly hasClimate: boolean;
   /** Checks the zone off or takes that back; left out where the plan can only be looked at. */
   readonly check: ((done: boolean) => void) | undefined;
+  /** Whether the week is over. */
+  readonly isPast: boolean;
+  /** What ran day by day. */
+  readonly log: TemplateResult | undefined;
 }
 
 export function weekZone(instructions: ZoneInstructions): TemplateResult {
-  const { season, week, reader, note, hasClimate, check } = instructions;
+  const { season, week, reader, note, hasClimate, check, isPast, log } = instructions;
   const cell = zoneWeek(season, week);
   const { name } = season.zone;
   const say = weekWords(reader.language);
@@ -37,7 +41,9 @@ export function weekZone(instructions: ZoneInstructions): TemplateResult {
     ${decisionsTemplate(cell, instructions)} ${plantingsTemplate(cell, instructions)}
     <p class="quiet small">${rainWords(cell, reader)}</p>
     ${stateTemplate(cell, reader)} ${note === undefined ? nothing : html`<p class="note">${note}</p>`}
+    ${isPast && isPlanned(cell) ? html`<p class="assumed quiet">${say.assumed}</p>` : nothing}
     ${check === undefined || !canBeChecked(cell) ? nothing : checkTemplate(name, cell, check, reader)}
+    ${log === undefined || cell.state === 'off' || cell.origin === 'closed' ? nothing : log}
   </article>`;
 }
 
@@ -112,6 +118,11 @@ function stateTemplate({ state }: ZoneWeek, reader: Reader): TemplateResult | ty
   const { states } = weekWords(reader.language);
   if (state !== 'dry' && state !== 'short' && state !== 'over') return nothing;
   return html`<p class="state ${state}">${states[state]}</p>`;
+}
+
+/** Nothing is logged, and there was something to run. */
+function isPlanned({ minutes, origin }: ZoneWeek): boolean {
+  return minutes > 0 && origin !== 'run';
 }
 
 /** What ran can be noted; a week that stands on a hand-set number keeps it, and is noted beside it. */

@@ -52,6 +52,30 @@ export const week = {
   rain: ({ quantity }: Format, depthMm: number, litres: number) =>
     `Rain counted: ${quantity(depthMm, 'depth')}, which saves ${quantity(litres, 'volume')}`,
   noRain: 'No rain counted',
+  /** The whole week's log. */
+  logAll: 'Log the week as planned',
+  /** Of a past week of which nothing is logged. */
+  assumed: 'Assumed as planned: nothing is logged.',
+  log: {
+    title: 'Log day by day',
+    minutes: (zone: string, weekday: string) => `Minutes run on ${weekday}: ${zone}`,
+    open: (planting: string) => `${planting} open`,
+    openOn: (planting: string, weekday: string) => `${planting} open on ${weekday}`,
+  },
+  rainEntry: {
+    title: 'Rain in the gauge',
+    through: 'read through',
+  },
+  forecast: {
+    title: 'Forecast',
+    about: ({ day }: Format, today: DayNumber) =>
+      `Mornings from ${day(today)} on expect it. What is read later counts in its place.`,
+    day: 'Day',
+    rainHead: 'Rain',
+    etoHead: 'Reference ET',
+    rain: (weekday: string) => `Rain forecast for ${weekday}`,
+    eto: (weekday: string) => `Reference ET forecast for ${weekday}`,
+  },
   done: (zone: string) => `Done: ${zone} was run as planned`,
   doneShort: 'Done as planned',
   states: {

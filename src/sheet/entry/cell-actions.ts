@@ -1,9 +1,11 @@
 /** What a menu does to the cells it is opened on: each action makes one edit, or none where there is nothing to do. */
+import { dayNumber } from '../../engine/calendar.ts';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
-import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import type { BatchAction, Edit, WeekEdit } from '../../plan/edits/edit.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { PlantingRow, ZoneRow } from '../sheet-row.ts';
+import { weekRunEdit } from './run-edits.ts';
 
 /** Names a week as edits do. */
 type WeekDay = (week: number) => string;
@@ -32,19 +34,17 @@ function isStillPlanned({ row, week }: ZoneWeekCell): boolean {
   return zoneState(row.zone, week) !== 'off' && zoneOrigin(row.zone, week) !== 'run';
 }
 
-/** Takes the minutes of weeks as they stand as those that were really run. */
+/** Whether there are weeks among them of which nothing is logged yet. */
+export function canBeLogged(cells: readonly SheetCell[]): boolean {
+  return zoneWeeks(cells).some(isStillPlanned);
+}
+
+/** Takes the runs of weeks as they stand as those that really were, day by day. */
 export function logAsRun(cells: readonly SheetCell[], dayOf: WeekDay): Edit | undefined {
   const edits = zoneWeeks(cells)
     .filter(isStillPlanned)
-    .map(
-      ({ row, week }): WeekEdit => ({
-        type: 'set-minutes-run',
-        zone: row.zone.zone.id,
-        week: dayOf(week),
-        minutes: zoneFigure(row.zone, 'minutes', week),
-      }),
-    );
-  return together('log-weeks', edits);
+    .map(({ row, week }) => weekRunEdit({ zone: row.zone, week, firstDay: dayNumber(dayOf(week)) }));
+  return edits.length === 0 ? undefined : { type: 'together', action: 'log-weeks', edits };
 }
 
 /** Sets on how many watering days shut-offs are open. */

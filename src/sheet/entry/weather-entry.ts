@@ -30,7 +30,9 @@ const MOST_ETO_MM_PER_WEEK = 7 * 20;
 /** Half of the last digit that is written, 0.01 in. */
 const SAME_MM = 0.127;
 
-export function weatherEntry(kind: WeatherKind, week: number, text: string, context: EntryContext): Entry {
+export type WeatherContext = Pick<EntryContext, 'plan' | 'season' | 'format'>;
+
+export function weatherEntry(kind: WeatherKind, week: number, text: string, context: WeatherContext): Entry {
   const { plan, season, format } = context;
   const { refused: say } = entryWords(format.reader.language);
   const amount = parseAmount(text, format.reader.language);
@@ -54,7 +56,7 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
 }
 
 /** Refused, and what can be typed instead. */
-function refusedWithHint(kind: WeatherKind, code: RefusalCode, why: string, { format }: EntryContext): Refused {
+function refusedWithHint(kind: WeatherKind, code: RefusalCode, why: string, { format }: WeatherContext): Refused {
   const { language, units } = format.reader;
   const { hints, sentences } = entryWords(language);
   const unit = unitsWords(language).names[units === 'us' ? 'in' : 'mm'];
@@ -70,7 +72,7 @@ interface WeekTotal {
 }
 
 /** Why a total cannot be: days win over it, so what they come to is the least, and all of it where each has its own. */
-function whyNot({ kind, mm, own, hasTotal }: WeekTotal, { format }: EntryContext): Refused | undefined {
+function whyNot({ kind, mm, own, hasTotal }: WeekTotal, { format }: WeatherContext): Refused | undefined {
   const words = entryWords(format.reader.language);
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
     return refused('too-much-eto', words.refused['too-much-eto'](format, MOST_ETO_MM_PER_WEEK));
@@ -110,7 +112,7 @@ function converted(value: number, from: UnitSystem, to: UnitSystem): number {
   return Number(fromSi(toSi(value, 'depth', from), 'depth', to).toPrecision(6));
 }
 
-function ownDays(kind: WeatherKind, week: number, { plan, season }: EntryContext): OwnDays {
+function ownDays(kind: WeatherKind, week: number, { plan, season }: WeatherContext): OwnDays {
   const { firstDay, eto, rain } = season.weather;
   const { mm } = kind === 'eto' ? eto : rain;
   const originOf = (at: number) =>

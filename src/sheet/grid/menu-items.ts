@@ -4,7 +4,7 @@ import { entryWords } from '../../language/en/entry.ts';
 import { type SheetActionsWords, sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import type { Format } from '../../language/format/format.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
+import { canBeLogged, closeWeeks, logAsRun, openShutOffs, shutOffWeeks, zoneWeeks } from '../entry/cell-actions.ts';
 import { cellReference } from '../reference.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { SINGLE_MEASURES } from '../sheet-view.ts';
@@ -60,7 +60,7 @@ export function seasonMenuItems(getBinding: () => SeasonBinding | undefined): Re
     'runnel-run': {
       name: named((menu) => menu.logRun),
       hidden: () => none(zoneWeeks(cells())),
-      disabled: () => isReadOnly() || logAsRun(cells(), String) === undefined,
+      disabled: () => isReadOnly() || !canBeLogged(cells()),
       callback: act((binding) => edit(binding, logAsRun(cells(), dayIn(binding)), cells())),
     },
     'runnel-shut-off': {

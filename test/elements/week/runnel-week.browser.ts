@@ -42,6 +42,16 @@ function buttonOf(list: RunnelWeek, words: string): HTMLButtonElement {
   return found;
 }
 
+const fieldOf = (list: RunnelWeek, name: string) =>
+  list.shadowRoot?.querySelector(`input[name="${name}"]`) as HTMLInputElement;
+
+async function entered(list: RunnelWeek, name: string, text: string): Promise<void> {
+  const field = fieldOf(list, name);
+  field.value = text;
+  field.dispatchEvent(new Event('change'));
+  await quiet(list);
+}
+
 describe('runnel-week', () => {
   afterEach(clearPage);
 
@@ -125,13 +135,96 @@ describe('runnel-week', () => {
     const planned = zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).minutes;
     box.click();
     await quiet(list);
-    expect(plan.plan?.log?.runs?.['beds']?.['2027-06-28']).to.equal(planned);
+    const run = plan.plan?.log?.runs?.['beds']?.['2027-06-28'];
+    const days = typeof run === 'object' ? run.days : {};
+    expect(Object.values(days).reduce((sum, { minutes }) => sum + minutes, 0)).to.equal(planned);
+    expect(Object.values(days).every(({ open }) => open !== undefined)).to.equal(true);
     expect(zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).origin).to.equal('run');
     expect(box.checked).to.equal(true);
     box.click();
     await quiet(list);
     expect(plan.plan?.log?.runs?.['beds']?.['2027-06-28']).to.equal(undefined);
     expect(box.checked).to.equal(false);
+  });
+
+  it('logs the whole week as planned by one press, as one step', async () => {
+    const { list, plan } = await shown('2027-07-05');
+    plan.select({ week: 12 });
+    await quiet(list);
+    const before = plan.season?.totals.figures.slice();
+    expect(list.shadowRoot?.querySelectorAll('.assumed').length).to.equal(2);
+    buttonOf(list, say.logAll).click();
+    await quiet(list);
+    expect(plan.season?.zones.map((zone) => zoneWeek(zone, 12).origin)).to.deep.equal(['run', 'run']);
+    expect(plan.season?.totals.figures).to.deep.equal(before);
+    expect(list.shadowRoot?.querySelectorAll('.assumed, .closing').length).to.equal(0);
+    plan.undo();
+    await quiet(list);
+    expect(plan.plan?.log?.runs?.['containers']).to.equal(undefined);
+  });
+
+  it('takes other minutes and shut-offs of a single day, and leaves the other days as planned', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const beds = () => plan.season?.zones[0] as ZoneSeason;
+    const planned = zoneRuns(beds(), 12)[0]?.minutes as number;
+    await entered(list, 'run-beds-2027-07-02', '7');
+    const runs = () => {
+      const run = plan.plan?.log?.runs?.['beds']?.['2027-06-28'];
+      return typeof run === 'object' ? run.days : {};
+    };
+    const minutes = () => Object.fromEntries(Object.entries(runs()).map(([day, run]) => [day, run.minutes]));
+    expect(minutes()).to.deep.equal({ '2027-06-30': planned, '2027-07-02': 7, '2027-07-04': planned });
+    const openBefore = runs()['2027-07-02']?.open?.includes('shrubs') as boolean;
+    fieldOf(list, 'open-beds-shrubs-2027-07-02').click();
+    await quiet(list);
+    expect(runs()['2027-07-02']?.open).to.deep.equal(openBefore ? [] : ['shrubs']);
+    expect(minutes()['2027-07-02']).to.equal(7);
+  });
+
+  it('keeps what is no number in its field, and says why', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const { plan: before } = plan;
+    await entered(list, 'run-beds-2027-07-02', 'seven');
+    const field = fieldOf(list, 'run-beds-2027-07-02');
+    expect(field.value).to.equal('seven');
+    expect(field.getAttribute('aria-invalid')).to.equal('true');
+    expect(textOf(list, '#run-beds-2027-07-02-why')).to.contain('is not a number');
+    await entered(list, 'run-beds-2027-07-02', '2000');
+    expect(field.value).to.equal('2000');
+    expect(textOf(list, '#run-beds-2027-07-02-why')).to.contain('1,440');
+    expect(plan.plan).to.equal(before);
+    await entered(list, 'run-beds-2027-07-02', '7');
+    expect(field.getAttribute('aria-invalid')).to.equal(null);
+  });
+
+  it('takes the rain of the gauge with the day through which it was read', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    const week = () => plan.plan?.log?.weeks?.['2027-06-28'];
+    await entered(list, 'rain-2027-06-28', '0.4');
+    expect(week()).to.deep.equal({ rain: 0.4, rainThrough: '2027-06-30' });
+    const select = list.shadowRoot?.querySelector('.rain-entry select') as HTMLSelectElement;
+    select.value = '2027-07-01';
+    select.dispatchEvent(new Event('change'));
+    await quiet(list);
+    expect(week()).to.deep.equal({ rain: 0.4, rainThrough: '2027-07-01' });
+    await entered(list, 'rain-2027-06-28', '');
+    expect(week()).to.equal(undefined);
+  });
+
+  it('takes a forecast of days to come, of today’s issue, and lets go of it', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    expect(list.shadowRoot?.querySelectorAll('.forecast tbody tr').length).to.equal(5);
+    await entered(list, 'forecast-2027-07-02-rain', '0.5');
+    await entered(list, 'forecast-2027-07-01-eto', '0.1');
+    expect(plan.plan?.log?.forecasts).to.deep.equal([
+      { issued: '2027-06-30', days: { '2027-07-01': { eto: 0.1 }, '2027-07-02': { rain: 0.5 } } },
+    ]);
+    await entered(list, 'forecast-2027-07-02-rain', '');
+    await entered(list, 'forecast-2027-07-01-eto', '');
+    expect(plan.plan?.log?.forecasts).to.equal(undefined);
+    plan.select({ week: 11 });
+    await quiet(list);
+    expect(list.shadowRoot?.querySelector('.forecast')).to.equal(null);
   });
 
   it('says why where a zone cannot be checked off, and leaves its box as it was', async () => {

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
+import type { PlantingSeason, ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneOrigin } from '../../../src/engine/season/zone-week.ts';
+import { describeEdit } from '../../../src/language/describe-edit.ts';
+import { readerFor } from '../../../src/language/reader.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import type { Edit, TogetherEdit } from '../../../src/plan/edits/edit.ts';
 import { closeWeeks, logAsRun, noteWeek, openShutOffs } from '../../../src/sheet/entry/cell-actions.ts';
-import { oneBed } from '../../support/small-plans.ts';
+import type { ZoneRow } from '../../../src/sheet/sheet-row.ts';
+import { mixedGarden, oneBed } from '../../support/small-plans.ts';
 import { cellOf, sheetOf } from '../sheet-of.ts';
 
 const sheet = sheetOf();
@@ -36,13 +45,40 @@ describe('closeWeeks', () => {
 });
 
 describe('logAsRun', () => {
-  it('takes the minutes as they stand', () => {
-    expect(logAsRun([cell('beds', '2027-07-05')], dayOf)).toEqual({
-      type: 'set-minutes-run',
+  // 120 minutes set by hand on Wednesday, Friday and Sunday: 40 each.
+  it('takes the minutes as they stand, day by day, with the shut-offs that are open', () => {
+    const at = cell('beds', '2027-07-05');
+    const shrubs = (at.row as ZoneRow).zone.plantings.find(({ planting }) => planting.id === 'shrubs');
+    const mask = plantingFigure(shrubs as PlantingSeason, 'openMask', (at.column as { week: number }).week);
+    const day = (iso: string, offset: number) => ({
+      type: 'set-day-run',
       zone: 'beds',
-      week: '2027-07-05',
-      minutes: 120,
+      day: iso,
+      run: { minutes: 40, open: (mask >> offset) & 1 ? ['shrubs'] : [] },
     });
+    const days = [day('2027-07-07', 2), day('2027-07-09', 4), day('2027-07-11', 6)];
+    expect(logAsRun([at], dayOf)).toEqual({
+      type: 'together',
+      action: 'log-weeks',
+      edits: [{ type: 'together', edits: days }],
+    });
+  });
+
+  it('logs a week without a run as one of no minutes, and several weeks as one step', () => {
+    const logged = logAsRun([cell('containers', '2027-08-02'), cell('beds', '2027-07-05')], dayOf) as TogetherEdit;
+    expect(logged.edits).toHaveLength(2);
+    expect(logged.edits[0]).toEqual({ type: 'set-minutes-run', zone: 'containers', week: '2027-08-02', minutes: 0 });
+    expect(describeEdit(mixedGarden(), logged, readerFor('en-US', 'us')).replaceAll('\u00a0', ' ')).toBe(
+      'Containers and Beds: log 2 weeks as run',
+    );
+  });
+
+  it('changes nothing of what the season waters', () => {
+    const logged = logAsRun([cell('beds', '2027-07-19')], dayOf);
+    const before = computeSeason(mixedGarden());
+    const after = computeSeason(applyEdit(mixedGarden(), logged as Edit));
+    expect(after.zones[0]?.figures.slice(0, 10 * 30)).toEqual(before.zones[0]?.figures.slice(0, 10 * 30));
+    expect(zoneOrigin(after.zones[0] as ZoneSeason, 15)).toBe('run');
   });
 
   it('leaves weeks that are logged, or without plants', () => {

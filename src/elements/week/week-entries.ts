@@ -1,0 +1,111 @@
+/** What was typed into the week's fields and refused: it stays in its field, with the reason, until it is put right. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { describeFault } from '../../language/describe-fault.ts';
+import { faultListWords } from '../../language/en/fault-list.ts';
+import type { Reader } from '../../language/reader.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
+import type { PlanConsumer } from '../shared/plan-consumer.ts';
+
+interface Refused {
+  /** As typed. */
+  readonly text: string;
+  readonly why: (reader: Reader) => string;
+}
+
+export class WeekEntries {
+  /** What was chosen beside a field that is still empty, by the field's key. */
+  readonly chosen = new Map<string, string>();
+  readonly #plan: PlanConsumer;
+  readonly #update: () => void;
+  readonly #refused = new Map<string, Refused>();
+  #told: readonly Fault[] = [];
+  #documentId: number | undefined;
+
+  constructor(plan: PlanConsumer, update: () => void) {
+    this.#plan = plan;
+    this.#update = update;
+  }
+
+  /** Before each drawing: what was refused belongs to the plan in which it was typed. */
+  follow(): void {
+    const { documentId } = this.#plan.view;
+    if (documentId !== this.#documentId) {
+      this.#refused.clear();
+      this.chosen.clear();
+    }
+    this.#documentId = documentId;
+  }
+
+  refused(key: string): Refused | undefined {
+    return this.#refused.get(key);
+  }
+
+  /** Why the last edit was refused, unless a field says so. */
+  get faults(): readonly Fault[] {
+    return this.#plan.refused === this.#told ? [] : this.#plan.refused;
+  }
+
+  refuse(key: string, text: string, why: Refused['why']): void {
+    this.#refused.set(key, { text, why });
+    this.#update();
+  }
+
+  send(key: string, text: string, edit: Edit): void {
+    const result = this.#plan.edit(edit);
+    if (result.ok) {
+      this.take(key);
+      return;
+    }
+    this.#told = result.faults;
+    this.refuse(key, text, (reader) =>
+      result.faults
+        .map((fault) => faultListWords(reader.language).expected(describeFault(fault, reader).expected))
+        .join(' '),
+    );
+  }
+
+  /** Shows what the plan says again. */
+  take(key: string): void {
+    this.#refused.delete(key);
+    this.#update();
+  }
+}
+
+export interface EntryField {
+  /** Unlike any other of the page. */
+  readonly key: string;
+  readonly label: string;
+  /** As the plan has it. */
+  readonly text: string;
+  readonly unit: string;
+  /** What becomes of a typed text: an edit, nothing, or why not, in the language of the page. */
+  readonly read: (text: string) => Read;
+}
+
+export type Read =
+  | { readonly kind: 'edit'; readonly edit: Edit }
+  | { readonly kind: 'same' }
+  | { readonly kind: 'refused'; readonly why: string };
+
+export function entryField(
+  { key, label, text, unit, read }: EntryField,
+  entries: WeekEntries,
+  reader: Reader,
+): TemplateResult {
+  const refused = entries.refused(key);
+  const changed = (event: Event) => {
+    const typed = (event.target as HTMLInputElement).value;
+    const entry = read(typed);
+    if (entry.kind === 'edit') entries.send(key, typed, entry.edit);
+    else if (entry.kind === 'same') entries.take(key);
+    else entries.refuse(key, typed, () => entry.why);
+  };
+  return html`<span class="entry"
+    ><input name=${key} inputmode="decimal" autocomplete="off" aria-label=${label}
+      aria-invalid=${refused === undefined ? nothing : 'true'} aria-describedby=${`${key}-why`}
+      .value=${live(refused?.text ?? text)} @change=${changed} /><span>${unit}</span>
+    <span class="refused" id=${`${key}-why`} role="alert" ?hidden=${refused === undefined}>${refused?.why(reader)}</span></span
+  >`;
+}

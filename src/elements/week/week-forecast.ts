@@ -1,0 +1,97 @@
+/** What is forecast for days of the week, entered today: only mornings from today on know it. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { type DayNumber, type IsoDate, isoDate } from '../../engine/calendar.ts';
+import { weekWords } from '../../language/en/week.ts';
+import { formatFor } from '../../language/format/format.ts';
+import { parseQuantity } from '../../language/format/parse-quantity.ts';
+import { changed } from '../../plan/edits/change.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
+import type { Plan, PlanForecast } from '../../plan/schema/plan-schema.ts';
+import { type ReadyView, readingOf } from '../shared/plan-state.ts';
+import { entryField, type Read, type WeekEntries } from './week-entries.ts';
+
+export interface ForecastEntry {
+  readonly view: ReadyView;
+  readonly firstDay: DayNumber;
+  readonly today: DayNumber;
+  readonly entries: WeekEntries;
+}
+
+type Kind = 'rain' | 'eto';
+
+const MOST_DECIMALS = 6;
+
+/** Nothing in a week of which no day is left. */
+export function weekForecast({ view, firstDay, today, entries }: ForecastEntry): TemplateResult | typeof nothing {
+  if (firstDay + 6 < today) return nothing;
+  const { plan } = view;
+  const reader = readingOf(view);
+  const format = formatFor(reader);
+  const say = weekWords(reader.language).forecast;
+  const from = Math.max(firstDay, today);
+  const days = Array.from({ length: firstDay + 7 - from }, (_, at) => from + at);
+  const field = (day: DayNumber, kind: Kind) => {
+    const known = knownFigure(plan, isoDate(day), kind);
+    return entryField(
+      {
+        key: `forecast-${isoDate(day)}-${kind}`,
+        label: say[kind](format.weekday(day)),
+        text: known === undefined ? '' : format.number(known.figure, MOST_DECIMALS),
+        unit: format.unit('depth'),
+        read: (text): Read => {
+          const issued = isoDate(today);
+          if (text.trim() === '') {
+            return known === undefined
+              ? { kind: 'same' }
+              : { kind: 'edit', edit: forecastEdit(plan, known.issued, isoDate(day), { [kind]: undefined }) };
+          }
+          const parsed = parseQuantity(text, 'depth', reader);
+          if (parsed.kind !== 'number') return { kind: 'refused', why: parsed.why };
+          if (parsed.value === known?.figure) return { kind: 'same' };
+          return { kind: 'edit', edit: forecastEdit(plan, issued, isoDate(day), { [kind]: parsed.value }) };
+        },
+      },
+      entries,
+      reader,
+    );
+  };
+  return html`<details class="forecast">
+    <summary>${say.title}</summary>
+    <p class="quiet small">${say.about(format, today)}</p>
+    <table>
+      <thead><tr><th scope="col">${say.day}</th><th scope="col">${say.rainHead}</th><th scope="col">${say.etoHead}</th></tr></thead>
+      <tbody>
+        ${days.map((day) => html`<tr><th scope="row">${format.weekday(day)}</th><td>${field(day, 'rain')}</td><td>${field(day, 'eto')}</td></tr>`)}
+      </tbody>
+    </table>
+  </details>`;
+}
+
+interface KnownFigure {
+  readonly figure: number;
+  readonly issued: IsoDate;
+}
+
+/** By the forecast that was issued last. */
+function knownFigure({ log }: Plan, day: IsoDate, kind: Kind): KnownFigure | undefined {
+  const last = log?.forecasts?.findLast(({ days }) => days[day]?.[kind] !== undefined);
+  const figure = last?.days[day]?.[kind];
+  return last === undefined || figure === undefined ? undefined : { figure, issued: last.issued };
+}
+
+type ForecastDay = PlanForecast['days'][string];
+
+/** The forecast of a day of issue with other figures for one day; without any figure it goes. */
+function forecastEdit(
+  { log }: Plan,
+  issued: IsoDate,
+  day: IsoDate,
+  change: Partial<Record<Kind, number | undefined>>,
+): Edit {
+  const before = log?.forecasts?.find((forecast) => forecast.issued === issued)?.days ?? {};
+  const { [day]: known = {}, ...others } = before;
+  const after: ForecastDay = changed<ForecastDay>(known, change);
+  const days = Object.keys(after).length === 0 ? others : { ...others, [day]: after };
+  const sorted = Object.fromEntries(Object.entries(days).sort(([one], [other]) => (one < other ? -1 : 1)));
+  return { type: 'set-forecast', issued, days: Object.keys(sorted).length === 0 ? undefined : sorted };
+}
