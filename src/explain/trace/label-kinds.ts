@@ -61,7 +61,6 @@ interface NeedLabels {
   readonly 'day-eto': OfDay;
   readonly 'month-rain': unknown;
   readonly 'month-demand': unknown;
-  readonly 'usable-storage': unknown;
   readonly 'mean-readily-available': unknown;
   readonly 'mean-demand': unknown;
   readonly years: unknown;

@@ -30,7 +30,6 @@ export interface NeedSteps {
   readonly 'crop-coefficient': { readonly plant: Names; readonly variant: 'annual' | 'perennial' };
   readonly establishing: unknown;
   readonly demand: unknown;
-  readonly 'usable-storage': { readonly month: number; readonly variant: 'keep' | 'refill' };
   readonly 'rain-share': { readonly month: number; readonly variant: RainMethod };
   readonly 'effective-rain': unknown;
   readonly 'available-water': unknown;

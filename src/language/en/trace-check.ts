@@ -44,7 +44,7 @@ export const traceCheck = {
     title: 'Days short of water',
     says: {
       none: 'No morning finds the soil drier than the plants can bear. The driest is shown.',
-      some: 'On mornings when the soil is too dry, the plants close up and use less than they would.',
+      some: 'On mornings when the soil is too dry, the plants use less than they would.',
     },
     formula:
       'a day is short where the depletion at its start is beyond RAW; there Ks = (TAW − Dr) / (TAW − RAW), else Ks = 1',
@@ -52,7 +52,7 @@ export const traceCheck = {
   used: {
     title: 'Water used',
     says: 'What the plants took up: their whole demand, unless they were short.',
-    formula: 'used = demand − what each short day kept back: ETc − Ks × ETc, or less still where less water was there',
+    formula: 'used = demand − what short days kept back: ETc − Ks × ETc, or to the water there',
   },
   'day-balance': {
     title: onDay('depletion at the end'),

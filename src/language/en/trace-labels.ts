@@ -95,7 +95,6 @@ export const traceLabels = {
   'day-eto': onDay('ETo'),
   'month-rain': 'Rain of the month P',
   'month-demand': 'Demand of the month ETc',
-  'usable-storage': 'Usable storage D',
   'mean-readily-available': 'Mean RAW',
   'mean-demand': 'Mean ETc of a day',
   years: 'Years',

@@ -7,8 +7,8 @@ import type { StepTexts } from '../trace-words.ts';
 import { ofLine, onDay } from './trace-labels.ts';
 
 const ROUNDING =
-  'minutes = cycles × steps × timer step, the nearest to the minutes needed, fewest cycles first; a cycle at most the longest, cycles at ' +
-  'most the starts a day; 0 below half a step; not less than needed where a planting’s Dr − minutes × net rate / 60 would not last';
+  'minutes = cycles × steps × timer step nearest to the minutes needed, fewest cycles first, within the longest cycle and the starts a ' +
+  'day; 0 below half a step; not less than needed where a planting’s Dr − minutes × net rate / 60 would not last';
 
 const PER_DAY = 'minutes per watering day = minutes of the week / watering days';
 
@@ -28,7 +28,7 @@ export const traceMinutes = {
   },
   'net-rate': {
     title: (_: Format, { line }: OfLine) => `Net application rate${ofLine(line)}`,
-    says: 'No line waters quite evenly. This part of its water counts as reaching the roots everywhere.',
+    says: 'No line waters evenly. This part of its water counts as reaching all roots.',
     formula: 'net rate = rate × efficiency',
   },
   'minutes-asked': {
@@ -37,7 +37,7 @@ export const traceMinutes = {
       'left-alone': 'It is not due for a refill, so it asks for no water.',
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
       filling: 'It is filled at once.',
-      bounds: 'The least on each watering day left in the week that reaches the goal, by what this morning expects.',
+      bounds: 'The least on each watering day left in the week that reaches the goal, as this morning expects.',
     },
     formula: {
       'left-alone': 'minutes = 0 where no refill is due',
@@ -85,7 +85,7 @@ export const traceMinutes = {
   },
   'irrigation-net': {
     title: 'Net irrigation',
-    says: 'The part of it that counts as reaching the roots everywhere.',
+    says: 'The part of it that counts as reaching all roots.',
     formula: 'net = gross × efficiency',
   },
   'need-met': {
@@ -134,12 +134,11 @@ export const traceMinutes = {
   },
   cycles: {
     title: 'Cycles of a watering day',
-    says: 'Where water comes faster than the soil takes it in, the run is split, and the soil has time to drink between.',
+    says: 'Where water comes faster than the soil takes it in, the run is split, to soak in between.',
     formula: {
-      computed:
-        'cycles = the fewest of whole steps that make these minutes, each at most the longest, at most the starts a day',
+      computed: 'cycles = the fewest within the longest cycle and the starts a day',
       given:
-        'cycles = minutes per watering day / longest cycle, rounded up, at most the starts a day; 0 where nothing runs',
+        'cycles = minutes per watering day / longest cycle, rounded up, within the starts a day; 0 where nothing runs',
     },
   },
   minutes: {

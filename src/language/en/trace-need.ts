@@ -2,7 +2,6 @@
 
 import type { Names } from '../../engine/names.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
-import type { OfMonth } from '../../explain/trace/label-kinds.ts';
 import type { NeedSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -14,7 +13,7 @@ const EXPECTED_SAYS =
 
 const DUE = 'Dr > max(0, RAW − demand until its day)';
 
-const CROP_SAYS = 'A crop drinks more as its leaves spread, most in the middle of its life, and less as it ripens.';
+const CROP_SAYS = 'A crop drinks more as its leaves spread, and less as it ripens.';
 
 const RAIN_METHODS: Readonly<Record<RainMethod, string>> = {
   tr21: 'USDA TR-21',
@@ -42,18 +41,13 @@ export const traceNeed = {
   },
   establishing: {
     title: 'Establishing',
-    says: 'Young roots reach little soil yet, so until its date the planting gets more than it will need later.',
+    says: 'Young roots reach little soil, so until its date the planting gets more than later.',
     formula: 'result = (establishing days × factor + other days × 1) / days in the ground',
   },
   demand: {
     title: 'Demand',
     says: 'What the planting would use in these days if it never went short of water.',
     formula: 'ETc = K × ETo, summed over the days in the ground; K = coefficient × establishing factor',
-  },
-  'usable-storage': {
-    title: ({ month }: Format, { month: index }: OfMonth) => `Usable storage in ${month(index)}`,
-    says: 'What is drawn between waterings.',
-    formula: { keep: 'D = the lesser of mean RAW and mean ETc of a day × 7 / watering days', refill: 'D = mean RAW' },
   },
   'rain-share': {
     title: ({ month }: Format, { month: index, variant }: { readonly month: number; readonly variant: RainMethod }) =>
@@ -68,7 +62,7 @@ export const traceNeed = {
     formula: {
       tr21:
         'share = Pe / P; Pe = SF (1.2525 P^0.82416 − 2.9352) × 10^(0.00095512 ETc), in mm, at least 0, at most P and ETc; ' +
-        'SF = 0.531747 + 0.295164 D − 0.057697 D² + 0.003804 D³, D in inches, from 0.75 to 7',
+        'SF = 0.531747 + 0.295164 D − 0.057697 D² + 0.003804 D³, D in inches, from 0.75 to 7; D = mean RAW, at most mean ETc of a day × 7 / watering days',
       fao: 'share = Pe / P; Pe = 0.8 P − 25 above 75 mm, else 0.6 P − 10, at least 0 (mm)',
       'scs-simplified': 'share = Pe / P; Pe = P (125 − 0.2 P)/125 up to 250 mm, above it 125 + 0.1 P (mm)',
       fraction: 'share = Pe / P; Pe = P × share that counts',
@@ -77,13 +71,13 @@ export const traceNeed = {
   },
   'effective-rain': {
     title: 'Rain that soaks in',
-    says: 'Usual rain counts by the share of its month. Measured rain soaks in, unless a day’s fall is so slight that it dries off again.',
+    says: 'Usual rain counts by the share of its month. Measured rain soaks in, unless so slight that it dries off.',
     formula:
       'effective rain = normals × share of the month + a day’s rain, where it is at least 0.2 × its ETo, × (1 − runoff)',
   },
   'available-water': {
     title: 'Available water in the root zone',
-    says: 'The soil around the roots holds this much that plants can draw, from well watered to wilting.',
+    says: 'The soil around the roots holds this much that plants can draw.',
     formula: 'TAW = available water of the soil × root depth',
   },
   'readily-available-water': {
@@ -160,8 +154,7 @@ export const traceNeed = {
       watered: 'This much water must reach the roots in this week, beyond the rain.',
       filled: 'What was missing when it was due.',
       'left-alone': 'It is left alone this week: the soil still holds enough.',
-      'no-watering-day':
-        'None of the week’s watering days falls into its days in the ground, so nothing can be asked for.',
+      'no-watering-day': 'No watering day of the week falls into its days in the ground.',
     },
     formula: {
       watered:

@@ -8,11 +8,12 @@ const NORMALS_FORMULA =
   'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month, February’s 28; ' +
   'a, b where months meet = mean of the two M, at most twice either; result = sum of the days';
 
+const NORMALS_SAYS = 'The month’s usual total is shared over its days along a smooth curve.';
+
 const FROM_WEATHER: Readonly<Record<'says' | 'formula', Readonly<Record<EtoEquation, string>>>> = {
   says: {
     'penman-monteith': 'Sun, warmth, wind and dry air together say how much water well-kept grass would use.',
-    'hargreaves-samani':
-      'With little but temperatures known, warm days with cool nights are taken to be clear and to use the most water.',
+    'hargreaves-samani': 'With little but temperatures known, warm days with cool nights are taken to be clear.',
   },
   formula: {
     'penman-monteith':
@@ -45,22 +46,22 @@ export const traceWeather = {
   },
   'eto-normals': {
     title: 'Daily reference ET from monthly normals',
-    says: 'The month’s usual reference ET is shared over its days along a smooth curve, so that the days add up to the month.',
+    says: NORMALS_SAYS,
     formula: NORMALS_FORMULA,
   },
   'eto-week-total': {
     title: 'Measured reference ET of the week',
-    says: 'Days with a figure of their own keep it. What is left of the week’s total is shared equally by the other days.',
+    says: 'Days with their own figure keep it. What is left of the total is shared equally by the others.',
     formula: 'result = max(0, total − days with their own figure) / days that share × days counted here',
   },
   'reference-et': {
     title: 'Reference evapotranspiration (ETo)',
-    says: 'This is what well-kept grass would use in these days: the measure of how thirsty the weather is.',
+    says: 'What well-kept grass would use in these days: the measure of how thirsty the weather is.',
     formula: 'ETo = sum over the days',
   },
   'rain-normals': {
     title: 'Daily rain from monthly normals',
-    says: 'The month’s usual rain is shared over its days along a smooth curve, so that the days add up to the month.',
+    says: NORMALS_SAYS,
     formula: NORMALS_FORMULA,
   },
   'rain-week-total': {
@@ -71,7 +72,7 @@ export const traceWeather = {
   },
   rain: {
     title: 'Rain',
-    says: 'All rain of these days, before asking how much of it the plants can use.',
+    says: 'All rain of these days.',
     formula: 'rain = sum over the days',
   },
 } satisfies StepTexts<WeatherSteps>;

@@ -64,21 +64,21 @@ function effectiveRain(given: StepInputs): number {
   }
 }
 
+/** D: what is drawn between waterings, at most what is readily available. */
+function usableStorage(given: StepInputs): number {
+  const raw = given.num('mean-readily-available');
+  return given.has('mean-demand')
+    ? Math.min(raw, (given.num('mean-demand') * 7) / given.num('week-watering-days'))
+    : raw;
+}
+
 function byTr21(given: StepInputs, rain: number): number {
   const etc = given.num('month-demand');
-  const d = Math.min(7, Math.max(0.75, given.num('usable-storage') / 25.4));
+  const d = Math.min(7, Math.max(0.75, usableStorage(given) / 25.4));
   const storage = 0.531747 + 0.295164 * d - 0.057697 * d ** 2 + 0.003804 * d ** 3;
   const inches = storage * (0.70917 * (rain / 25.4) ** 0.82416 - 0.11556) * 10 ** (0.02426 * (etc / 25.4));
   return Math.max(0, Math.min(25.4 * inches, rain, etc));
 }
-
-/** TR-21's D: what is drawn between waterings. */
-const usableStorage: Formula = (given) => {
-  const raw = given.num('mean-readily-available');
-  return given.variant === 'refill'
-    ? raw
-    : Math.min(raw, (given.num('mean-demand') * 7) / given.num('week-watering-days'));
-};
 
 const fromNormals = (given: StepInputs): number => {
   const shares = given.by('rain-share', 'month');
@@ -111,7 +111,6 @@ export const DEMAND_FORMULAS: Formulas = {
   demand,
   'expected-demand': demand,
   'expected-rain': (given) => fromNormals(given) + total(given.by('day-rain-soaked', 'day').values()),
-  'usable-storage': usableStorage,
   'rain-share': rainShare,
   'effective-rain': soaked,
   'available-water': (given) => given.num('root-depth') * given.num('soil-available-water'),

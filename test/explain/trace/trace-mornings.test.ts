@@ -200,9 +200,13 @@ describe('the share of the normals that roots keep', () => {
   });
 
   it('by TR-21 has the depth drawn between waterings as D', () => {
-    // 2.5 mm on 7 days for 2 waterings.
+    // 2.5 mm on 7 days for 2 waterings: D = 8.75 mm, taken as 0.75 in. P = 60 mm, ETc = 31 x 2.5 mm.
     const { bed } = traced({}, { site: { ...site, climate } });
-    expect(stepOf(bed, 'usable-storage').result.value).toBeCloseTo(8.75, 9);
+    const inputs = inputsOf(stepOf(bed, 'rain-share'));
+    expect(inputs.num('mean-demand')).toBeCloseTo(2.5, 9);
+    expect(inputs.num('week-watering-days')).toBe(2);
+    const kept = 0.7223 * (1.2525 * 60 ** 0.82416 - 2.9352) * 10 ** (0.00095512 * 77.5);
+    expect(stepOf(bed, 'rain-share').result.value).toBeCloseTo(kept / 60, 3);
   });
 });
 

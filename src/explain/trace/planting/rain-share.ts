@@ -47,10 +47,7 @@ export function shareSteps(cell: PlantingCell, months: readonly NormalMonth[]): 
   const { site } = season.garden;
   if (months.length === 0) return [];
   const kept = site.rain.method === 'balance' ? keptRain(keeper, yearsOfRain(site, season.weather)) : [];
-  return months.flatMap((month) => [
-    ...(site.rain.method === 'tr21' ? [storageStep(cell, month)] : []),
-    shareStep(cell, month, kept[month.index]),
-  ]);
+  return months.map((month) => shareStep(cell, month, kept[month.index]));
 }
 
 export function shareOf({ own }: PlantingCell, monthIndex: number): number {
@@ -90,34 +87,23 @@ function shareInputs(cell: PlantingCell, monthIndex: number, method: RainMethod)
   const rain = input('month-rain', depth(given.rainMm));
   if (method === 'fraction') return [rain, input('counted-share', share(given.fraction))];
   if (method !== 'tr21') return [rain];
-  return [rain, input('month-demand', depth(given.etcMm)), input('usable-storage', depth(given.usableStorageMm))];
+  return [rain, input('month-demand', depth(given.etcMm)), ...storageInputs(cell, monthIndex, given.etcMm)];
+}
+
+/** What TR-21's D is: of a refill the mean readily available water, else at most the depth drawn between waterings. */
+function storageInputs({ season, own, keeper, zone }: PlantingCell, monthIndex: number, etcMm: number) {
+  const { starts, lengthDays } = season.weather.months;
+  const { expectedRawMm, first, end } = own.demand;
+  const ofMonth = { first: starts[monthIndex] as number, end: starts[monthIndex + 1] as number };
+  const inGround = daysIn(ofMonth, (day) => day >= first && day < end);
+  const raw = input('mean-readily-available', depth(sumOver(expectedRawMm, inGround) / inGround.length));
+  if (keeper.isRefill) return [raw];
+  return [
+    raw,
+    input('mean-demand', depth(etcMm / (lengthDays[monthIndex] as number))),
+    input('week-watering-days', days(countDays(zone.wateringDays))),
+  ];
 }
 
 const monthOf = ({ season, keeper }: PlantingCell, monthIndex: number) =>
   rainMonth(keeper, season.garden.site, season.weather, monthIndex);
-
-/** TR-21's D. */
-function storageStep(cell: PlantingCell, { index, month }: NormalMonth): TraceStep {
-  const { season, own, keeper, zone } = cell;
-  const { starts, lengthDays } = season.weather.months;
-  const { demand } = own;
-  const ofMonth = daysIn({ first: starts[index] as number, end: starts[index + 1] as number }).filter(
-    (day) => day >= demand.first && day < demand.end,
-  );
-  const given = monthOf(cell, index);
-  const raw = input('mean-readily-available', depth(sumOver(demand.expectedRawMm, ofMonth) / ofMonth.length));
-  return {
-    id: 'usable-storage',
-    month,
-    variant: keeper.isRefill ? 'refill' : 'keep',
-    source: METHOD_SOURCES.tr21,
-    inputs: keeper.isRefill
-      ? [raw]
-      : [
-          raw,
-          input('mean-demand', depth((given?.etcMm ?? 0) / (lengthDays[index] as number))),
-          input('week-watering-days', days(countDays(zone.wateringDays))),
-        ],
-    result: depth(given?.usableStorageMm ?? 0),
-  };
-}
