@@ -19,7 +19,7 @@ import {
 } from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
-import { drainedLitres, type LitresOf, lackingLitres } from './trouble.ts';
+import { drainedLitres, type LitresOf, lackingLitres, unmetLitres } from './trouble.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
@@ -30,7 +30,7 @@ export interface NoticeRemediesRow<Kind extends RemediedKind> {
 }
 
 const LACKING = {
-  problem: ({ unmetLitres, missingLitres }: Shortage) => unmetLitres + missingLitres,
+  problem: ({ unmetLitres: unmet, missingLitres }: Shortage) => unmet + missingLitres,
   ofPlanting: lackingLitres,
 } as const;
 
@@ -42,7 +42,11 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
   'beyond-timer': { candidates: beyondTimerCandidates, ...LACKING },
   'shut-off-short': { candidates: leftBehindCandidates, ...LACKING },
   'left-behind': { candidates: leftBehindCandidates, ...LACKING },
-  'few-days': { candidates: fewDaysCandidates, ...LACKING },
+  'few-days': {
+    candidates: fewDaysCandidates,
+    problem: ({ unmetLitres: unmet }) => unmet,
+    ofPlanting: unmetLitres,
+  },
   short: { candidates: leftBehindCandidates, ...LACKING },
   over: {
     candidates: overCandidates,

@@ -14,6 +14,13 @@ export const lackingLitres: LitresOf = (own) => {
   return unmetLitres + missingLitres;
 };
 
+/** Demand unmet alone: of a planting that gets what it asks for. */
+export const unmetLitres: LitresOf = (own) =>
+  shortageIn(
+    own,
+    weeksWhere(own.weeks, () => true),
+  ).unmetLitres;
+
 export const drainedLitres: LitresOf = (own) => {
   let mm = 0;
   for (let week = 0; week < own.weeks; week++) mm += own.at(P.irrigationDrainedMm, week);

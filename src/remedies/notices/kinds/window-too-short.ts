@@ -1,4 +1,4 @@
-/** A watering day that is too long: more watering days, others, or fewer minutes. */
+/** A watering day that is too long: more watering days, others, a finer timer, or fewer minutes. */
 import { weekdayOf } from '../../../engine/calendar.ts';
 import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
@@ -6,6 +6,7 @@ import type { Weekday } from '../../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../../plan/schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
+import { smallerSteps } from '../timer-steps.ts';
 import { allowedWeekdays, wateringDaysEdit, weekdaysOfMask } from '../weekdays.ts';
 
 /** A day that fills its window but for rounding fits. */
@@ -19,6 +20,7 @@ export function* windowTooShortCandidates({ plan, season, notice }: NoticeInPlan
   const zones = longestZones(season, weeks);
   yield* zones.flatMap((zone) => moreDays(season, zone));
   yield* zones.flatMap((zone) => otherDays(season, zone));
+  yield* zones.flatMap(({ zone }) => smallerSteps(zone));
   yield* fewerMinutes(plan, season, sharesThatFit);
 }
 

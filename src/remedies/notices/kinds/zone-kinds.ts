@@ -4,11 +4,9 @@ import { PLANTING_FIELDS as P, type Season, STATES } from '../../../engine/seaso
 import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
+import { smallerSteps } from '../timer-steps.ts';
 import { evenDays, moreDays } from '../weekdays.ts';
 import { lineChanges, ownZones, rules, shutOffs, zoneContext } from '../zone-changes.ts';
-
-/** Steps of the timers that are sold, minutes: common practice, no source. */
-const TIMER_STEPS = [30, 15, 10, 5, 2, 1] as const;
 
 /** Starts a day of timers that are sold: common practice, no source. */
 const MOST_STARTS_SOLD = 16;
@@ -110,15 +108,6 @@ export function* tooLongCandidates(of: NoticeInPlan): RemedyCandidates {
 
 function zoneOf({ season, notice }: NoticeInPlan): GardenZone | undefined {
   return season.garden.zones.find(({ id }) => id === notice.zoneId);
-}
-
-function smallerSteps({ id, timerStepMinutes: now }: GardenZone): readonly RemedyCandidate[] {
-  return TIMER_STEPS.filter((step) => step < now).map((timerStepMinutes) => ({
-    kind: 'smaller-step',
-    zoneId: id,
-    timerStepMinutes,
-    edit: { type: 'change-zone', zone: id, change: { timerStepMinutes } },
-  }));
 }
 
 /** As many starts as all that is asked for would take. */
