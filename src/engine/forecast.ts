@@ -58,5 +58,9 @@ function expectedDay(
 
 /** The latest that is known on the morning of a day of the season. */
 export function forecastOn(forecasts: readonly KnownForecast[], day: number): KnownForecast | undefined {
-  return forecasts.findLast(({ issued }) => issued <= day);
+  for (let at = forecasts.length - 1; at >= 0; at--) {
+    const forecast = forecasts[at] as KnownForecast;
+    if (forecast.issued <= day) return forecast;
+  }
+  return undefined;
 }

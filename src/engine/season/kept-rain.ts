@@ -147,12 +147,13 @@ function runYear(
   for (let day = first; day < end; day++) {
     const share = etoShare[year * days + day] as number;
     const fell = rainMm[year * days + day] as number;
-    const soaked = dailyRainCountedMm(fell, (etoMm[day] as number) * share) * (1 - runoffFraction);
+    const soaked = fell > 0 ? dailyRainCountedMm(fell, (etoMm[day] as number) * share) * (1 - runoffFraction) : 0;
     const brought = soaked + (isRefill ? filledMm(mornings, day, depletion) : askedMm(mornings, day, depletion));
     const etc = (expectedEtcMm[day] as number) * share;
     const used = usedWaterMm(etc, depletion, expectedRawMm[day] as number, tawMm, brought);
     const level = endDepletionMm(depletion, used, brought);
     depletion = Math.max(0, level);
+    if (fell === 0) continue;
     fallenMm[day] = (fallenMm[day] as number) + fell;
     keptMm[day] = (keptMm[day] as number) + soaked - Math.min(soaked, Math.max(0, -level));
   }

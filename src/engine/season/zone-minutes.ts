@@ -52,7 +52,11 @@ export function isWatered(request: MinutesRequest): boolean {
 
 /** Whether there is a planting with a line that no shut-off can close, on at least one watering day. */
 export function isAnyOpen(requests: readonly MinutesRequest[]): boolean {
-  return requests.some((request) => isWatered(request) && !request.hasShutOff);
+  for (let at = 0; at < requests.length; at++) {
+    const request = requests[at] as MinutesRequest;
+    if (isWatered(request) && !request.hasShutOff) return true;
+  }
+  return false;
 }
 
 /** Whether a planting counts for its zone's minutes. */

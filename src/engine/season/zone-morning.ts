@@ -38,10 +38,11 @@ function isAnyPassing(
   minutes: number,
 ): boolean {
   const anyOpen = isAnyOpen(requests);
-  return members.some(
-    (member, index) =>
-      isDeciding(rule, requests, requests[index] as MinutesRequest, anyOpen) && passesWith(member, day, minutes),
-  );
+  for (let at = 0; at < members.length; at++) {
+    const member = members[at] as ZoneMember;
+    if (isDeciding(rule, requests, member.request, anyOpen) && passesWith(member, day, minutes)) return true;
+  }
+  return false;
 }
 
 /** Whether a planting's request makes the zone's minutes. */

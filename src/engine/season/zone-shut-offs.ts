@@ -1,6 +1,6 @@
 /** Which shut-offs of a zone are open on which days of a week: named on a planting's first watering morning, for whoever turns them. */
 import { forecastOn } from '../forecast.ts';
-import type { DayRun, WeekChoice } from '../garden.ts';
+import type { WeekChoice } from '../garden.ts';
 import { nearestRun } from '../soil/cycle-and-soak.ts';
 import type { GivenMinutes } from './given-minutes.ts';
 import { openDaysMask } from './open-days.ts';
@@ -20,8 +20,8 @@ export function openLogged({ season, members }: ZoneRun, given: GivenMinutes | u
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     const { id, hasShutOff } = member.season.planting;
-    for (const [day, { open }] of given?.runs ?? NO_RUNS) {
-      if (!hasShutOff || open?.has(id)) member.openMask |= 1 << day;
+    if (given?.runs !== undefined) {
+      for (const [day, { open }] of given.runs) if (!hasShutOff || open?.has(id)) member.openMask |= 1 << day;
     }
     if (!hasShutOff) member.openMask |= season.zone.wateringDays;
   }
@@ -60,8 +60,7 @@ function fillingMinutes({ season, requests }: ZoneRun, { filling, days, request 
 /** Days whose open shut-offs were logged. */
 function openGiven(given: GivenMinutes | undefined): number {
   let mask = 0;
-  for (const [day, { open }] of given?.runs ?? NO_RUNS) if (open !== undefined) mask |= 1 << day;
+  if (given?.runs === undefined) return mask;
+  for (const [day, { open }] of given.runs) if (open !== undefined) mask |= 1 << day;
   return mask;
 }
-
-const NO_RUNS: ReadonlyMap<number, DayRun> = new Map();

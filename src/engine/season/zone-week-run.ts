@@ -84,11 +84,16 @@ function expect({ season, weather, members }: ZoneRun, start: number, morning: n
 /** Whether a day was read, or a forecast issued, since the morning on which all was decided. */
 function hasNews(weather: Weather, decidedOn: number, day: number): boolean {
   for (let before = decidedOn; before < day; before++) if (isReadDay(weather, before)) return true;
-  return weather.forecasts.some(({ issued }) => issued > decidedOn && issued <= day);
+  const latest = forecastOn(weather.forecasts, day);
+  return latest !== undefined && latest.issued > decidedOn;
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
-  return members.some((member) => isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0);
+  for (let at = 0; at < members.length; at++) {
+    const member = members[at] as ZoneMember;
+    if (isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0) return true;
+  }
+  return false;
 }
 
 /** The morning decided anew; undefined where nothing is asked anew and the number of an earlier morning stands. */
@@ -96,8 +101,11 @@ function decide({ season, weather, members, requests }: ZoneRun, day: number, is
   const forecast = forecastOn(weather.forecasts, day);
   const { rule } = season.zone;
   for (let at = 0; at < members.length; at++) askOn(members[at] as ZoneMember, day, isAll, forecast);
-  const isAnew =
-    isAll || members.some((member) => member.askedOn === day && isDeciding(rule, requests, member.request));
+  let isAnew = isAll;
+  for (let at = 0; at < members.length && !isAnew; at++) {
+    const { askedOn, request } = members[at] as ZoneMember;
+    isAnew = askedOn === day && isDeciding(rule, requests, request);
+  }
   return isAnew ? decideMorning(season.zone, members, requests, day) : undefined;
 }
 
@@ -133,7 +141,8 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
 
 function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   const { zone } = season;
-  const hasRun = week.minutes.some((minutes) => minutes > 0);
+  let hasRun = false;
+  for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
   if (hasRun) week.skippedMask = week.idleMask;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;

@@ -57,15 +57,18 @@ export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = fal
   }
   if (isAtLeast ? wanted === 0 : wanted < step / 2 - STEP_TOLERANCE) return NOT_RUN;
   const mostSteps = Math.max(1, Math.floor(longest / step + STEP_TOLERANCE));
-  let best = NOT_RUN;
+  let bestCycles = 0;
+  let best = 0;
   for (let cycles = 1; cycles <= startsADay; cycles++) {
     const steps = wanted / (cycles * step);
     const most = Math.min(mostSteps, Math.floor(MINUTES_OF_DAY / (cycles * step) + STEP_TOLERANCE));
     const whole = isAtLeast ? Math.ceil(steps - STEP_TOLERANCE) : Math.floor(steps + 0.5 + STEP_TOLERANCE);
     const minutes = cycles * Math.min(Math.max(1, whole), Math.max(1, most)) * step;
-    if (best.cycles === 0 || isBetter(minutes, best.minutes, wanted, isAtLeast)) best = { cycles, minutes };
+    if (bestCycles > 0 && !isBetter(minutes, best, wanted, isAtLeast)) continue;
+    bestCycles = cycles;
+    best = minutes;
   }
-  return best;
+  return { cycles: bestCycles, minutes: best };
 }
 
 function isBetter(minutes: number, best: number, wanted: number, isAtLeast: boolean): boolean {

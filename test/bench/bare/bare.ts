@@ -20,10 +20,12 @@ export class Bare {
     runBare(this.garden, this.#days, this.sums);
   }
 
-  /** Kept rain alone, of one that asks for itself; its demand is known. */
-  keepRain(keeper: number): void {
+  /** Kept rain alone, of every planting that asks for itself; their demand is known. */
+  keepRain(): void {
     const { plantings, keepers, weather } = this.garden;
-    keptShares(plantings, keepers, keeper, weather, this.#days);
+    for (let keeper = 0; keeper < keepers.planting.length; keeper++) {
+      keptShares(plantings, keepers, keeper, weather, this.#days);
+    }
   }
 
   /** Rain of a week, as read from a gauge: on its usual number of rain days, in the middle. */

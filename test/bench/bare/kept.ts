@@ -105,7 +105,7 @@ function keepYear(
   for (let day = plantings.first[planting] as number; day < until; day++) {
     const share = yearEtoShare[year * days + day] as number;
     const rain = yearRain[year * days + day] as number;
-    const soaked = rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
+    const soaked = rain === 0 || rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
     const need = (etc[base + day] as number) * share;
     const allowed = raw[base + day] as number;
     let brought = soaked;
@@ -114,13 +114,11 @@ function keepYear(
     }
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
     depletion += Math.min(stressed, taw - depletion + brought) - brought;
+    const drained = depletion < 0 ? -depletion : 0;
+    if (depletion < 0) depletion = 0;
+    if (rain === 0) continue;
     fallen[day] = (fallen[day] as number) + rain;
-    if (depletion < 0) {
-      kept[day] = (kept[day] as number) + soaked - Math.min(soaked, -depletion);
-      depletion = 0;
-    } else {
-      kept[day] = (kept[day] as number) + soaked;
-    }
+    kept[day] = (kept[day] as number) + soaked - Math.min(soaked, drained);
   }
 }
 
@@ -139,18 +137,16 @@ function refillYear(
   for (let day = plantings.first[planting] as number; day < until; day++) {
     const share = yearEtoShare[year * days + day] as number;
     const rain = yearRain[year * days + day] as number;
-    const soaked = rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
+    const soaked = rain === 0 || rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
     const need = (etc[base + day] as number) * share;
     const allowed = raw[base + day] as number;
     const brought = soaked + (depletion > (due[day] as number) ? depletion : 0);
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
     depletion += Math.min(stressed, taw - depletion + brought) - brought;
+    const drained = depletion < 0 ? -depletion : 0;
+    if (depletion < 0) depletion = 0;
+    if (rain === 0) continue;
     fallen[day] = (fallen[day] as number) + rain;
-    if (depletion < 0) {
-      kept[day] = (kept[day] as number) + soaked - Math.min(soaked, -depletion);
-      depletion = 0;
-    } else {
-      kept[day] = (kept[day] as number) + soaked;
-    }
+    kept[day] = (kept[day] as number) + soaked - Math.min(soaked, drained);
   }
 }
