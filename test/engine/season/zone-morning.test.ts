@@ -150,7 +150,7 @@ describe('a morning that is told', () => {
     expect(monday).toMatchObject({ day: 0, minutes: 94, decided: { run: { cycles: 1, minutes: 94 } } });
     expect(monday?.decided?.wanted).toBeCloseTo(93.75, 9);
     expect(monday?.plantings).toMatchObject([{ isPresent: true, depletionMm: 0, fillingMm: 0, isAsked: true }]);
-    expect(monday?.plantings[0]?.gainMm).toBeCloseTo(0.16, 12);
+    expect(monday?.plantings[0]?.netMm).toBeCloseTo(0.08, 12);
     expect(thursday?.plantings[0]?.depletionMm).toBeCloseTo(2.5, 9);
     expect(thursday?.plantings[0]?.minutesAsked).toBeCloseTo(62.5, 9);
     expect(thursday?.minutes).toBe(63);
