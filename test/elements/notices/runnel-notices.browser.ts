@@ -52,7 +52,7 @@ describe('runnel-notices', () => {
     for (const item of items) {
       expect(item.querySelector('svg')).not.to.equal(null);
       expect(plain(item.querySelector('strong')?.textContent)).to.match(
-        /^(Mixed garden|Beds|Containers|Tomatoes|Shrubs|Pots.*):$/,
+        /^(Mixed garden|Beds|Containers|Tomatoes|Tomatoes and Shrubs|Shrubs|Pots.*):$/,
       );
       expect(plain(item.querySelector('.quiet')?.textContent)).to.match(/\.$/);
     }
@@ -72,7 +72,7 @@ describe('runnel-notices', () => {
   it('selects a notice’s cell when it is asked for', async () => {
     const { notices, plan } = await shown(holidays());
     const closed = all(notices, '.notice[data-kind=closed]')[0];
-    const show = button(closed, /^Show it: Beds, 5–25 Jul$/);
+    const show = button(closed, /^Show it: Beds, 5 Jul – 1 Aug$/);
     show.click();
     expect(plan.store.view.selection).to.deep.include({ zone: 'beds', week: 13 });
   });
