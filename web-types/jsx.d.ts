@@ -205,7 +205,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     today?: RunnelWeek['today'] | undefined;
     /** Another week was stepped to. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
-    /** A zone was checked off, or that was taken back. */
+    /** A zone was checked off or that was taken back, a day was logged, rain or a forecast was entered. */
     'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
   };
 }

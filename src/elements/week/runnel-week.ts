@@ -7,10 +7,11 @@ import type { WeekBody } from './week-body.ts';
  * @summary One week's instructions by zone, for a phone or the shed door: what to open, how long, on which days.
  *
  * Stands inside a `runnel-plan`. Shows the selected week, else the week that holds today, else the season's first.
- * Checking a zone off notes in the plan that it was run as planned.
+ * Checking a zone off logs in the plan that it was run as planned, day by day with the shut-offs that were open; single days can be
+ * logged otherwise. It takes the rain of the gauge with the day through which it was read, and what is forecast for days to come.
  *
  * @fires {RunnelSelectEvent} runnel-select - Another week was stepped to.
- * @fires {RunnelEditEvent} runnel-edit - A zone was checked off, or that was taken back.
+ * @fires {RunnelEditEvent} runnel-edit - A zone was checked off or that was taken back, a day was logged, rain or a forecast was entered.
  *
  * @csspart title - The week's days.
  */

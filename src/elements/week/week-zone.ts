@@ -4,7 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { openRunMask, plantingFigure, refillOf } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { type ZoneRuns, zoneRuns } from '../../engine/season/zone-runs.ts';
-import { runMask, type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
+import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
@@ -106,7 +106,7 @@ function shutOffWords(planting: PlantingSeason, { season, week, firstDay, reader
   const say = weekWords(reader.language);
   const mask = openRunMask(season, planting, week);
   if (mask === 0) return say.shut;
-  return mask === runMask(season, week) ? say.openAll : say.openOn(formatFor(reader), firstDay, mask);
+  return mask === season.zone.wateringDays ? say.openAll : say.openOn(formatFor(reader), firstDay, mask);
 }
 
 function rainWords({ rainCreditMm, rainCreditLitres }: ZoneWeek, reader: Reader): string {
