@@ -6,7 +6,7 @@ import type { VersionChange } from '../../src/plan/versions/version-change.ts';
 it.each<[VersionChange, string]>([
   [
     { code: 'rain-method', values: { from: 'tr21', to: 'balance' } },
-    'Rain from monthly normals is counted another way: all, by the soil’s balance, no longer USDA SCS, TR-21. To count as before, choose that way in the garden’s place.',
+    'Rain from monthly normals is counted another way: what each soil keeps, no longer USDA SCS, TR-21. To count as before, choose that way in the garden’s place.',
   ],
   [
     { code: 'target-depletion', values: { plantings: 1, from: 0, to: 0.3 } },

@@ -20,6 +20,7 @@ const PSI = (0.45359237 * 9.80665) / INCH ** 2 / 1000;
 const US_UNITS: Readonly<Record<string, number>> = {
   rain: 25.4,
   eto: 25.4,
+  rainDayThreshold: 25.4,
   wind: 0.44704,
   elevation: FOOT,
   area: FOOT ** 2,

@@ -107,7 +107,7 @@ describe('the package', () => {
     expect(run(example).said).toMatch(/^\d+ min, \d+\.\d gal\n$/);
     expect(run(example.replace('zoneWeek(season.zones[0], 2)', worked)).said).toBe('20 min, 16.8 gal\n');
     expect(why).toContain('describeStep(step, reader)');
-    expect(run(example + why).said).toMatch(/\nMinutes per watering day: \d+\sminutes\n/);
+    expect(run(example + why).said).toMatch(/\nMinutes of the week: \d+\sminutes\n/);
   });
 
   it('imports as README.md shows', () => {

@@ -61,7 +61,7 @@ export const planFields = {
     'Rain of each day: whole numbers with one space between, - for a missing day. In ten-thousandths of an inch (us) or hundredths of a millimetre (metric): 0.35 in is 3500, 8.9 mm is 890.',
   'site.years.stretches.*.eto':
     'Reference evapotranspiration of each day, as many days as rain has, written like it: 0.17 in is 1700, 4.32 mm is 432.',
-  'site.rain': 'How a month’s usual rain is counted. Left out: balance, as far as each planting’s own soil keeps it.',
+  'site.rain': 'How a month’s usual rain is counted; balance: what each planting’s own soil keeps. Left out: balance.',
   'site.rain.method': 'Method by which it is credited.',
   'site.rain.fraction': 'Share of the rain that counts, for the method fraction.',
   'site.rain.runoff': 'Share of an observed day’s rain that runs off. Left out: 0.',
@@ -134,7 +134,7 @@ export const planFields = {
   'zones.*.plantings.*.watering':
     'keep: back to its target every week. refill: left alone until it would pass its allowed depletion, then filled.',
   'zones.*.plantings.*.target':
-    'Room for rain that watering leaves, as a share of the allowed depletion. Left out: 0.3; a refill fills up.',
+    'Room for rain that watering leaves, as a share of the allowed depletion. Left out: 0.3, none where a refill fills up.',
   'zones.*.plantings.*.startDepletion':
     'Depletion on the first day, as a share of the allowed depletion. Left out: 0, full.',
   'zones.*.plantings.*.inGround': 'When the planting is there to be watered.',
