@@ -1,30 +1,10 @@
-/** Weeks in a row, joined, so that a lasting problem is told once. */
+/** The weeks of a problem, joined, so that a lasting one is told once. */
 
 export interface Run {
   readonly firstWeek: number;
   readonly lastWeek: number;
-  /** In order; a collapsed run has gaps. */
+  /** In order; there may be gaps. */
   readonly weeks: readonly number[];
-}
-
-/** A problem that comes back more often than this is told once for all its weeks. */
-const MOST_RUNS = 2;
-
-/** Runs of weeks that follow one another, of weeks in order. */
-export function runsOf(weeks: readonly number[]): readonly Run[] {
-  const runs: number[][] = [];
-  for (const week of weeks) {
-    const run = runs.at(-1);
-    if (run?.at(-1) === week - 1) run.push(week);
-    else runs.push([week]);
-  }
-  return runs.map(runOf);
-}
-
-/** The same; where there are more than two, one that holds them all. */
-export function fewRunsOf(weeks: readonly number[]): readonly Run[] {
-  const runs = runsOf(weeks);
-  return runs.length > MOST_RUNS ? [runOf(weeks)] : runs;
 }
 
 /** All the weeks as one run, if there are any. */

@@ -129,6 +129,16 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
     }
   });
 
+  it('give the strawberries of the demo more watering days, and its roses more flow or a zone of their own', () => {
+    const kindsFor = (kind: NoticeKind, id: string) =>
+      cases
+        .filter(({ plan, notice }) => DEMO_PLANS.includes(plan) && notice.kind === kind)
+        .filter(({ notice }) => plantingsOf(notice).includes(id))
+        .flatMap(({ remedies }) => remedies.map((remedy) => remedy.kind));
+    expect(kindsFor('few-days', 'strawberries')).toEqual(['more-days']);
+    expect(kindsFor('shut-off-short', 'roses')).toEqual(expect.arrayContaining(['own-zone', 'other-emitters']));
+  });
+
   it('halve the trouble at least when they are applied, and leave none where they say that nothing remains', () => {
     for (const { season, notice, remedy, next } of made) {
       const name = `${notice.kind}: ${remedy.kind}`;

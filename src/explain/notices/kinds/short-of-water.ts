@@ -14,7 +14,7 @@ import { type Shortage, type ShortageCause, shortageIn, shortageOfAll, shortageW
 import { isBoundByDay, mostMinutes } from '../timer-minutes.ts';
 
 /** Kinds of notice that tell of a lack of water: one for each cause. */
-export const SHORTAGE_KINDS = {
+const SHORTAGE_KINDS = {
   'no-line': 'no-line',
   closed: 'closed',
   'by-hand': 'short-by-hand',
@@ -26,8 +26,6 @@ export const SHORTAGE_KINDS = {
   'dry-spell': 'dry-spell',
   short: 'short',
 } as const satisfies Readonly<Record<ShortageCause, keyof NoticeFigures>>;
-
-export type ShortageKind = (typeof SHORTAGE_KINDS)[ShortageCause];
 
 const CAUSES = Object.keys(SHORTAGE_KINDS) as readonly ShortageCause[];
 
