@@ -100,6 +100,8 @@ export const sheet = {
     depth: ({ spelled }: Format, mm: number) => spelled(mm, 'depth'),
     fromNormals: 'from the normals',
     weekTotal: 'the week’s total set by hand',
+    weekTotalThrough: ({ weekday }: Format, day: DayNumber) =>
+      `the week’s total set by hand, read through ${weekday(day)}`,
     everyDayRead: 'from readings of every day',
     someDaysRead: ({ number, count }: Format, days: number, of: number) =>
       `from readings of ${number(days)} of ${count(of, DAYS)}, the rest from the normals`,

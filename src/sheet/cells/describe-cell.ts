@@ -142,13 +142,25 @@ function weatherClauses(season: Season, kind: 'eto' | 'rain', week: number | und
   if (week === undefined) return [words.description.depth(format, totalMm)];
   const here = weeks[week];
   if (here === undefined) throw new RangeError(`week ${week} is outside the season`);
-  return [words.description.depth(format, here.mm), weatherSource(here, context)];
+  const through = kind === 'rain' ? readThrough(season, week) : undefined;
+  return [words.description.depth(format, here.mm), weatherSource(here, through, context)];
 }
 
-function weatherSource({ observedDays, hasWeekTotal }: WeekWeather, { format, words }: CellContext): string {
+/** The day through which the week's total was read, where it is not the week's last. */
+function readThrough({ garden }: Season, week: number): DayNumber | undefined {
+  const first = garden.span.firstDay + 7 * week;
+  const totals = [0, 1, 2, 3, 4, 5, 6].map((day) => garden.observed.weeks.get(first + day));
+  return totals.findLast((total) => total?.rainMm !== undefined)?.rainThrough;
+}
+
+function weatherSource(
+  { observedDays, hasWeekTotal }: WeekWeather,
+  through: DayNumber | undefined,
+  { format, words }: CellContext,
+): string {
   const say = words.description;
   if (observedDays === 0) return say.fromNormals;
-  if (hasWeekTotal) return say.weekTotal;
+  if (hasWeekTotal) return through === undefined ? say.weekTotal : say.weekTotalThrough(format, through);
   return observedDays === 7 ? say.everyDayRead : say.someDaysRead(format, observedDays, 7);
 }
 

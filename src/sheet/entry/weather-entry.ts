@@ -38,7 +38,8 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   const amount = parseAmount(text, format.reader.language);
   if (amount.kind === 'unread') return refusedWithHint(kind, amount.code, amount.why, context);
   const firstDay = season.garden.span.firstDay + 7 * week;
-  const before = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay))?.[kind];
+  const known = readWeek(plan.log?.weeks, plan.season, isoDate(firstDay));
+  const before = known?.[kind];
   const own = ownDays(kind, week, context);
   if (amount.kind === 'empty') {
     if (before !== undefined) return change(kind, firstDay, undefined);
@@ -52,7 +53,9 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
     return refused('range', say.range(format, text.trim(), least, most, format.unit('depth')));
   }
   const total = { kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined };
-  return whyNot(total, context) ?? (depth === before ? { kind: 'same' } : change(kind, firstDay, depth));
+  return (
+    whyNot(total, context) ?? (depth === before ? { kind: 'same' } : change(kind, firstDay, depth, known?.rainThrough))
+  );
 }
 
 /** Refused, and what can be typed instead. */
@@ -92,10 +95,13 @@ function howToClear({ entered, count }: OwnDays, hasTotal: boolean, { ownDays: s
   return hasTotal ? say.clearTwice(clear.weather) : say.clear(clear.weather);
 }
 
-function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined): Entry {
+/** A total of rain that is corrected stays read through the day that was given. */
+function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined, through?: string): Entry {
   const week = isoDate(firstDay);
   const edit: Edit =
-    kind === 'rain' ? { type: 'set-week-rain', week, rain: depth } : { type: 'set-week-eto', week, eto: depth };
+    kind === 'rain'
+      ? { type: 'set-week-rain', week, rain: depth, ...(through !== undefined && { through }) }
+      : { type: 'set-week-eto', week, eto: depth };
   return { kind: 'edit', edit };
 }
 

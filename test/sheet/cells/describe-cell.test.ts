@@ -119,6 +119,15 @@ describe('a week of weather in words', () => {
   });
 });
 
+describe('a week of rain that was read through a day', () => {
+  it('says so', () => {
+    const log = { weeks: { '2027-05-03': { rain: 0.3, rainThrough: '2027-05-05' } } };
+    expect(description(mixedGarden({ log }), 'rain', '2027-05-03')).toContain(
+      say.weekTotalThrough(format, Date.parse('2027-05-05') / 86_400_000),
+    );
+  });
+});
+
 describe('the whole season in words', () => {
   const sheet = sheetOf(mixedGarden());
   const { season } = sheet.state;

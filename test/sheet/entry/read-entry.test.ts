@@ -128,6 +128,10 @@ describe('an entry', () => {
   it('of weather is in the plan’s unit, or in the one that is typed', () => {
     const week = '2027-06-07';
     expect(read('rain', week, '0.4')).toEqual(edit({ type: 'set-week-rain', week, rain: 0.4 }));
+    const through = { '2027-06-07': { rain: 0.2, rainThrough: '2027-06-09' } };
+    const part = sheetOf({ ...mixedGarden(), log: { weeks: through } });
+    const more = { type: 'set-week-rain', week: '2027-06-07', rain: 0.4, through: '2027-06-09' } as const;
+    expect(part.read(cellOf(part, 'rain', '2027-06-07'), '0.4')).toEqual(edit(more));
     expect(read('rain', week, '10.16 mm')).toEqual(edit({ type: 'set-week-rain', week, rain: 0.4 }));
     expect(read('eto', week, '1.3')).toEqual(edit({ type: 'set-week-eto', week, eto: 1.3 }));
     const metric = sheetOf(metricGarden());
