@@ -204,6 +204,25 @@ describe('traceCell of 200 random gardens and 30 random plans', () => {
     }
   });
 
+  it('names the days on which a shut-off was open', () => {
+    let named = 0;
+    for (const trace of traces.filter(({ level }) => level === 'planting')) {
+      const { zone, own } = plantingOf(trace);
+      const { week } = trace.place;
+      const step = trace.steps.find(({ id }) => id === 'named-days');
+      const isLogged = zone.zone.choices.get(week)?.runs !== undefined;
+      if (step === undefined || isLogged || zoneFigure(zone, 'minutes', week) === 0) continue;
+      const { firstDay } = trace.season.garden.span;
+      const { first, end } = own.demand;
+      const days = step.result.value === 'none' ? [] : (step.result.value as readonly number[]);
+      const inGround = days.filter((day) => day - firstDay >= first && day - firstDay < end);
+      const mask = inGround.reduce((all, day) => all | (1 << (day - firstDay - 7 * week)), 0);
+      expect(mask).toBe(plantingFigure(own, 'openMask', week));
+      named++;
+    }
+    expect(named).toBeGreaterThan(100);
+  });
+
   it('shows the season’s own figures of a zone', () => {
     for (const trace of traces.filter(({ level }) => level === 'zone')) {
       const zone = trace.season.zones.find((candidate) => candidate.zone.id === trace.place.zoneId);

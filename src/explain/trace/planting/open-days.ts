@@ -5,7 +5,7 @@ import { minutesOnDays, weekOutlook } from '../../../engine/season/week-outlook.
 import { minutesToFill } from '../../../engine/season/zone-member.ts';
 import type { MinutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { isDeciding } from '../../../engine/season/zone-morning.ts';
-import { zoneFigure } from '../../../engine/season/zone-week.ts';
+import { zoneFigure, zoneOrigin } from '../../../engine/season/zone-week.ts';
 import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
@@ -14,7 +14,8 @@ import { isInMask, minutesOfDay, type PlantingCell } from './planting-cell.ts';
 import { changeInputs, type PlantingMorning, requestsIn } from './planting-morning.ts';
 
 export function openDaysSteps(cell: PlantingCell): readonly TraceStep[] {
-  const [first] = cell.mornings;
+  const { mornings } = cell;
+  const first = mornings.find(({ openMask }) => openMask !== 0) ?? mornings[0];
   return [...(cell.planting.hasShutOff && first !== undefined ? [namedStep(cell, first)] : []), openStep(cell)];
 }
 
@@ -62,16 +63,19 @@ function zoneMinutes({ zone, zoneSeason, week }: PlantingCell, morning: Planting
 
 /** Of a refill: from the day on which it is expected to be due, as many watering days as fill it. */
 function fillingStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
-  const { zone, days: of, dayOf } = cell;
+  const { zone, zoneSeason, week, days: of, dayOf } = cell;
   const { index, filling, outlook, forecast } = morning;
   const { start, mask, last } = outlook;
   const step = { id: 'named-days', day: dayOf(index), source: [{ id: 'choice-open-days' }] } as const;
   if (filling === undefined) {
     return { ...step, variant: 'none', inputs: [input('due', code('answer', 'no'))], result: NONE };
   }
-  const asked = decides(cell, morning)
-    ? minutesToFill(filling.depletionMm, of.netMmPerMinute[filling.day] as number)
-    : 0;
+  // Minutes that a person gave are what the zone will run.
+  const isComputed = zoneOrigin(zoneSeason, week) === 'computed';
+  const asked =
+    isComputed && decides(cell, morning)
+      ? minutesToFill(filling.depletionMm, of.netMmPerMinute[filling.day] as number)
+      : 0;
   const run = asked < Number.POSITIVE_INFINITY ? nearestRun(asked, zone, true).minutes : 0;
   const minutesEach = Math.max(zoneMinutes(cell, morning), run);
   const ahead = daysIn({ first: filling.day, end: last + 1 });

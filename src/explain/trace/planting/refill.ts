@@ -44,11 +44,11 @@ export function fillingsOf({ week, own, daily, mornings, before }: PlantingCell)
 
 /** Behind a shut-off: on the first watering morning of the week, the one on which it is expected to be due. */
 function lookAheadSteps(cell: PlantingCell, fillings: readonly Filling[]): readonly TraceStep[] {
-  const [morning] = cell.mornings;
+  const morning = cell.mornings.find(({ isLooked }) => isLooked);
   const isStillDue = fillings.some(
     (filling) => filling.morning === undefined && filling.end.index >= (morning?.index ?? 0),
   );
-  if (morning === undefined || !morning.isLooked || isStillDue) return [];
+  if (morning === undefined || isStillDue) return [];
   const { dayOf } = cell;
   const { index, outlook, filling } = morning;
   const on = filling?.day ?? nearestTo(morning);
