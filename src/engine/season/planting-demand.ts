@@ -18,6 +18,8 @@ export interface PlantingDemand {
   readonly expectedRawMm: Float64Array;
   /** Total available water, mm. */
   readonly tawMm: number;
+  /** Allowed depletion as a share of it, before it is adjusted to the day's use; undefined where it is not adjusted. */
+  readonly adjustedDepletion: number | undefined;
   /** Depletion that may remain after watering, mm. */
   readonly targetMm: number;
   /** From this day of the season on; before it the planting is establishing and filled to the brim. */
@@ -54,6 +56,7 @@ export function plantingDemand(
     expectedEtcMm: expected.etcMm,
     expectedRawMm: expected.rawMm,
     tawMm,
+    adjustedDepletion: planting.rootZone.adjustsDepletion ? allowedDepletion : undefined,
     targetMm: targetDepletion * allowedMm,
     targetFrom: planting.establishing === undefined ? 0 : planting.establishing.until - firstDay + 1,
     startMm: startDepletion * allowedMm,

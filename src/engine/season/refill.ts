@@ -1,7 +1,7 @@
 /** A planting that is filled deep and seldom, to field capacity on the morning it is due: when that is, and when it has been filled. */
 import type { KnownForecast } from '../forecast.ts';
 import { daysMask } from './days-mask.ts';
-import { expectedChangeMm, type WeekOutlook } from './week-outlook.ts';
+import { expectedChangeMm, expectedRawMm, type WeekOutlook } from './week-outlook.ts';
 
 /** What is left of a filling that brought nine tenths. */
 const LEFT_OVER = 0.1;
@@ -13,8 +13,8 @@ export function isFilled(depletionMm: number, fillingMm: number): boolean {
 }
 
 /** Depletion above which it is due on a watering morning: left alone it would pass its allowed one before its next watering. mm. */
-export function dueAboveMm(outlook: WeekOutlook, day: number): number {
-  const rawMm = outlook.days.demand.expectedRawMm[day] as number;
+export function dueAboveMm(outlook: WeekOutlook, day: number, forecast?: KnownForecast): number {
+  const rawMm = expectedRawMm(outlook.days, day, forecast);
   return Math.max(0, Math.min(rawMm, outlook.passAboveMm[day - outlook.start] as number)) + ROUNDING_MM;
 }
 
@@ -34,7 +34,8 @@ export function expectedFilling(
   let depletion = depletionMm;
   for (let morning = day; morning <= outlook.last; morning++) {
     const isWatering = (outlook.mask >> (morning - outlook.start)) & 1;
-    if (isWatering && depletion > dueAboveMm(outlook, morning)) return { day: morning, depletionMm: depletion };
+    if (isWatering && depletion > dueAboveMm(outlook, morning, forecast))
+      return { day: morning, depletionMm: depletion };
     depletion = Math.max(0, depletion + expectedChangeMm(outlook.days, morning, forecast));
   }
   return undefined;

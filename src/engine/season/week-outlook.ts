@@ -9,13 +9,15 @@
  */
 import { runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
+import { depletionFraction } from '../plants/depletion-fraction.ts';
+import { readilyAvailableWaterMm } from '../soil/available-water.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 
 /** What the days of a planting are expected to bring. Arrays of one number a day of the season. */
 export interface ExpectedDays {
   readonly demand: Pick<
     PlantingDemand,
-    'first' | 'end' | 'expectedEtcMm' | 'expectedRawMm' | 'targetMm' | 'targetFrom'
+    'first' | 'end' | 'expectedEtcMm' | 'expectedRawMm' | 'tawMm' | 'adjustedDepletion' | 'targetMm' | 'targetFrom'
   >;
   /** Expected rain that enters the root zone, mm. */
   readonly expectedRainMm: Float64Array;
@@ -135,11 +137,10 @@ function goalOf({ days, last }: WeekOutlook, allowedMm: number): number {
 
 /** Greatest depletion at the start of `from` from which no day from there to `until` starts beyond its allowed one, mm. */
 function allowedUntil({ days }: WeekOutlook, from: number, until: number, forecast?: KnownForecast): number {
-  const { expectedRawMm } = days.demand;
   let sum = 0;
   let allowedMm = Number.POSITIVE_INFINITY;
   for (let day = from; day <= until; day++) {
-    allowedMm = Math.min(allowedMm, (expectedRawMm[day] as number) - sum);
+    allowedMm = Math.min(allowedMm, expectedRawMm(days, day, forecast) - sum);
     sum += expectedEtcMm(days, day, forecast);
   }
   return allowedMm;
@@ -166,11 +167,10 @@ function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
 /** `allowedMm` is that at the end of the last watering day. */
 function fillPassAbove(outlook: WeekOutlook, allowedMm: number, forecast?: KnownForecast): void {
   const { days, start, mask, first, last, passAboveMm } = outlook;
-  const { expectedRawMm } = days.demand;
   let pass = allowedMm;
   for (let day = last; day >= first; day--) {
     if (day < last && (mask >> (day + 1 - start)) & 1) pass = Number.POSITIVE_INFINITY;
-    if (day < last) pass = Math.min(pass, expectedRawMm[day + 1] as number);
+    if (day < last) pass = Math.min(pass, expectedRawMm(days, day + 1, forecast));
     pass -= expectedEtcMm(days, day, forecast);
     passAboveMm[day - start] = pass;
   }
@@ -198,4 +198,15 @@ function nextWatering({ days, start, mask }: WeekOutlook, day: number): number {
 /** Expected demand of one day. */
 export function expectedEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
   return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
+}
+
+/** Readily available water of one day: where it follows the day's use (FAO-56 p. 162), it follows a forecast. */
+export function expectedRawMm({ demand }: Pick<ExpectedDays, 'demand'>, day: number, known?: KnownForecast): number {
+  const { adjustedDepletion, tawMm } = demand;
+  const forecast = known?.days.get(day);
+  if (forecast === undefined || forecast.etoShare === 1 || adjustedDepletion === undefined) {
+    return demand.expectedRawMm[day] as number;
+  }
+  const etcMm = (demand.expectedEtcMm[day] as number) * forecast.etoShare;
+  return readilyAvailableWaterMm(tawMm, depletionFraction(adjustedDepletion, etcMm));
 }
