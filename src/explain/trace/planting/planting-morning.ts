@@ -7,6 +7,7 @@ import type { ToldMorning, ToldPlanting } from '../../../engine/season/told-morn
 import {
   expectedChangeMm,
   expectedEtcMm,
+  expectedRawMm,
   lookAhead,
   type WeekOutlook,
   weekOutlook,
@@ -69,7 +70,7 @@ export function allowedInputs(
   let demandMm = 0;
   let least: { readonly index: number; readonly rawMm: number; readonly demandMm: number } | undefined;
   for (let index = from; index <= until; index++) {
-    const rawMm = days.demand.expectedRawMm[index] as number;
+    const rawMm = expectedRawMm(days, index, forecast);
     if (least === undefined || rawMm - demandMm < least.rawMm - least.demandMm) {
       least = { index, rawMm, demandMm };
     }

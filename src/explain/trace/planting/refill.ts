@@ -72,7 +72,7 @@ function nearestTo({ index, depletionMm, outlook, forecast }: PlantingMorning): 
   let nearest = { day: index, aboveMm: Number.NEGATIVE_INFINITY };
   let alone = depletionMm;
   for (let day = index; day <= outlook.last; day++) {
-    const aboveMm = alone - dueAboveMm(outlook, day);
+    const aboveMm = alone - dueAboveMm(outlook, day, forecast);
     if (isInMask(outlook.mask, day - outlook.start) && aboveMm > nearest.aboveMm) nearest = { day, aboveMm };
     alone = Math.max(0, alone + expectedChangeMm(outlook.days, day, forecast));
   }
@@ -82,7 +82,8 @@ function nearestTo({ index, depletionMm, outlook, forecast }: PlantingMorning): 
 /** The morning of the week on which it comes nearest to being due. */
 function notDueSteps(cell: PlantingCell): readonly TraceStep[] {
   const looked = cell.mornings.filter(({ isLooked }) => isLooked);
-  const above = ({ depletionMm, outlook, index }: PlantingMorning) => depletionMm - dueAboveMm(outlook, index);
+  const above = ({ depletionMm, outlook, index, forecast }: PlantingMorning) =>
+    depletionMm - dueAboveMm(outlook, index, forecast);
   const [first, ...others] = looked;
   if (first === undefined || cell.planting.hasShutOff) return [];
   return [
