@@ -32,6 +32,8 @@ describe('one plan in both unit systems', () => {
         expectClose(compared(other), compared(own), 1e-12);
         // Found step by step from the pressures of the lines: its last digits are those of the steps.
         expectClose(computedEfficiencies(other), computedEfficiencies(own), 1e-9);
+        // Counted from another depth, by a distribution of rain depths that magnifies the last digits of that depth.
+        expectClose(other.site.climate.rainDays, own.site.climate.rainDays, 1e-6);
       }),
       { numRuns: 100 },
     );
@@ -46,8 +48,9 @@ function compared(garden: Garden): unknown {
     zone.efficiencyBasis === 'computed-uniformity' ? { ...zone, efficiency: 0 } : zone,
   );
   // Years of days are texts of figures, which are rounded with their units.
-  const { years: _years, ...site } = garden.site;
-  return withoutColdDigits({ ...garden, site, zones });
+  const { years: _years, climate: ofSite, ...site } = garden.site;
+  const { rainDays: _rainDays, ...climate } = ofSite;
+  return withoutColdDigits({ ...garden, site: { ...site, climate }, zones });
 }
 
 /** Temperatures rounded to a billionth of a degree: near zero they lose digits when their zero is shifted. */
