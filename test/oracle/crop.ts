@@ -51,3 +51,10 @@ export function depletionShare(planting: GardenPlanting, etcMm: number): number 
   if (!planting.rootZone.adjustsDepletion) return planting.rootZone.allowedDepletion;
   return Math.min(0.8, Math.max(0.1, planting.rootZone.allowedDepletion + 0.04 * (5 - etcMm)));
 }
+
+/** Depletion that a watering may leave, mm: none while it is establishing, and none where it is filled deep and seldom. */
+export function targetMmOn({ rootZone, watering, establishing }: GardenPlanting, tawMm: number, day: number): number {
+  const isEstablishing = establishing !== undefined && day <= establishing.until;
+  if (isEstablishing || watering === 'refill') return 0;
+  return rootZone.targetDepletion * rootZone.allowedDepletion * tawMm;
+}

@@ -56,8 +56,9 @@ export function dayOfNormals(totals: readonly number[], day: number): number {
   return (curve(from) + 4 * curve((from + until) / 2) + curve(until)) / 6;
 }
 
-function meanRate(totals: readonly number[], month: YearMonth): number {
-  return reading(totals, month.month) / daysIn(month);
+/** A leap February has a 29th day at the month's rate: the total is that of 28 days. */
+function meanRate(totals: readonly number[], { month }: YearMonth): number {
+  return reading(totals, month) / daysIn({ year: COMMON_YEAR, month });
 }
 
 function boundaryRate(before: number, after: number): number {

@@ -1,35 +1,35 @@
-/** On which watering days of a week a planting's line is open. */
-import type { GardenZone } from '../../src/engine/garden.ts';
-import { groundDays, isWatered, meetsGoal, type NeedQuestion } from './need.ts';
-import { type Asking, wateringDayCount } from './zone-minutes.ts';
+/** On which watering days of a week a planting's shut-off is open: the fewest on which it gets what it asks for. */
+import { type NearTies, TOLERANCE } from './near-ties.ts';
+import { isInMask, wateringDayCount } from './watering-days.ts';
 
-/** A mask of days, bit 0 = the week's first. Out of the ground the line is closed. */
-export function openMask(zone: GardenZone, asking: Asking, question: NeedQuestion, minutesPerDay: number): number {
-  const count = openDays(zone, asking, question, minutesPerDay);
-  const ground = groundDays(question.facts, question.week).reduce((mask, { offset }) => mask | (1 << offset), 0);
-  return maskOf(zone.wateringDays, count) & ground;
+interface ShutOffQuestion {
+  readonly wateringDays: number;
+  /** Of the zone, on the week's first watering morning of the planting. */
+  readonly minutes: number;
+  /** What the planting asks for that morning. */
+  readonly asked: number;
+  /** What it would ask for if its line were open on these days only; Infinity where no line brings water on any of them. */
+  readonly askedOn: (mask: number) => number;
 }
 
-function openDays(zone: GardenZone, { facts, need }: Asking, question: NeedQuestion, minutesPerDay: number): number {
-  const all = wateringDayCount(zone.wateringDays);
-  if (minutesPerDay === 0) return 0;
-  if (!facts.planting.hasShutOff) return all;
-  const byHand = zone.choices.get(question.week)?.openDays?.get(facts.planting.id);
-  if (byHand !== undefined) return Math.min(byHand, all);
-  // It asks for nothing, or there is no line that could bring it.
-  if (need.minutes === 0 || need.minutes === Number.POSITIVE_INFINITY) return 0;
+/** A mask of days, bit 0 = the week's first. */
+export function openMask({ wateringDays, minutes, asked, askedOn }: ShutOffQuestion, ties: NearTies): number {
+  if (minutes === 0 || asked === 0 || asked === Number.POSITIVE_INFINITY) return 0;
+  const all = wateringDayCount(wateringDays);
   for (let count = 1; count < all; count++) {
-    if (meetsGoal({ ...question, mask: maskOf(zone.wateringDays, count) }, minutesPerDay)) return count;
+    const mask = maskOf(wateringDays, count);
+    if (!ties.isAbove(askedOn(mask), minutes + TOLERANCE)) return mask;
   }
-  return all;
+  return wateringDays;
 }
 
-/** `count` of the watering days, at the ends of `count` equal parts of their row. */
-function maskOf(mask: number, count: number): number {
-  const offsets = [0, 1, 2, 3, 4, 5, 6].filter((offset) => isWatered(mask, offset));
+/** `count` of the watering days, at the ends of `count` equal parts of their row; all where there are fewer. */
+export function maskOf(wateringDays: number, count: number): number {
+  const offsets = [0, 1, 2, 3, 4, 5, 6].filter((offset) => isInMask(wateringDays, offset));
+  const parts = Math.min(count, offsets.length);
   let open = 0;
-  for (let part = 1; part <= count; part++) {
-    open |= 1 << (offsets[Math.ceil((part * offsets.length) / count) - 1] ?? 0);
+  for (let part = 1; part <= parts; part++) {
+    open |= 1 << (offsets[Math.ceil((part * offsets.length) / parts) - 1] ?? 0);
   }
   return open;
 }

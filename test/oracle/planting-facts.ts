@@ -1,105 +1,110 @@
-/** Everything about a planting that does not depend on how it is watered, day by day. */
+/** Everything about a planting that does not depend on how it is watered, day by day. Depths in mm over its ground. */
 import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
-import { daysIn, type YearMonth, yearMonthOf } from './calendar.ts';
-import { coefficientOn, depletionShare, totalAvailableMm } from './crop.ts';
-import { effectiveRain } from './rain.ts';
+import type { SeasonYears } from '../../src/engine/rain/season-years.ts';
+import { coefficientOn, depletionShare, targetMmOn, totalAvailableMm } from './crop.ts';
+import { keptShares } from './kept-rain.ts';
+import { monthName, monthShares } from './month-shares.ts';
+import type { NearTies } from './near-ties.ts';
+import { soakedRain } from './rain.ts';
 import type { WeatherDay } from './weather.ts';
 
 export interface PlantingFacts {
   readonly planting: GardenPlanting;
   readonly tawMm: number;
-  readonly targetMm: number;
   readonly startMm: number;
   readonly days: readonly PlantingDay[];
 }
 
-export interface PlantingDay {
+export interface DemandDay {
+  /** Of the calendar; counted as the garden counts. */
+  readonly date: number;
   readonly inGround: boolean;
-  readonly rainMm: number;
+  /** K: ETc over reference ET. */
+  readonly coefficient: number;
   readonly etcMm: number;
+  /** Readily available water at that use. */
   readonly rawMm: number;
+  /** The same by the normals. */
+  readonly expectedEtcMm: number;
+  readonly expectedRawMm: number;
+  /** By the normals, too. */
+  readonly expectedEtoMm: number;
+  readonly normalRainMm: number;
+  /** Depletion that watering may leave. */
+  readonly targetMm: number;
+}
+
+export interface PlantingDay extends DemandDay {
+  readonly rainMm: number;
+  /** Rain that enters the soil. */
   readonly soakedMm: number;
+  /** Of the normal rain, what is counted on. */
+  readonly expectedRainMm: number;
   readonly grossMmPerMinute: number;
   readonly netMmPerMinute: number;
   readonly flowLpm: number;
 }
 
-type Demand = Omit<PlantingDay, 'soakedMm'>;
-
-export function plantingFacts(
-  garden: Garden,
-  zone: GardenZone,
-  planting: GardenPlanting,
-  weather: readonly WeatherDay[],
-): PlantingFacts {
-  const tawMm = totalAvailableMm(planting, zone.soil.availableWater);
-  const demand = weather.map((day) => demandOn(planting, zone, tawMm, day));
-  const shares = monthShares(garden, weather, demand);
-  const runoff = garden.site.rain.runoffFraction;
-  return {
-    planting,
-    tawMm,
-    targetMm: planting.rootZone.targetDepletion * planting.rootZone.allowedDepletion * tawMm,
-    startMm: planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * tawMm,
-    days: demand.map((fact, place) => ({
-      ...fact,
-      soakedMm: soakedOn(weather[place] as WeatherDay, fact, runoff, shares),
-    })),
-  };
+export interface Surroundings {
+  readonly garden: Garden;
+  readonly zone: GardenZone;
+  readonly weather: readonly WeatherDay[];
+  /** Only the method `balance` asks for them. */
+  readonly years: () => SeasonYears;
+  readonly ties: NearTies;
 }
 
-function demandOn(planting: GardenPlanting, zone: GardenZone, tawMm: number, weather: WeatherDay): Demand {
-  const inGround = weather.day >= planting.from && weather.day <= planting.to;
-  const etcMm = inGround ? coefficientOn(planting, weather.day) * weather.etoMm : 0;
-  const line = inGround ? planting.lines.filter(({ from }) => from <= weather.day).at(-1) : undefined;
-  const flowLph = line?.flowLph ?? 0;
-  const grossMmPerMinute = flowLph / planting.areaM2 / 60;
+export function plantingFacts(around: Surroundings, planting: GardenPlanting): PlantingFacts {
+  const { garden, zone, weather, ties } = around;
+  const tawMm = totalAvailableMm(planting, zone.soil.availableWater);
+  const startMm = planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * tawMm;
+  const demand = weather.map((day) => demandOn(planting, tawMm, day));
+  const { rain, climate } = garden.site;
+  const shares =
+    rain.method === 'balance'
+      ? keptShares({ planting, wateringDays: zone.wateringDays, tawMm, startMm, demand, rain, ties }, around.years())
+      : monthShares({ ...rain, method: rain.method }, climate.rainMm, {
+          planting,
+          wateringDays: zone.wateringDays,
+          demand,
+        });
+  const days = demand.map((day, index): PlantingDay => {
+    const fell = weather[index] as WeatherDay;
+    const expectedRainMm = day.inGround ? fell.normalRainMm * (shares.get(monthName(day.date)) ?? Number.NaN) : 0;
+    const readMm = day.inGround ? soakedRain(fell.rainMm, fell.etoMm, rain) : 0;
+    return {
+      ...day,
+      rainMm: fell.rainMm,
+      soakedMm: fell.rainFrom === 'normals' ? expectedRainMm : readMm,
+      expectedRainMm,
+      ...lineOn(planting, zone.efficiency, day),
+    };
+  });
+  return { planting, tawMm, startMm, days };
+}
+
+function demandOn(planting: GardenPlanting, tawMm: number, day: WeatherDay): DemandDay {
+  const inGround = day.day >= planting.from && day.day <= planting.to;
+  const coefficient = inGround ? coefficientOn(planting, day.day) : 0;
+  const etcMm = coefficient * day.etoMm;
+  const expectedEtcMm = coefficient * day.normalEtoMm;
   return {
+    date: day.day,
     inGround,
-    rainMm: weather.rainMm,
+    coefficient,
     etcMm,
     rawMm: depletionShare(planting, etcMm) * tawMm,
-    grossMmPerMinute,
-    netMmPerMinute: grossMmPerMinute * zone.efficiency,
-    flowLpm: flowLph / 60,
+    expectedEtcMm,
+    expectedRawMm: depletionShare(planting, expectedEtcMm) * tawMm,
+    expectedEtoMm: day.normalEtoMm,
+    normalRainMm: day.normalRainMm,
+    targetMm: targetMmOn(planting, tawMm, day.day),
   };
 }
 
-function soakedOn(day: WeatherDay, fact: Demand, runoff: number, shares: ReadonlyMap<string, number>): number {
-  if (!fact.inGround) return 0;
-  // FAO-56 p. 170: a day's rain below 0.2 ETo evaporates.
-  if (day.rainFrom === 'day') return day.rainMm < 0.2 * day.etoMm ? 0 : day.rainMm * (1 - runoff);
-  if (day.rainFrom === 'week') return day.rainMm * (1 - runoff);
-  return day.rainMm * (shares.get(monthName(day)) ?? Number.NaN);
-}
-
-/** Share of each month's normal rain that counts for this planting. */
-function monthShares(
-  garden: Garden,
-  weather: readonly WeatherDay[],
-  demand: readonly Demand[],
-): ReadonlyMap<string, number> {
-  const factsOf = new Map<string, Demand[]>();
-  const shares = new Map<string, number>();
-  weather.forEach((day, place) => {
-    const fact = demand[place];
-    if (!fact?.inGround) return;
-    const facts = [...(factsOf.get(monthName(day)) ?? []), fact];
-    factsOf.set(monthName(day), facts);
-    shares.set(monthName(day), shareOf(garden, yearMonthOf(day.day), facts));
-  });
-  return shares;
-}
-
-function shareOf(garden: Garden, month: YearMonth, facts: readonly Demand[]): number {
-  const rainMm = garden.site.climate.rainMm[month.month] ?? 0;
-  if (rainMm === 0) return 0;
-  const mean = (figure: (fact: Demand) => number) => facts.reduce((sum, fact) => sum + figure(fact), 0) / facts.length;
-  const etcMm = mean((fact) => fact.etcMm) * daysIn(month);
-  return effectiveRain(garden.site.rain, { rainMm, etcMm, storageMm: mean((fact) => fact.rawMm) }) / rainMm;
-}
-
-function monthName({ day }: WeatherDay): string {
-  const { year, month } = yearMonthOf(day);
-  return `${year}/${month}`;
+function lineOn({ lines, areaM2 }: GardenPlanting, efficiency: number, { inGround, date }: DemandDay) {
+  const line = inGround ? lines.filter(({ from }) => from <= date).at(-1) : undefined;
+  const flowLph = line?.flowLph ?? 0;
+  const grossMmPerMinute = flowLph / areaM2 / 60;
+  return { grossMmPerMinute, netMmPerMinute: grossMmPerMinute * efficiency, flowLpm: flowLph / 60 };
 }

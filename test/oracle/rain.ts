@@ -1,26 +1,34 @@
-/**
- * Effective rain of a month, mm: USDA-SCS TR-21 (1970), FAO Training Manual 3 (Brouwer and Heibloem 1986), the
- * simplified relation of the SCS, a plain fraction, or all of it.
- */
+/** How much of the rain enters the root zone: by the day for what fell, by a relation of the month for normals. Depths in mm. */
 import type { RainRule } from '../../src/engine/garden.ts';
 
 const MM_PER_INCH = 25.4;
 
+export type MonthlyMethod = Exclude<RainRule['method'], 'balance'>;
+
 export interface Month {
   readonly rainMm: number;
   readonly etcMm: number;
-  /** Usable storage of the root zone. */
+  /** Depth that is drawn from the root zone between two waterings. */
   readonly storageMm: number;
 }
 
-export function effectiveRain(rule: RainRule, month: Month): number {
+/** FAO-56 p. 170: a day's rain below 0.2 ETo evaporates. Part of the rest may run off. */
+export function soakedRain(rainMm: number, etoMm: number, rule: Pick<RainRule, 'runoffFraction'>): number {
+  return rainMm < 0.2 * etoMm ? 0 : rainMm * (1 - rule.runoffFraction);
+}
+
+/**
+ * Effective rain of a month: USDA-SCS TR-21 (1970), FAO Training Manual 3 (Brouwer and Heibloem 1986), the simplified
+ * relation of the SCS, or a plain fraction. What a root zone's own balance keeps stands in kept-rain.ts.
+ */
+export function effectiveRain(rule: RainRule & { readonly method: MonthlyMethod }, month: Month): number {
   const { rainMm } = month;
   if (rule.method === 'tr21') return tr21(month);
   if (rule.method === 'fao') return Math.max(0, rainMm > 75 ? 0.8 * rainMm - 25 : 0.6 * rainMm - 10);
   if (rule.method === 'scs-simplified') {
     return rainMm <= 250 ? (rainMm * (125 - 0.2 * rainMm)) / 125 : 125 + 0.1 * rainMm;
   }
-  return rule.method === 'fraction' ? rule.fraction * rainMm : rainMm;
+  return rule.fraction * rainMm;
 }
 
 /** In inches, as it was published. */

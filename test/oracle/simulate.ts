@@ -1,20 +1,24 @@
 /**
- * The oracle: a whole season by plain steps, from FAO-56 and the published relations for rain, sharing nothing with the
- * engine but the types of a garden. Slow on purpose: where the engine solves, this one tries.
+ * The oracle: a whole season by plain steps, from FAO-56, the published relations for rain and the season's rules as they are
+ * written down in the docstrings here. It shares nothing with the engine but the types of a garden and the weather of many years,
+ * and is slow on purpose: every sum is added up anew wherever it is wanted.
  */
-import type { Garden, GardenZone } from '../../src/engine/garden.ts';
-import { groundDays, needOf } from './need.ts';
-import { openMask } from './open-days.ts';
-import { type PlantingFacts, plantingFacts } from './planting-facts.ts';
+import type { Garden } from '../../src/engine/garden.ts';
+import { NearTies } from './near-ties.ts';
+import { PlantingCourse } from './planting-course.ts';
+import { plantingFacts, type Surroundings } from './planting-facts.ts';
 import { weatherOf } from './weather.ts';
 import { type PlantingFigures, plantingWeekFigures } from './week.ts';
-import { zoneMinutes } from './zone-minutes.ts';
+import { yearsOf } from './years.ts';
+import { ZoneCourse } from './zone-course.ts';
 import { type ZoneFigures, zoneWeekFigures } from './zone-week.ts';
 
 export interface ZoneResult {
   readonly id: string;
   readonly weeks: readonly ZoneFigures[];
   readonly plantings: readonly PlantingResult[];
+  /** Decisions so near to a limit that rounding may turn them. */
+  readonly nearTies: number;
 }
 
 export interface PlantingResult {
@@ -24,36 +28,29 @@ export interface PlantingResult {
 
 export function simulate(garden: Garden): readonly ZoneResult[] {
   const weather = weatherOf(garden);
+  const years = yearsOf(garden, weather);
   return garden.zones.map((zone) => {
-    const facts = zone.plantings.map((planting) => plantingFacts(garden, zone, planting, weather));
-    return simulateZone(zone, facts, garden.span.weeks);
+    return simulateZone({ garden, zone, weather, years, ties: new NearTies() });
   });
 }
 
-function simulateZone(zone: GardenZone, allFacts: readonly PlantingFacts[], weeks: number): ZoneResult {
-  const depletions = allFacts.map(({ startMm }) => startMm);
-  const zoneWeeks: ZoneFigures[] = [];
-  const plantingWeeks: PlantingFigures[][] = allFacts.map(() => []);
-  for (let week = 0; week < weeks; week++) {
-    const questions = allFacts.map((facts, place) => {
-      return { facts, week, depletionMm: depletions[place] ?? Number.NaN, mask: zone.wateringDays };
-    });
-    const asking = questions.map((question) => ({ facts: question.facts, need: needOf(question) }));
-    const minutes = zoneMinutes(zone, week, asking);
-    const figures = questions.map((question, place) => {
-      const request = asking[place] as (typeof asking)[number];
-      const mask = openMask(zone, request, question, minutes.perDay);
-      return plantingWeekFigures({ zone, question, need: request.need, minutes, openMask: mask });
-    });
-    figures.forEach((planting, place) => {
-      plantingWeeks[place]?.push(planting);
-      if (groundDays(allFacts[place] as PlantingFacts, week).length > 0) depletions[place] = planting.depletionEndMm;
-    });
-    zoneWeeks.push(zoneWeekFigures(zone, minutes, figures));
-  }
+function simulateZone(around: Surroundings): ZoneResult {
+  const { garden, zone, weather, ties } = around;
+  const courses = zone.plantings.map((planting) => {
+    return new PlantingCourse(garden, zone, plantingFacts(around, planting), ties);
+  });
+  const zoneCourse = new ZoneCourse({ garden, zone, weather, ties }, courses);
+  const weeks = Array.from({ length: garden.span.weeks }, (_, week) => {
+    const run = zoneCourse.runWeek(week);
+    const plantings = courses.map((course) => plantingWeekFigures(zone, course, ties));
+    return { plantings, zone: zoneWeekFigures(zone, run, plantings) };
+  });
   return {
     id: zone.id,
-    weeks: zoneWeeks,
-    plantings: zone.plantings.map(({ id }, place) => ({ id, weeks: plantingWeeks[place] ?? [] })),
+    weeks: weeks.map((week) => week.zone),
+    plantings: zone.plantings.map(({ id }, place) => {
+      return { id, weeks: weeks.map(({ plantings }) => plantings[place] as PlantingFigures) };
+    }),
+    nearTies: ties.count,
   };
 }

@@ -1,6 +1,9 @@
-/** The season's weather by day: observed days win over observed weeks, weeks over the normals. */
+/**
+ * What fell and evaporated on each day, what the normals say of it, and how the day is known: a day's own reading goes
+ * before its week's total, that before the normals.
+ */
 import type { Garden, GardenSite, ObservedDay, ObservedWeek } from '../../src/engine/garden.ts';
-import { dayOfYear } from './calendar.ts';
+import { dayOfYear, daysIn, yearMonthOf } from './calendar.ts';
 import { actualVapour, hargreaves, penmanMonteith, saturationKpa, windAtTwoMetres } from './climate.ts';
 import { dayOfNormals, monthlyEto } from './normals.ts';
 
@@ -8,57 +11,95 @@ export interface WeatherDay {
   readonly day: number;
   readonly etoMm: number;
   readonly rainMm: number;
-  readonly rainFrom: 'day' | 'week' | 'normals';
+  readonly rainFrom: 'day' | 'total' | 'normals';
+  /** By the normals. */
+  readonly normalEtoMm: number;
+  readonly normalRainMm: number;
+  /** Whether anything was read of the day itself, or a total of days among which it is. */
+  readonly isRead: boolean;
 }
 
 export function weatherOf(garden: Garden): readonly WeatherDay[] {
-  const { span, site } = garden;
-  const etoTotals = monthlyEto(site);
-  const days: WeatherDay[] = [];
-  for (let week = 0; week < span.weeks; week++) {
-    const dates = [0, 1, 2, 3, 4, 5, 6].map((offset) => span.firstDay + 7 * week + offset);
-    const seen = dates.map((day) => garden.observed.days.get(day) ?? {});
-    const total = totalOf(garden.observed.weeks, dates);
-    const eto = spread(
-      seen.map((day, offset) => observedEto(site, span.firstDay + 7 * week + offset, day)),
-      total.etoMm,
-    );
-    const rain = spread(
-      seen.map((day) => day.rainMm),
-      total.rainMm,
-    );
-    dates.forEach((day, offset) => {
-      days.push({
-        day,
-        etoMm: eto[offset] ?? dayOfNormals(etoTotals, day),
-        rainMm: rain[offset] ?? dayOfNormals(site.climate.rainMm, day),
-        rainFrom: rainSource(seen[offset]?.rainMm, total.rainMm),
-      });
-    });
-  }
-  return days;
+  const weeks = Array.from({ length: garden.span.weeks }, (_, week) => week);
+  const etoTotals = monthlyEto(garden.site);
+  return weeks.flatMap((week) => weatherOfWeek(garden, etoTotals, garden.span.firstDay + 7 * week));
+}
+
+function weatherOfWeek({ site, observed }: Garden, etoTotals: readonly number[], firstDay: number): WeatherDay[] {
+  const dates = [0, 1, 2, 3, 4, 5, 6].map((offset) => firstDay + offset);
+  const seen = dates.map((day) => observed.days.get(day) ?? {});
+  const total = totalOf(observed.weeks, dates);
+  const ownEto = dates.map((day, offset) => observedEto(site, day, seen[offset] ?? {}));
+  const ownRain = seen.map(({ rainMm }) => rainMm);
+  const eto = spreadEvenly(ownEto, total.etoMm);
+  const rain = spreadOverRainDays(site, dates, ownRain, total);
+  return dates.map((day, offset) => {
+    const normalEtoMm = dayOfNormals(etoTotals, day);
+    const normalRainMm = dayOfNormals(site.climate.rainMm, day);
+    const hasOwnRain = ownRain[offset] !== undefined;
+    return {
+      day,
+      etoMm: eto[offset] ?? normalEtoMm,
+      rainMm: rain[offset] ?? normalRainMm,
+      rainFrom: hasOwnRain ? 'day' : rain[offset] !== undefined ? 'total' : 'normals',
+      normalEtoMm,
+      normalRainMm,
+      isRead: eto[offset] !== undefined || rain[offset] !== undefined,
+    };
+  });
 }
 
 /** A week's totals, written by any of its days; of several the later counts. */
 function totalOf(weeks: ReadonlyMap<number, ObservedWeek>, dates: readonly number[]): ObservedWeek {
   const totals = dates.flatMap((day) => weeks.get(day) ?? []);
+  const rain = totals.findLast(({ rainMm }) => rainMm !== undefined);
   return {
-    rainMm: totals.findLast(({ rainMm }) => rainMm !== undefined)?.rainMm,
+    rainMm: rain?.rainMm,
+    rainThrough: rain?.rainThrough,
     etoMm: totals.findLast(({ etoMm }) => etoMm !== undefined)?.etoMm,
   };
 }
 
-function rainSource(ofDay: number | undefined, ofWeek: number | undefined): WeatherDay['rainFrom'] {
-  if (ofDay !== undefined) return 'day';
-  return ofWeek !== undefined ? 'week' : 'normals';
+/** Fills the days without a figure with equal parts of what the week's total leaves. */
+function spreadEvenly(days: readonly (number | undefined)[], total: number | undefined): (number | undefined)[] {
+  if (total === undefined) return [...days];
+  const known = days.filter((value) => value !== undefined);
+  const rest = Math.max(0, total - sum(known));
+  return days.map((value) => value ?? rest / (7 - known.length));
 }
 
-/** Fills the days without a figure with equal parts of what the week's total leaves. */
-function spread(days: readonly (number | undefined)[], total: number | undefined): readonly (number | undefined)[] {
-  if (total === undefined) return days;
-  const known = days.filter((value) => value !== undefined);
-  const rest = Math.max(0, total - known.reduce((sum, value) => sum + value, 0));
-  return days.map((value) => value ?? rest / (7 - known.length));
+/**
+ * What the total leaves falls in equal parts on as many days as such a span usually has, in a row and in the middle of
+ * the days that have no reading of their own. Days after the one it was read through keep their normals.
+ */
+function spreadOverRainDays(
+  site: GardenSite,
+  dates: readonly number[],
+  own: readonly (number | undefined)[],
+  { rainMm, rainThrough }: ObservedWeek,
+): (number | undefined)[] {
+  if (rainMm === undefined) return [...own];
+  const spanDays = dates.filter((day) => rainThrough === undefined || day <= rainThrough).length;
+  const span = own.slice(0, spanDays);
+  const remaining = Math.max(0, rainMm - sum(span.filter((value) => value !== undefined)));
+  const free = [...span.keys()].filter((offset) => span[offset] === undefined);
+  const middle = (dates[0] ?? Number.NaN) + Math.floor(spanDays / 2);
+  const count = Math.min(free.length, Math.max(1, Math.round(free.length * rainDayShare(site, middle))));
+  const firstWet = Math.floor((free.length - count) / 2);
+  const wet = free.slice(firstWet, firstWet + count);
+  return own.map((value, offset) => {
+    if (!free.includes(offset)) return value;
+    return wet.includes(offset) ? remaining / count : 0;
+  });
+}
+
+/** Share of a month's days that have rain. Where they are not known: one for 8 mm, at least one, at most 0.6 of the month (ours). */
+function rainDayShare({ climate }: GardenSite, day: number): number {
+  const month = yearMonthOf(day);
+  const length = daysIn(month);
+  const rainMm = climate.rainMm[month.month] ?? Number.NaN;
+  const assumed = rainMm > 0 ? Math.min(Math.max(1, rainMm / 8), 0.6 * length) : 0;
+  return (climate.rainDays?.[month.month] ?? assumed) / length;
 }
 
 function observedEto(site: GardenSite, day: number, seen: ObservedDay): number | undefined {
@@ -81,4 +122,8 @@ function observedEto(site: GardenSite, day: number, seen: ObservedDay): number |
     sunshineHours,
     soilHeatMj: 0,
   });
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }

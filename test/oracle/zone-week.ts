@@ -1,8 +1,9 @@
-/** A zone's week: its plantings added up. */
+/** A zone's week: its days and its plantings added up. */
 import type { GardenZone } from '../../src/engine/garden.ts';
 import type { MinutesOrigin, State, ZONE_FIELDS } from '../../src/engine/season/season.ts';
+import { TOLERANCE } from './near-ties.ts';
 import type { PlantingFigures, Volumes } from './week.ts';
-import { wateringDayCount, type ZoneMinutes } from './zone-minutes.ts';
+import type { ZoneDay, ZoneWeekRun } from './zone-course.ts';
 
 type Figures = Record<Exclude<keyof typeof ZONE_FIELDS, 'state' | 'origin'>, number>;
 export type ZoneFigures = Figures & { readonly state: State; readonly origin: MinutesOrigin };
@@ -12,7 +13,7 @@ const WORST_FIRST: readonly State[] = ['dry', 'short', 'over', 'met'];
 /** `plantings` in the zone's order. */
 export function zoneWeekFigures(
   zone: GardenZone,
-  minutes: ZoneMinutes,
+  { given, days }: ZoneWeekRun,
   plantings: readonly PlantingFigures[],
 ): ZoneFigures {
   const sum = (figure: (planting: PlantingFigures, areaM2: number) => number) =>
@@ -21,19 +22,41 @@ export function zoneWeekFigures(
   const rainStayedLitres = sum((planting) => planting.rainStayedLitres);
   const rainCreditLitres = rainStayedLitres / zone.efficiency;
   const flowOfAllLpm = sum(({ flowLpm }) => flowLpm);
+  const minutesPerDay = Math.max(...days.map(({ minutes }) => minutes));
+  const origin = given?.origin ?? 'computed';
+  const mask = (holds: (day: ZoneDay) => boolean) =>
+    days.reduce((found, day, offset) => found | (holds(day) ? 1 << offset : 0), 0);
   return {
     ...volumes(sum),
-    minutes: minutes.perDay * wateringDayCount(zone.wateringDays),
-    minutesPerDay: minutes.perDay,
-    cycles: minutes.cycles,
+    minutes: days.reduce((total, { minutes }) => total + minutes, 0),
+    minutesPerDay,
+    cycles: days.find(({ minutes }) => minutes === minutesPerDay)?.cycles ?? 0,
     rainCreditMm: groundM2 > 0 ? rainStayedLitres / groundM2 : 0,
     rainCreditLitres,
     rainCreditMinutes: flowOfAllLpm > 0 ? rainCreditLitres / flowOfAllLpm : 0,
     flowLpm: sum(({ flowLpm, openMask }) => (openMask === 0 ? 0 : flowLpm)),
-    minutesWanted: minutes.wanted,
-    state: stateOf(minutes.origin, plantings),
-    origin: minutes.origin,
+    minutesWanted: days.find(({ decision }) => decision !== undefined)?.decision?.wanted ?? 0,
+    skippedMask: given === undefined ? mask((day) => isSkipped(day, minutesPerDay > 0)) : 0,
+    decidedMask: mask(({ isAnew }) => isAnew),
+    minutesDay0: minutesOn(days, 0),
+    minutesDay1: minutesOn(days, 1),
+    minutesDay2: minutesOn(days, 2),
+    minutesDay3: minutesOn(days, 3),
+    minutesDay4: minutesOn(days, 4),
+    minutesDay5: minutesOn(days, 5),
+    minutesDay6: minutesOn(days, 6),
+    state: stateOf(origin, plantings),
+    origin,
   };
+}
+
+/** A watering morning without a run, in a week that runs on another day, or although some minutes were wanted. */
+function isSkipped({ decision, minutes }: ZoneDay, runsInWeek: boolean): boolean {
+  return decision !== undefined && minutes === 0 && (runsInWeek || decision.wanted > TOLERANCE);
+}
+
+function minutesOn(days: readonly ZoneDay[], offset: number): number {
+  return days[offset]?.minutes ?? 0;
 }
 
 function volumes(sum: (figure: (planting: PlantingFigures) => number) => number): Volumes {

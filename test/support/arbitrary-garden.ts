@@ -3,7 +3,16 @@
  * plan document leads to. Every figure in them is invented.
  */
 import fc from 'fast-check';
-import type { Garden, GardenSupply, GardenZone, SeasonSpan, WeekChoice, ZoneRule } from '../../src/engine/garden.ts';
+import { dayNumber } from '../../src/engine/calendar.ts';
+import type {
+  DayRun,
+  Garden,
+  GardenSupply,
+  GardenZone,
+  SeasonSpan,
+  WeekChoice,
+  ZoneRule,
+} from '../../src/engine/garden.ts';
 import { between, some } from './garden-numbers.ts';
 import { arbitraryPlanting } from './garden-planting.ts';
 import { arbitraryObserved, arbitrarySite } from './garden-weather.ts';
@@ -19,15 +28,23 @@ export interface GardenOptions {
 
 const WATER_FROM_THE_MAIN: GardenSupply = { sources: [], windowWeekdays: 127, windowHoursPerDay: 24 };
 
-// 1999-07-01 to 2031-12-31.
-const firstDays = fc.integer({ min: 10_773, max: 22_644 });
+/** 1999-07-01 to 2031-12-31; and the winters of leap years. */
+const firstDays = fc.oneof(
+  { weight: 4, arbitrary: fc.integer({ min: 10_773, max: 22_644 }) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(fc.constantFrom('2000-01-01', '2012-01-01', '2028-01-01'), fc.integer({ min: -60, max: 59 }))
+      .map(([newYear, days]) => dayNumber(newYear) + days),
+  },
+);
 
 export function arbitraryGarden(options: GardenOptions = {}): fc.Arbitrary<Garden> {
   const { mostWeeks = 16, mostZones = 3, mostPlantings = 4 } = options;
   return fc.record({ firstDay: firstDays, weeks: fc.integer({ min: 1, max: mostWeeks }) }).chain((span) =>
     fc.record({
       span: fc.constant(span),
-      site: arbitrarySite,
+      site: arbitrarySite(span),
       observed: arbitraryObserved(span),
       supply: fc.constant(WATER_FROM_THE_MAIN),
       zones: fc
@@ -51,7 +68,7 @@ export function arbitraryZone(span: SeasonSpan, mostPlantings: number): fc.Arbit
     rule: arbitraryRule,
     timerStepMinutes: fc.constantFrom(0.1, 1, 1, 5, 15),
     longestCycleMinutes: fc.oneof(fc.constant(Number.POSITIVE_INFINITY), between(0.5, 60)),
-    startsADay: fc.constantFrom(1, 2, 4, 8, 24),
+    startsADay: fc.oneof(fc.integer({ min: 1, max: 8 }), fc.constantFrom(1, 24)),
     efficiency: fc.oneof(fc.constant(1), between(0.3, 1)),
     efficiencyBasis: fc.constant('efficiency' as const),
     plantings: fc.array(arbitraryPlanting(span), { maxLength: mostPlantings }),
@@ -74,12 +91,31 @@ function arbitraryChoices({ weeks }: SeasonSpan): fc.Arbitrary<Map<number, WeekC
     minutes: some(fc.oneof(fc.constant(0), between(0, 400))),
     minutesRun: fc.option(fc.oneof(fc.constant(0), between(0, 400)), { nil: undefined, freq: 2 }),
     closed: fc.constantFrom(undefined, undefined, false, true),
+    runs: fc.option(arbitraryRuns, { nil: undefined, freq: 1 }),
     openDays: some(openDays),
   });
   return fc
     .array(fc.tuple(fc.integer({ min: 0, max: weeks - 1 }), choice), { maxLength: 4 })
     .map((choices) => new Map(choices));
 }
+
+/** Runs by day of the week, with and without the shut-offs that were open. */
+const arbitraryRuns: fc.Arbitrary<ReadonlyMap<number, DayRun>> = fc
+  .array(
+    fc.tuple(
+      fc.integer({ min: 0, max: 6 }),
+      fc.record({
+        minutes: fc.oneof(fc.constant(0), between(0, 90)),
+        open: some(
+          fc
+            .subarray([0, 1, 2, 3])
+            .map((places): ReadonlySet<string> => new Set(places.map((place) => plantingId('zone', place)))),
+        ),
+      }),
+    ),
+    { maxLength: 4 },
+  )
+  .map((runs) => new Map(runs));
 
 function plantingId(zoneId: string, place: number): string {
   return `${zoneId}/planting-${place}`;
@@ -96,8 +132,13 @@ function named(zone: GardenZone, id: string): GardenZone {
     choices: new Map(
       [...zone.choices].map(([week, choice]) => {
         const openDays = choice.openDays && new Map([...choice.openDays].map(([old, count]) => [renamed(old), count]));
-        return [week, { ...choice, openDays }];
+        const runs = choice.runs && new Map([...choice.runs].map(([day, run]) => [day, renamedRun(run, renamed)]));
+        return [week, { ...choice, openDays, runs }];
       }),
     ),
   };
+}
+
+function renamedRun({ minutes, open }: DayRun, renamed: (old: string) => string): DayRun {
+  return { minutes, open: open && new Set([...open].map(renamed)) };
 }

@@ -1,0 +1,53 @@
+/** What is expected of a planting's days, as it is known on the morning of one of them. Depths in mm. */
+import type { Forecast, ForecastDay, Garden } from '../../src/engine/garden.ts';
+import { depletionShare } from './crop.ts';
+import type { PlantingFacts } from './planting-facts.ts';
+import { soakedRain } from './rain.ts';
+
+export interface ExpectedDay {
+  readonly etcMm: number;
+  readonly rawMm: number;
+  /** Rain that will enter the soil. */
+  readonly rainMm: number;
+}
+
+/** By a day of the season. */
+export type Expectation = (day: number) => ExpectedDay;
+
+/** Normals, but for what has been forecast by that morning. What was read of earlier days changes no expectation. */
+export function expectationOn(garden: Garden, { planting, tawMm, days }: PlantingFacts, morning: number): Expectation {
+  const known = forecastsBy(garden, garden.span.firstDay + morning);
+  return (index) => {
+    const day = days[index];
+    if (day === undefined) throw new Error(`day ${index} is outside the season`);
+    const rainMm = forecastFigure(known, day.date, 'rainMm');
+    const etoMm = forecastFigure(known, day.date, 'etoMm');
+    const etcMm = etoMm === undefined ? day.expectedEtcMm : day.coefficient * etoMm;
+    return {
+      etcMm,
+      rawMm: etoMm === undefined ? day.expectedRawMm : depletionShare(planting, etcMm) * tawMm,
+      rainMm:
+        rainMm === undefined || !day.inGround
+          ? day.expectedRainMm
+          : soakedRain(rainMm, etoMm ?? day.expectedEtoMm, garden.site.rain),
+    };
+  };
+}
+
+/** Those issued up to the date, the latest first. */
+function forecastsBy({ observed }: Garden, date: number): readonly Forecast[] {
+  return (observed.forecasts ?? []).filter(({ issued }) => issued <= date).toReversed();
+}
+
+/** Of the latest that has the figure: a forecast does not tell of days before its issue. */
+function forecastFigure(known: readonly Forecast[], date: number, figure: keyof ForecastDay): number | undefined {
+  return known
+    .filter(({ issued }) => issued <= date)
+    .find(({ days }) => days.get(date)?.[figure] !== undefined)
+    ?.days.get(date)?.[figure];
+}
+
+/** Change of depletion over days, both ends included, if nobody waters, nothing drains, and no plant is short. */
+export function changeOver(expected: Expectation, days: readonly number[]): number {
+  return days.reduce((sum, day) => sum + expected(day).etcMm - expected(day).rainMm, 0);
+}
