@@ -14,7 +14,10 @@ export interface ExpectedDay {
 /** By a day of the season. */
 export type Expectation = (day: number) => ExpectedDay;
 
-/** Normals, but for what has been forecast by that morning. What was read of earlier days changes no expectation. */
+/**
+ * Normals, but for what has been forecast by that morning. What was read of earlier days changes no expectation. A forecast ETo
+ * raises or lowers the use that the normals tell; where they tell of none it says nothing.
+ */
 export function expectationOn(garden: Garden, { planting, tawMm, days }: PlantingFacts, morning: number): Expectation {
   const known = forecastsBy(garden, garden.span.firstDay + morning);
   return (index) => {
@@ -22,10 +25,10 @@ export function expectationOn(garden: Garden, { planting, tawMm, days }: Plantin
     if (day === undefined) throw new Error(`day ${index} is outside the season`);
     const rainMm = forecastFigure(known, day.date, 'rainMm');
     const etoMm = forecastFigure(known, day.date, 'etoMm');
-    const etcMm = etoMm === undefined ? day.expectedEtcMm : day.coefficient * etoMm;
+    const forecastEtcMm = etoMm === undefined || day.expectedEtoMm === 0 ? undefined : day.coefficient * etoMm;
     return {
-      etcMm,
-      rawMm: etoMm === undefined ? day.expectedRawMm : depletionShare(planting, etcMm) * tawMm,
+      etcMm: forecastEtcMm ?? day.expectedEtcMm,
+      rawMm: forecastEtcMm === undefined ? day.expectedRawMm : depletionShare(planting, forecastEtcMm) * tawMm,
       rainMm:
         rainMm === undefined || !day.inGround
           ? day.expectedRainMm
@@ -47,7 +50,12 @@ function forecastFigure(known: readonly Forecast[], date: number, figure: keyof 
     ?.days.get(date)?.[figure];
 }
 
-/** Change of depletion over days, both ends included, if nobody waters, nothing drains, and no plant is short. */
+/** What plants use on some days that are never short. */
+export function useOver(expected: Expectation, days: readonly number[]): number {
+  return days.reduce((sum, day) => sum + expected(day).etcMm, 0);
+}
+
+/** Change of depletion over some days, if nobody waters, nothing drains, and no plant is short. */
 export function changeOver(expected: Expectation, days: readonly number[]): number {
   return days.reduce((sum, day) => sum + expected(day).etcMm - expected(day).rainMm, 0);
 }

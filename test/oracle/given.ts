@@ -7,6 +7,8 @@ export interface GivenWeek {
   readonly origin: MinutesOrigin;
   /** Seven of them. */
   readonly minutes: readonly number[];
+  /** Whether a run of a day was logged, be it of 0 minutes. */
+  readonly isLogged: (offset: number) => boolean;
   /** By which the days of a shut-off are found that nobody named. */
   readonly greatest: number;
   /** Plantings whose shut-off was open on a day; undefined where nobody wrote it down. */
@@ -18,7 +20,13 @@ export function givenWeek(zone: GardenZone, week: number): GivenWeek | undefined
   const { runs, minutesRun, closed, minutes } = zone.choices.get(week) ?? {};
   if (runs !== undefined) {
     const byDay = [0, 1, 2, 3, 4, 5, 6].map((offset) => runs.get(offset)?.minutes ?? 0);
-    return { origin: 'run', minutes: byDay, greatest: Math.max(...byDay), open: (offset) => runs.get(offset)?.open };
+    return {
+      origin: 'run',
+      minutes: byDay,
+      greatest: Math.max(...byDay),
+      isLogged: (offset) => runs.has(offset),
+      open: (offset) => runs.get(offset)?.open,
+    };
   }
   if (minutesRun !== undefined) return inEqualParts(zone, minutesRun, 'run');
   if (closed) return inEqualParts(zone, 0, 'closed');
@@ -28,5 +36,5 @@ export function givenWeek(zone: GardenZone, week: number): GivenWeek | undefined
 function inEqualParts({ wateringDays }: GardenZone, ofWeek: number, origin: MinutesOrigin): GivenWeek {
   const part = ofWeek / wateringDayCount(wateringDays);
   const minutes = [0, 1, 2, 3, 4, 5, 6].map((offset) => (isInMask(wateringDays, offset) ? part : 0));
-  return { origin, minutes, greatest: part, open: () => undefined };
+  return { origin, minutes, greatest: part, isLogged: () => false, open: () => undefined };
 }

@@ -13,7 +13,6 @@ import type { Asking } from './zone-minutes.ts';
 /** What was asked for on the morning on which it was last asked. */
 export interface Request {
   readonly minutes: number;
-  readonly goalMm: number;
   /** What it was to be filled by; undefined where it was not due. */
   readonly fillingMm: number | undefined;
 }
@@ -23,10 +22,10 @@ export interface DayRecord extends DayBalance {
   readonly day: number;
   readonly facts: PlantingDay;
   readonly startMm: number;
+  readonly isOpen: boolean;
   /** Minutes that its line ran; 0 where its shut-off was closed. */
   readonly minutes: number;
   readonly irrigationMm: number;
-  readonly isDue: boolean;
   /** On its last watering day of the week: what the morning knew would be missing of its goal that evening. */
   readonly missedMm: number | undefined;
 }
@@ -35,8 +34,10 @@ export class PlantingCourse {
   readonly facts: PlantingFacts;
   /** Of the week, in order: the first and the latest tell what it asked for and its goal. */
   requests: Request[] = [];
-  /** Of the week; undefined until its days are known. */
+  /** Days of the week on which its line is open, bit 0 = the first; undefined until they are known. */
   mask: number | undefined;
+  /** Watering mornings of the week on which it was due. */
+  dueOn: number[] = [];
   /** Of the week. */
   records: DayRecord[] = [];
   /** What it is to be filled by, since the morning on which it became due; undefined where it is not due. */
@@ -60,12 +61,14 @@ export class PlantingCourse {
     const byHand = this.zone.choices.get(week)?.openDays?.get(planting.id);
     this.requests = [];
     this.records = [];
+    this.dueOn = [];
     if (!planting.hasShutOff) this.mask = EVERY_DAY;
     else this.mask = byHand === undefined ? undefined : maskOf(this.zone.wateringDays, byHand);
   }
 
-  isInGround(day: number): boolean {
-    return this.facts.days[day]?.inGround === true;
+  /** Whether a morning is one of its own: in the ground, and not after the week's last watering. */
+  isPresent(day: number): boolean {
+    return this.facts.days[day]?.inGround === true && day <= (this.lastWatering(day) ?? -1);
   }
 
   hasLine(day: number): boolean {
@@ -74,16 +77,18 @@ export class PlantingCourse {
 
   /** Looks whether it has become due. Behind a shut-off it looks once a week, a week ahead. */
   lookWhetherDue(morning: number): void {
+    if (this.fillingMm === undefined && this.becomesDue(morning)) this.fillingMm = this.depletionMm;
+    if (this.fillingMm !== undefined) this.dueOn.push(morning);
+  }
+
+  private becomesDue(morning: number): boolean {
     const { planting } = this.facts;
-    if (planting.watering === 'keep' || this.fillingMm !== undefined) return;
-    if (planting.hasShutOff && this.requests.length > 0) return;
+    if (planting.watering === 'keep' || (planting.hasShutOff && this.requests.length > 0)) return false;
     const looks = (planting.hasShutOff ? this.morningsFrom(morning) : [morning]).map((each) => {
       return { morning: each, next: this.nextWatering(each) };
     });
     const expected = this.expectedOn(morning);
-    if (isDueInWeek(expected, { mornings: looks, depletionMm: this.depletionMm }, this.ties)) {
-      this.fillingMm = this.depletionMm;
-    }
+    return isDueInWeek(expected, { mornings: looks, depletionMm: this.depletionMm }, this.ties);
   }
 
   /** Whether this is the first watering morning of the week, or it became due or was filled since it last asked. */
@@ -94,16 +99,20 @@ export class PlantingCourse {
   }
 
   ask(morning: number): void {
-    const { planting } = this.facts;
+    const { depletionMm, fillingMm } = this;
     const expected = this.expectedOn(morning);
     const last = this.lastWatering(morning);
-    const goalMm = last === undefined ? 0 : this.goalAt(last, last, expected);
-    const isLeftAlone = planting.watering === 'refill' && this.fillingMm === undefined;
+    const isLeftAlone = this.facts.planting.watering === 'refill' && fillingMm === undefined;
     const netMmPerMinute = (day: number) => this.netOn(this.zone.wateringDays, day);
-    const minutes = isLeftAlone
-      ? 0
-      : equalMinutes({ expected, morning, depletionMm: this.depletionMm, goalMm, last, netMmPerMinute });
-    this.requests.push({ minutes, goalMm, fillingMm: this.fillingMm });
+    const goalMm = this.goalOn(morning);
+    const minutes = isLeftAlone ? 0 : equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute });
+    this.requests.push({ minutes, fillingMm });
+  }
+
+  /** Depletion to have at the end of the week's last watering, as it is known on a morning of the week. */
+  goalOn(morning: number): number {
+    const last = this.lastWatering(morning);
+    return last === undefined ? 0 : this.goalAt(last, last, this.expectedOn(morning));
   }
 
   /** What it asks for, as the zone sees it on a morning. */
@@ -149,19 +158,16 @@ export class PlantingCourse {
     const minutes = open ? zoneMinutes : 0;
     const irrigationMm = minutes * facts.netMmPerMinute;
     const balance = realDay(facts, this.facts.tawMm, startMm, irrigationMm);
-    const isDue = this.fillingMm !== undefined;
     const isLast = day === this.lastWatering(day);
     const missedMm = isLast ? this.missedOn(day, irrigationMm) : undefined;
-    this.records.push({ ...balance, day, facts, startMm, minutes, irrigationMm, isDue, missedMm });
+    this.records.push({ ...balance, day, facts, startMm, isOpen: open, minutes, irrigationMm, missedMm });
     this.depletionMm = balance.endMm;
     if (this.fillingMm !== undefined && isFilled(balance.endMm, this.fillingMm, this.ties)) this.fillingMm = undefined;
   }
 
   private missedOn(day: number, irrigationMm: number): number {
-    if (this.facts.planting.watering === 'refill' && this.fillingMm === undefined) return 0;
     const { etcMm, rainMm } = this.expectedOn(day)(day);
-    const goalMm = this.requests.at(-1)?.goalMm ?? 0;
-    return Math.max(0, this.depletionMm + etcMm - rainMm - irrigationMm - goalMm);
+    return Math.max(0, this.depletionMm + etcMm - rainMm - irrigationMm - this.goalOn(day));
   }
 
   /** Depletion to have at the end of a day, so that it lasts until the watering after the week's last. */
@@ -186,7 +192,7 @@ export class PlantingCourse {
   /** Its watering mornings from this one to the week's last watering. */
   private morningsFrom(morning: number): readonly number[] {
     const last = this.lastWatering(morning) ?? morning;
-    return daysFrom(morning, last).filter((day) => isInMask(this.zone.wateringDays, day) && this.isInGround(day));
+    return daysFrom(morning, last).filter((day) => isInMask(this.zone.wateringDays, day) && this.isPresent(day));
   }
 
   private netOn(mask: number, day: number): number {
@@ -194,5 +200,5 @@ export class PlantingCourse {
   }
 }
 
-/** Without a shut-off its line is open whenever the zone runs. */
+/** Without a shut-off its line is always open. */
 const EVERY_DAY = 0b1111111;

@@ -11,9 +11,13 @@ interface Look {
   readonly depletionMm: number;
 }
 
-/** Whether it has passed its allowed depletion, or would pass it, left alone, before its next watering. */
+/**
+ * Whether it has passed its allowed depletion, or would pass it before its next watering if left alone. A full one has nothing to
+ * fill.
+ */
 export function isDueOn(expected: Expectation, { morning, next, depletionMm }: Look, ties: NearTies): boolean {
-  return ties.isClearlyAbove(depletionMm, Math.min(expected(morning).rawMm, passAbove(expected, morning, next)));
+  const limitMm = Math.min(expected(morning).rawMm, passAbove(expected, morning, next));
+  return ties.isClearlyAbove(depletionMm, Math.max(0, limitMm));
 }
 
 /** Once nine tenths of what was missing when it became due are there. */

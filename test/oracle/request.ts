@@ -1,18 +1,21 @@
 /** What a planting asks of its zone on a watering morning: the least equal minutes that reach its goal by the week's last watering. */
-import { changeOver, type Expectation } from './expectation.ts';
+import { changeOver, type Expectation, useOver } from './expectation.ts';
 import { daysFrom } from './watering-days.ts';
 
-/** Depletion at the end of a day from which no later day, up to the next watering, starts beyond its allowed depletion. */
-function allowedAfter(expected: Expectation, after: number, next: number): number {
+/**
+ * Depletion at the start of a day from which no later day, up to the next watering, starts beyond its allowed depletion.
+ * Between waterings no rain is counted on.
+ */
+export function passAbove(expected: Expectation, start: number, next: number): number {
   return leastOf(
-    daysFrom(after + 1, next).map((day) => expected(day).rawMm - changeOver(expected, daysFrom(after + 1, day - 1))),
+    daysFrom(start + 1, next).map((day) => expected(day).rawMm - useOver(expected, daysFrom(start, day - 1))),
   );
 }
 
-/** Depletion at the start of a morning from which no later day, up to the next watering, starts beyond its allowed depletion. */
-export function passAbove(expected: Expectation, morning: number, next: number): number {
+/** The same at the end of a day: the next day itself must not start beyond its allowed depletion either. */
+function allowedAfter(expected: Expectation, end: number, next: number): number {
   return leastOf(
-    daysFrom(morning + 1, next).map((day) => expected(day).rawMm - changeOver(expected, daysFrom(morning, day - 1))),
+    daysFrom(end + 1, next).map((day) => expected(day).rawMm - useOver(expected, daysFrom(end + 1, day - 1))),
   );
 }
 

@@ -42,7 +42,7 @@ function simulateZone(around: Surroundings): ZoneResult {
   const zoneCourse = new ZoneCourse({ garden, zone, weather, ties }, courses);
   const weeks = Array.from({ length: garden.span.weeks }, (_, week) => {
     const run = zoneCourse.runWeek(week);
-    const plantings = courses.map((course) => plantingWeekFigures(zone, course, ties));
+    const plantings = courses.map((course) => plantingWeekFigures({ zone, run, ties }, course));
     return { plantings, zone: zoneWeekFigures(zone, run, plantings) };
   });
   return {

@@ -3,7 +3,8 @@ import type { GardenZone } from '../../src/engine/garden.ts';
 import type { PLANTING_FIELDS, State, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
 import type { NearTies } from './near-ties.ts';
 import type { DayRecord, PlantingCourse } from './planting-course.ts';
-import { daysFrom } from './watering-days.ts';
+import { daysFrom, isInMask } from './watering-days.ts';
+import type { ZoneWeekRun } from './zone-course.ts';
 
 export type Volumes = Record<keyof typeof SUPPLY_FIELDS, number>;
 type Depths = Record<Exclude<keyof typeof PLANTING_FIELDS, 'state'>, number>;
@@ -13,8 +14,11 @@ export type PlantingFigures = Depths & Volumes & { readonly state: State };
 const UNSEEN_MM = 0.05;
 
 /** Of the week that the course has just run. */
-export function plantingWeekFigures(zone: GardenZone, course: PlantingCourse, ties: NearTies): PlantingFigures {
-  const depths = depthsOf(course, ties);
+export function plantingWeekFigures(
+  { zone, run, ties }: { readonly zone: GardenZone; readonly run: ZoneWeekRun; readonly ties: NearTies },
+  course: PlantingCourse,
+): PlantingFigures {
+  const depths = depthsOf(zone, run, course, ties);
   return {
     ...depths,
     ...volumesOf(depths, course.facts.planting.areaM2),
@@ -22,10 +26,9 @@ export function plantingWeekFigures(zone: GardenZone, course: PlantingCourse, ti
   };
 }
 
-function depthsOf(course: PlantingCourse, ties: NearTies): Depths {
+function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse, ties: NearTies): Depths {
   const { records, requests } = course;
   const sum = (figure: (record: DayRecord) => number) => records.reduce((total, record) => total + figure(record), 0);
-  const mask = (holds: (record: DayRecord) => boolean) => sum((record) => (holds(record) ? 1 << (record.day % 7) : 0));
   const asked = requests[0]?.minutes ?? 0;
   return {
     demandMm: sum(({ facts }) => facts.etcMm),
@@ -38,30 +41,47 @@ function depthsOf(course: PlantingCourse, ties: NearTies): Depths {
     irrigationDrainedMm: sum(({ irrigationDrainedMm }) => irrigationDrainedMm),
     depletionStartMm: records[0]?.startMm ?? 0,
     depletionEndMm: records.at(-1)?.endMm ?? 0,
-    neededMm: neededMm(course),
+    neededMm: neededMm(zone, course),
     missedMm: records.find(({ missedMm }) => missedMm !== undefined)?.missedMm ?? 0,
     fillingMm: records.length > 0 ? (course.fillingMm ?? 0) : 0,
     minutesWanted: asked < Number.POSITIVE_INFINITY ? asked : 0,
     openDays: records.filter(({ minutes }) => minutes > 0).length,
-    openMask: mask(({ minutes }) => minutes > 0),
-    dueMask: mask(({ isDue }) => isDue),
+    openMask: openMaskOf(zone, run, course),
+    dueMask: course.dueOn.reduce((found, day) => found | (1 << (day % 7)), 0),
     shortDays: records.filter(({ startMm, facts }) => ties.isClearlyAbove(startMm, facts.rawMm)).length,
     groundDays: records.length,
     flowLpm: records.at(-1)?.facts.flowLpm ?? 0,
   };
 }
 
-/** Net irrigation that would have brought it to its goal by the last watering, with the weather as it was and no plant short. */
-function neededMm({ records, requests, facts }: PlantingCourse): number {
+/**
+ * Days in the ground on which its line is open and the zone could run: watering days, and others that were run. None in a week in
+ * which the zone does not run at all.
+ */
+function openMaskOf(zone: GardenZone, { days }: ZoneWeekRun, { records }: PlantingCourse): number {
+  if (days.every(({ minutes }) => minutes === 0)) return 0;
+  return records
+    .filter(({ day, isOpen }) => isOpen && (isInMask(zone.wateringDays, day) || days[day % 7]?.isLogged))
+    .reduce((mask, { day }) => mask | (1 << (day % 7)), 0);
+}
+
+/**
+ * Net irrigation that would have brought it to its goal by its last watering, with the weather as it was and no plant short. The
+ * goal is that of the zone's last watering day, which knows of all forecasts.
+ */
+function neededMm(zone: GardenZone, course: PlantingCourse): number {
+  const { records, facts, dueOn } = course;
   const last = records.findIndex(({ missedMm }) => missedMm !== undefined);
-  const isLeftAlone = facts.planting.watering === 'refill' && !records.some(({ isDue }) => isDue);
-  if (last < 0 || isLeftAlone) return 0;
-  const goalMm = requests.at(-1)?.goalMm ?? 0;
-  const wanted = daysFrom(0, last).map((first) => {
-    const startMm = first === 0 ? (records[0]?.startMm ?? 0) : 0;
-    return records.slice(first, last + 1).reduce((sum, day) => sum + day.facts.etcMm - day.facts.soakedMm, startMm);
+  const isLeftAlone = facts.planting.watering === 'refill' && dueOn.length === 0;
+  const first = records[0];
+  if (first === undefined || last < 0 || isLeftAlone) return 0;
+  const wanted = daysFrom(0, last).map((from) => {
+    const startMm = from === 0 ? first.startMm : 0;
+    return records.slice(from, last + 1).reduce((sum, day) => sum + day.facts.etcMm - day.facts.soakedMm, startMm);
   });
-  return Math.max(0, Math.max(0, ...wanted) - goalMm);
+  const weekStart = first.day - (first.day % 7);
+  const lastMorning = daysFrom(weekStart, weekStart + 6).findLast((day) => isInMask(zone.wateringDays, day));
+  return Math.max(0, Math.max(0, ...wanted) - course.goalOn(lastMorning ?? first.day));
 }
 
 function volumesOf(depths: Depths, areaM2: number): Volumes {
@@ -85,19 +105,23 @@ function stateOf(zone: GardenZone, course: PlantingCourse, depths: Depths, ties:
   const last = course.records.at(-1)?.facts;
   if (last === undefined) return 'off';
   const isSeen = (mm: number, limit = 0) => ties.isAbove(mm, limit + UNSEEN_MM);
-  // A timer runs whole steps: each run may bring half a step too little, and where it rounds up nearly a step too much.
-  const stepMm = zone.timerStepMinutes * last.netMmPerMinute * depths.openDays;
+  const stepMm = zone.timerStepMinutes * last.netMmPerMinute;
   if (isSeen(depths.depletionEndMm, last.rawMm)) return 'dry';
   if (isSeen(depths.demandMm - depths.usedMm)) return 'short';
-  const isRefill = course.facts.planting.watering === 'refill';
-  if (isRefill ? wasLeftUnfilled(course) : isSeen(depths.missedMm, Math.max(0.1 * depths.neededMm, stepMm / 2))) {
-    return 'short';
+  if (course.facts.planting.watering === 'refill') {
+    // Due on a morning, and not filled by the week's end.
+    if (course.dueOn.length > 0 && course.fillingMm !== undefined) return 'short';
+  } else {
+    // A timer runs whole steps: each morning may bring half a step too little.
+    const lostToSteps = (stepMm / 2) * ownMornings(zone, course);
+    if (isSeen(depths.missedMm, Math.max(0.1 * depths.neededMm, lostToSteps))) return 'short';
   }
-  return isSeen(depths.irrigationDrainedMm, stepMm) ? 'over' : 'met';
+  // Rounded up, a run may bring nearly a step too much.
+  return isSeen(depths.irrigationDrainedMm, stepMm * depths.openDays) ? 'over' : 'met';
 }
 
-/** A refill that was due, could have been filled on a watering day of the week, and still waits at its end. */
-function wasLeftUnfilled({ records, fillingMm }: PlantingCourse): boolean {
-  const hadWatering = records.some(({ missedMm }) => missedMm !== undefined);
-  return hadWatering && fillingMm !== undefined && records.some(({ isDue }) => isDue);
+/** Watering days of the week in the ground, up to its last watering. */
+function ownMornings(zone: GardenZone, { records }: PlantingCourse): number {
+  const last = records.findIndex(({ missedMm }) => missedMm !== undefined);
+  return records.slice(0, last + 1).filter(({ day }) => isInMask(zone.wateringDays, day)).length;
 }

@@ -16,6 +16,8 @@ export interface ZoneWeekRun {
 export interface ZoneDay {
   readonly minutes: number;
   readonly cycles: number;
+  /** Whether a run of that day was written down. */
+  readonly isLogged: boolean;
   /** What stood on a watering morning; undefined on other days. */
   readonly decision: Decision | undefined;
   /** Whether it was made that morning. */
@@ -57,7 +59,12 @@ export class ZoneCourse {
       course.passDay(day, run.minutes, hasShutOff ? given?.open(day % 7)?.has(id) : undefined);
     }
     const decision = isMorning ? this.decision : undefined;
-    return { ...run, decision, isAnew: isMorning && this.decidedOn === day };
+    return {
+      ...run,
+      isLogged: given?.isLogged(day % 7) ?? false,
+      decision,
+      isAnew: isMorning && this.decidedOn === day,
+    };
   }
 
   /** A watering day on which a line brings water to a planting that is in the ground. */
@@ -69,18 +76,19 @@ export class ZoneCourse {
     return isMorning ? this.decision.run : NO_DECISION.run;
   }
 
-  /** Run as it is, in as many cycles as the soil needs. */
+  /** Run as it is, in as many cycles as the soil needs and the timer can start. */
   private givenRun(given: GivenWeek, day: number) {
     const minutes = given.minutes[day % 7] ?? 0;
-    const cycles = Math.ceil(minutes / this.input.zone.longestCycleMinutes - 1e-9);
-    return { minutes, cycles: minutes === 0 ? 0 : Math.max(1, cycles) };
+    const { longestCycleMinutes, startsADay } = this.input.zone;
+    const cycles = Math.ceil(minutes / longestCycleMinutes - 1e-9);
+    return { minutes, cycles: minutes === 0 ? 0 : Math.min(startsADay, Math.max(1, cycles)) };
   }
 
   /** Without news, and with nobody whose need began or ended, the number stands. */
   private decideOn(day: number, given: GivenWeek | undefined): void {
     const { zone, ties } = this.input;
     const isNews = this.decidedOn === undefined || this.hasNewsSince(this.decidedOn, day);
-    const there = this.courses.filter((course) => course.isInGround(day));
+    const there = this.courses.filter((course) => course.isPresent(day));
     for (const course of there) course.lookWhetherDue(day);
     const anew = there.filter((course) => isNews || course.mustAskAnew());
     const firsts = there.filter(({ requests }) => requests.length === 0);
