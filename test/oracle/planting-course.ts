@@ -84,6 +84,8 @@ export class PlantingCourse {
   private becomesDue(morning: number): boolean {
     const { planting } = this.facts;
     if (planting.watering === 'keep' || (planting.hasShutOff && this.requests.length > 0)) return false;
+    // A full one has nothing to fill.
+    if (!this.ties.isClearlyAbove(this.depletionMm, 0)) return false;
     const looks = (planting.hasShutOff ? this.morningsFrom(morning) : [morning]).map((each) => {
       return { morning: each, next: this.nextWatering(each) };
     });

@@ -11,10 +11,7 @@ interface Look {
   readonly depletionMm: number;
 }
 
-/**
- * Whether it has passed its allowed depletion, or would pass it before its next watering if left alone. A full one has nothing to
- * fill.
- */
+/** Whether it has passed its allowed depletion, or would pass it before its next watering if left alone; a full one never. */
 export function isDueOn(expected: Expectation, { morning, next, depletionMm }: Look, ties: NearTies): boolean {
   const limitMm = Math.min(expected(morning).rawMm, passAbove(expected, morning, next));
   return ties.isClearlyAbove(depletionMm, Math.max(0, limitMm));
