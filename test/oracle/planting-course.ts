@@ -22,7 +22,6 @@ export interface DayRecord extends DayBalance {
   readonly day: number;
   readonly facts: PlantingDay;
   readonly startMm: number;
-  readonly isOpen: boolean;
   /** Minutes that its line ran; 0 where its shut-off was closed. */
   readonly minutes: number;
   readonly irrigationMm: number;
@@ -81,6 +80,11 @@ export class PlantingCourse {
     if (this.fillingMm !== undefined) this.dueOn.push(morning);
   }
 
+  /** Whether a line brings it water on some watering day from this morning to the week's last. */
+  isReached(morning: number): boolean {
+    return this.asking(morning).gainMm > 0;
+  }
+
   private becomesDue(morning: number): boolean {
     const { planting } = this.facts;
     if (planting.watering === 'keep' || (planting.hasShutOff && this.requests.length > 0)) return false;
@@ -93,11 +97,12 @@ export class PlantingCourse {
     return isDueInWeek(expected, { mornings: looks, depletionMm: this.depletionMm }, this.ties);
   }
 
-  /** Whether this is the first watering morning of the week, or it became due or was filled since it last asked. */
+  /** Whether this is the first watering morning of the week, or its need began or ended since it last asked. */
   mustAskAnew(): boolean {
     const latest = this.requests.at(-1);
     if (latest === undefined) return true;
-    return !this.facts.planting.hasShutOff && latest.fillingMm !== this.fillingMm;
+    if (this.facts.planting.hasShutOff || this.fillingMm === latest.fillingMm) return false;
+    return this.fillingMm !== undefined || latest.minutes > 0;
   }
 
   ask(morning: number): void {
@@ -162,7 +167,7 @@ export class PlantingCourse {
     const balance = realDay(facts, this.facts.tawMm, startMm, irrigationMm);
     const isLast = day === this.lastWatering(day);
     const missedMm = isLast ? this.missedOn(day, irrigationMm) : undefined;
-    this.records.push({ ...balance, day, facts, startMm, isOpen: open, minutes, irrigationMm, missedMm });
+    this.records.push({ ...balance, day, facts, startMm, minutes, irrigationMm, missedMm });
     this.depletionMm = balance.endMm;
     if (this.fillingMm !== undefined && isFilled(balance.endMm, this.fillingMm, this.ties)) this.fillingMm = undefined;
   }

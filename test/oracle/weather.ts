@@ -93,13 +93,18 @@ function spreadOverRainDays(
   });
 }
 
-/** Share of a month's days that have rain. Where they are not known: one for 8 mm, at least one, at most 0.6 of the month (ours). */
+/**
+ * Share of a month's days that have rain, at 0.3 mm each at least. Where they are not known, or none though it rains: one for 8 mm, at
+ * least one, at most 0.6 of the month (ours).
+ */
 function rainDayShare({ climate }: GardenSite, day: number): number {
   const month = yearMonthOf(day);
   const length = daysIn(month);
   const rainMm = climate.rainMm[month.month] ?? Number.NaN;
-  const assumed = rainMm > 0 ? Math.min(Math.max(1, rainMm / 8), 0.6 * length) : 0;
-  return (climate.rainDays?.[month.month] ?? assumed) / length;
+  if (rainMm === 0) return 0;
+  const known = climate.rainDays?.[month.month] ?? 0;
+  const days = known > 0 ? known : Math.min(Math.max(1, rainMm / 8), 0.6 * length);
+  return Math.min(days, length, rainMm / 0.3) / length;
 }
 
 function observedEto(site: GardenSite, day: number, seen: ObservedDay): number | undefined {

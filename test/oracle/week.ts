@@ -55,14 +55,18 @@ function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse, ti
 }
 
 /**
- * Days in the ground on which its line is open and the zone could run: watering days, and others that were run. None in a week in
- * which the zone does not run at all.
+ * Days in the ground on which its line is open: the days named for its shut-off, or else watering days and others that were run; on a
+ * day of which open shut-offs were written down, whether it was one of them. None in a week in which the zone does not run at all.
  */
-function openMaskOf(zone: GardenZone, { days }: ZoneWeekRun, { records }: PlantingCourse): number {
+function openMaskOf(zone: GardenZone, { given, days }: ZoneWeekRun, { records, mask, facts }: PlantingCourse): number {
   if (days.every(({ minutes }) => minutes === 0)) return 0;
-  return records
-    .filter(({ day, isOpen }) => isOpen && (isInMask(zone.wateringDays, day) || days[day % 7]?.isLogged))
-    .reduce((mask, { day }) => mask | (1 << (day % 7)), 0);
+  const { hasShutOff, id } = facts.planting;
+  const isOpen = ({ day }: DayRecord) => {
+    const written = given?.open(day % 7);
+    if (hasShutOff) return written?.has(id) ?? isInMask(mask ?? 0, day);
+    return isInMask(zone.wateringDays, day) || given?.isLogged(day % 7) === true;
+  };
+  return records.filter(isOpen).reduce((found, { day }) => found | (1 << (day % 7)), 0);
 }
 
 /**

@@ -16,8 +16,6 @@ export interface ZoneWeekRun {
 export interface ZoneDay {
   readonly minutes: number;
   readonly cycles: number;
-  /** Whether a run of that day was written down. */
-  readonly isLogged: boolean;
   /** What stood on a watering morning; undefined on other days. */
   readonly decision: Decision | undefined;
   /** Whether it was made that morning. */
@@ -59,12 +57,7 @@ export class ZoneCourse {
       course.passDay(day, run.minutes, hasShutOff ? given?.open(day % 7)?.has(id) : undefined);
     }
     const decision = isMorning ? this.decision : undefined;
-    return {
-      ...run,
-      isLogged: given?.isLogged(day % 7) ?? false,
-      decision,
-      isAnew: isMorning && this.decidedOn === day,
-    };
+    return { ...run, decision, isAnew: isMorning && this.decidedOn === day };
   }
 
   /** A watering day on which a line brings water to a planting that is in the ground. */
@@ -93,7 +86,8 @@ export class ZoneCourse {
     const anew = there.filter((course) => isNews || course.mustAskAnew());
     const firsts = there.filter(({ requests }) => requests.length === 0);
     for (const course of anew) course.ask(day);
-    if (anew.length > 0) {
+    // One that no line reaches changes nothing of what its zone runs.
+    if (isNews || anew.some((course) => course.isReached(day))) {
       this.decision = decide(
         zone,
         there.map((course) => course.asking(day)),
