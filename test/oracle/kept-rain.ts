@@ -109,30 +109,45 @@ interface YearWeather {
 
 /** Rain that soaks in and does not drain, by day. */
 function keptInYear(
-  { planting, wateringDays, tawMm, startMm, demand, rain, ties }: KeptRainInput,
+  input: KeptRainInput,
   mornings: ReadonlyMap<number, Morning>,
   { rainMm, etoShare }: YearWeather,
 ): readonly number[] {
-  const isRefill = planting.watering === 'refill';
-  let depletionMm = startMm;
-  let fillingMm: number | undefined;
+  const { tawMm, startMm, demand, rain, ties } = input;
+  const state: State = { depletionMm: startMm, fillingMm: undefined };
   return demand.map((facts, day) => {
     if (!facts.inGround) return 0;
     const morning = mornings.get(day);
-    let irrigationMm = 0;
-    if (morning !== undefined) {
-      const look = { morning: day, next: morning.next, depletionMm };
-      if (isRefill && fillingMm === undefined && isDueOn(morning.expected, look, ties)) fillingMm = depletionMm;
-      const netMmPerMinute = (each: number) => (isInMask(wateringDays, each) ? 1 : 0);
-      if (!isRefill || fillingMm !== undefined)
-        irrigationMm = equalMinutes({ ...morning, morning: day, depletionMm, netMmPerMinute });
-    }
+    const irrigationMm = morning === undefined ? 0 : irrigationOn(input, morning, day, state);
     const share = etoShare[day] ?? Number.NaN;
     const soakedMm = soakedRain(rainMm[day] ?? Number.NaN, facts.expectedEtoMm * share, rain);
     const today = { etcMm: facts.expectedEtcMm * share, rawMm: facts.expectedRawMm, soakedMm };
-    const balance = realDay(today, tawMm, depletionMm, irrigationMm);
-    depletionMm = balance.endMm;
-    if (fillingMm !== undefined && isFilled(depletionMm, fillingMm, ties)) fillingMm = undefined;
+    const balance = realDay(today, tawMm, state.depletionMm, irrigationMm);
+    state.depletionMm = balance.endMm;
+    if (state.fillingMm !== undefined && isFilled(balance.endMm, state.fillingMm, ties)) state.fillingMm = undefined;
     return soakedMm - balance.rainDrainedMm;
   });
+}
+
+/** The soil on its way through a year. */
+interface State {
+  depletionMm: number;
+  /** What a refill is to be filled by; undefined where it is not due. */
+  fillingMm: number | undefined;
+}
+
+function irrigationOn(
+  { planting, wateringDays, ties }: KeptRainInput,
+  { expected, next, last, goalMm }: Morning,
+  day: number,
+  state: State,
+): number {
+  const { depletionMm } = state;
+  if (planting.watering === 'refill') {
+    const isDue = state.fillingMm !== undefined || isDueOn(expected, { morning: day, next, depletionMm }, ties);
+    if (!isDue) return 0;
+    state.fillingMm ??= depletionMm;
+  }
+  const netMmPerMinute = (each: number) => (isInMask(wateringDays, each) ? 1 : 0);
+  return equalMinutes({ expected, morning: day, depletionMm, goalMm, last, netMmPerMinute });
 }
