@@ -32,7 +32,7 @@ export const PLANTING_FIELDS = {
   dueMask: 18,
   /** Depletion at which a refill that is still due at the week's end became due; 0 = not due. */
   fillingMm: 19,
-  /** Depletion above its goal that the week's last watering was expected to leave. */
+  /** Depletion above its goal that the week's last watering was expected to leave; 0 for a refill. */
   missedMm: 20,
 } as const;
 

@@ -136,16 +136,20 @@ export function lookForRefill(member: ZoneMember, day: number, forecast: KnownFo
   if (member.firstAsked < 0 && member.season.planting.hasShutOff) {
     member.filling = wasDue ? { day, depletionMm } : expectedFilling(outlook, day, depletionMm, forecast);
   }
-  if (!wasDue && isDue(member, day)) member.fillingMm = depletionMm;
+  if (!wasDue && isDue(member, day, forecast)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return false;
   if (!wasDue || member.dueMask === 0) week.due += depletionMm;
   member.dueMask |= 1 << (day - outlook.start);
   return !wasDue;
 }
 
-function isDue({ season, outlook, depletionMm, filling }: ZoneMember, day: number): boolean {
+function isDue(
+  { season, outlook, depletionMm, filling }: ZoneMember,
+  day: number,
+  forecast: KnownForecast | undefined,
+): boolean {
   if (season.planting.hasShutOff) return filling?.day === day && depletionMm > 0;
-  return depletionMm > dueAboveMm(outlook, day);
+  return depletionMm > dueAboveMm(outlook, day, forecast);
 }
 
 /** Makes the planting's request anew. */
@@ -170,9 +174,10 @@ export function passesWith({ outlook, depletionMm, days }: ZoneMember, day: numb
   return isShort(depletionMm - minutes * net, outlook.passAboveMm[day - outlook.start] as number);
 }
 
-/** What the last watering of the week is expected to leave above the goal. */
+/** What the last watering of the week is expected to leave above the goal of a planting that is kept. */
 export function noteMissed(member: ZoneMember, minutes: number, forecast: KnownForecast | undefined): void {
-  const { outlook, days } = member;
+  const { outlook, days, season } = member;
+  if (season.planting.watering === 'refill') return;
   const day = outlook.last;
   const open = (member.openMask >> (day - outlook.start)) & 1;
   const brought = open * minutes * (days.netMmPerMinute[day] as number);
