@@ -10,7 +10,7 @@ import { daysByMonth, type MonthShares, monthName } from './month-shares.ts';
 import type { NearTies } from './near-ties.ts';
 import type { DemandDay } from './planting-facts.ts';
 import { soakedRain } from './rain.ts';
-import { isDueOn, isFilled } from './refill.ts';
+import { isDueOn } from './refill.ts';
 import { equalMinutes, goalAt } from './request.ts';
 import { isInMask, lastWatering, nextWatering } from './watering-days.ts';
 
@@ -84,7 +84,7 @@ interface Morning {
 }
 
 /** By day; only days in the ground have one. */
-function wateringMornings({ planting, wateringDays, demand }: KeptRainInput, expected: Expectation) {
+function wateringMornings({ wateringDays, demand }: KeptRainInput, expected: Expectation) {
   const stay = { days: demand.map(({ inGround }) => ({ inGround, netMmPerMinute: inGround ? 1 : 0 })) };
   const mornings = new Map<number, Morning>();
   demand.forEach(({ inGround }, day) => {
@@ -97,7 +97,7 @@ function wateringMornings({ planting, wateringDays, demand }: KeptRainInput, exp
       last,
       next: nextWatering(stay, wateringDays, last),
     });
-    mornings.set(day, { expected, next, last, goalMm: planting.watering === 'refill' ? 0 : goalMm });
+    mornings.set(day, { expected, next, last, goalMm });
   });
   return mornings;
 }
@@ -113,41 +113,31 @@ function keptInYear(
   mornings: ReadonlyMap<number, Morning>,
   { rainMm, etoShare }: YearWeather,
 ): readonly number[] {
-  const { tawMm, startMm, demand, rain, ties } = input;
-  const state: State = { depletionMm: startMm, fillingMm: undefined };
+  const { tawMm, startMm, demand, rain } = input;
+  let depletionMm = startMm;
   return demand.map((facts, day) => {
     if (!facts.inGround) return 0;
     const morning = mornings.get(day);
-    const irrigationMm = morning === undefined ? 0 : irrigationOn(input, morning, day, state);
+    const irrigationMm = morning === undefined ? 0 : irrigationOn(input, morning, day, depletionMm);
     const share = etoShare[day] ?? Number.NaN;
     const soakedMm = soakedRain(rainMm[day] ?? Number.NaN, facts.expectedEtoMm * share, rain);
     const today = { etcMm: facts.expectedEtcMm * share, rawMm: facts.expectedRawMm, soakedMm };
-    const balance = realDay(today, tawMm, state.depletionMm, irrigationMm);
-    state.depletionMm = balance.endMm;
-    if (state.fillingMm !== undefined && isFilled(balance.endMm, state.fillingMm, ties)) state.fillingMm = undefined;
+    const balance = realDay(today, tawMm, depletionMm, irrigationMm);
+    depletionMm = balance.endMm;
     return soakedMm - balance.rainDrainedMm;
   });
 }
 
-/** The soil on its way through a year. */
-interface State {
-  depletionMm: number;
-  /** What a refill is to be filled by; undefined where it is not due. */
-  fillingMm: number | undefined;
-}
-
+/** A refill is filled when it is due; a planting that is kept gets what it asks for. */
 function irrigationOn(
   { planting, wateringDays, ties }: KeptRainInput,
   { expected, next, last, goalMm }: Morning,
-  day: number,
-  state: State,
+  morning: number,
+  depletionMm: number,
 ): number {
-  const { depletionMm } = state;
   if (planting.watering === 'refill') {
-    const isDue = state.fillingMm !== undefined || isDueOn(expected, { morning: day, next, depletionMm }, ties);
-    if (!isDue) return 0;
-    state.fillingMm ??= depletionMm;
+    return isDueOn(expected, { morning, next }, depletionMm, ties) ? depletionMm : 0;
   }
-  const netMmPerMinute = (each: number) => (isInMask(wateringDays, each) ? 1 : 0);
-  return equalMinutes({ expected, morning: day, depletionMm, goalMm, last, netMmPerMinute });
+  const netMmPerMinute = (day: number) => (isInMask(wateringDays, day) ? 1 : 0);
+  return equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute });
 }

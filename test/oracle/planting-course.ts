@@ -5,17 +5,11 @@ import { type Expectation, expectationOn } from './expectation.ts';
 import type { NearTies } from './near-ties.ts';
 import { maskOf, openMask } from './open-days.ts';
 import type { PlantingDay, PlantingFacts } from './planting-facts.ts';
-import { isDueInWeek, isFilled } from './refill.ts';
-import { equalMinutes, gainFrom, goalAt, passAbove } from './request.ts';
+import { type ExpectedFilling, expectedFilling, fillingMask, isDueOn, isFilled } from './refill.ts';
+import { equalMinutes, goalAt, passAbove } from './request.ts';
+import { sufficientRun } from './rounding.ts';
 import { daysFrom, isInMask, lastReached, lastWatering, nextWatering } from './watering-days.ts';
 import type { Asking } from './zone-minutes.ts';
-
-/** What was asked for on the morning on which it was last asked. */
-export interface Request {
-  readonly minutes: number;
-  /** What it was to be filled by; undefined where it was not due. */
-  readonly fillingMm: number | undefined;
-}
 
 /** A day in the ground as it went. */
 export interface DayRecord extends DayBalance {
@@ -25,24 +19,30 @@ export interface DayRecord extends DayBalance {
   /** Minutes that its line ran; 0 where its shut-off was closed. */
   readonly minutes: number;
   readonly irrigationMm: number;
-  /** On its last watering day of the week: what the morning knew would be missing of its goal that evening. */
-  readonly missedMm: number | undefined;
+  /** Whether it was the week's last watering of the planting. */
+  readonly isLast: boolean;
+  /** What its morning knew would be missing of the goal of a planting that is kept, after the last watering; else 0. */
+  readonly missedMm: number;
 }
 
 export class PlantingCourse {
   readonly facts: PlantingFacts;
-  /** Of the week, in order: the first and the latest tell what it asked for and its goal. */
-  requests: Request[] = [];
+  /** Minutes that it asked for in the week, in order: the latest stand. Infinity where no line could bring them. */
+  requests: number[] = [];
   /** Days of the week on which its line is open, bit 0 = the first; undefined until they are known. */
   mask: number | undefined;
   /** Watering mornings of the week on which it was due. */
   dueOn: number[] = [];
   /** Of the week. */
   records: DayRecord[] = [];
+  /** What was missing on mornings of the week on which it became due, or was still due from the week before. */
+  toFillMm: number[] = [];
   /** What it is to be filled by, since the morning on which it became due; undefined where it is not due. */
   fillingMm: number | undefined;
 
   private depletionMm: number;
+  /** Behind a shut-off: the filling that the week's first watering morning expects. */
+  private filling: ExpectedFilling | undefined;
   private readonly garden: Garden;
   private readonly zone: GardenZone;
   private readonly ties: NearTies;
@@ -61,6 +61,7 @@ export class PlantingCourse {
     this.requests = [];
     this.records = [];
     this.dueOn = [];
+    this.toFillMm = [];
     if (!planting.hasShutOff) this.mask = EVERY_DAY;
     else this.mask = byHand === undefined ? undefined : maskOf(this.zone.wateringDays, byHand);
   }
@@ -74,46 +75,49 @@ export class PlantingCourse {
     return (this.facts.days[day]?.netMmPerMinute ?? 0) > 0;
   }
 
-  /** Looks whether it has become due. Behind a shut-off it looks once a week, a week ahead. */
+  /** Looks whether a refill has become due. Behind a shut-off the morning is named on the first of the week. */
   lookWhetherDue(morning: number): void {
-    if (this.fillingMm === undefined && this.becomesDue(morning)) this.fillingMm = this.depletionMm;
-    if (this.fillingMm !== undefined) this.dueOn.push(morning);
-  }
-
-  /** Whether a line brings it water on some watering day from this morning to the week's last. */
-  isReached(morning: number): boolean {
-    return this.asking(morning).gainMm > 0;
-  }
-
-  private becomesDue(morning: number): boolean {
     const { planting } = this.facts;
-    if (planting.watering === 'keep' || (planting.hasShutOff && this.requests.length > 0)) return false;
-    // A full one has nothing to fill.
-    if (!this.ties.isClearlyAbove(this.depletionMm, 0)) return false;
-    const looks = (planting.hasShutOff ? this.morningsFrom(morning) : [morning]).map((each) => {
-      return { morning: each, next: this.nextWatering(each) };
-    });
-    const expected = this.expectedOn(morning);
-    return isDueInWeek(expected, { mornings: looks, depletionMm: this.depletionMm }, this.ties);
+    if (planting.watering === 'keep') return;
+    const wasDue = this.fillingMm !== undefined;
+    if (planting.hasShutOff && this.requests.length === 0) this.filling = this.expectFilling(morning);
+    if (!wasDue && this.isDue(morning)) this.fillingMm = this.depletionMm;
+    if (this.fillingMm === undefined) return;
+    if (!wasDue || this.dueOn.length === 0) this.toFillMm.push(this.depletionMm);
+    this.dueOn.push(morning);
   }
 
-  /** Whether this is the first watering morning of the week, or its need began or ended since it last asked. */
+  private expectFilling(morning: number): ExpectedFilling | undefined {
+    const { depletionMm } = this;
+    if (this.fillingMm !== undefined) return { morning, depletionMm };
+    const looks = this.morningsFrom(morning).map((each) => ({ morning: each, next: this.nextWatering(each) }));
+    return expectedFilling(this.expectedOn(morning), looks, depletionMm, this.ties);
+  }
+
+  private isDue(morning: number): boolean {
+    if (this.facts.planting.hasShutOff) return this.filling?.morning === morning && this.depletionMm > 0;
+    const look = { morning, next: this.nextWatering(morning) };
+    return isDueOn(this.expectedOn(morning), look, this.depletionMm, this.ties);
+  }
+
+  /** Whether it asks without any news: on its first watering morning of the week, and while a refill is due or has just been filled. */
   mustAskAnew(): boolean {
     const latest = this.requests.at(-1);
     if (latest === undefined) return true;
-    if (this.facts.planting.hasShutOff || this.fillingMm === latest.fillingMm) return false;
-    return this.fillingMm !== undefined || latest.minutes > 0;
+    return this.facts.planting.watering === 'refill' && (this.fillingMm !== undefined || latest > 0);
   }
 
   ask(morning: number): void {
-    const { depletionMm, fillingMm } = this;
+    const { depletionMm } = this;
     const expected = this.expectedOn(morning);
-    const last = this.lastWatering(morning);
-    const isLeftAlone = this.facts.planting.watering === 'refill' && fillingMm === undefined;
     const netMmPerMinute = (day: number) => this.netOn(this.zone.wateringDays, day);
+    if (this.facts.planting.watering === 'refill') {
+      this.requests.push(this.fillingMm === undefined ? 0 : minutesFor(depletionMm, netMmPerMinute(morning)));
+      return;
+    }
+    const last = this.lastWatering(morning);
     const goalMm = this.goalOn(morning);
-    const minutes = isLeftAlone ? 0 : equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute });
-    this.requests.push({ minutes, fillingMm });
+    this.requests.push(equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute }));
   }
 
   /** Depletion to have at the end of the week's last watering, as it is known on a morning of the week. */
@@ -125,25 +129,42 @@ export class PlantingCourse {
   /** What it asks for, as the zone sees it on a morning. */
   asking(morning: number): Asking {
     const { planting } = this.facts;
-    const last = this.lastWatering(morning);
     const passMm = passAbove(this.expectedOn(morning), morning, this.nextWatering(morning));
-    const netMmPerMinute = (day: number) => this.netOn(this.zone.wateringDays, day);
+    const netMmPerMinute = this.netOn(this.zone.wateringDays, morning);
     return {
       id: planting.id,
       hasShutOff: planting.hasShutOff,
-      areaM2: planting.areaM2,
-      minutes: this.requests.at(-1)?.minutes ?? 0,
-      gainMm: gainFrom({ last, netMmPerMinute }, morning),
-      passes: (minutes) => {
-        const wateredMm = this.depletionMm - minutes * netMmPerMinute(morning);
-        return this.ties.isClearlyAbove(wateredMm, passMm);
-      },
+      minutes: this.requests.at(-1) ?? 0,
+      litresPerMinute: netMmPerMinute * planting.areaM2,
+      passes: (minutes) => this.ties.isClearlyAbove(this.depletionMm - minutes * netMmPerMinute, passMm),
     };
   }
 
-  /** On its first watering morning of the week, where nobody named the days: `minutes` are the zone's. */
-  chooseOpenDays(morning: number, minutes: number): void {
+  /**
+   * On its first watering morning of the week, where nobody named the days. `minutes` are the zone's; `decides`: they are what it asks
+   * for.
+   */
+  chooseOpenDays(morning: number, minutes: number, decides: boolean): void {
     if (this.mask !== undefined) return;
+    if (this.facts.planting.watering === 'refill') this.mask = this.maskToFill(morning, minutes, decides);
+    else this.mask = this.maskToKeep(morning, minutes);
+  }
+
+  private maskToFill(morning: number, minutes: number, decides: boolean): number {
+    const { filling, zone, ties } = this;
+    const last = this.lastWatering(morning);
+    if (filling === undefined || last === undefined) return 0;
+    const netMmPerMinute = (day: number) => this.netOn(zone.wateringDays, day);
+    const wanted = minutesFor(filling.depletionMm, netMmPerMinute(filling.morning));
+    const own = decides && wanted < Number.POSITIVE_INFINITY ? sufficientRun(wanted, zone, ties).minutes : 0;
+    const { wateringDays } = zone;
+    const expected = this.expectedOn(morning);
+    const question = { expected, filling, first: morning, last, wateringDays, netMmPerMinute };
+    return fillingMask({ ...question, minutes: Math.max(minutes, own) }, ties);
+  }
+
+  private maskToKeep(morning: number, minutes: number): number {
+    const { depletionMm } = this;
     const { wateringDays } = this.zone;
     const expected = this.expectedOn(morning);
     const askedOn = (mask: number) => {
@@ -151,10 +172,9 @@ export class PlantingCourse {
       if (last === undefined) return Number.POSITIVE_INFINITY;
       const goalMm = this.goalAt(last, this.lastWatering(morning) ?? last, expected);
       const netMmPerMinute = (day: number) => this.netOn(mask, day);
-      return equalMinutes({ expected, morning, depletionMm: this.depletionMm, goalMm, last, netMmPerMinute });
+      return equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute });
     };
-    const asked = this.requests.at(-1)?.minutes ?? 0;
-    this.mask = openMask({ wateringDays, minutes, asked, askedOn }, this.ties);
+    return openMask({ wateringDays, minutes, asked: this.requests.at(-1) ?? 0, askedOn }, this.ties);
   }
 
   /** `open`: whether its shut-off is open, where that was written down. */
@@ -166,10 +186,12 @@ export class PlantingCourse {
     const irrigationMm = minutes * facts.netMmPerMinute;
     const balance = realDay(facts, this.facts.tawMm, startMm, irrigationMm);
     const isLast = day === this.lastWatering(day);
-    const missedMm = isLast ? this.missedOn(day, irrigationMm) : undefined;
-    this.records.push({ ...balance, day, facts, startMm, minutes, irrigationMm, missedMm });
+    const missedMm = isLast && this.facts.planting.watering === 'keep' ? this.missedOn(day, irrigationMm) : 0;
+    this.records.push({ ...balance, day, facts, startMm, minutes, irrigationMm, isLast, missedMm });
     this.depletionMm = balance.endMm;
-    if (this.fillingMm !== undefined && isFilled(balance.endMm, this.fillingMm, this.ties)) this.fillingMm = undefined;
+    // A filling counts when it is brought, though the plants use some of it on the same day.
+    const leastMm = Math.min(startMm - irrigationMm, balance.endMm);
+    if (this.fillingMm !== undefined && isFilled(leastMm, this.fillingMm, this.ties)) this.fillingMm = undefined;
   }
 
   private missedOn(day: number, irrigationMm: number): number {
@@ -179,7 +201,6 @@ export class PlantingCourse {
 
   /** Depletion to have at the end of a day, so that it lasts until the watering after the week's last. */
   private goalAt(day: number, lastOfWeek: number, expected: Expectation): number {
-    if (this.facts.planting.watering === 'refill') return 0;
     const targetMm = this.facts.days[day]?.targetMm ?? 0;
     return goalAt({ expected, targetMm, last: day, next: this.nextWatering(lastOfWeek) });
   }
@@ -209,3 +230,9 @@ export class PlantingCourse {
 
 /** Without a shut-off its line is always open. */
 const EVERY_DAY = 0b1111111;
+
+/** Minutes that bring a depth; Infinity where no line brings any. */
+function minutesFor(depthMm: number, netMmPerMinute: number): number {
+  if (depthMm === 0) return 0;
+  return netMmPerMinute > 0 ? depthMm / netMmPerMinute : Number.POSITIVE_INFINITY;
+}

@@ -29,7 +29,7 @@ export function plantingWeekFigures(
 function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse, ties: NearTies): Depths {
   const { records, requests } = course;
   const sum = (figure: (record: DayRecord) => number) => records.reduce((total, record) => total + figure(record), 0);
-  const asked = requests[0]?.minutes ?? 0;
+  const asked = requests[0] ?? 0;
   return {
     demandMm: sum(({ facts }) => facts.etcMm),
     usedMm: sum(({ usedMm }) => usedMm),
@@ -42,7 +42,7 @@ function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse, ti
     depletionStartMm: records[0]?.startMm ?? 0,
     depletionEndMm: records.at(-1)?.endMm ?? 0,
     neededMm: neededMm(zone, course),
-    missedMm: records.find(({ missedMm }) => missedMm !== undefined)?.missedMm ?? 0,
+    missedMm: sum(({ missedMm }) => missedMm),
     fillingMm: records.length > 0 ? (course.fillingMm ?? 0) : 0,
     minutesWanted: asked < Number.POSITIVE_INFINITY ? asked : 0,
     openDays: records.filter(({ minutes }) => minutes > 0).length,
@@ -71,14 +71,14 @@ function openMaskOf(zone: GardenZone, { given, days }: ZoneWeekRun, { records, m
 
 /**
  * Net irrigation that would have brought it to its goal by its last watering, with the weather as it was and no plant short. The
- * goal is that of the zone's last watering day, which knows of all forecasts.
+ * goal is that of the zone's last watering day, which knows of all forecasts. For a refill, what was missing when it became due.
  */
 function neededMm(zone: GardenZone, course: PlantingCourse): number {
-  const { records, facts, dueOn } = course;
-  const last = records.findIndex(({ missedMm }) => missedMm !== undefined);
-  const isLeftAlone = facts.planting.watering === 'refill' && dueOn.length === 0;
+  const { records, facts, toFillMm } = course;
+  if (facts.planting.watering === 'refill') return toFillMm.reduce((sum, mm) => sum + mm, 0);
+  const last = records.findIndex(({ isLast }) => isLast);
   const first = records[0];
-  if (first === undefined || last < 0 || isLeftAlone) return 0;
+  if (first === undefined || last < 0) return 0;
   const wanted = daysFrom(0, last).map((from) => {
     const startMm = from === 0 ? first.startMm : 0;
     return records.slice(from, last + 1).reduce((sum, day) => sum + day.facts.etcMm - day.facts.soakedMm, startMm);
@@ -126,6 +126,6 @@ function stateOf(zone: GardenZone, course: PlantingCourse, depths: Depths, ties:
 
 /** Watering days of the week in the ground, up to its last watering. */
 function ownMornings(zone: GardenZone, { records }: PlantingCourse): number {
-  const last = records.findIndex(({ missedMm }) => missedMm !== undefined);
+  const last = records.findIndex(({ isLast }) => isLast);
   return records.slice(0, last + 1).filter(({ day }) => isInMask(zone.wateringDays, day)).length;
 }

@@ -5,7 +5,7 @@ import type { NearTies } from './near-ties.ts';
 import type { PlantingCourse } from './planting-course.ts';
 import { daysFrom, isInMask } from './watering-days.ts';
 import type { WeatherDay } from './weather.ts';
-import { type Decision, decide, NO_DECISION } from './zone-minutes.ts';
+import { type Decision, decide, decidersOf, NO_DECISION } from './zone-minutes.ts';
 
 export interface ZoneWeekRun {
   readonly given: GivenWeek | undefined;
@@ -77,7 +77,7 @@ export class ZoneCourse {
     return { minutes, cycles: minutes === 0 ? 0 : Math.min(startsADay, Math.max(1, cycles)) };
   }
 
-  /** Without news, and with nobody whose need began or ended, the number stands. */
+  /** Without news, and with nobody who decides asking anew, the number stands. */
   private decideOn(day: number, given: GivenWeek | undefined): void {
     const { zone, ties } = this.input;
     const isNews = this.decidedOn === undefined || this.hasNewsSince(this.decidedOn, day);
@@ -86,16 +86,15 @@ export class ZoneCourse {
     const anew = there.filter((course) => isNews || course.mustAskAnew());
     const firsts = there.filter(({ requests }) => requests.length === 0);
     for (const course of anew) course.ask(day);
-    // One that no line reaches changes nothing of what its zone runs.
-    if (isNews || anew.some((course) => course.isReached(day))) {
-      this.decision = decide(
-        zone,
-        there.map((course) => course.asking(day)),
-        ties,
-      );
+    const asking = there.map((course) => course.asking(day));
+    const deciders = decidersOf(zone, asking).map(({ id }) => id);
+    const decides = ({ facts }: PlantingCourse) => deciders.includes(facts.planting.id);
+    if (isNews || anew.some(decides)) {
+      this.decision = decide(zone, asking, ties);
       this.decidedOn = day;
     }
-    for (const course of firsts) course.chooseOpenDays(day, given?.greatest ?? this.decision.run.minutes);
+    const minutes = given === undefined ? this.decision.run.minutes : given.greatest;
+    for (const course of firsts) course.chooseOpenDays(day, minutes, decides(course));
   }
 
   /** Whether anything was read of the days from that morning to yesterday, or forecast since. */

@@ -8,11 +8,10 @@ import { NO_RUN, nearestRun, sufficientRun, type TimerRun } from './rounding.ts'
 export interface Asking {
   readonly id: string;
   readonly hasShutOff: boolean;
-  readonly areaM2: number;
-  /** On each watering day; Infinity where no line could bring them. */
+  /** Infinity where no line could bring them. */
   readonly minutes: number;
-  /** Net mm that a minute on each watering day brings until the week's last watering. */
-  readonly gainMm: number;
+  /** Net litres that a minute brings it that morning. */
+  readonly litresPerMinute: number;
   /** Whether it would pass its allowed depletion before its next watering, if the zone runs so long this morning. */
   readonly passes: (minutes: number) => boolean;
 }
@@ -34,9 +33,12 @@ export function decide(zone: GardenZone, asking: readonly Asking[], ties: NearTi
   return { wanted, run: isTooLittle ? sufficientRun(wanted, zone, ties) : nearest };
 }
 
-/** The named planting alone; or those without a shut-off; or, where there is none, those behind one. One without a line never. */
-function decidersOf({ rule }: GardenZone, asking: readonly Asking[]): readonly Asking[] {
-  const watered = asking.filter(({ gainMm }) => gainMm > 0);
+/**
+ * The named planting alone; or those without a shut-off; or, where there is none, those behind one. One that no line waters that
+ * morning never.
+ */
+export function decidersOf({ rule }: GardenZone, asking: readonly Asking[]): readonly Asking[] {
+  const watered = asking.filter(({ litresPerMinute }) => litresPerMinute > 0);
   if (rule.kind === 'planting') {
     const named = watered.find(({ id }) => id === rule.plantingId);
     if (named !== undefined) return [named];
@@ -48,7 +50,6 @@ function decidersOf({ rule }: GardenZone, asking: readonly Asking[]): readonly A
 function wantedBy({ rule }: GardenZone, deciders: readonly Asking[]): number {
   if (deciders.length === 0) return 0;
   if (rule.kind !== 'area-weighted') return Math.max(...deciders.map(({ minutes }) => minutes));
-  const litresPerMinute = deciders.map(({ gainMm, areaM2 }) => gainMm * areaM2);
-  const total = litresPerMinute.reduce((sum, weight) => sum + weight, 0);
-  return deciders.reduce((sum, { minutes }, place) => sum + (minutes * (litresPerMinute[place] ?? 0)) / total, 0);
+  const total = deciders.reduce((sum, { litresPerMinute }) => sum + litresPerMinute, 0);
+  return deciders.reduce((sum, { minutes, litresPerMinute }) => sum + (minutes * litresPerMinute) / total, 0);
 }
