@@ -7,8 +7,8 @@ export interface GivenWeek {
   readonly origin: MinutesOrigin;
   /** Seven of them. */
   readonly minutes: readonly number[];
-  /** Whether a run of a day was logged, be it of 0 minutes. */
-  readonly isLogged: (offset: number) => boolean;
+  /** Days of the week of which a run was written down, be it of 0 minutes; undefined where it was not written by day. */
+  readonly loggedDays: readonly number[] | undefined;
   /** By which the days of a shut-off are found that nobody named. */
   readonly greatest: number;
   /** Plantings whose shut-off was open on a day; undefined where nobody wrote it down. */
@@ -24,7 +24,7 @@ export function givenWeek(zone: GardenZone, week: number): GivenWeek | undefined
       origin: 'run',
       minutes: byDay,
       greatest: Math.max(...byDay),
-      isLogged: (offset) => runs.has(offset),
+      loggedDays: [...runs.keys()],
       open: (offset) => runs.get(offset)?.open,
     };
   }
@@ -36,5 +36,5 @@ export function givenWeek(zone: GardenZone, week: number): GivenWeek | undefined
 function inEqualParts({ wateringDays }: GardenZone, ofWeek: number, origin: MinutesOrigin): GivenWeek {
   const part = ofWeek / wateringDayCount(wateringDays);
   const minutes = [0, 1, 2, 3, 4, 5, 6].map((offset) => (isInMask(wateringDays, offset) ? part : 0));
-  return { origin, minutes, greatest: part, isLogged: () => false, open: () => undefined };
+  return { origin, minutes, greatest: part, loggedDays: undefined, open: () => undefined };
 }

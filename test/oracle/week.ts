@@ -55,18 +55,20 @@ function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse, ti
 }
 
 /**
- * Days in the ground on which its line is open: the days named for its shut-off, or else watering days and others that were run; on a
- * day of which open shut-offs were written down, whether it was one of them. None in a week in which the zone does not run at all.
+ * Days in the ground on which its line is open: the days named for its shut-off, or else watering days and others that were run. Of a week
+ * that was written down by day, a shut-off was open only on days that were run: as was written, or else as named. None in a week in
+ * which the zone does not run at all.
  */
 function openMaskOf(zone: GardenZone, { given, days }: ZoneWeekRun, { records, mask, facts }: PlantingCourse): number {
   if (days.every(({ minutes }) => minutes === 0)) return 0;
   const { hasShutOff, id } = facts.planting;
-  const isOpen = ({ day }: DayRecord) => {
-    const written = given?.open(day % 7);
-    if (hasShutOff) return written?.has(id) ?? isInMask(mask ?? 0, day);
-    return isInMask(zone.wateringDays, day) || given?.isLogged(day % 7) === true;
+  const logged = given?.loggedDays;
+  const isOpen = (offset: number) => {
+    if (!hasShutOff) return isInMask(zone.wateringDays, offset) || logged?.includes(offset) === true;
+    if (logged?.includes(offset) === false) return false;
+    return given?.open(offset)?.has(id) ?? isInMask(mask ?? 0, offset);
   };
-  return records.filter(isOpen).reduce((found, { day }) => found | (1 << (day % 7)), 0);
+  return records.map(({ day }) => day % 7).reduce((found, offset) => found | (isOpen(offset) ? 1 << offset : 0), 0);
 }
 
 /**
