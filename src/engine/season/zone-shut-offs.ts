@@ -27,16 +27,20 @@ export function openLogged({ season, members }: ZoneRun, given: GivenMinutes | u
   }
 }
 
-/** On a planting's first watering morning of the week: the days on which its shut-off is open. */
-export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven): void {
+/**
+ * On a planting's first watering morning of the week: the days on which its shut-off is open. `isWatered`: on that day a line brings water
+ * to somebody; days named by hand are known before.
+ */
+export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven, isWatered: boolean): void {
   const { members, masks, week, scratch, weather } = run;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     const { planting } = member.season;
     if (!planting.hasShutOff || member.isOpened || !isPresentOn(member, day)) continue;
+    const byHand = choice?.openDays?.get(planting.id);
+    if (!isWatered && byHand === undefined) continue;
     member.isOpened = true;
     const ran = given?.runs === undefined ? (week.minutes[day - week.start] as number) : Math.max(...week.minutes);
-    const byHand = choice?.openDays?.get(planting.id);
     const mask =
       byHand === undefined
         ? openDaysMask(member, scratch[at] as WeekOutlook, {
@@ -46,7 +50,7 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
             forecast: forecastOn(weather.forecasts, day),
           })
         : (masks[Math.min(byHand, masks.length - 1)] as number);
-    member.openMask |= mask & ~openGiven(given);
+    member.openMask |= mask & unloggedDays(given);
   }
 }
 
@@ -57,10 +61,12 @@ function fillingMinutes({ season, requests }: ZoneRun, { filling, days, request 
   return minutes < Number.POSITIVE_INFINITY ? nearestRun(minutes, season.zone, true).minutes : 0;
 }
 
-/** Days whose open shut-offs were logged. */
-function openGiven(given: GivenMinutes | undefined): number {
+/** Days on which a shut-off is open as computed: all, or of a week that was logged by day those whose open shut-offs were not. */
+function unloggedDays(given: GivenMinutes | undefined): number {
+  if (given?.runs === undefined) return EVERY_DAY;
   let mask = 0;
-  if (given?.runs === undefined) return mask;
-  for (const [day, { open }] of given.runs) if (open !== undefined) mask |= 1 << day;
+  for (const [day, { open }] of given.runs) if (open === undefined) mask |= 1 << day;
   return mask;
 }
+
+const EVERY_DAY = 0b1111111;

@@ -40,7 +40,7 @@ function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
   }
   if (isWatered) week.standing = decided ?? week.standing;
   if (of.given === undefined && isWatered) setMinutes(week, day);
-  openShutOffs(run, day, of);
+  openShutOffs(run, day, of, isWatered);
   noteLast(run, day);
   run.told?.(run, day, decided);
 }
