@@ -45,6 +45,7 @@ function shares(years: SeasonYears, given: Given = {}): readonly number[] {
     expectedEtcMm: of(3),
     expectedRawMm: of(20),
     tawMm: 40,
+    adjustedDepletion: undefined,
     targetMm: 0,
     targetFrom: 0,
     startMm: 0,

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import type { KnownForecast } from '../../../src/engine/forecast.ts';
 import {
   type ExpectedDays,
+  expectedRawMm,
   lookAhead,
   minutesAsked,
   minutesOnDays,
@@ -25,6 +26,8 @@ function expected({ expectedRainMm, netMmPerMinute, ...demand }: Given = {}): Ex
       end: DAYS,
       expectedEtcMm: of(3),
       expectedRawMm: of(20),
+      tawMm: 40,
+      adjustedDepletion: undefined,
       targetMm: 4,
       targetFrom: 0,
       ...demand,
@@ -139,6 +142,15 @@ describe('a depletion above which a planting passes its allowed one before its n
     expect(ahead().passAboveMm[3]).toBeCloseTo(8, 12);
     expect(ahead().passAboveMm[0]).toBeCloseTo(11, 12);
     expect(ahead({ expectedRainMm: of(2) }).passAboveMm[0]).toBeCloseTo(11, 12);
+  });
+
+  it('follows a forecast where the allowed depletion follows the day’s use: p = 0.5 + 0.04 (5 - ETc), FAO-56 p. 162', () => {
+    const crop = { expectedEtcMm: of(5), expectedRawMm: of(50), tawMm: 100, adjustedDepletion: 0.5 };
+    const forecast = { issued: 0, days: new Map([[3, { etoShare: 2, soakedMm: undefined }]]) };
+    // ETc of 10 mm on the third day from now: p is 0.3, so 30 mm less the three days of 5 mm before it.
+    expect(ahead(crop, forecast).passAboveMm[0]).toBeCloseTo(15, 12);
+    expect(ahead(crop).passAboveMm[0]).toBeCloseTo(35, 12);
+    expect(expectedRawMm({ demand: { ...expected(crop).demand } }, 3, forecast)).toBeCloseTo(30, 12);
   });
 
   it('knows what was forecast of demand', () => {
