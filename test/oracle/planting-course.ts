@@ -141,8 +141,8 @@ export class PlantingCourse {
   }
 
   /**
-   * On its first watering morning of the week, where nobody named the days. `minutes` are the zone's; `decides`: they are what it asks
-   * for.
+   * On its first watering morning of the week, where nobody named the days. `minutes` are the zone's; `decides`: on each morning they will
+   * be what it asks for.
    */
   chooseOpenDays(morning: number, minutes: number, decides: boolean): void {
     if (this.mask !== undefined) return;

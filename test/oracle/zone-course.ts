@@ -94,7 +94,7 @@ export class ZoneCourse {
       this.decidedOn = day;
     }
     const minutes = given === undefined ? this.decision.run.minutes : given.greatest;
-    for (const course of firsts) course.chooseOpenDays(day, minutes, decides(course));
+    for (const course of firsts) course.chooseOpenDays(day, minutes, given === undefined && decides(course));
   }
 
   /** Whether anything was read of the days from that morning to yesterday, or forecast since. */
