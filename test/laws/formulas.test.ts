@@ -13,7 +13,7 @@ import { landscapeFactorRange } from '../../src/engine/plants/landscape-factor-r
 import { WATER_USE_CLASSES } from '../../src/engine/plants/water-use-classes.data.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import { minutesOnDay } from '../../src/engine/season/zone-week.ts';
 import { adjustedKcEnd, adjustedKcMid } from '../published/formulas/climate-adjustment.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { between, some } from '../support/garden-numbers.ts';
@@ -29,11 +29,13 @@ describe('formulas by themselves', () => {
         for (const own of zone.plantings) {
           const { planting } = own;
           for (let week = 0; week < zone.weeks; week += 1) {
-            const { irrigationNetMm, irrigationGrossMm, openDays } = plantingWeek(own, week);
+            const { irrigationNetMm, irrigationGrossMm, openMask } = plantingWeek(own, week);
             expectNear(grossIrrigation(irrigationNetMm, efficiency), irrigationGrossMm);
             const rateMmPerHour = steadyRate(garden, planting);
             if (rateMmPerHour === undefined) continue;
-            const minutes = zoneFigure(zone, 'minutesPerDay', week) * openDays;
+            const minutes = [0, 1, 2, 3, 4, 5, 6].reduce((sum, offset) => {
+              return sum + ((openMask >> offset) & 1) * minutesOnDay(zone, 7 * week + offset);
+            }, 0);
             expectNear(runMinutes(irrigationNetMm, netMmPerMinute(rateMmPerHour, efficiency)), minutes);
           }
         }

@@ -74,9 +74,13 @@ function expectFollowed(zone: ZoneSeason, own: PlantingSeason): void {
     expect([firstWeek, lastWeek]).toEqual([within[index]?.at(0), within[index]?.at(-1)]);
     for (const week of within[index] ?? []) expect(plantingFigure(own, 'openMask', week)).toBe(openMask);
     expect(openMask).not.toBe(told[index + 1]?.openMask);
-    expect(openDays).toBe(plantingFigure(own, 'openDays', firstWeek));
-    expect(wateringDays).toBe([...zone.zone.wateringDays.toString(2)].filter((bit) => bit === '1').length);
+    expect(openDays).toBe(daysIn(openMask));
+    expect(wateringDays).toBe(daysIn(zone.zone.wateringDays));
   }
+}
+
+function daysIn(mask: number): number {
+  return [...mask.toString(2)].filter((bit) => bit === '1').length;
 }
 
 function withRule(garden: Garden, zone: GardenZone, rule: ZoneRule): Garden {

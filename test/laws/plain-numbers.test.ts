@@ -50,7 +50,8 @@ function expectPlain(garden: Garden): void {
     const tawMm = 1000 * zone.soil.availableWater * planting.rootZone.depthM;
     if (week.depletionEndMm > tawMm * (1 + ROUNDING)) faults.push(`${name}: drier than the soil can be`);
     if (week.usedMm > week.demandMm * (1 + ROUNDING)) faults.push(`${name}: used more than it would`);
-    if (week.openDays > bits(zone.wateringDays)) faults.push(`${name}: open more often than the zone runs`);
+    if (week.openDays > bits(week.openMask)) faults.push(`${name}: water ran on a day on which it is closed`);
+    if (bits(week.openMask) > week.groundDays) faults.push(`${name}: open on a day on which it is not there`);
     if (week.shortDays > week.groundDays) faults.push(`${name}: short on more days than it stood there`);
   }
   for (const { zone, week } of zoneRows(season)) faults.push(...faultsOf(`${zone.id} week ${week.week}`, week));

