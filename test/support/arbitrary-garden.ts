@@ -91,7 +91,7 @@ function arbitraryChoices({ weeks }: SeasonSpan): fc.Arbitrary<Map<number, WeekC
     minutes: some(fc.oneof(fc.constant(0), between(0, 400))),
     minutesRun: fc.option(fc.oneof(fc.constant(0), between(0, 400)), { nil: undefined, freq: 2 }),
     closed: fc.constantFrom(undefined, undefined, false, true),
-    runs: fc.option(arbitraryRuns, { nil: undefined, freq: 1 }),
+    runs: fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: arbitraryRuns }),
     openDays: some(openDays),
   });
   return fc
