@@ -5,8 +5,12 @@ import { dayOf, dayOfYear } from './calendar.ts';
 import { actualVapour, hargreaves, penmanMonteith, saturationKpa, sky, windAtTwoMetres } from './climate.ts';
 import { coefficientOn, depletionShare, totalAvailableMm } from './crop.ts';
 import { realDay } from './day.ts';
+import { NearTies } from './near-ties.ts';
 import { dayOfNormals } from './normals.ts';
 import { effectiveRain } from './rain.ts';
+import { isDueOn } from './refill.ts';
+import { passAbove } from './request.ts';
+import { nearestRun, sufficientRun } from './rounding.ts';
 
 const LYON = { latitudeDeg: 45.72, elevationM: 200 };
 
@@ -53,6 +57,13 @@ describe('climate', () => {
     expect(year.slice(181, 212).reduce((sum, day) => sum + day, 0)).toBeCloseTo(8.2, 9);
     expect(year.reduce((sum, day) => sum + day, 0)).toBeCloseTo(52.3, 9);
     expect(Math.min(...year)).toBeGreaterThan(0);
+  });
+
+  it('gives a leap February a 29th day at the month’s rate', () => {
+    const totals = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31].map((days) => 2 * days);
+    const from = dayOf(2028, 1, 1);
+    const days = Array.from({ length: 29 }, (_, place) => dayOfNormals(totals, from + place));
+    expect(days.reduce((sum, day) => sum + day, 0)).toBeCloseTo(58, 9);
   });
 });
 
@@ -150,6 +161,40 @@ describe('soil', () => {
       depletionMm = realDay(day, 160, depletionMm, 0).endMm;
       expect(Math.abs(depletionMm - published)).toBeLessThan(0.06);
     }
+  });
+});
+
+describe('a timer', () => {
+  const ties = new NearTies();
+
+  // By hand: of 1 to 4 cycles of at most two steps of 5 min, 10, 10, 15 and 20 min, 15 is nearest.
+  it('runs 13.3 min in steps of 5, cycles of at most 11.4, as three of 5', () => {
+    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4 };
+    expect(nearestRun(13.3, timer, ties)).toEqual({ cycles: 3, minutes: 15 });
+    expect(nearestRun(2.4, timer, ties)).toEqual({ cycles: 0, minutes: 0 });
+    expect(nearestRun(2.5, timer, ties)).toEqual({ cycles: 1, minutes: 5 });
+  });
+
+  it('runs at least as long where it must, and else as long as it can', () => {
+    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4 };
+    expect(sufficientRun(15.1, timer, ties)).toEqual({ cycles: 2, minutes: 20 });
+    expect(sufficientRun(100, timer, ties)).toEqual({ cycles: 4, minutes: 40 });
+  });
+
+  it('runs no longer than a day', () => {
+    const timer = { timerStepMinutes: 1, longestCycleMinutes: Number.POSITIVE_INFINITY, startsADay: 4 };
+    expect(nearestRun(9000, timer, ties)).toEqual({ cycles: 1, minutes: 1440 });
+  });
+});
+
+describe('a refill', () => {
+  // By hand: 3 mm a day go, 20 mm are readily there. Watered every third day, with no rain counted on: 20 - 3 x 3 = 11 mm is the most that lasts.
+  it('is due when it would pass its allowed depletion before its next watering', () => {
+    const expected = () => ({ etcMm: 3, rawMm: 20, rainMm: 2 });
+    const ties = new NearTies();
+    expect(passAbove(expected, 0, 3)).toBeCloseTo(11, 12);
+    expect(isDueOn(expected, { morning: 0, next: 3 }, 11, ties)).toBe(false);
+    expect(isDueOn(expected, { morning: 0, next: 3 }, 11.1, ties)).toBe(true);
   });
 });
 
