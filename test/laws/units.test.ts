@@ -21,7 +21,6 @@ const US_UNITS: Readonly<Record<string, number>> = {
   rain: 25.4,
   rainDayThreshold: 25.4,
   eto: 25.4,
-  rainDayThreshold: 25.4,
   wind: 0.44704,
   elevation: FOOT,
   area: FOOT ** 2,
