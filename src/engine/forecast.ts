@@ -24,24 +24,36 @@ export interface ForecastGround {
   readonly runoffFraction: number;
 }
 
-/** One after each issue: a later one replaces an earlier one day by day, rain and ETo each by itself. */
-export function knownForecasts(
-  forecasts: readonly Forecast[] | undefined,
-  ground: ForecastGround,
-): readonly KnownForecast[] {
-  const { firstDay } = ground;
-  const merged = new Map<number, ForecastDay>();
-  return [...(forecasts ?? [])]
-    .sort((one, other) => one.issued - other.issued)
-    .map(({ issued, days }) => {
-      for (const [day, { rainMm, etoMm }] of days) {
-        if (day < issued) continue;
-        const before = merged.get(day - firstDay);
-        merged.set(day - firstDay, { rainMm: rainMm ?? before?.rainMm, etoMm: etoMm ?? before?.etoMm });
-      }
-      const known = [...merged].map(([day, forecast]) => [day, expectedDay(day, forecast, ground)] as const);
-      return { issued: issued - firstDay, days: new Map(known) };
-    });
+/** One after each issue. */
+export function knownForecasts(forecasts: readonly Forecast[] = [], ground: ForecastGround): readonly KnownForecast[] {
+  return inOrder(forecasts).map(({ issued }) => {
+    const days = new Map<number, ExpectedDay>();
+    for (const [date, forecast] of latestForecast(forecasts.filter((each) => each.issued <= issued))) {
+      const day = date - ground.firstDay;
+      days.set(day, expectedDay(day, forecast, ground));
+    }
+    return { issued: issued - ground.firstDay, days };
+  });
+}
+
+/**
+ * What was forecast last of each day, no day before its issue. A later issue replaces an earlier one day by day, rain
+ * and ETo each by itself.
+ */
+export function latestForecast(forecasts: readonly Forecast[] = []): ReadonlyMap<DayNumber, ForecastDay> {
+  const latest = new Map<DayNumber, ForecastDay>();
+  for (const { issued, days } of inOrder(forecasts)) {
+    for (const [day, { rainMm, etoMm }] of days) {
+      if (day < issued) continue;
+      const before = latest.get(day);
+      latest.set(day, { rainMm: rainMm ?? before?.rainMm, etoMm: etoMm ?? before?.etoMm });
+    }
+  }
+  return latest;
+}
+
+function inOrder(forecasts: readonly Forecast[]): readonly Forecast[] {
+  return [...forecasts].sort((one, other) => one.issued - other.issued);
 }
 
 /** As observed rain: below a fifth of the day's ETo it dries off again (FAO-56 p. 170). */

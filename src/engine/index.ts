@@ -23,16 +23,7 @@ export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficien
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
 export { type Cumulative, cumulative } from './season/cumulative.ts';
-export {
-  openMinutes,
-  openRunMask,
-  type PlantingWeek,
-  plantingFigure,
-  plantingState,
-  plantingWeek,
-  type Refill,
-  refillOf,
-} from './season/planting-week.ts';
+export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
 export { runSeason } from './season/run-season.ts';
 export {
   type MinutesOrigin,
@@ -60,4 +51,3 @@ export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficien
 export { roofYieldL } from './supply/roof-yield.ts';
 export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';
-export { WEEK_MEASURES, type WeekMeasure, type WeekMeasureFacts } from './week-measures.ts';

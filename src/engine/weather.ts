@@ -1,11 +1,11 @@
 /** The season's weather by day: what was observed, else what the normals say; and what mornings expected of it. */
 import { type DayNumber, daysInMonth, monthOf, yearOf } from './calendar.ts';
-import { type DailyEto, dailyEto, NORMALS as ETO_NORMALS } from './climate/daily-eto.ts';
+import { type DailyEto, dailyEto, ETO_METHODS } from './climate/daily-eto.ts';
 import { type KnownForecast, knownForecasts } from './forecast.ts';
 import type { Garden, SeasonSpan } from './garden.ts';
 import type { GardenSite } from './garden-weather.ts';
 import { changedDays } from './rain/changed-days.ts';
-import { type DailyRain, dailyRain, NORMALS as RAIN_NORMALS } from './rain/daily-rain.ts';
+import { type DailyRain, dailyRain, RAIN_ORIGINS } from './rain/daily-rain.ts';
 import { madeYears } from './rain/made-years.ts';
 import { recordedYears } from './rain/recorded-years.ts';
 import type { SeasonYears } from './rain/season-years.ts';
@@ -22,9 +22,13 @@ export interface Weather {
   readonly years: () => SeasonYears;
 }
 
+const isReadCode = (code: string) => code !== 'normals' && code !== 'forecast';
+const RAIN_READ = RAIN_ORIGINS.map(isReadCode);
+const ETO_READ = ETO_METHODS.map(isReadCode);
+
 /** Whether anything of a day was observed, by itself or in a week's total: from the next morning on that is known. */
 export function isReadDay({ eto, rain }: Pick<Weather, 'eto' | 'rain'>, day: number): boolean {
-  return rain.origin[day] !== RAIN_NORMALS || eto.method[day] !== ETO_NORMALS;
+  return RAIN_READ[rain.origin[day] as number] === true || ETO_READ[eto.method[day] as number] === true;
 }
 
 /** The calendar months that the season touches, in order; a month of the next year is a month of its own. */

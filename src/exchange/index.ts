@@ -1,4 +1,6 @@
 /** Minutes, rain and weather from other programs' files, shown before they are kept, a season as a file for them, and a plan in a link. */
+
+export { WEEK_MEASURES, type WeekMeasure } from '../engine/week-measures.ts';
 export { describeRowFault } from './csv/describe-row-fault.ts';
 export type { ImportChange, ImportPreview, ImportReading, RowFault, RowFaultReason } from './csv/imported.ts';
 export { minutesFromCsv } from './csv/minutes-from-csv.ts';

@@ -1,8 +1,8 @@
 /**
  * What fell and evaporated on each day, what the normals say of it, and how the day is known: a day's own reading goes
- * before its week's total, that before the normals.
+ * before its week's total, that before what was forecast of it last, that before the normals.
  */
-import type { Garden, GardenSite, ObservedDay, ObservedWeek } from '../../src/engine/garden.ts';
+import type { Forecast, Garden, GardenSite, ObservedDay, ObservedWeek } from '../../src/engine/garden.ts';
 import { dayOfYear, daysIn, yearMonthOf } from './calendar.ts';
 import { actualVapour, hargreaves, penmanMonteith, saturationKpa, windAtTwoMetres } from './climate.ts';
 import { dayOfNormals, monthlyEto } from './normals.ts';
@@ -11,7 +11,7 @@ export interface WeatherDay {
   readonly day: number;
   readonly etoMm: number;
   readonly rainMm: number;
-  readonly rainFrom: 'day' | 'total' | 'normals';
+  readonly rainFrom: 'day' | 'total' | 'forecast' | 'normals';
   /** By the normals. */
   readonly normalEtoMm: number;
   readonly normalRainMm: number;
@@ -36,17 +36,32 @@ function weatherOfWeek({ site, observed }: Garden, etoTotals: readonly number[],
   return dates.map((day, offset) => {
     const normalEtoMm = dayOfNormals(etoTotals, day);
     const normalRainMm = dayOfNormals(site.climate.rainMm, day);
-    const hasOwnRain = ownRain[offset] !== undefined;
+    const forecastRainMm = lastForecast(observed.forecasts, day, 'rainMm');
+    const forecastEtoMm = lastForecast(observed.forecasts, day, 'etoMm');
+    const ways = { day: ownRain[offset], total: rain[offset], forecast: forecastRainMm };
     return {
       day,
-      etoMm: eto[offset] ?? normalEtoMm,
-      rainMm: rain[offset] ?? normalRainMm,
-      rainFrom: hasOwnRain ? 'day' : rain[offset] !== undefined ? 'total' : 'normals',
+      etoMm: eto[offset] ?? forecastEtoMm ?? normalEtoMm,
+      rainMm: rain[offset] ?? forecastRainMm ?? normalRainMm,
+      rainFrom: (['day', 'total', 'forecast'] as const).find((way) => ways[way] !== undefined) ?? 'normals',
       normalEtoMm,
       normalRainMm,
       isRead: eto[offset] !== undefined || rain[offset] !== undefined,
     };
   });
+}
+
+/** What the latest issue that has the figure says of a day that is not before it. */
+function lastForecast(
+  forecasts: readonly Forecast[] | undefined,
+  date: number,
+  figure: 'rainMm' | 'etoMm',
+): number | undefined {
+  const said = (forecasts ?? [])
+    .filter(({ issued }) => issued <= date)
+    .map(({ days }) => days.get(date)?.[figure])
+    .filter((value) => value !== undefined);
+  return said.at(-1);
 }
 
 /** A week's totals, written by any of its days; of several the later counts. */

@@ -1,5 +1,6 @@
 /** Reference evapotranspiration of each day of the season. */
 import { dayOfYear } from '../calendar.ts';
+import { latestForecast } from '../forecast.ts';
 import type { Garden, GardenSite } from '../garden.ts';
 import { spreadWeekTotals } from '../spread-week-totals.ts';
 import { monthlyReadings } from './monthly-readings.ts';
@@ -15,11 +16,19 @@ export interface DailyEto {
   readonly method: Uint8Array;
 }
 
-export const ETO_METHODS = ['normals', 'observed', 'penman-monteith', 'hargreaves-samani', 'observed-week'] as const;
+export const ETO_METHODS = [
+  'normals',
+  'observed',
+  'penman-monteith',
+  'hargreaves-samani',
+  'observed-week',
+  'forecast',
+] as const;
 export const NORMALS = ETO_METHODS.indexOf('normals');
 const OBSERVED_WEEK = ETO_METHODS.indexOf('observed-week');
+const FORECAST = ETO_METHODS.indexOf('forecast');
 
-/** A day's own observation wins over its week's, a week's over the normals. */
+/** A day's own observation wins over its week's, a week's over what was forecast, that over the normals. */
 export function dailyEto({ span, site, observed }: Garden): DailyEto {
   const days = span.weeks * 7;
   const monthlyTotals = monthlyEtoMm(site);
@@ -41,6 +50,12 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
       method[index] = OBSERVED_WEEK;
     },
   );
+  for (const [day, { etoMm }] of latestForecast(observed.forecasts)) {
+    const index = day - span.firstDay;
+    if (etoMm === undefined || method[index] !== NORMALS) continue;
+    mm[index] = etoMm;
+    method[index] = FORECAST;
+  }
   const isObserved = method.some((id) => id !== NORMALS);
   return { mm: isObserved ? mm : expectedMm, expectedMm, method };
 }

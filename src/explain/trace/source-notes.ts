@@ -33,6 +33,7 @@ export interface SourceNotes {
   readonly 'choice-state-names': unknown;
   readonly observed: unknown;
   readonly 'observed-week': unknown;
+  readonly 'forecast-day': unknown;
   /** `text`: what the plan says of its normals' source. */
   readonly normals: FreeText;
   /** What was estimated, and by which rule; Runnel's own where nothing is cited. */

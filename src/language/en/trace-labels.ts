@@ -13,12 +13,14 @@ const ETO_FROM: Readonly<Record<(typeof ETO_METHODS)[number], string>> = {
   'penman-monteith': 'by Penman-Monteith',
   'hargreaves-samani': 'by Hargreaves-Samani',
   'observed-week': 'from the measured total of the week',
+  forecast: 'as forecast',
 };
 
 const RAIN_FROM: Readonly<Record<(typeof RAIN_ORIGINS)[number], string>> = {
   normals: 'from the normals',
   'observed-day': 'as measured',
   'observed-week': 'from the measured total of the week',
+  forecast: 'as forecast',
 };
 
 const DAYS = { one: 'day', other: 'days' };

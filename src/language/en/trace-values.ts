@@ -78,6 +78,7 @@ export const traceValues = {
     'choice-state-names': 'the names are Runnel’s own',
     observed: 'Measured, from the log',
     'observed-week': 'Measured week, from the log',
+    'forecast-day': 'Latest forecast of a day that was not read',
     normals: (_: Format, { text }: FreeText) => (text === '' ? 'Monthly normals' : `Monthly normals: ${text}`),
     estimate: (_: Format, { estimate, cite }: Partial<Cited> & { readonly estimate: WeatherEstimate }) =>
       `${ESTIMATES[estimate]} (${cite ?? 'Runnel’s own choice'})`,

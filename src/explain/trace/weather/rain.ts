@@ -23,7 +23,8 @@ export function rainSteps(season: Season, span: DaySpan): readonly TraceStep[] {
       id: 'rain',
       source: [
         ...(parts.some(({ origin }) => origin === 'normals') ? [normals] : []),
-        ...(parts.some(({ origin }) => origin !== 'normals') ? [{ id: 'observed' } as const] : []),
+        ...(parts.some(({ origin }) => origin.startsWith('observed')) ? [{ id: 'observed' } as const] : []),
+        ...(parts.some(({ origin }) => origin === 'forecast') ? [{ id: 'forecast-day' } as const] : []),
       ],
       inputs: parts.map(({ origin, indexes }) =>
         input({ id: 'rain-days', days: indexes.length, origin }, depth(sumOver(rain.mm, indexes))),
@@ -38,6 +39,7 @@ function detailOf(season: Season, origin: Origin, indexes: readonly number[]): r
   const daily = rain.mm;
   switch (origin) {
     case 'observed-day':
+    case 'forecast':
       return [];
     case 'normals':
       return [normalsStep(season, { id: 'rain-normals', totals: season.garden.site.climate.rainMm, daily, indexes })];

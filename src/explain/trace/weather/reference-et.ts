@@ -41,6 +41,8 @@ function sourceOf(method: Method, { garden }: Season): TraceSource {
       return 'FAO-56 eq. 52';
     case 'observed-week':
       return { id: 'observed-week' };
+    case 'forecast':
+      return { id: 'forecast-day' };
   }
 }
 
@@ -48,6 +50,7 @@ function detailOf(season: Season, method: Method, indexes: readonly number[]): r
   const { eto } = season.weather;
   switch (method) {
     case 'observed':
+    case 'forecast':
       return [];
     case 'normals':
       return fromNormals(season, indexes);
