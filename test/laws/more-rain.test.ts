@@ -3,10 +3,8 @@
  *
  * A kept planting, alone in its zone, before rounding and skipping: on no morning does it ask for more, until it has first been short of water
  * in the drier weather. Its minutes rise with its depletion, and by no more than the depletion does; so with more rain it is never drier
- * on any later morning, though it was watered less. The bound: nobody's stress is looked at when minutes are decided. A planting that is
- * short gets its full demand brought but does not use it all (its stress coefficient answers a day late), and is wetter on the next
- * morning than one that was not short. And nothing is forecast: where a forecast asked for much water and nobody read what came of it, the
- * wetter planting drains first.
+ * on any later morning, though it was watered less. The bound lies in the plant (FAO-56 eq. 84): one that is short uses less than its full
+ * demand, so on a day that turns out otherwise than its morning expected it may end wetter than one that was not short.
  *
  * A refill, alone in its zone: it is not due sooner. After it has been filled there is no order any more: whoever was filled earlier is due
  * earlier next time.
@@ -44,6 +42,7 @@ function twoWeathers(options: GardenOptions) {
             return [rain.day, { ...seen, rainMm: rain.rainMm + extra(rain) }] as const;
           }),
         ]),
+        forecasts: garden.observed.forecasts,
         // A week's total is fixed: more on one of its days would be less on the others.
         weeks: new Map(),
       });
