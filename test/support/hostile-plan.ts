@@ -18,13 +18,16 @@ export function hostileText(start: string, label: string): string {
   return `${start}1+1${MARKUP} ${label}`;
 }
 
+/** A name holds no tab and no line break. */
+const nameStart = (start: string): string => start.replace(/[\t\r]/, ' =');
+
 export function hostileGarden(): Plan {
   const plan = mixedGarden();
   const [beds, containers] = plan.zones;
   if (beds === undefined || containers === undefined) throw new Error('the garden has two zones');
   const renamed = (zone: PlanZone, start: string): PlanZone => ({
     ...zone,
-    name: hostileText(start, `zone ${zone.id}`),
+    name: hostileText(nameStart(start), `zone ${zone.id}`),
     note: hostileText(start, 'note'),
     plantings: zone.plantings.map((each) => renamedPlanting(each, start)),
   });
@@ -51,5 +54,9 @@ export function hostileGarden(): Plan {
 }
 
 function renamedPlanting(planting: PlanPlanting, start: string): PlanPlanting {
-  return { ...planting, name: hostileText(start, `planting ${planting.id}`), note: hostileText(start, 'note') };
+  return {
+    ...planting,
+    name: hostileText(nameStart(start), `planting ${planting.id}`),
+    note: hostileText(start, 'note'),
+  };
 }

@@ -16,6 +16,8 @@ export interface FaultValues {
   above: { readonly bound: number } & Measure;
   /** Characters. */
   text: { readonly least: number; readonly most: number };
+  /** In one line, with something that can be seen; characters. */
+  name: { readonly most: number };
   id: NoValues;
   /** An ISO day, in these years. */
   day: { readonly firstYear: number; readonly lastYear: number };

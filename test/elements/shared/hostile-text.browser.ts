@@ -169,9 +169,9 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     expect(cells.length).to.equal(FORMULA_STARTS.length);
     for (const text of cells) expect(text.startsWith("'"), text).to.equal(true);
     expect(copied.plain.match(/1\+1/g)?.length).to.equal(FORMULA_STARTS.length);
-    expect(copied.plain.match(/'[=+\-@\t\r]1\+1/g)?.length).to.equal(FORMULA_STARTS.length);
+    expect(copied.plain.match(/' ?[=+\-@]1\+1/g)?.length).to.equal(FORMULA_STARTS.length);
     const csv = seasonToCsv(computeSeason(plan), { units: 'us', measures: ['minutes'], withPlantings: true });
     expect(csv.match(/1\+1/g)?.length).to.be.greaterThan(2 * FORMULA_STARTS.length);
-    expect(csv.match(/'[=+\-@\t\r]1\+1/g)?.length).to.equal(csv.match(/1\+1/g)?.length);
+    expect(csv.match(/' ?[=+\-@]1\+1/g)?.length).to.equal(csv.match(/1\+1/g)?.length);
   });
 });
