@@ -25,7 +25,6 @@ export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
 export { type Cumulative, cumulative } from './season/cumulative.ts';
 export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
-export { runSeason } from './season/run-season.ts';
 export {
   type MinutesOrigin,
   PLANTING_FIELDS,
@@ -38,6 +37,7 @@ export {
   type ZoneSeason,
 } from './season/season.ts';
 export { type ZoneWeek, zoneFigure, zoneOrigin, zoneState, zoneWeek } from './season/zone-week.ts';
+export { runSeason } from './season-of-garden.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
 export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
 export { ROOF_SURFACES, type RoofSurface } from './supply/roof-surfaces.data.ts';

@@ -1,5 +1,5 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
+import { dayNumber, type IsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { gardenWords } from '../../language/en/garden.ts';
@@ -15,7 +15,7 @@ import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
 import { climateForm } from './climate-form.ts';
 import { createZone } from './create-and-copy.ts';
 import { refusal } from './fields.ts';
@@ -121,7 +121,7 @@ export class GardenBody {
 }
 
 /** The Monday that comes next, or today where it is one. */
-function nextMonday(today: IsoDate = todayHere()): IsoDate {
-  const day = dayNumber(isIsoDate(today) ? today : todayHere());
+function nextMonday(today: IsoDate | undefined): IsoDate {
+  const day = dayNumber(todayOf(today));
   return isoDate(day + ((7 - weekdayOf(day)) % 7));
 }

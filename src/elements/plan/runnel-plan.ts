@@ -15,6 +15,7 @@ import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelEditEvent } from '../shared/events/edit-event.ts';
+import { RunnelErrorEvent } from '../shared/events/error-event.ts';
 import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
@@ -41,6 +42,9 @@ import { LateAutosave } from './late-autosave.ts';
  * @fires {RunnelAutosaveEvent} runnel-autosave - The plan is saved in another way than before, or there is something to say about it.
  * Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten,
  * and `drafts`, which were typed and not entered.
+ *
+ * @fires {RunnelErrorEvent} runnel-error - A plan or an edit was refused, and what is on screen stays. Carries `refused` (`plan` or
+ * `edit`), `faults` and, for an edit, `edit`. `describeFault` puts a fault in words.
  *
  * @csspart autosave - Messages about saving. A page that has its own hides it, and calls `chooseAutosave`.
  */
@@ -69,6 +73,7 @@ export class RunnelPlan extends LitElement {
   #reading = new AbortController();
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
+  #faultsTold: readonly Fault[] = this.store.view.faults;
   readonly #language = new ElementLanguage((locale) => this.#showLocale(locale));
   readonly #autosave = new LateAutosave(this, {
     store: this.store,
@@ -112,6 +117,7 @@ export class RunnelPlan extends LitElement {
     super();
     this.store.subscribe((view, change) => {
       if (!this.#language.isPending) this.#provider.setValue(view);
+      this.#tellFaults(view.faults);
       const { plan, season, documentId } = view;
       if (change !== undefined && plan !== undefined && season !== undefined && documentId !== undefined) {
         this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
@@ -170,9 +176,14 @@ export class RunnelPlan extends LitElement {
     this.#autosave.choose(choice, of);
   }
 
-  /** Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. */
+  /**
+   * Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. What is no edit at
+   * all throws a TypeError.
+   */
   edit(edit: Edit): EditResult {
-    return this.store.edit(edit);
+    const result = this.store.edit(edit);
+    if (!result.ok) this.dispatchEvent(new RunnelErrorEvent({ faults: result.faults, edit }));
+    return result;
   }
 
   /** Takes the last change back; false where there is none. */
@@ -201,6 +212,13 @@ export class RunnelPlan extends LitElement {
     const { signal } = this.#beginReading();
     const text = await file.text();
     return !signal.aborted && this.store.openText(text);
+  }
+
+  /** A plan that was refused is told of once. */
+  #tellFaults(faults: readonly Fault[]): void {
+    if (faults === this.#faultsTold) return;
+    this.#faultsTold = faults;
+    if (faults.length > 0) this.dispatchEvent(new RunnelErrorEvent({ faults }));
   }
 
   #openOwnPlan(): void {

@@ -13,6 +13,7 @@ import { RunnelHistoryEvent } from './events/history-event.ts';
 import { RunnelSelectEvent } from './events/select-event.ts';
 import { planContext } from './plan-context.ts';
 import { resolveLocale } from './resolve-locale.ts';
+import { checkToday } from './today-here.ts';
 
 let root: ContextRoot | undefined;
 
@@ -59,6 +60,10 @@ export class PlanConsumer implements ReactiveController {
     keepEarlyRequests();
     this.#language.connect();
     this.#language.want(resolveLocale(this.#host, undefined));
+  }
+
+  hostUpdate(): void {
+    checkToday(this.#host);
   }
 
   hostDisconnected(): void {

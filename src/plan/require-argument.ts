@@ -1,0 +1,18 @@
+/** Arguments of callers that no compiler checks: what is none of its kind is refused by name, with a TypeError. */
+
+/** `plan is undefined; it must be an object.`, or `plan.zones is missing.` where a field that it cannot be without is. */
+export function requireObject(name: string, value: unknown, ...fields: readonly string[]): void {
+  if (typeof value !== 'object' || value === null) throw wrong(name, value, 'an object');
+  const missing = fields.find((field) => (value as Readonly<Record<string, unknown>>)[field] === undefined);
+  if (missing !== undefined) throw new TypeError(`${name}.${missing} is missing.`);
+}
+
+/** `text is 5; it must be a text.` */
+export function requireText(name: string, value: unknown): void {
+  if (typeof value !== 'string') throw wrong(name, value, 'a text');
+}
+
+function wrong(name: string, value: unknown, kind: string): TypeError {
+  const shown = typeof value === 'object' && value !== null ? 'an object' : (JSON.stringify(value) ?? String(value));
+  return new TypeError(`${name} is ${shown}; it must be ${kind}.`);
+}
