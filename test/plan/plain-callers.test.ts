@@ -5,7 +5,7 @@ import { PlanStore } from '../../src/store/plan-store.ts';
 import { oneBed } from '../support/small-plans.ts';
 
 it.each([
-  ['readPlan', 'text is an object; it must be a text.', () => readPlan({} as never)],
+  ['readPlan', 'text is [object Object]; it must be a text.', () => readPlan({} as never)],
   ['readPlan', 'text is undefined; it must be a text.', () => readPlan(undefined as never)],
   ['gardenOf', 'plan.units is missing.', () => gardenOf({} as never)],
   ['computeSeason', 'plan is undefined; it must be an object.', () => computeSeason(undefined as never)],

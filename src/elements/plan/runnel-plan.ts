@@ -1,12 +1,10 @@
 import { ContextProvider } from '@lit/context';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { isTyping } from '../../autosave/drafts/is-typing.ts';
 import type { AutosaveChoice, AutosaveReport } from '../../autosave/report.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { PlanStore } from '../../store/plan-store.ts';
@@ -14,19 +12,12 @@ import type { Selection } from '../../store/plan-view.ts';
 import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
-import { RunnelEditEvent } from '../shared/events/edit-event.ts';
 import { RunnelErrorEvent } from '../shared/events/error-event.ts';
-import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
-import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
-import { RunnelOpenEvent } from '../shared/events/open-event.ts';
-import { RunnelSelectEvent } from '../shared/events/select-event.ts';
-import { RunnelViewEvent } from '../shared/events/view-event.ts';
 import { planContext } from '../shared/plan-context.ts';
-import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
-import { sheetViewContext } from '../shared/sheet-view-context.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
+import { ViewRequests } from './view-requests.ts';
 
 /**
  * @summary Holds one plan and its season for every runnel element inside it.
@@ -67,8 +58,6 @@ export class RunnelPlan extends LitElement {
   readonly store = new PlanStore();
 
   readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
-  readonly #pointedWeek = new ContextProvider<typeof pointedWeekContext>(this, { context: pointedWeekContext });
-  readonly #sheetView = new ContextProvider<typeof sheetViewContext>(this, { context: sheetViewContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
@@ -123,17 +112,7 @@ export class RunnelPlan extends LitElement {
         this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
       }
     });
-    this.#handle(RunnelEditEvent.type, (event) => {
-      event.result = this.edit(event.edit);
-    });
-    this.#handle(RunnelSelectEvent.type, (event) => this.select(event.selection));
-    this.#handle(RunnelHistoryEvent.type, (event) => {
-      event.done = this.store.step(event.step);
-    });
-    this.#handle(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
-    this.#handle(RunnelViewEvent.type, (event) => this.#showSheetView(event));
-    this.#handle(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
-    this.addEventListener('keydown', this.#onKeydown);
+    new ViewRequests(this);
   }
 
   override connectedCallback(): void {
@@ -247,13 +226,6 @@ export class RunnelPlan extends LitElement {
     return this.#reading;
   }
 
-  #showSheetView({ view, ended }: RunnelViewEvent): void {
-    this.#sheetView.setValue(view);
-    ended.addEventListener('abort', () => {
-      if (this.#sheetView.value === view) this.#sheetView.setValue(undefined);
-    });
-  }
-
   #applySettings(): void {
     const { readOnly, fromLink } = this;
     this.store.show({ readOnly, fromLink });
@@ -265,25 +237,6 @@ export class RunnelPlan extends LitElement {
     this.#provider.setValue(this.store.view);
     this.requestUpdate();
   }
-
-  /** Handles a view's request and stops it there: a plan may stand inside another plan's page. */
-  #handle<Type extends keyof HTMLElementEventMap>(
-    type: Type,
-    handle: (event: HTMLElementEventMap[Type]) => unknown,
-  ): void {
-    this.addEventListener(type, (event) => {
-      event.stopPropagation();
-      handle(event);
-    });
-  }
-
-  readonly #onKeydown = (event: KeyboardEvent): void => {
-    const step = historyKey(event);
-    if (step === undefined || event.defaultPrevented || isTyping(event.composedPath()[0])) return;
-    event.preventDefault();
-    event.stopPropagation();
-    this.store.step(step);
-  };
 
   protected override render(): TemplateResult {
     // What is inside says nothing before the first language has come.
