@@ -93,6 +93,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   'file-refused': ({ status }, words) => words.fileRefused(status),
   'line-unknown': ({ lines }, words, format) => (lines === 0 ? words.noLines : words.lineUnknown(format, lines)),
   'edit-unknown': (_, words) => words.editUnknown,
+  'edit-incomplete': ({ field }, words) => words.editIncomplete(field),
   'no-plan': (_, words) => words.noPlan,
   'read-only': (_, words) => words.readOnly,
   'not-computed': (_, words) => words.notComputed,

@@ -191,6 +191,7 @@ export const faults = {
     lineUnknown: ({ number }: Format, lines: number) => `one of its lines, 1 to ${number(lines)}`,
     noLines: 'a planting that has lines',
     editUnknown: 'an edit of a known kind',
+    editIncomplete: (field: string) => `an edit that says its “${field}”`,
     noPlan: 'an open plan',
     readOnly: 'a plan that can be edited',
     notComputed: 'a plan whose season can be computed',

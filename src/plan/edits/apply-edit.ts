@@ -8,6 +8,7 @@ import { requireObject } from '../require-argument.ts';
 import type { Plan } from '../schema/plan-schema.ts';
 import { editDayRun } from './day-run-edits.ts';
 import type { Edit } from './edit.ts';
+import { requireParts } from './edit-parts.ts';
 import { EditRefused } from './edit-refused.ts';
 import { refuse } from './find.ts';
 import { editGarden } from './garden-edits.ts';
@@ -47,6 +48,7 @@ export function tryEdit(plan: Plan, edit: Edit): EditResult {
 }
 
 function edited(plan: Plan, edit: Edit): Plan {
+  requireParts(edit);
   switch (edit.type) {
     case 'set-minutes':
     case 'set-minutes-run':

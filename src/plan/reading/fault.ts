@@ -89,6 +89,8 @@ export interface FaultValues {
   // An edit.
   'line-unknown': { readonly lines: number };
   'edit-unknown': NoValues;
+  /** Its field has to be a group of fields, or a list of edits. */
+  'edit-incomplete': { readonly field: string };
 
   // The open plan, whatever the edit.
   'no-plan': NoValues;
