@@ -45,7 +45,12 @@ export function hostileGarden(): Plan {
       ...plan.supply,
       sources: (plan.supply?.sources ?? []).map((source) => ({ ...source, name: hostileText('+', 'source') })),
     },
-    zones: [renamed(beds, '='), renamed(containers, '+'), ...more],
+    zones: [
+      renamed(beds, '='),
+      renamed(containers, '+'),
+      ...more,
+      { ...beds, id: 'quoted', name: '"Sun" beds', plantings: [] },
+    ],
     choices: {
       ...plan.choices,
       beds: { ...plan.choices?.['beds'], '2027-07-05': { minutes: 120, note }, '2027-07-12': { minutes: 0, note } },

@@ -160,16 +160,24 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     };
     window.addEventListener('copy', onCopy);
     await click(nameCell(page.grid, zone.name));
-    await press(...FORMULA_STARTS.slice(1).map(() => 'Shift+ArrowDown'));
+    await press(...FORMULA_STARTS.map(() => 'Shift+ArrowDown'));
     await press('Control+c');
     window.removeEventListener('copy', onCopy);
     const table = new DOMParser().parseFromString(copied.markup, 'text/html');
     expect(table.querySelectorAll(`${ATTACK_TAG}, img, script`).length).to.equal(0);
     const cells = [...table.querySelectorAll('td')].map(({ textContent }) => textContent);
+    expect(cells.pop()).to.equal('"Sun" beds');
     expect(cells.length).to.equal(FORMULA_STARTS.length);
     for (const text of cells) expect(text.startsWith("'"), text).to.equal(true);
     expect(copied.plain.match(/1\+1/g)?.length).to.equal(FORMULA_STARTS.length);
     expect(copied.plain.match(/' ?[=+\-@]1\+1/g)?.length).to.equal(FORMULA_STARTS.length);
+    // What a name with a quote is in a field that takes the text.
+    const field = document.body.appendChild(document.createElement('textarea'));
+    field.focus();
+    await press('Control+v');
+    await until(() => field.value !== '', 'the block is pasted');
+    field.remove();
+    expect(field.value.split('\n').at(-1)).to.equal('"""Sun"" beds"');
     const csv = seasonToCsv(computeSeason(plan), { units: 'us', measures: ['minutes'], withPlantings: true });
     expect(csv.match(/1\+1/g)?.length).to.be.greaterThan(2 * FORMULA_STARTS.length);
     expect(csv.match(/' ?[=+\-@]1\+1/g)?.length).to.equal(csv.match(/1\+1/g)?.length);
