@@ -13,6 +13,7 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { todayOf } from '../shared/today-here.ts';
+import { warnDeveloper } from '../shared/warn-developer.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
 import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
@@ -158,7 +159,10 @@ export class RunnelGrid extends LitElement {
   protected override render(): unknown {
     const { view } = this.#plan;
     if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
-    if (this.licenseKey === '') return licenceTemplate(this.#sheet.reader.language);
+    if (this.licenseKey === '') {
+      warnDeveloper(this, 'the license-key of <runnel-grid> is missing; the README says which one to set.');
+      return licenceTemplate(this.#sheet.reader.language);
+    }
     return this.#season(this.#sheet);
   }
 

@@ -15,6 +15,7 @@ import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelErrorEvent } from '../shared/events/error-event.ts';
 import { planContext } from '../shared/plan-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
+import { warnDeveloper } from '../shared/warn-developer.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
 import { ViewRequests } from './view-requests.ts';
@@ -215,7 +216,13 @@ export class RunnelPlan extends LitElement {
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
     if (typeof answer === 'string') this.store.openText(answer, 'page');
-    else this.store.refuse([answer]);
+    else this.#refuseAddress(address, answer);
+  }
+
+  #refuseAddress(address: string, fault: Fault): void {
+    this.store.refuse([fault]);
+    const status = fault.code === 'file-refused' ? fault.values.status : 0;
+    warnDeveloper(this, `the plan at "${address}" did not come; the status of the answer is ${status}.`);
   }
 
   /** Only the file asked for last is opened. */

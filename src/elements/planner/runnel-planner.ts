@@ -2,6 +2,7 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { isInsidePlan } from '../shared/outside-plan.ts';
 import { checkToday, daySet } from '../shared/today-here.ts';
 import { plannerStyles } from './runnel-planner.styles.ts';
 
@@ -64,13 +65,6 @@ export class RunnelPlanner extends LitElement {
     return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}
       .storageKey=${this.storageKey} .fromLink=${this.fromLink}>${sheet}</runnel-plan>`;
   }
-}
-
-/** Asked of the tree and not of the context, since the plan around may be defined later than the planner. */
-function isInsidePlan(element: Element): boolean {
-  const root = element.getRootNode();
-  if (element.closest('runnel-plan') !== null) return true;
-  return root instanceof ShadowRoot && isInsidePlan(root.host);
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';
