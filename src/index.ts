@@ -22,6 +22,7 @@ export { RunnelPlanner } from './elements/planner/runnel-planner.ts';
 export { RunnelAutosaveEvent } from './elements/shared/events/autosave-event.ts';
 export { RunnelChangeEvent } from './elements/shared/events/change-event.ts';
 export { RunnelEditEvent } from './elements/shared/events/edit-event.ts';
+export { RunnelErrorEvent } from './elements/shared/events/error-event.ts';
 export { RunnelHistoryEvent } from './elements/shared/events/history-event.ts';
 export { RunnelHoverEvent } from './elements/shared/events/hover-event.ts';
 export { RunnelOpenEvent } from './elements/shared/events/open-event.ts';

@@ -35,6 +35,7 @@ import type { RunnelWhyEvent } from '../dist/elements/shared/events/why-event.js
 import type { RunnelViewEvent } from '../dist/elements/shared/events/view-event.js';
 import type { RunnelChangeEvent } from '../dist/elements/shared/events/change-event.js';
 import type { RunnelAutosaveEvent } from '../dist/elements/shared/events/autosave-event.js';
+import type { RunnelErrorEvent } from '../dist/elements/shared/events/error-event.js';
 
 /** What any element takes, where no type of the framework's own is given for it. */
 export interface RunnelCommonAttributes {
@@ -158,6 +159,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
     /** The plan is saved in another way than before, or there is something to say about it. Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten, and `drafts`, which were typed and not entered. */
     'onrunnel-autosave'?: ((event: RunnelAutosaveEvent) => void) | undefined;
+    /** A plan or an edit was refused, and what is on screen stays. Carries `refused` (`plan` or `edit`), `faults` and, for an edit, `edit`. `describeFault` puts a fault in words. */
+    'onrunnel-error'?: ((event: RunnelErrorEvent) => void) | undefined;
   };
   /** The season's grid, chart, notices and the trace of a number, laid out as one tool. */
   'runnel-planner': Common & {
@@ -189,6 +192,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
     /** From its own plan: it is saved in another way than before. */
     'onrunnel-autosave'?: ((event: RunnelAutosaveEvent) => void) | undefined;
+    /** From its own plan: a plan or an edit was refused. */
+    'onrunnel-error'?: ((event: RunnelErrorEvent) => void) | undefined;
   };
   /** Why the selected number is so: every step with its inputs, units, formula and source. */
   'runnel-trace': Common & {

@@ -2,6 +2,8 @@
  * Saves one plan between visits, without a page: runs the table of `transitions.ts`. What happens to the plan, to the storage and to
  * the page becomes an event, and `effects.ts` does what the table asks for.
  */
+
+import type { LinkContent } from '../exchange/link/plan-text-from-link.ts';
 import { sameData } from '../plan/same-data.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import type { PlanChange } from '../store/plan-store.ts';
@@ -45,14 +47,14 @@ export class Autosave {
   }
 
   /** Begins a visit. `isTouched`: a person has changed or opened a plan already. */
-  async start(link: Promise<string | undefined>, isTouched = false): Promise<void> {
+  async start(link: Promise<LinkContent | undefined>, isTouched = false): Promise<void> {
     const { saved, store, drafts } = this.#page;
     const { plan } = store.view;
     if (isTouched && plan !== undefined) this.#dispatch({ type: 'changed', plan });
     const [mirror, linked] = await Promise.all([saved?.storage.restore(), readLink(link)]);
     if (this.#isStopped) return;
     if (linked !== undefined && 'fault' in linked) this.#dispatch({ type: 'link-failed', fault: linked.fault });
-    this.#load(mirror, linked !== undefined && 'plan' in linked ? linked.plan : undefined);
+    this.#load(mirror, linked !== undefined && 'plan' in linked ? linked : undefined);
     await drafts?.begin();
     if (!this.#isStopped) this.#tell();
   }
@@ -64,7 +66,7 @@ export class Autosave {
   }
 
   /** Opens the plan of a link that was followed within the page. */
-  async openLink(link: Promise<string | undefined>): Promise<void> {
+  async openLink(link: Promise<LinkContent | undefined>): Promise<void> {
     const linked = await readLink(link);
     const { store, saved, hasOwnPlan } = this.#page;
     if (linked === undefined) return;
@@ -72,7 +74,8 @@ export class Autosave {
     else {
       const isAny = saved?.isAny;
       const { plan } = store.view;
-      this.#dispatch({ type: 'link-followed', link: linked.plan, plan, isAny, hasOwnPlan: hasOwnPlan() });
+      const { isChecked } = linked;
+      this.#dispatch({ type: 'link-followed', link: linked.plan, isChecked, plan, isAny, hasOwnPlan: hasOwnPlan() });
     }
   }
 
@@ -144,7 +147,7 @@ export class Autosave {
     if (copy !== undefined && plan !== undefined) this.#dispatch({ type: 'copy-chosen', id, copy, plan });
   }
 
-  #load(mirror?: string, link?: Plan): void {
+  #load(mirror?: string, link?: { readonly plan: Plan; readonly isChecked: boolean }): void {
     const { saved, base, hasOwnPlan } = this.#page;
     const { mode, canSave } = this.#state;
     const isAwaited = mode === 'starting' || mode === 'conflict';
@@ -152,7 +155,8 @@ export class Autosave {
     this.#dispatch({
       type: 'loaded',
       ...(loaded ?? NOTHING_LOADED),
-      link,
+      link: link?.plan,
+      isChecked: link?.isChecked ?? true,
       base: base(),
       hasOwnPlan: hasOwnPlan(),
     });

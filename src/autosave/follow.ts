@@ -89,13 +89,18 @@ function ownPlanOpened(state: AutosaveState, { isAny }: EventOf<'opened'>): Step
 }
 
 /** A link's plan is on screen, and is not saved until a person chooses. */
-function linkOpened(state: AutosaveState, { link, isAny, hasOwnPlan }: Extract<Next, { type: 'open-link' }>): Step {
+function linkOpened(state: AutosaveState, next: Extract<Next, { type: 'open-link' }>): Step {
+  const { link, isChecked, isAny, hasOwnPlan } = next;
   const { canSave } = state;
   const ownPlan: readonly AutosaveChoice[] = hasOwnPlan ? ['own-plan'] : [];
   const back: readonly AutosaveChoice[] = canSave && isAny === true ? ['saved-plan'] : ownPlan;
   const choices: readonly AutosaveChoice[] = canSave
     ? ['this-plan', ...back, 'save-file']
     : ['save-file', ...back, 'close'];
-  const notes = withNote(withoutOrigin(state.notes, 'conflict', 'bad-link'), { code: 'link', canSave }, choices);
+  const notes = withNote(
+    withoutOrigin(state.notes, 'conflict', 'bad-link'),
+    { code: 'link', canSave, isChecked },
+    choices,
+  );
   return step({ ...state, mode: 'link', notes }, { type: 'release-copy' }, openPlan(link));
 }

@@ -44,8 +44,8 @@ export type NoteValues =
   | { readonly code: 'other-tab'; readonly isChosen: boolean }
   /** Changed here and in another tab. */
   | { readonly code: 'conflict' }
-  /** The plan came with a link. `canSave`: the page saves plans, though not yet this one. */
-  | { readonly code: 'link'; readonly canSave: boolean }
+  /** The plan came with a link. `canSave`: the page saves plans, though not yet this one. `isChecked`: by the link's checksum. */
+  | { readonly code: 'link'; readonly canSave: boolean; readonly isChecked: boolean }
   | { readonly code: 'bad-link'; readonly fault: LinkFault };
 
 export type AutosaveNoteCode = AutosaveNote['code'];

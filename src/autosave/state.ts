@@ -36,9 +36,10 @@ interface Opened {
   readonly isAny: boolean | undefined;
 }
 
-/** The plan of a link, and whether there is another one to go back to. */
+/** The plan of a link, whether its checksum was right, and whether there is another one to go back to. */
 interface LinkedPlan {
   readonly link: Plan;
+  readonly isChecked: boolean;
   readonly isAny: boolean | undefined;
   readonly hasOwnPlan: boolean;
 }
@@ -74,6 +75,8 @@ export type AutosaveEvent =
   | (Loaded & {
       readonly type: 'loaded';
       readonly link: Plan | undefined;
+      /** Of the link. */
+      readonly isChecked: boolean;
       readonly base: string | undefined;
       readonly hasOwnPlan: boolean;
     })

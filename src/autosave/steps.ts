@@ -59,9 +59,9 @@ export function copyOpened(state: AutosaveState, { id, copy }: EventOf<'copy-ope
 // Links.
 
 export function linkFollowed(state: AutosaveState, event: EventOf<'link-followed'>): Step {
-  const { link, plan, isAny, hasOwnPlan } = event;
+  const { link, isChecked, plan, isAny, hasOwnPlan } = event;
   if (sameData(link, plan)) return step(state, { type: 'leave-link' });
-  return whenSaved(state, { type: 'open-link', link, isAny, hasOwnPlan });
+  return whenSaved(state, { type: 'open-link', link, isChecked, isAny, hasOwnPlan });
 }
 
 export function linkFailed(state: AutosaveState, { fault }: EventOf<'link-failed'>): Step {
@@ -72,10 +72,10 @@ export function linkFailed(state: AutosaveState, { fault }: EventOf<'link-failed
 
 /** A visit begins with the plan of a link, else with the saved one, else with the page's own. */
 export function loadedAtStart(state: AutosaveState, event: EventOf<'loaded'>): Step {
-  const { saved, fault, link, base, hasOwnPlan } = event;
+  const { saved, fault, link, isChecked, base, hasOwnPlan } = event;
   const begun = { ...state, notes: notesOfLoading(state, event) };
   if (link !== undefined && !sameData(link, saved?.plan)) {
-    return follow(begun, { type: 'open-link', link, isAny: saved !== undefined, hasOwnPlan });
+    return follow(begun, { type: 'open-link', link, isChecked, isAny: saved !== undefined, hasOwnPlan });
   }
   const left: readonly Effect[] = link === undefined ? [] : [{ type: 'leave-link' }];
   if (saved === undefined) {

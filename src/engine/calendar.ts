@@ -1,6 +1,8 @@
 /** Whole days since 1970-01-01, without time or zone. Negative before it. */
 export type DayNumber = number;
 
+import { numberOnly } from './number-only.ts';
+
 /** A day written year-month-day: `2025-06-01` (ISO 8601, proleptic Gregorian, years 0000 to 9999). */
 export type IsoDate = string;
 
@@ -105,10 +107,10 @@ export function monthOf(day: DayNumber): number {
   return civilDate(day).month;
 }
 
-/** Day of the week, 0 (Monday) to 6 (Sunday), as ISO 8601 orders them. */
+/** Day of the week, 0 (Monday) to 6 (Sunday), as ISO 8601 orders them. Throws a RangeError where the day is none. */
 export function weekdayOf(day: DayNumber): number {
   // 1970-01-01 was a Thursday.
-  return (((day + 3) % 7) + 7) % 7;
+  return numberOnly((((day + 3) % 7) + 7) % 7);
 }
 
 function parse(text: string): CivilDate | undefined {

@@ -24,7 +24,6 @@ export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
 export { type Cumulative, cumulative } from './season/cumulative.ts';
 export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
-export { runSeason } from './season/run-season.ts';
 export {
   type MinutesOrigin,
   PLANTING_FIELDS,
@@ -36,7 +35,6 @@ export {
   ZONE_FIELDS,
   type ZoneSeason,
 } from './season/season.ts';
-export { type ZoneRuns, zoneRuns } from './season/zone-runs.ts';
 export {
   minutesOnDay,
   runMask,
@@ -46,6 +44,7 @@ export {
   zoneState,
   zoneWeek,
 } from './season/zone-week.ts';
+export { runSeason } from './season-of-garden.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
 export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
 export { roofYieldL } from './supply/roof-yield.ts';

@@ -69,25 +69,30 @@ export type UnitId = (typeof UNITS)[Quantity][UnitSystem]['name'];
 /** Every kind of quantity, in the table's order. */
 export const QUANTITIES = Object.freeze(Object.keys(UNITS) as Quantity[]);
 
-/** The unit in which a system states a quantity: `unitOf('volume', 'us').name` is `gal`. */
+/**
+ * The unit in which a system states a quantity: `unitOf('volume', 'us').name` is `gal`. Throws a TypeError for a quantity or a
+ * system that there is not.
+ */
 export function unitOf(quantity: Quantity, system: UnitSystem): Unit<UnitId> {
-  return UNITS[quantity][system];
+  const unit: Unit<UnitId> | undefined = UNITS[quantity]?.[system];
+  if (unit?.factor) return unit;
+  throw new TypeError(`There is no quantity ${quantity} in the system ${system}.`);
 }
 
 /**
  * A value as typed, in the engine's unit: `toSi(1, 'depth', 'us')` is 25.4 (mm).
- * Not a number stays so; nothing is rounded.
+ * NaN stays so; nothing is rounded. Throws as `unitOf` does.
  */
 export function toSi(value: number, quantity: Quantity, system: UnitSystem): number {
-  const { factor, offset } = UNITS[quantity][system];
+  const { factor, offset } = unitOf(quantity, system);
   return (value - offset) * factor;
 }
 
 /**
  * A value of the engine in the unit that a system states it in: `fromSi(25.4, 'depth', 'us')` is 1 (in).
- * Undoes `toSi` to rounding error.
+ * Undoes `toSi` to rounding error, and throws as it does.
  */
 export function fromSi(value: number, quantity: Quantity, system: UnitSystem): number {
-  const { factor, offset } = UNITS[quantity][system];
+  const { factor, offset } = unitOf(quantity, system);
   return value / factor + offset;
 }

@@ -14,5 +14,5 @@ export {
 } from './csv/table-from-csv.ts';
 export { type WeatherPreview, weatherFromCsv } from './csv/weather-from-csv.ts';
 export { linkTo } from './link/link-to.ts';
-export { LinkError, planTextFromLink } from './link/plan-text-from-link.ts';
+export { type LinkContent, LinkError, linkContent, planTextFromLink } from './link/plan-text-from-link.ts';
 export { type DailyWeatherFile, readDailyWeather } from './weather-file/read-daily-weather.ts';

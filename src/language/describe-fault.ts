@@ -7,6 +7,7 @@ import { faultsWords } from './en/faults.ts';
 import { saidLeast, saidMost } from './format/bounds.ts';
 import { type Format, formatFor } from './format/format.ts';
 import { symbolOf, withUnit } from './format/quantity.ts';
+import { visibleText } from './format/visible-text.ts';
 import type { Reader } from './reader.ts';
 
 export interface FaultText {
@@ -43,6 +44,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   range: rangeText,
   above: (values, words, format) => words.above(amountText(values.bound, values, format)),
   text: ({ least, most }, words, format) => (least > 0 ? words.textNotEmpty(format, most) : words.text(format, most)),
+  name: ({ most }, words, format) => words.name(format, most),
   id: (_, words) => words.id,
   day: ({ firstYear, lastYear }, words) => words.day(firstYear, lastYear),
   'calendar-day': (_, words) => words.calendarDay,
@@ -91,6 +93,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   'file-refused': ({ status }, words) => words.fileRefused(status),
   'line-unknown': ({ lines }, words, format) => (lines === 0 ? words.noLines : words.lineUnknown(format, lines)),
   'edit-unknown': (_, words) => words.editUnknown,
+  'edit-incomplete': ({ field }, words) => words.editIncomplete(field),
   'no-plan': (_, words) => words.noPlan,
   'read-only': (_, words) => words.readOnly,
   'not-computed': (_, words) => words.notComputed,
@@ -160,7 +163,7 @@ function characterText(found: Found, words: FaultWords['found']): string {
 function foundText(found: Found, words: FaultWords['found'], format: Format): string {
   if (found === undefined) return words.nothing;
   if (found === null) return words.null;
-  if (typeof found === 'string') return words.text(found);
+  if (typeof found === 'string') return words.text(visibleText(found));
   if (typeof found === 'number') return Number.isNaN(found) ? words.notANumber : numberFound(found, format);
   if (typeof found === 'boolean') return found ? words.true : words.false;
   if ('items' in found) return found.items.length === 0 ? words.emptyList : found.items.join(', ');

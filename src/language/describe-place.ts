@@ -3,6 +3,7 @@ import type { Named, Place, PlacePart } from '../plan/reading/place.ts';
 import { faultsWords } from './en/faults.ts';
 import { fieldName } from './field-name.ts';
 import { type Format, formatFor } from './format/format.ts';
+import { visibleText } from './format/visible-text.ts';
 import type { Reader } from './reader.ts';
 
 export function describePlace(place: Place, reader: Reader): string {
@@ -62,7 +63,7 @@ function plantingName({ planting }: Place, words: FaultWords, format: Format): s
 
 function nameOf(named: Named | undefined, words: FaultWords['zone'], format: Format): string {
   if (named === undefined) return words.number(format, 1);
-  if ('name' in named) return words.name(named.name);
+  if ('name' in named) return words.name(visibleText(named.name));
   return 'number' in named ? words.number(format, named.number) : words.id(named.id);
 }
 

@@ -19,5 +19,7 @@ export function describeVersionChange(change: VersionChange, reader: Reader): st
     }
     case 'rain-read-through':
       return words.rainReadThrough(format, change.values.weeks);
+    case 'names-cleaned':
+      return words.namesCleaned(format, change.values.names);
   }
 }

@@ -1,6 +1,7 @@
 import { notLoadedText } from '../elements/shared/page-language.ts';
 import { ELEMENT_LOADERS } from './element-loaders.ts';
 import { fillPlainDiv } from './fill-plain-div.ts';
+import { sayAllMisspelt } from './misspelt.ts';
 
 const TAGS = [...ELEMENT_LOADERS.keys()].join();
 
@@ -28,6 +29,7 @@ export function watchPage(page: Document): void {
   const welcome = (root: Element | Document): void => {
     for (const div of find(root, '[data-runnel]')) fillPlainDiv(div);
     for (const { localName } of find(root, TAGS)) void load(localName);
+    sayAllMisspelt((selector) => find(root, selector));
   };
 
   const observer = new MutationObserver((records) => {

@@ -2,6 +2,7 @@
 import type { Garden } from '../engine/garden.ts';
 import type { UnitSystem } from '../engine/units.ts';
 import { DEFAULTS } from './defaults.ts';
+import { requireObject } from './require-argument.ts';
 import type { Plan, PlanSeason, PlanSite, PlanZone } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
 import { kept } from './to-garden/kept.ts';
@@ -13,9 +14,11 @@ import { type ZoneContext, zoneOf } from './to-garden/zone.ts';
 
 /**
  * The garden of a valid plan. What did not change since the last call is the same object: a zone while its own document, its choices
- * and runs and all that it takes from the plan are the same; the site's weather, the observations and the supply likewise.
+ * and runs and all that it takes from the plan are the same; the site's weather, the observations and the supply likewise. Throws a
+ * TypeError for what is no plan at all; whether one is valid, `checkPlan` says.
  */
 export function gardenOf(plan: Plan): Garden {
+  requireObject('plan', plan, 'units', 'site', 'season', 'zones');
   const { units, site, choices, log } = plan;
   const { firstDay: firstIsoDay, weeks } = plan.season;
   const firstDay = seasonDays(plan.season).first;

@@ -2,6 +2,7 @@
  * One plan and its season, without a page: reads, edits, takes back, computes, and tells whoever subscribed. `runnel-plan`
  * is its element; autosave subscribes beside it.
  */
+
 import type { Season } from '../engine/season/season.ts';
 import { computeSeason, computingSeason } from '../plan/compute-season.ts';
 import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
@@ -11,6 +12,7 @@ import type { HistoryStep } from '../plan/history/history-key.ts';
 import { checkPlan, type PlanMigration, type ReadResult } from '../plan/reading/check-plan.ts';
 import type { Fault } from '../plan/reading/fault.ts';
 import { readPlan } from '../plan/reading/read-plan.ts';
+import { requireObject } from '../plan/require-argument.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import { NO_PLAN } from './no-plan.ts';
 import type { PlanView, Selection } from './plan-view.ts';
@@ -95,9 +97,11 @@ export class PlanStore {
 
   /**
    * Makes one change, and says whether it was made. It is refused, and everything stays as it was, where the plan would not be
-   * valid, where its season cannot be computed, where the plan can only be looked at and where none is open.
+   * valid, where its season cannot be computed, where the plan can only be looked at and where none is open. What is no edit
+   * at all throws a TypeError.
    */
   edit(edit: Edit): EditResult {
+    requireObject('edit', edit);
     const { plan, readOnly } = this.#view;
     if (plan === undefined) return refusedFor('no-plan');
     if (readOnly) return refusedFor('read-only');
@@ -123,6 +127,7 @@ export class PlanStore {
 
   /** Points every view at a zone, a planting, a week, as far as they are in the season. */
   select(selection: Selection): void {
+    requireObject('selection', selection);
     const valid = validSelection(selection, this.#view.season);
     if (!isSameSelection(valid, this.#view.selection)) this.#set({ selection: valid });
   }

@@ -19,7 +19,8 @@ afterEach(() => {
 
 const wait = (milliseconds = 300) => vi.advanceTimersByTime(milliseconds);
 const textOf = (plan: Plan) => JSON.stringify(plan);
-const linked = (plan: Plan | string) => Promise.resolve(typeof plan === 'string' ? plan : textOf(plan));
+const linked = (plan: Plan | string, isChecked = true) =>
+  Promise.resolve({ text: typeof plan === 'string' ? plan : textOf(plan), isChecked });
 
 /** A tab that has set 70 minutes, which are kept, and is closed. */
 async function visit(minutes = 70): Promise<void> {
@@ -444,6 +445,13 @@ describe('a link with a plan', () => {
     expect(tab.minutes).toBe(70);
     expect(tab.note('bad-link')).toMatchObject({ fault });
     expect(tab.store.view.faults).toEqual([]);
+  });
+
+  it('says whether its checksum was there', async () => {
+    const tab = await Tab.open(storage, { link: linked(mixedGarden(), false) });
+    expect(tab.note('link')).toMatchObject({ isChecked: false });
+    await tab.autosave.openLink(linked(oneBed()));
+    expect(tab.note('link')).toMatchObject({ isChecked: true });
   });
 
   it('may be followed within the page, and makes no copy of what is saved', async () => {

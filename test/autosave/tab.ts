@@ -10,6 +10,7 @@ import {
 import { savedPlanIn } from '../../src/autosave/saved-plan.ts';
 import { SavedPlans } from '../../src/autosave/saved-plans.ts';
 import type { StorageMirror } from '../../src/autosave/storage-mirror.ts';
+import type { LinkContent } from '../../src/exchange/link/plan-text-from-link.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { PlanStore } from '../../src/store/plan-store.ts';
 import { oneBed } from '../support/small-plans.ts';
@@ -18,7 +19,7 @@ import type { FakeStorage } from './fake-storage.ts';
 export const KEY = 'runnel:beds';
 
 export interface TabOptions {
-  readonly link?: Promise<string | undefined>;
+  readonly link?: Promise<LinkContent | undefined>;
   readonly mirror?: StorageMirror;
   readonly base?: string;
   readonly ownPlan?: Plan | undefined;

@@ -22,6 +22,7 @@ const loaded: EventOf<'loaded'> = {
   damage: undefined,
   fault: undefined,
   link: undefined,
+  isChecked: true,
   base: undefined,
   hasOwnPlan: true,
 };
@@ -34,7 +35,7 @@ const EVENTS: { readonly [Type in EventType]: EventOf<Type> } = {
   'access-changed': { type: 'access-changed', canSave: false },
   'open-failed': { type: 'open-failed', faults: [], hasPlan: true },
   'copy-opened': { type: 'copy-opened', id: 'c', copy },
-  'link-followed': { type: 'link-followed', link: other, plan: screen, isAny: true, hasOwnPlan: true },
+  'link-followed': { type: 'link-followed', link: other, isChecked: true, plan: screen, isAny: true, hasOwnPlan: true },
   'link-failed': { type: 'link-failed', fault: { code: 'damaged' } },
   loaded,
   'save-due': { type: 'save-due' },

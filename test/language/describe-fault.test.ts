@@ -43,7 +43,14 @@ describe('a value that its field does not take, in words', () => {
       'a weekday that is none',
       'Zone “Beds”: watering days | mon, someday | a whole number from 1 to 7, or a list of weekdays',
     ],
-    ['a name without a letter', 'Zone 1: name | “” | a text of 1 to 120 characters'],
+    [
+      'a name without a letter',
+      'Zone 1: name | “” | a name of 1 to 120 characters in one line, without tabs, with something that shows',
+    ],
+    [
+      'a name with a tab',
+      'Zone “Beds⇥=1+1”: name | “Beds⇥=1+1” | a name of 1 to 120 characters in one line, without tabs, with something that shows',
+    ],
     [
       'an id that is none',
       'Zone “Beds”: id | “Raised beds” | an id of lower-case letters, digits and hyphens, such as raised-beds',

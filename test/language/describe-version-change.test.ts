@@ -16,6 +16,10 @@ it.each<[VersionChange, string]>([
     { code: 'rain-read-through', values: { weeks: 2 } },
     '2 weekly rain totals count as read through the last day of the week.',
   ],
+  [
+    { code: 'names-cleaned', values: { names: 1 } },
+    '1 name was cleaned: tabs and line breaks became spaces, and a name that showed nothing is now the id or the number of what it names. Rename it in the garden.',
+  ],
 ])('%o', (change, words) => {
   expect(describeVersionChange(change, readerFor('en-US', 'us')).replaceAll('\u00a0', ' ')).toBe(words);
 });

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { isoDate } from '../../src/engine/calendar.ts';
 import { fromSi, type Quantity, type UnitSystem } from '../../src/engine/units.ts';
+import { NAME_PATTERN } from '../../src/plan/schema/name-text.ts';
 
 export interface Frame {
   readonly units: UnitSystem;
@@ -26,7 +27,7 @@ export const share: fc.Arbitrary<number> = fc.integer({ min: 0, max: 100 }).map(
 /** A name or note: words, other scripts, and what must never be read as markup or formula. */
 export const wordy: fc.Arbitrary<string> = fc.oneof(
   fc.constantFrom('Raised beds', 'Shrubs by the wall', '花壇', '=1+1', '<b>bold</b>', 'O’Neill “north”', '__proto__'),
-  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 8 }),
+  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 8 }).filter((text) => NAME_PATTERN.test(text)),
 );
 
 /** The value, or nothing. */

@@ -41,6 +41,7 @@ export const FAULTY_FIELDS = {
   ),
   'a weekday that is none': oneBed({ zones: [zone({ wateringDays: ['mon', 'someday' as 'tue'] })] }),
   'a name without a letter': oneBed({ zones: [zone({ name: '' })] }),
+  'a name with a tab': oneBed({ zones: [zone({ name: 'Beds\t=1+1' })] }),
   'an id that is none': oneBed({ zones: [zone({ id: 'Raised beds' })] }),
   'the id that every object has': oneBed({ zones: [zone({ id: 'constructor' })] }),
   'a rain day more than a month has': oneBed({

@@ -18,13 +18,16 @@ export function hostileText(start: string, label: string): string {
   return `${start}1+1${MARKUP} ${label}`;
 }
 
+/** A name holds no tab and no line break. */
+const nameStart = (start: string): string => start.replace(/[\t\r]/, ' =');
+
 export function hostileGarden(): Plan {
   const plan = mixedGarden();
   const [beds, containers] = plan.zones;
   if (beds === undefined || containers === undefined) throw new Error('the garden has two zones');
   const renamed = (zone: PlanZone, start: string): PlanZone => ({
     ...zone,
-    name: hostileText(start, `zone ${zone.id}`),
+    name: hostileText(nameStart(start), `zone ${zone.id}`),
     note: hostileText(start, 'note'),
     plantings: zone.plantings.map((each) => renamedPlanting(each, start)),
   });
@@ -42,7 +45,12 @@ export function hostileGarden(): Plan {
       ...plan.supply,
       sources: (plan.supply?.sources ?? []).map((source) => ({ ...source, name: hostileText('+', 'source') })),
     },
-    zones: [renamed(beds, '='), renamed(containers, '+'), ...more],
+    zones: [
+      renamed(beds, '='),
+      renamed(containers, '+'),
+      ...more,
+      { ...beds, id: 'quoted', name: '"Sun" beds', plantings: [] },
+    ],
     choices: {
       ...plan.choices,
       beds: { ...plan.choices?.['beds'], '2027-07-05': { minutes: 120, note }, '2027-07-12': { minutes: 0, note } },
@@ -51,5 +59,9 @@ export function hostileGarden(): Plan {
 }
 
 function renamedPlanting(planting: PlanPlanting, start: string): PlanPlanting {
-  return { ...planting, name: hostileText(start, `planting ${planting.id}`), note: hostileText(start, 'note') };
+  return {
+    ...planting,
+    name: hostileText(nameStart(start), `planting ${planting.id}`),
+    note: hostileText(start, 'note'),
+  };
 }

@@ -37,7 +37,7 @@ const NOT_READ = new Set(['source', 'sources', 'class', 'className', 'part', 'st
 /** Functions that take a selector, a media query, or the name of a value that is out of range, for a programmer. */
 const FOR_MACHINES = new Set([
   ...['querySelector', 'querySelectorAll', 'closest', 'matches', 'matchMedia'],
-  ...['requireNumber', 'checkedShare', 'Symbol'],
+  ...['requireNumber', 'checkedShare', 'warnDeveloper', 'Symbol'],
 ]);
 
 /** Lists of classes and of parts. */

@@ -10,6 +10,7 @@ import { parseNumber } from '../../language/format/parse-number.ts';
 import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { oneLine } from '../../plan/schema/name-text.ts';
 import type { Weekday } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
@@ -123,7 +124,7 @@ function textInput(field: TextField, type: 'text' | 'date', context: FieldContex
   const { form } = context;
   const enter = (input: HTMLInputElement) => {
     typedDates.delete(input);
-    const text = input.value.trim();
+    const text = oneLine(input.value);
     if (text === '' && !isOptional) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
     else form.send(key, text, edit(text === '' ? undefined : text));
   };

@@ -1,10 +1,9 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
+import { dayNumber, type IsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
-import { planElementWords } from '../../language/en/plan-element.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { languageFor } from '../../language/languages.ts';
 import { readerFor } from '../../language/reader.ts';
@@ -14,8 +13,10 @@ import type { PlanView } from '../../store/plan-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { markupAround } from '../shared/outside-plan.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { waitingTemplate } from '../shared/plan-state.ts';
+import { todayOf } from '../shared/today-here.ts';
 import { climateForm } from './climate-form.ts';
 import { createZone } from './create-and-copy.ts';
 import { refusal } from './fields.ts';
@@ -50,7 +51,7 @@ export class GardenBody {
     this.#form = new FormController(host, plan);
   }
 
-  render(): TemplateResult {
+  render(): TemplateResult | typeof nothing {
     const { view } = this.#plan;
     if (view.plan === undefined || view.season === undefined) return this.#start(view);
     const { plan, season, locale } = view;
@@ -100,9 +101,10 @@ export class GardenBody {
     if (ok) this.#host.open(`zone-${zone.id}`, true);
   }
 
-  #start({ status, locale }: PlanView): TemplateResult {
+  #start(view: PlanView): TemplateResult | typeof nothing {
+    const { status, locale } = view;
     const language = languageFor(locale);
-    if (status === 'loading') return html`<p class="waiting" role="status">${planElementWords(language).loading}</p>`;
+    if (status === 'loading' || markupAround(view) !== undefined) return waitingTemplate(view);
     const { title, startSays, start, unitSystems } = gardenWords(language);
     const button = (units: UnitSystem) =>
       html`<button name=${`start-${units}`} @click=${() => this.#begin(units)}>${start(unitSystems[units])}</button>`;
@@ -121,7 +123,7 @@ export class GardenBody {
 }
 
 /** The Monday that comes next, or today where it is one. */
-function nextMonday(today: IsoDate = todayHere()): IsoDate {
-  const day = dayNumber(isIsoDate(today) ? today : todayHere());
+function nextMonday(today: IsoDate | undefined): IsoDate {
+  const day = dayNumber(todayOf(today));
   return isoDate(day + ((7 - weekdayOf(day)) % 7));
 }

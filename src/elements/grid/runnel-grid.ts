@@ -12,7 +12,8 @@ import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
+import { warnDeveloper } from '../shared/warn-developer.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
 import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
@@ -111,7 +112,7 @@ export class RunnelGrid extends LitElement {
 
   /** One sheet for as long as the element lives, so that folds and choices outlast a new file. */
   #keepSheet({ plan, season, documentId, locale, readOnly }: ReadyView): void {
-    const state = { plan, season, documentId, locale, readOnly, today: this.today ?? todayHere() };
+    const state = { plan, season, documentId, locale, readOnly, today: todayOf(this.today) };
     if (this.#sheet === undefined) {
       this.#sheet = new SeasonSheet(state);
       this.#sheet.subscribe(() => this.requestUpdate());
@@ -158,7 +159,10 @@ export class RunnelGrid extends LitElement {
   protected override render(): unknown {
     const { view } = this.#plan;
     if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
-    if (this.licenseKey === '') return licenceTemplate(this.#sheet.reader.language);
+    if (this.licenseKey === '') {
+      warnDeveloper(this, 'the license-key of <runnel-grid> is missing; the README says which one to set.');
+      return licenceTemplate(this.#sheet.reader.language);
+    }
     return this.#season(this.#sheet);
   }
 

@@ -21,7 +21,7 @@ export function noteText(note: AutosaveNote, reader: Reader): string {
     case 'other-tab':
       return note.isChosen ? words.otherTabChosen : words.otherTab;
     case 'link':
-      return note.canSave ? words.link : words.linkOnly;
+      return [note.canSave ? words.link : words.linkOnly, ...(note.isChecked ? [] : [words.linkUnchecked])].join(' ');
     case 'bad-link':
       return words.badLink(linkText(note.fault, reader));
     default:

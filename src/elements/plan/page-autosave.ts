@@ -9,7 +9,7 @@ import { savedPlanIn } from '../../autosave/saved-plan.ts';
 import { SavedPlans } from '../../autosave/saved-plans.ts';
 import { openStorageMirror, type StorageMirror } from '../../autosave/storage-mirror.ts';
 import { newId } from '../../autosave/text-storage.ts';
-import { planTextFromLink } from '../../exchange/link/plan-text-from-link.ts';
+import { type LinkContent, linkContent } from '../../exchange/link/plan-text-from-link.ts';
 import { autosaveWords } from '../../language/en/autosave.ts';
 import { languageFor } from '../../language/languages.ts';
 import { define } from '../shared/define.ts';
@@ -86,8 +86,8 @@ export class PageAutosave {
     this.#ended.abort();
   }
 
-  #link(): Promise<string | undefined> {
-    return this.#host.fromLink ? planTextFromLink(location.hash) : Promise.resolve(undefined);
+  #link(): Promise<LinkContent | undefined> {
+    return this.#host.fromLink ? linkContent(location.hash) : Promise.resolve(undefined);
   }
 
   readonly #onStorage = ({ key }: StorageEvent): void => {

@@ -1,12 +1,10 @@
 import { ContextProvider } from '@lit/context';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { isTyping } from '../../autosave/drafts/is-typing.ts';
 import type { AutosaveChoice, AutosaveReport } from '../../autosave/report.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { historyKey } from '../../plan/history/history-key.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { PlanStore, type SeasonWork } from '../../store/plan-store.ts';
@@ -14,19 +12,14 @@ import type { Selection } from '../../store/plan-view.ts';
 import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
-import { RunnelEditEvent } from '../shared/events/edit-event.ts';
-import { RunnelHistoryEvent } from '../shared/events/history-event.ts';
-import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
-import { RunnelOpenEvent } from '../shared/events/open-event.ts';
-import { RunnelSelectEvent } from '../shared/events/select-event.ts';
-import { RunnelViewEvent } from '../shared/events/view-event.ts';
+import { RunnelErrorEvent } from '../shared/events/error-event.ts';
 import { inSlices } from '../shared/in-slices.ts';
 import { planContext } from '../shared/plan-context.ts';
-import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
-import { sheetViewContext } from '../shared/sheet-view-context.ts';
+import { warnDeveloper } from '../shared/warn-developer.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
+import { ViewRequests } from './view-requests.ts';
 
 /**
  * @summary Holds one plan and its season for every runnel element inside it.
@@ -42,6 +35,9 @@ import { LateAutosave } from './late-autosave.ts';
  * @fires {RunnelAutosaveEvent} runnel-autosave - The plan is saved in another way than before, or there is something to say about it.
  * Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten,
  * and `drafts`, which were typed and not entered.
+ *
+ * @fires {RunnelErrorEvent} runnel-error - A plan or an edit was refused, and what is on screen stays. Carries `refused` (`plan` or
+ * `edit`), `faults` and, for an edit, `edit`. `describeFault` puts a fault in words.
  *
  * @csspart autosave - Messages about saving. A page that has its own hides it, and calls `chooseAutosave`.
  */
@@ -64,12 +60,11 @@ export class RunnelPlan extends LitElement {
   readonly store = new PlanStore();
 
   readonly #provider = new ContextProvider(this, { context: planContext, initialValue: this.store.view });
-  readonly #pointedWeek = new ContextProvider<typeof pointedWeekContext>(this, { context: pointedWeekContext });
-  readonly #sheetView = new ContextProvider<typeof sheetViewContext>(this, { context: sheetViewContext });
   /** Ends the wait for a file when another one is asked for. */
   #reading = new AbortController();
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
+  #faultsTold: readonly Fault[] = this.store.view.faults;
   readonly #language = new ElementLanguage((locale) => this.#showLocale(locale));
   readonly #autosave = new LateAutosave(this, {
     store: this.store,
@@ -113,22 +108,13 @@ export class RunnelPlan extends LitElement {
     super();
     this.store.subscribe((view, change) => {
       if (!this.#language.isPending) this.#provider.setValue(view);
+      this.#tellFaults(view.faults);
       const { plan, season, documentId } = view;
       if (change !== undefined && plan !== undefined && season !== undefined && documentId !== undefined) {
         this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
       }
     });
-    this.#handle(RunnelEditEvent.type, (event) => {
-      event.result = this.edit(event.edit);
-    });
-    this.#handle(RunnelSelectEvent.type, (event) => this.select(event.selection));
-    this.#handle(RunnelHistoryEvent.type, (event) => {
-      event.done = this.store.step(event.step);
-    });
-    this.#handle(RunnelHoverEvent.type, (event) => this.#pointedWeek.setValue(event.week));
-    this.#handle(RunnelViewEvent.type, (event) => this.#showSheetView(event));
-    this.#handle(RunnelOpenEvent.type, (event) => void this.openFile(event.file));
-    this.addEventListener('keydown', this.#onKeydown);
+    new ViewRequests(this);
   }
 
   override connectedCallback(): void {
@@ -171,9 +157,14 @@ export class RunnelPlan extends LitElement {
     this.#autosave.choose(choice, of);
   }
 
-  /** Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. */
+  /**
+   * Makes one change, and says whether it was made: `ok`, else `faults` say why not, and everything is as it was. What is no edit at
+   * all throws a TypeError.
+   */
   edit(edit: Edit): EditResult {
-    return this.store.edit(edit);
+    const result = this.store.edit(edit);
+    if (!result.ok) this.dispatchEvent(new RunnelErrorEvent({ faults: result.faults, edit }));
+    return result;
   }
 
   /** Takes the last change back; false where there is none. */
@@ -204,6 +195,13 @@ export class RunnelPlan extends LitElement {
     return !signal.aborted && this.store.openTextInSteps(text, workUntil(signal));
   }
 
+  /** A plan that was refused is told of once. */
+  #tellFaults(faults: readonly Fault[]): void {
+    if (faults === this.#faultsTold) return;
+    this.#faultsTold = faults;
+    if (faults.length > 0) this.dispatchEvent(new RunnelErrorEvent({ faults }));
+  }
+
   #openOwnPlan(): void {
     if (this.src !== undefined) void this.#openAddress(this.src);
     else if (this.#ownPlan !== undefined && this.plan !== this.#ownPlan) this.#openSet(this.#ownPlan);
@@ -219,7 +217,13 @@ export class RunnelPlan extends LitElement {
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
     if (typeof answer === 'string') await this.store.openTextInSteps(answer, workUntil(signal), 'page');
-    else this.store.refuse([answer]);
+    else this.#refuseAddress(address, answer);
+  }
+
+  #refuseAddress(address: string, fault: Fault): void {
+    this.store.refuse([fault]);
+    const status = fault.code === 'file-refused' ? fault.values.status : 0;
+    warnDeveloper(this, `the plan at "${address}" did not come; the status of the answer is ${status}.`);
   }
 
   /** Only the file asked for last is opened. */
@@ -228,13 +232,6 @@ export class RunnelPlan extends LitElement {
     this.#reading = new AbortController();
     this.store.beginReading();
     return this.#reading;
-  }
-
-  #showSheetView({ view, ended }: RunnelViewEvent): void {
-    this.#sheetView.setValue(view);
-    ended.addEventListener('abort', () => {
-      if (this.#sheetView.value === view) this.#sheetView.setValue(undefined);
-    });
   }
 
   #applySettings(): void {
@@ -248,25 +245,6 @@ export class RunnelPlan extends LitElement {
     this.#provider.setValue(this.store.view);
     this.requestUpdate();
   }
-
-  /** Handles a view's request and stops it there: a plan may stand inside another plan's page. */
-  #handle<Type extends keyof HTMLElementEventMap>(
-    type: Type,
-    handle: (event: HTMLElementEventMap[Type]) => unknown,
-  ): void {
-    this.addEventListener(type, (event) => {
-      event.stopPropagation();
-      handle(event);
-    });
-  }
-
-  readonly #onKeydown = (event: KeyboardEvent): void => {
-    const step = historyKey(event);
-    if (step === undefined || event.defaultPrevented || isTyping(event.composedPath()[0])) return;
-    event.preventDefault();
-    event.stopPropagation();
-    this.store.step(step);
-  };
 
   protected override render(): TemplateResult {
     // What is inside says nothing before the first language has come.

@@ -2,6 +2,8 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { isInsidePlan } from '../shared/outside-plan.ts';
+import { checkToday, daySet } from '../shared/today-here.ts';
 import { plannerStyles } from './runnel-planner.styles.ts';
 
 /**
@@ -12,6 +14,7 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
  * @fires {RunnelAutosaveEvent} runnel-autosave - From its own plan: it is saved in another way than before.
+ * @fires {RunnelErrorEvent} runnel-error - From its own plan: a plan or an edit was refused.
  *
  * @cssprop [--runnel-planner-grid-height=clamp(14rem, 41vh, 40rem)] - Greatest height of the grid's sheet.
  */
@@ -48,23 +51,20 @@ export class RunnelPlanner extends LitElement {
     super.connectedCallback();
   }
 
+  protected override willUpdate(): void {
+    checkToday(this);
+  }
+
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
 
   protected override render(): TemplateResult {
-    const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey} .today=${this.today}></runnel-planner-sheet>`;
+    const sheet = html`<runnel-planner-sheet .licenseKey=${this.licenseKey} .today=${daySet(this.today)}></runnel-planner-sheet>`;
     if (this.isInsidePlan) return sheet;
     return html`<runnel-plan .src=${this.src} .locale=${this.locale} .readOnly=${this.readOnly} .plan=${this.plan}
       .storageKey=${this.storageKey} .fromLink=${this.fromLink}>${sheet}</runnel-plan>`;
   }
-}
-
-/** Asked of the tree and not of the context, since the plan around may be defined later than the planner. */
-function isInsidePlan(element: Element): boolean {
-  const root = element.getRootNode();
-  if (element.closest('runnel-plan') !== null) return true;
-  return root instanceof ShadowRoot && isInsidePlan(root.host);
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';

@@ -11,8 +11,11 @@ import { ElementLanguage } from './element-language.ts';
 import { RunnelEditEvent } from './events/edit-event.ts';
 import { RunnelHistoryEvent } from './events/history-event.ts';
 import { RunnelSelectEvent } from './events/select-event.ts';
+import { markOutside, markupAround } from './outside-plan.ts';
 import { planContext } from './plan-context.ts';
 import { resolveLocale } from './resolve-locale.ts';
+import { checkToday } from './today-here.ts';
+import { warnDeveloper } from './warn-developer.ts';
 
 let root: ContextRoot | undefined;
 
@@ -23,6 +26,9 @@ function keepEarlyRequests(): void {
   root.attach(document.documentElement);
 }
 
+/** So long a page may take to put a plan around a view before whoever makes it is warned. */
+const SEARCH_MS = 1000;
+
 /** Holds the plan around a view, asks for an update when it changes, and sends the view's requests up to it. */
 export class PlanConsumer implements ReactiveController {
   /** Outside any plan: an empty one, in the page's language. */
@@ -32,10 +38,11 @@ export class PlanConsumer implements ReactiveController {
 
   readonly #host: ReactiveControllerHost & HTMLElement;
   /** The view where no plan has given one. */
-  #outside = NO_PLAN;
+  #outside: PlanView = NO_PLAN;
+  #search: ReturnType<typeof setTimeout> | undefined;
   readonly #language = new ElementLanguage((locale) => {
     const isOutside = this.view === this.#outside;
-    this.#outside = Object.freeze({ ...NO_PLAN, locale });
+    this.#outside = markOutside(Object.freeze({ ...NO_PLAN, locale }), this.#host);
     if (!isOutside) return;
     this.view = this.#outside;
     this.#host.requestUpdate();
@@ -59,13 +66,25 @@ export class PlanConsumer implements ReactiveController {
     keepEarlyRequests();
     this.#language.connect();
     this.#language.want(resolveLocale(this.#host, undefined));
+    this.#search = setTimeout(() => this.#warnOutside(), SEARCH_MS);
+  }
+
+  hostUpdate(): void {
+    checkToday(this.#host);
   }
 
   hostDisconnected(): void {
     this.#language.disconnect();
+    clearTimeout(this.#search);
     this.view = this.#outside;
     this.refused = [];
     this.#host.requestUpdate();
+  }
+
+  #warnOutside(): void {
+    const markup = this.view === this.#outside ? markupAround(this.view) : undefined;
+    if (markup === undefined) return;
+    warnDeveloper(this.#host, `there is no plan around <${this.#host.localName}>. Write ${markup}`);
   }
 
   /** Sends an edit up to the plan. `unanswered` is the code of its fault where there is none around the view. */

@@ -4,8 +4,10 @@ import { planElementWords } from '../../language/en/plan-element.ts';
 import { languageFor } from '../../language/languages.ts';
 import type { Reader } from '../../language/reader.ts';
 import { readerFor } from '../../language/reader.ts';
+import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { PlanView } from '../../store/plan-view.ts';
+import { markupAround } from './outside-plan.ts';
 
 /** A view with something to show. */
 export type ReadyView = PlanView & { readonly plan: Plan; readonly season: Season };
@@ -23,11 +25,24 @@ export function readingOf({ locale, plan }: PlanView): Reader {
 /** What stands in a view's place while there is nothing to show; it says the next step. */
 export function waitingTemplate(view: PlanView): TemplateResult | typeof nothing {
   if (isReady(view)) return nothing;
-  return html`<p class="waiting" role="status">${waitingWords(view)}</p>`;
+  const markup = markupAround(view);
+  return html`<p class="waiting" role="status">${markup === undefined ? waitingWords(view) : outsideWords(view, markup)}</p>`;
 }
 
-function waitingWords({ status, season, locale }: PlanView): string {
+function outsideWords({ locale }: PlanView, markup: string): TemplateResult {
+  return html`${planElementWords(languageFor(locale)).outside} <code>${markup}</code>`;
+}
+
+function waitingWords({ status, season, faults, locale }: PlanView): string {
   const words = planElementWords(languageFor(locale));
   if (season !== undefined) return words.noZones;
-  return status === 'loading' || status === 'failed' ? words[status] : words.empty;
+  if (status === 'failed') return failedWords(faults, words);
+  return status === 'loading' ? words.loading : words.empty;
+}
+
+/** Of a file that did not come, its address: nothing else on the page may say it. */
+function failedWords([fault]: readonly Fault[], words: ReturnType<typeof planElementWords>): string {
+  if (fault?.code !== 'file-refused' && fault?.code !== 'file-unreachable') return words.failed;
+  const { found } = fault.values;
+  return words.notThere([found, 'status' in fault.values ? [fault.values.status] : []].flat().join(', '));
 }

@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import {
   inverseRelativeDistance,
   type PlaceAndDay,
@@ -14,6 +15,7 @@ const MINUTES_PER_DAY = 24 * 60;
  * Extraterrestrial radiation Ra: what a level square metre would receive in a day with no air above it (FAO-56 eq. 21).
  *
  * MJ m-2 d-1, 0 (polar night) to about 48. For 20 degrees south on 3 September (J 246) the paper finds 32.2 (Example 8).
+ * Throws a RangeError where a number is missing or none.
  */
 export function extraterrestrialRadiation(placeAndDay: PlaceAndDay): number {
   const latitude = radians(placeAndDay.latitudeDeg);
@@ -24,5 +26,5 @@ export function extraterrestrialRadiation(placeAndDay: PlaceAndDay): number {
   const radiation =
     (MINUTES_PER_DAY / Math.PI) * SOLAR_CONSTANT * inverseRelativeDistance(placeAndDay.dayOfYear) * height;
   // At the edge of the polar night rounding can leave a trace below zero.
-  return Math.max(0, radiation);
+  return Math.max(0, numberOnly(radiation));
 }

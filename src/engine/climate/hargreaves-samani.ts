@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import { meanTemperature, type TemperatureExtremes, temperatureRange } from './air-temperature.ts';
 import { evaporationEquivalent } from './evaporation-equivalent.ts';
 
@@ -8,7 +9,7 @@ import { evaporationEquivalent } from './evaporation-equivalent.ts';
  * (p. 61). It reads high in humid places and low in windy ones. Lyon in July (26.6 and 14.8 degrees C) gives 5.0 (Example 20).
  *
  * Never negative: a mean below -17.8 degrees C gives 0, and so does the polar night. Throws a RangeError where the highest
- * temperature is below the lowest.
+ * temperature is below the lowest, or where a number is missing or none.
  */
 export function hargreavesSamani(day: TemperatureExtremes & { readonly extraterrestrialMj: number }): number {
   const eto =
@@ -16,5 +17,5 @@ export function hargreavesSamani(day: TemperatureExtremes & { readonly extraterr
     (meanTemperature(day) + 17.8) *
     Math.sqrt(temperatureRange(day)) *
     evaporationEquivalent(day.extraterrestrialMj);
-  return Math.max(0, eto);
+  return Math.max(0, numberOnly(eto));
 }

@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import { meanTemperature, type TemperatureExtremes } from './air-temperature.ts';
 import { evaporationEquivalent } from './evaporation-equivalent.ts';
 import { psychrometricConstant } from './psychrometric-constant.ts';
@@ -21,7 +22,7 @@ export interface PenmanMonteithInputs extends TemperatureExtremes {
  * Reference evapotranspiration of well-watered short grass, mm/d: FAO Penman-Monteith (FAO-56 eq. 6).
  *
  * The same equation serves a day and the mean day of a month; they differ in the soil heat flux. Never negative: dew that the
- * equation would credit on a cold damp day is left out.
+ * equation would credit on a cold damp day is left out. Throws a RangeError where a number is missing or none.
  */
 export function penmanMonteith(inputs: PenmanMonteithInputs): number {
   const meanC = meanTemperature(inputs);
@@ -30,5 +31,5 @@ export function penmanMonteith(inputs: PenmanMonteithInputs): number {
   const deficitKpa = meanSaturationVapourPressure(inputs) - inputs.vapourPressureKpa;
   const byRadiation = slope * evaporationEquivalent(inputs.netRadiationMj - inputs.soilHeatFluxMj);
   const byWind = gamma * (900 / (meanC + 273)) * inputs.windMs * deficitKpa;
-  return Math.max(0, (byRadiation + byWind) / (slope + gamma * (1 + 0.34 * inputs.windMs)));
+  return Math.max(0, numberOnly((byRadiation + byWind) / (slope + gamma * (1 + 0.34 * inputs.windMs))));
 }

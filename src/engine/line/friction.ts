@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import { requireNumber } from '../require-number.ts';
 import { KPA_PER_METRE } from './elevation.ts';
 
@@ -39,5 +40,5 @@ export function frictionCoefficient({ insideDiameterMm, lengthM, hazenWilliamsC 
  * laminar trickle at the far end of a 14 mm dripline it reads low, by less than 0.2 kPa in all.
  */
 export function frictionLossKpa(coefficient: number, flowLph: number): number {
-  return coefficient * flowLph ** FRICTION_EXPONENT;
+  return numberOnly(coefficient * flowLph ** FRICTION_EXPONENT);
 }

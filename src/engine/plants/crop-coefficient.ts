@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import type { CropStageLengths } from './crop-stages.data.ts';
 
 export interface CropCoefficients {
@@ -14,9 +15,15 @@ export interface CropCoefficients {
  * day are allowed. Up to 0, and after the last day of the last stage, nothing is in the ground and Kc is 0. A stage of
  * no length is passed over at once.
  *
+ * Throws a RangeError where a number is missing or none.
+ *
  * Source: FAO-56 eq. 66 and Example 28 (p. 133).
  */
 export function cropCoefficient(dayNumber: number, stages: CropStageLengths, kc: CropCoefficients): number {
+  return numberOnly(curve(dayNumber, stages, kc));
+}
+
+function curve(dayNumber: number, stages: CropStageLengths, kc: CropCoefficients): number {
   const iniEnd = stages.iniDays;
   const devEnd = iniEnd + stages.devDays;
   const midEnd = devEnd + stages.midDays;

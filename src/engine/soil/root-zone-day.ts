@@ -1,3 +1,5 @@
+import { numberOnly } from '../number-only.ts';
+
 /**
  * The daily water balance of a root zone: FAO-56 eq. 84 to 88 (pp. 161-173). The season's loops run these functions day by day;
  * `rootZoneDay` is one day of them put together. All depths in mm, none negative.
@@ -35,7 +37,7 @@ export interface RootZoneDayResult {
  */
 export function stressCoefficient(depletionMm: number, rawMm: number, tawMm: number): number {
   if (depletionMm <= rawMm) return 1;
-  return depletionMm < tawMm ? (tawMm - depletionMm) / (tawMm - rawMm) : 0;
+  return depletionMm < tawMm ? numberOnly((tawMm - depletionMm) / (tawMm - rawMm)) : 0;
 }
 
 /** A depletion this little beyond the readily available water is rounding. */
@@ -79,6 +81,8 @@ export function endDepletionMm(depletionMm: number, usedMm: number, broughtMm: n
  * Nothing is lost: rain + irrigation = used + drained - (depletion at the end - depletion at the start), since a
  * falling depletion is water stored.
  *
+ * Throws a RangeError where a number is missing or none.
+ *
  * Source: FAO-56 eq. 84 to 88.
  */
 export function rootZoneDay({
@@ -91,7 +95,7 @@ export function rootZoneDay({
 }: RootZoneDay): RootZoneDayResult {
   const broughtMm = rainMm + irrigationMm;
   const usedMm = usedWaterMm(etcMm, depletionMm, rawMm, tawMm, broughtMm);
-  const endMm = endDepletionMm(depletionMm, usedMm, broughtMm);
+  const endMm = numberOnly(endDepletionMm(depletionMm, usedMm, broughtMm));
   return {
     depletionMm: Math.max(0, endMm),
     usedMm,

@@ -31,10 +31,13 @@ export const autosave = {
     'The plan was changed here and in another tab. Until you choose one, the other tab’s is the saved one, and your changes here go into a copy.',
   link: 'This plan came with a link. It is not saved in this browser yet.',
   linkOnly: 'This plan came with a link. This page does not save it: save it as a file to have it again.',
+  linkUnchecked:
+    'An earlier version made the link, and such a link does not show whether a letter was changed. Check the plan, and ask for a new link where something is wrong.',
   badLink: (why: string) => `The plan in the link was not opened. ${why}`,
   /** Why, where the link itself cannot be read. */
   linkErrors: {
-    damaged: 'The link is cut short or damaged. Copy the whole of it, or ask for the plan as a file.',
+    damaged:
+      'The link is cut short, or a letter of it was changed. Copy the whole of it again, or ask for the plan as a file.',
     'too-large': 'The link holds more than 5 MB, which no plan needs. Ask for the plan as a file.',
   },
   /** Why, where the link holds something else than a plan. */

@@ -96,6 +96,8 @@ export const faults = {
     above: (bound: string) => `a number greater than ${bound}`,
     text: ({ count }: Format, most: number) => `a text of at most ${count(most, CHARACTERS)}`,
     textNotEmpty: ({ count }: Format, most: number) => `a text of 1 to ${count(most, CHARACTERS)}`,
+    name: ({ count }: Format, most: number) =>
+      `a name of 1 to ${count(most, CHARACTERS)} in one line, without tabs, with something that shows`,
     id: 'an id of lower-case letters, digits and hyphens, such as raised-beds',
     day: (firstYear: number, lastYear: number) =>
       `a day as year-month-day, such as 2027-04-05, in the years ${firstYear} to ${lastYear}`,
@@ -189,6 +191,7 @@ export const faults = {
     lineUnknown: ({ number }: Format, lines: number) => `one of its lines, 1 to ${number(lines)}`,
     noLines: 'a planting that has lines',
     editUnknown: 'an edit of a known kind',
+    editIncomplete: (field: string) => `an edit that says its “${field}”`,
     noPlan: 'an open plan',
     readOnly: 'a plan that can be edited',
     notComputed: 'a plan whose season can be computed',

@@ -12,6 +12,8 @@ export const versionChanges = {
     `${count(plantings, { one: 'planting now keeps', other: 'plantings now keep' })} ${percent(to)} of the allowed depletion free for rain. To water as before, set a target depletion of ${number(from, 2)}.`,
   rainReadThrough: ({ count }: Format, weeks: number) =>
     `${count(weeks, { one: 'weekly rain total counts', other: 'weekly rain totals count' })} as read through the last day of the week.`,
+  namesCleaned: ({ count }: Format, names: number) =>
+    `${count(names, { one: 'name was', other: 'names were' })} cleaned: tabs and line breaks became spaces, and a name that showed nothing is now the id or the number of what it names. Rename it in the garden.`,
 };
 
 export const versionChangesWords = area('versionChanges', versionChanges);

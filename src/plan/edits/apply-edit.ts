@@ -1,11 +1,14 @@
 /** `(plan, edit) -> plan`: pure, sharing all that does not change, and the same object where nothing does. */
+
 import { changeIssues } from '../reading/change-issues.ts';
 import type { Fault } from '../reading/fault.ts';
 import { faultsOf, foundOf } from '../reading/issue.ts';
 import { WHOLE_PLAN } from '../reading/place.ts';
+import { requireObject } from '../require-argument.ts';
 import type { Plan } from '../schema/plan-schema.ts';
 import { editDayRun } from './day-run-edits.ts';
 import type { Edit } from './edit.ts';
+import { requireParts } from './edit-parts.ts';
 import { EditRefused } from './edit-refused.ts';
 import { refuse } from './find.ts';
 import { editGarden } from './garden-edits.ts';
@@ -20,15 +23,20 @@ export type EditResult =
   | { readonly ok: true; readonly plan: Plan; readonly changed: boolean }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** The next plan of a valid plan. Throws `EditRefused` with every fault where the edit would make one that is not valid. */
+/**
+ * The next plan of a valid plan. Throws `EditRefused` with every fault where the edit would make one that is not
+ * valid, and a TypeError where the plan or the edit is none at all.
+ */
 export function applyEdit(plan: Plan, edit: Edit): Plan {
+  requireObject('plan', plan, 'zones');
+  requireObject('edit', edit);
   const next = edited(plan, edit);
   const issues = changeIssues(next, plan);
   if (issues.length > 0) throw new EditRefused(faultsOf(next, issues));
   return next;
 }
 
-/** The same without a throw. */
+/** The same without a throw for what is refused. */
 export function tryEdit(plan: Plan, edit: Edit): EditResult {
   try {
     const next = applyEdit(plan, edit);
@@ -40,6 +48,7 @@ export function tryEdit(plan: Plan, edit: Edit): EditResult {
 }
 
 function edited(plan: Plan, edit: Edit): Plan {
+  requireParts(edit);
   switch (edit.type) {
     case 'set-minutes':
     case 'set-minutes-run':

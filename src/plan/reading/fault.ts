@@ -16,6 +16,8 @@ export interface FaultValues {
   above: { readonly bound: number } & Measure;
   /** Characters. */
   text: { readonly least: number; readonly most: number };
+  /** In one line, with something that can be seen; characters. */
+  name: { readonly most: number };
   id: NoValues;
   /** An ISO day, in these years. */
   day: { readonly firstYear: number; readonly lastYear: number };
@@ -87,6 +89,8 @@ export interface FaultValues {
   // An edit.
   'line-unknown': { readonly lines: number };
   'edit-unknown': NoValues;
+  /** Its field has to be a group of fields, or a list of edits. */
+  'edit-incomplete': { readonly field: string };
 
   // The open plan, whatever the edit.
   'no-plan': NoValues;

@@ -1,5 +1,6 @@
 /** A plan from the text of a file. */
 
+import { requireText } from '../require-argument.ts';
 import type { Migration } from '../versions/migrated.ts';
 import { MIGRATIONS } from '../versions/migrations.ts';
 import { checkPlan, type ReadResult } from './check-plan.ts';
@@ -13,9 +14,11 @@ export const MOST_CHARACTERS = 30_000_000;
 
 /**
  * Reads a plan file. It is taken whole or not at all: every fault is listed, and no text makes it throw.
+ * What is no text throws a TypeError; `checkPlan` takes objects.
  * `migrations`: the steps from older versions; left out, those of this kit.
  */
 export function readPlan(text: string, migrations: readonly Migration[] = MIGRATIONS): ReadResult {
+  requireText('text', text);
   if (text.length > MOST_CHARACTERS) {
     return refused({ code: 'too-long', values: { most: MOST_CHARACTERS } }, text.length);
   }

@@ -1,6 +1,7 @@
 /** What a schema asks for at a place, told from its type, its requirements and its metadata. */
 import { getMetadata } from 'valibot';
 import type { Expectation, Measure } from '../reading/fault.ts';
+import { NAME_PATTERN } from './name-text.ts';
 import { FIRST_YEAR, LAST_YEAR } from './text.ts';
 import type { SchemaNode } from './walk.ts';
 
@@ -73,9 +74,10 @@ function ofText(schema: SchemaNode, issue: string): Expectation {
     if (issue === 'check') return { code: 'calendar-day', values: {} };
     return { code: 'day', values: { firstYear: FIRST_YEAR, lastYear: LAST_YEAR } };
   }
+  const most = Number(requirement(schema, 'max_length'));
+  if (requirement(schema, 'regex') === NAME_PATTERN) return { code: 'name', values: { most } };
   if (requirement(schema, 'regex') !== undefined) return { code: 'id', values: {} };
-  const least = Number(requirement(schema, 'min_length') ?? 0);
-  return { code: 'text', values: { least, most: Number(requirement(schema, 'max_length')) } };
+  return { code: 'text', values: { least: Number(requirement(schema, 'min_length') ?? 0), most } };
 }
 
 function ofList(schema: SchemaNode, issue: string): Expectation {

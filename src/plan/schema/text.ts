@@ -1,6 +1,7 @@
 /** Words and days of the plan: names, notes, ids, ISO days. Text is data: it is never read as markup or formula. */
 import * as v from 'valibot';
 import { isIsoDate } from '../../engine/calendar.ts';
+import { NAME_PATTERN } from './name-text.ts';
 
 export const NAME_LENGTH = 120;
 export const NOTE_LENGTH = 10_000;
@@ -9,7 +10,8 @@ export const NOTE_LENGTH = 10_000;
 export const FIRST_YEAR = 1900;
 export const LAST_YEAR = 2199;
 
-export const name = v.pipe(v.string(), v.minLength(1), v.maxLength(NAME_LENGTH));
+/** Something that can be seen, in one line. */
+export const name = v.pipe(v.string(), v.regex(NAME_PATTERN), v.maxLength(NAME_LENGTH));
 
 export const note = v.pipe(v.string(), v.maxLength(NOTE_LENGTH));
 

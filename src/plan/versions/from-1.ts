@@ -1,12 +1,13 @@
 /**
- * Version 1 (0.1.0) to 2. Nothing that was written is changed: version 2 has more fields. What was left out goes by the defaults of
- * today, and the plan is told where they are others than those of version 1.
+ * Version 1 (0.1.0) to 2. Version 2 has more fields, and names without controls, in which something shows: others are cleaned. Nothing
+ * else that was written is changed. What was left out goes by the defaults of today. The plan is told of all this.
  */
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { fieldsIn, type Loose, listIn } from '../reading/loose.ts';
 import type { Migration } from './migrated.ts';
 import type { VersionChange } from './version-change.ts';
+import { withCleanNames } from './with-clean-names.ts';
 
 /** Defaults that a plan may have relied on. */
 interface UsualThen {
@@ -18,7 +19,11 @@ const USUAL_IN_1: UsualThen = { rainMethod: 'tr21', target: 0 };
 
 export const from1: Migration = {
   from: 1,
-  migrate: (document) => ({ document, changes: changesSince1(document, DEFAULTS) }),
+  migrate: (document) => {
+    const { document: cleaned, names } = withCleanNames(document);
+    const told: readonly VersionChange[] = names === 0 ? [] : [{ code: 'names-cleaned', values: { names } }];
+    return { document: cleaned, changes: [...changesSince1(document, DEFAULTS), ...told] };
+  },
 };
 
 /** `usual`: the defaults of today. */

@@ -8,6 +8,8 @@ export interface VersionChangeValues {
   'target-depletion': { readonly plantings: number; readonly from: number; readonly to: number };
   /** So many totals of rain are taken as read through the last day of their week, since they name no other. */
   'rain-read-through': { readonly weeks: number };
+  /** So many names had tabs, line breaks or other controls, which are blanks now, or nothing that shows: those have another name. */
+  'names-cleaned': { readonly names: number };
 }
 
 export type VersionChangeCode = keyof VersionChangeValues;

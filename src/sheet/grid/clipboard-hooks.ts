@@ -1,6 +1,7 @@
 /** Copying gives bare numbers in the shown measure and unit; a block pasted back in means what it meant where it was copied. */
 import type { Events } from 'handsontable/base';
 import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
+import { blockText, needsQuotes } from '../entry/block-text.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { Measure } from '../sheet-view.ts';
 import type { SeasonBinding } from './season-binding.ts';
@@ -36,6 +37,7 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
         count++;
       });
       copied = { block: blockOf(data), entries };
+      if (data.some((line) => line.some((cell) => needsQuotes(textOf(cell))))) quoteAfterCopy(binding, data);
       if (count > 0) binding.callout.announce(words().announced.copied[measure](sheet.format, count));
       return undefined;
     },
@@ -49,6 +51,14 @@ export function clipboardHooks(binding: SeasonBinding): Partial<Events> {
       binding.callout.showSoon(Math.max(0, startRow), Math.max(0, startCol), [words().beyond(sheet.format, beyond)]);
     },
   };
+}
+
+/** The library has put the cells on the clipboard once the event gets to the window: as text, each as it is. */
+function quoteAfterCopy({ hot }: SeasonBinding, data: readonly (readonly unknown[])[]): void {
+  const { rootWindow } = hot;
+  const quote = ({ clipboardData }: ClipboardEvent) => clipboardData?.setData('text/plain', blockText(data));
+  rootWindow.addEventListener('copy', quote);
+  setTimeout(() => rootWindow.removeEventListener('copy', quote));
 }
 
 /**

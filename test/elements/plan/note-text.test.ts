@@ -26,8 +26,10 @@ const NOTES: readonly AutosaveNote[] = [
   { code: 'other-tab', isChosen: false, choices: [] },
   { code: 'other-tab', isChosen: true, choices: [] },
   { code: 'conflict', choices: [] },
-  { code: 'link', canSave: true, choices: [] },
-  { code: 'link', canSave: false, choices: [] },
+  { code: 'link', canSave: true, isChecked: true, choices: [] },
+  { code: 'link', canSave: true, isChecked: false, choices: [] },
+  { code: 'link', canSave: false, isChecked: true, choices: [] },
+  { code: 'link', canSave: false, isChecked: false, choices: [] },
   { code: 'bad-link', fault: { code: 'damaged' }, choices: [] },
   { code: 'bad-link', fault: { faults }, choices: [] },
 ];

@@ -4,6 +4,7 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelChangeEvent } from '../../../src/elements/shared/events/change-event.ts';
 import { RunnelEditEvent } from '../../../src/elements/shared/events/edit-event.ts';
+import type { RunnelErrorEvent } from '../../../src/elements/shared/events/error-event.ts';
 import { RunnelHistoryEvent } from '../../../src/elements/shared/events/history-event.ts';
 import { RunnelOpenEvent } from '../../../src/elements/shared/events/open-event.ts';
 import { RunnelSelectEvent } from '../../../src/elements/shared/events/select-event.ts';
@@ -118,6 +119,36 @@ describe('runnel-plan', () => {
     expect(third).to.equal(first);
     expect(last).not.to.equal(first);
     expect(changes[3]?.season).to.equal(plan.season);
+  });
+
+  it('tells the page of every refusal, with the faults: of a plan, of an edit in code, of one from a view', async () => {
+    const { plan, inside } = await shown();
+    const refusals: RunnelErrorEvent[] = [];
+    plan.parentElement?.addEventListener('runnel-error', (event) => refusals.push(event));
+    const edit = setMinutes(-5);
+    plan.edit(edit);
+    inside.dispatchEvent(new RunnelEditEvent(edit));
+    plan.openText('{}');
+    plan.plan = { ...oneBed(), name: '' };
+    plan.select({ week: 2 });
+    plan.edit(setMinutes(70));
+    expect(refusals.map(({ refused }) => refused)).to.deep.equal(['edit', 'edit', 'plan', 'plan']);
+    expect(refusals[0]?.edit).to.equal(edit);
+    expect(refusals[0]?.faults.map(({ path }) => path)).to.deep.equal(['choices.beds.2027-06-07.minutes']);
+    expect(refusals[3]?.faults.map(({ path }) => path)).to.deep.equal(['name']);
+    expect(refusals[3]?.edit).to.equal(undefined);
+    expect(plan.plan?.choices).to.deep.equal({ beds: { '2027-06-07': { minutes: 70 } } });
+  });
+
+  it('throws a TypeError that names it for what is no edit at all, without or with a plan', async () => {
+    const { plan } = await shown();
+    const edit = undefined as unknown as ReturnType<typeof setMinutes>;
+    for (const element of [plan, document.createElement('runnel-plan')]) {
+      expect(() => element.edit(edit)).to.throw(TypeError, 'edit is undefined; it must be an object.');
+    }
+    expect(() => new RunnelEditEvent(edit)).to.throw(TypeError, 'edit is undefined');
+    expect(() => plan.openText(5 as unknown as string)).to.throw(TypeError, 'text is 5');
+    expect(plan.plan?.name).to.equal('One bed');
   });
 
   it('opens the file at src, and another when src is another', async () => {

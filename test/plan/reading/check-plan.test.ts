@@ -37,7 +37,7 @@ describe('a fault is named by its place and its kind', () => {
       ['zones.0.plantings.1.lines.0.layout.kind', 'choice', { options: ['length', 'rows', 'loops'] }],
     ],
     ['a weekday that is none', ['zones.0.wateringDays', 'number-or-weekdays', { least: 1, most: 7 }]],
-    ['a name without a letter', ['zones.0.name', 'text', { least: 1, most: 120 }]],
+    ['a name without a letter', ['zones.0.name', 'name', { most: 120 }]],
     ['an id that is none', ['zones.0.id', 'id', {}]],
     ['the id that every object has', ['zones.0.id', 'id', {}]],
     [
@@ -255,6 +255,6 @@ describe('a value that no file can hold', () => {
     ['a big number', 10n],
     ['a symbol', Symbol('name')],
   ])('%s in place of a name', (_name, name) => {
-    expect(faultOf({ ...oneBed(), name })).toEqual([['name', 'text', { least: 1, most: 120 }]]);
+    expect(faultOf({ ...oneBed(), name })).toEqual([['name', 'name', { most: 120 }]]);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULTS } from '../../../src/plan/defaults.ts';
 import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
 import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { changesSince1, from1 } from '../../../src/plan/versions/from-1.ts';
 import { metricGarden, mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 
@@ -56,6 +57,32 @@ describe('what is told', () => {
   it('is how many rain totals count as read through the last day of their week', () => {
     const log = { weeks: { '2027-06-07': { rain: 1 }, '2027-06-14': { eto: 1 }, '2027-06-21': { rain: 0 } } };
     expect(changesOf(oneBed({ log }))).toContainEqual({ code: 'rain-read-through', values: { weeks: 2 } });
+  });
+
+  it('is how many names were not in one line, or showed nothing, and what they are now', () => {
+    const plantings = [
+      tomatoes({ name: 'Tomatoes\r\nby the wall' }),
+      tomatoes({ id: 'herbs', name: '\u200b\u00a0' }),
+      tomatoes({ id: 'clean', name: ' Kale\u202e ' }),
+    ];
+    const sources = [{ name: '\t' }, { name: 'Main', from: '2027-06-08' }];
+    const plan = oneBed({
+      name: '\u2800',
+      zones: [zone({ name: 'Beds\t=1+1', plantings }), zone({ id: '7', name: '\u{e0020}', plantings: [] })],
+      supply: { ...oneBed().supply, sources } as NonNullable<Plan['supply']>,
+    });
+    const result = checkPlan(asVersion1(plan));
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    expect(result.migration?.changes).toContainEqual({ code: 'names-cleaned', values: { names: 6 } });
+    expect(result.plan.name).toBe(plan.season.firstDay);
+    expect(result.plan.zones.map(({ name }) => name)).toEqual(['Beds =1+1', '7']);
+    expect(result.plan.zones[0]?.plantings.map(({ name }) => name)).toEqual([
+      'Tomatoes by the wall',
+      'herbs',
+      ' Kale\u202e ',
+    ]);
+    expect(result.plan.supply?.sources?.map(({ name }) => name)).toEqual(['1', 'Main']);
+    expect(checkPlan(plan).ok).toBe(false);
   });
 
   it.each<[string, object]>([

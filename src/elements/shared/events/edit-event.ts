@@ -1,5 +1,6 @@
 import type { EditResult } from '../../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../../plan/edits/edit.ts';
+import { requireObject } from '../../../plan/require-argument.ts';
 
 /** Asks the plan around a view for one change. Once it is dispatched, `result` has the answer. */
 export class RunnelEditEvent extends Event {
@@ -11,6 +12,7 @@ export class RunnelEditEvent extends Event {
   result: EditResult | undefined;
 
   constructor(edit: Edit) {
+    requireObject('edit', edit);
     super(RunnelEditEvent.type, { bubbles: true, composed: true });
     this.edit = edit;
   }

@@ -1,6 +1,7 @@
 import type { RunnelAutosaveEvent } from './autosave-event.ts';
 import type { RunnelChangeEvent } from './change-event.ts';
 import type { RunnelEditEvent } from './edit-event.ts';
+import type { RunnelErrorEvent } from './error-event.ts';
 import type { RunnelHistoryEvent } from './history-event.ts';
 import type { RunnelHoverEvent } from './hover-event.ts';
 import type { RunnelOpenEvent } from './open-event.ts';
@@ -16,6 +17,7 @@ export interface RunnelEventMap {
   'runnel-autosave': RunnelAutosaveEvent;
   'runnel-change': RunnelChangeEvent;
   'runnel-edit': RunnelEditEvent;
+  'runnel-error': RunnelErrorEvent;
   'runnel-history': RunnelHistoryEvent;
   'runnel-hover': RunnelHoverEvent;
   'runnel-open': RunnelOpenEvent;
