@@ -5,6 +5,7 @@ export { describeRowFault } from './csv/describe-row-fault.ts';
 export type { ImportChange, ImportPreview, ImportReading, RowFault, RowFaultReason } from './csv/imported.ts';
 export { minutesFromCsv } from './csv/minutes-from-csv.ts';
 export { type CsvChoice, seasonToCsv } from './csv/season-to-csv.ts';
+export type { DayOrder, DecimalMark, FormChoice, FormQuestion, Separator, TableForm } from './csv/table-form.ts';
 export {
   type Against,
   type TableKind,

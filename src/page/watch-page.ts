@@ -1,42 +1,63 @@
 import { notLoadedText } from '../elements/shared/page-language.ts';
 import { ELEMENT_LOADERS } from './element-loaders.ts';
-import { fillPlainDiv } from './fill-plain-div.ts';
-import { sayAllMisspelt } from './misspelt.ts';
 
 const TAGS = [...ELEMENT_LOADERS.keys()].join();
 
-/** Every element of the kit below `root`, itself included, and every plain div that stands for one. */
-function find(root: Element | Document, selector: string): readonly HTMLElement[] {
+/** Every element below `root`, itself included, that a selector fits. */
+function find(root: Element | Document | ShadowRoot, selector: string): readonly HTMLElement[] {
   const below = [...root.querySelectorAll<HTMLElement>(selector)];
   return root instanceof HTMLElement && root.matches(selector) ? [root, ...below] : below;
 }
 
-/** Defines the elements that a page holds, now and later, and no others. Sees what lies in the page, not in shadow roots. */
-export function watchPage(page: Document): void {
-  const asked = new Set<string>();
+/** Whether an element may stand for one of the kit, be misspelt, or have a shadow root. */
+function isOdd({ localName, dataset, shadowRoot }: HTMLElement): boolean {
+  if (dataset?.['runnel'] !== undefined) return true;
+  return !ELEMENT_LOADERS.has(localName) && (shadowRoot !== null || localName.includes('-'));
+}
 
-  const load = async (tag: string): Promise<void> => {
-    if (asked.has(tag)) return;
-    asked.add(tag);
+/** Defines the elements that a page holds, now and later, and no others; in open shadow roots too. */
+export function watchPage(page: Document): void {
+  const asked = new Map<string, Promise<unknown>>();
+  const entered = new WeakSet<Node>();
+
+  const load = async (element: HTMLElement): Promise<void> => {
+    const { localName: tag } = element;
+    const isFirst = !asked.has(tag);
+    const loading = asked.get(tag) ?? Promise.resolve(ELEMENT_LOADERS.get(tag)?.());
+    asked.set(tag, loading);
     try {
-      await ELEMENT_LOADERS.get(tag)?.();
+      await loading;
     } catch (error) {
-      for (const element of page.querySelectorAll(tag)) element.textContent = notLoadedText(element);
-      throw error;
+      element.textContent = notLoadedText(element);
+      if (isFirst) throw error;
     }
   };
 
-  const welcome = (root: Element | Document): void => {
-    for (const div of find(root, '[data-runnel]')) fillPlainDiv(div);
-    for (const { localName } of find(root, TAGS)) void load(localName);
-    sayAllMisspelt((selector) => find(root, selector));
+  const enter = (root: Document | ShadowRoot): void => {
+    if (entered.has(root)) return;
+    entered.add(root);
+    observer.observe(root, { childList: true, subtree: true });
+    welcome(root);
+  };
+
+  const lookAt = async (odd: readonly HTMLElement[]): Promise<void> => {
+    const { lookCloser } = await import('./look-closer.ts');
+    for (const element of odd) void lookCloser(element, enter);
+  };
+
+  const welcome = (root: Element | Document | ShadowRoot): void => {
+    for (const element of find(root, TAGS)) void load(element);
+    const odd = find(root, '*').filter(isOdd);
+    if (odd.length > 0) void lookAt(odd);
   };
 
   const observer = new MutationObserver((records) => {
     for (const { addedNodes } of records) {
-      for (const node of addedNodes) if (node instanceof Element && node.isConnected) welcome(node);
+      for (const node of addedNodes) {
+        // What the spreadsheet draws is its own, and much.
+        if (node instanceof Element && node.isConnected && node.closest('.handsontable') === null) welcome(node);
+      }
     }
   });
-  observer.observe(page, { childList: true, subtree: true });
-  welcome(page);
+  enter(page);
 }

@@ -1,5 +1,6 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import type { UnitSystem } from '../../engine/units.ts';
+import type { FormChoice } from '../../exchange/csv/table-form.ts';
 import { filesWords } from '../../language/en/files.ts';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
@@ -85,6 +86,7 @@ export class FilesBody {
 
   readonly #actions = {
     readIn: (units: UnitSystem) => this.#import.readIn(units),
+    readAs: (choice: FormChoice) => this.#import.readAs(choice),
     apply: () => {
       if (this.#import.apply()) this.#focus();
     },
@@ -162,7 +164,7 @@ export class FilesBody {
       <h3>${this.#say.importTitle}</h3>
       <p>${this.#say.importSays}</p>
       <dl>${this.#layouts(view).map(([kind, layout]) => html`<div><dt>${kind}</dt><dd>${layout}</dd></div>`)}</dl>
-      <p class="quiet">${this.#say.form}</p>
+      <p class="quiet">${this.#say.layout}</p>
       <div part="drop" class=${this.#isDraggedOver ? 'drop over' : 'drop'} @dragover=${this.#onDrag} @dragleave=${this.#onDrag} @drop=${this.#onDrag}>
         ${fileButton({ words: this.#say.choose, accept: TABLE_FILES, onFile: (file) => void this.#import.openFile(file) })}
         <span class="quiet">${this.#say.drop}</span>

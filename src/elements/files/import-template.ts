@@ -6,6 +6,7 @@ import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
 import { describeRowFault } from '../../exchange/csv/describe-row-fault.ts';
 import type { ImportChange, ImportReading } from '../../exchange/csv/imported.ts';
+import type { FormChoice } from '../../exchange/csv/table-form.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
 import { filesWords } from '../../language/en/files.ts';
 import { unitsWords } from '../../language/en/units.ts';
@@ -16,10 +17,12 @@ import { symbolOf, withUnit } from '../../language/format/quantity.ts';
 import type { Language } from '../../language/language.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
+import { formTemplate } from './form-template.ts';
 import type { ImportState } from './table-import.ts';
 
 export interface ImportActions {
   readonly readIn: (units: UnitSystem) => void;
+  readonly readAs: (choice: FormChoice) => void;
   readonly apply: () => void;
   readonly cancel: () => void;
 }
@@ -60,8 +63,10 @@ export function importStatus(state: ImportState, view: ReadyView): string {
   return view.plan === state.before ? say.undone(format, state.count) : '';
 }
 
-function previewStatus(table: string, { kind, rows, changes, outside }: TablePreview, view: ReadyView): string {
+function previewStatus(table: string, preview: TablePreview, view: ReadyView): string {
+  const { kind, rows, changes, outside, asked } = preview;
   const { say, format } = saying(view);
+  if (asked.length > 0) return say.twoReadings(table);
   const sentences = [
     say.summary(format, say.kinds[kind], table, rows, changes.length),
     ...(outside === 0 ? [] : [say.outside(format, outside)]),
@@ -97,6 +102,7 @@ export function previewTemplate(
   const { preview, faults } = state;
   const { say, reader } = saying(view);
   return html`<div class="preview">
+    ${formTemplate(preview, state.choice, reader, actions.readAs)}
     ${unitsTemplate(preview, view, actions)}
     ${rowFaultsTemplate(preview, view)}
     ${changesTemplate(preview, view)}

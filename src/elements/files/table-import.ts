@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { UnitSystem } from '../../engine/units.ts';
+import type { FormChoice } from '../../exchange/csv/table-form.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
@@ -17,6 +18,8 @@ export type ImportState =
       readonly step: 'preview';
       readonly file: string | undefined;
       readonly preview: TablePreview;
+      /** What a person has said of how it is written. */
+      readonly choice: FormChoice;
       /** Why the plan refused the changes. */
       readonly faults: readonly Fault[];
     }
@@ -46,6 +49,7 @@ export class TableImport implements ReactiveController {
   #state: ImportState = NONE;
   #text = '';
   #units: UnitSystem | undefined;
+  #choice: FormChoice = {};
   #work: CsvWork | undefined;
   /** The plan and the locale that the preview was made for. */
   #against: Plan | undefined;
@@ -86,18 +90,25 @@ export class TableImport implements ReactiveController {
     this.#preview(this.#state.file);
   }
 
+  /** Says how the table is written, where it can be read in two ways. */
+  readAs(choice: FormChoice): void {
+    if (this.#state.step !== 'preview') return;
+    this.#choice = { ...this.#choice, ...choice };
+    this.#preview(this.#state.file);
+  }
+
   /** Makes the changes as one step of history. True where the plan took them. */
   apply(): boolean {
     const { state } = this;
     const before = this.#plan.view.plan;
     const edit = state.step === 'preview' ? state.preview.edit : undefined;
     if (state.step !== 'preview' || edit === undefined || before === undefined) return false;
-    const { file, preview } = state;
+    const { file, preview, choice } = state;
     const result = this.#plan.edit(edit);
     this.#show(
       result.ok
         ? { step: 'applied', file, count: preview.changes.length, before, after: result.plan }
-        : { step: 'preview', file, preview, faults: result.faults },
+        : { step: 'preview', file, preview, choice, faults: result.faults },
     );
     return result.ok;
   }
@@ -119,6 +130,7 @@ export class TableImport implements ReactiveController {
     this.#work = work;
     this.#text = read.text;
     this.#units = undefined;
+    this.#choice = {};
     this.#preview(file);
   }
 
@@ -126,12 +138,13 @@ export class TableImport implements ReactiveController {
     const { plan, season, locale } = this.#plan.view;
     this.#against = plan;
     this.#locale = locale;
-    const read = plan && this.#work?.tableFromCsv(this.#text, { plan, season, units: this.#units, locale });
+    const read =
+      plan && this.#work?.tableFromCsv(this.#text, { plan, season, units: this.#units, locale, choice: this.#choice });
     if (read === undefined) this.#show(NONE);
     else if (read.kind === undefined) {
       const headings = read.headings.slice(0, MOST_HEADINGS).map((heading) => heading.slice(0, HEADING_LETTERS));
       this.#show({ step: 'unknown', file, headings });
-    } else this.#show({ step: 'preview', file, preview: read, faults: [] });
+    } else this.#show({ step: 'preview', file, preview: read, choice: this.#choice, faults: [] });
   }
 
   #show(state: ImportState): void {

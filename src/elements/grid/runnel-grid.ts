@@ -9,6 +9,7 @@ import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
+import { lightRoot } from '../shared/light-root.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
@@ -25,7 +26,8 @@ import { ViewAnnouncer } from './view-announcer.ts';
 /**
  * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain counted in every cell.
  *
- * Stands inside a `runnel-plan`, in the page's own document: inside a shadow root the spreadsheet does not work. Minutes
+ * Stands inside a `runnel-plan`, in the page's own document: inside a shadow root the spreadsheet does not work, and the element says
+ * so. Words that stand in it, for pages without scripts, go when it starts. Minutes
  * are typed into a zone's week, rain and reference ET into the rows on top, open days into a planting with a shut-off.
  * Its accessibility has one known fault: Handsontable's root has the role treegrid and holds, beside its rows, the layer
  * that scrolls and the field in which is typed, which that role does not allow (axe: aria-required-children).
@@ -77,7 +79,7 @@ export class RunnelGrid extends LitElement {
   pointedWeek: number | undefined;
 
   protected override createRenderRoot(): HTMLElement {
-    return this;
+    return lightRoot(this);
   }
 
   override connectedCallback(): void {
@@ -158,12 +160,19 @@ export class RunnelGrid extends LitElement {
 
   protected override render(): unknown {
     const { view } = this.#plan;
+    if (this.getRootNode() instanceof ShadowRoot) return this.#inShadow();
     if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
     if (this.licenseKey === '') {
       warnDeveloper(this, 'the license-key of <runnel-grid> is missing; the README says which one to set.');
       return licenceTemplate(this.#sheet.reader.language);
     }
     return this.#season(this.#sheet);
+  }
+
+  #inShadow(): TemplateResult {
+    warnDeveloper(this, '<runnel-grid> stands in a shadow root; it has to stand in the page itself.');
+    const { locale } = this.#plan.view;
+    return html`<p class="runnel-grid__waiting" role="status">${gridWords(languageFor(locale)).inShadow}</p>`;
   }
 
   #season(sheet: SeasonSheet): TemplateResult {

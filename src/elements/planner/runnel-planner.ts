@@ -2,6 +2,7 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { lightRoot } from '../shared/light-root.ts';
 import { isInsidePlan } from '../shared/outside-plan.ts';
 import { checkToday, daySet } from '../shared/today-here.ts';
 import { plannerStyles } from './runnel-planner.styles.ts';
@@ -10,7 +11,8 @@ import { plannerStyles } from './runnel-planner.styles.ts';
  * @summary The season's grid, chart, notices and the trace of a number, laid out as one tool.
  *
  * Inside a `runnel-plan` it shows that plan. Anywhere else it makes a plan of its own, which `src` or `plan` fills; without
- * either it waits for a file to be opened. It renders in light DOM, as the grid must, and so must everything around it.
+ * either it waits for a file to be opened. It renders in light DOM, as the grid must, and so must everything around it. Words
+ * that stand in it, for pages without scripts, go when it starts.
  *
  * @fires {RunnelChangeEvent} runnel-change - From its own plan: another plan stands on the page.
  * @fires {RunnelAutosaveEvent} runnel-autosave - From its own plan: it is saved in another way than before.
@@ -56,7 +58,7 @@ export class RunnelPlanner extends LitElement {
   }
 
   protected override createRenderRoot(): HTMLElement {
-    return this;
+    return lightRoot(this);
   }
 
   protected override render(): TemplateResult {

@@ -20,6 +20,14 @@ function reasonOf(fault: RowFault, locale: string): string {
       return say.minutesHeadings(fault.weekStart);
     case 'weather-headings':
       return say.weatherHeadings;
+    case 'column-twice':
+      return say.columnTwice;
+    case 'heading-unit':
+      return say.headingUnit[fault.reading];
+    case 'too-many-cells':
+      return say.tooManyCells(format, fault.cells, fault.headings);
+    case 'hourly':
+      return say.hourly;
     case 'week-twice':
       return say.weekTwice;
     case 'week-outside':

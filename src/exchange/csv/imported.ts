@@ -2,8 +2,13 @@
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import type { FormQuestion, TableForm } from './table-form.ts';
 
 export interface ImportPreview {
+  /** How the table was read. */
+  readonly form: TableForm;
+  /** What a person has to say first: until then nothing is read. */
+  readonly asked: readonly FormQuestion[];
   /** One step of history that keeps all changes; nothing where there is none. */
   readonly edit: Edit | undefined;
   readonly changes: readonly ImportChange[];
@@ -25,13 +30,24 @@ export interface ImportChange {
 }
 
 /** A row that could not be read: its line in the file (the headings are line 1), what stands there, and what is wrong with it. */
-export type RowFault = RowFaultReason & { readonly line: number; readonly value: string };
+export type RowFault = Refusal & { readonly line: number };
+
+/** The same without its line. */
+export type Refusal = RowFaultReason & { readonly value: string };
 
 export type RowFaultReason =
   /** No heading for the zone, or none for a week of the season; `weekStart`: a heading that would do. */
   | { readonly code: 'minutes-headings'; readonly weekStart: string }
   /** No heading for the date, or none for a reading. */
   | { readonly code: 'weather-headings' }
+  /** Another column is of the same. */
+  | { readonly code: 'column-twice' }
+  /** The heading names a unit that is none of what the column is of; `reading`: what that is. */
+  | { readonly code: 'heading-unit'; readonly reading: 'rain' | 'temperature' }
+  /** So many cells, of which the last have no heading. */
+  | { readonly code: 'too-many-cells'; readonly cells: number; readonly headings: number }
+  /** The file has several times of a day. */
+  | { readonly code: 'hourly' }
   | { readonly code: 'week-twice' | 'week-outside' | 'zone-unknown' }
   /** As many zones have the name. */
   | { readonly code: 'zone-shared'; readonly zones: number }

@@ -8,7 +8,8 @@ import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
 import { bareWord, headingWords } from './read-heading.ts';
-import { numberIn, readTable, type Table, type TableRow } from './read-table.ts';
+import { numberIn, readTable, type Table, type TableRow, tooManyCells } from './read-table.ts';
+import { type DecimalMark, decimalOf, type FormChoice, type TableForm } from './table-form.ts';
 
 /** As close as a file of this kit's own has it. */
 const SAME_MINUTES = 0.0006;
@@ -30,6 +31,7 @@ interface ZoneChange extends ImportChange {
 interface MinutesImport {
   readonly plan: Plan;
   readonly season: Season | undefined;
+  readonly decimal: DecimalMark;
   readonly weeks: readonly WeekColumn[];
   readonly changes: ZoneChange[];
   readonly faults: RowFault[];
@@ -43,18 +45,34 @@ interface MinutesImport {
  * Zones are found by name, whatever its case. `locale`: BCP 47, whose language the headings may be in; English ones are
  * always read.
  */
-export function minutesFromCsv(text: string, plan: Plan, season?: Season, locale = 'en'): ImportPreview {
-  return minutesInTable(readTable(text), plan, season, locale);
+export function minutesFromCsv(
+  text: string,
+  plan: Plan,
+  season?: Season,
+  locale = 'en',
+  choice: FormChoice = {},
+): ImportPreview {
+  return minutesInTable(readTable(text), { plan, season, locale, choice });
+}
+
+export interface MinutesReading {
+  readonly plan: Plan;
+  readonly season: Season | undefined;
+  readonly locale: string;
+  readonly choice: FormChoice;
 }
 
 /** The same from a table that is read already. */
-export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Season, locale = 'en'): ImportPreview {
+export function minutesInTable(
+  { header, rows, separator }: Table,
+  { plan, season, locale, choice }: MinutesReading,
+): ImportPreview {
   const columns = zoneColumns(header, locale);
   const weeks = weekColumns(header, plan);
   if (columns.zone < 0 || weeks.length === 0) {
     const value = header.join(', ').slice(0, 80);
     const fault: RowFault = { code: 'minutes-headings', line: 1, value, weekStart: plan.season.firstDay };
-    return { edit: undefined, changes: [], faults: [fault] };
+    return { form: { separator, decimal: '.' }, asked: [], edit: undefined, changes: [], faults: [fault] };
   }
   const isFirst = ({ week }: WeekColumn, at: number) => weeks.findIndex((other) => other.week === week) === at;
   const faults = weeks
@@ -65,15 +83,32 @@ export function minutesInTable({ header, rows }: Table, plan: Plan, season?: Sea
       .filter((heading, index) => isIsoDate(heading) && !weeks.some((column) => column.index === index))
       .map((value): RowFault => ({ code: 'week-outside', line: 1, value })),
   );
-  const into: MinutesImport = { plan, season, weeks: weeks.filter(isFirst), changes: [], faults, lines: new Map() };
-  for (const row of rows) {
-    if (row.cells[columns.planting]) continue;
-    if (columns.measure >= 0 && !isMinutes(row.cells[columns.measure] ?? '', locale)) continue;
-    readRow(row, row.cells[columns.zone] ?? '', into);
+  const ofMinutes = rows.filter(
+    ({ cells }) => !cells[columns.planting] && (columns.measure < 0 || isMinutes(cells[columns.measure] ?? '', locale)),
+  );
+  const figures = ofMinutes.flatMap(({ cells }) => weeks.map(({ index }) => cells[index] ?? ''));
+  const decimal = choice.decimal ?? decimalOf(figures, separator).answer;
+  const form: TableForm = { separator, decimal: decimal ?? '.' };
+  if (decimal === undefined) return { form, asked: ['decimal'], edit: undefined, changes: [], faults: [] };
+  const into: MinutesImport = {
+    plan,
+    season,
+    decimal,
+    weeks: weeks.filter(isFirst),
+    changes: [],
+    faults,
+    lines: new Map(),
+  };
+  for (const row of ofMinutes) {
+    const refused = tooManyCells(row, header, form);
+    if (refused !== undefined) faults.push({ line: row.line, ...refused });
+    else readRow(row, row.cells[columns.zone] ?? '', into);
   }
   const { changes } = into;
   const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
   return {
+    form,
+    asked: [],
     edit: edits.length === 0 ? undefined : { type: 'together', action: 'import-minutes', edits },
     changes,
     faults,
@@ -97,21 +132,20 @@ function readRow(row: TableRow, name: string, into: MinutesImport): void {
 }
 
 function readFigures({ line, cells }: TableRow, zone: PlanZone, into: MinutesImport): void {
-  const { plan, season, weeks, changes, faults, lines } = into;
+  const { plan, season, decimal, weeks, changes, faults, lines } = into;
   lines.set(zone.id, line);
   const computed = season?.zones.find((each) => each.zone.id === zone.id);
   for (const { index, week, day } of weeks) {
     const value = cells[index] ?? '';
-    const to = numberIn(value);
-    if (to === undefined) continue;
+    const to = numberIn(value, decimal);
+    // What goes out is what the season has run, even more than can be set by hand: taken in again unchanged, it changes nothing.
+    if (to === undefined || isComputed(to, computed, week)) continue;
     if (!(to >= 0 && to <= MINUTES_A_WEEK)) {
       faults.push({ code: 'minutes', line, value, most: MINUTES_A_WEEK });
       continue;
     }
     const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
-    // What goes out is what the season has run: taken in again unchanged, it changes nothing.
-    const isSame = isComputed(to, computed, week) || (from !== undefined && Math.abs(from - to) < SAME_MINUTES);
-    if (isSame) continue;
+    if (from !== undefined && Math.abs(from - to) < SAME_MINUTES) continue;
     const held = computed && HELD[zoneOrigin(computed, week)];
     if (held === undefined) changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
     else faults.push({ code: held, line, value, weekStart: dayNumber(day) });

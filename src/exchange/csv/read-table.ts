@@ -1,8 +1,11 @@
-/** The rows of a CSV file: separator told by itself, byte order mark taken off, blank lines passed over. */
+/** The rows of a CSV file: separator told from its rows, byte order mark taken off, blank lines passed over. */
 import Papa from 'papaparse';
 import { fromSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
+import type { Refusal } from './imported.ts';
+import type { DecimalMark, Separator, TableForm } from './table-form.ts';
 
 export interface Table {
+  readonly separator: Separator;
   /** As written, trimmed. */
   readonly header: readonly string[];
   /** With the line each begins on; the first line of the file is line 1. */
@@ -16,13 +19,12 @@ export interface TableRow {
 
 export function readTable(text: string): Table {
   const bare = text.replace(/^\uFEFF/, '').replaceAll(/\r\n?/g, '\n');
-  // Blank lines would mislead the guess of the separator, but they count as lines.
-  const { delimiter } = Papa.parse<string[]>(bare, { skipEmptyLines: 'greedy', preview: 20 }).meta;
+  const separator = separatorOf(bare);
   const rows: TableRow[] = [];
   let line = 1;
   let read = 0;
   Papa.parse<string[]>(bare, {
-    delimiter,
+    delimiter: separator,
     newline: '\n',
     step: ({ data, meta }) => {
       const cells = data.map(written);
@@ -33,7 +35,39 @@ export function readTable(text: string): Table {
     },
   });
   const [first, ...rest] = rows;
-  return { header: first?.cells ?? [], rows: rest };
+  return { separator, header: first?.cells ?? [], rows: rest };
+}
+
+/** In order of preference: a comma may also be a decimal mark, or stand in a heading. */
+const SEPARATORS: readonly Separator[] = ['\t', ';', '|', ','];
+
+/** As many rows tell it. */
+const ROWS_ASKED = 1000;
+
+/** What parts the headings, and most rows into as many cells. */
+function separatorOf(text: string): Separator {
+  let best: { readonly separator: Separator; readonly alike: number } | undefined;
+  for (const separator of SEPARATORS) {
+    const options = { delimiter: separator, newline: '\n', skipEmptyLines: 'greedy', preview: ROWS_ASKED } as const;
+    const [header = [], ...rows] = Papa.parse<string[]>(text, options).data;
+    const alike = rows.filter((cells) => cells.length === header.length).length;
+    if (header.length > 1 && (best === undefined || alike > best.alike)) best = { separator, alike };
+  }
+  return best?.separator ?? ',';
+}
+
+/** Letters of a row that are shown. */
+const ROW_LETTERS = 80;
+
+/** What is wrong with a row that has figures beyond the last heading, as those of `12,5` do where a comma parts the columns. */
+export function tooManyCells(
+  { cells }: TableRow,
+  header: readonly string[],
+  { separator }: Pick<TableForm, 'separator'>,
+): Refusal | undefined {
+  if (cells.slice(header.length).every((cell) => cell === '')) return undefined;
+  const value = cells.join(separator).slice(0, ROW_LETTERS);
+  return { code: 'too-many-cells', value, cells: cells.length, headings: header.length };
 }
 
 /** What was written, without the mark that keeps a name from being a formula. */
@@ -41,8 +75,17 @@ function written(cell: string): string {
   return fromSpreadsheetText(cell.trim()).trim();
 }
 
-/** A number of a data file: a point is the decimal mark. NaN for anything else; undefined for a blank. */
-export function numberIn(text: string): number | undefined {
-  if (text === '') return undefined;
+/** The other mark between groups of three digits. */
+const GROUPED: Readonly<Record<DecimalMark, RegExp>> = {
+  '.': /^[+-]?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/,
+  ',': /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+(?:,\d*)?$/,
+};
+
+/** A number of a data file. NaN for anything else; undefined for a blank. */
+export function numberIn(written: string, decimal: DecimalMark = '.'): number | undefined {
+  if (written === '') return undefined;
+  const whole = GROUPED[decimal].test(written) ? written.replaceAll(decimal === '.' ? ',' : '.', '') : written;
+  if (decimal === ',' && whole.includes('.')) return Number.NaN;
+  const text = decimal === ',' ? whole.replace(',', '.') : whole;
   return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
 }

@@ -6,6 +6,7 @@ import { hasReading, type WeatherUnits, weatherColumns } from '../weather-file/r
 import type { ImportPreview } from './imported.ts';
 import { minutesInTable, zoneColumns } from './minutes-from-csv.ts';
 import { readTable } from './read-table.ts';
+import type { FormChoice } from './table-form.ts';
 import { weatherInTable } from './weather-from-csv.ts';
 
 export type TableKind = 'minutes' | 'rain' | 'weather';
@@ -35,16 +36,18 @@ export interface Against {
   readonly units?: UnitSystem | undefined;
   /** BCP 47: its language's headings are read beside English ones; left out, English ones alone. */
   readonly locale?: string | undefined;
+  /** What a person has said of how it is written. */
+  readonly choice?: FormChoice | undefined;
 }
 
 export function tableFromCsv(
   text: string,
-  { plan, season, units = plan.units, locale = 'en' }: Against,
+  { plan, season, units = plan.units, locale = 'en', choice = {} }: Against,
 ): TablePreview | UnknownTable {
   const table = readTable(text);
   const rows = table.rows.length;
   if (zoneColumns(table.header, locale).zone >= 0) {
-    const preview = minutesInTable(table, plan, season, locale);
+    const preview = minutesInTable(table, { plan, season, locale, choice });
     return { ...preview, kind: 'minutes', rows, outside: 0, units: undefined, unnamed: undefined };
   }
   const columns = weatherColumns(table.header, locale);
@@ -52,5 +55,10 @@ export function tableFromCsv(
   const { rain, min, max } = columns;
   const kind = min === undefined && max === undefined ? 'rain' : 'weather';
   const isUnnamed = [rain, min, max].some((column) => column !== undefined && column.units === undefined);
-  return { ...weatherInTable(table, plan, units, locale), kind, rows, unnamed: isUnnamed ? units : undefined };
+  return {
+    ...weatherInTable(table, plan, { units, locale, choice }),
+    kind,
+    rows,
+    unnamed: isUnnamed ? units : undefined,
+  };
 }

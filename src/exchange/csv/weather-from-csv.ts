@@ -7,6 +7,7 @@ import type { Plan, PlanDay } from '../../plan/schema/plan-schema.ts';
 import { dailyWeatherIn, type FileDay, type WeatherUnits } from '../weather-file/read-daily-weather.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
 import { readTable, type Table } from './read-table.ts';
+import type { FormChoice } from './table-form.ts';
 
 export interface WeatherPreview extends ImportPreview {
   /** Days of the file that lie outside the season; they change nothing. */
@@ -28,13 +29,18 @@ export function weatherFromCsv(
   plan: Plan,
   units: UnitSystem = plan.units,
   locale = 'en',
+  choice: FormChoice = {},
 ): WeatherPreview {
-  return weatherInTable(readTable(text), plan, units, locale);
+  return weatherInTable(readTable(text), plan, { units, locale, choice });
 }
 
 /** The same from a table that is read already. */
-export function weatherInTable(table: Table, plan: Plan, units: UnitSystem, locale: string): WeatherPreview {
-  const file = dailyWeatherIn(table, units, locale);
+export function weatherInTable(
+  table: Table,
+  plan: Plan,
+  { units, locale, choice }: { readonly units: UnitSystem; readonly locale: string; readonly choice: FormChoice },
+): WeatherPreview {
+  const file = dailyWeatherIn(table, units, locale, choice);
   const inside = file.days.filter(({ day }) => isInside(day, plan));
   const changes: ImportChange[] = [];
   const faults: RowFault[] = [...file.faults];
@@ -55,6 +61,8 @@ export function weatherInTable(table: Table, plan: Plan, units: UnitSystem, loca
   }
   const action = changes.every(({ reading }) => reading === 'rain') ? 'import-rain' : 'import-weather';
   return {
+    form: file.form,
+    asked: file.asked,
     edit: edits.length === 0 ? undefined : { type: 'together', action, edits },
     changes,
     faults: faults.toSorted((one, other) => one.line - other.line),

@@ -46,6 +46,14 @@ export const csv = {
     minutesHeadings: (weekStart: string) =>
       `use the heading Zone, and the first day of each week as a heading, such as ${weekStart}.`,
     weatherHeadings: 'use the heading Date, and at least one of Rain, Low and High.',
+    columnTwice: 'another column is of the same. Delete one of the two.',
+    headingUnit: {
+      rain: 'this is no unit of rain. Use mm or in.',
+      temperature: 'this is no unit of a temperature. Use °C or °F.',
+    },
+    tooManyCells: ({ count }: Format, cells: number, headings: number) =>
+      `the row has ${count(cells, { one: 'cell', other: 'cells' })} for ${count(headings, { one: 'heading', other: 'headings' })}. Where commas part the cells, use a decimal point.`,
+    hourly: 'the file has several times of a day. Add them up to days first.',
     weekTwice: 'use each week of the season once.',
     weekOutside: 'this is not a week of the season.',
     zoneUnknown: 'no zone of the plan has this name.',
@@ -56,12 +64,12 @@ export const csv = {
     weekClosed: ({ weekOf }: Format, firstDay: number) => `the zone is closed in the ${weekOf(firstDay)}.`,
     weekRun: ({ weekOf }: Format, firstDay: number) =>
       `the plan has the minutes really run in the ${weekOf(firstDay)}.`,
-    date: (example: string) => `write days as year-month-day, such as ${example}.`,
+    date: (example: string) => `this is no day. Write days alike, best as year-month-day, such as ${example}.`,
     dateTwice: ({ number }: Format, line: number) => `line ${number(line)} has this day already.`,
     rain: ({ number }: Format, low: number, high: number, unit: string) =>
-      `use rain from ${number(low)} to ${number(high)} ${unit}, with a decimal point.`,
+      `use rain from ${number(low)} to ${number(high)} ${unit}.`,
     temperature: ({ number }: Format, low: number, high: number, unit: string) =>
-      `use a temperature from ${number(low)} to ${number(high)} ${unit}, with a decimal point.`,
+      `use a temperature from ${number(low)} to ${number(high)} ${unit}.`,
     highBelowLow: 'the highest temperature is below the lowest.',
     highBelowLowOfDay: 'the highest temperature is below the lowest, together with what the plan has for that day.',
   },

@@ -33,7 +33,8 @@ export const files = {
     rain: 'the columns Date and Rain',
     weather: 'the columns Date, Low and High, and Rain if you read it',
   },
-  form: 'Write days as year-month-day. Use a decimal point. A heading may name its unit, as in Rain (mm).',
+  layout:
+    'Days as year-month-day and a decimal point are sure to be read. Others are told from the whole table. A heading may name its unit, as in Rain (mm).',
   choose: 'Choose a file…',
   drop: 'or drop it here',
   pasteInstead: 'Paste it instead',
@@ -42,6 +43,27 @@ export const files = {
   reading: 'Reading the file…',
   named: (file: string) => `“${file}”`,
   pastedTable: 'The pasted table',
+  /** How a table is written. */
+  form: {
+    readAs: (parts: readonly string[]) => `Read with ${parts.join(', ')}.`,
+    separators: {
+      ',': 'commas between columns',
+      ';': 'semicolons between columns',
+      '\t': 'tabs between columns',
+      '|': 'bars between columns',
+    },
+    decimals: { '.': 'a decimal point', ',': 'a decimal comma' },
+    day: 'It has',
+    days: {
+      'year-month-day': 'days as year-month-day',
+      'day-month-year': 'days as day-month-year',
+      'month-day-year': 'days as month-day-year',
+    },
+    decimal: 'Its figures have',
+    choose: 'Choose…',
+  },
+  twoReadings: (table: string) =>
+    `${table} can be read in two ways. Choose below how it is written. Nothing has changed yet.`,
   /** Once a table is read. `kind`: one of those above; `table`: its name. */
   summary: ({ count }: Format, kind: string, table: string, rowCount: number, changeCount: number) =>
     `${kind}. ${table}: ${count(rowCount, rows)}, ${count(changeCount, changes)}.`,

@@ -32,14 +32,15 @@ export const grid = {
     both: ({ count, list }: Format, weeks: number, zones: number) =>
       `Show ${list([count(weeks, WEEKS), count(zones, ZONES)])} hidden`,
   },
-  noMatch: 'No zone matches. Clear the search to see them all.',
+  noMatch: 'No zone matches. Clear the search.',
   loading: 'Laying out the sheet…',
+  inShadow: 'The sheet must stand in the page itself.',
   failed: 'The sheet could not be loaded. Check the connection, then load the page again.',
 
   noKey: {
     title: 'The sheet needs a license key.',
-    why: 'It uses Handsontable, a spreadsheet component that asks every page for a key.',
-    free: 'For your own garden, a club, or trying things out, its terms of non-commercial use and evaluation apply. Then write this where the page has the grid:',
+    why: 'It uses Handsontable, a spreadsheet that asks every page for a key.',
+    free: 'For your own garden, a club, or trying things out, its terms of non-commercial use and evaluation apply. Then write:',
     /** Markup, as the page's owner copies it. */
     example: '<runnel-grid license-key="non-commercial-and-evaluation"></runnel-grid>',
     bought:

@@ -72,11 +72,12 @@ export async function takeUp(
 
 export async function read(page: FilesPage): Promise<void> {
   await quiet(page.plan);
-  await until(() => status(page) !== say.reading, 'the file is read');
+  const isDone = () => refusal(page) !== '' || !['', say.reading].includes(status(page));
+  await until(isDone, 'the file is read');
   await quiet(page.plan);
 }
 
-export const status = (page: FilesPage): string => plain(all(page, '[role=status]')[0]?.textContent);
+export const status = (page: FilesPage): string => plain(all(page, 'p[role=status]')[0]?.textContent);
 export const refusal = (page: FilesPage): string => plain(all(page, '.refused')[0]?.textContent);
 export const faultLines = (page: FilesPage): readonly string[] =>
   all(page, '.faults li').map(({ textContent }) => plain(textContent));

@@ -92,6 +92,28 @@ describe('runnel-files, import', () => {
     expect(page.plan.plan?.log?.days?.['2027-05-01']).to.deep.equal({ rain: 1 });
   });
 
+  it('says how a table is read, and asks where there are two readings', async () => {
+    const page = await filesPage();
+    await takeUp(page, 'Date;Rain\n05/06/2027;0,5\n06/06/2027;0,2\n');
+    expect(status(page)).to.contain(plain(say.twoReadings('“table.csv”')));
+    expect(preview(page)).to.deep.equal([]);
+    expect(buttonsOf(page)).not.to.include(say.apply);
+    expect(await accessibilityFaults(page.files)).to.deep.equal([]);
+    const days = all<HTMLSelectElement>(page, '.units select').find(({ options }) => options.length === 3);
+    if (days === undefined) throw new Error('the order of days is not asked for');
+    expect(days.value).to.equal('');
+    days.value = 'day-month-year';
+    days.dispatchEvent(new Event('change'));
+    await quiet(page.plan);
+    const { separators, decimals, days: orders, readAs } = say.form;
+    const told = readAs([separators[';'], decimals[','], orders['day-month-year']]);
+    expect(plain(all(page, '.preview')[0]?.textContent)).to.contain(told);
+    expect(preview(page)).to.deep.equal([
+      ['5 June 2027', say.notObserved, '0.5 in'],
+      ['6 June 2027', say.notObserved, '0.2 in'],
+    ]);
+  });
+
   it('takes daily weather in, reading by reading', async () => {
     const page = await filesPage();
     await takeUp(page, 'day;low;high;rain\n2027-05-01;50;71;\n2026-05-01;50;71;1\n');
@@ -107,8 +129,8 @@ describe('runnel-files, import', () => {
     const page = await filesPage();
     await takeUp(page, 'Date,Rain\n2027-05-01,0.5\n2027-05-02,lots\n2027-02-30,1\n2027-05-03,0.2\n');
     expect(faultLines(page)).to.deep.equal([
-      'Line 3, “lots”: use rain from 0 to 78 in, with a decimal point.',
-      'Line 4, “2027-02-30”: write days as year-month-day, such as 2027-04-05.',
+      'Line 3, “lots”: use rain from 0 to 78 in.',
+      'Line 4, “2027-02-30”: this is no day. Write days alike, best as year-month-day, such as 2027-04-05.',
     ]);
     expect(page.plan.plan?.log?.days?.['2027-05-01']).to.equal(undefined);
     expect(await accessibilityFaults(page.files)).to.deep.equal([]);

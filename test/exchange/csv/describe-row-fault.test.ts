@@ -22,13 +22,13 @@ it.each<[RowFaultReason, string]>([
     { code: 'week-run', weekStart: dayNumber('2027-08-02') },
     'the plan has the minutes really run in the week of August 2.',
   ],
-  [{ code: 'date', example: '2027-04-05' }, 'write days as year-month-day, such as 2027-04-05.'],
-  [{ code: 'date-twice', before: 2 }, 'line 2 has this day already.'],
-  [{ code: 'rain', low: 0, high: 78.7, units: 'us' }, 'use rain from 0 to 78 in, with a decimal point.'],
   [
-    { code: 'temperature', low: -70, high: 60, units: 'metric' },
-    'use a temperature from -70 to 60 °C, with a decimal point.',
+    { code: 'date', example: '2027-04-05' },
+    'this is no day. Write days alike, best as year-month-day, such as 2027-04-05.',
   ],
+  [{ code: 'date-twice', before: 2 }, 'line 2 has this day already.'],
+  [{ code: 'rain', low: 0, high: 78.7, units: 'us' }, 'use rain from 0 to 78 in.'],
+  [{ code: 'temperature', low: -70, high: 60, units: 'metric' }, 'use a temperature from -70 to 60 °C.'],
   [{ code: 'high-below-low' }, 'the highest temperature is below the lowest.'],
   [{ code: 'high-below-low-of-day' }, 'together with what the plan has for that day.'],
 ])('says %j', (reason, expected) => {

@@ -103,7 +103,7 @@ describe('minutesFromCsv', () => {
     ['minutes below 0', `Zone,2027-04-12\n${zoneName},-5\n`, 'minutes', 2],
     ['more minutes than a week has', `Zone,2027-04-12\n${zoneName},10081\n`, 'minutes', 2],
     ['a word', `Zone,2027-04-12\n\n${zoneName},long\n`, 'minutes', 3],
-    ['a comma for a point', `Zone;2027-04-12\n${zoneName};4,5\n`, 'minutes', 2],
+    ['two decimal marks', `Zone;2027-04-12\n${zoneName};4,5,1\n`, 'minutes', 2],
     ['no week of the season', `Zone,2020-01-01\n${zoneName},45\n`, 'minutes-headings', 1],
   ])('names the line of %s and changes nothing there', (_, text, code, line) => {
     const { changes, faults } = minutesFromCsv(text, plan);

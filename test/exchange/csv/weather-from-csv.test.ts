@@ -85,7 +85,7 @@ describe('weatherFromCsv', () => {
       { code: 'rain', line: 2, high: 2000, units: 'metric' },
     ],
     ['a formula', 'date,rain\n2027-05-01,=1+1\n', { code: 'rain', line: 2 }],
-    ['a comma for a point', 'date;rain\n2027-05-01;0,5\n', { code: 'rain', line: 2 }],
+    ['two decimal marks', 'date;rain\n2027-05-01;0,5,1\n', { code: 'rain', line: 2 }],
     ['no headings', '2027-05-01,1\n', { code: 'weather-headings', line: 1 }],
     ['an empty file', '', { code: 'weather-headings', line: 1 }],
   ] as const)('names the line of %s', (_, text, fault) => {
