@@ -144,19 +144,22 @@ describe('where an error is thrown', () => {
     reportError.mockClear();
   });
 
-  it.each<[string, unknown]>([
-    ['by the calculation', { type: 'set-note', zone: 'beds', week: firstWeek, note: 'Mulched' }],
-    ['by the edit itself', { type: 'add-line', zone: 'beds', planting: 'tomatoes', line: null }],
-    ['by a part of several edits', { type: 'together', label: 'Two', edits: [setMinutes, null] }],
-  ])('refuses an edit, %s, and leaves plan, history and view as they were', (what, edit) => {
+  const incomplete = { type: 'add-line', zone: 'beds', planting: 'tomatoes', line: null };
+
+  // An edit that is none is refused before anything could throw.
+  it.each<[string, unknown, string, number]>([
+    ['by the calculation', { type: 'set-note', zone: 'beds', week: firstWeek, note: 'Mulched' }, 'not-computed', 1],
+    ['by the edit itself', incomplete, 'edit-incomplete', 0],
+    ['by a part of several edits', { type: 'together', label: 'Two', edits: [setMinutes, null] }, 'edit-unknown', 0],
+  ])('refuses an edit, %s, and leaves plan, history and view as they were', (what, edit, code, reports) => {
     const store = opened();
     store.edit(setMinutes);
     const { view } = store;
     const calls = heard(store);
     calculation.throws = what === 'by the calculation';
-    expect(codesOf(store.edit(edit as Edit))).toEqual(['not-computed']);
+    expect(codesOf(store.edit(edit as Edit))).toEqual([code]);
     calculation.throws = false;
-    expect(reportError).toHaveBeenCalledOnce();
+    expect(reportError).toHaveBeenCalledTimes(reports);
     expect(store.view).toBe(view);
     expect(calls).toEqual([]);
     store.step('undo');

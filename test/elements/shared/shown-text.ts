@@ -8,7 +8,8 @@ export interface ShownText {
 
 const READ_OUT = ['aria-label', 'aria-description', 'aria-valuetext', 'aria-roledescription', 'aria-placeholder'];
 const ATTRIBUTES = [...READ_OUT, 'title', 'placeholder', 'alt', 'label', 'download'];
-const UNREAD = new Set(['style', 'script', 'template', 'link', 'meta', 'title']);
+// What stands as code is to be written as it stands, in every language.
+const UNREAD = new Set(['style', 'script', 'template', 'link', 'meta', 'title', 'code']);
 
 export function shownTexts(root: ParentNode): readonly ShownText[] {
   return elementsIn(root).flatMap((element) => {

@@ -88,7 +88,8 @@ function expectNoMoreThanAsked(zone: ReturnType<typeof computeSeason>['zones'][n
     const cycles = Math.max(1, zoneFigure(zone, 'cycles', week));
     expect(zoneOrigin(zone, week)).toBe('computed');
     for (const planting of zone.plantings) {
-      if (plantingFigure(planting, 'openDays', week) === 0) continue;
+      // A refill asks on the morning it is due, which what it asked for on the week's first does not tell.
+      if (planting.planting.watering === 'refill' || plantingFigure(planting, 'openDays', week) === 0) continue;
       const beyond = zoneFigure(zone, 'minutesPerDay', week) - plantingFigure(planting, 'minutesWanted', week);
       expect(beyond, `week ${week}`).toBeLessThanOrEqual(cycles * zone.zone.timerStepMinutes + 1e-6);
     }
