@@ -166,9 +166,14 @@ function foundText(found: Found, words: FaultWords['found'], format: Format): st
   if (typeof found === 'string') return words.text(visibleText(found));
   if (typeof found === 'number') return Number.isNaN(found) ? words.notANumber : numberFound(found, format);
   if (typeof found === 'boolean') return found ? words.true : words.false;
-  if ('items' in found) return found.items.length === 0 ? words.emptyList : found.items.join(', ');
+  if ('items' in found) return found.items.length === 0 ? words.emptyList : listed(found.items, words);
   if ('listLength' in found) return words.list(format, found.listLength);
   return 'fields' in found ? words.fields : words.type(found.type);
+}
+
+/** An empty text among them is seen by its quotes. */
+function listed(items: readonly string[], words: FaultWords['found']): string {
+  return items.map((item) => (item.trim() === '' ? words.text(item) : item)).join(', ');
 }
 
 /** Infinite numbers, and those of more digits than are said, as they are written. */

@@ -55,7 +55,8 @@ export function watchPage(page: Document): void {
     for (const { addedNodes } of records) {
       for (const node of addedNodes) {
         // What the spreadsheet draws is its own, and much.
-        if (node instanceof Element && node.isConnected && node.closest('.handsontable') === null) welcome(node);
+        const sheet = node.parentElement?.closest('runnel-grid') ?? null;
+        if (node instanceof Element && node.isConnected && sheet === null) welcome(node);
       }
     }
   });

@@ -5,29 +5,59 @@ import { WHOLE_PLAN } from '../reading/place.ts';
 import type { Edit } from './edit.ts';
 import { refuse } from './find.ts';
 
-/** By kind of edit: its field that has to be a group of fields, or a list. */
-const PARTS: { readonly [Type in Edit['type']]?: string } = {
-  'change-day-weather': 'change',
-  'change-site': 'change',
-  'change-supply': 'change',
-  'set-season': 'season',
-  'add-zone': 'zone',
-  'change-zone': 'change',
-  'add-planting': 'planting',
-  'change-planting': 'change',
-  'add-line': 'line',
-  'replace-line': 'line',
-  together: 'edits',
+type Part = 'text' | 'group' | 'list';
+
+const ZONE_WEEK = { zone: 'text', week: 'text' } as const;
+const PLANTING = { zone: 'text', planting: 'text' } as const;
+
+/** By kind of edit: which of its fields name something, are a group of fields or a list. What they hold is checked with the plan. */
+const PARTS: { readonly [Type in Edit['type']]: Readonly<Record<string, Part>> } = {
+  'set-minutes': ZONE_WEEK,
+  'set-minutes-run': ZONE_WEEK,
+  'close-week': ZONE_WEEK,
+  'set-open-days': { ...PLANTING, week: 'text' },
+  'set-note': ZONE_WEEK,
+  'set-choice': ZONE_WEEK,
+  'set-day-run': { zone: 'text', day: 'text' },
+  'set-week-rain': { week: 'text' },
+  'set-week-eto': { week: 'text' },
+  'set-day-weather': { day: 'text' },
+  'change-day-weather': { day: 'text', change: 'group' },
+  'set-forecast': { issued: 'text' },
+  'set-climate': { climate: 'group' },
+  'rename-plan': {},
+  'set-plan-notes': {},
+  'set-season': { season: 'group' },
+  'change-site': { change: 'group' },
+  'change-supply': { change: 'group' },
+  'convert-units': {},
+  'add-zone': { zone: 'group' },
+  'change-zone': { zone: 'text', change: 'group' },
+  'remove-zone': { zone: 'text' },
+  'move-zone': { zone: 'text' },
+  'add-planting': { zone: 'text', planting: 'group' },
+  'change-planting': { ...PLANTING, change: 'group' },
+  'remove-planting': PLANTING,
+  'move-planting': { ...PLANTING, toZone: 'text' },
+  'add-line': { ...PLANTING, line: 'group' },
+  'replace-line': { ...PLANTING, line: 'group' },
+  'remove-line': PLANTING,
+  together: { edits: 'list' },
 };
 
-/** Refuses an edit that is no group of fields, and one whose part is missing or is something else. */
+const IS_PART: Readonly<Record<Part, (value: unknown) => boolean>> = {
+  text: (value) => typeof value === 'string',
+  group: (value) => recordIn(value) !== undefined,
+  list: Array.isArray,
+};
+
+/** Refuses an edit that is no group of fields, and one of which a part is missing or is something else. */
 export function requireParts(edit: Edit): void {
   const fields =
     recordIn(edit) ?? refuse({ path: '', code: 'edit-unknown', values: { place: WHOLE_PLAN, found: foundOf(edit) } });
-  const field = Object.hasOwn(PARTS, edit.type) ? PARTS[edit.type] : undefined;
-  if (field === undefined) return;
-  const part = fields[field];
-  const isThere = edit.type === 'together' ? Array.isArray(part) : recordIn(part) !== undefined;
-  if (!isThere)
-    refuse({ path: '', code: 'edit-incomplete', values: { field, place: WHOLE_PLAN, found: foundOf(part) } });
+  const parts = Object.hasOwn(PARTS, edit.type) ? PARTS[edit.type] : {};
+  for (const [field, part] of Object.entries(parts)) {
+    if (IS_PART[part](fields[field])) continue;
+    refuse({ path: '', code: 'edit-incomplete', values: { field, place: WHOLE_PLAN, found: foundOf(fields[field]) } });
+  }
 }

@@ -15,8 +15,12 @@ import { structureIssues } from './structure-issues.ts';
 export function changeIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (next === valid) return [];
   if (next.units !== valid.units) return unlessEndless(next, [], () => planIssues(next));
-  return [...headIssues(next, valid), ...zoneIssues(next, valid), ...relations(next, valid)];
+  const issues = [...headIssues(next, valid), ...zoneIssues(next, valid)];
+  return issues.some(({ code }) => UNSOUND.has(code)) ? issues : [...issues, ...relations(next, valid)];
 }
+
+/** What else is wrong beside these must not be looked for. */
+const UNSOUND: ReadonlySet<Issue['code']> = new Set(['too-deep', 'reserved-name']);
 
 function headIssues(next: Plan, valid: Plan): readonly Issue[] {
   if (isSameBut('zones', next, valid)) return [];
@@ -107,7 +111,8 @@ function validZones({ units, zones }: Plan, valid: Plan): (zone: PlanZone) => bo
   return (zone) => {
     const { plantings } = fieldsIn(zone);
     if (!Array.isArray(plantings) || plantings.length > MOST_PLANTINGS) return false;
-    const areValid = plantings.every((planting) => {
+    // A list with holes, which plain JavaScript can have, is filled: `every` passes them over.
+    const areValid = [...plantings].every((planting) => {
       const before = known.get(fieldsIn(planting)['id']);
       return before === undefined ? v.is(schema, planting) : isStillValid(schema, planting, before);
     });

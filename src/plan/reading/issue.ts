@@ -39,7 +39,9 @@ export function foundOf(value: unknown): Found {
   if (value === null || value === undefined || typeof value === 'number' || typeof value === 'boolean') return value;
   if (Array.isArray(value)) {
     const isShort = value.length <= MOST_ITEMS && value.every((item) => typeof item !== 'object' || item === null);
-    return isShort ? { items: value.map((item) => shortText(String(item))) } : { listLength: value.length };
+    return isShort
+      ? { items: Array.from(value, (item) => shortText(String(item ?? null))) }
+      : { listLength: value.length };
   }
   return typeof value === 'object' ? { fields: Object.keys(value).length } : { type: typeof value };
 }

@@ -32,7 +32,8 @@ function isListValid(schema: Node, value: readonly unknown[], valid: readonly un
   const item = childSchema(schema, '') as Node | undefined;
   if (item === undefined || schema.type !== 'array' || !isPlain(schema, value.length)) return false;
   const known = new Set(valid);
-  return value.every(
+  // `every` would pass over the holes of a list.
+  return [...value].every(
     (part, index) =>
       known.has(part) || (index < valid.length ? isStillValid(item, part, valid[index]) : v.is(item, part)),
   );

@@ -29,12 +29,20 @@ export function structureIssues(document: unknown, at: Path = []): StructureIssu
       };
       return { issues: [deep], endless: true };
     }
+    const keys = Object.keys(value);
     const isList = Array.isArray(value);
-    for (const [key, item] of Object.entries(value)) {
-      const inner = [...path, isList ? Number(key) : key];
-      if (RESERVED.has(key)) issues.push({ path: inner, value: item, code: 'reserved-name', values: {} });
-      open.push({ value: item, path: inner });
-    }
+    const pathTo = (key: string): Path => [...path, isList ? Number(key) : key];
+    const reserved = keys.filter((key) => RESERVED.has(key));
+    issues.push(
+      ...reserved.map(
+        (key): Issue => ({ path: [...path, key], value: item(value, key), code: 'reserved-name', values: {} }),
+      ),
+    );
+    // A list that has such a field of its own, which no file can hold, cannot even be copied.
+    if (isList && reserved.length > 0) return { issues, endless: true };
+    for (const key of keys) open.push({ value: item(value, key), path: pathTo(key) });
   }
   return { issues, endless: false };
 }
+
+const item = (part: object, key: string): unknown => (part as Readonly<Record<string, unknown>>)[key];
