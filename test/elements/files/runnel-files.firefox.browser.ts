@@ -106,7 +106,8 @@ describe('runnel-files', () => {
   });
 
   it('writes names that a spreadsheet would run, or a page would show, as names', async () => {
-    const names = ['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '=1\n+1', '<img src=x onerror=alert(1)>'];
+    // No name holds a tab or a line break; a text after blanks is read as a formula too.
+    const names = ['=1+1', '+1', '-1', '@SUM(A1)', '=1 +1', '<img src=x onerror=alert(1)>'];
     const zones = names.map((name, at) =>
       zone({ id: `zone-${at}`, name, plantings: [tomatoes({ id: `tomatoes-${at}`, name })] }),
     );
