@@ -1,8 +1,10 @@
 /** A notice in the reader's language: whom it concerns, what is the matter, where and when. */
+
 import type { Season } from '../engine/season/season.ts';
 import type { Notice, NoticeFigures, NoticeKind } from '../explain/notices/notice.ts';
 import { noticesWords } from './en/notices.ts';
 import { type Format, formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import type { Reader } from './reader.ts';
 
 export interface NoticeText {
@@ -18,10 +20,10 @@ export interface NoticeText {
 export function describeNotice(notice: Notice, season: Season, gardenName: string, reader: Reader): NoticeText {
   const zone = season.zones.find((each) => each.zone.id === notice.zoneId);
   const planting = zone?.plantings.find((each) => each.planting.id === notice.plantingId);
-  const names = [zone?.zone.name, planting?.planting.name].filter((name) => name !== undefined);
+  const names = [zone?.zone.name, planting?.planting.name].filter((name) => name !== undefined).map(isolated);
   const weeks = weeksOf(notice, season, reader);
   return {
-    name: names.at(-1) ?? gardenName,
+    name: names.at(-1) ?? isolated(gardenName),
     sentence: sentenceOf(notice, season, reader),
     where: [...names, weeks].filter((part) => part !== '').join(', '),
   };
@@ -35,7 +37,7 @@ function sentenceOf<Kind extends NoticeKind>(
   const { sentences } = noticesWords(reader.language);
   const sentence: (format: Format, figures: NoticeFigures[Kind], groups: readonly (readonly string[])[]) => string =
     sentences[kind];
-  const zoneName = (id: string) => zones.find(({ zone }) => zone.id === id)?.zone.name ?? id;
+  const zoneName = (id: string) => isolated(zones.find(({ zone }) => zone.id === id)?.zone.name ?? id);
   return sentence(
     formatFor(reader),
     figures,

@@ -1,4 +1,5 @@
 /** One zone's instructions for a week. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
@@ -6,6 +7,7 @@ import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 
 /** All seven bits of a week's mask. */
@@ -66,7 +68,7 @@ function shutOffsTemplate(cell: ZoneWeek, instructions: ZoneInstructions): Templ
   );
   if (turned.length === 0) return nothing;
   return html`<dl>
-    ${turned.map((each) => html`<dt>${each.planting.name}</dt><dd>${shutOffWords(each, instructions)}</dd>`)}
+    ${turned.map((each) => html`<dt>${isolated(each.planting.name)}</dt><dd>${shutOffWords(each, instructions)}</dd>`)}
   </dl>`;
 }
 

@@ -1,7 +1,9 @@
 /** All that a cell of the season shows, in words. Made when it is wanted: held for every cell it would weigh more than the figures. */
+
 import { plantingFigure, plantingState } from '../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { type GardenTotal, gardenSeason, gardenWeek, plantingTotal, plantingWeek, zoneTotal } from '../totals.ts';
@@ -29,7 +31,7 @@ export function describeCell(season: Season, cell: SheetCell, context: CellConte
       );
     case 'planting': {
       const when = week === undefined ? say.wholeSeason : context.calendar.weekOf(week);
-      const of = say.planting(row.planting.planting.name, row.zone.zone.name, when);
+      const of = say.planting(isolated(row.planting.planting.name), isolated(row.zone.zone.name), when);
       return say.whole(of, plantingClauses(row.zone, row.planting, week, context));
     }
     case 'total': {
