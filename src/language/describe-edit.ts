@@ -1,4 +1,5 @@
 /** An edit in a short sentence, for undo and announcements: `Beds, week of July 5: 45 min set by hand`. */
+
 import { isIsoDate } from '../engine/calendar.ts';
 import { toSi, type UnitSystem } from '../engine/units.ts';
 import type {
@@ -20,6 +21,7 @@ import { describeDayRun, describeTotalRun, runOfWeek } from './describe-run.ts';
 import { type Batch, editsWords } from './en/edits.ts';
 import { fieldName } from './field-name.ts';
 import { formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import type { Reader } from './reader.ts';
 
 /** `plan`: before the edit, so that what it takes out still has its name. Never throws: what is not there goes by its id. */
@@ -149,7 +151,7 @@ function gardenEdit(plan: Plan, edit: GardenEdit, reader: Reader): string {
   const format = formatFor(reader);
   switch (edit.type) {
     case 'rename-plan':
-      return words.planRenamed(shortText(edit.name));
+      return words.planRenamed(isolated(shortText(edit.name)));
     case 'set-plan-notes':
       return words.planNotes;
     case 'set-season': {
@@ -170,7 +172,7 @@ function zoneEdit(plan: Plan, edit: ZoneEdit, reader: Reader): string {
   const words = editsWords(reader.language);
   switch (edit.type) {
     case 'add-zone':
-      return words.zoneAdded(shortText(edit.zone.name));
+      return words.zoneAdded(isolated(shortText(edit.zone.name)));
     case 'change-zone':
       return words.inZone(zoneName(plan, edit.zone), changeText(edit.change, reader));
     case 'remove-zone':
@@ -183,7 +185,7 @@ function zoneEdit(plan: Plan, edit: ZoneEdit, reader: Reader): string {
 function plantingEdit(plan: Plan, edit: PlantingEdit, reader: Reader): string {
   const words = editsWords(reader.language);
   const zone = zoneName(plan, edit.zone);
-  if (edit.type === 'add-planting') return words.plantingAdded(zone, shortText(edit.planting.name));
+  if (edit.type === 'add-planting') return words.plantingAdded(zone, isolated(shortText(edit.planting.name)));
   const planting = plantingName(plan, edit.planting);
   switch (edit.type) {
     case 'change-planting':
@@ -252,7 +254,7 @@ function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
   const plantings = new Set<string>();
   let newZone = '';
   for (const edit of edits.flatMap(single)) {
-    if (edit.type === 'add-zone') newZone = shortText(edit.zone.name);
+    if (edit.type === 'add-zone') newZone = isolated(shortText(edit.zone.name));
     else if ('zone' in edit) zones.add(zoneName(plan, edit.zone));
     if (edit.type === 'move-planting' || edit.type === 'change-planting') {
       plantings.add(plantingName(plan, edit.planting));
@@ -271,12 +273,12 @@ function fieldsOf(change: object, { language }: Reader): readonly string[] {
 }
 
 function zoneName(plan: Plan, id: string): string {
-  return shortText(plan.zones.find((zone) => zone.id === id)?.name ?? id);
+  return isolated(shortText(plan.zones.find((zone) => zone.id === id)?.name ?? id));
 }
 
 function plantingName(plan: Plan, id: string): string {
   const plantings = plan.zones.flatMap((zone) => zone.plantings);
-  return shortText(plantings.find((planting) => planting.id === id)?.name ?? id);
+  return isolated(shortText(plantings.find((planting) => planting.id === id)?.name ?? id));
 }
 
 /** First day of the week that holds a day; what is no day of the season stays as it is. */

@@ -1,8 +1,10 @@
 /** A notice in the reader's language: whom it concerns, what is the matter, where and when. */
+
 import type { Season } from '../engine/season/season.ts';
 import { type Notice, type NoticeFigures, type NoticeKind, plantingsOf } from '../explain/notices/notice.ts';
 import { noticesWords } from './en/notices.ts';
 import { type Format, formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import type { Reader } from './reader.ts';
 
 export interface NoticeText {
@@ -20,15 +22,15 @@ const MOST_NAMED = 3;
 /** `season`: the one that the notice is of. `gardenName`: stands where no zone is concerned. */
 export function describeNotice(notice: Notice, season: Season, gardenName: string, reader: Reader): NoticeText {
   const zone = season.zones.find((each) => each.zone.id === notice.zoneId);
-  const plantings = plantingsOf(notice).map(
-    (id) => zone?.plantings.find(({ planting }) => planting.id === id)?.planting.name ?? id,
+  const plantings = plantingsOf(notice).map((id) =>
+    isolated(zone?.plantings.find(({ planting }) => planting.id === id)?.planting.name ?? id),
   );
-  const zoneName = zone?.zone.name;
+  const zoneName = zone && isolated(zone.zone.name);
   const weeks = weeksOf(notice, season, reader);
   const isFew = plantings.length > 0 && plantings.length <= MOST_NAMED;
   const where = [zoneName, plantings.length === 1 ? plantings[0] : undefined, weeks];
   return {
-    name: isFew ? formatFor(reader).list(plantings) : (zoneName ?? gardenName),
+    name: isFew ? formatFor(reader).list(plantings) : (zoneName ?? isolated(gardenName)),
     sentence: sentenceOf(notice, season, reader),
     where: where.filter((part) => part !== undefined && part !== '').join(', '),
   };
@@ -42,7 +44,7 @@ function sentenceOf<Kind extends NoticeKind>(
   const { sentences } = noticesWords(reader.language);
   const sentence: (format: Format, figures: NoticeFigures[Kind], groups: readonly (readonly string[])[]) => string =
     sentences[kind];
-  const zoneName = (id: string) => zones.find(({ zone }) => zone.id === id)?.zone.name ?? id;
+  const zoneName = (id: string) => isolated(zones.find(({ zone }) => zone.id === id)?.zone.name ?? id);
   return sentence(
     formatFor(reader),
     figures,

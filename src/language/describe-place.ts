@@ -1,8 +1,10 @@
 /** A place in a plan as a gardener would point at it: `Zone “Beds”, planting “Tomatoes”: area`. */
+
 import type { Named, Place, PlacePart } from '../plan/reading/place.ts';
 import { faultsWords } from './en/faults.ts';
 import { fieldName } from './field-name.ts';
 import { type Format, formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import { visibleText } from './format/visible-text.ts';
 import type { Reader } from './reader.ts';
 
@@ -63,7 +65,7 @@ function plantingName({ planting }: Place, words: FaultWords, format: Format): s
 
 function nameOf(named: Named | undefined, words: FaultWords['zone'], format: Format): string {
   if (named === undefined) return words.number(format, 1);
-  if ('name' in named) return words.name(visibleText(named.name));
+  if ('name' in named) return words.name(isolated(visibleText(named.name)));
   return 'number' in named ? words.number(format, named.number) : words.id(named.id);
 }
 

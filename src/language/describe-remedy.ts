@@ -1,4 +1,5 @@
 /** A notice's remedy in the reader's language: what is changed, and what that comes to. */
+
 import { dayNumber } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
 import { isOfKind, type Notice } from '../explain/notices/notice.ts';
@@ -7,6 +8,7 @@ import type { Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
 import { describeMixRemedy } from './describe-mix-remedy.ts';
 import { remediesWords } from './en/remedies.ts';
 import { formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import type { Reader } from './reader.ts';
 
 /** More zones than these are counted. */
@@ -101,8 +103,8 @@ function seasonText({ litresMore, minutesMore }: Remedy, reader: Reader): string
 function namesIn({ zones, garden }: Season) {
   const plantings = garden.zones.flatMap((each) => each.plantings);
   return {
-    zone: (id: string) => zones.find((each) => each.zone.id === id)?.zone.name ?? id,
-    planting: (id: string) => plantings.find((each) => each.id === id)?.name ?? id,
+    zone: (id: string) => isolated(zones.find((each) => each.zone.id === id)?.zone.name ?? id),
+    planting: (id: string) => isolated(plantings.find((each) => each.id === id)?.name ?? id),
   };
 }
 

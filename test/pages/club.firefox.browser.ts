@@ -183,5 +183,20 @@ describe('a club’s page', function () {
     const cell = style(gridOf(page));
     expect(Number.parseFloat(cell.fontSize)).to.be.lessThan(20);
     expect(cell.backgroundColor).not.to.equal('rgb(68, 0, 0)');
+    // A site that makes blocks of tables, and stacks their cells.
+    const sheet = doc.querySelector('runnel-grid .ht_master');
+    const [first, second] = sheet?.querySelectorAll('tbody tr:first-child td') ?? [];
+    const [one, other] = [first, second].map((each) => each?.getBoundingClientRect());
+    expect(one?.top).to.equal(other?.top);
+    expect(one?.right).to.be.closeTo(other?.left ?? Number.NaN, 1);
+    const column = sheet?.querySelector('col');
+    expect(one?.width).to.be.closeTo(Number.parseFloat(column?.style.width ?? ''), 1);
+    const heads = [...(sheet?.querySelectorAll('thead th') ?? [])].filter((each) => each.clientHeight > 0);
+    expect(heads.length).to.be.greaterThan(3);
+    expect(['table', 'tbody', 'tr'].map((part) => style(sheet?.querySelector(part)).display)).to.deep.equal([
+      'table',
+      'table-row-group',
+      'table-row',
+    ]);
   });
 });

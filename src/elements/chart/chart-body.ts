@@ -3,6 +3,7 @@ import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { chartWords } from '../../language/en/chart.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
@@ -108,7 +109,7 @@ export class ChartBody {
     const moment = keyMoment(span, week, reader);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
-        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${zone.zone.name}: ${words}`}</h2>
+        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${isolated(zone.zone.name)}: ${words}`}</h2>
         ${this.#scopeSwitch(view)}
       </header>
       <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${say.readWeeks} aria-valuemin="1"

@@ -1,6 +1,8 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { copyMoveRemove } from './copy-move-remove.ts';
@@ -64,7 +66,7 @@ export function plantingPart({ zone, planting, index }: PlantingIndex, context: 
   const { isOpen, toggle } = context;
   const key = `planting-${planting.id}`;
   return html`<details class="part" ?open=${isOpen(key)} @toggle=${(event: ToggleEvent) => toggle(key, event.newState === 'open')}>
-    <summary><span class="part-name">${planting.name}</span></summary>
+    <summary><span class="part-name">${isolated(planting.name)}</span></summary>
     ${isOpen(key) ? html`<div class="part-body">${plantingForm({ zone, planting, index }, context)}</div>` : nothing}
   </details>`;
 }
@@ -97,7 +99,7 @@ function plantingForm({ zone, planting, index }: PlantingIndex, context: FormCon
       <summary>${say.more}</summary>
       <div class="part-body"><div class="fields">${tableFields(MORE_FIELDS, say, part, context)}</div></div>
     </details>
-    ${copyMoveRemove({ name: planting.name, key: part.key, index, count: zone.plantings.length, ...actions }, context)}
+    ${copyMoveRemove({ name: isolated(planting.name), key: part.key, index, count: zone.plantings.length, ...actions }, context)}
     ${linesOf(zone, planting, context)}`;
 }
 
@@ -195,7 +197,10 @@ function zoneField(
       key: key('zone'),
       words: say.zone,
       value: zone.id,
-      options: zones.map((each) => ({ value: each.id, label: each === zone ? say.thisZone(each.name) : each.name })),
+      options: zones.map((each) => ({
+        value: each.id,
+        label: each === zone ? say.thisZone(isolated(each.name)) : isolated(each.name),
+      })),
       edit: (toZone) => ({ type: 'move-planting', zone: zone.id, planting: id, toZone }),
     },
     context,

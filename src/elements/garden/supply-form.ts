@@ -1,9 +1,11 @@
 /** The water supply: sources, watering window, allowance, tank. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { bucketTestFlowLpm } from '../../engine/supply/bucket-test.ts';
 import { toSi } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { PlanSupply } from '../../plan/schema/plan-schema.ts';
@@ -86,9 +88,9 @@ function sourceForm(source: Source, index: number, supply: FormPart<PlanSupply>,
     if (ok) form.forget(supply.key('source-'));
   };
   return html`<fieldset>
-    <legend>${source.name}</legend>
+    <legend>${isolated(source.name)}</legend>
     <div class="fields">${tableFields(SOURCE_FIELDS, wordsOf(context), part, context)}</div>
-    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, source.name)}</button>${refusal(part.key('remove'), context)}`}
+    ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, isolated(source.name))}</button>${refusal(part.key('remove'), context)}`}
   </fieldset>`;
 }
 

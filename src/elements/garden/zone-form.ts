@@ -1,7 +1,9 @@
 /** One zone: its timer, its rule, its soil, and the plantings in it. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { defaultEfficiency } from '../../engine/application/efficiency.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanZone } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
@@ -41,7 +43,7 @@ export function zonePart(zone: PlanZone, index: number, context: FormContext): T
   const { isOpen, toggle } = context;
   const key = `zone-${zone.id}`;
   return html`<details class="part" ?open=${isOpen(key)} @toggle=${(event: ToggleEvent) => toggle(key, event.newState === 'open')}>
-    <summary><span class="part-name">${zone.name}</span> <span class="quiet">${zoneSummary(zone, context)}</span></summary>
+    <summary><span class="part-name">${isolated(zone.name)}</span> <span class="quiet">${zoneSummary(zone, context)}</span></summary>
     ${isOpen(key) ? html`<div class="part-body">${zoneForm(zone, index, { ...context, zone })}</div>` : nothing}
   </details>`;
 }
@@ -67,7 +69,7 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
     remove: () => form.send(part.key('actions'), '', { type: 'remove-zone', zone: id }),
   };
   return html`<div class="fields">${tableFields(ZONE_FIELDS, wordsOf(context), part, context)}</div>
-    ${copyMoveRemove({ name: zone.name, key: part.key, index, count: plan.zones.length, ...actions }, context)}
+    ${copyMoveRemove({ name: isolated(zone.name), key: part.key, index, count: plan.zones.length, ...actions }, context)}
     ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, index: at }, context))}
     ${form.readOnly ? nothing : html`<button class="add" name=${part.key('add')} @click=${add}>${addPlanting}</button>${refusal(part.key('add'), context)}`}`;
 }

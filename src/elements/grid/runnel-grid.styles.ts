@@ -219,16 +219,35 @@ export const gridStyles = css`
     }
 
     .runnel-grid__print table {
+      display: table !important;
+      overflow: visible !important;
       inline-size: 100%;
-      margin-block-end: 1rem;
-      border-collapse: collapse;
+      max-inline-size: none !important;
+      margin: 0 0 1rem !important;
+      border-collapse: collapse !important;
+    }
+
+    .runnel-grid__print :is(table, thead, tbody, tr, th, td) {
+      float: none !important;
+      max-inline-size: none !important;
+    }
+
+    .runnel-grid__print thead {
+      display: table-header-group !important;
+    }
+
+    .runnel-grid__print tbody {
+      display: table-row-group !important;
     }
 
     .runnel-grid__print tr {
+      display: table-row !important;
       break-inside: avoid;
     }
 
     .runnel-grid__print :is(th, td) {
+      display: table-cell !important;
+      inline-size: auto !important;
       padding: 1pt 3pt;
       border-block-end: 0.5pt solid currentcolor;
       text-align: end;

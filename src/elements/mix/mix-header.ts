@@ -1,4 +1,5 @@
 /** What the comparison finds, in a sentence, and the choice of zone and rule. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import type { GardenZone, ZoneRule } from '../../engine/garden.ts';
 import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
@@ -7,6 +8,7 @@ import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { ruleName } from '../../language/describe-mix-remedy.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 
 /** Less than this share of the water is not worth a headline: rounding to the timer's step loses as much. */
@@ -61,11 +63,11 @@ function titleOf({ zone, plantings }: ZoneSeason, comparison: ZoneComparison, re
   const { drainedLitres, shortDays, litres } = comparison;
   const format = formatFor(reader);
   const { title } = mixWords(reader.language);
-  if (plantings.length === 0) return title.empty(zone.name);
+  if (plantings.length === 0) return title.empty(isolated(zone.name));
   const loses = drainedLitres > LOST_SHARE * litres;
-  if (loses && shortDays > 0) return title.both(format, zone.name, drainedLitres, shortDays);
-  if (loses) return title.lost(format, zone.name, drainedLitres);
-  return shortDays > 0 ? title.short(format, zone.name, shortDays) : title.right(zone.name);
+  if (loses && shortDays > 0) return title.both(format, isolated(zone.name), drainedLitres, shortDays);
+  if (loses) return title.lost(format, isolated(zone.name), drainedLitres);
+  return shortDays > 0 ? title.short(format, isolated(zone.name), shortDays) : title.right(isolated(zone.name));
 }
 
 function openingOf(zone: ZoneSeason, { litres }: ZoneComparison, reader: Reader): string {

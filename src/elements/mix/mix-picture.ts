@@ -1,9 +1,11 @@
 /** The plantings of a zone one under the other: which is overwatered, which goes short, in which weeks, at what cost. */
+
 import { html, svg, type TemplateResult } from 'lit';
 import type { GardenPlanting, SeasonSpan } from '../../engine/garden.ts';
 import type { PlantingComparison, ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { monthStarts } from '../../language/format/month-starts.ts';
 import type { Reader } from '../../language/reader.ts';
 import { HATCH_ID, hatchDefinition, needBar, receivedBar, weekStrip } from './planting-picture.ts';
@@ -45,11 +47,11 @@ function plantingRow(
   const verdict = plantingVerdict(planting, inGround);
   const words = mixWords(reader.language).picture;
   const weeksOf = (weeks: readonly number[]) => weeksText(weeks, span, reader);
-  const label = words.byWeek(planting.name, weeksOf(verdict.overWeeks), weeksOf(verdict.shortWeeks));
+  const label = words.byWeek(isolated(planting.name), weeksOf(verdict.overWeeks), weeksOf(verdict.shortWeeks));
   const volume = (litres: number) => formatFor(reader).quantity(litres, 'volume');
   return html`<li>
     <div class="who">
-      <h3>${planting.name}</h3>
+      <h3>${isolated(planting.name)}</h3>
       ${verdict.verdicts.map((each) => verdictTemplate(each, planting, verdict, weeksOf, reader))}
     </div>
     <dl class="bars">

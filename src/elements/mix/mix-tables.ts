@@ -1,10 +1,12 @@
 /** The comparison in figures: by planting, by week, and under each rule. */
+
 import { html, type TemplateResult } from 'lit';
 import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { ruleName } from '../../language/describe-mix-remedy.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 import { isSameRule } from '../../remedies/mix/kinds/rule.ts';
 import type { MixFigures } from '../../remedies/mix/mix-figures.ts';
@@ -28,7 +30,7 @@ export function plantingTable(comparison: ZoneComparison, reader: Reader): Templ
         <tbody>
           ${plantings.map(
             (planting) => html`<tr>
-              <th scope="row">${planting.name}</th>
+              <th scope="row">${isolated(planting.name)}</th>
               <td>${format.amount(planting.rateMmPerHour, 'rate')}</td>
               <td>${volume(planting.neededLitres)}</td>
               <td>${volume(planting.receivedLitres)}</td>

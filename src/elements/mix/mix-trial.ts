@@ -1,9 +1,11 @@
 /** The form that tries a planting in another zone, and what would come of it. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 import { mixFigures } from '../../remedies/mix/mix-figures.ts';
 import type { PlantingMove, Trial } from './trial.ts';
@@ -44,11 +46,11 @@ export function trialForm({ season, zoneId, reader, tryMove }: TrialForm): Templ
         ? nothing
         : html`<form @submit=${out}>
             <label>${words.out}
-              <select name="planting">${here.plantings.map(({ planting }) => option(planting.id, planting.name))}</select>
+              <select name="planting">${here.plantings.map(({ planting }) => option(planting.id, isolated(planting.name)))}</select>
             </label>
             <label>${words.to}
               <select name="zone">
-                ${others.map(({ zone }) => option(zone.id, zone.name))}
+                ${others.map(({ zone }) => option(zone.id, isolated(zone.name)))}
                 ${here.plantings.length > 1 ? option(OWN_ZONE, words.ownZone) : nothing}
               </select>
             </label>
@@ -61,7 +63,7 @@ export function trialForm({ season, zoneId, reader, tryMove }: TrialForm): Templ
         : html`<form @submit=${into}>
             <label>${words.into}
               <select name="guest">
-                ${guests.map(({ zone, planting }, index) => option(String(index), words.from(planting.name, zone.name)))}
+                ${guests.map(({ zone, planting }, index) => option(String(index), words.from(isolated(planting.name), isolated(zone.name))))}
               </select>
             </label>
             <button aria-label=${words.tryIn}>${words.try}</button>

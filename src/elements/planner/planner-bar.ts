@@ -3,6 +3,7 @@ import { describeEdit } from '../../language/describe-edit.ts';
 import { planElementWords } from '../../language/en/plan-element.ts';
 import { plannerWords } from '../../language/en/planner.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import type { Step } from '../../plan/history/history.ts';
@@ -88,7 +89,7 @@ export class PlannerBar extends LitElement {
     const say = plannerWords(language);
     return html`<header>
         <div class="heading">
-          <h1>${plan?.name ?? say.unnamed}</h1>
+          <h1>${plan === undefined ? say.unnamed : isolated(plan.name)}</h1>
           <p class="quiet">${seasonLine(view)}</p>
         </div>
         ${plan !== undefined && status === 'loading' ? html`<p class="quiet" role="status">${planElementWords(language).loading}</p>` : nothing}

@@ -5,6 +5,7 @@ import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from
 import { zoneFigure } from '../../engine/season/zone-week.ts';
 import { traceWords } from '../../language/en/trace.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 import { type WeatherKind, weeklyWeather } from '../../sheet/week-weather.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -57,7 +58,7 @@ export class TraceBody {
     const traced = { week, zoneId: zone?.zone.id, plantingId: planting?.planting.id, weather };
     return html`<header>
         <h2 part="title">${titleOf(season, cell, reader)}</h2>
-        <p>${zone?.zone.name ?? words.wholeGarden}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekText}</span></p>
+        <p>${zone === undefined ? words.wholeGarden : isolated(zone.zone.name)}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekText}</span></p>
         ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting, words)}
       </header>
       ${guard([season, week, zone, planting, weather, reader.units, reader.language], () => traceSteps(season, traced, reader))}`;
@@ -69,7 +70,7 @@ export class TraceBody {
     return html`<label>
       ${words.whose}
       <select @change=${this.#choosePlanting}>
-        ${option('', words.wholeZone)} ${plantings.map(({ planting }) => option(planting.id, planting.name))}
+        ${option('', words.wholeZone)} ${plantings.map(({ planting }) => option(planting.id, isolated(planting.name)))}
       </select>
     </label>`;
   }

@@ -1,4 +1,5 @@
 /** One zone's instructions for a week. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { openRunMask, plantingFigure, refillOf } from '../../engine/season/planting-week.ts';
@@ -7,6 +8,7 @@ import { type ZoneRuns, zoneRuns } from '../../engine/season/zone-runs.ts';
 import { type ZoneWeek, zoneWeek } from '../../engine/season/zone-week.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 
 /** All seven bits of a week's mask. */
@@ -87,7 +89,7 @@ function plantingsTemplate(cell: ZoneWeek, instructions: ZoneInstructions): Temp
     const words = plantingWords(each, cell, instructions);
     return words.length === 0
       ? []
-      : [html`<dt>${each.planting.name}</dt>${words.map((says) => html`<dd>${says}</dd>`)}`];
+      : [html`<dt>${isolated(each.planting.name)}</dt>${words.map((says) => html`<dd>${says}</dd>`)}`];
   });
   return told.length === 0 ? nothing : html`<dl>${told}</dl>`;
 }

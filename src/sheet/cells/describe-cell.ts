@@ -5,6 +5,7 @@ import { openRunMask, plantingState, refillOf } from '../../engine/season/planti
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneRuns } from '../../engine/season/zone-runs.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { type GardenTotal, gardenSeason, gardenWeek, plantingTotal, plantingWeek, zoneTotal } from '../totals.ts';
@@ -28,7 +29,7 @@ export function describeCell(season: Season, cell: SheetCell, context: CellConte
       return withNote(say.whole(cellName(cell, context), zoneClauses(row.zone, at, context)), row.zone, week, context);
     case 'planting': {
       const when = week === undefined ? say.wholeSeason : context.calendar.weekOf(week);
-      const of = say.planting(row.planting.planting.name, row.zone.zone.name, when);
+      const of = say.planting(isolated(row.planting.planting.name), isolated(row.zone.zone.name), when);
       return say.whole(of, plantingClauses(row.zone, row.planting, at, context));
     }
     case 'total': {

@@ -1,4 +1,5 @@
 import { entryWords } from '../../language/en/entry.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import { TYPED_AS } from '../sheet-view.ts';
 import { type Entry, type EntryContext, type Refused, refused } from './entry.ts';
@@ -33,7 +34,10 @@ export function whyFixed({ row, column }: SheetCell, context: EntryContext): Ref
   if (column.kind === 'season') return refused('season', fixed.season);
   if (row.kind === 'zone' && TYPED_AS[measure] === undefined) return refused('rain-counted', fixed['rain-counted']);
   if (row.kind === 'planting' && !row.planting.planting.hasShutOff) {
-    return refused('no-shut-off', fixed['no-shut-off'](row.planting.planting.name, row.zone.zone.name));
+    return refused(
+      'no-shut-off',
+      fixed['no-shut-off'](isolated(row.planting.planting.name), isolated(row.zone.zone.name)),
+    );
   }
   return undefined;
 }

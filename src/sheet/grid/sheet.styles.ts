@@ -7,6 +7,7 @@ import { barStyles } from './bar.styles.ts';
 import { besideCellStyles } from './beside-cell.styles.ts';
 import { nameStyles } from './name.styles.ts';
 import { signStyles } from './sign.styles.ts';
+import { tablePins } from './table-pins.styles.ts';
 
 /**
  * `overflow`: a clip around every cell is what makes the sheet slow to scroll; figures are made to fit.
@@ -31,6 +32,7 @@ ${toneRegistrations}
   font-variant-numeric: tabular-nums lining-nums;
 }
 
+${tablePins}
 .runnel-sheet .handsontable td.runnel-cell {
   overflow: visible;
   padding: 0.2em 0.45em 0;
