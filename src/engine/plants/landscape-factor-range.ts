@@ -1,6 +1,3 @@
-import { DENSITY_FACTORS } from './density-factors.data.ts';
-import { MICROCLIMATE_FACTORS } from './microclimate-factors.data.ts';
-
 export type LandscapeFactor = 'species' | 'density' | 'microclimate';
 
 /** Both ends belong to the range. */
@@ -12,13 +9,10 @@ export interface FactorRange {
 // California Title 23 s. 491 ends the high class at 1.0, and home vegetables have a plant factor of 1.0.
 const LARGEST_SPECIES_FACTOR = 1;
 
-const density = DENSITY_FACTORS.flatMap((row) => [row.densityFactorMin, row.densityFactorMax]);
-const microclimate = MICROCLIMATE_FACTORS.flatMap((row) => [row.microclimateFactorMin, row.microclimateFactorMax]);
-
 const outerRange: Readonly<Record<LandscapeFactor, FactorRange>> = {
   species: { min: 0, max: LARGEST_SPECIES_FACTOR },
-  density: { min: Math.min(...density), max: Math.max(...density) },
-  microclimate: { min: Math.min(...microclimate), max: Math.max(...microclimate) },
+  density: { min: 0.5, max: 1.3 },
+  microclimate: { min: 0.5, max: 1.4 },
 };
 
 /**

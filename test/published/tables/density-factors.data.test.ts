@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { DENSITY_FACTORS } from '../../../src/engine/plants/density-factors.data.ts';
+import { DENSITY_FACTORS } from './density-factors.data.ts';
 
 describe('density factors', () => {
   // Costello, Matheny and Clark (2000).

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { MICROCLIMATE_FACTORS } from '../../../src/engine/plants/microclimate-factors.data.ts';
+import { MICROCLIMATE_FACTORS } from './microclimate-factors.data.ts';
 
 describe('microclimate factors', () => {
   test.each([
