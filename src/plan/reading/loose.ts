@@ -14,8 +14,10 @@ export function fieldsIn(value: unknown): Loose {
   return recordIn(value) ?? NO_FIELDS;
 }
 
+/** Holes, which a list of plain JavaScript can have, are items that are undefined: most of what goes through a list passes holes over. */
 export function listIn(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [];
+  if (!Array.isArray(value)) return [];
+  return value.includes(undefined) ? Array.from(value) : value;
 }
 
 export function textIn(value: unknown): string | undefined {

@@ -258,3 +258,13 @@ describe('a value that no file can hold', () => {
     expect(faultOf({ ...oneBed(), name })).toEqual([['name', 'name', { most: 120 }]]);
   });
 });
+
+it('names the list that has a thirteenth month of rain days, and a list with holes', () => {
+  const { site } = oneBed();
+  const rainDays = Array.from({ length: 13 }, () => 5);
+  expect(faultOf({ ...oneBed(), site: { ...site, climate: { ...site.climate, rainDays } } })).toMatchObject([
+    ['site.climate.rainDays', 'list-of-months', {}],
+  ]);
+  const log = { runs: { nowhere: { '2027-06-07': 5 } } };
+  expect(checkPlan({ ...oneBed({ log }), zones: new Array(1) })).toMatchObject({ faults: [{ path: 'zones.0' }, {}] });
+});

@@ -17,10 +17,13 @@ export function climateRelations(climate: unknown, at: Path, units: UnitSystem |
       const path = [...at, 'minTemperature', month];
       return atMost(low, listIn(maxTemperature)[month], { path, of: 'month-highest', measure });
     }),
-    ...listIn(rainDays).flatMap((days, month) => {
-      const path = [...at, 'rainDays', month];
-      return atMost(days, daysInMonth(LEAP_YEAR, month), { path, of: 'month-length', measure: { unit: 'days' } });
-    }),
+    // A thirteenth is a fault of the list.
+    ...listIn(rainDays)
+      .slice(0, 12)
+      .flatMap((days, month) => {
+        const path = [...at, 'rainDays', month];
+        return atMost(days, daysInMonth(LEAP_YEAR, month), { path, of: 'month-length', measure: { unit: 'days' } });
+      }),
   ];
   if (eto !== undefined || (minTemperature !== undefined && maxTemperature !== undefined)) return issues;
   return [...issues, { path: [...at, 'eto'], value: eto, code: 'climate-without-eto', values: {} }];
