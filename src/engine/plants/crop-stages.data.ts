@@ -14,13 +14,21 @@ export interface CropStages extends CropStageLengths {
   readonly source: string;
 }
 
-const TABLE_11 = 'FAO-56 Table 11 (pp. 104-108)';
-const TABLE_11_MEMORY = 'FAO-56 Table 11; row from memory';
+const TABLE_11 = { source: 'FAO-56 Table 11 (pp. 104-108)' };
+const TABLE_11_MEMORY = { source: 'FAO-56 Table 11; row from memory' };
 
 /** Marks stage lengths for which no publication was found. */
 export const ASSUMPTION = 'assumption of this kit';
+const ASSUMED = { source: ASSUMPTION };
 
-type Row = readonly [cropIds: readonly CropId[], ini: number, dev: number, mid: number, late: number, source: string];
+type Row = readonly [
+  cropIds: readonly CropId[],
+  ini: number,
+  dev: number,
+  mid: number,
+  late: number,
+  from: Pick<CropStages, 'source'>,
+];
 
 const ROWS: readonly Row[] = [
   [['lettuce'], 20, 30, 15, 10, TABLE_11],
@@ -52,20 +60,18 @@ const ROWS: readonly Row[] = [
   [['beets'], 15, 25, 20, 10, TABLE_11_MEMORY],
   [['asparagus'], 90, 30, 200, 45, TABLE_11_MEMORY],
   [['citrus'], 60, 90, 120, 95, TABLE_11_MEMORY],
-  [['strawberries'], 30, 45, 120, 30, ASSUMPTION],
-  [['mint'], 30, 40, 120, 30, ASSUMPTION],
-  [['bush-berries'], 20, 70, 90, 30, ASSUMPTION],
-  [['turf-cool-season', 'turf-warm-season'], 30, 30, 275, 30, ASSUMPTION],
+  [['strawberries'], 30, 45, 120, 30, ASSUMED],
+  [['mint'], 30, 40, 120, 30, ASSUMED],
+  [['bush-berries'], 20, 70, 90, 30, ASSUMED],
+  [['turf-cool-season', 'turf-warm-season'], 30, 30, 275, 30, ASSUMED],
 ];
 
 /** Stage lengths by crop. Where a crop has several rows, the first is used until somebody chooses. */
-export const CROP_STAGES: readonly CropStages[] = ROWS.map(
-  ([cropIds, iniDays, devDays, midDays, lateDays, source]) => ({
-    cropIds,
-    iniDays,
-    devDays,
-    midDays,
-    lateDays,
-    source,
-  }),
-);
+export const CROP_STAGES: readonly CropStages[] = ROWS.map(([cropIds, iniDays, devDays, midDays, lateDays, from]) => ({
+  cropIds,
+  iniDays,
+  devDays,
+  midDays,
+  lateDays,
+  ...from,
+}));
