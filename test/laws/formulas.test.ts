@@ -11,6 +11,8 @@ import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
 import { landscapeFactorRange } from '../../src/engine/plants/landscape-factor-range.ts';
 import { WATER_USE_CLASSES } from '../../src/engine/plants/water-use-classes.data.ts';
+import { monthlyEffectiveRainMm, RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
+import { gammaCumulative, gammaQuantile } from '../../src/engine/rain/gamma-distribution.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { minutesOnDay } from '../../src/engine/season/zone-week.ts';
@@ -146,6 +148,34 @@ describe('formulas by themselves', () => {
       expect(length - dayOfYear(day)).toBe(next - day - 1);
       expect(isIsoDate(isoDate(day).replace(/..$/, '32'))).toBe(false);
       expect(isIsoDate(isoDate(day).replace(/-..-/, '-13-'))).toBe(false);
+    },
+  });
+});
+
+describe('formulas of rain', () => {
+  law('a share of a gamma distribution and the depth that it lies below undo each other', {
+    on: fc.tuple(between(0.05, 50), between(-0.2, 1.2)),
+    runs: 500,
+    holds: ([shape, probability]) => {
+      const depth = gammaQuantile(probability, shape, 1);
+      expectNear(gammaCumulative(depth, shape), Math.min(1, Math.max(0, probability)));
+    },
+  });
+
+  law('no method counts more rain than fell, nor less than none', {
+    on: fc.record({
+      rainMm: between(0, 400),
+      etcMm: between(0, 300),
+      usableStorageMm: between(1, 250),
+      fraction: between(0, 1),
+    }),
+    runs: 300,
+    holds: (month) => {
+      for (const method of RAIN_METHODS) {
+        const counted = monthlyEffectiveRainMm(method, month);
+        expect(counted).toBeGreaterThanOrEqual(0);
+        expect(counted).toBeLessThanOrEqual(month.rainMm + 1e-9);
+      }
     },
   });
 });
