@@ -37,7 +37,8 @@ export function fillRain(
 
 /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
 export function monthShares(keeper: RainKeeper, site: GardenSite, weather: Weather): readonly number[] {
-  if (site.rain.method !== 'balance') {
+  // Where it never rains no years need be made.
+  if (site.rain.method !== 'balance' || weather.rain.expectedMm.every((mm) => mm === 0)) {
     return weather.months.calendarMonth.map((_, month) => monthShare(keeper, site, weather, month));
   }
   return keptRainShares(keeper, yearsOfRain(site, weather));
