@@ -13,6 +13,7 @@ import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { between, some } from '../support/garden-numbers.ts';
 import { law } from './law.ts';
+import { MINUTES_BY_DAY } from './weeks-of.ts';
 
 interface Change {
   readonly before: Garden;
@@ -20,16 +21,6 @@ interface Change {
   /** First morning that may know of the change, counted from the season's first day. */
   readonly knownOn: number;
 }
-
-const MINUTES = [
-  'minutesDay0',
-  'minutesDay1',
-  'minutesDay2',
-  'minutesDay3',
-  'minutesDay4',
-  'minutesDay5',
-  'minutesDay6',
-] as const;
 
 const gardens = arbitraryGarden({ mostWeeks: 6 });
 
@@ -89,7 +80,7 @@ function decidedBefore({ zones }: Season, end: number): readonly unknown[] {
   return zones.map((zone) =>
     Array.from({ length: end }, (_, day) => {
       const week = Math.floor(day / 7);
-      const minutes = zoneFigure(zone, MINUTES[day % 7] as (typeof MINUTES)[number], week);
+      const minutes = zoneFigure(zone, MINUTES_BY_DAY[day % 7] as (typeof MINUTES_BY_DAY)[number], week);
       const isOn = (mask: number) => ((mask >> (day % 7)) & 1) === 1;
       return {
         minutes,

@@ -23,7 +23,7 @@ import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { arbitraryGarden, type GardenOptions } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
-import { plantingRows } from './weeks-of.ts';
+import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
 
 interface TwoWeathers {
   readonly less: Garden;
@@ -84,16 +84,6 @@ function alone(watering: GardenPlanting['watering']) {
   return ({ less, more }: TwoWeathers): TwoWeathers => ({ less: change(less), more: change(more) });
 }
 
-const MINUTES = [
-  'minutesDay0',
-  'minutesDay1',
-  'minutesDay2',
-  'minutesDay3',
-  'minutesDay4',
-  'minutesDay5',
-  'minutesDay6',
-] as const;
-
 /** Mornings that more rain asked for fewer minutes. */
 let saved = 0;
 
@@ -110,7 +100,7 @@ describe('more rain never asks for more irrigation', () => {
       for (const [place, zone] of runSeason(more).zones.entries()) {
         const drier = dry.zones[place] as ZoneSeason;
         for (let week = 0; week < less.span.weeks && !isShort(drier, week); week++) {
-          for (const day of MINUTES) {
+          for (const day of MINUTES_BY_DAY) {
             const minutes = zoneFigure(zone, day, week);
             const other = zoneFigure(drier, day, week);
             if (minutes < other) saved += 1;

@@ -4,6 +4,17 @@ import { type PlantingWeek, plantingWeek } from '../../src/engine/season/plantin
 import type { Season } from '../../src/engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../src/engine/season/zone-week.ts';
 
+/** Fields of a zone's minutes on each day of a week. */
+export const MINUTES_BY_DAY = [
+  'minutesDay0',
+  'minutesDay1',
+  'minutesDay2',
+  'minutesDay3',
+  'minutesDay4',
+  'minutesDay5',
+  'minutesDay6',
+] as const;
+
 export interface PlantingRow {
   readonly zone: GardenZone;
   readonly planting: GardenPlanting;

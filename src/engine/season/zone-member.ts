@@ -126,21 +126,20 @@ export function isPresentOn({ outlook }: ZoneMember, day: number): boolean {
 }
 
 /**
- * Looks at a refill on a watering morning; whether it has become due. Behind a shut-off the morning is expected on the first one of the
- * week: whoever opens it must know by then.
+ * Looks on a watering morning whether a refill is due. Behind a shut-off the morning is expected on the first one of the week: whoever
+ * opens it must know by then.
  */
-export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): boolean {
+export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
   const { outlook, depletionMm, week } = member;
-  if (member.season.planting.watering !== 'refill') return false;
+  if (member.season.planting.watering !== 'refill') return;
   const wasDue = member.fillingMm > 0;
   if (member.firstAsked < 0 && member.season.planting.hasShutOff) {
     member.filling = wasDue ? { day, depletionMm } : expectedFilling(outlook, day, depletionMm, forecast);
   }
   if (!wasDue && isDue(member, day, forecast)) member.fillingMm = depletionMm;
-  if (member.fillingMm === 0) return false;
+  if (member.fillingMm === 0) return;
   if (!wasDue || member.dueMask === 0) week.due += depletionMm;
   member.dueMask |= 1 << (day - outlook.start);
-  return !wasDue;
 }
 
 function isDue(
