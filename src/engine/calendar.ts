@@ -107,11 +107,17 @@ export function monthOf(day: DayNumber): number {
   return civilDate(day).month;
 }
 
+/** Month to which the week that begins on a day belongs, 0 = January: that of its fourth day, which holds most of it. */
+export const monthOfWeek = (firstDay: DayNumber): number => monthOf(firstDay + 3);
+
 /** Day of the week, 0 (Monday) to 6 (Sunday), as ISO 8601 orders them. Throws a RangeError where the day is none. */
 export function weekdayOf(day: DayNumber): number {
   // 1970-01-01 was a Thursday.
   return numberOnly((((day + 3) % 7) + 7) % 7);
 }
+
+/** The Monday that comes next, or the day itself where it is one. */
+export const mondayFrom = (day: DayNumber): DayNumber => day + ((7 - weekdayOf(day)) % 7);
 
 function parse(text: string): CivilDate | undefined {
   const parts = ISO_DATE.exec(text);

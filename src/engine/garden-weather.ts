@@ -8,6 +8,14 @@ export interface GardenSite extends WeatherSite {
   readonly rain: RainRule;
   /** Real seasons of the place by day, for the share of the normals' rain that roots keep. */
   readonly years?: WeatherYears | undefined;
+  /** Where some days are expected to be unlike usual. Real years, and what was read or forecast, stay as they are. */
+  readonly timesUsual?: TimesUsual | undefined;
+}
+
+/** Of each day of the season, what its normals are multiplied by. */
+export interface TimesUsual {
+  readonly eto: Float64Array;
+  readonly rain: Float64Array;
 }
 
 /** Twelve values each, January first. Totals are for the whole month. */

@@ -7,14 +7,13 @@
  * ```
  *
  * `gardenOf` of the plan entry makes a garden from a plan document. What is published as a formula, each with its source,
- * can be called by itself. How a mixed zone fares and what a line carries are entries of their own, `engine/mix` and
- * `engine/line`, and why a number is so and what needs attention is the entry `explain`: a program that only computes a season
- * need not load them.
+ * can be called by itself. How a mixed zone fares, what a line carries, what the supply bears and how deep a run wets are entries
+ * of their own, `engine/mix`, `engine/line`, `engine/supply` and `engine/ground`, and why a number is so and what needs attention is
+ * the entry `explain`: a program that only computes a season need not load them.
  */
 export { applicationRateMmPerHour } from './application/application-rate.ts';
-export { applicationEfficiency } from './application/efficiency.ts';
 export { grossIrrigation, netMmPerMinute, runMinutes } from './application/run-time.ts';
-export { addDays, type DayNumber, dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from './calendar.ts';
+export { type DayNumber, weekdayOf } from './calendar.ts';
 export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.ts';
 export { hargreavesSamani } from './climate/hargreaves-samani.ts';
 export { type PenmanMonteithInputs, penmanMonteith } from './climate/penman-monteith.ts';
@@ -22,7 +21,6 @@ export type * from './garden.ts';
 export { type CropCoefficients, cropCoefficient } from './plants/crop-coefficient.ts';
 export { type LandscapeFactors, landscapeCoefficient } from './plants/landscape-coefficient.ts';
 export { monthlyEffectiveRainMm, RAIN_METHODS, type RainMethod, type RainMonth } from './rain/effective-rain.ts';
-export { type Cumulative, cumulative } from './season/cumulative.ts';
 export { type PlantingWeek, plantingFigure, plantingState, plantingWeek } from './season/planting-week.ts';
 export {
   type MinutesOrigin,
@@ -46,7 +44,4 @@ export {
 } from './season/zone-week.ts';
 export { runSeason } from './season-of-garden.ts';
 export { readilyAvailableWaterMm, totalAvailableWaterMm } from './soil/available-water.ts';
-export { type RootZoneDay, type RootZoneDayResult, rootZoneDay, stressCoefficient } from './soil/root-zone-day.ts';
-export { roofYieldL } from './supply/roof-yield.ts';
-export { type SupplyOutlook, seasonDayTiming, seasonSupply } from './supply/season-supply.ts';
-export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from './units.ts';
+export { stressCoefficient } from './soil/root-zone-day.ts';

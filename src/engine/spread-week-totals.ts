@@ -22,9 +22,9 @@ export function spreadWeekTotals(
   for (const [day, total] of inOrder) {
     const week = Math.floor((day - span.firstDay) / 7);
     if (total === undefined || week < 0 || week >= span.weeks) continue;
-    const places = Array.from({ length: 7 }, (_, offset) => week * 7 + offset);
-    const free = places.filter((index) => !isTaken(index));
-    const taken = places.filter(isTaken).reduce((sum, index) => sum + (daily[index] as number), 0);
+    const days = Array.from({ length: 7 }, (_, offset) => week * 7 + offset);
+    const free = days.filter((index) => !isTaken(index));
+    const taken = days.filter(isTaken).reduce((sum, index) => sum + (daily[index] as number), 0);
     for (const index of free) {
       daily[index] = Math.max(0, total - taken) / free.length;
       placed(index);

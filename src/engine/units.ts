@@ -42,6 +42,8 @@ const UNITS = {
   elevation: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
   /** Of a gauge above the ground. */
   height: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
+  /** Of the water's surface above what it waters. */
+  waterHeight: { us: unit('ft', 'm', M_PER_FOOT), metric: unit('m', 'm') },
   /** Between emitters, rows or plants. */
   spacing: { us: unit('in', 'm', M_PER_INCH), metric: unit('cm', 'm', 0.01) },
   /** Across a plant's canopy. */

@@ -26,10 +26,22 @@ const isReadCode = (code: string) => code !== 'normals' && code !== 'forecast';
 const RAIN_READ = RAIN_ORIGINS.map(isReadCode);
 const ETO_READ = ETO_METHODS.map(isReadCode);
 
-/** Whether anything of a day was observed, by itself or in a week's total: from the next morning on that is known. */
-export function isReadDay({ eto, rain }: Pick<Weather, 'eto' | 'rain'>, day: number): boolean {
-  return RAIN_READ[rain.origin[day] as number] === true || ETO_READ[eto.method[day] as number] === true;
+/** Whether the rain of a day was observed, by itself or in a week's total. */
+export const isRainRead = ({ rain }: Pick<Weather, 'rain'>, day: number): boolean =>
+  RAIN_READ[rain.origin[day] as number] === true;
+
+/** The same of the reference ET. */
+export const isEtoRead = ({ eto }: Pick<Weather, 'eto'>, day: number): boolean =>
+  ETO_READ[eto.method[day] as number] === true;
+
+/** Whether anything of a day was observed: from the next morning on that is known. */
+export function isReadDay(weather: Pick<Weather, 'eto' | 'rain'>, day: number): boolean {
+  return isRainRead(weather, day) || isEtoRead(weather, day);
 }
+
+/** Of a figure by day, the sum of one of the season's weeks, from 0. */
+export const weekSum = (daily: Float64Array, week: number): number =>
+  daily.subarray(7 * week, 7 * week + 7).reduce((sum, day) => sum + day, 0);
 
 /** The calendar months that the season touches, in order; a month of the next year is a month of its own. */
 export interface SeasonMonths {
@@ -52,14 +64,14 @@ export function seasonWeather(
   const { firstDay, weeks } = garden.span;
   const days = weeks * 7;
   const before = previous?.weather.firstDay === firstDay && previous.weather.days === days ? previous : undefined;
-  if (before && before.garden.site === site && before.garden.observed === observed) return before.weather;
-  const eto = kept(before?.weather.eto, dailyEto(garden), (one, other) => sameEto(one, other));
-  const rain = kept(
+  const there = before?.garden.site === site ? before : undefined;
+  if (there?.garden.observed === observed) return there.weather;
+  const eto = sameOrNew(before?.weather.eto, dailyEto(garden), sameEto);
+  const rain = sameOrNew(
     before?.weather.rain,
     dailyRain(garden, eto),
     (one, other) => changedDays(one, other) === undefined,
   );
-  const isForecastKept = before?.garden.site === site && before.garden.observed.forecasts === observed.forecasts;
   return {
     firstDay,
     days,
@@ -67,44 +79,37 @@ export function seasonWeather(
     eto,
     rain,
     forecasts:
-      before && isForecastKept
-        ? before.weather.forecasts
+      there && there.garden.observed.forecasts === observed.forecasts
+        ? there.weather.forecasts
         : knownForecasts(observed.forecasts, {
             firstDay,
             expectedEtoMm: eto.expectedMm,
             runoffFraction: site.rain.runoffFraction,
           }),
-    years: before?.garden.site === site ? before.weather.years : lazyYears(site, { firstDay, etoMm: eto.expectedMm }),
+    years: there?.weather.years ?? lazyYears(site, { firstDay, etoMm: eto.normalMm }),
   };
 }
 
 function lazyYears(site: GardenSite, normals: { readonly firstDay: DayNumber; readonly etoMm: Float64Array }) {
   let years: SeasonYears | undefined;
   return () => {
-    years ??= (site.years && recordedYears(site.years, normals)) ?? madeYearsOf(site, normals);
+    const { rainMm, rainDays } = site.climate;
+    years ??=
+      (site.years && recordedYears(site.years, normals)) ??
+      madeYears({ firstDay: normals.firstDay, days: normals.etoMm.length, monthlyRainMm: rainMm, rainDays });
     return years;
   };
 }
 
-function madeYearsOf(
-  { climate }: GardenSite,
-  { firstDay, etoMm }: { readonly firstDay: DayNumber; readonly etoMm: Float64Array },
-): SeasonYears {
-  const { rainMm: monthlyRainMm, rainDays } = climate;
-  return madeYears({ firstDay, days: etoMm.length, monthlyRainMm, rainDays });
-}
-
 /** The earlier object where it says the same. */
-function kept<Daily>(before: Daily | undefined, now: Daily, isSame: (one: Daily, other: Daily) => boolean): Daily {
+function sameOrNew<Daily>(before: Daily | undefined, now: Daily, isSame: (one: Daily, other: Daily) => boolean): Daily {
   return before !== undefined && isSame(before, now) ? before : now;
 }
 
+const ETO_BY_DAY = ['mm', 'method', 'expectedMm', 'normalMm'] as const;
+
 function sameEto(one: DailyEto, other: DailyEto): boolean {
-  return (
-    one.mm.every((mm, day) => mm === other.mm[day]) &&
-    one.method.every((id, day) => id === other.method[day]) &&
-    one.expectedMm.every((mm, day) => mm === other.expectedMm[day])
-  );
+  return ETO_BY_DAY.every((name) => one[name].every((value, day) => value === other[name][day]));
 }
 
 function seasonMonths({ firstDay, weeks }: SeasonSpan): SeasonMonths {

@@ -9,6 +9,7 @@ import {
   isIsoDate,
   isLeapYear,
   isoDate,
+  mondayFrom,
   monthOf,
   weekdayOf,
   yearOf,
@@ -138,6 +139,14 @@ describe('weekdays and steps', () => {
     ['1969-12-28', 6],
   ] as const)('%s is weekday %i, counted from Monday', (written, weekday) => {
     expect(weekdayOf(dayNumber(written))).toBe(weekday);
+  });
+
+  it.each([
+    ['2025-06-02', '2025-06-02'],
+    ['2025-06-03', '2025-06-09'],
+    ['2025-06-08', '2025-06-09'],
+  ] as const)('from %s the Monday is %s', (from, monday) => {
+    expect(isoDate(mondayFrom(dayNumber(from)))).toBe(monday);
   });
 
   it.each([

@@ -1,7 +1,9 @@
 /** Formulas called by plain JavaScript, which no compiler stops: none of them gives NaN. */
 import { describe, expect, it } from 'vitest';
+import { addDays, dayNumber, isIsoDate, isoDate } from '../../src/engine/calendar.ts';
 import * as engine from '../../src/engine/index.ts';
 import * as line from '../../src/engine/line/index.ts';
+import { fromSi, toSi, unitOf } from '../../src/engine/units.ts';
 
 type Arguments = readonly unknown[];
 
@@ -49,7 +51,10 @@ const TAKEN: Readonly<Record<string, Arguments>> = {
   velocityMs: [{ flowLph: 100, insideDiameterMm: 13 }],
 };
 
-const formulas = { ...engine, ...line } as unknown as Readonly<Record<string, (...given: Arguments) => unknown>>;
+const calendar = { addDays, dayNumber, isIsoDate, isoDate };
+const formulas = { ...engine, ...line, ...calendar, fromSi, toSi, unitOf } as unknown as Readonly<
+  Record<string, (...given: Arguments) => unknown>
+>;
 
 /** Takes of a season what `runSeason` made of a garden: who has a season has no loose numbers. */
 const OF_A_SEASON =
@@ -115,11 +120,11 @@ describe('a formula that plain JavaScript calls', () => {
       expect(error).toBeInstanceOf(TypeError);
       return error?.message;
     };
-    expect(says(() => engine.fromSi(1, 'volume', 'imperial' as 'us'))).toBe(
+    expect(says(() => fromSi(1, 'volume', 'imperial' as 'us'))).toBe(
       'There is no quantity volume in the system imperial.',
     );
-    expect(says(() => engine.unitOf('colour' as 'depth', 'us'))).toMatch(/quantity colour/);
-    expect(says(() => engine.toSi(1, '__proto__' as 'depth', 'constructor' as 'us'))).toMatch(/quantity __proto__/);
+    expect(says(() => unitOf('colour' as 'depth', 'us'))).toMatch(/quantity colour/);
+    expect(says(() => toSi(1, '__proto__' as 'depth', 'constructor' as 'us'))).toMatch(/quantity __proto__/);
     expect(says(() => engine.runSeason({} as never))).toBe('garden must be a garden.');
     expect(says(() => engine.runSeason(undefined as never))).toBe('garden must be a garden.');
     expect(() => engine.hargreavesSamani({} as never)).toThrow(RangeError);

@@ -10,8 +10,10 @@ import { dailyReferenceEt } from './reference-et.ts';
 
 export interface DailyEto {
   readonly mm: Float64Array;
-  /** What the normals say of each day; the same array as `mm` where nothing was observed. */
+  /** The normals of each day, times what is expected of it; the same array as `mm` where nothing was observed. */
   readonly expectedMm: Float64Array;
+  /** What the normals say of each day. */
+  readonly normalMm: Float64Array;
   /** Index into ETO_METHODS for each day. */
   readonly method: Uint8Array;
 }
@@ -30,13 +32,14 @@ const FORECAST = ETO_METHODS.indexOf('forecast');
 
 /** A day's own observation wins over its week's, a week's over what was forecast, that over the normals. */
 export function dailyEto({ span, site, observed }: Garden): DailyEto {
-  const days = span.weeks * 7;
-  const monthlyTotals = monthlyEtoMm(site);
-  const expectedMm = monthlyToDaily({ monthlyTotals, firstDay: span.firstDay, dayCount: days });
+  const { firstDay, weeks } = span;
+  const days = weeks * 7;
+  const normalMm = monthlyToDaily({ monthlyTotals: monthlyEtoMm(site), firstDay, dayCount: days });
+  const expectedMm = normalMm.map((mm, day) => mm * (site.timesUsual?.eto[day] ?? 1));
   const mm = expectedMm.slice();
   const method = new Uint8Array(days);
   for (const [day, weather] of observed.days) {
-    const index = day - span.firstDay;
+    const index = day - firstDay;
     if (index < 0 || index >= days) continue;
     const seen = dailyReferenceEt(weather, site, dayOfYear(day));
     if (seen === undefined) continue;
@@ -45,23 +48,24 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
   }
   const weekEto = new Map([...observed.weeks].map(([day, { etoMm }]) => [day, etoMm]));
   spreadWeekTotals(
-    { span, totals: weekEto, isTaken: (index) => isOfDay(method[index] as number), daily: mm },
+    {
+      span,
+      totals: weekEto,
+      isTaken: (index) => method[index] !== NORMALS && method[index] !== OBSERVED_WEEK,
+      daily: mm,
+    },
     (index) => {
       method[index] = OBSERVED_WEEK;
     },
   );
   for (const [day, { etoMm }] of latestForecast(observed.forecasts)) {
-    const index = day - span.firstDay;
+    const index = day - firstDay;
     if (etoMm === undefined || method[index] !== NORMALS) continue;
     mm[index] = etoMm;
     method[index] = FORECAST;
   }
   const isObserved = method.some((id) => id !== NORMALS);
-  return { mm: isObserved ? mm : expectedMm, expectedMm, method };
-}
-
-function isOfDay(method: number): boolean {
-  return method !== NORMALS && method !== OBSERVED_WEEK;
+  return { mm: isObserved ? mm : expectedMm, expectedMm, normalMm, method };
 }
 
 /** Monthly totals as given, else from the months' temperatures and what else is known of them. */

@@ -1,7 +1,8 @@
 import { dayNumberOf, dayOfYear } from '../calendar.ts';
 
 /** Normals belong to no year; theirs is a common one. */
-const COMMON_YEAR = 2001;
+export const COMMON_YEAR = 2001;
+export const MONTHS = 12;
 const MIDDLE = 15;
 
 /**

@@ -2,16 +2,12 @@ import { daysInMonth } from '../calendar.ts';
 import { meanTemperature, type TemperatureExtremes, temperatureRange } from './air-temperature.ts';
 import { extraterrestrialRadiation } from './extraterrestrial-radiation.ts';
 import { hargreavesSamani } from './hargreaves-samani.ts';
-import { midMonthDayOfYear } from './mid-month-day-of-year.ts';
+import { COMMON_YEAR, MONTHS, midMonthDayOfYear } from './mid-month-day-of-year.ts';
 import { penmanMonteithFromWeather } from './penman-monteith-from-weather.ts';
 import type { ReferenceEtMethod } from './reference-et.ts';
 import { monthlySoilHeatFlux } from './soil-heat-flux.ts';
 import type { WeatherEstimate } from './weather-estimates.ts';
 import { hasTemperatures, isComplete, type WeatherReadings, type WeatherSite } from './weather-readings.ts';
-
-const MONTHS = 12;
-/** Normals belong to no year; their months have the lengths of a common one. */
-const COMMON_YEAR = 2001;
 
 /** A month's reference evapotranspiration from its normals. */
 export interface MonthlyReferenceEt {

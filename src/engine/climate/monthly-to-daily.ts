@@ -1,9 +1,6 @@
 import { civilDate, type DayNumber, daysInMonth } from '../calendar.ts';
+import { COMMON_YEAR, MONTHS } from './mid-month-day-of-year.ts';
 import { type MonthCurve, meanRate, rateBetween } from './month-curve.ts';
-
-const MONTHS = 12;
-/** Any year without a leap day: normals are of such a one. */
-const COMMON_YEAR = 2001;
 
 /**
  * Daily values from monthly totals, for any days of any years: ETo or rain normals as days of a season, in the totals' unit.

@@ -1,27 +1,6 @@
-import type { EmitterLaw } from './emitter.ts';
-import { frictionLossKpa } from './friction.ts';
 import { increasingRoot } from './increasing-root.ts';
-import type { Reaches } from './reaches.ts';
-
-export interface DeadEndInput {
-  readonly reaches: Reaches;
-  readonly law: EmitterLaw;
-  readonly outlets: number;
-  /**
-   * Share of the last outlet's flow that comes along this line, 0..1; below 1 where a loop's other arm brings the rest.
-   */
-  readonly lastShare: number;
-  readonly feedPressureKpa: number;
-}
-
-export interface DeadEnd {
-  /** At each outlet; 0 where no water arrives. */
-  readonly pressuresKpa: Float64Array;
-  /** What each outlet takes from this line. */
-  readonly flowsLph: Float64Array;
-  /** In the tube before each outlet. */
-  readonly reachFlowsLph: Float64Array;
-}
+import { fillThroughDips } from './through-dips.ts';
+import { type DeadEnd, type DeadEndInput, noFlow, upstreamPressure } from './upstream-pressure.ts';
 
 /**
  * Pressure, kPa, below which an outlet at the end of a line counts as dry: so small that its flow is nothing for any
@@ -29,23 +8,26 @@ export interface DeadEnd {
  */
 const DRY_KPA = 1e-250;
 
+/** Far more than any feed has: what a guess that asks for it comes to further up would pass all numbers. */
+const BEYOND_KPA = 1e100;
+
 /** The feed's pressure is met to this share of it. */
 const CLOSENESS = 1e-12;
+
+/** Where no number at the far end meets it to this share, the least pressure lies on the way. */
+const UNMET = 1e-10;
 
 /**
  * Pressures and flows along a line fed at one end. From a guessed pressure at its last outlet the line is followed up
  * to the feed, reach by reach, each with the friction of the flow that remains in it; the guess is mended until the
  * feed's own pressure is met. The feed's pressure rises with the guess, at least one for one, so that there is one
  * answer and it is always found. Where even a last outlet that barely drips would ask for more than the feed has, water
- * does not come that far: those outlets are dry, and the line is solved without them.
+ * does not come that far: those outlets are dry, and the line is solved without them. Downhill the least pressure may lie on the way,
+ * where the last one does not tell it: then the line is solved in parts, see `fillThroughDips`.
  */
 export function solveDeadEnd(input: DeadEndInput): DeadEnd {
   const { outlets, feedPressureKpa } = input;
-  const along: DeadEnd = {
-    pressuresKpa: new Float64Array(outlets),
-    flowsLph: new Float64Array(outlets),
-    reachFlowsLph: new Float64Array(outlets),
-  };
+  const along = noFlow(outlets);
   if (!(feedPressureKpa > DRY_KPA)) return along;
   const wet = wetOutlets(input);
   if (wet === 0) return along;
@@ -58,7 +40,10 @@ export function solveDeadEnd(input: DeadEndInput): DeadEnd {
     high: Math.log(high),
     tolerance: CLOSENESS * feedPressureKpa,
   });
-  feedPressure(input, wet, Math.exp(logOfLast), along);
+  const fill = () => feedPressure(input, wet, Math.exp(logOfLast), along);
+  const isMet = Math.abs(fill() - feedPressureKpa) <= UNMET * feedPressureKpa;
+  // A line that is left has what its last pressure leads to.
+  if (!isMet && !fillThroughDips(input, wet, along)) fill();
   for (let outlet = 0; outlet < outlets; outlet += 1) {
     if ((along.pressuresKpa[outlet] as number) < 0) along.pressuresKpa[outlet] = 0;
   }
@@ -87,24 +72,7 @@ function wetOutlets(input: DeadEndInput): number {
   return wet;
 }
 
-/**
- * The pressure that the feed must have for the last of `count` outlets to have `lastPressureKpa`; fills `along` where
- * it is given.
- */
+/** The pressure that the feed must have for the last of `count` outlets to have `lastPressureKpa`, with nothing behind it. */
 function feedPressure(input: DeadEndInput, count: number, lastPressureKpa: number, along?: DeadEnd): number {
-  const { reaches, law, outlets, lastShare } = input;
-  let pressure = lastPressureKpa;
-  let carried = 0;
-  for (let outlet = count - 1; outlet >= 0; outlet -= 1) {
-    const taken = law(pressure) * (outlet === outlets - 1 ? lastShare : 1);
-    carried += taken;
-    if (along) {
-      along.pressuresKpa[outlet] = pressure;
-      along.flowsLph[outlet] = taken;
-      along.reachFlowsLph[outlet] = carried;
-    }
-    const frictionKpa = frictionLossKpa(reaches.frictions[outlet] as number, carried);
-    pressure += frictionKpa + (reaches.climbs[outlet] as number);
-  }
-  return pressure;
+  return upstreamPressure(input, { count, onLph: 0, mostKpa: BEYOND_KPA }, lastPressureKpa, along);
 }

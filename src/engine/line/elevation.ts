@@ -1,10 +1,8 @@
-import { toSi } from '../units.ts';
-
 /**
- * Pressure of one metre of water, kPa: 9.802. Water of 62.4 lb/ft3 gives 62.4/144 = 0.433 psi per foot, or 2.31 ft per
- * psi: the figures of irrigation handbooks.
+ * Pressure of one metre of water, kPa: the conventional metre of water of 1,000 kg/m3 under standard gravity (NIST SP 811, appendix
+ * B.8). The 0.433 psi a foot and 2.31 ft a psi of irrigation handbooks are the same figure, rounded.
  */
-export const KPA_PER_METRE = toSi(62.4 / 144, 'pressure', 'us') / toSi(1, 'elevation', 'us');
+export const KPA_PER_METRE = 9.80665;
 
 /**
  * Pressure that water loses by climbing, kPa: 0.433 psi for each foot. Negative where the line falls, for what it

@@ -2,7 +2,7 @@ import type { GardenLine, GardenPlanting } from '../garden.ts';
 import { FLOW_VARIATION_LIMIT } from './flow-variation.ts';
 import { type Lateral, type LateralProfile, lateral } from './lateral.ts';
 import { type LineLimit, lineLimit } from './line-limit.ts';
-import { lineRun } from './line-run.ts';
+import { type LineGround, lineRun } from './line-run.ts';
 import { type LongestRun, longestRun } from './longest-run.ts';
 import { remembered } from './remembered.ts';
 import { surelyFull } from './surely-full.ts';
@@ -38,6 +38,26 @@ export const longestLine = remembered((line, planting, inletPressureKpa): Longes
   return longestRun({ ...rest, inletPressureKpa, mostOutlets: outlets - 1 });
 });
 
+/** Whether the shortest line of the kind would work: that of one outlet. */
+export const firstEmitterWorks = remembered((line, planting, inletPressureKpa): boolean => {
+  const run = lineRun(line, planting)?.lateral;
+  if (run === undefined) return false;
+  const first = { ...run, inletPressureKpa, outlets: 1 };
+  return lineLimit(lateral(first), boundsOf(first)) === undefined;
+});
+
+/** A line that gives less than this share of its nominal flow gives none. */
+const NOTHING = 1e-6;
+
+/** What a line takes at an inlet pressure, all its runs together, L/h: to the last digit its nominal flow where that surely is there. */
+export function lineFlowLph(line: GardenLine, ground: LineGround, inletPressureKpa: number): number {
+  const run = inletPressureKpa > 0 ? solvableRun(line, ground, inletPressureKpa) : undefined;
+  if (run === undefined) return 0;
+  if (surelyFull(run)) return line.flowLph;
+  const flowLph = (lineRun(line, ground)?.runs ?? 0) * lateral(run).inletFlowLph;
+  return flowLph < NOTHING * line.flowLph ? 0 : flowLph;
+}
+
 /** Whether every emitter surely has its full flow, without the line being solved. */
 export function isSurelyFull(line: GardenLine, planting: GardenPlanting, inletPressureKpa: number): boolean {
   const run = solvableRun(line, planting, inletPressureKpa);
@@ -49,7 +69,7 @@ function boundsOf({ emitter }: Lateral) {
   return { leastPressureKpa, mostFlowVariation: FLOW_VARIATION_LIMIT };
 }
 
-function solvableRun(line: GardenLine, planting: GardenPlanting, inletPressureKpa: number): Lateral | undefined {
+function solvableRun(line: GardenLine, planting: LineGround, inletPressureKpa: number): Lateral | undefined {
   const run = lineRun(line, planting)?.lateral;
   if (run === undefined || run.outlets <= MOST_OUTLETS) return run && { ...run, inletPressureKpa };
   const outlets = Math.ceil(run.outlets / Math.ceil(run.outlets / MOST_OUTLETS));
@@ -59,6 +79,7 @@ function solvableRun(line: GardenLine, planting: GardenPlanting, inletPressureKp
     inletPressureKpa,
     outlets,
     spacingM: run.spacingM * inGroup,
+    leadM: run.leadM ?? run.spacingM,
     emittersPerOutlet: (run.emittersPerOutlet ?? 1) * inGroup,
   };
 }

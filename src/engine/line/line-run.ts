@@ -34,7 +34,7 @@ export function lineRun(line: GardenLine, ground: LineGround): LineRun | undefin
   // A loop's tube is what it is: half of what the spacings leave over lies at either end.
   const leadM = line.topology === 'loop' ? Math.max(0, (runLengthM - (outlets - 1) * spacingM) / 2) : spacingM;
   return {
-    lateral: { ...tubeOf(line), outlets, spacingM, leadM },
+    lateral: { ...tubeOf(line), outlets, spacingM, leadM, emittersPerOutlet: line.emitters / runs / outlets },
     runs,
     lengthM: runLengthM,
     spacing: 'laid',

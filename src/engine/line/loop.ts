@@ -1,7 +1,8 @@
-import { type DeadEnd, solveDeadEnd } from './dead-end.ts';
+import { solveDeadEnd } from './dead-end.ts';
 import type { EmitterLaw } from './emitter.ts';
 import { increasingRoot } from './increasing-root.ts';
 import type { Reaches } from './reaches.ts';
+import type { DeadEnd } from './upstream-pressure.ts';
 
 export interface LoopInput {
   /** One more than there are outlets: the last leads from the last outlet to the far feed. */
@@ -36,7 +37,8 @@ export function solveLoop(input: LoopInput): LoopFlow {
   // A ring meets itself half way round.
   const half = Math.floor(input.outlets / 2);
   const halfShare = input.outlets % 2 === 0 ? 0 : 0.5;
-  if (Math.abs(lead(input, half, halfShare)) <= tolerance(input)) return joined(input, half, halfShare);
+  const halves = armsOf(input, half, halfShare);
+  if (Math.abs(leadOf(halves)) <= tolerance(input)) return joined(halves, half, halfShare);
   let meeting = 0;
   let past = input.outlets;
   while (past - meeting > 1) {
@@ -44,7 +46,8 @@ export function solveLoop(input: LoopInput): LoopFlow {
     if (lead(input, middle, 0) >= 0) meeting = middle;
     else past = middle;
   }
-  return joined(input, meeting, nearShareAt(input, meeting));
+  const nearShare = nearShareAt(input, meeting);
+  return joined(armsOf(input, meeting, nearShare), meeting, nearShare);
 }
 
 function tolerance({ feedPressureKpa }: LoopInput): number {
@@ -81,15 +84,18 @@ function armsOf({ reaches, law, outlets, feedPressureKpa }: LoopInput, meeting: 
   };
 }
 
-/** By how much, kPa, the near arm brings more pressure to the meeting than the far arm. */
 function lead(input: LoopInput, meeting: number, nearShare: number): number {
-  const { near, far } = armsOf(input, meeting, nearShare);
-  return (near.pressuresKpa[meeting] as number) - (far.pressuresKpa[far.pressuresKpa.length - 1] as number);
+  return leadOf(armsOf(input, meeting, nearShare));
 }
 
-function joined(input: LoopInput, meeting: number, nearShare: number): LoopFlow {
-  const { near, far } = armsOf(input, meeting, nearShare);
-  const { outlets } = input;
+/** By how much, kPa, the near arm brings more pressure to the meeting than the far arm. */
+function leadOf({ near, far }: Arms): number {
+  return (near.pressuresKpa.at(-1) as number) - (far.pressuresKpa.at(-1) as number);
+}
+
+function joined({ near, far }: Arms, meeting: number, nearShare: number): LoopFlow {
+  // The outlet at the meeting is in both.
+  const outlets = near.pressuresKpa.length + far.pressuresKpa.length - 1;
   const pressuresKpa = new Float64Array(outlets);
   const flowsLph = new Float64Array(outlets);
   const reachFlowsLph = new Float64Array(outlets + 1);

@@ -2,8 +2,8 @@ import type { GardenLine, GardenPlanting } from '../garden.ts';
 
 export type AtPressure<Result> = (line: GardenLine, planting: GardenPlanting, inletPressureKpa: number) => Result;
 
-/** A source's pressure changes seldom; more of them are somebody trying. */
-const MOST_PRESSURES = 8;
+/** As many as a plan has sources. */
+const MOST_PRESSURES = 100;
 
 /**
  * The same calculation, done once for a planting's line at a pressure while both objects live: an unchanged planting is

@@ -30,3 +30,6 @@ export const TUBING: readonly Tubing[] = Object.freeze([
 
 /** Inside diameter of a dripline about which nothing is known, mm: 0.56 in, 14.2 mm. */
 export const DRIPLINE_DIAMETER_MM = toSi(0.56, 'bore', 'us');
+
+/** Inside diameter of solid tubing about which nothing is known, mm: 0.6 in, 15.2 mm. */
+export const SOLID_DIAMETER_MM = toSi(0.6, 'bore', 'us');

@@ -1,12 +1,19 @@
 import type { DayNumber } from '../calendar.ts';
 import type { Garden, GardenLine, GardenPlanting, GardenZone } from '../garden.ts';
-import { type InletPressure, inletPressureOn } from '../supply/source-on.ts';
 import type { LateralProfile } from './lateral.ts';
 import type { LineLimit } from './line-limit.ts';
 import { lineFault, lineProfile, longestLine } from './line-profile.ts';
 import { type LineRun, lineRun } from './line-run.ts';
 import type { LongestRun } from './longest-run.ts';
+import { liesOn } from './planting-flows.ts';
+import { NOMINAL_PRESSURE_KPA } from './usual-pressures.data.ts';
 import { velocityMs } from './velocity.ts';
+
+export interface InletPressure {
+  readonly kpa: number;
+  /** False where the source tells none and the usual regulated pressure is taken. */
+  readonly isKnown: boolean;
+}
 
 /** A planting's line as it lies in a week, and what its water does in it. */
 export interface ZoneLine {
@@ -28,21 +35,28 @@ export interface ZoneLine {
 
 /**
  * The lines of a zone that lie in a week of the season, each as it is on the week's last day on which its planting is in
- * the ground, at the source's pressure of that day. Solved when asked for, and kept while planting and line are the
+ * the ground, at the pressure that feeds it on that day. Solved when asked for, and kept while planting and line are the
  * same objects.
  */
-export function zoneLines(
-  { span, supply }: Pick<Garden, 'span' | 'supply'>,
-  zone: GardenZone,
-  week: number,
-): ZoneLine[] {
+export function zoneLines({ span }: Pick<Garden, 'span'>, zone: GardenZone, week: number): ZoneLine[] {
   const firstDay = span.firstDay + 7 * week;
   return zone.plantings.flatMap((planting) => {
     const day = Math.min(firstDay + 6, planting.to);
-    const index = planting.lines.findLastIndex(({ from }) => from <= day);
-    if (day < Math.max(firstDay, planting.from) || index < 0) return [];
-    return plantingLine(planting, index, inletPressureOn(supply, day)) ?? [];
+    if (day < Math.max(firstDay, planting.from)) return [];
+    const inlet = feedOn(planting, day);
+    return planting.lines.flatMap((line, index) =>
+      liesOn(line, day) ? (plantingLine(planting, index, inlet) ?? []) : [],
+    );
   });
+}
+
+/**
+ * Pressure at the inlet of a planting's lines on a day: what is left of the source's behind its solid lines. Where none is known the
+ * usual regulated one, with which lines are looked at, not reckoned.
+ */
+export function feedOn({ flows }: Pick<GardenPlanting, 'flows'>, day: DayNumber): InletPressure {
+  const kpa = flows.find(({ from, to }) => from <= day && day <= to)?.pressureKpa;
+  return kpa === undefined ? { kpa: NOMINAL_PRESSURE_KPA, isKnown: false } : { kpa, isKnown: true };
 }
 
 /** One line of a planting at a pressure; undefined where it has no emitter. */
@@ -76,6 +90,6 @@ export function lineDays(
   const line = lines[index];
   if (line === undefined) return undefined;
   const begins = Math.max(line.from, from, first);
-  const ends = Math.min((lines[index + 1]?.from ?? Number.POSITIVE_INFINITY) - 1, to, last);
+  const ends = Math.min(line.to ?? Number.POSITIVE_INFINITY, to, last);
   return begins <= ends ? { first: begins, last: ends } : undefined;
 }

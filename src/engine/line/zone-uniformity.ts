@@ -1,16 +1,14 @@
 import { lowestQuarterMean, type Weighted } from '../application/distribution-uniformity.ts';
 import type { DayNumber } from '../calendar.ts';
-import type { GardenPlanting, GardenSupply } from '../garden.ts';
-import { inletPressureOn } from '../supply/source-on.ts';
+import type { GardenPlanting } from '../garden.ts';
 import { asMadeUniformity, USUAL_MANUFACTURING_CV } from './emission-uniformity.ts';
 import type { LateralProfile } from './lateral.ts';
 import { isSurelyFull, lineProfile } from './line-profile.ts';
 import { lineRun } from './line-run.ts';
-import { lineDays } from './zone-lines.ts';
+import { feedOn, lineDays } from './zone-lines.ts';
 
 export interface UniformityInput {
   readonly plantings: readonly GardenPlanting[];
-  readonly supply: Pick<GardenSupply, 'sources'>;
   readonly firstDay: DayNumber;
   readonly lastDay: DayNumber;
 }
@@ -37,13 +35,13 @@ export function zoneUniformity(input: UniformityInput): number | undefined {
   return asMadeUniformity(USUAL_MANUFACTURING_CV, 1) * Math.min(1, lowestQuarterMean(emitters) / mean);
 }
 
-function alike({ supply, firstDay, lastDay }: UniformityInput, planting: GardenPlanting, index: number): Alike[] {
+function alike({ firstDay, lastDay }: UniformityInput, planting: GardenPlanting, index: number): Alike[] {
   const line = planting.lines[index];
   const days = lineDays(planting, index, { first: firstDay, last: lastDay });
   if (line === undefined || days === undefined) return [];
   const runs = lineRun(line, planting)?.runs;
   if (runs === undefined) return [];
-  const { kpa } = inletPressureOn(supply, days.first);
+  const { kpa } = feedOn(planting, days.first);
   const dayCount = days.last - days.first + 1;
   if (isSurelyFull(line, planting, kpa)) return [{ amount: 1, weight: line.emitters * dayCount }];
   const flowsLph = (lineProfile(line, planting, kpa) as LateralProfile).flowsLph;

@@ -2,7 +2,6 @@
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import type { ZoneRule } from '../garden.ts';
 import { runThrough } from '../run-through.ts';
-import { lineOn } from '../season/planting-days.ts';
 import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
 import { reusedBuffers, seasonBuffers, zoneSeason } from '../season/zone-season.ts';
@@ -23,8 +22,10 @@ export interface PlantingComparison {
   readonly plantingId: string;
   readonly name: string;
   readonly areaM2: number;
-  /** Gross, of the last line that lies in the season; 0 without one. */
+  /** Gross, of the lines that lie last in the season; 0 without one. */
   readonly rateMmPerHour: number;
+  /** Net over gross of the same, 0..1. */
+  readonly efficiency: number;
   /** Net irrigation by week, mm over its ground: what it would be given alone, and what it is given. */
   readonly neededMm: Float64Array;
   readonly receivedMm: Float64Array;
@@ -56,7 +57,7 @@ export function* comparingZone(season: Season, zoneId: string, rule?: ZoneRule):
   const run =
     rule === undefined
       ? found
-      : zoneSeason({ ...context, zone: { ...found.zone, rule } }, seasonBuffers(), found.plantings);
+      : zoneSeason({ ...context, zone: { ...found.zone, rule } }, seasonBuffers(), found.plantings, 0, found);
   const buffers = reusedBuffers();
   const plantings: PlantingComparison[] = [];
   for (const planting of run.plantings) {
@@ -86,13 +87,14 @@ function comparePlanting(season: PlantingSeason, neededMm: Float64Array, firstDa
   const receivedMm = weekly('irrigationNetMm');
   const drainedMm = weekly('irrigationDrainedMm');
   const shortDays = weekly('shortDays');
-  const line = lineOn(planting, firstDay + weeks * 7 - 1);
+  const flow = planting.flows.findLast(({ from }) => from < firstDay + weeks * 7);
   const [needed, received] = [sum(neededMm), sum(receivedMm)];
   return {
     plantingId: planting.id,
     name: planting.name,
     areaM2,
-    rateMmPerHour: line === undefined ? 0 : applicationRateMmPerHour(line.flowLph, areaM2),
+    rateMmPerHour: flow === undefined ? 0 : applicationRateMmPerHour(flow.flowLph, areaM2),
+    efficiency: flow?.efficiency ?? 1,
     neededMm,
     receivedMm,
     drainedMm,

@@ -2,6 +2,7 @@
 import { countDays } from '../season/days-mask.ts';
 import { plantingFigure } from '../season/planting-week.ts';
 import type { ZoneSeason } from '../season/season.ts';
+import { weekMask } from '../season/week-masks.ts';
 import { zoneFigure } from '../season/zone-week.ts';
 
 /** Weeks in a row in which a shut-off stands the same. */
@@ -27,9 +28,10 @@ export function shutOffCalendar(zone: ZoneSeason, plantingId: string): readonly 
     if (zoneFigure(zone, 'minutes', week) === 0 || plantingFigure(planting, 'groundDays', week) === 0) continue;
     const openMask = plantingFigure(planting, 'openMask', week);
     const openDays = countDays(openMask);
-    const wateringDays = countDays(zone.zone.wateringDays);
+    const wateringDays = countDays(weekMask(zone.zone, week));
     const last = stretches.at(-1);
-    if (last?.openMask === openMask) stretches[stretches.length - 1] = { ...last, lastWeek: week };
+    const isSame = last?.openMask === openMask && last.wateringDays === wateringDays;
+    if (isSame) stretches[stretches.length - 1] = { ...last, lastWeek: week };
     else stretches.push({ firstWeek: week, lastWeek: week, openDays, wateringDays, openMask });
   }
   return stretches;

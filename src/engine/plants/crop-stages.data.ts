@@ -61,6 +61,7 @@ const ROWS: readonly Row[] = [
   [['asparagus'], 90, 30, 200, 45, TABLE_11_MEMORY],
   [['citrus'], 60, 90, 120, 95, TABLE_11_MEMORY],
   [['strawberries'], 30, 45, 120, 30, ASSUMED],
+  [['garlic'], 20, 35, 110, 45, ASSUMED],
   [['mint'], 30, 40, 120, 30, ASSUMED],
   [['bush-berries'], 20, 70, 90, 30, ASSUMED],
   [['turf-cool-season', 'turf-warm-season'], 30, 30, 275, 30, ASSUMED],

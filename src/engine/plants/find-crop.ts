@@ -10,6 +10,11 @@ export function findCrop(cropId: CropId): Crop {
   return crop;
 }
 
+/** Whether it is a crop of the table that does not stay; `cropId` as a plan has it, read or not. */
+export function isAnnualCrop(cropId: unknown): boolean {
+  return CROPS.some(({ id, perennial }) => id === cropId && !perennial);
+}
+
 /** Every row of stage lengths of a crop, the one to use until somebody chooses first. */
 export function cropStagesOf(cropId: CropId): readonly CropStages[] {
   return CROP_STAGES.filter((stages) => stages.cropIds.includes(cropId));

@@ -10,8 +10,10 @@ export interface DailyRain {
   readonly mm: Float64Array;
   /** Index into RAIN_ORIGINS for each day. */
   readonly origin: Uint8Array;
-  /** What the normals say of each day, of observed days too. */
+  /** The normals of each day, times what is expected of it, of observed days too. */
   readonly expectedMm: Float64Array;
+  /** What the normals say of each day. */
+  readonly normalMm: Float64Array;
   /** Of an observed or forecast day's rain, what enters the root zone; 0 on days from the normals. */
   readonly soakedMm: Float64Array;
 }
@@ -27,10 +29,11 @@ const FORECAST = 3;
  * ignored (FAO-56 p. 170).
  */
 export function dailyRain({ span, site, observed }: Garden, eto: DailyEto): DailyRain {
-  const days = span.weeks * 7;
-  const { firstDay } = span;
+  const { firstDay, weeks } = span;
+  const days = weeks * 7;
   const { climate } = site;
-  const expectedMm = monthlyToDaily({ monthlyTotals: climate.rainMm, firstDay, dayCount: days });
+  const normalMm = monthlyToDaily({ monthlyTotals: climate.rainMm, firstDay, dayCount: days });
+  const expectedMm = normalMm.map((mm, day) => mm * (site.timesUsual?.rain[day] ?? 1));
   const mm = expectedMm.slice();
   const origin = new Uint8Array(days).fill(NORMALS);
   for (const [day, { rainMm }] of observed.days) {
@@ -55,5 +58,5 @@ export function dailyRain({ span, site, observed }: Garden, eto: DailyEto): Dail
   const soakedMm = mm.map((rainMm, day) =>
     origin[day] === NORMALS ? 0 : dailyRainCountedMm(rainMm, eto.mm[day] as number) * soaks,
   );
-  return { mm, origin, expectedMm, soakedMm };
+  return { mm, origin, expectedMm, normalMm, soakedMm };
 }

@@ -7,5 +7,6 @@ const THRESHOLD_SHARE_OF_ETO = 0.2;
  * Source: FAO-56 p. 170. For observed days; no sense for monthly normals.
  */
 export function dailyRainCountedMm(rainMm: number, etoMm: number): number {
-  return rainMm < THRESHOLD_SHARE_OF_ETO * etoMm ? 0 : rainMm;
+  // Without a branch, as `positivePart`.
+  return Number(!(rainMm < THRESHOLD_SHARE_OF_ETO * etoMm)) * rainMm;
 }

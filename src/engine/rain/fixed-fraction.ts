@@ -6,7 +6,7 @@
  */
 export function fixedFractionEffectiveRainMm(rainMm: number, fraction: number): number {
   if (!(fraction >= 0 && fraction <= 1)) {
-    throw new RangeError(`The fraction of rain that counts is ${fraction}; it must lie between 0 and 1.`);
+    throw new RangeError(`The fraction of rain that counts is ${fraction}; it must be 0 to 1.`);
   }
   return fraction * rainMm;
 }

@@ -1,4 +1,5 @@
 import { civilDate, type DayNumber, daysInMonth } from '../calendar.ts';
+import { MONTHS } from '../climate/mid-month-day-of-year.ts';
 import { monthlyToDaily } from '../climate/monthly-to-daily.ts';
 import { uniformRandom } from '../random.ts';
 import { gammaQuantile } from './gamma-distribution.ts';
@@ -6,7 +7,6 @@ import { LEAST_RAIN_DAY_MM, rainChain, rainDayShare, rainDepths } from './rain-d
 import type { SeasonYears } from './season-years.ts';
 
 const USUAL_YEARS = 60;
-const MONTHS = 12;
 // Any number would do. Seeds in a row lie more than 50 million numbers apart; a month of 60 years takes under 6,000.
 const SEED = 1986;
 /** Reference ET of a rain day over that of a dry day. */
@@ -88,7 +88,7 @@ interface MonthDraw {
  * A number above 0, at most 1, for each rain day of a month, by which its depth is ranked. Returns whether the month's last day is
  * a rain day, by year.
  */
-function drawDays({ from, to, share, random, isWet }: MonthDraw, { years, days, rainMm }: SeasonYears): boolean[] {
+function drawDays({ from, to, share, random, isWet }: MonthDraw, { years, rainMm }: SeasonYears): boolean[] {
   const { afterDry, afterWet } = rainChain(share);
   const wet = [...isWet];
   for (let day = from; day < to; day += 1) {
@@ -96,7 +96,7 @@ function drawDays({ from, to, share, random, isWet }: MonthDraw, { years, days, 
     for (let year = 0; year < years; year += 1) {
       const rank = 1 - random();
       wet[year] = share > 0 && (chances[year] as number) < (wet[year] ? afterWet : afterDry);
-      if (wet[year] && day >= 0) rainMm[year * days + day] = rank;
+      if (wet[year] && day >= 0) rainMm[day * years + year] = rank;
     }
   }
   return wet;
@@ -106,9 +106,9 @@ function drawDays({ from, to, share, random, isWet }: MonthDraw, { years, days, 
 function evenNumbers(random: () => number, count: number): Float64Array {
   const numbers = new Float64Array(count);
   for (let index = 0; index < count; index += 1) {
-    const place = Math.floor(random() * (index + 1));
-    numbers[index] = numbers[place] as number;
-    numbers[place] = (index + random()) / count;
+    const other = Math.floor(random() * (index + 1));
+    numbers[index] = numbers[other] as number;
+    numbers[other] = (index + random()) / count;
   }
   return numbers;
 }
@@ -124,13 +124,11 @@ interface MonthDays {
 }
 
 /** Gives a month's rain days their depths, and all its days their share of reference ET. */
-function fitDays({ first, to, totalMm, meanMm }: MonthDays, { years, days, rainMm, etoShare }: SeasonYears): void {
+function fitDays({ first, to, totalMm, meanMm }: MonthDays, { years, rainMm, etoShare }: SeasonYears): void {
   const wet: number[] = [];
-  for (let year = 0; year < years; year += 1) {
-    for (let at = year * days + first; at < year * days + to; at += 1) if ((rainMm[at] as number) > 0) wet.push(at);
-  }
+  for (let at = years * first; at < years * to; at += 1) if ((rainMm[at] as number) > 0) wet.push(at);
   const dry = 1 / (1 - ((1 - WET_OVER_DRY_ETO) * wet.length) / (years * (to - first)));
-  for (let year = 0; year < years; year += 1) etoShare.fill(dry, year * days + first, year * days + to);
+  etoShare.fill(dry, years * first, years * to);
   wet.sort((one, other) => (rainMm[one] as number) - (rainMm[other] as number));
   const { shape, scaleMm } = rainDepths(meanMm);
   const depths = wet.map((_, rank) => gammaQuantile((rank + 0.5) / wet.length, shape, scaleMm));

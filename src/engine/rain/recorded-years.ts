@@ -2,7 +2,8 @@ import { civilDate, type DayNumber, dayNumberOf, daysInMonth, yearOf } from '../
 import type { WeatherStretch, WeatherYears } from '../garden-weather.ts';
 import type { SeasonYears } from './season-years.ts';
 
-const MOST_MISSING_SHARE = 0.05;
+/** Of a year that lacks the rain of more of the season's days the season makes no use. */
+export const MOST_MISSING_SHARE = 0.05;
 
 /** The season's first day, and the normals' reference ET of each of its days. */
 export interface SeasonNormals {
@@ -28,40 +29,49 @@ export function recordedYears({ stretches }: WeatherYears, normals: SeasonNormal
     const { firstDay, rainMm } = stretch;
     const toYear = yearOf(normals.firstDay);
     for (let later = yearOf(firstDay) - toYear; later <= yearOf(firstDay + rainMm.length) - toYear; later += 1) {
-      const places = dates.map(({ year, month, dayOfMonth }) => {
+      const indices = dates.map(({ year, month, dayOfMonth }) => {
         const day = Math.min(dayOfMonth, daysInMonth(year + later, month));
         return dayNumberOf({ year: year + later, month, dayOfMonth: day }) - firstDay;
       });
-      const weather = found.has(later) ? undefined : weatherAt(stretch, places, normals.etoMm);
+      const weather = found.has(later) ? undefined : weatherAt(stretch, indices, normals.etoMm);
       if (weather !== undefined) found.set(later, weather);
     }
   }
   if (found.size === 0) return undefined;
-  const years = [...found].sort(([one], [other]) => one - other).map(([, weather]) => weather);
-  const all = { rainMm: new Float64Array(years.length * days), etoShare: new Float64Array(years.length * days) };
-  for (const [year, { rainMm, etoShare }] of years.entries()) {
-    all.rainMm.set(rainMm, year * days);
-    all.etoShare.set(etoShare, year * days);
-  }
-  return { basis: 'record', years: years.length, days, ...all };
+  const inOrder = [...found].sort(([one], [other]) => one - other);
+  const years = inOrder.map(([, weather]) => weather);
+  const calendarYears = inOrder.map(([later]) => yearOf(normals.firstDay) + later);
+  const byDay = (of: keyof YearWeather) =>
+    Float64Array.from(
+      { length: years.length * days },
+      (_, at) => years[at % years.length]?.[of][Math.floor(at / years.length)] as number,
+    );
+  return {
+    basis: 'record',
+    years: years.length,
+    calendarYears,
+    days,
+    rainMm: byDay('rainMm'),
+    etoShare: byDay('etoShare'),
+  };
 }
 
 type YearWeather = Pick<SeasonYears, 'rainMm' | 'etoShare'>;
 
-/** The weather at some places of a stretch in rising order; undefined where they pass its ends or too many are missing. */
+/** The weather at some indices of a stretch, in rising order; undefined where they pass its ends or too many are missing. */
 function weatherAt(
   stretch: WeatherStretch,
-  places: readonly number[],
+  indices: readonly number[],
   normalEtoMm: Float64Array,
 ): YearWeather | undefined {
-  const days = places.length;
-  if (days === 0 || (places[0] as number) < 0 || (places[days - 1] as number) >= stretch.rainMm.length)
+  const days = indices.length;
+  if (days === 0 || (indices[0] as number) < 0 || (indices[days - 1] as number) >= stretch.rainMm.length)
     return undefined;
-  const rainMm = Float64Array.from(places, (place) => stretch.rainMm[place] as number);
+  const rainMm = Float64Array.from(indices, (index) => stretch.rainMm[index] as number);
   const missing = rainMm.filter(Number.isNaN).length;
   if (missing > MOST_MISSING_SHARE * days) return undefined;
   const etoShare = rainMm.map((rain, day) => {
-    const share = (stretch.etoMm[places[day] as number] as number) / (normalEtoMm[day] as number);
+    const share = (stretch.etoMm[indices[day] as number] as number) / (normalEtoMm[day] as number);
     return Number.isNaN(rain) || !Number.isFinite(share) ? 1 : share;
   });
   return { rainMm: rainMm.map((rain) => (Number.isNaN(rain) ? 0 : rain)), etoShare };

@@ -11,22 +11,28 @@ interface Alike {
   readonly demand: PlantingDemand;
 }
 
+/** Rough: many years of days take as long as so many weeks of a season. */
+const YEARS_EFFORT = 500;
+
 /** Those of one weather and one site: another empties it. */
 export class AlikeDemands {
+  /** What was worked out so far, in weeks of one planting. */
+  effort = 0;
   #weather: Pick<Weather, 'eto' | 'months'> | undefined;
   #site: GardenSite | undefined;
   readonly #found = new Map<number, Alike[]>();
-  readonly #shares = new Map<PlantingDemand, Map<string, readonly number[]>>();
+  /** Of each demand, by watering days and way of watering. */
+  readonly #shares = new Map<PlantingDemand, (readonly number[])[]>();
 
   demandOf(planted: Planted, weather: Weather): PlantingDemand {
     this.#standUnder(weather);
     const print = fingerprint(planted);
-    const there = this.#found.get(print);
-    const same = there?.find((each) => isSameDemand(each.planted, planted));
+    const there = this.#found.get(print) ?? [];
+    const same = there.find((each) => isSameDemand(each.planted, planted));
     if (same !== undefined) return same.demand;
     const demand = plantingDemand(planted.planting, planted.soil, weather);
-    if (there === undefined) this.#found.set(print, [{ planted, demand }]);
-    else there.push({ planted, demand });
+    there.push({ planted, demand });
+    this.#found.set(print, there);
     return demand;
   }
 
@@ -36,12 +42,12 @@ export class AlikeDemands {
     if (this.#site !== site) this.#shares.clear();
     this.#site = site;
     const { demand, isRefill, wateringDays } = keeper;
-    const ofDemand = this.#shares.get(demand) ?? new Map<string, readonly number[]>();
+    const ofDemand = this.#shares.get(demand) ?? [];
     this.#shares.set(demand, ofDemand);
-    const way = `${isRefill} ${wateringDays}`;
-    const shares = ofDemand.get(way) ?? monthShares(keeper, site, weather);
-    ofDemand.set(way, shares);
-    return shares;
+    const way = 2 * wateringDays + Number(isRefill);
+    if (ofDemand[way] === undefined) this.effort += YEARS_EFFORT;
+    ofDemand[way] ??= monthShares(keeper, site, weather);
+    return ofDemand[way];
   }
 
   #standUnder({ eto, months }: Weather): void {
@@ -54,11 +60,8 @@ export class AlikeDemands {
 
 /** The same for plantings that ask alike, and seldom for two that do not. */
 function fingerprint({ planting, soil }: Planted): number {
-  const { coefficient, rootZone, from, to } = planting;
-  const { depthM, allowedDepletion, startDepletion } = rootZone;
+  const { coefficient, rootZone, from, to, wettedShare = 1 } = planting;
   const ofPlant =
-    coefficient.kind === 'crop'
-      ? coefficient.plantedOn + coefficient.kcMid
-      : coefficient.factor * (coefficient.density + 0.1 * coefficient.microclimate);
-  return ofPlant + 3 * from + 7 * to + 11 * depthM + 13 * allowedDepletion + 17 * startDepletion + soil.availableWater;
+    coefficient.kind === 'crop' ? coefficient.plantedOn + coefficient.kcMid : coefficient.factor * coefficient.density;
+  return ofPlant + 3 * from + 7 * to + 11 * rootZone.depthM + 19 * wettedShare + soil.availableWater;
 }

@@ -1,5 +1,6 @@
 /** Where two sets of choices for one zone differ in what is watered. */
-import type { DayRun, GardenZone, WeekChoice } from '../garden.ts';
+import type { GardenZone, WeekChoice } from '../garden.ts';
+import { isSame } from './same-demand.ts';
 import { spanning, type WeekSpan } from './week-span.ts';
 
 /** The span of the weeks whose choices differ, notes apart; undefined where there is none. */
@@ -12,30 +13,8 @@ export function changedChoices(one: GardenZone['choices'], other: GardenZone['ch
   return changed;
 }
 
+const FIELDS = ['minutes', 'minutesRun', 'closed', 'runsAreSome', 'openDays', 'runs'] as const;
+
 function isSameChoice(one: WeekChoice | undefined, other: WeekChoice | undefined): boolean {
-  return (
-    one?.minutes === other?.minutes &&
-    one?.minutesRun === other?.minutesRun &&
-    one?.closed === other?.closed &&
-    isSameMap(one?.openDays, other?.openDays, Object.is) &&
-    isSameMap(one?.runs, other?.runs, isSameRun)
-  );
-}
-
-function isSameRun(one: DayRun, other: DayRun | undefined): boolean {
-  return one.minutes === other?.minutes && isSameSet(one.open, other.open);
-}
-
-function isSameSet(one: ReadonlySet<string> | undefined, other: ReadonlySet<string> | undefined): boolean {
-  if (one === undefined || other === undefined) return one === other;
-  return one.size === other.size && [...one].every((id) => other.has(id));
-}
-
-function isSameMap<Key, Value>(
-  one: ReadonlyMap<Key, Value> | undefined,
-  other: ReadonlyMap<Key, Value> | undefined,
-  isSame: (one: Value, other: Value | undefined) => boolean,
-): boolean {
-  if (one === undefined || other === undefined) return one === other;
-  return one.size === other.size && [...one].every(([key, value]) => isSame(value, other.get(key)));
+  return FIELDS.every((field) => isSame(one?.[field], other?.[field]));
 }

@@ -4,6 +4,8 @@ import { changedDays } from '../rain/changed-days.ts';
 import type { Weather } from '../weather.ts';
 import { isSameDemand } from './same-demand.ts';
 import type { PlantingSeason, Season, ZoneSeason } from './season.ts';
+import { weekCuts } from './week-cuts.ts';
+import { isSameDays } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
 import type { KnownPlanting } from './zone-season.ts';
 
@@ -24,7 +26,9 @@ export function earlierSeason(garden: Garden, weather: Weather, previous: Season
   const site = garden.site === previous.garden.site;
   const plantingsOf = eto || site ? plantingFinder(previous, { eto, site }) : NOTHING.plantingsOf;
   if (!eto) return { ...NOTHING, plantingsOf };
-  return { zoneLike: zoneFinder(previous.zones), plantingsOf, rain: rainSince(garden, weather, previous) };
+  // What was cut hangs on all zones together.
+  const zoneLike = weekCuts(previous.garden).size > 0 ? NOTHING.zoneLike : zoneFinder(previous.zones);
+  return { zoneLike, plantingsOf, rain: rainSince(garden, weather, previous) };
 }
 
 /** Most often a zone lies where it lay. */
@@ -75,8 +79,7 @@ function knownOf(
 ): KnownPlanting | undefined {
   const stood = { planting: season.planting, soil: there.zone.soil };
   if (!isSameDemand(stood, { planting, soil: zone.soil })) return undefined;
-  const isAlike =
-    same.site && there.zone.wateringDays === zone.wateringDays && season.planting.watering === planting.watering;
+  const isAlike = same.site && isSameDays(there.zone, zone) && season.planting.watering === planting.watering;
   return { demand: same.eto ? season.demand : undefined, rainShares: isAlike ? season.rainShares : undefined };
 }
 
@@ -87,7 +90,7 @@ function isLike(one: GardenZone, other: GardenZone): boolean {
     (one.plantings === other.plantings &&
       one.soil === other.soil &&
       one.rule === other.rule &&
-      one.wateringDays === other.wateringDays &&
+      isSameDays(one, other) &&
       one.timerStepMinutes === other.timerStepMinutes &&
       one.longestCycleMinutes === other.longestCycleMinutes &&
       one.startsADay === other.startsADay &&

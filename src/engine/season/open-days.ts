@@ -1,14 +1,16 @@
 /** On which of a zone's watering days the shut-off in front of a planting is open. */
 
 import type { KnownForecast } from '../forecast.ts';
-import { fillingDays } from './refill.ts';
+import { daysOfMask } from './days-mask.ts';
+import type { PlantingDays } from './planting-days.ts';
+import { type FillingGiven, fillingDays } from './refill.ts';
 import { minutesOnDays, type WeekOutlook } from './week-outlook.ts';
 import type { ZoneMember } from './zone-member.ts';
 import { LEAST_MINUTES } from './zone-morning.ts';
 
 /** For each k from 0: the k of the watering days on which a shut-off is open, spread evenly and ending on the last. */
 export function openMasks(wateringDays: number): readonly number[] {
-  const offsets = [0, 1, 2, 3, 4, 5, 6].filter((offset) => (wateringDays >> offset) & 1);
+  const offsets = daysOfMask(wateringDays);
   return Array.from({ length: offsets.length + 1 }, (_, count) => {
     let mask = 0;
     for (let index = 1; index <= count; index++) {
@@ -18,12 +20,31 @@ export function openMasks(wateringDays: number): readonly number[] {
   });
 }
 
-/** The days on which a shut-off is open, as expected on the morning of `day`, as a mask: those that fill a refill, else the fewest. */
-export function openDaysMask(member: ZoneMember, scratch: WeekOutlook, given: OpenDaysGiven): number {
-  const { season, outlook, filling } = member;
-  if (season.planting.watering === 'keep') return given.masks[fewestOpenDays(member, scratch, given)] as number;
-  const { day, minutes, forecast } = given;
-  return filling === undefined ? 0 : fillingDays(outlook, filling, { first: day, minutes, forecast });
+/**
+ * The days on which a shut-off is open, as expected on the morning of `day`, as a mask: those that fill a refill, else the fewest; none
+ * on which the planting is at rest.
+ */
+export function openDaysMask(
+  member: ZoneMember,
+  scratch: WeekOutlook,
+  given: OpenDaysGiven & Pick<FillingGiven, 'minutesOn'>,
+): number {
+  const { season, outlook, filling, days } = member;
+  const { day: first, minutesOn, forecast } = given;
+  const { start } = outlook;
+  let mask = 0;
+  if (season.planting.watering === 'keep') mask = given.masks[fewestOpenDays(member, scratch, given)] as number;
+  else if (filling !== undefined) mask = fillingDays(outlook, filling, { first, minutesOn, forecast });
+  return withoutRest(mask, days, start);
+}
+
+/** Of the days of a mask, those on which a planting may ask; `start` is the week's first. */
+export function withoutRest(mask: number, { demand }: Pick<PlantingDays, 'demand'>, start: number): number {
+  let asking = mask;
+  demand.rest?.subarray(start, start + 7).forEach((isResting, at) => {
+    asking &= ~(isResting << at);
+  });
+  return asking;
 }
 
 /**
@@ -31,21 +52,27 @@ export function openDaysMask(member: ZoneMember, scratch: WeekOutlook, given: Op
  * them if none does, none where it asks for nothing.
  */
 export function fewestOpenDays(
-  { outlook, request, depletionMm }: AskingMember,
+  { outlook, request, stores }: AskingMember,
   scratch: WeekOutlook,
   { masks, minutes, day, forecast }: OpenDaysGiven,
 ): number {
   const { minutesPerDay: asked } = request;
-  if (asked === 0 || asked === Number.POSITIVE_INFINITY) return 0;
+  if (asked <= LEAST_MINUTES || asked === Number.POSITIVE_INFINITY) return 0;
   const most = masks.length - 1;
   for (let count = 1; count < most; count++) {
-    const needed = minutesOnDays(outlook, scratch, { day, mask: masks[count] as number, depletionMm, forecast });
+    const needed = minutesOnDays(outlook, scratch, {
+      day,
+      mask: masks[count] as number,
+      depletionMm: stores.wettedMm,
+      forecast,
+    });
     if (needed <= minutes + LEAST_MINUTES) return count;
   }
   return most;
 }
 
-type AskingMember = Pick<ZoneMember, 'outlook' | 'depletionMm'> & {
+type AskingMember = Pick<ZoneMember, 'outlook'> & {
+  readonly stores: Pick<ZoneMember['stores'], 'wettedMm'>;
   readonly request: Pick<ZoneMember['request'], 'minutesPerDay'>;
 };
 

@@ -1,11 +1,14 @@
 /** What a planting uses as a share of reference ET, day by day. */
 import type { DayNumber } from '../calendar.ts';
-import type { GardenPlanting, PlantCoefficient } from '../garden.ts';
+import type { GardenPlanting, PlantCoefficient, RestSpan } from '../garden.ts';
 import { cropCoefficient } from '../plants/crop-coefficient.ts';
 import { dayOfGrowth, growthCycle } from '../plants/growth-cycle.ts';
 import { landscapeCoefficient } from '../plants/landscape-coefficient.ts';
 
-/** ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date. */
+/**
+ * ETc / ETo of a planting on a day: landscape or crop coefficient, times the establishing factor until its date; 0 without leaves and
+ * in frozen ground, a simplification of this kit (FAO-56 ch. 11 leaves frozen ground a little).
+ */
 export function plantCoefficientOn(planting: GardenPlanting, day: DayNumber): number {
   const coefficients = new Float64Array(1);
   fillCoefficients(coefficients, planting, { firstDay: day, first: 0, end: 1 });
@@ -13,28 +16,43 @@ export function plantCoefficientOn(planting: GardenPlanting, day: DayNumber): nu
 }
 
 export interface CoefficientDays {
-  /** The day that place 0 stands for. */
+  /** The day that index 0 stands for. */
   readonly firstDay: DayNumber;
-  /** Places to fill; `end` is not. */
+  /** Indices to fill; `end` is not one of them. */
   readonly first: number;
   readonly end: number;
 }
 
-/** Fills in those of some days, place by place. */
+/** Fills in those of some days. */
 export function fillCoefficients(
   coefficients: Float64Array,
-  planting: Pick<GardenPlanting, 'coefficient' | 'establishing'>,
+  planting: Pick<GardenPlanting, 'coefficient' | 'establishing' | 'rest'>,
   days: CoefficientDays,
 ): void {
-  const { coefficient, establishing } = planting;
+  const { coefficient, establishing, rest = [] } = planting;
   const { firstDay, first, end } = days;
   if (coefficient.kind === 'crop') fillCropCoefficients(coefficients, coefficient, days);
-  else coefficients.fill(landscapeCoefficient(coefficient), first, end);
-  if (establishing === undefined) return;
-  const settled = Math.min(end, establishing.until - firstDay + 1);
-  for (let index = first; index < settled; index++) {
-    coefficients[index] = (coefficients[index] as number) * establishing.factor;
+  else coefficients.fill(landscapeCoefficient(coefficient) * (coefficient.mulchFactor ?? 1), first, end);
+  if (establishing !== undefined) {
+    const settled = Math.min(end, establishing.until - firstDay + 1);
+    for (let index = first; index < settled; index++) {
+      coefficients[index] = (coefficients[index] as number) * establishing.factor;
+    }
   }
+  for (const span of rest) {
+    // Bulbs that are left to dry still use what is there.
+    if (span.kind !== 'dry-down') fillSpan(coefficients, 0, span, days);
+  }
+}
+
+/** Fills in one value on those of some days that lie in a span. */
+export function fillSpan(
+  values: Float64Array | Uint8Array,
+  value: number,
+  { from, to }: Pick<RestSpan, 'from' | 'to'>,
+  { firstDay, first, end }: CoefficientDays,
+): void {
+  values.fill(value, Math.max(first, from - firstDay), Math.max(first, Math.min(end, to + 1 - firstDay)));
 }
 
 type CropGrowth = Extract<PlantCoefficient, { kind: 'crop' }>;

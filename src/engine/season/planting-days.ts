@@ -1,17 +1,22 @@
 /** A planting's season by day: its demand, its rain as it fell and as it is expected, and what a minute of its line brings. */
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import { netMmPerMinute as netDepthOfMinute } from '../application/run-time.ts';
-import type { GardenLine, GardenPlanting, GardenSite, GardenZone } from '../garden.ts';
+import type { GardenPlanting, GardenSite, GardenZone, PlantingFlow } from '../garden.ts';
 import type { Weather } from '../weather.ts';
+import type { ExpectedDays } from './expected-days.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 import { type DaySpan, fillRain } from './planting-rain.ts';
 import type { PlantingSeason } from './season.ts';
-import type { ExpectedDays } from './week-outlook.ts';
+import { shareIn, type WettedPlanting } from './wetted-week.ts';
 
 export interface PlantingDays extends ExpectedDays {
   readonly demand: PlantingDemand;
+  /** What its mornings look at: depths over the ground that its lines wet. */
+  readonly asked: ExpectedDays;
   /** Rain that enters the root zone, mm. */
   readonly soakedMm: Float64Array;
+  /** Gross depth that a minute of the lines lays on the ground on each day, mm. */
+  readonly grossMmPerMinute: Float64Array;
 }
 
 /** Arrays of one number a day, to be filled: a season lends them from planting to planting. */
@@ -19,6 +24,10 @@ export interface DayBuffers {
   readonly soakedMm: Float64Array;
   readonly expectedRainMm: Float64Array;
   readonly netMmPerMinute: Float64Array;
+  readonly grossMmPerMinute: Float64Array;
+  /** Of plantings whose mornings look at other ground than all of theirs. */
+  askedMmPerMinute?: Float64Array;
+  projectedMm?: Float64Array;
   /** What each was filled from, all through the season: from the same it need not be filled again. */
   soakedFrom?: FilledFrom;
   netFrom?: FilledFrom;
@@ -42,14 +51,9 @@ export function plantingDays(ground: Ground, context: ZoneContext): PlantingDays
 }
 
 /** Fills in some days of the season, `end` not included; the others are left as they are. */
-export function fillDays(
-  ground: Ground,
-  { zone, weather }: ZoneContext,
-  buffers: DayBuffers,
-  days: DaySpan,
-): PlantingDays {
+export function fillDays(ground: Ground, { weather }: ZoneContext, buffers: DayBuffers, days: DaySpan): PlantingDays {
   const { planting, demand, rainShares } = ground;
-  const { soakedMm, expectedRainMm, netMmPerMinute } = buffers;
+  const { soakedMm, expectedRainMm, netMmPerMinute, grossMmPerMinute } = buffers;
   const inGround = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
   const isWhole = days.first === 0 && days.end === weather.days;
   const soakedFrom = isWhole ? [demand, rainShares, weather.rain] : undefined;
@@ -57,31 +61,50 @@ export function fillDays(
     buffers.soakedFrom = soakedFrom;
     soakedMm.fill(0, days.first, days.end);
     expectedRainMm.fill(0, days.first, days.end);
-    fillRain(soakedMm, expectedRainMm, inGround, rainShares, weather);
+    fillRain(soakedMm, expectedRainMm, inGround, { rainShares, rainFactor: demand.rainFactor }, weather);
   }
-  const netFrom = isWhole ? [demand, planting.lines, planting.areaM2, zone.efficiency] : undefined;
+  const netFrom = isWhole ? [demand, planting.flows, planting.areaM2] : undefined;
   if (!isSame(buffers.netFrom, netFrom)) {
     buffers.netFrom = netFrom;
     netMmPerMinute.fill(0, days.first, days.end);
-    fillNet(netMmPerMinute, inGround, planting, { efficiency: zone.efficiency, firstDay: weather.firstDay });
+    grossMmPerMinute.fill(0, days.first, days.end);
+    fillNet(buffers, inGround, planting, weather.firstDay);
   }
-  return { demand, soakedMm, expectedRainMm, netMmPerMinute };
+  const asked = askedDays(ground, buffers, days);
+  return { demand, soakedMm, expectedRainMm, netMmPerMinute, grossMmPerMinute, asked };
+}
+
+/** The same arrays where all of its ground is wetted and nothing is to drain. */
+function askedDays({ planting, demand }: Ground, buffers: DayBuffers, days: DaySpan): ExpectedDays {
+  const { expectedRainMm, netMmPerMinute } = buffers;
+  const { rest, leachingFraction } = demand;
+  const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;
+  if (isWhole && leachingFraction === 0 && rest === undefined) return { demand, expectedRainMm, netMmPerMinute };
+  buffers.askedMmPerMinute ??= new Float64Array(netMmPerMinute.length);
+  const { askedMmPerMinute } = buffers;
+  let ofNet = 0;
+  for (let day = days.first; day < days.end; day++) {
+    if (day === days.first || day % 7 === 0) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
+    askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
+  }
+  if (isWhole) return { demand, expectedRainMm, netMmPerMinute: askedMmPerMinute };
+  buffers.projectedMm ??= new Float64Array(netMmPerMinute.length);
+  return { demand, expectedRainMm, netMmPerMinute: askedMmPerMinute, projectedMm: buffers.projectedMm };
 }
 
 function fillNet(
-  netMmPerMinute: Float64Array,
+  { netMmPerMinute, grossMmPerMinute }: DayBuffers,
   inGround: DaySpan,
-  planting: GardenPlanting,
-  { efficiency, firstDay }: { readonly efficiency: number; readonly firstDay: number },
+  { flows, areaM2 }: GardenPlanting,
+  firstDay: number,
 ): void {
-  const { lines } = planting;
-  for (let index = 0; index < lines.length; index++) {
-    const line = lines[index] as GardenLine;
-    const until = lines[index + 1]?.from ?? Number.POSITIVE_INFINITY;
-    const first = Math.max(inGround.first, line.from - firstDay);
-    const end = Math.min(inGround.end, until - firstDay);
-    const rate = applicationRateMmPerHour(line.flowLph, planting.areaM2);
-    if (first < end) netMmPerMinute.fill(netDepthOfMinute(rate, efficiency), first, end);
+  for (const { from, to, flowLph, efficiency } of flows) {
+    const first = Math.max(inGround.first, from - firstDay);
+    const end = Math.min(inGround.end, to + 1 - firstDay);
+    if (first >= end) continue;
+    const rate = applicationRateMmPerHour(flowLph, areaM2);
+    netMmPerMinute.fill(netDepthOfMinute(rate, efficiency), first, end);
+    grossMmPerMinute.fill(rate / 60, first, end);
   }
 }
 
@@ -95,10 +118,18 @@ export function dayBuffers(days: number): DayBuffers {
     soakedMm: new Float64Array(days),
     expectedRainMm: new Float64Array(days),
     netMmPerMinute: new Float64Array(days),
+    grossMmPerMinute: new Float64Array(days),
   };
 }
 
-/** The line that lies on a day, if any. `lines` are in order of their first day. */
-export function lineOn(planting: GardenPlanting, day: number): GardenLine | undefined {
-  return planting.lines.findLast((line) => line.from <= day);
+/** What the lines of a planting give on a day, if any lies. */
+export function flowOn({ flows }: Pick<GardenPlanting, 'flows'>, day: number): PlantingFlow | undefined {
+  return flows.find(({ from, to }) => from <= day && day <= to);
+}
+
+/** A planting's days as a week has them. */
+export function daysOfWeek(days: PlantingDays, planting: WettedPlanting, week: number): PlantingDays {
+  if (planting.wettedShareByWeek === undefined) return days;
+  const demand = { ...days.demand, share: shareIn(planting, week) };
+  return { ...days, demand, asked: { ...days.asked, demand } };
 }

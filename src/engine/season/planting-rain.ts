@@ -21,16 +21,16 @@ export function fillRain(
   soakedMm: Float64Array,
   expectedRainMm: Float64Array,
   { first, end }: DaySpan,
-  rainShares: readonly number[],
+  { rainShares, rainFactor }: { readonly rainShares: readonly number[]; readonly rainFactor: number },
   { months, rain }: Weather,
 ): void {
   for (let month = 0; month < rainShares.length; month++) {
-    const share = rainShares[month] as number;
+    const share = rainFactor * (rainShares[month] as number);
     const until = Math.min(end, months.starts[month + 1] as number);
     for (let day = Math.max(first, months.starts[month] as number); day < until; day++) {
       const expected = (rain.expectedMm[day] as number) * share;
       expectedRainMm[day] = expected;
-      soakedMm[day] = rain.origin[day] === NORMALS ? expected : (rain.soakedMm[day] as number);
+      soakedMm[day] = rain.origin[day] === NORMALS ? expected : rainFactor * (rain.soakedMm[day] as number);
     }
   }
 }
@@ -49,7 +49,7 @@ export function yearsOfRain(site: GardenSite, weather: Weather): YearsOfRain {
     years: weather.years(),
     months: weather.months,
     etoMm: weather.eto.expectedMm,
-    rainMm: weather.rain.expectedMm,
+    rainMm: weather.rain.normalMm,
     runoffFraction: site.rain.runoffFraction,
   };
 }
@@ -63,7 +63,7 @@ export function monthShare(keeper: RainKeeper, site: GardenSite, weather: Weathe
 /**
  * What a month's effective rain is reckoned from; undefined in a month without rain or without the planting. The month's expected
  * ETc is taken as if its days in the ground were the whole month, so that a season that starts in mid-month credits by the same
- * share. The usable storage is what is drawn between waterings, at most the readily available water.
+ * share. The usable storage is what is drawn between waterings, at most the readily available water; all of that where there is none.
  */
 export function rainMonth(
   { demand, isRefill, wateringDays }: RainKeeper,
@@ -82,11 +82,12 @@ export function rainMonth(
     rawMm += demand.expectedRawMm[day] as number;
   }
   const days = until - from;
-  const drawnMm = ((etcMm / days) * 7) / countDays(wateringDays);
+  const waterings = countDays(wateringDays);
+  const drawnMm = ((etcMm / days) * 7) / waterings;
   return {
     rainMm,
     etcMm: (etcMm / days) * (months.lengthDays[month] as number),
-    usableStorageMm: isRefill ? rawMm / days : Math.min(rawMm / days, drawnMm),
+    usableStorageMm: isRefill || waterings === 0 ? rawMm / days : Math.min(rawMm / days, drawnMm),
     fraction: site.rain.fraction,
   };
 }

@@ -30,10 +30,15 @@ export const PLANTING_FIELDS = {
   state: 17,
   /** Watering mornings on which a refill was due, bit 0 = the week's first day. */
   dueMask: 18,
-  /** Depletion at which a refill that is still due at the week's end became due; 0 = not due. */
+  /** Depletion at which a refill that is still due at the week's end became due, over the ground that its lines wet; 0 = not due. */
   fillingMm: 19,
   /** Depletion above its goal that the week's last watering was expected to leave; 0 for a refill. */
   missedMm: 20,
+  /** Depletion at the week's end of the ground that its lines wet, and of the rest, mm over each; all of it wetted: both the same. */
+  wettedEndMm: 21,
+  dryEndMm: 22,
+  /** Depletion of the soil that roots grew into. */
+  rootedMm: 23,
 } as const;
 
 export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;

@@ -14,6 +14,10 @@ const OFF = STATES.indexOf('off');
 export interface WeekLimits {
   /** Readily available water on the last day in the ground, mm. */
   rawMm: number;
+  /** Of the less dry of its ground's two parts on that day, mm. */
+  depletionMm: number;
+  /** That day it asks for no water. */
+  isResting: boolean;
   /** Goal beyond which `missedMm` is short: what rounding to the timer's step may leave, mm; Infinity for a refill. */
   missableMm: number;
   /** Irrigation that rounding to the timer's step may send below the roots, mm. */
@@ -27,9 +31,16 @@ const MISSED_SHARE = 0.1;
 export function plantingStateOf(figures: Float64Array, weeks: number, week: number, limits: WeekLimits): number {
   const at = (field: number) => figures[field * weeks + week] as number;
   if (at(F.groundDays) === 0) return OFF;
-  if (at(F.depletionEndMm) > limits.rawMm + LEAST_SHOWN_MM) return DRY;
+  if (!limits.isResting && isWanting(figures, weeks, week, limits)) {
+    return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
+  }
+  return at(F.irrigationDrainedMm) > limits.drainableMm + LEAST_SHOWN_MM ? OVER : MET;
+}
+
+function isWanting(figures: Float64Array, weeks: number, week: number, limits: WeekLimits): boolean {
+  const at = (field: number) => figures[field * weeks + week] as number;
+  if (limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM) return true;
   const isStillDue = at(F.dueMask) !== 0 && at(F.fillingMm) > 0;
   const isMissed = at(F.missedMm) > Math.max(MISSED_SHARE * at(F.neededMm), limits.missableMm) + LEAST_SHOWN_MM;
-  if (at(F.demandMm) - at(F.usedMm) > LEAST_SHOWN_MM || isStillDue || isMissed) return SHORT;
-  return at(F.irrigationDrainedMm) > limits.drainableMm + LEAST_SHOWN_MM ? OVER : MET;
+  return at(F.demandMm) - at(F.usedMm) > LEAST_SHOWN_MM || isStillDue || isMissed;
 }

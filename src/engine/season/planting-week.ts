@@ -4,7 +4,7 @@ import {
   type PlantingSeason,
   STATES,
   type State,
-  type SUPPLY_FIELDS,
+  SUPPLY_FIELDS,
   type ZoneSeason,
 } from './season.ts';
 import { minutesOnDay, readWeek, runMask } from './zone-week.ts';
@@ -86,21 +86,10 @@ function volumeDepthMm(season: PlantingSeason, field: PlantingVolume, week: numb
     case 'lostLitres':
       return at(P.rainMm) - at(P.rainSoakedMm) + at(P.irrigationGrossMm) - at(P.irrigationNetMm);
     case 'storageLitres':
-      return at(P.depletionStartMm) - at(P.depletionEndMm);
+      return at(P.depletionStartMm) - at(P.depletionEndMm) + at(P.rootedMm);
     case 'neededLitres':
       return at(P.neededMm);
   }
 }
 
-const VOLUMES: readonly PlantingVolume[] = [
-  'litres',
-  'rainLitres',
-  'demandLitres',
-  'usedLitres',
-  'rainStayedLitres',
-  'irrigationStayedLitres',
-  'drainedLitres',
-  'lostLitres',
-  'storageLitres',
-  'neededLitres',
-];
+const VOLUMES = Object.keys(SUPPLY_FIELDS) as readonly PlantingVolume[];

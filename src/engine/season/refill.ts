@@ -1,7 +1,10 @@
 /** A planting that is filled deep and seldom, to field capacity on the morning it is due: when that is, and when it has been filled. */
+import { runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
+import { nearestRun, type TimerSettings } from '../soil/cycle-and-soak.ts';
 import { daysMask } from './days-mask.ts';
-import { expectedChangeMm, expectedRawMm, type WeekOutlook } from './week-outlook.ts';
+import { expectedChangeMm, expectedRawMm, rootedOn } from './expected-days.ts';
+import { isAskingDay, type WeekOutlook } from './week-outlook.ts';
 
 /** What is left of a filling that brought nine tenths. */
 const LEFT_OVER = 0.1;
@@ -15,16 +18,52 @@ export function isFilled(depletionMm: number, fillingMm: number): boolean {
 /** Depletion above which it is due on a watering morning: left alone it would pass its allowed one before its next watering. mm. */
 export function dueAboveMm(outlook: WeekOutlook, day: number, forecast?: KnownForecast): number {
   const rawMm = expectedRawMm(outlook.days, day, forecast);
-  return Math.max(0, Math.min(rawMm, outlook.passAboveMm[day - outlook.start] as number)) + ROUNDING_MM;
+  return dueMm(rawMm, outlook.passAboveMm[day - outlook.start] as number);
+}
+
+/** `passMm`: depletion above which it passes its allowed one before its next watering. */
+export function dueMm(rawMm: number, passMm: number): number {
+  return Math.max(0, Math.min(rawMm, passMm)) + ROUNDING_MM;
 }
 
 export interface ExpectedFilling {
   /** Watering morning on which it is due, counted from the season's first day. */
   readonly day: number;
   readonly depletionMm: number;
+  /** That fill it on that morning; Infinity where no line brings any. */
+  readonly minutes: number;
 }
 
-/** The first watering morning of the week from `day` on, on which it is expected to be due if left alone until then. */
+/** Infinity where no line brings any. */
+export function minutesToFill(depletionMm: number, netMmPerMinute: number): number {
+  if (depletionMm === 0) return 0;
+  return netMmPerMinute > 0 ? runMinutes(depletionMm, netMmPerMinute) : Number.POSITIVE_INFINITY;
+}
+
+export function fillingOn({ days }: WeekOutlook, day: number, depletionMm: number): ExpectedFilling {
+  return { day, depletionMm, minutes: minutesToFill(depletionMm, days.netMmPerMinute[day] as number) };
+}
+
+/**
+ * What a zone is expected to run on a day: what it runs on the morning, and from the day on which one of these is due, what fills that
+ * one.
+ */
+export function minutesExpected(
+  ran: number,
+  fillings: readonly (ExpectedFilling | undefined)[],
+  timer: TimerSettings,
+): (day: number) => number {
+  return (day) => {
+    let most = ran;
+    for (const filling of fillings) {
+      if (filling !== undefined && filling.day <= day && filling.minutes < Number.POSITIVE_INFINITY)
+        most = Math.max(most, nearestRun(filling.minutes, timer, true).minutes);
+    }
+    return most;
+  };
+}
+
+/** The first watering morning of the week from `day` on, on which it may ask and is expected to be due if left alone until then. */
 export function expectedFilling(
   outlook: WeekOutlook,
   day: number,
@@ -33,22 +72,22 @@ export function expectedFilling(
 ): ExpectedFilling | undefined {
   let depletion = depletionMm;
   for (let morning = day; morning <= outlook.last; morning++) {
-    const isWatering = (outlook.mask >> (morning - outlook.start)) & 1;
-    if (isWatering && depletion > dueAboveMm(outlook, morning, forecast))
-      return { day: morning, depletionMm: depletion };
+    const isDue = isAskingDay(outlook, morning) && depletion > dueAboveMm(outlook, morning, forecast);
+    if (isDue) return fillingOn(outlook, morning, depletion);
     depletion = Math.max(0, depletion + expectedChangeMm(outlook.days, morning, forecast));
+    depletion += rootedOn(outlook.days, morning + 1);
   }
   return undefined;
 }
 
 /**
- * The watering days on which a shut-off is open so that a filling is brought with so many minutes on each: from the day it is due on, as
+ * The watering days on which a shut-off is open so that a filling is brought with the minutes of each: from the day it is due on, as
  * few as do; where all of them do not, every watering day of the week from `first` on. A mask, bit 0 = the week's first day.
  */
 export function fillingDays(
   outlook: WeekOutlook,
   filling: ExpectedFilling,
-  { first, minutes, forecast }: FillingGiven,
+  { first, minutesOn, forecast }: FillingGiven,
 ): number {
   const { start, mask, last, days } = outlook;
   let open = 0;
@@ -56,10 +95,10 @@ export function fillingDays(
   for (let day = filling.day; day <= last; day++) {
     if ((mask >> (day - start)) & 1) {
       open |= 1 << (day - start);
-      missing -= minutes * (days.netMmPerMinute[day] as number);
+      missing -= minutesOn(day) * (days.netMmPerMinute[day] as number);
       if (missing <= ROUNDING_MM) return open;
     }
-    missing = Math.max(0, missing) + expectedChangeMm(days, day, forecast);
+    missing = Math.max(0, missing) + expectedChangeMm(days, day, forecast) + rootedOn(days, day + 1);
   }
   return mask & daysMask(first - start, last + 1 - start);
 }
@@ -67,7 +106,7 @@ export function fillingDays(
 export interface FillingGiven {
   /** The morning on which the days are named. */
   readonly first: number;
-  /** Those that the zone is expected to run. */
-  readonly minutes: number;
+  /** Those that the zone is expected to run on a day. */
+  readonly minutesOn: (day: number) => number;
   readonly forecast: KnownForecast | undefined;
 }

@@ -3,12 +3,14 @@ import type { Garden } from '../garden.ts';
 import { runThrough } from '../run-through.ts';
 import { seasonWeather } from '../weather.ts';
 import { changedChoices } from './changed-choices.ts';
+import { noCuts, runWeekOfAll } from './cut-season.ts';
 import { type EarlierSeason, earlierSeason } from './earlier-season.ts';
 import type { ZoneContext } from './planting-days.ts';
 import type { Season, ZoneSeason } from './season.ts';
 import { seasonTotals } from './season-totals.ts';
+import { weekCuts } from './week-cuts.ts';
 import { spanning } from './week-span.ts';
-import { type SeasonBuffers, seasonBuffers, zoneSeason, zoneSeasonAfter } from './zone-season.ts';
+import { type SeasonBuffers, seasonBuffers, startedZone, zoneSeason, zoneSeasonAfter } from './zone-season.ts';
 
 /**
  * Computes the season. From `previous` (any earlier result) what cannot have changed is handed on: a zone whose object,
@@ -21,7 +23,10 @@ export function runSeason(garden: Garden, previous?: Season, buffers?: SeasonBuf
   return runThrough(runningSeason(garden, previous, buffers));
 }
 
-/** The same in steps of one zone each, so that a page can pause between any two. Yields the zones done. */
+/**
+ * The same in steps of one zone each, so that a page can pause between any two. Yields what was worked out so far, in weeks of one
+ * planting: zones that are handed on take none.
+ */
 export function* runningSeason(
   garden: Garden,
   previous?: Season,
@@ -30,12 +35,27 @@ export function* runningSeason(
   const { site } = garden;
   const weather = seasonWeather(garden, previous);
   const earlier = earlierSeason(garden, weather, previous);
+  const cutsByWeek = weekCuts(garden);
+  const cuts = cutsByWeek.size > 0 ? noCuts(garden.span.weeks) : undefined;
   const zones: ZoneSeason[] = [];
-  for (const [index, zone] of garden.zones.entries()) {
-    zones.push(zoneAfter({ zone, site, weather }, buffers, earlier, index));
-    yield zones.length;
-  }
-  return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks, previous) };
+  if (cuts !== undefined) {
+    // All zones side by side: each has days of its own.
+    const runs = garden.zones.map((zone, index) =>
+      startedZone({ zone, site, weather }, { ...buffers, days: [] }, earlier.plantingsOf(zone, index), index),
+    );
+    const plantings = runs.reduce((sum, { members }) => sum + members.length, 0);
+    for (let week = 0; week < garden.span.weeks; week++) {
+      runWeekOfAll(runs, week, { cut: cutsByWeek.get(week), cuts });
+      buffers.alike.effort += plantings;
+      yield buffers.alike.effort;
+    }
+    zones.push(...runs.map(({ season }) => season));
+  } else
+    for (const [index, zone] of garden.zones.entries()) {
+      zones.push(zoneAfter({ zone, site, weather }, buffers, earlier, index));
+      yield buffers.alike.effort;
+    }
+  return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks), cuts };
 }
 
 function zoneAfter(context: ZoneContext, buffers: SeasonBuffers, earlier: EarlierSeason, index: number): ZoneSeason {

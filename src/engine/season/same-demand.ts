@@ -20,10 +20,18 @@ const DEMAND_FIELDS = Object.keys({
   rootZone: true,
   from: true,
   to: true,
+  container: true,
+  wettedShare: true,
+  wettedShareByWeek: true,
+  rainFactor: true,
+  leachingFraction: true,
+  rest: true,
 } satisfies Record<keyof DemandPlanting, true>) as readonly (keyof DemandPlanting)[];
 
-function isSame(one: unknown, other: unknown): boolean {
+/** By value; maps and sets in the order in which they were filled. */
+export function isSame(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
+  if (isFilled(one) && isFilled(other)) return isSame([...one], [...other]);
   if (!isRecord(one) || !isRecord(other)) return false;
   const keys = Object.keys(one);
   return keys.length === Object.keys(other).length && keys.every((key) => isSame(one[key], other[key]));
@@ -32,3 +40,5 @@ function isSame(one: unknown, other: unknown): boolean {
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
+
+const isFilled = (value: unknown) => value instanceof Map || value instanceof Set;

@@ -12,6 +12,16 @@ export interface Season {
   /** In the garden's order. */
   readonly zones: readonly ZoneSeason[];
   readonly totals: SeasonTotals;
+  /** Left out where no week of the season is cut. */
+  readonly cuts?: SeasonCuts | undefined;
+}
+
+/** What cuts come to, by week, L: 0 in a week without one. */
+export interface SeasonCuts {
+  /** Gross irrigation to be taken off, as the week looks on its first day. */
+  readonly askedLitres: Float64Array;
+  /** What of it no zone could give up: exempt ones keep theirs, and so do weeks that a person set, ran or closed. */
+  readonly untakenLitres: Float64Array;
 }
 
 /** One zone's weeks: field f of week w is `figures[f * weeks + w]`; after its own fields come those of its plantings. */
@@ -89,6 +99,12 @@ export const ZONE_FIELDS = {
   minutesDay4: 26,
   minutesDay5: 27,
   minutesDay6: 28,
+  /** Share of a computed week's minutes that a cut takes off, 0 to 1. */
+  cutShare: 29,
+  /** Gross irrigation that a cut took off. */
+  cutLitres: 30,
+  /** Times a day that it is run so that its containers last: its cycles are so many equal groups. 0 = not run. */
+  runsADay: 31,
 } as const;
 
 export { PLANTING_FIELD_COUNT, PLANTING_FIELDS, type PlantingSeason } from './planting-season.ts';

@@ -9,27 +9,25 @@
  */
 import { runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
-import { depletionFraction } from '../plants/depletion-fraction.ts';
-import { readilyAvailableWaterMm } from '../soil/available-water.ts';
-import type { PlantingDemand } from './planting-demand.ts';
-
-/** What the days of a planting are expected to bring. Arrays of one number a day of the season. */
-export interface ExpectedDays {
-  readonly demand: Pick<
-    PlantingDemand,
-    'first' | 'end' | 'expectedEtcMm' | 'expectedRawMm' | 'tawMm' | 'adjustedDepletion' | 'targetMm' | 'targetFrom'
-  >;
-  /** Expected rain that enters the root zone, mm. */
-  readonly expectedRainMm: Float64Array;
-  /** Net depth that a minute of the line brings on each day, mm; 0 without a line and out of the ground. */
-  readonly netMmPerMinute: Float64Array;
-}
+import { drawnMm, readyMm } from '../soil/two-stores.ts';
+import {
+  type ExpectedDays,
+  expectedChangeMm,
+  expectedEtcMm,
+  expectedRainOnMm,
+  expectedRawMm,
+  rootedOn,
+  usualEtcMm,
+} from './expected-days.ts';
+import { isWettedAlone, targetOn } from './planting-demand.ts';
 
 export interface WeekOutlook {
-  readonly days: ExpectedDays;
+  days: ExpectedDays;
   /** First day of the week, counted from the season's; bit i of `mask` is the watering day `start + i`. */
   start: number;
   mask: number;
+  /** Masks of all weeks, where they differ. */
+  readonly byWeek: readonly number[] | undefined;
   /** First day in the ground and the day after the last, within the week. */
   first: number;
   end: number;
@@ -39,6 +37,11 @@ export interface WeekOutlook {
   next: number;
   /** Depletion to reach by the end of `last`, mm. */
   goalMm: number;
+  /** Day from which the ground that its lines do not wet is looked ahead, and its depletion on that morning, mm. */
+  dryFrom: number;
+  dryMm: number;
+  /** What a container uses after the last run of a day, as a share of the day's; 0 in the ground. */
+  afterRuns: number;
   /** By day of the week, 0 = its first: expected demand less rain from that day to the end of `last`, mm. */
   readonly changeMm: Float64Array;
   /** Net depth that one minute on each watering day from that day on brings by then, mm. */
@@ -49,17 +52,21 @@ export interface WeekOutlook {
   readonly passAboveMm: Float64Array;
 }
 
-export function weekOutlook(days: ExpectedDays): WeekOutlook {
+export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[]): WeekOutlook {
   const ofWeek = () => new Float64Array(7);
   return {
     days,
     start: 0,
     mask: 0,
+    byWeek,
     first: 0,
     end: 0,
     last: -1,
     next: -1,
     goalMm: 0,
+    dryFrom: 0,
+    dryMm: 0,
+    afterRuns: 0,
     changeMm: ofWeek(),
     gainMm: ofWeek(),
     laterMinutes: ofWeek(),
@@ -77,8 +84,9 @@ export function lookAhead(outlook: WeekOutlook, start: number, mask: number, for
   outlook.last = lastWatering(outlook);
   if (outlook.last < 0) return;
   outlook.next = nextWatering(outlook, outlook.last);
+  if (outlook.days.projectedMm !== undefined) project(outlook, outlook.days.projectedMm, forecast);
   const allowedMm = allowedUntil(outlook, outlook.last + 1, outlook.next, forecast);
-  outlook.goalMm = goalOf(outlook, allowedMm);
+  outlook.goalMm = goalOf(outlook, allowedMm, forecast);
   fillBounds(outlook, forecast);
   fillPassAbove(outlook, allowedMm, forecast);
 }
@@ -94,7 +102,10 @@ export function minutesAsked(outlook: WeekOutlook, day: number, depletionMm: num
   return missingMm > later * gain ? runMinutes(missingMm, gain) : later;
 }
 
-/** The least equal minutes on the days of a mask, for a planting of this depletion on the morning of a day. */
+/**
+ * The least equal minutes on the days of a mask, for a planting of this depletion on the morning of a day; Infinity where no line brings
+ * water on any of them.
+ */
 export function minutesOnDays(
   outlook: WeekOutlook,
   scratch: WeekOutlook,
@@ -106,9 +117,11 @@ export function minutesOnDays(
   scratch.first = day;
   scratch.end = outlook.end;
   scratch.last = lastWatering(scratch);
-  if (scratch.last < 0) return Number.POSITIVE_INFINITY;
+  // Out of the ground there is none; else it is a day without water only if all are.
+  if (!((scratch.days.netMmPerMinute[scratch.last] ?? 0) > 0)) return Number.POSITIVE_INFINITY;
   scratch.next = next;
-  scratch.goalMm = goalOf(scratch, allowedUntil(scratch, scratch.last + 1, next, forecast));
+  scratch.afterRuns = outlook.afterRuns;
+  scratch.goalMm = goalOf(scratch, allowedUntil(scratch, scratch.last + 1, next, forecast), forecast);
   fillBounds(scratch, forecast);
   return minutesAsked(scratch, day, depletionMm);
 }
@@ -120,26 +133,39 @@ export interface MaskedMorning {
   readonly forecast?: KnownForecast | undefined;
 }
 
-/** Expected demand and rain of one day. */
-export function expectedChangeMm({ demand, expectedRainMm }: ExpectedDays, day: number, known?: KnownForecast): number {
-  const etcMm = demand.expectedEtcMm[day] as number;
-  const rainMm = expectedRainMm[day] as number;
-  const forecast = known?.days.get(day);
-  if (forecast === undefined) return etcMm - rainMm;
-  return etcMm * forecast.etoShare - (forecast.soakedMm ?? rainMm);
-}
-
-function goalOf({ days, last }: WeekOutlook, allowedMm: number): number {
+/** Runs the ground that is not wetted through the days to come. */
+function project(
+  { days, dryFrom, dryMm, first, next }: WeekOutlook,
+  projectedMm: Float64Array,
+  forecast?: KnownForecast,
+): void {
   const { demand } = days;
-  const targetMm = last < demand.targetFrom ? 0 : demand.targetMm;
-  return Math.max(0, Math.min(targetMm, allowedMm));
+  const { share = 1 } = demand;
+  let dry = dryMm;
+  for (let day = Math.max(first, dryFrom); day <= next; day++) {
+    const etcMm = usualEtcMm(days, day, forecast);
+    const rainMm = expectedRainOnMm(days, day, forecast);
+    dry += rootedOn(days, day);
+    const ready = isWettedAlone(demand, day) ? 0 : readyMm(dry, expectedRawMm(days, day, forecast), rainMm);
+    const ofDry = Math.min(etcMm, ready);
+    dry = Math.max(0, dry + ofDry - rainMm);
+    projectedMm[day] = drawnMm(share, etcMm, ofDry);
+  }
 }
 
-/** Greatest depletion at the start of `from` from which no day from there to `until` starts beyond its allowed one, mm. */
+function goalOf({ days, last, afterRuns }: WeekOutlook, allowedMm: number, forecast?: KnownForecast): number {
+  const { demand } = days;
+  const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
+  const least = afterRuns === 0 ? 0 : afterRuns * expectedEtcMm(days, last, forecast);
+  return Math.max(least, Math.min(targetMm, allowedMm));
+}
+
+/** Greatest depletion at the end of the day before `from` from which no day from there to `until` starts beyond its allowed one, mm. */
 function allowedUntil({ days }: WeekOutlook, from: number, until: number, forecast?: KnownForecast): number {
   let sum = 0;
   let allowedMm = Number.POSITIVE_INFINITY;
   for (let day = from; day <= until; day++) {
+    sum += rootedOn(days, day);
     allowedMm = Math.min(allowedMm, expectedRawMm(days, day, forecast) - sum);
     sum += expectedEtcMm(days, day, forecast);
   }
@@ -148,8 +174,8 @@ function allowedUntil({ days }: WeekOutlook, from: number, until: number, foreca
 
 /** One pass backwards from the last watering. */
 function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
-  const { days, start, mask, first, last, goalMm, changeMm, gainMm, laterMinutes } = outlook;
-  const { netMmPerMinute } = days;
+  const { days, start, mask, first, last, goalMm, changeMm, gainMm, laterMinutes, afterRuns } = outlook;
+  const { netMmPerMinute, demand } = days;
   let change = 0;
   let gain = 0;
   let minutes = 0;
@@ -160,7 +186,10 @@ function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
     gain += ((mask >> at) & 1) * (netMmPerMinute[day] as number);
     changeMm[at] = change;
     gainMm[at] = gain;
-    if (gain > 0 && change - goalMm > minutes * gain) minutes = runMinutes(change - goalMm, gain);
+    const used = afterRuns === 0 || day <= demand.first ? 0 : afterRuns * expectedEtcMm(days, day - 1, forecast);
+    change += rootedOn(days, day);
+    const missing = used + change - goalMm;
+    if (gain > 0 && missing > minutes * gain) minutes = runMinutes(missing, gain);
   }
 }
 
@@ -170,43 +199,35 @@ function fillPassAbove(outlook: WeekOutlook, allowedMm: number, forecast?: Known
   let pass = allowedMm;
   for (let day = last; day >= first; day--) {
     if (day < last && (mask >> (day + 1 - start)) & 1) pass = Number.POSITIVE_INFINITY;
-    if (day < last) pass = Math.min(pass, expectedRawMm(days, day + 1, forecast));
+    if (day < last) pass = Math.min(pass, expectedRawMm(days, day + 1, forecast)) - rootedOn(days, day + 1);
     pass -= expectedEtcMm(days, day, forecast);
     passAboveMm[day - start] = pass;
   }
 }
 
-function lastWatering({ days, start, first, end, mask }: WeekOutlook): number {
+/** Whether a day of the week is a watering day on which the planting may ask. */
+export function isAskingDay({ days, start, mask }: WeekOutlook, day: number): boolean {
+  return ((mask >> (day - start)) & 1) === 1 && !days.demand.rest?.[day];
+}
+
+function lastWatering(outlook: WeekOutlook): number {
+  const { days, first, end } = outlook;
   let last = -1;
   for (let day = end - 1; day >= first; day--) {
-    if (((mask >> (day - start)) & 1) === 0) continue;
+    if (!isAskingDay(outlook, day)) continue;
     if ((days.netMmPerMinute[day] as number) > 0) return day;
     if (last < 0) last = day;
   }
   return last;
 }
 
-/** The next day of the same watering days after `day`, or the last in the ground. */
-function nextWatering({ days, start, mask }: WeekOutlook, day: number): number {
+/** The next watering day after `day`, each week by its own days, or the last in the ground or before a rest. */
+function nextWatering({ days, start, mask, byWeek }: WeekOutlook, day: number): number {
   const last = days.demand.end - 1;
   for (let next = day + 1; next < last; next++) {
-    if ((mask >> ((next - start) % 7)) & 1) return next;
+    if (days.demand.rest?.[next]) return next - 1;
+    const own = next < start + 7 ? mask : (byWeek?.[Math.floor(next / 7)] ?? mask);
+    if ((own >> ((next - start) % 7)) & 1) return next;
   }
-  return last;
-}
-
-/** Expected demand of one day. */
-export function expectedEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
-  return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
-}
-
-/** Readily available water of one day: where it follows the day's use (FAO-56 p. 162), it follows a forecast. */
-export function expectedRawMm({ demand }: Pick<ExpectedDays, 'demand'>, day: number, known?: KnownForecast): number {
-  const { adjustedDepletion, tawMm } = demand;
-  const forecast = known?.days.get(day);
-  if (forecast === undefined || forecast.etoShare === 1 || adjustedDepletion === undefined) {
-    return demand.expectedRawMm[day] as number;
-  }
-  const etcMm = (demand.expectedEtcMm[day] as number) * forecast.etoShare;
-  return readilyAvailableWaterMm(tawMm, depletionFraction(adjustedDepletion, etcMm));
+  return last > day && days.demand.rest?.[last] ? last - 1 : last;
 }

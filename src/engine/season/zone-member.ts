@@ -1,37 +1,46 @@
 /** A planting on its way through its zone's season: what is carried from day to day, and its week so far. */
-import { runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
 import { isShort } from '../soil/root-zone-day.ts';
+import { type Stores, storesOf } from '../soil/two-stores.ts';
+import { growRoots } from './balance-day.ts';
+import { expectedChangeMm, expectedEtcMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import type { WeekLimits } from './planting-state.ts';
-import { dueAboveMm, type ExpectedFilling, expectedFilling } from './refill.ts';
+import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason } from './season.ts';
-import { expectedChangeMm, minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
+import { minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 
 export interface ZoneMember {
   readonly season: PlantingSeason;
-  readonly days: PlantingDays;
+  /** As the week has them. */
+  days: PlantingDays;
   readonly outlook: WeekOutlook;
   readonly request: MinutesRequest;
   readonly figures: Float64Array;
   readonly weeks: number;
-  /** Depletion now, mm: its start until the planting is in the ground. */
-  depletionMm: number;
+  /** Depletion now of the ground that its lines wet, and of the rest: its start until the planting is in the ground. */
+  readonly stores: Stores;
+  /** Roots have grown through this day. */
+  grownOn: number;
+  /** Equal parts of a day in which a container is watered this week. */
+  parts: number;
   /** Depletion at which a refill became due, mm; 0 = not due. */
   fillingMm: number;
   /** Of a refill behind a shut-off: when it is expected to be due this week. */
   filling: ExpectedFilling | undefined;
   /** Days of the week on which its line is open, bit 0 = the first. */
   openMask: number;
-  /** Its shut-off has been decided for the week. */
+  /** Whether the days of its shut-off are named for the week. */
   isOpened: boolean;
   dueMask: number;
   /** Minutes a watering day that it asked for on its first watering morning of the week; -1 until then. */
   firstAsked: number;
   /** Day of the season on which it asked anew; -1 until then. */
   askedOn: number;
-  /** Depletion that the last watering was to leave, above its goal, mm. */
+  /** Asks on this morning for what is missing then, not for equal minutes of the week. */
+  asksAlone: boolean;
+  /** Depletion that the last watering was to leave, above its goal, mm over the ground that its lines wet. */
   missedMm: number;
   readonly week: WeekSums;
   readonly limits: WeekLimits;
@@ -42,32 +51,41 @@ interface WeekSums {
   depletionStart: number;
   demand: number;
   used: number;
+  rooted: number;
   rain: number;
   soaked: number;
   rainDrained: number;
   net: number;
+  gross: number;
   irrigationDrained: number;
   shortDays: number;
   openDays: number;
-  /** The greatest sum of demand less rain up to the last watering day, from a day on to it. */
+  /** The greatest sum of demand less rain up to the last watering day, from a day on to it, over the ground that its lines wet. */
   needed: number;
-  /** Depletion on the mornings on which a refill became due, or was still due from the week before. */
+  /** Depletion on the mornings on which a refill became due, or was still due from the week before, over the same. */
   due: number;
 }
 
 /** `from` is the first week to run; the weeks before it are in the figures. */
-export function zoneMember(season: PlantingSeason, days: PlantingDays, from: number): ZoneMember {
+export function zoneMember(
+  season: PlantingSeason,
+  days: PlantingDays,
+  from: number,
+  byWeek?: readonly number[],
+): ZoneMember {
   const { planting, demand, weeks, figures } = season;
   const isThere = demand.first < from * 7;
   const carried = (field: number) => figures[field * weeks + from - 1] as number;
   return {
     season,
     days,
-    outlook: weekOutlook(days),
+    outlook: weekOutlook(days.asked, byWeek),
     request: minutesRequest(planting),
     figures,
     weeks,
-    depletionMm: isThere ? carried(P.depletionEndMm) : demand.startMm,
+    stores: storesOf(isThere ? carried(P.wettedEndMm) : demand.startMm, isThere ? carried(P.dryEndMm) : demand.startMm),
+    parts: 1,
+    grownOn: -1,
     fillingMm: isThere ? carried(P.fillingMm) : 0,
     filling: undefined,
     openMask: 0,
@@ -75,26 +93,28 @@ export function zoneMember(season: PlantingSeason, days: PlantingDays, from: num
     dueMask: 0,
     firstAsked: -1,
     askedOn: -1,
+    asksAlone: false,
     missedMm: 0,
     week: {
       depletionStart: 0,
       demand: 0,
       used: 0,
+      rooted: 0,
       rain: 0,
       soaked: 0,
       rainDrained: 0,
       net: 0,
+      gross: 0,
       irrigationDrained: 0,
       shortDays: 0,
       openDays: 0,
       needed: 0,
       due: 0,
     },
-    limits: { rawMm: 0, missableMm: 0, drainableMm: 0 },
+    limits: { rawMm: 0, depletionMm: 0, missableMm: 0, drainableMm: 0, isResting: false },
   };
 }
 
-/** The outlook of the week is there already. */
 export function startWeek(member: ZoneMember): void {
   const { week, request } = member;
   member.filling = undefined;
@@ -106,13 +126,15 @@ export function startWeek(member: ZoneMember): void {
   request.isPresent = false;
   request.minutesPerDay = 0;
   request.litresPerMinute = 0;
-  week.depletionStart = member.depletionMm;
+  week.depletionStart = meanDepletionMm(member);
   week.demand = 0;
   week.used = 0;
+  week.rooted = 0;
   week.rain = 0;
   week.soaked = 0;
   week.rainDrained = 0;
   week.net = 0;
+  week.gross = 0;
   week.irrigationDrained = 0;
   week.shortDays = 0;
   week.openDays = 0;
@@ -120,9 +142,28 @@ export function startWeek(member: ZoneMember): void {
   week.due = 0;
 }
 
-/** Whether a morning is one of the planting's own: in the ground, up to its last watering. */
-export function isPresentOn({ outlook }: ZoneMember, day: number): boolean {
-  return day >= outlook.first && day <= outlook.last;
+/** Roots reach new soil at the start of a day, once. */
+export function growOn(member: ZoneMember, day: number): void {
+  const { demand } = member.days;
+  if (demand.rootedMm === undefined || member.grownOn >= day) return;
+  member.grownOn = day;
+  growRoots({ demand, stores: member.stores }, day);
+  member.week.rooted += demand.rootedMm[day] as number;
+}
+
+/** Of all its ground, mm. */
+export function meanDepletionMm({ stores, days }: Pick<ZoneMember, 'stores' | 'days'>): number {
+  const { share } = days.demand;
+  return share === 1 ? stores.wettedMm : share * stores.wettedMm + (1 - share) * stores.dryMm;
+}
+
+export function isInGround({ outlook }: ZoneMember, day: number): boolean {
+  return day >= outlook.first && day < outlook.end;
+}
+
+/** Whether a morning is one of the planting's own: in the ground, not at rest, up to its last watering. */
+export function isPresentOn({ outlook, days }: ZoneMember, day: number): boolean {
+  return day >= outlook.first && day <= outlook.last && !days.demand.rest?.[day];
 }
 
 /**
@@ -130,11 +171,14 @@ export function isPresentOn({ outlook }: ZoneMember, day: number): boolean {
  * opens it must know by then.
  */
 export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
-  const { outlook, depletionMm, week } = member;
+  const { outlook, week, stores } = member;
+  const depletionMm = stores.wettedMm;
   if (member.season.planting.watering !== 'refill') return;
   const wasDue = member.fillingMm > 0;
   if (member.firstAsked < 0 && member.season.planting.hasShutOff) {
-    member.filling = wasDue ? { day, depletionMm } : expectedFilling(outlook, day, depletionMm, forecast);
+    member.filling = wasDue
+      ? fillingOn(outlook, day, depletionMm)
+      : expectedFilling(outlook, day, depletionMm, forecast);
   }
   if (!wasDue && isDue(member, day, forecast)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return;
@@ -143,34 +187,44 @@ export function lookForRefill(member: ZoneMember, day: number, forecast: KnownFo
 }
 
 function isDue(
-  { season, outlook, depletionMm, filling }: ZoneMember,
+  { season, outlook, stores, filling }: ZoneMember,
   day: number,
   forecast: KnownForecast | undefined,
 ): boolean {
+  const depletionMm = stores.wettedMm;
   if (season.planting.hasShutOff) return filling?.day === day && depletionMm > 0;
   return depletionMm > dueAboveMm(outlook, day, forecast);
 }
 
 /** Makes the planting's request anew. */
-export function ask(member: ZoneMember, day: number): void {
-  const { request, outlook, days, depletionMm } = member;
+export function ask(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
+  const { request, outlook, stores } = member;
+  let depletionMm = stores.wettedMm;
   member.askedOn = day;
-  request.minutesPerDay =
-    member.season.planting.watering === 'keep'
-      ? minutesAsked(outlook, day, depletionMm)
-      : minutesToFill(member.fillingMm > 0 ? depletionMm : 0, days.netMmPerMinute[day] as number);
+  if (member.asksAlone) depletionMm = missingOn(outlook, day, depletionMm, forecast);
+  else if (member.season.planting.watering === 'refill') depletionMm = member.fillingMm > 0 ? depletionMm : 0;
+  else {
+    request.minutesPerDay = minutesAsked(outlook, day, depletionMm);
+    return;
+  }
+  request.minutesPerDay = minutesToFill(depletionMm, outlook.days.netMmPerMinute[day] as number);
 }
 
-/** Infinity where no line brings any. */
-export function minutesToFill(depletionMm: number, netMmPerMinute: number): number {
-  if (depletionMm === 0) return 0;
-  return netMmPerMinute > 0 ? runMinutes(depletionMm, netMmPerMinute) : Number.POSITIVE_INFINITY;
+/** A kept pot that no shut-off closes: once anything was read or forecast it asks for each morning alone, for it holds no more than a day's water. */
+export function mayAskAlone({ season: { planting }, days }: Pick<ZoneMember, 'season' | 'days'>): boolean {
+  return days.demand.isInContainer && planting.watering === 'keep' && !planting.hasShutOff;
+}
+
+/** What a pot lacks of a morning's water: FAO-56 p. 171, no more than is missing; with several runs a day, before the last of them. mm. */
+export function missingOn(outlook: WeekOutlook, day: number, depletionMm: number, forecast?: KnownForecast): number {
+  const afterMm = outlook.afterRuns * expectedEtcMm(outlook.days, day, forecast);
+  return Math.max(0, depletionMm + expectedChangeMm(outlook.days, day, forecast) - afterMm);
 }
 
 /** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */
-export function passesWith({ outlook, depletionMm, days }: ZoneMember, day: number, minutes: number): boolean {
-  const net = days.netMmPerMinute[day] as number;
-  return isShort(depletionMm - minutes * net, outlook.passAboveMm[day - outlook.start] as number);
+export function passesWith({ outlook, stores }: ZoneMember, day: number, minutes: number): boolean {
+  const net = outlook.days.netMmPerMinute[day] as number;
+  return isShort(stores.wettedMm - minutes * net, outlook.passAboveMm[day - outlook.start] as number);
 }
 
 /** What the last watering of the week is expected to leave above the goal of a planting that is kept. */
@@ -179,6 +233,7 @@ export function noteMissed(member: ZoneMember, minutes: number, forecast: KnownF
   if (season.planting.watering === 'refill') return;
   const day = outlook.last;
   const open = (member.openMask >> (day - outlook.start)) & 1;
-  const brought = open * minutes * (days.netMmPerMinute[day] as number);
-  member.missedMm = Math.max(0, member.depletionMm + expectedChangeMm(days, day, forecast) - brought - outlook.goalMm);
+  const brought = (open * minutes * (days.netMmPerMinute[day] as number)) / days.demand.share;
+  const expectedMm = member.stores.wettedMm + expectedChangeMm(outlook.days, day, forecast);
+  member.missedMm = Math.max(0, expectedMm - brought - outlook.goalMm);
 }

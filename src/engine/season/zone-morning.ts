@@ -1,6 +1,6 @@
 /** The minutes of a zone's watering mornings, decided with what is known by then. */
 import type { GardenZone, ZoneRule } from '../garden.ts';
-import { type Cycles, nearestRun } from '../soil/cycle-and-soak.ts';
+import { type Cycles, nearestRun, type TimerSettings } from '../soil/cycle-and-soak.ts';
 import { passesWith, type ZoneMember } from './zone-member.ts';
 import { decides, isAnyOpen, isWatered, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
 
@@ -19,15 +19,16 @@ export const LEAST_MINUTES = 1e-9;
  */
 export function decideMorning(
   zone: GardenZone,
+  timer: TimerSettings,
   members: readonly ZoneMember[],
   requests: readonly MinutesRequest[],
   day: number,
 ): ZoneMorning {
   const wanted = zoneMinutes(zone.rule, requests);
-  const run = nearestRun(wanted, zone);
+  const run = nearestRun(wanted, timer);
   const isTooFew =
     wanted > LEAST_MINUTES && run.minutes < wanted && isAnyPassing(zone, members, requests, day, run.minutes);
-  return { wanted, run: isTooFew ? nearestRun(wanted, zone, true) : run };
+  return { wanted, run: isTooFew ? nearestRun(wanted, timer, true) : run };
 }
 
 function isAnyPassing(

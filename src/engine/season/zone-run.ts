@@ -4,6 +4,7 @@ import { openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
 import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
+import { type WeekTimer, weekTimer } from './week-timer.ts';
 import { type ZoneMember, zoneMember } from './zone-member.ts';
 import type { MinutesRequest } from './zone-minutes.ts';
 import type { ZoneMorning } from './zone-morning.ts';
@@ -13,11 +14,11 @@ export interface ZoneRun {
   readonly weather: Weather;
   readonly members: readonly ZoneMember[];
   readonly requests: readonly MinutesRequest[];
-  /** For each k from 0: the k of the watering days on which a shut-off is open. */
-  readonly masks: readonly number[];
+  /** For each k from 0: the k of the week's watering days on which a shut-off is open. */
+  masks: readonly number[];
   readonly week: ZoneWeekRun;
   readonly scratch: readonly WeekOutlook[];
-  readonly told: Told | undefined;
+  told: Told | undefined;
 }
 
 /** Told of every watering morning: its day, and what was decided anew. */
@@ -27,14 +28,25 @@ export type Told = (run: ZoneRun, day: number, decided: ZoneMorning | undefined)
 export interface ZoneWeekRun {
   /** First day of the week, counted from the season's. */
   start: number;
+  /** Its watering days, bit 0 = its first. */
+  mask: number;
   /** Days before this have been run through the balance. */
   ranUntil: number;
   /** Morning on which all was decided last. */
   decidedOn: number;
+  /** Day from which somebody looked ahead last. */
+  lookedOn: number;
   /** The decision that stands until another one is made. */
   standing: ZoneMorning;
   /** By day of the week. */
   readonly minutes: Float64Array;
+  /** What a cut takes of a morning's minutes, by day of the week. */
+  readonly cutMinutes: Float64Array;
+  timer: WeekTimer;
+  /** Share of its minutes that a cut takes off, 0 to 1. */
+  cutShare: number;
+  /** Of a cut week: what it would run if nothing were cut, by day. */
+  uncut: Float64Array | undefined;
   /** Index into MINUTES_ORIGINS. */
   origin: number;
   /** Of the first watering morning, before rounding. */
@@ -61,7 +73,9 @@ export const NOTHING_WANTED: ZoneMorning = { wanted: 0, run: { cycles: 0, minute
 
 export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneStart): ZoneRun {
   const { zone } = season;
-  const members = season.plantings.map((planting, index) => zoneMember(planting, days[index] as PlantingDays, from));
+  const members = season.plantings.map((planting, index) =>
+    zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek),
+  );
   return {
     season,
     weather,
@@ -70,17 +84,23 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneS
     masks: openMasks(zone.wateringDays),
     week: {
       start: 0,
+      mask: zone.wateringDays,
       ranUntil: 0,
+      lookedOn: 0,
       decidedOn: 0,
       standing: NOTHING_WANTED,
       minutes: new Float64Array(7),
+      cutMinutes: new Float64Array(7),
+      timer: weekTimer(zone, 1),
+      cutShare: 0,
+      uncut: undefined,
       origin: COMPUTED,
       wanted: 0,
       decidedMask: 0,
       skippedMask: 0,
       idleMask: 0,
     },
-    scratch: members.map(({ days: own }) => weekOutlook(own)),
+    scratch: members.map(({ days: own }) => weekOutlook(own.asked)),
     told,
   };
 }

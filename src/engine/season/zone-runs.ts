@@ -1,5 +1,6 @@
 /** What a zone runs in a week, as somebody sets a timer: days that run alike stand together. */
 import { ZONE_FIELDS as Z, type ZoneSeason } from './season.ts';
+import { timerOf } from './week-timer.ts';
 import { cyclesOf } from './zone-sum.ts';
 import { minutesOnDay } from './zone-week.ts';
 
@@ -16,10 +17,16 @@ export interface ZoneRuns {
 /** In the order of their first days; empty where the zone does not run. One entry where all runs of the week are equal. */
 export function zoneRuns(season: ZoneSeason, week: number): readonly ZoneRuns[] {
   const origin = season.figures[Z.origin * season.weeks + week] as number;
+  const cutShare = season.figures[Z.cutShare * season.weeks + week] as number;
   const masks = new Map<number, number>();
   for (let day = 0; day < 7; day++) {
     const minutes = minutesOnDay(season, 7 * week + day);
     if (minutes > 0) masks.set(minutes, (masks.get(minutes) ?? 0) | (1 << day));
   }
-  return [...masks].map(([minutes, mask]) => ({ mask, minutes, cycles: cyclesOf(season.zone, minutes, origin) }));
+  return [...masks].map(([minutes, mask]) => ({
+    mask,
+    minutes,
+    // A logged day of under half a step ran all the same.
+    cycles: Math.max(1, cyclesOf(timerOf(season, week), minutes, origin, cutShare)),
+  }));
 }

@@ -1,13 +1,21 @@
 /** One zone through its season: as a whole, or from the week on in which something moved. */
-import type { GardenZone } from '../garden.ts';
+import type { GardenPlanting, GardenZone } from '../garden.ts';
 import { AlikeDemands } from './alike-demands.ts';
 import { type DayBuffers, dayBuffers, fillDays, type PlantingDays, type ZoneContext } from './planting-days.ts';
 import type { PlantingDemand } from './planting-demand.ts';
 import { PlantingSeason } from './planting-season.ts';
-import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
+import {
+  PLANTING_FIELDS as P,
+  PLANTING_FIELD_COUNT,
+  ZONE_FIELDS as Z,
+  ZONE_FIELD_COUNT,
+  type ZoneSeason,
+} from './season.ts';
 import { type ToldMorning, toldMorning } from './told-morning.ts';
+import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
-import { zoneRun } from './zone-run.ts';
+import { mayAskAlone } from './zone-member.ts';
+import { type ZoneRun, zoneRun } from './zone-run.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
 /** Arrays lent to one zone after another. */
@@ -31,25 +39,61 @@ export function reusedBuffers(): SeasonBuffers {
 
 /**
  * `known` holds of each planting, in order, what is known of it from another run; `index` is the zone's in its
- * season.
+ * season; `cutLike` the same zone's season whose cuts hold.
  */
 export function zoneSeason(
   context: ZoneContext,
   buffers: SeasonBuffers,
   known: readonly (KnownPlanting | undefined)[] = [],
   index = 0,
+  cutLike?: ZoneSeason,
 ): ZoneSeason {
+  const run = startedZone(context, buffers, known, index);
+  const { season } = run;
+  const { weeks, figures } = season;
+  const row = Z.cutShare * weeks;
+  if (cutLike !== undefined) figures.set(cutLike.figures.subarray(row, row + weeks), row);
+  for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
+  buffers.alike.effort += weeks * season.plantings.length;
+  return season;
+}
+
+/** A zone before its first week. Its days stay in the buffers until another zone is started with them. */
+export function startedZone(
+  context: ZoneContext,
+  buffers: SeasonBuffers,
+  known: readonly (KnownPlanting | undefined)[] = [],
+  index = 0,
+): ZoneRun {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const season = inBlocks(zone, weeks, emptyFigures(buffers, index, figureCount(zone) * weeks), (planting, at) => {
-    const demand = known[at]?.demand ?? buffers.alike.demandOf({ planting, soil: zone.soil }, weather);
-    const keeper = { demand, isRefill: planting.watering === 'refill', wateringDays: zone.wateringDays };
-    return { demand, rainShares: known[at]?.rainShares ?? buffers.alike.sharesOf(keeper, site, weather) };
+    const demandOf = (like: GardenPlanting) => buffers.alike.demandOf({ planting: like, soil: zone.soil }, weather);
+    const demand = known[at]?.demand ?? demandOf(planting);
+    const sharesOf = (wateringDays: number, wettedShare?: number) => {
+      const keeper = {
+        demand:
+          wettedShare === undefined ? demand : demandOf({ ...planting, wettedShare, wettedShareByWeek: undefined }),
+        isRefill: planting.watering === 'refill',
+        wateringDays,
+      };
+      return buffers.alike.sharesOf(keeper, site, weather);
+    };
+    return { demand, rainShares: known[at]?.rainShares ?? sharesBy(sharesOf, planting, context) };
   });
   const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
-  const run = zoneRun(season, { days, weather, from: 0 });
-  for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
-  return season;
+  return zoneRun(season, { days, weather, from: 0 });
+}
+
+/** Of each month by its own watering days and wetted share. */
+function sharesBy(
+  sharesOf: (wateringDays: number, wettedShare?: number) => readonly number[],
+  planting: GardenPlanting,
+  { zone, weather }: ZoneContext,
+) {
+  const wetted = wettedShareByMonth(planting, weather);
+  if (zone.wateringDaysByWeek === undefined && wetted === undefined) return sharesOf(zone.wateringDays);
+  return monthMasks(zone, weather).map((mask, month) => sharesOf(mask, wetted?.[month])[month] as number);
 }
 
 export interface KnownPlanting {
@@ -59,12 +103,13 @@ export interface KnownPlanting {
   readonly rainShares?: readonly number[] | undefined;
 }
 
-/** Weeks whose days are filled in at a time, where it is not known how many will be wanted. */
-const STRETCH_WEEKS = 8;
+/** Rough: to take a week over costs so much of working it out. */
+const COPY_EFFORT = 0.25;
 
 /**
  * The season of a zone of which nothing changed but the rain or the choices of some weeks: weeks before them are taken
- * over, and those after them from the week on at whose end every planting is as dry as it was.
+ * over, and those after them from the week on at whose end every planting is as dry as it was. Days are filled in for few weeks at first,
+ * then for ever more: how many will be wanted is not known.
  */
 export function zoneSeasonAfter(
   context: ZoneContext,
@@ -74,26 +119,38 @@ export function zoneSeasonAfter(
 ): ZoneSeason {
   const { weeks, plantings } = before;
   const figures = new Float64Array(before.figures);
+  buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const season = inBlocks(context.zone, weeks, figures, (_, index) => plantings[index] as PlantingSeason);
   const from = changed.first;
-  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + STRETCH_WEEKS });
+  let last = changed.last + 1;
+  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from });
+  // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
+  const lastAsked = changed.last + (run.members.some(mayAskAlone) ? 1 : 0);
   for (let week = from; week < weeks; week++) {
-    if (week > from && (week - from) % STRETCH_WEEKS === 0) fill(week);
+    if (week > last) {
+      last = 2 * week - from;
+      fill(week);
+    }
     runZoneWeek(run, week);
-    if (week >= changed.last && isAsDry(season, before, week)) break;
+    buffers.alike.effort += plantings.length;
+    if (week >= lastAsked && isAsDry(season, before, week)) break;
   }
   return season;
 }
 
-/** Fills in the days of some weeks, of each planting. */
+/** Fills in the days of some weeks, of each planting, and those after them to which their mornings look ahead. */
 function fillBuffers(
   { plantings, weeks }: ZoneSeason,
   context: ZoneContext,
   buffers: SeasonBuffers,
   { first, last }: WeekSpan,
 ): readonly PlantingDays[] {
-  const days = { first: first * 7, end: Math.min(weeks, last + 1) * 7 };
+  const { wateringDaysByWeek } = context.zone;
+  let ahead = last + 1;
+  // Restrictions may leave weeks without a watering day.
+  while (wateringDaysByWeek?.[ahead] === 0) ahead++;
+  const days = { first: first * 7, end: Math.min(weeks, ahead + 1) * 7 };
   return plantings.map((planting, index) => {
     const lent = buffers.days[index]?.soakedMm.length === weeks * 7 ? buffers.days[index] : undefined;
     const own = lent ?? dayBuffers(weeks * 7);
@@ -138,17 +195,23 @@ function inBlocks(
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
   return season.plantings.every(
     (planting, index) =>
-      planting.at(P.depletionEndMm, week) === before.plantings[index]?.at(P.depletionEndMm, week) &&
+      planting.at(P.wettedEndMm, week) === before.plantings[index]?.at(P.wettedEndMm, week) &&
+      planting.at(P.dryEndMm, week) === before.plantings[index]?.at(P.dryEndMm, week) &&
       planting.at(P.fillingMm, week) === before.plantings[index]?.at(P.fillingMm, week),
   );
 }
 
+/** The same figures in memory of its own. */
+export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason {
+  const figures = new Float64Array(season.figures);
+  return inBlocks(zone, season.weeks, figures, (_, index) => season.plantings[index] as PlantingSeason);
+}
+
 /** The watering mornings of one week of a zone, as they were decided in its season. */
 export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: number): readonly ToldMorning[] {
-  const figures = new Float64Array(season.figures);
-  const again = inBlocks(context.zone, season.weeks, figures, (_, index) => season.plantings[index] as PlantingSeason);
+  const again = copiedSeason(season, context.zone);
   const mornings: ToldMorning[] = [];
-  const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week + 1 });
+  const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week });
   const run = zoneRun(again, {
     days,
     weather: context.weather,

@@ -1,13 +1,14 @@
 /** Which shut-offs of a zone are open on which days of a week: named on a planting's first watering morning, for whoever turns them. */
 import { forecastOn } from '../forecast.ts';
 import type { WeekChoice } from '../garden.ts';
-import { nearestRun } from '../soil/cycle-and-soak.ts';
-import type { GivenMinutes } from './given-minutes.ts';
+import { EVERY_DAY, type GivenMinutes, RUN } from './given-minutes.ts';
 import { openDaysMask } from './open-days.ts';
+import { minutesExpected } from './refill.ts';
 import type { WeekOutlook } from './week-outlook.ts';
-import { isPresentOn, minutesToFill, type ZoneMember } from './zone-member.ts';
+import { isInGround, isPresentOn, type ZoneMember } from './zone-member.ts';
+import type { MinutesRequest } from './zone-minutes.ts';
 import { isDeciding } from './zone-morning.ts';
-import type { ZoneRun } from './zone-run.ts';
+import { COMPUTED, type ZoneRun } from './zone-run.ts';
 
 /** What a person said of a week. */
 export interface WeekGiven {
@@ -16,14 +17,14 @@ export interface WeekGiven {
 }
 
 /** At the week's start: lines without a shut-off are open, and so is what was logged as open. */
-export function openLogged({ season, members }: ZoneRun, given: GivenMinutes | undefined): void {
+export function openLogged({ week, members }: ZoneRun, given: GivenMinutes | undefined): void {
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     const { id, hasShutOff } = member.season.planting;
     if (given?.runs !== undefined) {
       for (const [day, { open }] of given.runs) if (!hasShutOff || open?.has(id)) member.openMask |= 1 << day;
     }
-    if (!hasShutOff) member.openMask |= season.zone.wateringDays;
+    if (!hasShutOff) member.openMask |= week.mask;
   }
 }
 
@@ -33,40 +34,52 @@ export function openLogged({ season, members }: ZoneRun, given: GivenMinutes | u
  */
 export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven, isWatered: boolean): void {
   const { members, masks, week, scratch, weather } = run;
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  const isGiven = week.origin !== COMPUTED;
+  for (let index = 0; index < members.length; index++) {
+    const member = members[index] as ZoneMember;
     const { planting } = member.season;
-    if (!planting.hasShutOff || member.isOpened || !isPresentOn(member, day)) continue;
     const byHand = choice?.openDays?.get(planting.id);
-    if (!isWatered && byHand === undefined) continue;
+    if (!isDecidedOn(member, day, byHand !== undefined, isWatered)) continue;
     member.isOpened = true;
-    const ran = given?.runs === undefined ? (week.minutes[day - week.start] as number) : Math.max(...week.minutes);
+    const at = day - week.start;
+    // Days are named as if nothing were cut.
+    const ran =
+      isGiven && given?.runs
+        ? Math.max(...week.minutes)
+        : (week.minutes[at] as number) + (week.cutMinutes[at] as number);
     const mask =
       byHand === undefined
-        ? openDaysMask(member, scratch[at] as WeekOutlook, {
+        ? openDaysMask(member, scratch[index] as WeekOutlook, {
             masks,
-            minutes: given === undefined ? Math.max(ran, fillingMinutes(run, member)) : ran,
+            minutes: ran,
+            minutesOn: minutesExpected(ran, decidingFillings(run, member), week.timer),
             day,
             forecast: forecastOn(weather.forecasts, day),
           })
         : (masks[Math.min(byHand, masks.length - 1)] as number);
-    member.openMask |= mask & unloggedDays(given);
+    // Until it is named a shut-off is closed.
+    member.openMask |= mask & (EVERY_DAY << at) & unloggedDays(given);
   }
 }
 
-/** What the zone will run for a refill that decides its minutes; 0 for any other planting. */
-function fillingMinutes({ season, requests }: ZoneRun, { filling, days, request }: ZoneMember): number {
-  if (filling === undefined || !isDeciding(season.zone.rule, requests, request)) return 0;
-  const minutes = minutesToFill(filling.depletionMm, days.netMmPerMinute[filling.day] as number);
-  return minutes < Number.POSITIVE_INFINITY ? nearestRun(minutes, season.zone, true).minutes : 0;
+/** Days that a person named hold for a planting at rest too. */
+function isDecidedOn(member: ZoneMember, day: number, isByHand: boolean, isWatered: boolean): boolean {
+  if (!member.season.planting.hasShutOff || member.isOpened) return false;
+  return isByHand ? isInGround(member, day) : isWatered && isPresentOn(member, day);
 }
 
-/** Days on which a shut-off is open as computed: all, or of a week that was logged by day those whose open shut-offs were not. */
+/** Of the plantings whose request makes the zone's minutes; of one of them its own alone. */
+function decidingFillings({ season, requests, members, week }: ZoneRun, { request, filling }: ZoneMember) {
+  const decides = (each: MinutesRequest) => isDeciding(season.zone.rule, requests, each);
+  if (filling === undefined || week.origin !== COMPUTED) return [];
+  if (decides(request)) return [filling];
+  return members.map((each) => (decides(each.request) ? each.filling : undefined));
+}
+
+/** Days on which a shut-off is open as computed: those of which it is not logged, of a week that ran as logged those of its runs. */
 function unloggedDays(given: GivenMinutes | undefined): number {
   if (given?.runs === undefined) return EVERY_DAY;
-  let mask = 0;
-  for (const [day, { open }] of given.runs) if (open === undefined) mask |= 1 << day;
+  let mask = given.origin === RUN ? 0 : EVERY_DAY;
+  for (const [day, { open }] of given.runs) mask = open === undefined ? mask | (1 << day) : mask & ~(1 << day);
   return mask;
 }
-
-const EVERY_DAY = 0b1111111;

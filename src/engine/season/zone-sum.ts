@@ -1,6 +1,5 @@
 /** A zone's week from its plantings' weeks. */
 import { grossIrrigation } from '../application/run-time.ts';
-import type { GardenZone } from '../garden.ts';
 import { fewestCycles, nearestRun } from '../soil/cycle-and-soak.ts';
 import {
   MINUTES_ORIGINS,
@@ -11,10 +10,10 @@ import {
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from './season.ts';
+import type { WeekTimer } from './week-timer.ts';
 import type { ZoneMember } from './zone-member.ts';
-import type { ZoneWeekRun } from './zone-run.ts';
+import { COMPUTED, type ZoneWeekRun } from './zone-run.ts';
 
-const COMPUTED_ORIGIN = MINUTES_ORIGINS.indexOf('computed');
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
 const CLOSED = STATES.indexOf('closed');
 const OFF = STATES.indexOf('off');
@@ -25,48 +24,68 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
   for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[field * weeks + week] = 0;
   let areaM2 = 0;
   let flowLpm = 0;
+  let netLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
   for (let at = 0; at < plantings.length; at++) {
     const { planting } = plantings[at] as PlantingSeason;
-    const its = (members[at] as ZoneMember).figures;
+    const { figures: its, days, outlook } = members[at] as ZoneMember;
     if (its[P.groundDays * weeks + week] === 0) continue;
     addVolumes(figures, its, { weeks, week, areaM2: planting.areaM2 });
     const lineLpm = its[P.flowLpm * weeks + week] as number;
     areaM2 += planting.areaM2;
     flowLpm += lineLpm;
+    netLpm += (days.netMmPerMinute[outlook.end - 1] as number) * planting.areaM2;
     if (its[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
     state = Math.min(state, its[P.state * weeks + week] as number);
   }
   const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
-  const creditLitres = grossIrrigation(stayedLitres, zone.efficiency);
+  const creditLitres = grossIrrigation(stayedLitres, flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : zone.efficiency);
+  const put = (field: number, value: number) => {
+    figures[field * weeks + week] = value;
+  };
   let minutes = 0;
   let longest = 0;
   for (let day = 0; day < 7; day++) {
     const ofDay = run.minutes[day] as number;
-    figures[(Z.minutesDay0 + day) * weeks + week] = ofDay;
+    put(Z.minutesDay0 + day, ofDay);
     minutes += ofDay;
     if (ofDay > longest) longest = ofDay;
   }
-  figures[Z.minutes * weeks + week] = minutes;
-  figures[Z.minutesPerDay * weeks + week] = longest;
-  figures[Z.cycles * weeks + week] = cyclesOf(zone, longest, run.origin);
-  figures[Z.minutesWanted * weeks + week] = run.wanted;
-  figures[Z.skippedMask * weeks + week] = run.skippedMask;
-  figures[Z.decidedMask * weeks + week] = run.decidedMask;
-  figures[Z.rainCreditMm * weeks + week] = areaM2 > 0 ? stayedLitres / areaM2 : 0;
-  figures[Z.rainCreditLitres * weeks + week] = creditLitres;
-  figures[Z.rainCreditMinutes * weeks + week] = flowLpm > 0 ? creditLitres / flowLpm : 0;
-  figures[Z.flowLpm * weeks + week] = openFlowLpm;
-  figures[Z.state * weeks + week] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
-  figures[Z.origin * weeks + week] = run.origin;
+  put(Z.minutes, minutes);
+  put(Z.minutesPerDay, longest);
+  put(Z.cycles, cyclesOf(run.timer, longest, run.origin, run.cutShare));
+  put(Z.runsADay, longest > 0 ? run.timer.runsADay : 0);
+  put(Z.minutesWanted, run.wanted);
+  put(Z.skippedMask, run.skippedMask);
+  put(Z.decidedMask, run.decidedMask);
+  put(Z.rainCreditMm, areaM2 > 0 ? stayedLitres / areaM2 : 0);
+  put(Z.rainCreditLitres, creditLitres);
+  put(Z.rainCreditMinutes, flowLpm > 0 ? creditLitres / flowLpm : 0);
+  put(Z.flowLpm, openFlowLpm);
+  put(Z.state, run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state);
+  put(Z.origin, run.origin);
 }
 
-/** Of a day's minutes: what the timer would make of them, and of minutes by hand as few as keep each within the longest. */
-export function cyclesOf(zone: GardenZone, minutes: number, origin: number): number {
+/** What the open lines would have brought in the minutes that were cut. */
+export function cutLitres(members: readonly ZoneMember[], { cutMinutes, start }: ZoneWeekRun): number {
+  let litres = 0;
+  for (const { openMask, days, season, outlook } of members) {
+    for (let day = outlook.first; day < outlook.end; day++) {
+      const open = (openMask >> (day - start)) & 1;
+      litres +=
+        open * (cutMinutes[day - start] as number) * (days.grossMmPerMinute[day] as number) * season.planting.areaM2;
+    }
+  }
+  return litres;
+}
+
+/** Of a day's minutes: what the timer would make of them, and of minutes by hand, or that a cut left, as few as keep each within the longest. */
+export function cyclesOf(timer: WeekTimer, minutes: number, origin: number, cutShare: number): number {
   if (minutes === 0) return 0;
-  if (origin === COMPUTED_ORIGIN) return nearestRun(minutes, zone).cycles;
-  return Math.min(fewestCycles(minutes, zone.longestCycleMinutes), zone.startsADay);
+  if (origin === COMPUTED && cutShare === 0) return nearestRun(minutes, timer).cycles;
+  const { longestCycleMinutes, startsADay, runsADay } = timer;
+  return runsADay * Math.min(fewestCycles(minutes / runsADay, longestCycleMinutes), Math.floor(startsADay / runsADay));
 }
 
 /** The same relations as `plantingVolume`, all at once. */
@@ -75,24 +94,26 @@ function addVolumes(
   own: Float64Array,
   { weeks, week, areaM2 }: { readonly weeks: number; readonly week: number; readonly areaM2: number },
 ): void {
-  const rain = own[P.rainMm * weeks + week] as number;
-  const soaked = own[P.rainSoakedMm * weeks + week] as number;
-  const rainDrained = own[P.rainDrainedMm * weeks + week] as number;
-  const gross = own[P.irrigationGrossMm * weeks + week] as number;
-  const net = own[P.irrigationNetMm * weeks + week] as number;
-  const irrigationDrained = own[P.irrigationDrainedMm * weeks + week] as number;
-  const stored = (own[P.depletionStartMm * weeks + week] as number) - (own[P.depletionEndMm * weeks + week] as number);
+  const of = (field: number) => own[field * weeks + week] as number;
+  const rain = of(P.rainMm);
+  const soaked = of(P.rainSoakedMm);
+  const rainDrained = of(P.rainDrainedMm);
+  const gross = of(P.irrigationGrossMm);
+  const net = of(P.irrigationNetMm);
+  const irrigationDrained = of(P.irrigationDrainedMm);
+  const before = of(P.depletionStartMm) + of(P.rootedMm);
+  const stored = before - of(P.depletionEndMm);
   const add = (field: number, mm: number) => {
     figures[field * weeks + week] = (figures[field * weeks + week] as number) + mm * areaM2;
   };
   add(Z.litres, gross);
   add(Z.rainLitres, rain);
-  add(Z.demandLitres, own[P.demandMm * weeks + week] as number);
-  add(Z.usedLitres, own[P.usedMm * weeks + week] as number);
+  add(Z.demandLitres, of(P.demandMm));
+  add(Z.usedLitres, of(P.usedMm));
   add(Z.rainStayedLitres, soaked - rainDrained);
   add(Z.irrigationStayedLitres, net - irrigationDrained);
   add(Z.drainedLitres, rainDrained + irrigationDrained);
   add(Z.lostLitres, rain - soaked + gross - net);
   add(Z.storageLitres, stored);
-  add(Z.neededLitres, own[P.neededMm * weeks + week] as number);
+  add(Z.neededLitres, of(P.neededMm));
 }

@@ -2,23 +2,59 @@
 import { forecastOn, type KnownForecast } from '../forecast.ts';
 import { isReadDay, type Weather } from '../weather.ts';
 import { type GivenMinutes, givenMinutes } from './given-minutes.ts';
+import { startShare } from './member-share.ts';
 import { keepWeek, runDays } from './member-week.ts';
-import { lookAhead } from './week-outlook.ts';
-import { ask, isPresentOn, lookForRefill, noteMissed, startWeek, type ZoneMember } from './zone-member.ts';
+import { openMasks } from './open-days.ts';
+import { ZONE_FIELDS as Z } from './season.ts';
+import { heldMask } from './week-masks.ts';
+import { lookAhead, type WeekOutlook } from './week-outlook.ts';
+import { runsNeeded, weekTimer } from './week-timer.ts';
+import {
+  ask,
+  growOn,
+  isPresentOn,
+  lookForRefill,
+  mayAskAlone,
+  noteMissed,
+  startWeek,
+  type ZoneMember,
+} from './zone-member.ts';
 import { decideMorning, isDeciding, LEAST_MINUTES, type ZoneMorning } from './zone-morning.ts';
-import { COMPUTED, NOTHING_WANTED, type ZoneRun, type ZoneWeekRun } from './zone-run.ts';
+import { COMPUTED, NOTHING_WANTED, type ZoneRun } from './zone-run.ts';
 import { openLogged, openShutOffs, type WeekGiven } from './zone-shut-offs.ts';
-import { sumZoneWeek } from './zone-sum.ts';
+import { cutLitres, sumZoneWeek } from './zone-sum.ts';
 
-/** Fills in the week's figures of the zone and its plantings. */
+/** Fills in the week's figures of the zone and its plantings. What a cut leaves is of what would run if nothing were cut. */
 export function runZoneWeek(run: ZoneRun, index: number): void {
+  const { season, week, told } = run;
+  const cutShare = season.figures[Z.cutShare * season.weeks + index] as number;
+  week.cutShare = 0;
+  week.uncut = undefined;
+  if (cutShare > 0) {
+    run.told = undefined;
+    const states = run.members.map(({ stores, fillingMm, grownOn }) => ({ ...stores, fillingMm, grownOn }));
+    runWeek(run, index);
+    run.members.forEach((member, at) => {
+      const { fillingMm, grownOn, ...stores } = states[at] as (typeof states)[number];
+      Object.assign(member, { fillingMm, grownOn });
+      Object.assign(member.stores, stores);
+    });
+    run.told = told;
+    week.uncut = week.minutes.slice();
+    week.cutShare = cutShare;
+  }
+  runWeek(run, index);
+}
+
+function runWeek(run: ZoneRun, index: number): void {
   const { zone } = run.season;
   const start = index * 7;
   const choice = zone.choices.get(index);
-  const given = givenMinutes(zone, choice, run.week.minutes);
-  startZoneWeek(run, start, given);
+  const mask = heldMask(zone, index);
+  const given = givenMinutes(mask || zone.wateringDays, choice, run.week.minutes);
+  startZoneWeek(run, start, mask, given);
   for (let day = start; day < start + 7; day++) {
-    if ((zone.wateringDays >> (day - start)) & 1) runMorning(run, day, { choice, given });
+    if ((mask >> (day - start)) & 1) runMorning(run, day, { choice, given });
   }
   runMembers(run, start + 7);
   endZoneWeek(run, index);
@@ -29,7 +65,8 @@ function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
   const { weather, week } = run;
   runMembers(run, day);
   const isNews = hasNews(weather, week.decidedOn, day);
-  if (isNews && weather.forecasts.length > 0) expect(run, week.start, day);
+  if (isNews && hasNews(weather, week.lookedOn, day)) expect(run, day, day);
+  for (let at = 0; at < run.members.length; at++) growOn(run.members[at] as ZoneMember, day);
   const isAll = isNews || week.decidedMask === 0;
   const isWatered = anyoneWatered(run, day);
   const decided = isWatered ? decide(run, day, isAll) : undefined;
@@ -39,45 +76,82 @@ function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
     week.decidedMask |= 1 << (day - week.start);
   }
   if (isWatered) week.standing = decided ?? week.standing;
-  if (of.given === undefined && isWatered) setMinutes(week, day);
+  if (isWatered && !(((of.given?.mask ?? 0) >> (day - week.start)) & 1)) setMinutes(run, day);
   openShutOffs(run, day, of, isWatered);
   noteLast(run, day);
   run.told?.(run, day, decided);
 }
 
 /** The number that stands, for a day of a computed week. */
-function setMinutes(week: ZoneWeekRun, day: number): void {
+function setMinutes({ week, season }: ZoneRun, day: number): void {
   const { run, wanted } = week.standing;
   const bit = 1 << (day - week.start);
-  week.minutes[day - week.start] = run.minutes;
-  if (run.minutes > 0) return;
+  const asked = week.uncut?.[day - week.start] ?? run.minutes;
+  const left = minutesLeft(asked, week.cutShare, season.zone.timerStepMinutes);
+  week.minutes[day - week.start] = left;
+  week.cutMinutes[day - week.start] = asked - left;
+  if (left > 0) return;
   week.idleMask |= bit;
   if (wanted > LEAST_MINUTES) week.skippedMask |= bit;
 }
 
-function startZoneWeek(run: ZoneRun, start: number, given: GivenMinutes | undefined): void {
-  const { season, members, week } = run;
-  const { wateringDays } = season.zone;
+/** Minutes of a morning that a cut leaves: whole steps of the timer. */
+function minutesLeft(minutes: number, cutShare: number, stepMinutes: number): number {
+  if (cutShare === 0) return minutes;
+  return Math.floor((minutes * (1 - cutShare)) / stepMinutes + LEAST_MINUTES) * stepMinutes;
+}
+
+function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMinutes | undefined): void {
+  const { members, week } = run;
+  if (week.mask !== mask) run.masks = openMasks(mask);
+  week.mask = mask;
   week.start = start;
   week.ranUntil = start;
   week.decidedOn = start;
   week.standing = NOTHING_WANTED;
   week.origin = given?.origin ?? COMPUTED;
   week.wanted = 0;
+  week.cutMinutes.fill(0);
   week.decidedMask = 0;
   week.skippedMask = 0;
   week.idleMask = 0;
   if (given === undefined) week.minutes.fill(0);
-  expect(run, start, start + firstDayOf(wateringDays));
-  for (let at = 0; at < members.length; at++) startWeek(members[at] as ZoneMember);
+  for (let at = 0; at < members.length; at++) {
+    startShare(members[at] as ZoneMember, run.scratch[at] as WeekOutlook, start / 7);
+    startWeek(members[at] as ZoneMember);
+  }
+  setRuns(run);
+  expect(run, start, start + firstDayOf(mask));
   openLogged(run, given);
 }
 
-/** Looks ahead with what is known on a morning. */
-function expect({ season, weather, members }: ZoneRun, start: number, morning: number): void {
-  const forecast = forecastOn(weather.forecasts, morning);
+/** As many runs a day as the plantings need, at most the timer's starts. */
+function setRuns({ season, members, week }: ZoneRun): void {
+  let runs = 1;
   for (let at = 0; at < members.length; at++) {
-    lookAhead((members[at] as ZoneMember).outlook, start, season.zone.wateringDays, forecast);
+    runs = Math.max(runs, runsNeeded((members[at] as ZoneMember).days, week));
+  }
+  runs = Math.min(runs, season.zone.startsADay);
+  if (runs !== week.timer.runsADay) week.timer = weekTimer(season.zone, runs);
+  for (let at = 0; at < members.length; at++) {
+    const { days, outlook } = members[at] as ZoneMember;
+    (members[at] as ZoneMember).parts = runs;
+    outlook.afterRuns = days.demand.isInContainer ? 1 / runs : 0;
+  }
+}
+
+/** Looks ahead from a day with what is known on a morning. */
+function expect({ week, weather, members }: ZoneRun, from: number, morning: number): void {
+  const { start, mask } = week;
+  const forecast = forecastOn(weather.forecasts, morning);
+  week.lookedOn = from;
+  for (let at = 0; at < members.length; at++) {
+    const { outlook, stores } = members[at] as ZoneMember;
+    // Only a forecast, or how dry the ground is that lines do not wet, makes it another.
+    if (from > start && weather.forecasts.length === 0 && outlook.days.projectedMm === undefined) continue;
+    outlook.dryFrom = from;
+    outlook.dryMm = stores.dryMm;
+    lookAhead(outlook, start, mask, forecast);
   }
 }
 
@@ -86,6 +160,11 @@ function hasNews(weather: Weather, decidedOn: number, day: number): boolean {
   for (let before = decidedOn; before < day; before++) if (isReadDay(weather, before)) return true;
   const latest = forecastOn(weather.forecasts, day);
   return latest !== undefined && latest.issued > decidedOn;
+}
+
+/** The same since the week's first morning; of the day before the week, whether it was read. */
+function hasWeekNews(weather: Weather, start: number, day: number): boolean {
+  return hasNews(weather, start, day) || (start > 0 && isReadDay(weather, start - 1));
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
@@ -97,16 +176,24 @@ function anyoneWatered({ members }: ZoneRun, day: number): boolean {
 }
 
 /** The morning decided anew; undefined where nothing is asked anew and the number of an earlier morning stands. */
-function decide({ season, weather, members, requests }: ZoneRun, day: number, isAll: boolean): ZoneMorning | undefined {
+function decide(
+  { season, week, weather, members, requests }: ZoneRun,
+  day: number,
+  isAll: boolean,
+): ZoneMorning | undefined {
   const forecast = forecastOn(weather.forecasts, day);
   const { rule } = season.zone;
-  for (let at = 0; at < members.length; at++) askOn(members[at] as ZoneMember, day, isAll, forecast);
+  for (let at = 0; at < members.length; at++) {
+    const member = members[at] as ZoneMember;
+    member.asksAlone = mayAskAlone(member) && hasWeekNews(weather, week.start, day);
+    askOn(member, day, isAll, forecast);
+  }
   let isAnew = isAll;
   for (let at = 0; at < members.length && !isAnew; at++) {
     const { askedOn, request } = members[at] as ZoneMember;
     isAnew = askedOn === day && isDeciding(rule, requests, request);
   }
-  return isAnew ? decideMorning(season.zone, members, requests, day) : undefined;
+  return isAnew ? decideMorning(season.zone, week.timer, members, requests, day) : undefined;
 }
 
 /** A request stands until all are made anew, but for the first of the week and those of a refill that is due or was. */
@@ -118,8 +205,8 @@ function askOn(member: ZoneMember, day: number, isAll: boolean, forecast: KnownF
   lookForRefill(member, day, forecast);
   const isFirst = member.firstAsked < 0;
   const isRefilling = member.fillingMm > 0 || (season.planting.watering === 'refill' && request.minutesPerDay > 0);
-  if (!(isAll || isFirst || isRefilling)) return;
-  ask(member, day);
+  if (!(isAll || isFirst || isRefilling || member.asksAlone)) return;
+  ask(member, day, forecast);
   if (isFirst) member.firstAsked = request.minutesPerDay;
 }
 
@@ -144,6 +231,7 @@ function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   let hasRun = false;
   for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
   if (hasRun) week.skippedMask = week.idleMask;
+  season.figures[Z.cutLitres * season.weeks + index] = week.cutShare > 0 ? cutLitres(members, week) : 0;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     if (!hasRun) member.openMask = 0;
@@ -153,5 +241,5 @@ function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
 }
 
 function firstDayOf(mask: number): number {
-  return 31 - Math.clz32(mask & -mask);
+  return mask === 0 ? 0 : 31 - Math.clz32(mask & -mask);
 }

@@ -28,6 +28,8 @@ export interface TimerSettings {
   readonly timerStepMinutes: number;
   /** Most cycles of a day, at least 1. */
   readonly startsADay: number;
+  /** Equal groups of cycles, each a run of its own, at most the starts. Left out: 1. */
+  readonly runsADay?: number | undefined;
 }
 
 export interface Cycles {
@@ -43,14 +45,14 @@ const MINUTES_OF_DAY = 1440;
 const NOT_RUN: Cycles = { cycles: 0, minutes: 0 };
 
 /**
- * The run of equal cycles in whole steps of the timer that comes nearest to what is wanted, of those within its starts a day;
+ * The run of equal cycles in whole steps of the timer that comes nearest to what is wanted, within its starts a day and the day;
  * of equally near ones that of the fewest cycles. A longest cycle shorter than one step is taken as one step, since no
- * timer can do less. Less than half a step is no run. `isAtLeast`: the nearest that is not less, where the timer can do it.
+ * timer can do less. Less than half a step is no run. Where a day has several runs the cycles are a multiple of them. `isAtLeast`: the nearest that is not less, where the timer can do it.
  *
  * A timer step that is not above 0, or a run below 0 or without end, throws RangeError. Takes as long as there are starts.
  */
 export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = false): Cycles {
-  const { longestCycleMinutes: longest, timerStepMinutes: step, startsADay } = timer;
+  const { longestCycleMinutes: longest, timerStepMinutes: step, startsADay, runsADay = 1 } = timer;
   if (!(step > 0)) throw new RangeError(`The timer's step is ${step} min; it must be above 0.`);
   if (!(wanted >= 0 && wanted < Number.POSITIVE_INFINITY)) {
     throw new RangeError(`The run is ${wanted} min; it must be 0 or more.`);
@@ -59,9 +61,11 @@ export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = fal
   const mostSteps = Math.max(1, Math.floor(longest / step + STEP_TOLERANCE));
   let bestCycles = 0;
   let best = 0;
-  for (let cycles = 1; cycles <= startsADay; cycles++) {
+  for (let cycles = runsADay; cycles <= startsADay; cycles += runsADay) {
     const steps = wanted / (cycles * step);
     const most = Math.min(mostSteps, Math.floor(MINUTES_OF_DAY / (cycles * step) + STEP_TOLERANCE));
+    // A day is too short for so many cycles of one step each.
+    if (cycles > 1 && most < 1) break;
     const whole = isAtLeast ? Math.ceil(steps - STEP_TOLERANCE) : Math.floor(steps + 0.5 + STEP_TOLERANCE);
     const minutes = cycles * Math.min(Math.max(1, whole), Math.max(1, most)) * step;
     if (bestCycles > 0 && !isBetter(minutes, best, wanted, isAtLeast)) continue;

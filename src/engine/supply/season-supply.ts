@@ -2,12 +2,13 @@ import type { SupplyTank } from '../garden.ts';
 import type { Season } from '../season/season.ts';
 import { minutesOnDay } from '../season/zone-week.ts';
 import { type AllowanceUse, allowanceUse } from './allowance.ts';
-import type { DayTiming } from './day-timing.ts';
+import { type DayTiming, dayTiming } from './day-timing.ts';
 import { roofYieldL } from './roof-yield.ts';
 import { type SourceDays, sourceDays } from './source-days.ts';
 import { type TankSeason, tankSeason } from './tank.ts';
 import { type TankSize, tankSizeThatLasts } from './tank-size.ts';
-import { timingOn, type WateringTimes, wateringTimes } from './watering-times.ts';
+import { windowHoursOn } from './window-hours.ts';
+import { zoneCycles } from './zone-cycles.ts';
 import { zoneFlows } from './zone-flows.ts';
 
 /** A season seen from its supply. Arrays hold one value a day or a week of the season. */
@@ -17,7 +18,6 @@ export interface SupplyOutlook {
   readonly flows: readonly Float64Array[];
   /** Water wanted on each day, L, gross: all zones together. */
   readonly drawL: Float64Array;
-  readonly times: WateringTimes;
   readonly tank: TankOutlook | undefined;
   /** Water by week, L, that comes from the source: all of it, or what a tank does not give. */
   readonly meteredL: Float64Array;
@@ -44,10 +44,16 @@ export function seasonSupply(season: Season): SupplyOutlook {
   return outlook;
 }
 
-/** A day of the season (0 = its first) by the minute: which zones can run together, and when each runs. */
+/**
+ * A day of the season (0 = its first) by the minute: which zones can run together, and when each runs. A zone none of whose lines
+ * is open need not run.
+ */
 export function seasonDayTiming(season: Season, day: number): DayTiming {
   const { sources, flows } = seasonSupply(season);
-  return timingOn({ season, sources, flows }, day);
+  const runs = season.zones
+    .map((zone, index) => ({ ...zoneCycles(zone, day), flowLpm: flows[index]?.[day] as number }))
+    .filter(({ cycles, flowLpm }) => cycles > 0 && flowLpm > 0);
+  return dayTiming(runs, sources.flowLpm[day] as number, windowHoursOn(season.garden, day));
 }
 
 function outlookOf(season: Season): SupplyOutlook {
@@ -64,7 +70,6 @@ function outlookOf(season: Season): SupplyOutlook {
     sources,
     flows,
     drawL,
-    times: wateringTimes({ season, sources, flows }),
     tank,
     meteredL,
     allowance: isAllowed ? allowanceUse({ usedL: meteredL, perWeekL, perSeasonL }) : undefined,

@@ -1,5 +1,6 @@
-import { applicationRateMmPerHour } from '../application/application-rate.ts';
+import { fastestRateMmPerHour } from '../application/fastest-rate.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+import { timerOf } from '../season/week-timer.ts';
 import { cyclesOf } from '../season/zone-sum.ts';
 import { minutesOnDay } from '../season/zone-week.ts';
 import { soakPauseMinutes } from '../soil/cycle-and-soak.ts';
@@ -10,7 +11,10 @@ import type { ZoneCycles } from './watering-window.ts';
 export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
   const minutes = minutesOnDay(zone, day);
   const { figures, weeks } = zone;
-  const cycles = cyclesOf(zone.zone, minutes, figures[Z.origin * weeks + Math.floor(day / 7)] as number);
+  const at = (field: number) => figures[field * weeks + Math.floor(day / 7)] as number;
+  const computed = cyclesOf(timerOf(zone, Math.floor(day / 7)), minutes, at(Z.origin), at(Z.cutShare));
+  // A logged day of under half a step ran all the same.
+  const cycles = Math.max(computed, minutes > 0 ? 1 : 0);
   const minutesPerCycle = cycles > 0 ? minutes / cycles : 0;
   return {
     id: zone.zone.id,
@@ -20,15 +24,11 @@ export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
   };
 }
 
-/** By the line that lays on water the fastest, as the longest cycle is. */
-function soakMinutes({ zone, plantings }: ZoneSeason, minutesPerCycle: number): number {
-  const rates = plantings.flatMap(({ planting }) =>
-    planting.lines.map(({ flowLph }) => applicationRateMmPerHour(flowLph, planting.areaM2)),
-  );
+function soakMinutes({ zone }: ZoneSeason, minutesPerCycle: number): number {
   const { texture, slopePercent } = zone.soil;
   return soakPauseMinutes({
     minutesPerCycle,
-    applicationRateMmPerHour: Math.max(0, ...rates),
+    applicationRateMmPerHour: fastestRateMmPerHour(zone.plantings),
     intakeRateMmPerHour: surfaceStorage(texture, slopePercent).basicIntakeMmPerHour,
   });
 }

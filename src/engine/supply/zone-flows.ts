@@ -1,12 +1,19 @@
-import type { GardenPlanting } from '../garden.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from '../season/season.ts';
 import { runMask } from '../season/zone-week.ts';
 
+const known = new WeakMap<ZoneSeason, Float64Array>();
+
 /**
  * Flow of a zone on each day of the season, L/min: all its lines that are open on that day, running together. 0 on a day
- * on which it does not water.
+ * on which it does not water. The same array for the same season of the zone.
  */
 export function zoneFlows(season: ZoneSeason, firstDay: number): Float64Array {
+  const flows = known.get(season) ?? flowsOf(season, firstDay);
+  known.set(season, flows);
+  return flows;
+}
+
+function flowsOf(season: ZoneSeason, firstDay: number): Float64Array {
   const { weeks, plantings } = season;
   const flowLpm = new Float64Array(7 * weeks);
   for (let week = 0; week < weeks; week += 1) {
@@ -26,18 +33,12 @@ interface FlowWeek {
 }
 
 function addFlow(own: PlantingSeason, { firstDay, week, ranMask, flowLpm }: FlowWeek): void {
-  const { planting } = own;
   const openMask = own.at(P.openMask, week) & ranMask;
   if (openMask === 0) return;
-  const start = 7 * week;
-  const only = planting.lines.length === 1 && (planting.lines[0]?.from as number) <= firstDay + start;
-  const steady = only ? lineFlowLpm(planting, firstDay + start) : undefined;
-  for (let day = start; day < start + 7; day += 1) {
-    if (((openMask >> (day - start)) & 1) === 0) continue;
-    flowLpm[day] = (flowLpm[day] as number) + (steady ?? lineFlowLpm(planting, firstDay + day));
+  const start = firstDay + 7 * week;
+  for (const { from, to, flowLph } of own.planting.flows) {
+    for (let day = Math.max(0, from - start); day <= Math.min(6, to - start); day += 1) {
+      if ((openMask >> day) & 1) flowLpm[7 * week + day] = (flowLpm[7 * week + day] as number) + flowLph / 60;
+    }
   }
-}
-
-function lineFlowLpm({ lines }: GardenPlanting, day: number): number {
-  return (lines.findLast(({ from }) => from <= day)?.flowLph ?? 0) / 60;
 }

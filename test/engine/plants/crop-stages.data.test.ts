@@ -85,6 +85,7 @@ describe('crop stages', () => {
     const assumed = CROP_STAGES.filter((row) => row.source === 'assumption of this kit');
     expect(assumed.flatMap((row) => row.cropIds)).toEqual([
       'strawberries',
+      'garlic',
       'mint',
       'bush-berries',
       'turf-cool-season',

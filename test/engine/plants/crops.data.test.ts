@@ -20,6 +20,7 @@ describe('crops', () => {
     ['radish', 0.7, 0.9, 0.85, 0.3, 0.3, 0.5, 0.3],
     ['onion-green', 0.7, 1, 1, 0.3, 0.3, 0.6, 0.3],
     ['onion-dry', 0.7, 1.05, 0.75, 0.4, 0.3, 0.6, 0.3],
+    ['garlic', 0.7, 1, 0.7, 0.3, 0.3, 0.5, 0.3],
     ['eggplant', 0.6, 1.05, 0.9, 0.8, 0.7, 1.2, 0.45],
     ['sweet-pepper', 0.6, 1.05, 0.9, 0.7, 0.5, 1, 0.3],
     ['tomato', 0.6, 1.15, 0.8, 0.6, 0.7, 1.5, 0.4],
@@ -97,12 +98,12 @@ describe('crops', () => {
   test('ids and rows stand in the same order, with nothing besides', () => {
     expect(RECKONED.map((crop) => crop.id)).toEqual([...CROP_IDS]);
     expect(CROPS_PRINTED.map((crop) => crop.id)).toEqual([...CROP_IDS]);
-    expect(CROPS).toHaveLength(30);
+    expect(CROPS).toHaveLength(31);
   });
 
   test("a blank Kc ini is the group's", () => {
     const inherited = CROPS.filter((crop) => crop.kcIniFromGroup);
-    expect(inherited).toHaveLength(16);
+    expect(inherited).toHaveLength(17);
     for (const crop of inherited) {
       expect(CROP_GROUPS.find((group) => group.id === crop.group)?.kcIni, crop.id).toBe(crop.kcIni);
     }

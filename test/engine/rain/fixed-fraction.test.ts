@@ -12,7 +12,7 @@ describe('a fixed fraction of the rain', () => {
 
   test.each([-0.1, 1.1, Number.NaN])('refuses a fraction of %d, in words', (fraction) => {
     expect(() => fixedFractionEffectiveRainMm(80, fraction)).toThrow(
-      new RangeError(`The fraction of rain that counts is ${fraction}; it must lie between 0 and 1.`),
+      new RangeError(`The fraction of rain that counts is ${fraction}; it must be 0 to 1.`),
     );
   });
 });

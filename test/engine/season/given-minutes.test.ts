@@ -12,7 +12,7 @@ const ZONE = plainZone();
 
 function given(choice: WeekChoice | undefined) {
   const minutes = new Float64Array(7).fill(99);
-  const found = givenMinutes(ZONE, choice, minutes);
+  const found = givenMinutes(ZONE.wateringDays, choice, minutes);
   return found && { origin: MINUTES_ORIGINS[found.origin], minutes: [...found.minutes] };
 }
 

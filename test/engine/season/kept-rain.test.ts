@@ -22,8 +22,8 @@ function yearsOf(basis: SeasonYears['basis'], years: readonly Year[]): SeasonYea
     etoShare: new Float64Array(DAYS * years.length).fill(1),
   };
   for (const [index, { rain, etoShare }] of years.entries()) {
-    for (const [day, mm] of Object.entries(rain)) all.rainMm[index * DAYS + Number(day)] = mm;
-    for (const [day, share] of Object.entries(etoShare ?? {})) all.etoShare[index * DAYS + Number(day)] = share;
+    for (const [day, mm] of Object.entries(rain)) all.rainMm[Number(day) * years.length + index] = mm;
+    for (const [day, share] of Object.entries(etoShare ?? {})) all.etoShare[Number(day) * years.length + index] = share;
   }
   return { basis, years: years.length, days: DAYS, ...all };
 }
@@ -49,6 +49,10 @@ function shares(years: SeasonYears, given: Given = {}): readonly number[] {
     targetMm: 0,
     targetFrom: 0,
     startMm: 0,
+    share: 1,
+    isInContainer: false,
+    rainFactor: 1,
+    leachingFraction: 0,
     ...change,
   };
   const keeper: RainKeeper = { demand, isRefill, wateringDays: 0b1 };

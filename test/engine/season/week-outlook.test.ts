@@ -4,14 +4,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { KnownForecast } from '../../../src/engine/forecast.ts';
-import {
-  type ExpectedDays,
-  expectedRawMm,
-  lookAhead,
-  minutesAsked,
-  minutesOnDays,
-  weekOutlook,
-} from '../../../src/engine/season/week-outlook.ts';
+import { type ExpectedDays, expectedRawMm } from '../../../src/engine/season/expected-days.ts';
+import { lookAhead, minutesAsked, minutesOnDays, weekOutlook } from '../../../src/engine/season/week-outlook.ts';
 
 const DAYS = 21;
 const FIRST_AND_FOURTH = 0b0001001;
@@ -133,6 +127,15 @@ describe('minutes on some of the days', () => {
     expect(on(0b0001000)).toBeCloseTo(140, 9);
     expect(on(0b0000001)).toBeCloseTo((6 + 3 - 2) / 0.1, 9);
     expect(on(0)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('on days alone on which its line lies no more have no end, though rain may fill it by then', () => {
+    const rain = of(0).fill(30, 2, 3);
+    const outlook = ahead({ netMmPerMinute: of(0.1).fill(0, 3), expectedRainMm: rain });
+    const scratch = weekOutlook(outlook.days);
+    const on = (mask: number) => minutesOnDays(outlook, scratch, { day: 0, mask, depletionMm: 6 });
+    expect(on(0b0001000)).toBe(Number.POSITIVE_INFINITY);
+    expect(on(FIRST_AND_FOURTH)).toBeLessThan(Number.POSITIVE_INFINITY);
   });
 });
 

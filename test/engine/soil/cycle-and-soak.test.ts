@@ -57,6 +57,9 @@ describe('the nearest run', () => {
     ['nothing to run', [0, 1, 10, 4], [0, 0]],
     // A step of 30 is the least that the timer can do: 1 x 30, though the soil takes 3.3.
     ['a step longer than the longest cycle', [20, 30, 3.3, 4], [1, 30]],
+    // Twelve runs of 120 fill a day, however many starts there are.
+    ['no more than a day has, in steps of two hours', [3000, 120, WITHOUT_LIMIT, 24], [1, 1440]],
+    ['and in cycles of one step each', [3000, 120, 120, 24], [12, 1440]],
     ['and as many as come nearest', [70, 30, 3.3, 4], [2, 60]],
     ['as much as the starts can do, where that is not enough', [100, 1, 10, 4], [4, 40]],
     ['never more than a day has', [5000, 7, WITHOUT_LIMIT, 1], [1, 1435]],

@@ -1,0 +1,58 @@
+/** What the days of a planting are expected to bring: its demand and rain, one number a day of the season. */
+import type { KnownForecast } from '../forecast.ts';
+import { depletionFraction } from '../plants/depletion-fraction.ts';
+import { readilyAvailableWaterMm } from '../soil/available-water.ts';
+import { type PlantingDemand, tawOn } from './planting-demand.ts';
+
+export interface ExpectedDays {
+  readonly demand: Pick<
+    PlantingDemand,
+    'first' | 'end' | 'expectedEtcMm' | 'expectedRawMm' | 'tawMm' | 'adjustedDepletion' | 'targetMm' | 'targetFrom'
+  > &
+    Partial<Pick<PlantingDemand, 'tawByDayMm' | 'rootedMm' | 'rest' | 'share' | 'rainFactor'>>;
+  /** Expected rain that enters the root zone, mm. */
+  readonly expectedRainMm: Float64Array;
+  /** Net depth that a minute of the line brings on each day, mm; 0 without a line, at rest and out of the ground. */
+  readonly netMmPerMinute: Float64Array;
+  /**
+   * Where lines wet a part of the ground: what that part is expected to have to give, mm over it, filled in as somebody looks ahead. All
+   * depths are over that part.
+   */
+  readonly projectedMm?: Float64Array | undefined;
+}
+
+/** Expected demand less rain of one day. */
+export function expectedChangeMm(days: ExpectedDays, day: number, known?: KnownForecast): number {
+  return expectedEtcMm(days, day, known) - expectedRainOnMm(days, day, known);
+}
+
+/** Depletion of the soil that roots grow into at the start of a day, before anybody looks how dry it is, mm. */
+export function rootedOn({ demand }: Pick<ExpectedDays, 'demand'>, day: number): number {
+  return demand.rootedMm === undefined ? 0 : (demand.rootedMm[day] as number);
+}
+
+export function expectedRainOnMm({ demand, expectedRainMm }: ExpectedDays, day: number, known?: KnownForecast): number {
+  const soakedMm = known?.days.get(day)?.soakedMm;
+  return soakedMm === undefined ? (expectedRainMm[day] as number) : soakedMm * (demand.rainFactor ?? 1);
+}
+
+/** Expected demand of one day, of the ground that is wetted. */
+export function expectedEtcMm(days: ExpectedDays, day: number, known?: KnownForecast): number {
+  return days.projectedMm === undefined ? usualEtcMm(days, day, known) : (days.projectedMm[day] as number);
+}
+
+/** The same of all its ground. */
+export function usualEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
+  return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
+}
+
+/** Readily available water of one day: where it follows the day's use (FAO-56 p. 162), it follows a forecast. */
+export function expectedRawMm({ demand }: Pick<ExpectedDays, 'demand'>, day: number, known?: KnownForecast): number {
+  const { adjustedDepletion } = demand;
+  const forecast = known?.days.get(day);
+  if (forecast === undefined || forecast.etoShare === 1 || adjustedDepletion === undefined) {
+    return demand.expectedRawMm[day] as number;
+  }
+  const etcMm = (demand.expectedEtcMm[day] as number) * forecast.etoShare;
+  return readilyAvailableWaterMm(tawOn(demand, day), depletionFraction(adjustedDepletion, etcMm));
+}
