@@ -13,7 +13,12 @@ export function computeSeason(plan: Plan, previous?: Season, buffers?: SeasonBuf
   return runSeason(gardenOf(plan), previous, buffers);
 }
 
-/** The same in steps of one zone each, so that a page can pause between any two. Yields the zones done. */
-export function computingSeason(plan: Plan, previous?: Season): Generator<number, Season> {
-  return runningSeason(gardenOf(plan), previous);
+/**
+ * The same in steps: the garden, then a zone each, so that a page can pause between any two. Yields what was worked out so far, in
+ * weeks of one planting.
+ */
+export function* computingSeason(plan: Plan, previous?: Season): Generator<number, Season> {
+  const garden = gardenOf(plan);
+  yield 0;
+  return yield* runningSeason(garden, previous);
 }

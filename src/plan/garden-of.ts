@@ -1,13 +1,14 @@
 /** From the document to the engine's model: SI, whole days, every default filled in. */
-import type { Garden } from '../engine/garden.ts';
+import type { Garden, GardenSupply } from '../engine/garden.ts';
 import type { UnitSystem } from '../engine/units.ts';
 import { DEFAULTS } from './defaults.ts';
 import { requireObject } from './require-argument.ts';
-import type { Plan, PlanSeason, PlanSite, PlanZone } from './schema/plan-schema.ts';
+import type { Plan, PlanSeason, PlanSite } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
-import { kept } from './to-garden/kept.ts';
+import { memoize, sameFields } from './to-garden/memoize.ts';
 import { observedOf } from './to-garden/observed.ts';
-import type { PlantingContext } from './to-garden/planting.ts';
+import type { SourcePressures } from './to-garden/planting.ts';
+import { frozenMonthsOf } from './to-garden/rest.ts';
 import { siteOf } from './to-garden/site.ts';
 import { supplyOf } from './to-garden/supply.ts';
 import { type ZoneContext, zoneOf } from './to-garden/zone.ts';
@@ -23,19 +24,19 @@ export function gardenOf(plan: Plan): Garden {
   const { firstDay: firstIsoDay, weeks } = plan.season;
   const firstDay = seasonDays(plan.season).first;
   const supply = supplyOf(plan.supply, { units, firstDay });
-  const inSeason = plantingContext(plan.season, { units });
-  const { windowWeekdays } = supply;
-  const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, inSeason, windowWeekdays });
-  const withSources = { ...context, sources: supply.sources };
-  const contextOf = ({ application }: PlanZone) => (application?.kind === 'computed' ? withSources : context);
+  const pressures = supply.sources.map(({ from, pressureKpa }) => ({ from, pressureKpa }));
+  const gardenSite = siteOf(site, units, plan.season);
+  const frozenMonths = frozenMonthsOf(gardenSite.climate.minTemperatureC);
+  const leachingFraction = plan.supply?.leachingFraction;
+  const inSeason = plantingContext(plan.season, { units, pressures, frozenMonths, leachingFraction });
+  const { windowWeekdays, restrictions } = supply;
+  const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, inSeason, windowWeekdays, restrictions });
   return {
     span: { firstDay, weeks },
-    site: siteOf(site, units),
+    site: gardenSite,
     observed: observedOf(log, units),
     supply,
-    zones: plan.zones.map((zone) =>
-      zoneOf(zone, { context: contextOf(zone), choices: choices?.[zone.id], runs: log?.runs?.[zone.id] }),
-    ),
+    zones: plan.zones.map((zone) => zoneOf(zone, { context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] })),
   };
 }
 
@@ -43,20 +44,40 @@ interface OutsideSite {
   readonly units: UnitSystem;
   readonly firstDay: string;
   readonly weeks: number;
-  readonly inSeason: PlantingContext;
+  readonly inSeason: InSeasonContext;
   readonly windowWeekdays: number;
+  readonly restrictions: GardenSupply['restrictions'];
 }
 
-const plantingContext = kept((season: PlanSeason, { units }: { readonly units: UnitSystem }): PlantingContext => {
-  const { first, last } = seasonDays(season);
-  return { units, seasonFirst: first, seasonLast: last };
-});
+type InSeasonContext = ZoneContext['inSeason'];
+
+interface InSeason {
+  readonly units: UnitSystem;
+  readonly pressures: SourcePressures;
+  readonly frozenMonths: number;
+  readonly leachingFraction: number | undefined;
+}
+
+/** The same while the pressures are, whatever else of the sources has changed. */
+const plantingContext = memoize(
+  (season: PlanSeason, outside: InSeason): InSeasonContext => {
+    const { first, last } = seasonDays(season);
+    return { ...outside, seasonFirst: first, seasonLast: last };
+  },
+  (left, right) =>
+    left.units === right.units &&
+    left.frozenMonths === right.frozenMonths &&
+    left.leachingFraction === right.leachingFraction &&
+    left.pressures.length === right.pressures.length &&
+    left.pressures.every((pressure, index) => sameFields(pressure, right.pressures[index] ?? {})),
+);
 
 /** One object for all zones: mostly the same as before, which is quick to tell. */
-const zoneContext = kept(
-  ({ soil, slopePercent }: PlanSite, outside: OutsideSite): ZoneContext => ({
+const zoneContext = memoize(
+  ({ soil, slopePercent, availableWater }: PlanSite, outside: OutsideSite): ZoneContext => ({
     ...outside,
     siteSoil: soil,
+    siteAvailableWater: availableWater,
     siteSlopePercent: slopePercent ?? DEFAULTS.slopePercent,
   }),
 );

@@ -1,5 +1,8 @@
 /** The plan: its document, its defaults, reading, edits and history, and the way to the engine. */
+
+export { addDays, dayNumber, type IsoDate, isIsoDate, isoDate } from '../engine/calendar.ts';
 export { ROOF_SURFACES, type RoofSurface } from '../engine/supply/roof-surfaces.data.ts';
+export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from '../engine/units.ts';
 export { computeSeason } from './compute-season.ts';
 export { DEFAULTS } from './defaults.ts';
 export { applyEdit, type EditResult, tryEdit } from './edits/apply-edit.ts';
@@ -31,7 +34,18 @@ export {
   undo,
 } from './history/history.ts';
 export { newPlantingId, newZoneId } from './ids.ts';
+export { learnedOf, withLearned, type ZoneLearned } from './next-year/learned.ts';
+export {
+  type NewPlanting,
+  type NextYearChoice,
+  nextName,
+  nextSeason,
+  nextYear,
+  type PlantingFate,
+} from './next-year/next-year.ts';
+export { canBeYear, daysRead } from './next-year/season-as-year.ts';
 export { packedStretch } from './packed-stretch.ts';
+export { packedYears, type YearsToPack } from './packed-years.ts';
 export { checkPlan, type PlanMigration, type ReadResult } from './reading/check-plan.ts';
 export type { Fault } from './reading/fault.ts';
 export { readPlan } from './reading/read-plan.ts';
@@ -58,6 +72,7 @@ export {
   type PlanSupply,
   type PlanWeek,
   type PlanWeekRun,
+  type PlanWhatIf,
   type PlanYears,
   type PlanZone,
   type Weekday,

@@ -1,9 +1,10 @@
 /**
  * Figures of days in a row as one text, as `site.years` holds them: whole numbers with a space between, `-` for a missing day. They count
  * ten-thousandths of an inch, or hundredths of a millimetre: finer than weather offices print, so that a change of units and back gives
- * every 0.01 in and every 0.01 mm as it was.
+ * every 0.01 in and every 0.01 mm as it was. New ones are written in fewer letters (`compact-days.ts`), and never change with the units.
  */
 import { fromSi, toSi, type UnitSystem } from '../engine/units.ts';
+import { COMPACT_MARK, COMPACT_PATTERN, figuresOfCompact } from './compact-days.ts';
 import { roundForPerson } from './edits/round-for-person.ts';
 
 /** Figures in one inch, or in one millimetre. */
@@ -20,14 +21,21 @@ export const MOST_IN_A_DAY_MM = { rain: 2000, eto: 30 } as const;
 export const MOST_PACKED_CHARACTERS = 7 * MOST_PACKED_DAYS;
 
 /** Of the whole text, as JSON Schema has it. */
-export const PACKED_PATTERN = '^(-|[0-9]{1,6})( (-|[0-9]{1,6}))*$';
+export const PACKED_PATTERN = `^(?:(-|[0-9]{1,6})( (-|[0-9]{1,6}))*|${COMPACT_PATTERN})$`;
 
 const FIGURE = /^(?:-|[0-9]{1,6})$/;
 const MISSING = '-';
 
 /** Each figure as it is written. */
 export function packedFigures(text: string): readonly string[] {
-  return text.split(' ');
+  return isCompact(text) ? figuresOfCompact(text, MOST_PACKED_DAYS + 1) : text.split(' ');
+}
+
+const isCompact = (text: string): boolean => text.startsWith(COMPACT_MARK);
+
+/** The units that a text counts in, in a plan of such units. */
+export function unitsOfPacked(text: string, units: UnitSystem): UnitSystem {
+  return isCompact(text) ? 'metric' : units;
 }
 
 export function isPackedFigure(figure: string): boolean {
@@ -35,19 +43,11 @@ export function isPackedFigure(figure: string): boolean {
 }
 
 /** mm of each day, NaN where it is missing, of a text that holds nothing but figures. */
-export function unpackedMm(text: string, units: UnitSystem): Float64Array {
+export function unpackedMm(text: string, ofPlan: UnitSystem): Float64Array {
+  const units = unitsOfPacked(text, ofPlan);
   return Float64Array.from(packedFigures(text), (figure) =>
     figure === MISSING ? Number.NaN : toSi(Number(figure) / FIGURES_IN_A_UNIT[units], 'depth', units),
   );
-}
-
-/** The text of days in a row, mm each, NaN where a day is missing. At least one. */
-export function packedDays(mm: Iterable<number>, units: UnitSystem): string {
-  return [...mm].map((depth) => (Number.isNaN(depth) ? MISSING : String(figureOf(depth, units)))).join(' ');
-}
-
-function figureOf(mm: number, units: UnitSystem): number {
-  return Math.round(fromSi(mm, 'depth', units) * FIGURES_IN_A_UNIT[units]);
 }
 
 /** The greatest figure that a day can have. */
@@ -60,6 +60,7 @@ const TOLERANCE = { us: 1.96, metric: 0.5 } as const;
 
 /** The same text in the other units, each figure as round as it can be. */
 export function convertedDays(text: string, from: UnitSystem, to: UnitSystem): string {
+  if (isCompact(text)) return text;
   const converted = (figure: string): string => {
     if (figure === MISSING) return figure;
     const depthMm = toSi(Number(figure) / FIGURES_IN_A_UNIT[from], 'depth', from);

@@ -14,6 +14,7 @@ import { refuse } from './find.ts';
 import { editGarden } from './garden-edits.ts';
 import { editLine } from './line-edits.ts';
 import { editPlanting } from './planting-edits.ts';
+import { withoutReplacedAssumptions } from './replaced-assumptions.ts';
 import { editWeather } from './weather-edits.ts';
 import { editWeek } from './week-edits.ts';
 import { editZone } from './zone-edits.ts';
@@ -33,7 +34,7 @@ export function applyEdit(plan: Plan, edit: Edit): Plan {
   const next = edited(plan, edit);
   const issues = changeIssues(next, plan);
   if (issues.length > 0) throw new EditRefused(faultsOf(next, issues));
-  return next;
+  return withoutReplacedAssumptions(plan, next, edit);
 }
 
 /** The same without a throw for what is refused. */
@@ -52,6 +53,7 @@ function edited(plan: Plan, edit: Edit): Plan {
   switch (edit.type) {
     case 'set-minutes':
     case 'set-minutes-run':
+    case 'set-week-run':
     case 'close-week':
     case 'set-open-days':
     case 'set-note':
@@ -61,16 +63,21 @@ function edited(plan: Plan, edit: Edit): Plan {
       return editDayRun(plan, edit);
     case 'set-week-rain':
     case 'set-week-eto':
+    case 'set-week-note':
+    case 'set-meter':
     case 'set-day-weather':
     case 'change-day-weather':
     case 'set-forecast':
     case 'set-climate':
+    case 'set-departure':
       return editWeather(plan, edit);
     case 'rename-plan':
     case 'set-plan-notes':
+    case 'set-assumed':
     case 'set-season':
     case 'change-site':
     case 'change-supply':
+    case 'set-what-if':
     case 'convert-units':
       return editGarden(plan, edit);
     case 'add-zone':

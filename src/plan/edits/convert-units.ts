@@ -2,12 +2,15 @@
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import { convertedDays } from '../packed-days.ts';
 import { PLAN_SCHEMAS, type Plan, type PlanYears } from '../schema/plan-schema.ts';
-import { boundsOf, type PlanQuantity } from '../schema/quantity.ts';
+import { boundsOf, MOST_ON_METER, type PlanQuantity } from '../schema/quantity.ts';
 import { mapQuantities, type SchemaNode } from '../schema/walk.ts';
 import { roundByShare, roundForPerson } from './round-for-person.ts';
 
 /** Four digits: 0.9 gph is 3.407 L/h, and that is 0.9 gph again. */
 const RELATIVE_TOLERANCE = 4e-5;
+
+/** Nine digits. */
+const METER_TOLERANCE = 4e-10;
 
 /** A scale with a shifted zero has no relative error: half a hundredth of a degree, and what that is on the other scale. */
 const TEMPERATURE_TOLERANCE = { us: 0.009, metric: 0.005 } as const;
@@ -17,7 +20,9 @@ export function convertUnits(plan: Plan, units: UnitSystem): Plan {
   const { units: from } = plan;
   if (units === from || !Object.hasOwn(PLAN_SCHEMAS, units)) return units === from ? plan : { ...plan, units };
   const schema = PLAN_SCHEMAS[from] as unknown as SchemaNode;
-  const next = mapQuantities(schema, plan, (value, quantity) => converted(value, quantity, { from, to: units }));
+  const next = mapQuantities(schema, plan, (value, quantity, isExact) =>
+    isExact ? ofMeter(value, from, units) : converted(value, quantity, { from, to: units }),
+  );
   const { years } = next.site;
   const site = years === undefined ? next.site : { ...next.site, years: convertedYears(years, from, units) };
   return { ...next, site, units };
@@ -32,6 +37,10 @@ function convertedYears({ source, stretches }: PlanYears, from: UnitSystem, to: 
       eto: convertedDays(stretch.eto, from, to),
     })),
   };
+}
+
+function ofMeter(reading: number, from: UnitSystem, to: UnitSystem): number {
+  return Math.min(MOST_ON_METER, roundByShare(fromSi(toSi(reading, 'volume', from), 'volume', to), METER_TOLERANCE));
 }
 
 function converted(

@@ -14,7 +14,8 @@ export function editDayRun(plan: Plan, { zone, day, run }: DayRunEdit): Plan {
   if (run === undefined && daysBefore === undefined) return plan;
   const days = withKey(daysBefore, day, run);
   if (days === daysBefore) return plan;
-  return withRun(plan, { zone, week: day }, days && { days: byDay(days) });
+  const rest = typeof before === 'object' && before.rest !== undefined ? { rest: before.rest } : {};
+  return withRun(plan, { zone, week: day }, days && { days: byDay(days), ...rest });
 }
 
 function byDay<Value>(days: Readonly<Record<string, Value>>): Readonly<Record<string, Value>> {
@@ -53,7 +54,7 @@ export function withOpenRunDays(plan: Plan, { zone, planting }: At, openOn: Read
       return [day, { ...ofDay, open: openOn.has(day) ? [...others, planting] : others }] as const;
     });
     const isSame = days.every(([day, ofDay]) => run.days[day] === ofDay);
-    return [week, isSame ? run : { days: Object.fromEntries(days) }];
+    return [week, isSame ? run : { ...run, days: Object.fromEntries(days) }];
   });
   if (entries.every(([week, run]) => weeks[week] === run)) return plan;
   return withLog(plan, { runs: withKey<PlanRuns>(plan.log?.runs, zone, fromEntries(entries)) });

@@ -5,6 +5,7 @@
 
 import type { UnitSystem } from '../../engine/units.ts';
 import type {
+  AssumedOfPlan,
   Plan,
   PlanChoice,
   PlanClimate,
@@ -14,6 +15,8 @@ import type {
   PlanPlanting,
   PlanSite,
   PlanSupply,
+  PlanWeekRun,
+  PlanWhatIf,
   PlanZone,
 } from '../schema/plan-schema.ts';
 
@@ -38,6 +41,7 @@ export type BatchAction =
   | 'close-weeks'
   | 'open-weeks'
   | 'log-weeks'
+  | 'log-runs'
   | 'set-shut-offs'
   | 'remove-day-rain'
   | 'remove-day-eto'
@@ -45,6 +49,10 @@ export type BatchAction =
   | 'import-minutes'
   | 'import-rain'
   | 'import-weather'
+  | 'import-season'
+  // From a weather office's file or a weather service.
+  | 'take-climate'
+  | 'take-readings'
   // As a remedy.
   | 'use-computed'
   | 'split-zone'
@@ -61,6 +69,13 @@ export type WeekEdit =
       readonly zone: string;
       readonly week: string;
       readonly minutes: number | undefined;
+    }
+  /** What is logged of the week, whatever it was before; `undefined` takes it out. */
+  | {
+      readonly type: 'set-week-run';
+      readonly zone: string;
+      readonly week: string;
+      readonly run: PlanWeekRun | undefined;
     }
   | { readonly type: 'close-week'; readonly zone: string; readonly week: string; readonly closed: boolean }
   | {
@@ -98,13 +113,25 @@ export type WeatherEdit =
       readonly through?: string;
     }
   | { readonly type: 'set-week-eto'; readonly week: string; readonly eto: number | undefined }
+  /** A note about a week of the whole garden; `undefined` or none takes it out. */
+  | { readonly type: 'set-week-note'; readonly week: string; readonly note: string | undefined }
+  /** What the water meter showed on a day, in the plan's unit of volume; `undefined` takes it out. */
+  | { readonly type: 'set-meter'; readonly day: string; readonly reading: number | undefined }
   /** Replaces a day's observations; `undefined` clears them. */
   | { readonly type: 'set-day-weather'; readonly day: string; readonly weather: DayLog | undefined }
   /** Replaces the named observations of a day; one given as `undefined` is taken out. */
   | { readonly type: 'change-day-weather'; readonly day: string; readonly change: Change<DayLog> }
   /** Replaces the forecast of a day of issue; `undefined` takes it out. */
   | { readonly type: 'set-forecast'; readonly issued: string; readonly days: PlanForecast['days'] | undefined }
-  | { readonly type: 'set-climate'; readonly climate: PlanClimate };
+  | { readonly type: 'set-climate'; readonly climate: PlanClimate }
+  /** How many times the usual ETo and rain is expected in some weeks, in place of what the same weeks had; with neither they are as usual. */
+  | {
+      readonly type: 'set-departure';
+      readonly from: string;
+      readonly weeks: number;
+      readonly eto?: number | undefined;
+      readonly rain?: number | undefined;
+    };
 
 /** `change` replaces the named fields; a field given as `undefined` goes back to its default. */
 export type Change<T> = { readonly [K in keyof T]?: T[K] | undefined };
@@ -112,21 +139,30 @@ export type Change<T> = { readonly [K in keyof T]?: T[K] | undefined };
 export type GardenEdit =
   | { readonly type: 'rename-plan'; readonly name: string }
   | { readonly type: 'set-plan-notes'; readonly notes: string | undefined }
+  /** What was filled in without anybody having said so; `undefined` for nothing. A part that changes is no longer among it. */
+  | { readonly type: 'set-assumed'; readonly assumed: readonly AssumedOfPlan[] | undefined }
   | { readonly type: 'set-season'; readonly season: Plan['season'] }
   | { readonly type: 'change-site'; readonly change: Change<PlanSite> }
   | { readonly type: 'change-supply'; readonly change: Change<PlanSupply> }
+  /** Keeps changes beside the plan under a name, in place of those that had it; `undefined` takes them out. */
+  | { readonly type: 'set-what-if'; readonly name: string; readonly edits: PlanWhatIf['edits'] | undefined }
   /** Converts every value of the plan; rounds to what a person would write. */
   | { readonly type: 'convert-units'; readonly units: UnitSystem };
 
 export type ZoneEdit =
-  | { readonly type: 'add-zone'; readonly zone: PlanZone; readonly at?: number }
+  | { readonly type: 'add-zone'; readonly zone: PlanZone; readonly at?: number | undefined }
   | { readonly type: 'change-zone'; readonly zone: string; readonly change: Change<Omit<PlanZone, 'id' | 'plantings'>> }
   /** Its choices and runs go with it. */
   | { readonly type: 'remove-zone'; readonly zone: string }
   | { readonly type: 'move-zone'; readonly zone: string; readonly to: number };
 
 export type PlantingEdit =
-  | { readonly type: 'add-planting'; readonly zone: string; readonly planting: PlanPlanting; readonly at?: number }
+  | {
+      readonly type: 'add-planting';
+      readonly zone: string;
+      readonly planting: PlanPlanting;
+      readonly at?: number | undefined;
+    }
   | {
       readonly type: 'change-planting';
       readonly zone: string;
@@ -140,7 +176,7 @@ export type PlantingEdit =
       readonly zone: string;
       readonly planting: string;
       readonly toZone: string;
-      readonly at?: number;
+      readonly at?: number | undefined;
     };
 
 /** `index` is that of the planting's list of lines. */

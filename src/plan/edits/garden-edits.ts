@@ -1,6 +1,6 @@
 /** Edits of the plan as a whole: its name, its season, the place, the supply, the units. */
 import * as v from 'valibot';
-import type { Plan, PlanChoices, PlanSeason, PlanSupply } from '../schema/plan-schema.ts';
+import type { Plan, PlanChoices, PlanSeason, PlanSupply, PlanWhatIf } from '../schema/plan-schema.ts';
 import { seasonSchema } from '../schema/site.ts';
 import { changed, fromEntries, replaced } from './change.ts';
 import { convertUnits } from './convert-units.ts';
@@ -14,9 +14,11 @@ const NO_SUPPLY: PlanSupply = { sources: [] };
 export function editGarden(plan: Plan, edit: GardenEdit): Plan {
   switch (edit.type) {
     case 'rename-plan':
-      return changed(plan, { name: edit.name });
+      return renamed(plan, edit.name);
     case 'set-plan-notes':
       return changed(plan, { notes: edit.notes === '' ? undefined : edit.notes });
+    case 'set-assumed':
+      return changed(plan, { assumed: edit.assumed?.length === 0 ? undefined : edit.assumed });
     case 'set-season':
       return withSeason(plan, edit.season);
     case 'change-site': {
@@ -27,9 +29,25 @@ export function editGarden(plan: Plan, edit: GardenEdit): Plan {
       const supply = changed(plan.supply ?? NO_SUPPLY, edit.change);
       return supply === plan.supply || supply === NO_SUPPLY ? plan : { ...plan, supply };
     }
+    case 'set-what-if':
+      return withWhatIf(plan, edit.name, edit.edits);
     case 'convert-units':
       return convertUnits(plan, edit.units);
   }
+}
+
+/** Calendars go on knowing it by the name that it had first. */
+function renamed(plan: Plan, name: string): Plan {
+  const identity = plan.identity ?? plan.name;
+  return changed(plan, { name, identity: name === identity ? undefined : identity });
+}
+
+function withWhatIf(plan: Plan, name: string, edits: PlanWhatIf['edits'] | undefined): Plan {
+  const kept = plan.whatIfs ?? [];
+  const at = kept.findIndex((whatIf) => whatIf.name === name);
+  const others = at === -1 ? kept : kept.toSpliced(at, 1);
+  const next = edits === undefined ? others : others.toSpliced(at === -1 ? others.length : at, 0, { name, edits });
+  return changed(plan, { whatIfs: next.length === 0 ? undefined : next });
 }
 
 /**

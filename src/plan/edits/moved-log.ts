@@ -34,7 +34,8 @@ export function movedRuns(weeks: PlanRuns, { from, to }: SeasonMove): PlanRuns |
   for (const run of Object.values(weeks)) {
     for (const [day, ofDay] of Object.entries(isByDay(run) ? run.days : {})) {
       const week = weekFirstDay(to, weekOf(to, day));
-      moved.set(week, withDay(moved.get(week), day, ofDay));
+      const before = moved.get(week) ?? { days: {}, ...(isByDay(run) && run.rest && { rest: run.rest }) };
+      moved.set(week, withDay(before, day, ofDay));
     }
   }
   return Object.fromEntries(moved);
@@ -42,6 +43,6 @@ export function movedRuns(weeks: PlanRuns, { from, to }: SeasonMove): PlanRuns |
 
 const isByDay = (run: PlanWeekRun): run is Exclude<PlanWeekRun, number> => typeof run !== 'number';
 
-function withDay(week: PlanWeekRun = { days: {} }, day: IsoDate, run: PlanDayRun): PlanWeekRun {
-  return isByDay(week) ? { days: { ...week.days, [day]: run } } : week + run.minutes;
+function withDay(week: PlanWeekRun, day: IsoDate, run: PlanDayRun): PlanWeekRun {
+  return isByDay(week) ? { ...week, days: { ...week.days, [day]: run } } : week + run.minutes;
 }

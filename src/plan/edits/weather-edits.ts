@@ -2,7 +2,7 @@
 
 import { dayNumber, isIsoDate } from '../../engine/calendar.ts';
 import { sameData } from '../same-data.ts';
-import type { Plan, PlanDay, PlanForecast, PlanWeek } from '../schema/plan-schema.ts';
+import type { Plan, PlanDay, PlanDeparture, PlanForecast, PlanWeek } from '../schema/plan-schema.ts';
 import { weekDays } from '../season-weeks.ts';
 import { changed, ownValue, withKey } from './change.ts';
 import type { Change, WeatherEdit } from './edit.ts';
@@ -15,6 +15,10 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
       return withWeekRain(plan, edit);
     case 'set-week-eto':
       return withWeek(plan, edit.week, { eto: edit.eto });
+    case 'set-week-note':
+      return withWeek(plan, edit.week, { note: edit.note === '' ? undefined : edit.note });
+    case 'set-meter':
+      return withLog(plan, { meter: withKey(plan.log?.meter, edit.day, edit.reading) });
     case 'set-day-weather':
       return withDay(plan, edit.day, edit.weather);
     case 'change-day-weather':
@@ -25,11 +29,14 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
       const site = changed(plan.site, { climate: edit.climate });
       return site === plan.site ? plan : { ...plan, site };
     }
+    case 'set-departure':
+      return withDeparture(plan, edit);
   }
 }
 
+/** What is no group of fields is refused with the plan that it would make. */
 function withDay(plan: Plan, day: string, weather: PlanDay = {}): Plan {
-  const isCleared = Object.keys(weather).length === 0;
+  const isCleared = sameData(weather, {});
   return withLog(plan, { days: withKey(plan.log?.days, day, isCleared ? undefined : weather) });
 }
 
@@ -54,6 +61,20 @@ function withForecast(plan: Plan, issued: string, days: PlanForecast['days'] | u
   const after = days === undefined ? others : [...others, { issued, days }];
   const forecasts = after.toSorted((left, right) => (left.issued < right.issued ? -1 : 1));
   return withLog(plan, { forecasts: forecasts.length === 0 ? undefined : forecasts });
+}
+
+type DepartureEdit = Extract<WeatherEdit, { type: 'set-departure' }>;
+
+/** In order of their days. */
+function withDeparture(plan: Plan, { type: _, from, weeks, ...factors }: DepartureEdit): Plan {
+  const before = plan.site.departures ?? [];
+  const others = before.filter((departure) => departure.from !== from || departure.weeks !== weeks);
+  const departure = changed<PlanDeparture>({ from, weeks }, factors);
+  const after = Object.keys(departure).length === 2 ? others : [...others, departure];
+  const departures = after.toSorted((left, right) => (left.from < right.from ? -1 : 1));
+  if (sameData(before, departures)) return plan;
+  const site = changed(plan.site, { departures: departures.length === 0 ? undefined : departures });
+  return { ...plan, site };
 }
 
 function withWeek(plan: Plan, week: string, change: Change<PlanWeek>): Plan {

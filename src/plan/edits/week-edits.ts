@@ -22,6 +22,8 @@ export function editWeek(plan: Plan, edit: WeekEdit): Plan {
       return withChoice(plan, edit, () => edit.choice ?? {});
     case 'set-minutes-run':
       return withRun(plan, edit, edit.minutes);
+    case 'set-week-run':
+      return withRun(plan, edit, edit.run);
   }
 }
 

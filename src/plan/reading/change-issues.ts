@@ -58,6 +58,7 @@ function withoutUnchanged(next: Plan, valid: Plan): Plan {
         ...log,
         ...(log.days && { days: changedIn(log.days, valid.log?.days) }),
         ...(log.weeks && { weeks: changedIn(log.weeks, valid.log?.weeks) }),
+        ...(log.meter && { meter: changedIn(log.meter, valid.log?.meter) }),
         ...(log.runs && { runs: changedInside(log.runs, valid.log?.runs) }),
       },
     }),

@@ -19,10 +19,13 @@ export interface FaultValues {
   /** In one line, with something that can be seen; characters. */
   name: { readonly most: number };
   id: NoValues;
+  /** The number of a month as the name of a field: 1 to 12. */
+  'month-number': NoValues;
   /** An ISO day, in these years. */
   day: { readonly firstYear: number; readonly lastYear: number };
   /** An ISO day of the calendar: no February 30. */
   'calendar-day': NoValues;
+  'time-of-day': NoValues;
   /** As they are written in the file. */
   choice: { readonly options: readonly string[] };
   'number-or-weekdays': { readonly least: number; readonly most: number };
@@ -36,7 +39,7 @@ export interface FaultValues {
   fields: { readonly known: readonly string[] };
   /** A group of fields of one of these kinds. */
   kinds: { readonly kinds: readonly string[] };
-  entries: { readonly by: 'day' | 'id' };
+  entries: { readonly by: 'day' | 'month' | 'id' };
   'unknown-field': { readonly known: readonly string[] };
 
   // What fields have to do with each other.
@@ -53,7 +56,10 @@ export interface FaultValues {
   'stretch-overlaps': { readonly other: number };
   /** `other`: number in the list, from 1. `isFirst`: both have no day of their own. */
   'source-same-day': { readonly other: number; readonly isFirst: boolean };
-  'line-same-day': { readonly other: number; readonly isFirst: boolean };
+  /** A source says its pressure, or how high its water stands. */
+  'pressure-twice': NoValues;
+  /** A cut says a share or an amount: one of the two. */
+  'cut-amount': NoValues;
   /** `other`: name of the zone or planting that has it too. */
   'id-taken': { readonly other: string };
   /** `other`: ISO day of the entry in the same week. */

@@ -51,7 +51,20 @@ function pathText(path: Path): string {
 }
 
 /** What a plan is, then the place, then the zones, then the records. */
-const PARTS = ['format', 'version', 'units', 'name', 'notes', 'season', 'site', 'supply', 'zones', 'log', 'choices'];
+const PARTS = [
+  'format',
+  'version',
+  'units',
+  'name',
+  'identity',
+  'notes',
+  'season',
+  'site',
+  'supply',
+  'zones',
+  'log',
+  'choices',
+];
 
 /** The order in which a plan is read: parts as above, lists by their indexes, fields of one object as they were found. */
 function readingOrder(issues: readonly Issue[]): (left: Path, right: Path) => number {

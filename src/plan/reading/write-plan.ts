@@ -27,6 +27,7 @@ function orderedRecords({ log, choices }: Pick<Plan, 'log' | 'choices'>): Pick<P
         ...(log.days && { days: byKey(log.days) }),
         ...(log.weeks && { weeks: byKey(log.weeks) }),
         ...(log.runs && { runs: byKey(mapValues(log.runs, (weeks) => byKey(mapValues(weeks, orderedRun)))) }),
+        ...(log.meter && { meter: byKey(log.meter) }),
         ...(log.forecasts && { forecasts: log.forecasts.toSorted(byIssue).map(orderedForecast) }),
       },
     }),
@@ -39,7 +40,7 @@ function orderedChoice(choice: PlanChoice): PlanChoice {
 }
 
 function orderedRun(run: PlanWeekRun): PlanWeekRun {
-  return typeof run === 'number' ? run : { days: byKey(run.days) };
+  return typeof run === 'number' ? run : { ...run, days: byKey(run.days) };
 }
 
 function orderedForecast({ issued, days }: PlanForecast): PlanForecast {

@@ -2,7 +2,7 @@
 import { getMetadata } from 'valibot';
 import type { Expectation, Measure } from '../reading/fault.ts';
 import { NAME_PATTERN } from './name-text.ts';
-import { FIRST_YEAR, LAST_YEAR } from './text.ts';
+import { FIRST_YEAR, LAST_YEAR, MONTH_PATTERN } from './text.ts';
 import type { SchemaNode } from './walk.ts';
 
 interface PipeItem {
@@ -34,7 +34,7 @@ export function expectationOf(schema: SchemaNode, issue: string): Expectation {
     case 'variant':
       return { code: 'kinds', values: { kinds: kindsOf(schema).map(String) } };
     case 'record':
-      return { code: 'entries', values: { by: isDay(schema.key as SchemaNode) ? 'day' : 'id' } };
+      return { code: 'entries', values: { by: entriesBy(schema.key as SchemaNode) } };
     case 'union':
       return ofUnion(schema);
     default:
@@ -74,8 +74,10 @@ function ofText(schema: SchemaNode, issue: string): Expectation {
     if (issue === 'check') return { code: 'calendar-day', values: {} };
     return { code: 'day', values: { firstYear: FIRST_YEAR, lastYear: LAST_YEAR } };
   }
+  if (metadataOf(schema).format === 'time-of-day') return { code: 'time-of-day', values: {} };
   const most = Number(requirement(schema, 'max_length'));
   if (requirement(schema, 'regex') === NAME_PATTERN) return { code: 'name', values: { most } };
+  if (isMonth(schema)) return { code: 'month-number', values: {} };
   if (requirement(schema, 'regex') !== undefined) return { code: 'id', values: {} };
   return { code: 'text', values: { least: Number(requirement(schema, 'min_length') ?? 0), most } };
 }
@@ -94,6 +96,13 @@ function ofUnion({ options = [] }: SchemaNode): Expectation {
   const isByDay = options.some(({ entries }) => entries !== undefined);
   return { code: isByDay ? 'minutes-or-days' : 'number-or-weekdays', values: boundsOf(number) };
 }
+
+function entriesBy(key: SchemaNode): 'day' | 'month' | 'id' {
+  if (isDay(key)) return 'day';
+  return isMonth(key) ? 'month' : 'id';
+}
+
+const isMonth = (schema: SchemaNode): boolean => requirement(schema, 'regex') === MONTH_PATTERN;
 
 const isDay = (schema: SchemaNode): boolean => metadataOf(schema).format === 'date';
 

@@ -1,7 +1,8 @@
-/** A planting's drip line from a day on. */
+/** A planting's drip line from a day to a day: several may lie at once. */
 import * as v from 'valibot';
 import type { LineKind } from '../../engine/line/line-kinds.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import { TYPED_APPLICATIONS } from './application.ts';
 import { fields } from './fields.ts';
 import { quantity, range, whole } from './quantity.ts';
 import { isoDay } from './text.ts';
@@ -29,13 +30,17 @@ function layoutSchema(system: UnitSystem) {
 }
 
 export function lineSchema(system: UnitSystem) {
-  const from = v.optional(isoDay);
+  const days = { from: v.optional(isoDay), to: v.optional(isoDay) };
+  const tube = {
+    risePercent: v.optional(range(-100, 100, 'percent')),
+    insideDiameter: v.optional(quantity('bore', system)),
+  };
   const flow = quantity('emitterFlow', system);
   const hydraulics = {
     topology: v.optional(v.picklist(['dead-end', 'loop'])),
     slopeSide: v.optional(v.picklist(['level', 'uphill', 'downhill'])),
-    risePercent: v.optional(range(-100, 100, 'percent')),
-    insideDiameter: v.optional(quantity('bore', system)),
+    ...tube,
+    application: v.optional(v.variant('kind', TYPED_APPLICATIONS)),
     emitter: v.optional(
       v.variant('kind', [
         fields({
@@ -52,7 +57,7 @@ export function lineSchema(system: UnitSystem) {
   const kinds = {
     dripline: fields({
       kind: v.literal('dripline'),
-      from,
+      ...days,
       flow,
       spacing: quantity('spacing', system),
       layout: layoutSchema(system),
@@ -60,19 +65,24 @@ export function lineSchema(system: UnitSystem) {
     }),
     point: fields({
       kind: v.literal('point'),
-      from,
+      ...days,
       flow,
       count: whole(1, MOST_EMITTERS, 'emitters'),
       ...hydraulics,
     }),
     spray: fields({
       kind: v.literal('spray'),
-      from,
+      ...days,
       flow,
       count: whole(1, MOST_EMITTERS, 'microSprays'),
       ...hydraulics,
     }),
-    solid: fields({ kind: v.literal('solid'), from }),
+    solid: fields({
+      kind: v.literal('solid'),
+      ...days,
+      length: v.optional(quantity('length', system)),
+      ...tube,
+    }),
   } satisfies Readonly<Record<LineKind, unknown>>;
   return v.variant('kind', Object.values(kinds));
 }

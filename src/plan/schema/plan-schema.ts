@@ -9,27 +9,37 @@ import { choicesSchema, logSchema } from './records.ts';
 import { seasonSchema, siteSchema } from './site.ts';
 import { supplySchema } from './supply.ts';
 import { name, note } from './text.ts';
+import { whatIfsSchema } from './what-ifs.ts';
 import { zoneSchema } from './zone.ts';
 
 export const PLAN_FORMAT = 'runnel-plan';
 export const PLAN_VERSION = 2;
 
+/** What of a plan can stand there without anybody having said so: it was filled in so that there is a season. */
+export const ASSUMED_OF_PLAN = ['season', 'climate', 'soil', 'source', 'flow', 'zones', 'days', 'window'] as const;
+
+export type AssumedOfPlan = (typeof ASSUMED_OF_PLAN)[number];
+
 /** More would be no garden but a mistake. */
 export const MOST_ZONES = 5000;
 
 function planSchemaIn<const System extends UnitSystem>(system: System) {
+  const zone = zoneSchema(system);
   return fields({
     format: v.literal(PLAN_FORMAT),
     version: v.literal(PLAN_VERSION),
     units: v.literal(system),
     name: name,
+    identity: v.optional(name),
     notes: v.optional(note),
     season: seasonSchema,
     site: siteSchema(system),
     supply: v.optional(supplySchema(system)),
-    zones: v.pipe(v.array(zoneSchema(system)), v.maxLength(MOST_ZONES)),
+    zones: v.pipe(v.array(zone), v.maxLength(MOST_ZONES)),
     log: v.optional(logSchema(system)),
     choices: v.optional(choicesSchema),
+    assumed: v.optional(v.pipe(v.array(v.picklist(ASSUMED_OF_PLAN)), v.maxLength(ASSUMED_OF_PLAN.length))),
+    whatIfs: v.optional(whatIfsSchema(zone)),
   });
 }
 
@@ -77,7 +87,13 @@ export type PlanClimate = PlanSite['climate'];
 export type PlanYears = NonNullable<PlanSite['years']>;
 /** Days in a row; see `packed-days.ts`. */
 export type PlanStretch = PlanYears['stretches'][number];
+/** Weeks that are expected to be other than usual. */
+export type PlanDeparture = NonNullable<PlanSite['departures']>[number];
 export type PlanSupply = NonNullable<Plan['supply']>;
+export type PlanRestriction = NonNullable<PlanSupply['restrictions']>[number];
+export type PlanCut = NonNullable<PlanSupply['cuts']>[number];
+/** Edits that are tried beside the plan. */
+export type PlanWhatIf = NonNullable<Plan['whatIfs']>[number];
 export type PlanZone = Plan['zones'][number];
 export type PlanPlanting = PlanZone['plantings'][number];
 export type PlanLine = PlanPlanting['lines'][number];

@@ -16,6 +16,7 @@ const BOUNDS = {
   bore: [2, 110],
   elevation: [-450, 6_000],
   height: [1, 200],
+  waterHeight: [0.05, 100],
   emitterFlow: [0.05, 500],
   supplyFlow: [0.05, 2_000],
   volume: [0, 10_000_000],
@@ -58,6 +59,15 @@ export function quantity(kind: PlanQuantity, system: UnitSystem) {
   const [low, high] = boundsOf(kind, system);
   return once(`${kind} ${system}`, () => withMore(range(low, high), v.metadata({ quantity: kind, units: system })));
 }
+
+/** What a water meter shows, in the unit of volume of the plan's system: more digits than any volume of a garden. */
+export function meterReading(system: UnitSystem) {
+  return once(['meter', system].join(), () =>
+    withMore(range(0, MOST_ON_METER), v.metadata({ quantity: 'volume', units: system, isExact: true })),
+  );
+}
+
+export const MOST_ON_METER = 999_999_999;
 
 /** A number from `low` to `high`. */
 export function range(low: number, high: number, unit?: CountUnit) {

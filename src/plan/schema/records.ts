@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import type { UnitSystem } from '../../engine/units.ts';
 import { fields } from './fields.ts';
 import { MOST_PLANTINGS } from './planting.ts';
-import { quantity, range, whole } from './quantity.ts';
+import { meterReading, quantity, range, whole } from './quantity.ts';
 import { id, isoDay, note } from './text.ts';
 
 export const MINUTES_A_WEEK = 7 * 24 * 60;
@@ -31,6 +31,7 @@ export function observedWeekSchema(system: UnitSystem) {
     rain: v.optional(quantity('depth', system)),
     rainThrough: v.optional(isoDay),
     eto: v.optional(quantity('depth', system)),
+    note: v.optional(note),
   });
 }
 
@@ -40,8 +41,11 @@ export const dayRunSchema = fields({
   open: v.optional(v.pipe(v.array(id), v.maxLength(MOST_PLANTINGS))),
 });
 
-/** Minutes of the whole week where no more is known, else what ran on each of its days. */
-const weekRunSchema = v.union([weekMinutes, fields({ days: v.record(isoDay, dayRunSchema) })]);
+/** Minutes of the whole week where no more is known, else what ran on each of its days; on the rest of them nothing, or as computed. */
+export const weekRunSchema = v.union([
+  weekMinutes,
+  fields({ days: v.record(isoDay, dayRunSchema), rest: v.optional(v.literal('computed')) }),
+]);
 
 /** By zone, then by a day of the week. */
 export const runsSchema = v.record(id, v.record(isoDay, weekRunSchema));
@@ -62,6 +66,7 @@ export function logSchema(system: UnitSystem) {
     days: v.optional(v.record(isoDay, observedDaySchema(system))),
     weeks: v.optional(v.record(isoDay, observedWeekSchema(system))),
     runs: v.optional(runsSchema),
+    meter: v.optional(v.record(isoDay, meterReading(system))),
     forecasts: v.optional(v.pipe(v.array(forecastSchema(system)), v.maxLength(MOST_FORECASTS))),
   });
 }

@@ -8,7 +8,7 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { fields, withMore } from './fields.ts';
 import { packedText } from './packed-text.ts';
 import { quantity, range, whole } from './quantity.ts';
-import { isoDay, note } from './text.ts';
+import { isoDay, name, note, timeZone } from './text.ts';
 
 export const MOST_WEEKS = 104;
 
@@ -19,18 +19,26 @@ export const seasonSchema = fields({
 
 export const soilTexture = v.picklist(TEXTURE_IDS);
 
+/** Depth of water in a depth of soil. */
+export const soilAvailableWater = range(0.02, 0.4);
+
 export function siteSchema(system: UnitSystem) {
   return fields({
+    place: v.optional(name),
     latitude: range(-90, 90, 'degrees'),
+    longitude: v.optional(range(-180, 180, 'degrees')),
+    timeZone: v.optional(timeZone),
     elevation: v.optional(quantity('elevation', system)),
     windHeight: v.optional(quantity('height', system)),
     setting: v.optional(v.picklist(SETTINGS)),
     missingWeather: v.optional(v.picklist(MISSING_WEATHER_RULES)),
     soil: soilTexture,
+    availableWater: v.optional(soilAvailableWater),
     slopePercent: v.optional(range(0, 100, 'percent')),
     exposure: v.optional(note),
     climate: climateSchema(system),
     years: v.optional(yearsSchema),
+    departures: v.optional(v.pipe(v.array(fields(departureFields)), v.maxLength(MOST_DEPARTURES))),
     rain: v.optional(
       fields({
         method: v.picklist(RAIN_METHODS),
@@ -40,6 +48,16 @@ export function siteSchema(system: UnitSystem) {
     ),
   });
 }
+
+const MOST_DEPARTURES = 100;
+
+/** Weeks from a day on, and how many times the usual reference ET and rain of each day is expected in them. */
+export const departureFields = {
+  from: isoDay,
+  weeks: whole(1, MOST_WEEKS, 'weeks'),
+  eto: v.optional(range(0, 3)),
+  rain: v.optional(range(0, 10)),
+};
 
 function climateSchema(system: UnitSystem) {
   const year = (kind: 'depth' | 'temperature' | 'windSpeed') => twelve(quantity(kind, system));

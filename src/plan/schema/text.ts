@@ -21,6 +21,20 @@ export const note = v.pipe(v.string(), v.maxLength(NOTE_LENGTH));
  */
 export const id = v.pipe(v.string(), v.regex(/^(?!constructor$|prototype$)[a-z0-9][a-z0-9-]{0,63}$/));
 
+/** Name of a time zone in the IANA database: `America/New_York`, `Etc/GMT+5`. Whether there is such a one, only the reader's machine knows. */
+export const timeZone = v.pipe(v.string(), v.regex(/^[A-Za-z][A-Za-z0-9_+/-]{1,63}$/));
+
+/** The number of a month, 1 to 12, as the name of a field. */
+export const MONTH_PATTERN = /^(?:[1-9]|1[0-2])$/;
+
+export const monthNumber = v.pipe(v.string(), v.regex(MONTH_PATTERN));
+/** Hours and minutes of the 24-hour clock: `05:00`. */
+export const timeOfDay = v.pipe(
+  v.string(),
+  v.regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/),
+  v.metadata({ format: 'time-of-day' }),
+);
+
 /** The pattern keeps the years in bounds. */
 export const isoDay = v.pipe(
   v.string(),

@@ -39,18 +39,18 @@ export function childSchema(schema: SchemaNode, key: string): SchemaNode | undef
   return schema.item ?? (schema.type === 'record' ? schema.value : undefined);
 }
 
-/** The same document with every quantity changed; parts without any are handed on as they are. */
+/** The same document with every quantity changed; `isExact`: no digit of it may be lost. Parts without any are handed on as they are. */
 export function mapQuantities<Value>(
   schema: SchemaNode,
   value: Value,
-  change: (value: number, quantity: PlanQuantity) => number,
+  change: (value: number, quantity: PlanQuantity, isExact: boolean) => number,
 ): Value {
   const map = (node: SchemaNode | undefined, part: unknown): unknown => {
     const resolved = node && resolveSchema(node, part);
     if (resolved === undefined) return part;
     if (typeof part === 'number') {
-      const quantity = quantityOf(resolved);
-      return quantity === undefined ? part : change(part, quantity);
+      const { quantity, isExact } = measureOf(resolved);
+      return quantity === undefined ? part : change(part, quantity, isExact === true);
     }
     if (Array.isArray(part))
       return sameOr(
@@ -66,11 +66,8 @@ export function mapQuantities<Value>(
   return map(schema, value) as Value;
 }
 
-function quantityOf(schema: SchemaNode): PlanQuantity | undefined {
-  const metadata: { readonly quantity?: PlanQuantity } = getMetadata(
-    schema as unknown as Parameters<typeof getMetadata>[0],
-  );
-  return metadata.quantity;
+function measureOf(schema: SchemaNode): { readonly quantity?: PlanQuantity; readonly isExact?: boolean } {
+  return getMetadata(schema as unknown as Parameters<typeof getMetadata>[0]);
 }
 
 function sameOr<Whole extends object>(before: Whole, after: Whole): Whole {

@@ -40,5 +40,6 @@ function weekRun(run: PlanWeekRun, first: DayNumber): WeekChoice {
       })
       .sort(([left], [right]) => left - right),
   );
+  if (run.rest === 'computed') return { runs, runsAreSome: true };
   return { minutesRun: [...runs.values()].reduce((sum, { minutes }) => sum + minutes, 0), runs };
 }

@@ -2,7 +2,9 @@
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { PlantCoefficient } from '../../engine/garden.ts';
 import type { Names } from '../../engine/names.ts';
+import type { CropId } from '../../engine/plants/crops.data.ts';
 import { cropStagesOf, findCrop } from '../../engine/plants/find-crop.ts';
+import { type Mulch, mulchedCoefficients, mulchedLandscapeFactor } from '../../engine/plants/mulch.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
 import { DEFAULTS } from '../defaults.ts';
@@ -70,6 +72,25 @@ export function cropCoefficientOf(need: CropNeed, pulledOn: DayNumber | undefine
     source: typed ? undefined : crop.source,
     stagesSource: row?.source,
   };
+}
+
+/** Under mulch (FAO-56 ch. 10). */
+export function mulchedCrop(coefficient: PlantCoefficient, mulch: Mulch | undefined, crop: CropId): PlantCoefficient {
+  if (mulch === undefined || coefficient.kind !== 'crop') return coefficient;
+  const { kcInitial: kcIni, kcMid, kcEnd } = coefficient;
+  const kc = mulchedCoefficients({ kcIni, kcMid, kcEnd }, mulch, crop);
+  return {
+    ...coefficient,
+    kcInitial: kc.kcIni,
+    kcMid: kc.kcMid,
+    kcEnd: kc.kcEnd,
+    bareKc: [kcIni, kcMid, kcEnd],
+  };
+}
+
+export function mulchedLandscape(coefficient: PlantCoefficient, mulch: Mulch | undefined): PlantCoefficient {
+  if (mulch === undefined || coefficient.kind !== 'landscape') return coefficient;
+  return { ...coefficient, mulchFactor: mulchedLandscapeFactor(mulch) };
 }
 
 /** The late stage runs until harvest (FAO-56 p. 103): an annual that stands longer than its stages has a longer one. */

@@ -1,6 +1,6 @@
 /** First and last day of a planting in the ground. */
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
-import { findCrop } from '../../engine/plants/find-crop.ts';
+import { isAnnualCrop } from '../../engine/plants/find-crop.ts';
 import type { PlanPlanting } from '../schema/plan-schema.ts';
 import { growthDays } from './coefficient.ts';
 
@@ -19,8 +19,7 @@ export function groundDays(
 ): GroundDays {
   const from = inGround?.from === undefined ? undefined : dayNumber(inGround.from);
   const to = inGround?.to === undefined ? undefined : dayNumber(inGround.to);
-  if (need.kind !== 'crop' || findCrop(need.crop).perennial)
-    return { from: from ?? season.first, to: to ?? season.last };
+  if (need.kind !== 'crop' || !isAnnualCrop(need.crop)) return { from: from ?? season.first, to: to ?? season.last };
   const planted = dayNumber(need.plantedOn);
   return { from: from ?? planted, to: to ?? planted + growthDays(need) - 1 };
 }

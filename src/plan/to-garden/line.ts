@@ -1,12 +1,14 @@
 /** One line: its emitters counted, its flow added up. */
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
-import type { GardenLine } from '../../engine/garden.ts';
+import type { EfficiencyBasis, GardenLine } from '../../engine/garden.ts';
 import { LINE_KINDS } from '../../engine/line/line-kinds.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanLine } from '../schema/plan-schema.ts';
+import { lineEfficiency } from './efficiency.ts';
 import { inSi } from './in-si.ts';
-import { keptAtPlaces } from './kept.ts';
+import { firstDayOf, lineOrder } from './line-order.ts';
+import { memoizeFew } from './memoize.ts';
 
 export interface LineContext {
   readonly units: UnitSystem;
@@ -15,6 +17,9 @@ export interface LineContext {
   /** Where plants are counted. */
   readonly plants: number | undefined;
   readonly canopyDiameterM: number;
+  /** Of the zone, for all its lines; left out: each has its own or the usual. */
+  readonly efficiency?: number | undefined;
+  readonly efficiencyBasis?: EfficiencyBasis | undefined;
 }
 
 type EmittingLine = Exclude<PlanLine, { kind: 'solid' }>;
@@ -27,27 +32,36 @@ type Layout = Extract<PlanLine, { kind: 'dripline' }>['layout'];
 const SPACING_TOLERANCE = 1e-4;
 
 export function lineOf(line: PlanLine, context: LineContext): GardenLine {
-  const from = line.from === undefined ? context.firstDay : dayNumber(line.from);
-  if (line.kind === 'solid') return { from, kind: 'solid', ...NO_EMITTERS, ...hydraulicsOf({}, context.units) };
+  const from = firstDayOf(line, context.firstDay);
+  const days = { from, ...(line.to === undefined ? {} : { to: dayNumber(line.to) }) };
+  if (line.kind === 'solid') return { ...days, kind: 'solid', ...NO_EMITTERS, ...solidTube(line, context.units) };
   const emitterFlowLph = inSi(line.flow, 'emitterFlow', context.units);
   const emitting = emittersOf(line, context);
   return {
-    from,
+    ...days,
     kind: line.kind,
     ...emitting,
     emitterFlowLph,
     flowLph: emitting.emitters * emitterFlowLph,
+    ...lineEfficiency(line, zoneWide(context)),
     ...hydraulicsOf(line, context.units),
   };
 }
 
-/** In order of their days. The same list wherever the same lines lie under the same circumstances. */
+function zoneWide({ efficiency, efficiencyBasis }: LineContext) {
+  return efficiency === undefined || efficiencyBasis === undefined ? undefined : { efficiency, efficiencyBasis };
+}
+
+/** In order of their first days. The same list wherever the same lines lie under the same circumstances. */
 export function linesOf(lines: readonly PlanLine[], context: LineContext): readonly GardenLine[] {
   return laidLines(lines, whatMatters(lines, context));
 }
 
-const laidLines = keptAtPlaces((lines: readonly PlanLine[], context: LineContext) =>
-  lines.map((line) => lineOf(line, context)).sort((left, right) => left.from - right.from),
+const laidLines = memoizeFew((lines: readonly PlanLine[], context: LineContext) =>
+  lineOrder(lines, context.firstDay).flatMap((index) => {
+    const line = lines[index];
+    return line === undefined ? [] : [lineOf(line, context)];
+  }),
 );
 
 /** Stands in for what lines do not hang on. */
@@ -55,7 +69,7 @@ const NO_MATTER = 0;
 
 function whatMatters(
   lines: readonly PlanLine[],
-  { units, firstDay, plants, canopyDiameterM }: LineContext,
+  { units, firstDay, plants, canopyDiameterM, efficiency, efficiencyBasis }: LineContext,
 ): LineContext {
   const isLoop = (line: PlanLine) => line.kind === 'dripline' && line.layout.kind === 'loops';
   const areLoops = lines.some(isLoop);
@@ -64,6 +78,8 @@ function whatMatters(
     firstDay: lines.some(({ from }) => from === undefined) ? firstDay : NO_MATTER,
     plants: areLoops || lines.some(({ kind }) => LINE_KINDS[kind].emitters === 'each-plant') ? plants : undefined,
     canopyDiameterM: areLoops ? canopyDiameterM : NO_MATTER,
+    efficiency,
+    efficiencyBasis,
   };
 }
 
@@ -80,7 +96,9 @@ function emittersOf(line: EmittingLine, context: LineContext): Emitting {
     case 'dripline': {
       const { runs, runLengthM } = runsOf(line.layout, context);
       const spacingM = inSi(line.spacing, 'spacing', context.units);
-      const perRun = Math.floor((runLengthM / spacingM) * (1 + SPACING_TOLERANCE));
+      const spacings = (runLengthM / spacingM) * (1 + SPACING_TOLERANCE);
+      // The tube of a loop is cut to fit round its plant.
+      const perRun = line.layout.kind === 'loops' ? Math.max(1, Math.round(spacings)) : Math.floor(spacings);
       return { emitters: runs * perRun, spacingM, lengthM: runs * runLengthM, runs };
     }
   }
@@ -100,7 +118,22 @@ function runsOf(layout: Layout, { units, plants, canopyDiameterM }: LineContext)
   }
 }
 
-type Hydraulics = Omit<GardenLine, 'from' | 'kind' | 'flowLph' | 'emitterFlowLph' | keyof Emitting>;
+type SolidLine = Extract<PlanLine, { kind: 'solid' }>;
+
+/** It has no emitters: the rest stands there unread. */
+function solidTube(line: SolidLine, units: UnitSystem): Hydraulics & Pick<GardenLine, 'lengthM'> {
+  const lengthM = inSi(line.length, 'length', units);
+  return {
+    ...hydraulicsOf({ risePercent: line.risePercent }, units),
+    insideDiameterMm: inSi(line.insideDiameter, 'bore', units) ?? DEFAULTS.solidInsideDiameterMm,
+    ...(lengthM === undefined ? {} : { lengthM }),
+  };
+}
+
+type Hydraulics = Omit<
+  GardenLine,
+  'from' | 'to' | 'efficiency' | 'efficiencyBasis' | 'kind' | 'flowLph' | 'emitterFlowLph' | keyof Emitting
+>;
 
 function hydraulicsOf(
   line: Pick<EmittingLine, 'topology' | 'slopeSide' | 'risePercent' | 'insideDiameter' | 'emitter'>,

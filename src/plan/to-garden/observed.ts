@@ -4,7 +4,7 @@ import type { Forecast, ForecastDay, ObservedDay, ObservedWeather, ObservedWeek 
 import type { UnitSystem } from '../../engine/units.ts';
 import type { PlanDay, PlanForecast, PlanLog, PlanWeek } from '../schema/plan-schema.ts';
 import { inSi, present } from './in-si.ts';
-import { kept } from './kept.ts';
+import { memoize } from './memoize.ts';
 
 interface InUnits {
   readonly units: UnitSystem;
@@ -29,7 +29,7 @@ export function observedOf(log: PlanLog | undefined, units: UnitSystem): Observe
   return observed(log?.days ?? log?.weeks ?? forecasts ?? NO_DAYS, { days, weeks, forecasts, units });
 }
 
-const observed = kept(
+const observed = memoize(
   (_: object, { days, weeks, forecasts, units }: Parts): ObservedWeather =>
     present({
       days: observedDays(days, { units }),
@@ -38,15 +38,17 @@ const observed = kept(
     }),
 );
 
-const observedDays = kept((days: Days, { units }: InUnits) => byDay(days, (day) => observedDay(day, { units })));
+const observedDays = memoize((days: Days, { units }: InUnits) => byDay(days, (day) => observedDay(day, { units })));
 
-const observedWeeks = kept((weeks: Weeks, { units }: InUnits) => byDay(weeks, (week) => observedWeek(week, { units })));
+const observedWeeks = memoize((weeks: Weeks, { units }: InUnits) =>
+  byDay(weeks, (week) => observedWeek(week, { units })),
+);
 
-const inOrder = kept((forecasts: Forecasts, { units }: InUnits): readonly Forecast[] =>
+const inOrder = memoize((forecasts: Forecasts, { units }: InUnits): readonly Forecast[] =>
   forecasts.map((forecast) => forecastOf(forecast, { units })).sort((left, right) => left.issued - right.issued),
 );
 
-const forecastOf = kept(
+const forecastOf = memoize(
   ({ issued, days }: PlanForecast, { units }: InUnits): Forecast => ({
     issued: dayNumber(issued),
     days: byDay(
@@ -56,7 +58,7 @@ const forecastOf = kept(
   }),
 );
 
-const observedDay = kept(
+const observedDay = memoize(
   (day: PlanDay, { units }: InUnits): ObservedDay =>
     present({
       rainMm: inSi(day.rain, 'depth', units),
@@ -72,7 +74,7 @@ const observedDay = kept(
     }),
 );
 
-const observedWeek = kept(
+const observedWeek = memoize(
   ({ rain, rainThrough, eto }: PlanWeek, { units }: InUnits): ObservedWeek =>
     present({
       rainMm: inSi(rain, 'depth', units),

@@ -1,6 +1,6 @@
 /** The root zone of a planting: what the plan says of it, and what is published where the plan leaves it out. */
 import type { RootZone } from '../../engine/garden.ts';
-import { findCrop } from '../../engine/plants/find-crop.ts';
+import { findCrop, isAnnualCrop } from '../../engine/plants/find-crop.ts';
 import { LANDSCAPE_ROOTS } from '../../engine/plants/landscape-roots.data.ts';
 import type { PlantTypeId } from '../../engine/plants/plant-types.data.ts';
 import type { WaterUseClassId } from '../../engine/plants/water-use-classes.data.ts';
@@ -42,14 +42,18 @@ type Turf = 'turf-cool-season' | 'turf-warm-season';
 
 const isTurf = (type: PlantTypeId): type is Turf => type === 'turf-cool-season' || type === 'turf-warm-season';
 
-export function rootZoneOf(need: PlanNeed, said: PlanRoots & { readonly units: UnitSystem }): RootZone {
+export function rootZoneOf(need: PlanNeed, given: PlanRoots & { readonly units: UnitSystem }): RootZone {
   const published = rootsOf(need);
+  const depthM = inSi(given.rootDepth, 'rootDepth', given.units) ?? published.depthM;
+  const isAnnual = need.kind === 'crop' && isAnnualCrop(need.crop);
+  const grows = isAnnual && depthM > DEFAULTS.initialRootDepthM;
   return {
-    depthM: inSi(said.rootDepth, 'rootDepth', said.units) ?? published.depthM,
-    allowedDepletion: said.allowedDepletion ?? published.allowedDepletion,
+    depthM,
+    ...(grows ? { initialDepthM: DEFAULTS.initialRootDepthM } : {}),
+    allowedDepletion: given.allowedDepletion ?? published.allowedDepletion,
     adjustsDepletion: need.kind === 'crop',
-    targetDepletion: said.target ?? DEFAULTS.target,
-    startDepletion: said.startDepletion ?? DEFAULTS.startDepletion,
+    targetDepletion: given.target ?? DEFAULTS.target,
+    startDepletion: given.startDepletion ?? DEFAULTS.startDepletion,
   };
 }
 

@@ -1,17 +1,20 @@
 /** The site as the engine sees it. Soil and slope are not in it: they belong to the zones. */
 import { daysInMonth } from '../../engine/calendar.ts';
+import { COMMON_YEAR } from '../../engine/climate/mid-month-day-of-year.ts';
 import type { WeatherSite } from '../../engine/climate/weather-readings.ts';
 import type { GardenSite, MonthlyClimate } from '../../engine/garden.ts';
 import { rainDaysAtLeast025Mm } from '../../engine/rain/rain-day-threshold.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
-import type { PlanClimate, PlanSite } from '../schema/plan-schema.ts';
+import type { PlanClimate, PlanSeason, PlanSite } from '../schema/plan-schema.ts';
 import { inSi, listInSi, present } from './in-si.ts';
-import { kept } from './kept.ts';
+import { memoize } from './memoize.ts';
+import { timesUsual } from './times-usual.ts';
 import { yearsOf } from './years.ts';
 
-export function siteOf(site: PlanSite, units: UnitSystem): GardenSite {
-  const { latitude, elevation, windHeight, setting, missingWeather, climate, years, rain } = site;
+/** `season`: which days may be unlike usual; left out where no day of a season is asked about. */
+export function siteOf(site: PlanSite, units: UnitSystem, season?: PlanSeason): GardenSite {
+  const { latitude, elevation, windHeight, setting, missingWeather, climate, years, rain, departures } = site;
   return gardenSite(climate, {
     units,
     latitudeDeg: latitude,
@@ -23,12 +26,15 @@ export function siteOf(site: PlanSite, units: UnitSystem): GardenSite {
     fraction: rain?.fraction ?? DEFAULTS.rainFraction,
     runoffFraction: rain?.runoff ?? DEFAULTS.runoffFraction,
     years: yearsOf(years, units),
+    timesUsual: departures && season && timesUsual(departures, season),
   });
 }
 
-type SiteContext = WeatherSite & GardenSite['rain'] & Pick<GardenSite, 'years'> & { readonly units: UnitSystem };
+type SiteContext = WeatherSite &
+  GardenSite['rain'] &
+  Pick<GardenSite, 'years' | 'timesUsual'> & { readonly units: UnitSystem };
 
-const gardenSite = kept((climate: PlanClimate, { units, ...site }: SiteContext): GardenSite => {
+const gardenSite = memoize((climate: PlanClimate, { units, ...site }: SiteContext): GardenSite => {
   const { method, fraction, runoffFraction, ...place } = site;
   return present({
     ...place,
@@ -37,7 +43,7 @@ const gardenSite = kept((climate: PlanClimate, { units, ...site }: SiteContext):
   });
 });
 
-const monthlyClimate = kept(
+const monthlyClimate = memoize(
   (climate: PlanClimate, { units }: { readonly units: UnitSystem }): MonthlyClimate =>
     present({
       source: climate.source,
@@ -63,5 +69,3 @@ function rainDaysOf(
     rainDaysAtLeast025Mm(days, thresholdMm, inSi(rain[month] ?? 0, 'depth', units), daysInMonth(COMMON_YEAR, month)),
   );
 }
-
-const COMMON_YEAR = 2023;

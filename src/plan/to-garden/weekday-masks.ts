@@ -1,8 +1,11 @@
 /** Days of a week as bits: of the season's own week (bit 0 = its first day) or of the calendar's (bit 0 = Monday). */
-import { type DayNumber, weekdayOf } from '../../engine/calendar.ts';
+import { type DayNumber, monthOfWeek, weekdayOf } from '../../engine/calendar.ts';
+import type { GardenZone, SupplyRestriction } from '../../engine/garden.ts';
+import { isUnrestricted } from '../../engine/supply/restrictions.ts';
 import type { PlanZone, Weekday } from '../schema/plan-schema.ts';
 import { WEEKDAYS } from '../schema/supply.ts';
 import { spread } from '../spread.ts';
+import { wateringDaysIn } from '../watering-days-in.ts';
 
 const OFFSETS = [0, 1, 2, 3, 4, 5, 6] as const;
 
@@ -27,6 +30,47 @@ export function wateringMask(
     return maskOf(inWeek(named & windowWeekdays || named));
   }
   return maskOf(spread(inWeek(windowWeekdays), wateringDays));
+}
+
+export interface WeeksGiven {
+  readonly firstDay: DayNumber;
+  readonly weeks: number;
+  readonly windowWeekdays: number;
+  readonly restrictions?: readonly SupplyRestriction[] | undefined;
+}
+
+/**
+ * Watering days of every week, each by its month (that of its fourth day) and the restrictions in force on its days; by week only where
+ * weeks differ. A restriction that leaves none of a week's days leaves it without watering: 0.
+ */
+export function wateringDaysOf(
+  zone: Pick<PlanZone, 'wateringDays' | 'wateringDaysByMonth'>,
+  given: WeeksGiven,
+): Pick<GardenZone, 'wateringDays' | 'wateringDaysByWeek'> {
+  const usual = wateringMask(zone.wateringDays, given);
+  if (zone.wateringDaysByMonth === undefined && !given.restrictions?.length) return { wateringDays: usual };
+  const masks = Array.from({ length: given.weeks }, (_, week) => {
+    const firstDay = given.firstDay + 7 * week;
+    return weekMask(wateringDaysIn(zone, monthOfWeek(firstDay)), firstDay, given);
+  });
+  const [first = usual] = masks;
+  const isOne = first !== 0 && masks.every((mask) => mask === first);
+  return isOne ? { wateringDays: first } : { wateringDays: usual, wateringDaysByWeek: masks };
+}
+
+function weekMask(wateringDays: PlanZone['wateringDays'], firstDay: DayNumber, given: WeeksGiven): number {
+  const { windowWeekdays, restrictions } = given;
+  const allowed = OFFSETS.filter((offset) => isUnrestricted(restrictions, firstDay + offset));
+  if (typeof wateringDays === 'number') {
+    return maskOf(
+      spread(
+        allowed.filter((offset) => (windowWeekdays >> weekdayOf(firstDay + offset)) & 1),
+        wateringDays,
+      ),
+    );
+  }
+  const inWindow = wateringMask(wateringDays, { firstDay, windowWeekdays });
+  return inWindow & maskOf(allowed);
 }
 
 function maskOf(offsets: readonly number[]): number {

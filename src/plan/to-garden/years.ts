@@ -4,7 +4,7 @@ import type { WeatherStretch, WeatherYears } from '../../engine/garden.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { unpackedMm } from '../packed-days.ts';
 import type { PlanStretch, PlanYears } from '../schema/plan-schema.ts';
-import { kept } from './kept.ts';
+import { memoize } from './memoize.ts';
 
 interface InUnits {
   readonly units: UnitSystem;
@@ -15,7 +15,7 @@ export function yearsOf(years: PlanYears | undefined, units: UnitSystem): Weathe
 }
 
 /** In order of their days. */
-const weatherYears = kept(
+const weatherYears = memoize(
   ({ source, stretches }: PlanYears, { units }: InUnits): WeatherYears => ({
     source,
     stretches: stretches
@@ -24,7 +24,7 @@ const weatherYears = kept(
   }),
 );
 
-const weatherStretch = kept(
+const weatherStretch = memoize(
   ({ from, rain, eto }: PlanStretch, { units }: InUnits): WeatherStretch => ({
     firstDay: dayNumber(from),
     rainMm: unpackedMm(rain, units),

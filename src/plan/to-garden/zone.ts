@@ -1,6 +1,6 @@
 /** One zone: its soil, its watering days, its efficiency and its plantings; then what was decided week by week. */
 
-import { applicationRateMmPerHour } from '../../engine/application/application-rate.ts';
+import { fastestRateMmPerHour } from '../../engine/application/fastest-rate.ts';
 import type { GardenPlanting, GardenSupply, GardenZone, ZoneRule, ZoneSoil } from '../../engine/garden.ts';
 import { zoneUniformity } from '../../engine/line/zone-uniformity.ts';
 import { longestCycleMinutes } from '../../engine/soil/cycle-and-soak.ts';
@@ -11,10 +11,10 @@ import type { UnitSystem } from '../../engine/units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { PlanChoices, PlanRuns, PlanSite, PlanZone } from '../schema/plan-schema.ts';
 import { choicesOf, NO_CHOICES } from './choices.ts';
-import { efficiencyOf } from './efficiency.ts';
-import { kept, sameFields } from './kept.ts';
+import { type Efficiency, restingEfficiency, zoneWideEfficiency } from './efficiency.ts';
+import { memoize, sameFields } from './memoize.ts';
 import { type PlantingContext, plantingOf } from './planting.ts';
-import { wateringMask } from './weekday-masks.ts';
+import { wateringDaysOf } from './weekday-masks.ts';
 
 /** All that a zone hangs on besides itself. */
 export interface ZoneContext {
@@ -22,12 +22,12 @@ export interface ZoneContext {
   readonly firstDay: string;
   readonly weeks: number;
   /** One object for all plantings, for as long as the season and the units are the same. */
-  readonly inSeason: PlantingContext;
+  readonly inSeason: Omit<PlantingContext, 'soil'>;
   readonly siteSoil: PlanSite['soil'];
   readonly siteSlopePercent: number;
+  readonly siteAvailableWater: number | undefined;
   readonly windowWeekdays: number;
-  /** Only for a zone whose efficiency rests on the pressure in its lines: any other keeps when the sources change. */
-  readonly sources?: GardenSupply['sources'];
+  readonly restrictions?: GardenSupply['restrictions'];
 }
 
 export interface ZoneInPlan {
@@ -41,7 +41,7 @@ export function zoneOf(zone: PlanZone, inPlan: ZoneInPlan): GardenZone {
   return inPlan.choices || inPlan.runs ? chosenZone(zone, inPlan) : zoneGround(zone, inPlan.context);
 }
 
-const chosenZone = kept(
+const chosenZone = memoize(
   (zone: PlanZone, { context, choices, runs }: ZoneInPlan): GardenZone => ({
     ...zoneGround(zone, context),
     choices: choicesOf(choices, runs, context),
@@ -51,53 +51,94 @@ const chosenZone = kept(
 );
 
 /** A zone for which nothing was chosen. */
-const zoneGround = kept((zone: PlanZone, context: ZoneContext): GardenZone => {
-  const { texture, slopePercent } = groundOf(zone, context);
-  const { inSeason } = context;
+const zoneGround = memoize((zone: PlanZone, context: ZoneContext): GardenZone => {
+  const soil = soilUnder(groundOf(zone, context), context);
+  const { texture, slopePercent } = soil;
+  const inSeason = onSoil(context.inSeason, soil);
   const { seasonFirst: first, seasonLast: last } = inSeason;
-  const plantings = zone.plantings.map((planting) => plantingOf(planting, inSeason));
-  const { efficiency, efficiencyBasis } = efficiencyOf(zone, () =>
-    zoneUniformity({ plantings, supply: { sources: context.sources ?? [] }, firstDay: first, lastDay: last }),
+  const plantingsWith = (ofZone: Efficiency | undefined) =>
+    zone.plantings.map((planting) => plantingOf(planting, plantingsContext(inSeason, ofZone)));
+  const zoneWide = zoneWideEfficiency(zone, () =>
+    zoneUniformity({ plantings: plantingsWith(undefined), firstDay: first, lastDay: last }),
   );
+  const plantings = plantingsWith(zoneWide);
   return {
     id: zone.id,
     name: zone.name,
-    soil: soilUnder(texture, slopePercent, context),
-    wateringDays: wateringMask(zone.wateringDays, { firstDay: first, windowWeekdays: context.windowWeekdays }),
+    soil,
+    ...wateringDaysOf(zone, { ...context, firstDay: first }),
     rule: ruleOf(zone.rule),
     timerStepMinutes: zone.timerStepMinutes ?? DEFAULTS.timerStepMinutes,
     longestCycleMinutes: zone.longestCycleMinutes ?? longestCycle(plantings, texture, slopePercent),
     startsADay: zone.startsADay ?? DEFAULTS.startsADay,
-    efficiency,
-    efficiencyBasis,
+    ...restingEfficiency(plantings, zoneWide),
+    ...(zone.cutOrder === undefined ? {} : { cutOrder: zone.cutOrder }),
+    ...(zone.cutExempt ? { cutExempt: true } : {}),
     plantings,
     choices: NO_CHOICES,
   };
 });
 
+const NOTHING_ELSE = {};
+
+/** One object for all zones of one soil. */
+function onSoil(inSeason: ZoneContext['inSeason'], soil: ZoneSoil): PlantingContext {
+  const contexts = soilContexts(inSeason, NOTHING_ELSE);
+  const context = contexts.get(soil) ?? { ...inSeason, soil };
+  contexts.set(soil, context);
+  return context;
+}
+
+const soilContexts = memoize(
+  (_: ZoneContext['inSeason'], __: typeof NOTHING_ELSE) => new Map<ZoneSoil, PlantingContext>(),
+);
+
+/** One object for all zones of one efficiency. */
+function plantingsContext(inSeason: PlantingContext, zoneWide: Efficiency | undefined): PlantingContext {
+  if (zoneWide === undefined) return inSeason;
+  const contexts = zoneWideContexts(inSeason, NOTHING_ELSE);
+  const key = `${zoneWide.efficiencyBasis} ${zoneWide.efficiency}`;
+  const context = contexts.get(key) ?? { ...inSeason, zoneWide };
+  contexts.set(key, context);
+  return context;
+}
+
+const zoneWideContexts = memoize((_: PlantingContext, __: typeof NOTHING_ELSE) => new Map<string, PlantingContext>());
+
+interface Ground {
+  readonly texture: PlanSite['soil'];
+  readonly slopePercent: number;
+  /** As typed. */
+  readonly availableWater: number | undefined;
+}
+
 /** Zones of one ground have one soil. */
-function soilUnder(texture: PlanSite['soil'], slopePercent: number, context: ZoneContext): ZoneSoil {
+function soilUnder(ground: Ground, context: ZoneContext): ZoneSoil {
   const soils = soilsOf(context, NOTHING_ELSE);
-  const ground = `${texture} ${slopePercent}`;
-  const soil = soils.get(ground) ?? soilOf(texture, slopePercent);
-  soils.set(ground, soil);
+  const key = Object.values(ground).join();
+  const soil = soils.get(key) ?? soilOf(ground);
+  soils.set(key, soil);
   return soil;
 }
 
-const soilsOf = kept((_: ZoneContext, __: typeof NOTHING_ELSE) => new Map<string, ZoneSoil>());
+const soilsOf = memoize((_: ZoneContext, __: typeof NOTHING_ELSE) => new Map<string, ZoneSoil>());
 
-const NOTHING_ELSE = {};
-
-function groundOf(zone: PlanZone, { siteSoil, siteSlopePercent }: ZoneContext) {
-  return { texture: zone.soil ?? siteSoil, slopePercent: zone.slopePercent ?? siteSlopePercent };
+/** A soil of its own is another than the one of which the site's available water is known. */
+function groundOf(zone: PlanZone, { siteSoil, siteSlopePercent, siteAvailableWater }: ZoneContext): Ground {
+  return {
+    texture: zone.soil ?? siteSoil,
+    slopePercent: zone.slopePercent ?? siteSlopePercent,
+    availableWater: zone.availableWater ?? (zone.soil === undefined ? siteAvailableWater : undefined),
+  };
 }
 
-function soilOf(texture: PlanSite['soil'], slopePercent: number): ZoneSoil {
+function soilOf({ texture, slopePercent, availableWater }: Ground): ZoneSoil {
   return {
     texture,
-    availableWater: findTexture(texture).availableWaterUsed,
+    availableWater: availableWater ?? findTexture(texture).availableWaterUsed,
     intakeMmPerHour: intakeRateMmPerHour(texture, slopePercent),
     slopePercent,
+    ...(availableWater === undefined ? {} : { isTyped: true }),
   };
 }
 
@@ -105,14 +146,10 @@ function ruleOf(rule: PlanZone['rule']): ZoneRule {
   return rule?.kind === 'planting' ? { kind: 'planting', plantingId: rule.planting } : (rule ?? DEFAULTS.rule);
 }
 
-/** By the line that lays on water the fastest: each line's flow over its planting's ground. */
 function longestCycle(plantings: readonly GardenPlanting[], texture: PlanSite['soil'], slopePercent: number): number {
   const { basicIntakeMmPerHour, accumulationMm } = surfaceStorage(texture, slopePercent);
-  const rates = plantings.flatMap(({ lines, areaM2 }) =>
-    lines.map(({ flowLph }) => applicationRateMmPerHour(flowLph, areaM2)),
-  );
   return longestCycleMinutes({
-    applicationRateMmPerHour: Math.max(0, ...rates),
+    applicationRateMmPerHour: fastestRateMmPerHour(plantings),
     intakeRateMmPerHour: basicIntakeMmPerHour,
     accumulationMm,
   });

@@ -1,13 +1,15 @@
 /**
- * Version 1 (0.1.0) to 2. Version 2 has more fields, and names without controls, in which something shows: others are cleaned. Nothing
- * else that was written is changed. What was left out goes by the defaults of today. The plan is told of all this.
+ * Version 1 (0.1.0) to 2. Version 2 has more fields, names without controls, in which something shows (others are cleaned), and lines
+ * that lie at once: one that another took over from ends the day before. Nothing else that was written is changed. What was left out goes by the defaults of today. The plan is told of all this.
  */
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { fieldsIn, type Loose, listIn } from '../reading/loose.ts';
 import type { Migration } from './migrated.ts';
 import type { VersionChange } from './version-change.ts';
+import { waterChanges } from './water-changes.ts';
 import { withCleanNames } from './with-clean-names.ts';
+import { withLinesEnded } from './with-lines-ended.ts';
 
 /** Defaults that a plan may have relied on. */
 interface UsualThen {
@@ -21,8 +23,13 @@ export const from1: Migration = {
   from: 1,
   migrate: (document) => {
     const { document: cleaned, names } = withCleanNames(document);
+    const { document: migrated, lines } = withLinesEnded(cleaned);
     const told: readonly VersionChange[] = names === 0 ? [] : [{ code: 'names-cleaned', values: { names } }];
-    return { document: cleaned, changes: [...changesSince1(document, DEFAULTS), ...told] };
+    const ended: readonly VersionChange[] = lines === 0 ? [] : [{ code: 'lines-ended', values: { lines } }];
+    return {
+      document: migrated,
+      changes: [...changesSince1(document, DEFAULTS), ...waterChanges(document), ...ended, ...told],
+    };
   },
 };
 

@@ -10,6 +10,24 @@ export interface VersionChangeValues {
   'rain-read-through': { readonly weeks: number };
   /** So many names had tabs, line breaks or other controls, which are blanks now, or nothing that shows: those have another name. */
   'names-cleaned': { readonly names: number };
+  /** So many lines were ended by a later one of their planting: each has its last day now, since several may lie at once. */
+  'lines-ended': { readonly lines: number };
+  /** So many sources have a pressure, which lines answer to now. */
+  'flow-at-pressure': { readonly sources: number };
+  /** Of so many open buckets' flow this share is planned on. */
+  'bucket-share': { readonly sources: number; readonly share: number };
+  /** So many zones have spray beside drip: each line has the efficiency of its kind. */
+  'efficiency-by-line': { readonly zones: number };
+  /** So many lines are laid in loops, whose emitters are rounded to what is nearest. */
+  'loop-emitters': { readonly lines: number };
+  /** So many plantings have emitters that may wet a part of their ground, which is a store of its own now. */
+  'ground-wetted': { readonly plantings: number };
+  /** So many plantings are annual crops, whose roots grow now. */
+  'roots-grow': { readonly plantings: number };
+  /** So many plantings are bulbs that are left to dry in their last days now. */
+  'dry-down': { readonly plantings: number };
+  /** In so many months of the season the ground is taken to be frozen, and nothing is asked for. */
+  'frozen-ground': { readonly months: number };
 }
 
 export type VersionChangeCode = keyof VersionChangeValues;

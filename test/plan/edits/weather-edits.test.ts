@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { dayNumber } from '../../../src/engine/calendar.ts';
+import type { ZoneSeason } from '../../../src/engine/season/season.ts';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
+import { weekSum } from '../../../src/engine/weather.ts';
+import { gardenInYear } from '../../../src/engine/years/year-seasons.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
+import { nextYear } from '../../../src/plan/next-year/next-year.ts';
 import { mixedGarden, oneBed, SEATTLE } from '../../support/small-plans.ts';
 
 const bed = oneBed();
@@ -94,6 +101,11 @@ describe('an edit of the weather', () => {
       'log.forecasts.0.days.2027-06-13',
     ],
     ['a forecast of a day that is none', { type: 'set-forecast', issued: 'June', days: {} }, 'log.forecasts.0.issued'],
+    [
+      'no weather at all',
+      JSON.parse('{"type":"set-day-weather","day":"2027-06-14","weather":null}'),
+      'log.days.2027-06-14',
+    ],
     ['a day that is none', { type: 'set-day-weather', day: '2027-02-30', weather: { rain: 1 } }, 'log.days.2027-02-30'],
     [
       'a day that is colder at its warmest',
@@ -110,3 +122,74 @@ describe('an edit of the weather', () => {
     expect(result.ok ? [] : result.faults.map((fault) => fault.path)).toEqual([path]);
   });
 });
+
+describe('weeks that are expected to be unlike usual', () => {
+  const hot = { type: 'set-departure', from: '2027-07-05', weeks: 1, eto: 1.3 } as const;
+
+  it('stand in order, one for the same weeks, and go with both of their factors', () => {
+    const dry = applyEdit(bed, { type: 'set-departure', from: '2027-08-02', weeks: 4, rain: 0 });
+    const both = applyEdit(dry, hot);
+    expect(both.site.departures).toEqual([
+      { from: '2027-07-05', weeks: 1, eto: 1.3 },
+      { from: '2027-08-02', weeks: 4, rain: 0 },
+    ]);
+    expect(applyEdit(both, hot)).toBe(both);
+    expect(applyEdit(both, { ...hot, eto: 1.5 }).site.departures?.[0]).toEqual({
+      from: '2027-07-05',
+      weeks: 1,
+      eto: 1.5,
+    });
+    const one = applyEdit(both, { ...hot, eto: undefined });
+    expect(applyEdit(one, { type: 'set-departure', from: '2027-08-02', weeks: 4 })).toEqual(bed);
+    expect(tryEdit(bed, { ...hot, eto: 40 }).ok).toBe(false);
+    expect(tryEdit(bed, { ...hot, from: 'July' }).ok).toBe(false);
+  });
+
+  it('are kept beside the plan too, and are no part of next year’s', () => {
+    const { type, ...departure } = hot;
+    const beside = applyEdit(bed, { type: 'set-what-if', name: 'Hot', edits: [{ type, ...departure }] });
+    expect(beside.whatIfs).toEqual([{ name: 'Hot', edits: [hot] }]);
+    expect(beside.site).toBe(bed.site);
+    expect(nextYear(applyEdit(bed, hot)).site).toEqual(bed.site);
+  });
+
+  it('need as many times the usual ETo, and bring as many times the usual rain', () => {
+    // By hand: 3 in of ETo and 1.2 in of rain in each month of 30 days are 0.7 in and 0.28 in a week, wherever the curve is flat.
+    const months = (inches: number) => MONTH_DAYS.map((days) => (inches * days) / 30);
+    const flat = {
+      ...bed,
+      season: { firstDay: '2027-06-07', weeks: 12 },
+      site: { ...bed.site, climate: { source: 'invented', eto: months(3), rain: months(1.2) } },
+    };
+    const expected = applyEdit(applyEdit(flat, hot), {
+      type: 'set-departure',
+      from: '2027-07-05',
+      weeks: 2,
+      rain: 0.5,
+    });
+    const [usual, other] = [computeSeason(flat), computeSeason(expected)];
+    const week = Math.floor((dayNumber('2027-07-05') - usual.garden.span.firstDay) / 7);
+    const inches = (season: typeof usual, of: 'eto' | 'rain', at: number) => weekSum(season.weather[of].mm, at) / 25.4;
+    expect([week - 1, week, week + 1].map((at) => inches(other, 'eto', at).toFixed(4))).toEqual([
+      '0.7000',
+      '0.9100',
+      '0.7000',
+    ]);
+    expect([week - 1, week, week + 2].map((at) => inches(other, 'rain', at).toFixed(4))).toEqual([
+      '0.2800',
+      '0.1400',
+      '0.2800',
+    ]);
+    const demand = (season: typeof usual, at: number) => zoneFigure(season.zones[0] as ZoneSeason, 'demandLitres', at);
+    expect(demand(other, week) / demand(usual, week)).toBeCloseTo(1.3, 9);
+    expect(demand(other, week + 1)).toBe(demand(usual, week + 1));
+    // Real years stay as they were: what a year brought is not multiplied.
+    const etoOf = (season: typeof usual) =>
+      [...gardenInYear(season, 0).observed.days.values()].map(({ etoMm }) => etoMm);
+    expect(etoOf(other)).toEqual(etoOf(usual));
+    const read = applyEdit(expected, { type: 'set-week-eto', week: '2027-07-05', eto: 0.6 });
+    expect(inches(computeSeason(read), 'eto', week)).toBeCloseTo(0.6, 9);
+  });
+});
+
+const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -184,11 +184,6 @@ describe('an edit of lines', () => {
   });
 
   it.each<[string, Edit, string]>([
-    [
-      'two lines from one day',
-      { type: 'add-line', ...at, line: solid('2027-06-01') },
-      'zones.0.plantings.0.lines.2.from line-same-day',
-    ],
     ['a line that is not there', { type: 'remove-line', ...at, index: 2 }, 'zones line-unknown'],
     ['a line before all', { type: 'remove-line', ...at, index: -1 }, 'zones line-unknown'],
     [

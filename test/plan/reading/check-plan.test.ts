@@ -162,7 +162,17 @@ describe('parts that do not agree', () => {
       'a crop that is pulled before it is planted',
       ['zones.0.plantings.0.inGround.to', 'ends-before-start', { start: dayNumber('2027-05-10'), of: 'planting-day' }],
     ],
-    ['two lines from one day', ['zones.0.plantings.0.lines.1.from', 'line-same-day', { other: 1, isFirst: true }]],
+    [
+      'a line that ends before it is laid',
+      ['zones.0.plantings.0.lines.0.to', 'ends-before-start', { start: dayNumber('2027-06-20'), of: 'first-day' }],
+    ],
+    ['a pressure and a height of water', ['supply.sources.0.waterHeight', 'pressure-twice', {}]],
+    [
+      'a restriction that runs backwards',
+      ['supply.restrictions.0.to', 'ends-before-start', { start: dayNumber('2027-06-20'), of: 'first-day' }],
+    ],
+    ['a cut of no amount', ['supply.cuts.0.share', 'cut-amount', {}]],
+    ['a cut of two amounts', ['supply.cuts.0.share', 'cut-amount', {}]],
     ['two sources from one day', ['supply.sources.1.from', 'source-same-day', { other: 1, isFirst: false }]],
     [
       'more in the tank than it holds',
@@ -192,6 +202,13 @@ describe('parts that do not agree', () => {
   it('weather outside the season is no fault: it was observed', () => {
     const log = { days: { '2026-01-01': { rain: 1 } }, weeks: { '2028-01-01': { rain: 1 } } };
     expect(checkPlan(oneBed({ log }))).toMatchObject({ ok: true });
+  });
+
+  it.each([1e9, -1e9, 0, 105])('a season of %i weeks ends on no day: nothing is outside it', (weeks) => {
+    const season = { firstDay: '2027-06-07', weeks };
+    const choices = { beds: { '2027-06-06': { minutes: 3 }, '2028-06-07': { minutes: 3 } } };
+    const result = checkPlan(oneBed({ season, choices }));
+    expect(result.ok ? [] : result.faults.map(({ path }) => path)).toEqual(['season.weeks']);
   });
 
   it('a choice may name any day of its week', () => {

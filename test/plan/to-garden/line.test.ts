@@ -47,7 +47,34 @@ describe('emitters of a dripline: as many whole spacings as a run holds', () => 
 
   it('an area counts as one plant', () => {
     expect(lineOf(dripline({ kind: 'loops', perPlant: 1 }), bed).runs).toBe(1);
-    expect(lineOf(dripline({ kind: 'loops', perPlant: 1 }), bed).emitters).toBe(Math.floor((Math.PI * 2) / 0.3048));
+    // Round a circle of 2 m: 20.6 spacings of 12 in.
+    expect(lineOf(dripline({ kind: 'loops', perPlant: 1 }), bed).emitters).toBe(21);
+  });
+
+  it('a loop is cut to fit: 84 in across and 12 in apart are 21.99 spacings, so 22 emitters, and never none', () => {
+    expect(lineOf(dripline({ kind: 'loops', perPlant: 1, diameter: 84 }), nineShrubs)).toMatchObject({
+      emitters: 9 * 22,
+    });
+    expect(lineOf(dripline({ kind: 'loops', perPlant: 1, diameter: 1 }), nineShrubs)).toMatchObject({ emitters: 9 });
+  });
+});
+
+describe('a line as it lies', () => {
+  it('has a last day where the plan says so', () => {
+    expect(lineOf({ kind: 'solid', from: '2027-06-01', to: '2027-06-13' }, bed)).toMatchObject({
+      from: dayNumber('2027-06-01'),
+      to: dayNumber('2027-06-13'),
+    });
+    expect(lineOf({ kind: 'solid' }, bed).to).toBeUndefined();
+  });
+
+  it('without emitters has the length, bore and rise of its tube; usual tubing is 0.6 in inside', () => {
+    const line = lineOf({ kind: 'solid', length: 50, insideDiameter: 0.82, risePercent: 4 }, bed);
+    expect(line).toMatchObject({ emitters: 0, flowLph: 0, riseMPerM: 0.04 });
+    expect(line.lengthM).toBeCloseTo(15.24, 12);
+    expect(line.insideDiameterMm).toBeCloseTo(20.828, 12);
+    expect(lineOf({ kind: 'solid' }, bed).insideDiameterMm).toBeCloseTo(15.24, 12);
+    expect(lineOf({ kind: 'solid' }, bed).lengthM).toBeUndefined();
   });
 });
 

@@ -4,7 +4,14 @@ import type { PlanNeed, PlanPlanting } from '../../../src/plan/schema/plan-schem
 import { plantingOf } from '../../../src/plan/to-garden/planting.ts';
 import { shrubs, tomatoes } from '../../support/small-plans.ts';
 
-const season = { units: 'us', seasonFirst: dayNumber('2027-04-05'), seasonLast: dayNumber('2027-10-31') } as const;
+const season = {
+  units: 'us',
+  pressures: [],
+  seasonFirst: dayNumber('2027-04-05'),
+  seasonLast: dayNumber('2027-10-31'),
+  frozenMonths: 0,
+  soil: { texture: 'loam', availableWater: 0.155 },
+} as const;
 const convert = (planting: PlanPlanting) => plantingOf(planting, season);
 const days = (planting: PlanPlanting) => {
   const { from, to } = convert(planting);
@@ -22,6 +29,19 @@ describe('the ground of a planting', () => {
     const planting = convert(shrubs());
     expect(planting.areaM2).toBeCloseTo((9 * Math.PI * 0.9144 ** 2) / 4, 12);
     expect(planting.plants).toBe(9);
+  });
+
+  it('or a bed: 12 x 4 ft are 48 square feet', () => {
+    const planting = convert(tomatoes({ extent: { kind: 'bed', length: 12, width: 4 } }));
+    expect(planting.areaM2).toBeCloseTo(48 * 0.09290304, 12);
+  });
+
+  // 18 in from row to row: common practice, no source.
+  it('or rows, each with half of what lies between: 3 of 12 ft at 18 in are 54 square feet', () => {
+    const planting = convert(tomatoes({ extent: { kind: 'rows', rows: 3, length: 12 } }));
+    expect(planting.areaM2).toBeCloseTo(54 * 0.09290304, 12);
+    const close = convert(tomatoes({ extent: { kind: 'rows', rows: 3, length: 12, apart: 12 } }));
+    expect(close.areaM2).toBeCloseTo(36 * 0.09290304, 12);
   });
 });
 

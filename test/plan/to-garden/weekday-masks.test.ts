@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayNumber } from '../../../src/engine/calendar.ts';
 import type { Weekday } from '../../../src/plan/schema/plan-schema.ts';
-import { wateringMask, weekdayMask } from '../../../src/plan/to-garden/weekday-masks.ts';
+import { wateringDaysOf, wateringMask, weekdayMask } from '../../../src/plan/to-garden/weekday-masks.ts';
 
 const MONDAY = dayNumber('2027-04-05');
 const EVERY_DAY = 127;
@@ -72,4 +72,37 @@ it('there is always a watering day, and never more than asked for', () => {
       },
     ),
   );
+});
+
+describe('watering days week by week', () => {
+  // Four weeks from Monday 17 May 2027 on.
+  const given = { firstDay: dayNumber('2027-05-17'), weeks: 4, windowWeekdays: 0b1111111 };
+
+  it('are one mask where nothing tells weeks apart', () => {
+    expect(wateringDaysOf({ wateringDays: 2 }, given)).toEqual({ wateringDays: 0b1001000 });
+    expect(wateringDaysOf({ wateringDays: 2, wateringDaysByMonth: { 5: 3, 6: 3 } }, given)).toEqual({
+      wateringDays: 0b1010100,
+    });
+  });
+
+  it('are those of the month of the week’s fourth day', () => {
+    // Fourth days: May 20, May 27, June 3, June 10.
+    expect(wateringDaysOf({ wateringDays: 2, wateringDaysByMonth: { 6: ['mon'] } }, given)).toEqual({
+      wateringDays: 0b1001000,
+      wateringDaysByWeek: [0b1001000, 0b1001000, 0b0000001, 0b0000001],
+    });
+  });
+
+  it('are spread over the days that a restriction allows, and none where it leaves none', () => {
+    const restrictions = [
+      { from: dayNumber('2027-05-24'), to: dayNumber('2027-05-30'), weekdays: 0b0010101 },
+      { from: dayNumber('2027-06-07'), weekdays: 0b0000010 },
+    ];
+    expect(wateringDaysOf({ wateringDays: 2 }, { ...given, restrictions }).wateringDaysByWeek).toEqual([
+      0b1001000, 0b0010100, 0b1001000, 0b0000010,
+    ]);
+    expect(wateringDaysOf({ wateringDays: ['wed'] }, { ...given, restrictions }).wateringDaysByWeek).toEqual([
+      0b0000100, 0b0000100, 0b0000100, 0,
+    ]);
+  });
 });

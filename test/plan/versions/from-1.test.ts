@@ -33,7 +33,11 @@ describe('a plan of version 1', () => {
 
   it('is told of the defaults of today', () => {
     const result = checkPlan(asVersion1(oneBed()));
-    expect(result.ok && result.migration?.changes).toEqual(changesOf(oneBed(), DEFAULTS));
+    expect(result.ok && result.migration?.changes).toEqual([
+      ...changesOf(oneBed(), DEFAULTS),
+      { code: 'ground-wetted', values: { plantings: 1 } },
+      { code: 'roots-grow', values: { plantings: 1 } },
+    ]);
   });
 });
 
@@ -57,6 +61,88 @@ describe('what is told', () => {
   it('is how many rain totals count as read through the last day of their week', () => {
     const log = { weeks: { '2027-06-07': { rain: 1 }, '2027-06-14': { eto: 1 }, '2027-06-21': { rain: 0 } } };
     expect(changesOf(oneBed({ log }))).toContainEqual({ code: 'rain-read-through', values: { weeks: 2 } });
+  });
+
+  it('is how many lines a later one of their planting ended: each has its last day now, wherever it stands in the list', () => {
+    const lines = [
+      { kind: 'solid' as const, from: '2027-07-01' },
+      { kind: 'solid' as const },
+      { kind: 'solid' as const, from: '2027-06-01' },
+    ];
+    const plan = oneBed({ zones: [zone({ plantings: [tomatoes({ lines }), tomatoes({ id: 'more' })] })] });
+    const result = checkPlan(asVersion1(plan));
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    expect(result.migration?.changes).toContainEqual({ code: 'lines-ended', values: { lines: 2 } });
+    expect(result.plan.zones[0]?.plantings[0]?.lines.map(({ to }) => to)).toEqual([
+      undefined,
+      '2027-05-31',
+      '2027-06-30',
+    ]);
+    expect(result.plan.zones[0]?.plantings[1]?.lines).toEqual(tomatoes().lines);
+  });
+
+  it('a line without a day lies from its planting’s first: a crop’s planting day, or the first in the ground', () => {
+    const lines = [{ kind: 'solid' as const }, { kind: 'solid' as const, from: '2027-05-01' }];
+    const lastDays = (change: Parameters<typeof tomatoes>[0]) => {
+      const result = checkPlan(asVersion1(oneBed({ zones: [zone({ plantings: [tomatoes({ lines, ...change })] })] })));
+      if (!result.ok) throw new Error(JSON.stringify(result.faults));
+      return result.plan.zones[0]?.plantings[0]?.lines.map(({ to }) => to);
+    };
+    expect(lastDays({})).toEqual([undefined, '2027-05-09']);
+    expect(lastDays({ inGround: { from: '2027-04-20' } })).toEqual(['2027-04-30', undefined]);
+  });
+
+  it('is what is reckoned otherwise of the water: pressures, buckets, spray beside drip, loops', () => {
+    const spray = { kind: 'spray' as const, flow: 10, count: 2 };
+    const loops = {
+      kind: 'dripline' as const,
+      flow: 0.6,
+      spacing: 12,
+      layout: { kind: 'loops' as const, perPlant: 1 },
+    };
+    const plan = oneBed({
+      zones: [
+        zone({
+          plantings: [tomatoes(), tomatoes({ id: 'more', lines: [spray] }), tomatoes({ id: 'p', lines: [loops] })],
+        }),
+      ],
+      supply: {
+        sources: [
+          { name: 'Hose', pressure: 30, flow: { kind: 'bucket', volume: 5, seconds: 60 } },
+          { name: 'Main', from: '2027-06-08' },
+        ],
+      },
+    });
+    const result = checkPlan(asVersion1(plan));
+    expect(result.ok && result.migration?.changes.slice(-6)).toEqual([
+      { code: 'flow-at-pressure', values: { sources: 1 } },
+      { code: 'bucket-share', values: { sources: 1, share: 0.8 } },
+      { code: 'efficiency-by-line', values: { zones: 1 } },
+      { code: 'loop-emitters', values: { lines: 1 } },
+      { code: 'ground-wetted', values: { plantings: 2 } },
+      { code: 'roots-grow', values: { plantings: 3 } },
+    ]);
+  });
+
+  it('is how many bulbs are left to dry, and in how many months of the season the ground is frozen', () => {
+    const onions = tomatoes({ need: { kind: 'crop', crop: 'onion-dry', plantedOn: '2027-05-10' } });
+    const { site } = oneBed();
+    const minTemperature = [20, 25, 31, 33, 40, 50, 55, 55, 50, 40, 33, 25];
+    const plan = oneBed({
+      season: { firstDay: '2027-03-01', weeks: 39 },
+      site: {
+        ...site,
+        climate: { ...site.climate, minTemperature, maxTemperature: minTemperature.map((low) => low + 20) },
+      },
+      zones: [zone({ plantings: [onions, tomatoes({ id: 'more' })] })],
+    });
+    const result = checkPlan(asVersion1(plan));
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    // Of March to November, by its lows in Fahrenheit, March.
+    expect(result.migration?.changes.slice(-2)).toEqual([
+      { code: 'dry-down', values: { plantings: 1 } },
+      { code: 'frozen-ground', values: { months: 1 } },
+    ]);
   });
 
   it('is how many names were not in one line, or showed nothing, and what they are now', () => {

@@ -1,4 +1,4 @@
-/** Numbers that must agree with one another: in the climate, in a day's weather, in the supply. */
+/** Numbers that must agree with one another: in the climate, in a day's weather. */
 import { daysInMonth } from '../../../engine/calendar.ts';
 import type { UnitSystem } from '../../../engine/units.ts';
 import type { PlanQuantity } from '../../schema/quantity.ts';
@@ -45,26 +45,7 @@ export function dayRelations(day: unknown, at: Path, units: UnitSystem | undefin
   ];
 }
 
-export function supplyRelations(supply: unknown, at: Path, units: UnitSystem | undefined): readonly Issue[] {
-  const { tank, sources } = fieldsIn(supply);
-  const { start, capacity } = fieldsIn(tank);
-  const days = listIn(sources).map((source) => fieldsIn(source)['from']);
-  return [
-    ...atMost(start, capacity, {
-      path: [...at, 'tank', 'start'],
-      of: 'capacity',
-      measure: measureOf('volume', units),
-    }),
-    ...days.flatMap((from, index): readonly Issue[] => {
-      const earlier = days.indexOf(from);
-      if (earlier === index) return [];
-      const values = { other: earlier + 1, isFirst: from === undefined };
-      return [{ path: [...at, 'sources', index, 'from'], value: from, code: 'source-same-day', values }];
-    }),
-  ];
-}
-
-const measureOf = (quantity: PlanQuantity, units: UnitSystem | undefined): Measure => ({
+export const measureOf = (quantity: PlanQuantity, units: UnitSystem | undefined): Measure => ({
   quantity,
   ...(units && { units }),
 });
@@ -75,7 +56,7 @@ interface Greatest {
   readonly measure: Measure;
 }
 
-function atMost(value: unknown, most: unknown, { path, of, measure }: Greatest): readonly Issue[] {
+export function atMost(value: unknown, most: unknown, { path, of, measure }: Greatest): readonly Issue[] {
   const [low, high] = [numberIn(value), numberIn(most)];
   if (low === undefined || high === undefined || low <= high) return [];
   return [{ path, value, code: 'greater-than', values: { most: high, of, ...measure } }];

@@ -5,9 +5,10 @@
 import type { UnitSystem } from '../../../engine/units.ts';
 import type { Issue } from '../issue.ts';
 import { fieldsIn, type Loose, listIn } from '../loose.ts';
-import { climateRelations, dayRelations, supplyRelations } from './amount-relations.ts';
+import { climateRelations, dayRelations } from './amount-relations.ts';
 import { forecastRelations } from './forecast-relations.ts';
 import { idRelations } from './id-relations.ts';
+import { supplyRelations } from './supply-relations.ts';
 import { onceIssues, spanOf, throughIssues } from './week-relations.ts';
 import { yearsRelations } from './years-relations.ts';
 import { choicesRelations, runsRelations } from './zone-record-relations.ts';

@@ -1,19 +1,22 @@
 /** Records by week: each week once, and choices and runs inside the season, of zones and plantings that are there. */
 import type { DayNumber } from '../../../engine/calendar.ts';
+import { MOST_WEEKS } from '../../schema/site.ts';
 import type { Issue } from '../issue.ts';
 import { dayIn, fieldsIn, type Loose, listIn, numberIn } from '../loose.ts';
 import type { Path } from '../place.ts';
 
 export interface Span {
   readonly first: DayNumber;
-  readonly weeks: number;
+  /** Undefined where no season is so long: its end is no day that could be named. */
+  readonly weeks: number | undefined;
 }
 
 /** The season's span, where it has one. */
 export function spanOf(season: unknown): Span | undefined {
   const { firstDay, weeks } = fieldsIn(season);
   const [first, count] = [dayIn(firstDay), numberIn(weeks)];
-  return first === undefined || count === undefined ? undefined : { first, weeks: count };
+  if (first === undefined || count === undefined) return undefined;
+  return { first, weeks: count >= 1 && count <= MOST_WEEKS ? count : undefined };
 }
 
 /** Choices or runs of one zone, by a day of the week. */
@@ -85,7 +88,7 @@ function outsideWeek(value: unknown, week: WeekDays | undefined, path: Path): re
 }
 
 function insideIssues(weeks: unknown, at: Path, span: Span | undefined): readonly Issue[] {
-  if (span === undefined) return [];
+  if (span?.weeks === undefined) return [];
   const last = span.first + 7 * span.weeks - 1;
   return Object.keys(fieldsIn(weeks)).flatMap((key): readonly Issue[] => {
     const day = dayIn(key);

@@ -9,6 +9,7 @@ import {
   MOST_YEARS,
   mostFigure,
   packedFigures,
+  unitsOfPacked,
 } from '../../packed-days.ts';
 import type { Issue } from '../issue.ts';
 import { dayIn, fieldsIn, listIn, textIn } from '../loose.ts';
@@ -51,11 +52,15 @@ function stretchIssues(stretch: unknown, at: Path, units: UnitSystem | undefined
   const { rain, eto } = fieldsIn(stretch);
   const [ofRain, ofEto] = [figuresIn(rain), figuresIn(eto)];
   const issues = [
-    ...figureIssues(ofRain, [...at, 'rain'], 'rain', units),
-    ...figureIssues(ofEto, [...at, 'eto'], 'eto', units),
+    ...figureIssues(ofRain, [...at, 'rain'], 'rain', unitsOfText(rain, units)),
+    ...figureIssues(ofEto, [...at, 'eto'], 'eto', unitsOfText(eto, units)),
   ];
   if (issues.length > 0 || ofRain.length === ofEto.length || ofRain.length === 0 || ofEto.length === 0) return issues;
   return [{ path: [...at, 'eto'], value: ofEto.length, code: 'unequal-days', values: { rain: ofRain.length } }];
+}
+
+function unitsOfText(text: unknown, units: UnitSystem | undefined): UnitSystem | undefined {
+  return units && unitsOfPacked(textIn(text) ?? '', units);
 }
 
 /** The first figure that is none, else the first that no day can have. */

@@ -1,7 +1,6 @@
 /** What must agree inside one zone: the rule's planting, the days in the ground, the days of the lines. */
 
-import { CROP_IDS } from '../../../engine/plants/crops.data.ts';
-import { findCrop } from '../../../engine/plants/find-crop.ts';
+import { isAnnualCrop } from '../../../engine/plants/find-crop.ts';
 import type { Issue } from '../issue.ts';
 import { dayIn, fieldsIn, type Loose, listIn, textIn } from '../loose.ts';
 import type { Path } from '../place.ts';
@@ -38,17 +37,20 @@ function groundIssues({ inGround, need }: Loose, at: Path): readonly Issue[] {
 
 /** An annual crop's planting day is its first in the ground unless the plan says otherwise. */
 function annualPlanting({ kind, crop, plantedOn }: Loose) {
-  const known = CROP_IDS.find((id) => id === crop);
-  return kind === 'crop' && known !== undefined && !findCrop(known).perennial ? dayIn(plantedOn) : undefined;
+  return kind === 'crop' && isAnnualCrop(crop) ? dayIn(plantedOn) : undefined;
 }
 
-/** Two lines that lie from the same day cannot follow one another. */
-function lineIssues({ lines }: Loose, at: Path): readonly Issue[] {
-  const days = listIn(lines).map((line) => fieldsIn(line)['from']);
-  return days.flatMap((from, index): readonly Issue[] => {
-    const earlier = days.indexOf(from);
-    if (earlier === index) return [];
-    const values = { other: earlier + 1, isFirst: from === undefined };
-    return [{ path: [...at, 'lines', index, 'from'], value: from, code: 'line-same-day', values }];
+/** A line does not end before it is laid: on its own first day, or else the planting's where the plan names one. */
+function lineIssues({ lines, inGround }: Loose, at: Path): readonly Issue[] {
+  return listIn(lines).flatMap((line, index): readonly Issue[] => {
+    const { from, to } = fieldsIn(line);
+    return endIssues(from ?? fieldsIn(inGround)['from'], to, [...at, 'lines', index, 'to']);
   });
+}
+
+/** A last day lies not before its first. */
+export function endIssues(from: unknown, to: unknown, path: Path): readonly Issue[] {
+  const [start, last] = [dayIn(from), dayIn(to)];
+  if (start === undefined || last === undefined || start <= last) return [];
+  return [{ path, value: to, code: 'ends-before-start', values: { start, of: 'first-day' } }];
 }

@@ -3,7 +3,7 @@
  * it hangs on is the same too. So an unchanged zone is the same object in the engine, and its season is kept.
  * Of each part the last result alone is held, and let go with the part.
  */
-export function kept<Part extends object, Context extends object, Result>(
+export function memoize<Part extends object, Context extends object, Result>(
   convert: (part: Part, context: Context) => Result,
   isSame: (left: Context, right: Context) => boolean = sameFields,
 ): (part: Part, context: Context) => Result {
@@ -18,7 +18,7 @@ export function kept<Part extends object, Context extends object, Result>(
 }
 
 /** The same where the context is one object for as long as it says the same: it is not held with each result. */
-export function keptUnder<Part extends object, Context extends object, Result>(
+export function memoizeByContext<Part extends object, Context extends object, Result>(
   convert: (part: Part, context: Context) => Result,
 ): (part: Part, context: Context) => Result {
   const found = new WeakMap<Context, WeakMap<Part, Result>>();
@@ -32,7 +32,7 @@ export function keptUnder<Part extends object, Context extends object, Result>(
 }
 
 /** The same for a part that stands at several places of the document at once: the last few results are held. */
-export function keptAtPlaces<Part extends object, Context extends object, Result>(
+export function memoizeFew<Part extends object, Context extends object, Result>(
   convert: (part: Part, context: Context) => Result,
 ): (part: Part, context: Context) => Result {
   const found = new WeakMap<Part, readonly { readonly context: Context; readonly result: Result }[]>();

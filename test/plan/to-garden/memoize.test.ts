@@ -1,12 +1,12 @@
 import { describe, expect, it, vi } from 'vitest';
-import { kept } from '../../../src/plan/to-garden/kept.ts';
+import { memoize } from '../../../src/plan/to-garden/memoize.ts';
 
-describe('kept', () => {
+describe('memoize', () => {
   it('hands on the result while the part is the same object and the context says the same', () => {
     const convert = vi.fn((part: { readonly n: number }, { by }: { readonly by: number }) => ({
       product: part.n * by,
     }));
-    const keeping = kept(convert);
+    const keeping = memoize(convert);
     const part = { n: 3 };
     const first = keeping(part, { by: 2 });
     expect(keeping(part, { by: 2 })).toBe(first);
@@ -20,7 +20,7 @@ describe('kept', () => {
     const convert = vi.fn((_part: object, context: { readonly by?: number | undefined; readonly at?: number }) => ({
       context,
     }));
-    const keeping = kept(convert);
+    const keeping = memoize(convert);
     const part = {};
     keeping(part, { by: undefined });
     keeping(part, {});

@@ -1,0 +1,44 @@
+/** What a plan assumed goes as soon as somebody gives another value, whatever it was before. */
+import type { AssumedOfPlan, Plan, PlanPlanting, PlanZone } from '../schema/plan-schema.ts';
+import { changed } from './change.ts';
+import type { Edit } from './edit.ts';
+
+/** What each part is: another value of it was given by somebody. */
+const PARTS: Readonly<Record<AssumedOfPlan, (plan: Plan) => unknown>> = {
+  season: ({ season }) => season,
+  climate: ({ site }) => site.climate,
+  soil: ({ site }) => site.soil,
+  source: ({ supply }) => supply?.sources[0]?.name,
+  flow: ({ supply }) => supply?.sources[0]?.flow,
+  zones: ({ zones }) => zones.length,
+  days: ({ zones }) => zones.map(({ wateringDays }) => String(wateringDays)).join(';'),
+  window: ({ supply }) => supply?.window,
+};
+
+/** The plan after an edit, without the assumptions that it has replaced by what somebody gave. Those that it names itself stay. */
+export function withoutReplacedAssumptions(before: Plan, after: Plan, edit: Edit): Plan {
+  const { assumed } = after;
+  const kept = namesAssumed(edit) ? assumed : assumed?.filter((part) => PARTS[part](before) === PARTS[part](after));
+  const told = kept?.length === assumed?.length ? after : changed(after, { assumed: kept?.length ? kept : undefined });
+  if (before.zones === after.zones) return told;
+  const plantings = new Map(before.zones.flatMap((zone) => zone.plantings.map((planting) => [planting.id, planting])));
+  const zones = told.zones.map((zone) => toldZone(zone, plantings));
+  return zones.every((zone, index) => zone === told.zones[index]) ? told : { ...told, zones };
+}
+
+function toldZone(zone: PlanZone, before: ReadonlyMap<string, PlanPlanting>): PlanZone {
+  const plantings = zone.plantings.map((planting) => toldPlanting(planting, before.get(planting.id)));
+  return plantings.every((planting, index) => planting === zone.plantings[index]) ? zone : { ...zone, plantings };
+}
+
+function toldPlanting(planting: PlanPlanting, before: PlanPlanting | undefined): PlanPlanting {
+  const { assumed } = planting;
+  if (assumed === undefined || before === undefined || assumed !== before.assumed || planting === before)
+    return planting;
+  const kept = assumed.filter((part) => planting[part] === before[part]);
+  return kept.length === assumed.length ? planting : changed(planting, { assumed: kept.length > 0 ? kept : undefined });
+}
+
+function namesAssumed(edit: Edit): boolean {
+  return edit.type === 'together' ? edit.edits.some(namesAssumed) : edit.type === 'set-assumed';
+}

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
+import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
+
+const assumed = (plan: Plan, parts: Plan['assumed']) => applyEdit(plan, { type: 'set-assumed', assumed: parts });
+
+describe('what was assumed', () => {
+  const plan = assumed(mixedGarden(), ['soil', 'season']);
+
+  it('is told once somebody gives it another value, and the rest stays assumed', () => {
+    const clay = applyEdit(plan, {
+      type: 'change-site',
+      change: { soil: plan.site.soil === 'clay' ? 'loam' : 'clay' },
+    });
+    expect(clay.assumed).toEqual(['season']);
+  });
+
+  it('stays where something else changes', () => {
+    expect(applyEdit(plan, { type: 'rename-plan', name: 'Another' }).assumed).toEqual(['soil', 'season']);
+  });
+
+  it('is what one step says that fills it in', () => {
+    const filled = applyEdit(plan, {
+      type: 'together',
+      edits: [
+        { type: 'change-supply', change: { sources: [{ name: 'Hose bib', flow: { kind: 'typed', flow: 5 } }] } },
+        { type: 'set-assumed', assumed: ['soil', 'season', 'flow'] },
+      ],
+    });
+    expect(filled.assumed).toEqual(['soil', 'season', 'flow']);
+  });
+
+  it('leaves no empty list behind', () => {
+    expect(assumed(plan, [])).not.toHaveProperty('assumed');
+  });
+
+  it('of a planting is told field by field', () => {
+    const zone = plan.zones[0];
+    const planting = zone?.plantings[0];
+    if (zone === undefined || planting === undefined) throw new Error('no planting');
+    const at = { zone: zone.id, planting: planting.id };
+    const begun = applyEdit(plan, { type: 'change-planting', ...at, change: { assumed: ['lines', 'extent'] } });
+    const sized = applyEdit(begun, {
+      type: 'change-planting',
+      ...at,
+      change: { extent: { kind: 'bed', length: 7, width: 3 } },
+    });
+    expect(sized.zones[0]?.plantings[0]?.assumed).toEqual(['lines']);
+    const laid = applyEdit(sized, { type: 'change-planting', ...at, change: { lines: [] } });
+    expect(laid.zones[0]?.plantings[0]).not.toHaveProperty('assumed');
+  });
+});
