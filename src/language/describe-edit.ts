@@ -1,6 +1,5 @@
 /** An edit in a short sentence, for undo and announcements: `Beds, week of July 5: 45 min set by hand`. */
 
-import { isIsoDate } from '../engine/calendar.ts';
 import { toSi, type UnitSystem } from '../engine/units.ts';
 import type {
   DayRunEdit,
@@ -15,8 +14,8 @@ import type {
 } from '../plan/edits/edit.ts';
 import { entriesOutside } from '../plan/edits/garden-edits.ts';
 import type { Plan, PlanChoice, PlanLine } from '../plan/schema/plan-schema.ts';
-import { weekFirstDay, weekOf } from '../plan/season-weeks.ts';
 import { shortText } from '../plan/words/short-text.ts';
+import { describeRecord, firstDayOfWeek } from './describe-record.ts';
 import { describeDayRun, describeTotalRun, runOfWeek } from './describe-run.ts';
 import { type Batch, editsWords } from './en/edits.ts';
 import { fieldName } from './field-name.ts';
@@ -29,6 +28,7 @@ export function describeEdit(plan: Plan, edit: Edit, reader: Reader): string {
   switch (edit.type) {
     case 'set-minutes':
     case 'set-minutes-run':
+    case 'set-week-run':
     case 'close-week':
     case 'set-open-days':
     case 'set-note':
@@ -38,16 +38,21 @@ export function describeEdit(plan: Plan, edit: Edit, reader: Reader): string {
       return dayRunEdit(plan, edit, reader);
     case 'set-week-rain':
     case 'set-week-eto':
+    case 'set-week-note':
+    case 'set-meter':
     case 'set-day-weather':
     case 'change-day-weather':
     case 'set-forecast':
     case 'set-climate':
+    case 'set-departure':
       return weatherEdit(plan, edit, reader);
     case 'rename-plan':
     case 'set-plan-notes':
+    case 'set-assumed':
     case 'set-season':
     case 'change-site':
     case 'change-supply':
+    case 'set-what-if':
     case 'convert-units':
       return gardenEdit(plan, edit, reader);
     case 'add-zone':
@@ -83,6 +88,11 @@ function weekChange(plan: Plan, edit: WeekEdit, reader: Reader): string {
       return edit.minutes === undefined ? words.minutesComputed : words.minutesByHand(format, edit.minutes);
     case 'set-minutes-run':
       return describeTotalRun(edit.minutes, runOfWeek(plan, edit.zone, edit.week), reader);
+    case 'set-week-run': {
+      const { run } = edit;
+      if (typeof run === 'number') return describeTotalRun(run, runOfWeek(plan, edit.zone, edit.week), reader);
+      return run === undefined ? words.daysRunGone : words.daysRun(format, Object.keys(run.days).length);
+    }
     case 'close-week':
       return edit.closed ? words.closed : words.open;
     case 'set-open-days': {
@@ -128,6 +138,9 @@ function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
     }
     case 'set-week-eto':
       return words.weekEto(format, firstDayOfWeek(plan, edit.week), mm(edit.eto));
+    case 'set-week-note':
+    case 'set-meter':
+      return describeRecord(plan, edit, reader);
     case 'set-day-weather':
     case 'change-day-weather': {
       const weather = (edit.type === 'set-day-weather' ? edit.weather : edit.change) ?? {};
@@ -137,12 +150,13 @@ function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
       return isGone ? words.dayWeatherGone(format, day) : words.dayWeather(format, day, fieldsOf(weather, reader));
     }
     case 'set-forecast': {
-      const issued = shortText(edit.issued);
-      if (edit.days === undefined) return words.forecastGone(format, issued);
-      return words.forecast(format, issued, Object.keys(edit.days).length);
+      const [issued, days] = [shortText(edit.issued), edit.days];
+      return days ? words.forecast(format, issued, Object.keys(days).length) : words.forecastGone(format, issued);
     }
     case 'set-climate':
       return words.climate;
+    case 'set-departure':
+      return words.departure(format, shortText(edit.from), edit.weeks, edit);
   }
 }
 
@@ -154,6 +168,8 @@ function gardenEdit(plan: Plan, edit: GardenEdit, reader: Reader): string {
       return words.planRenamed(isolated(shortText(edit.name)));
     case 'set-plan-notes':
       return words.planNotes;
+    case 'set-assumed':
+      return words.assumed;
     case 'set-season': {
       const { firstDay, weeks } = edit.season;
       const lost = entriesOutside(plan, edit.season);
@@ -163,6 +179,8 @@ function gardenEdit(plan: Plan, edit: GardenEdit, reader: Reader): string {
       return words.site(format, fieldsOf(edit.change, reader));
     case 'change-supply':
       return words.supply(format, fieldsOf(edit.change, reader));
+    case 'set-what-if':
+      return words[edit.edits === undefined ? 'whatIfGone' : 'whatIf'](isolated(shortText(edit.name)));
     case 'convert-units':
       return words.units[edit.units];
   }
@@ -279,11 +297,4 @@ function zoneName(plan: Plan, id: string): string {
 function plantingName(plan: Plan, id: string): string {
   const plantings = plan.zones.flatMap((zone) => zone.plantings);
   return isolated(shortText(plantings.find((planting) => planting.id === id)?.name ?? id));
-}
-
-/** First day of the week that holds a day; what is no day of the season stays as it is. */
-function firstDayOfWeek({ season }: Plan, day: string): string {
-  if (!isIsoDate(day)) return shortText(day);
-  const week = weekOf(season, day);
-  return week >= 0 && week < season.weeks ? weekFirstDay(season, week) : day;
 }

@@ -3,6 +3,7 @@ import type { ZoneRule } from '../engine/garden.ts';
 import type { Goods, MixChange, MixRemedy } from '../remedies/mix/remedy.ts';
 import { mixWords } from './en/mix.ts';
 import { formatFor } from './format/format.ts';
+import { isolated } from './format/isolated.ts';
 import type { Reader } from './reader.ts';
 
 /** A planting's name by its id. */
@@ -30,7 +31,7 @@ function describeChange(change: MixChange, nameOf: NameOf, reader: Reader): stri
     case 'shut-off':
       return words['shut-off'](nameOf(change.plantingId));
     case 'cut':
-      return words.cut(format, change.moved.map(nameOf), change.newZoneName);
+      return words.cut(format, change.moved.map(nameOf), isolated(change.newZoneName));
     case 'rule':
       return change.rule.kind === 'planting'
         ? words.rule.planting(nameOf(change.rule.plantingId))

@@ -4,7 +4,7 @@ import { dayNumber } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
 import { isOfKind, type Notice } from '../explain/notices/notice.ts';
 import { weekdayMask } from '../plan/to-garden/weekday-masks.ts';
-import type { Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
+import type { MonthDays, Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
 import { describeMixRemedy } from './describe-mix-remedy.ts';
 import { remediesWords } from './en/remedies.ts';
 import { formatFor } from './format/format.ts';
@@ -57,6 +57,8 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
       const days = Math.max(...remedy.wateringDays.map(({ weekdays }) => weekdays.length));
       return change['more-days'](format, days, wateringDaysText(remedy.wateringDays, zone, reader));
     }
+    case 'days-by-month':
+      return change['days-by-month'](format, zone(remedy.zoneId), monthsByDays(remedy.months));
     case 'fewer-minutes': {
       const { zoneIds, minutesLess, weeks } = remedy;
       const isMany = zoneIds.length > MOST_NAMED;
@@ -108,13 +110,24 @@ function namesIn({ zones, garden }: Season) {
   };
 }
 
-/** `Beds and Pots on Mon and Thu; Hedge on Tue`: zones with the same days are named together. */
+/** `Beds and Pots on Mon and Thu; Hedge on Tue in July`: zones with the same days in the same months are named together. */
 function wateringDaysText(days: readonly ZoneWateringDays[], zone: (id: string) => string, reader: Reader): string {
-  const zones = new Map<number, string[]>();
-  for (const { zoneId, weekdays } of days) {
+  const groups = new Map<string, { readonly mask: number; readonly months: readonly number[]; names: string[] }>();
+  for (const { zoneId, weekdays, months = [] } of days) {
     const mask = weekdayMask(weekdays);
-    zones.set(mask, [...(zones.get(mask) ?? []), zone(zoneId)]);
+    const key = `${mask} ${months}`;
+    const group = groups.get(key) ?? { mask, months, names: [] };
+    group.names.push(zone(zoneId));
+    groups.set(key, group);
   }
   const { onDays } = remediesWords(reader.language).change;
-  return [...zones].map(([mask, names]) => onDays(formatFor(reader), names, A_MONDAY, mask)).join('; ');
+  return [...groups.values()]
+    .map(({ mask, months, names }) => onDays(formatFor(reader), names, { monday: A_MONDAY, mask, months }))
+    .join('; ');
+}
+
+/** Months with as many watering days together, the most first. */
+function monthsByDays(months: readonly MonthDays[]): readonly (readonly [days: number, months: readonly number[]])[] {
+  const counts = [...new Set(months.map(({ days }) => days))].sort((one, other) => other - one);
+  return counts.map((count) => [count, months.filter(({ days }) => days === count).map(({ month }) => month)]);
 }

@@ -4,13 +4,17 @@ import type { SourceNotes } from '../explain/trace/source-notes.ts';
 import type { StepKinds } from '../explain/trace/step-kinds.ts';
 import type { TraceCodes } from '../explain/trace/trace-codes.ts';
 import type { CodedFigure, TraceFigure, TraceSource, TraceStep, TraceValue } from '../explain/trace/trace-step.ts';
+import { traceBalanceWords } from './en/trace-balance.ts';
 import { traceCheckWords } from './en/trace-check.ts';
+import { traceGroundWords } from './en/trace-ground.ts';
+import { traceGroundLabelWords } from './en/trace-ground-labels.ts';
 import { traceLabelWords } from './en/trace-labels.ts';
 import { traceMinutesWords } from './en/trace-minutes.ts';
 import { traceNeedWords } from './en/trace-need.ts';
 import { traceValueWords } from './en/trace-values.ts';
 import { traceWeatherWords } from './en/trace-weather.ts';
 import { type Format, formatFor } from './format/format.ts';
+import { isolated, isolatedText } from './format/isolated.ts';
 import { formatSpelledOut } from './format/number.ts';
 import { withUnit } from './format/quantity.ts';
 import type { Language } from './language.ts';
@@ -41,7 +45,7 @@ export interface DescribedInput {
 export function describeStep(step: TraceStep, reader: Reader): DescribedStep {
   const { language } = reader;
   const format = formatFor(reader);
-  const labels = traceLabelWords(language);
+  const labels = labelTexts(language);
   const values = traceValueWords(language);
   return {
     ...textsOf(step.id, step, stepTexts(language), format),
@@ -49,6 +53,19 @@ export function describeStep(step: TraceStep, reader: Reader): DescribedStep {
     inputs: step.inputs.map((input) => describeInput(input, labels, values, format)),
     result: figureText(step.result, values, format),
   };
+}
+
+/** The groups in which steps stand, in the order in which they are worked out. */
+export const STEP_GROUPS = ['weather', 'need', 'minutes', 'check'] as const;
+
+export type StepGroup = (typeof STEP_GROUPS)[number];
+
+/** The group of a kind of step. */
+export function stepGroup(id: TraceStep['id'], language: Language): StepGroup {
+  if (id in traceWeatherWords(language)) return 'weather';
+  const { need, minutes } = traceGroundWords(language);
+  if (id in traceNeedWords(language) || id in need) return 'need';
+  return id in traceMinutesWords(language) || id in minutes ? 'minutes' : 'check';
 }
 
 const textsByLanguage = new WeakMap<Language, StepTexts<StepKinds>>();
@@ -61,10 +78,21 @@ function stepTexts(language: Language): StepTexts<StepKinds> {
       ...traceNeedWords(language),
       ...traceMinutesWords(language),
       ...traceCheckWords(language),
+      ...traceGroundWords(language).need,
+      ...traceGroundWords(language).minutes,
+      ...traceBalanceWords(language),
     };
     textsByLanguage.set(language, texts);
   }
   return texts;
+}
+
+const labelsByLanguage = new WeakMap<Language, TraceLabels>();
+
+function labelTexts(language: Language): TraceLabels {
+  const known = labelsByLanguage.get(language) ?? { ...traceLabelWords(language), ...traceGroundLabelWords(language) };
+  labelsByLanguage.set(language, known);
+  return known;
 }
 
 function textsOf<Id extends keyof StepKinds>(
@@ -83,8 +111,13 @@ function textsOf<Id extends keyof StepKinds>(
 
 function sourceText(source: TraceSource, { sources }: TraceValueWords, format: Format): string {
   return typeof source === 'string'
-    ? source
-    : sayOne<SourceNotes, keyof SourceNotes>(sources, source.id, format, source);
+    ? isolatedText(source)
+    : sayOne<SourceNotes, keyof SourceNotes>(
+        sources,
+        source.id,
+        format,
+        'text' in source ? { ...source, text: isolatedText(source.text) } : source,
+      );
 }
 
 function describeInput(
@@ -93,8 +126,9 @@ function describeInput(
   values: TraceValueWords,
   format: Format,
 ): DescribedInput {
+  const label = 'name' in input.label ? { ...input.label, name: isolated(input.label.name) } : input.label;
   return {
-    label: sayOne<LabelKinds, keyof LabelKinds>(labels, input.label.id, format, input.label),
+    label: sayOne<LabelKinds, keyof LabelKinds>(labels, label.id, format, label),
     value: figureText(input, values, format),
     isWords: typeof input.value !== 'number',
   };

@@ -19,6 +19,24 @@ export function describeVersionChange(change: VersionChange, reader: Reader): st
     }
     case 'rain-read-through':
       return words.rainReadThrough(format, change.values.weeks);
+    case 'lines-ended':
+      return words.linesEnded(format, change.values.lines);
+    case 'flow-at-pressure':
+      return words.flowAtPressure(format, change.values.sources);
+    case 'bucket-share':
+      return words.bucketShare(format, change.values.sources, change.values.share);
+    case 'efficiency-by-line':
+      return words.efficiencyByLine(format, change.values.zones);
+    case 'loop-emitters':
+      return words.loopEmitters(format, change.values.lines);
+    case 'ground-wetted':
+      return words.groundWetted(format, change.values.plantings);
+    case 'roots-grow':
+      return words.rootsGrow(format, change.values.plantings);
+    case 'dry-down':
+      return words.dryDown(format, change.values.plantings);
+    case 'frozen-ground':
+      return words.frozenGround(format, change.values.months);
     case 'names-cleaned':
       return words.namesCleaned(format, change.values.names);
   }

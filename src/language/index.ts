@@ -5,5 +5,6 @@ export { type DescribedInput, type DescribedStep, describeStep } from './describ
 export { describeVersionChange } from './describe-version-change.ts';
 export { en, type Words } from './en.ts';
 export type { Format } from './format/format.ts';
+export { type LateWords, lateWords } from './late-words.ts';
 export { type Reader, readerFor } from './reader.ts';
-export { registerLanguage } from './register-language.ts';
+export { type LateLoads, registerLanguage } from './register-language.ts';

@@ -77,8 +77,16 @@ describe('an edit in words', () => {
     ],
     [{ type: 'set-day-weather', day: '2027-07-07', weather: undefined }, 'Weather of July 7: taken out'],
     [{ type: 'set-climate', climate }, 'Climate changed'],
+    [{ type: 'set-departure', from: '2027-07-05', weeks: 1, eto: 1.3 }, '1 week from July 5: ETo 130% of usual'],
+    [{ type: 'set-departure', from: '2027-07-05', weeks: 4 }, '4 weeks from July 5: weather as usual'],
     [{ type: 'rename-plan', name: 'Allotment' }, 'Plan renamed “Allotment”'],
     [{ type: 'set-plan-notes', notes: undefined }, 'Notes of the plan changed'],
+    [{ type: 'set-assumed', assumed: ['soil'] }, 'What is assumed in the plan changed'],
+    [
+      { type: 'set-what-if', name: 'Two loops', edits: [{ type: 'change-zone', zone: 'beds', change: {} }] },
+      'What-if “Two loops” kept beside the plan',
+    ],
+    [{ type: 'set-what-if', name: 'Two loops', edits: undefined }, 'What-if “Two loops” taken out'],
     [{ type: 'set-season', season: { firstDay: '2027-04-05', weeks: 31 } }, 'Season: from April 5, 2027, 31 weeks'],
     [
       { type: 'set-season', season: { firstDay: '2027-07-12', weeks: 1 } },

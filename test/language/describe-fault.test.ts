@@ -195,8 +195,24 @@ describe('parts that do not agree, in words', () => {
       'Zone “Beds”, planting “Tomatoes”: last day in the ground | “2027-05-01” | a day not before the planting day, May 10, 2027',
     ],
     [
-      'two lines from one day',
-      'Zone “Beds”, planting “Tomatoes”, line 2: first day | nothing | a day of its own: line 1 lies from the first day too',
+      'a line that ends before it is laid',
+      'Zone “Beds”, planting “Tomatoes”, line 1: last day | “2027-06-10” | a day not before the first day, June 20, 2027',
+    ],
+    [
+      'a pressure and a height of water',
+      'Supply, source “Barrel”: height of the water | 3 | no height of water where the pressure is given: one of the two',
+    ],
+    [
+      'a restriction that runs backwards',
+      'Supply: watering restrictions, last day, 1 | “2027-06-10” | a day not before the first day, June 20, 2027',
+    ],
+    [
+      'a cut of no amount',
+      'Supply: cuts, share that is cut, 1 | nothing | a share that is taken away, or the water that is left for a week: one of the two',
+    ],
+    [
+      'a cut of two amounts',
+      'Supply: cuts, share that is cut, 1 | 0.2 | a share that is taken away, or the water that is left for a week: one of the two',
     ],
     [
       'two sources from one day',
@@ -245,7 +261,7 @@ describe('the text of a file, in words', () => {
 
   it('another program’s file: what belongs there is named', () => {
     const site =
-      'latitude, elevation, windHeight, setting, missingWeather, soil, slopePercent, exposure, climate, years, rain';
+      'place, latitude, longitude, timeZone, elevation, windHeight, setting, missingWeather, soil, availableWater, slopePercent, exposure, climate, years, departures, rain';
     expect(said(readPlan('{"name": "x"}'))).toEqual([
       'The plan: format | nothing | runnel-plan',
       'The plan: version | nothing | 2',

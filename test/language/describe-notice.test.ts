@@ -11,6 +11,7 @@ import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
 import { noticeOf } from '../support/notices.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from '../support/small-plans.ts';
+import { potWith } from '../support/troubled-plans.ts';
 
 const season = computeSeason(mixedGarden());
 const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u2060', '');
@@ -91,6 +92,13 @@ const SENTENCES: readonly Sentence[] = [
   ['closed', shortage(1.7, 23), `${SHORT} The zone is closed by hand.`],
   ['short-by-hand', shortage(1.7, 23), `${SHORT} Minutes or open days that were set by hand are too few.`],
   ['short-as-run', shortage(1.7, 23), `${SHORT} What was run was too little.`],
+  ['cut-short', shortage(1.7, 23), `${SHORT} Its zone gave up water in these weeks.`],
+  [
+    'cut-not-met',
+    { askedLitres: 900, untakenLitres: 200, worstWeekLitres: 151.4 },
+    'the cut asks for up to 40 gal a week more than its zones can give up.',
+  ],
+  ['restricted', shortage(1.7, 23), `${SHORT} A watering restriction leaves no day on which water may run.`],
   [
     'beyond-timer',
     { ...shortage(1.7, 23), minutesAsked: 109, mostMinutes: 40, startsADay: 4, cycleMinutes: 10 },
@@ -118,8 +126,28 @@ const SENTENCES: readonly Sentence[] = [
   ],
   [
     'few-days',
-    { ...shortage(1.7, 23), wateringDays: 2 },
+    { ...shortage(1.7, 23), fewestDays: 2, mostDays: 2 },
     `${SHORT} The soil dries out between waterings on 2 days a week.`,
+  ],
+  [
+    'few-days',
+    { ...shortage(1.7, 23), fewestDays: 1, mostDays: 3 },
+    `${SHORT} The soil dries out between waterings on 1 to 3 days a week.`,
+  ],
+  [
+    'pot-dries-out',
+    { heldLitres: 1.5, usedLitres: 2.375, hours: 24, runsADay: 1, wateringDays: 7 },
+    'this pot cannot last from one watering to the next: it holds 0.4 gal that plants draw with ease, and they use 0.6 gal in 24 hours. Watered 1 × a day, 7 days a week.',
+  ],
+  [
+    'wetted-too-little',
+    { wettedShare: 0.72, wantedShare: 0.8, widthM: 0.884, apartM: 1.22 },
+    'its rows stand too far apart: about 48 in, and one wets 34.8 in across. Only 72% of the bed gets water.',
+  ],
+  [
+    'wetted-too-little',
+    { wettedShare: 0.36, wantedShare: 0.5, widthM: 0.73 },
+    'too few emitters for its crowns: they wet 36% of the ground; at least 50% is good practice. One wets 28.7 in across at the roots.',
   ],
   ['dry-spell', shortage(1.7, 23), `${SHORT} The days were hotter or drier than expected.`],
   ['crop-early', { daysEarly: 7 }, '7 days in the ground before its planting day, with no water planned.'],
@@ -147,6 +175,16 @@ const SENTENCES: readonly Sentence[] = [
     'its line runs 600 ft; its pressure carries 325 ft. 30 psi at its start, 0.8 psi at its weakest emitter.',
   ],
   ['pressure-low', line, '30 psi at the start of its line is too low even for the first emitter.'],
+  [
+    'flow-below-label',
+    { flowLph: gpm(2.04 / 60) * 60, labelLph: gpm(8 / 60) * 60, pressureKpa: 1.3 * 6.894_757 },
+    'its lines give 2.04 gph at 1.3 psi; their label says 8 gph. Its minutes count on what they give.',
+  ],
+  [
+    'flow-too-fast',
+    { velocityMs: 2.377, limitMs: 1.524, flowLph: gpm(6) * 60, insideDiameterMm: 14.224, widerDiameterMm: 17.77 },
+    '6 gpm through a tube of 0.56 in runs 7.8 ft a second; it should run no more than 5 ft. It takes one of 0.7 in inside.',
+  ],
   [
     'flow-too-great',
     { flowLpm: gpm(2.1), sourceLpm: gpm(1.5), excessLpm: gpm(0.6) },
@@ -250,6 +288,7 @@ describe('where a notice holds', () => {
 
 /** Plans that between them, with those at random, give every kind of notice. */
 const TROUBLED: readonly Plan[] = [
+  potWith(),
   oneBed({ zones: [zone({ plantings: [tomatoes({ lines: [] })] })] }),
   oneBed({
     site: {

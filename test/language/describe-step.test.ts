@@ -8,11 +8,16 @@ import { type TracedCell, traceCell } from '../../src/explain/trace/trace-cell.t
 import type { TraceStep } from '../../src/explain/trace/trace-step.ts';
 import { type DescribedStep, describeStep } from '../../src/language/describe-step.ts';
 import { en, type Words } from '../../src/language/en.ts';
-import { loadLanguage } from '../../src/language/languages.ts';
+import { loadLanguage, wantWords } from '../../src/language/languages.ts';
+import { type LateWords, lateWords } from '../../src/language/late-words.ts';
 import { type Reader, readerFor } from '../../src/language/reader.ts';
 import { registerLanguage } from '../../src/language/register-language.ts';
+import { gardenOf } from '../../src/plan/garden-of.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../support/plain-garden.ts';
+import { oneRow, potWith } from '../support/troubled-plans.ts';
+import { unlikeUsual } from '../support/unlike-usual.ts';
 
 const us = readerFor('en-US', 'us');
 const gb = readerFor('en-GB', 'metric');
@@ -45,7 +50,27 @@ const usedLabels = new Set<string>();
 const steps: readonly TraceStep[] = (() => {
   const byKind = new Map<string, TraceStep[]>();
   const logged = plainZone({ choices: new Map([[0, { runs: new Map([[2, { minutes: 40 }]]) }]]) });
-  for (const garden of [plainGarden([logged]), ...fc.sample(arbitraryGarden(), { numRuns: 100, seed: 11 })]) {
+  const limited = fc.sample(arbitraryLimitedGarden({ mostZones: 3, mostPlantings: 3 }), { numRuns: 60, seed: 12 });
+  const crop = { kind: 'crop', name: { en: 'crop' }, stageDays: [7, 30, 30, 30], source: 'invented' } as const;
+  const growing = plainPlanting({
+    coefficient: { ...crop, plantedOn: FIRST_DAY, kcInitial: 0.5, kcMid: 1, kcEnd: 0.7 },
+    rootZone: { initialDepthM: 0.15, startDepletion: 1 },
+    rest: [{ from: FIRST_DAY + 42, to: FIRST_DAY + 70, kind: 'dry-down' }],
+  });
+  const grounds = [
+    oneRow(),
+    potWith(),
+    oneRow({ wettedShare: 0.4, mulch: { kind: 'plastic' } }),
+    oneRow({ mulch: { kind: 'organic', cover: 0.8 }, startDepletion: 0.6, soak: true }),
+  ].map((plan) => gardenOf(plan));
+  for (const garden of [
+    plainGarden([logged]),
+    unlikeUsual(plainGarden([logged])),
+    ...grounds,
+    plainGarden([plainZone({ plantings: [growing] })]),
+    ...fc.sample(arbitraryGarden(), { numRuns: 100, seed: 11 }),
+    ...limited,
+  ]) {
     for (const step of tracesOf(runSeason(garden)).flat()) {
       for (const { label } of step.inputs) usedLabels.add(label.id);
       const kind = `${step.id} ${'variant' in step ? step.variant : ''}`;
@@ -57,7 +82,13 @@ const steps: readonly TraceStep[] = (() => {
 })();
 
 /** Kinds that language says, each with its variants. */
-const said = [en.traceWeather, en.traceNeed, en.traceMinutes, en.traceCheck].flatMap((texts) =>
+const { traceWeather, traceNeed, traceMinutes, traceCheck, traceLabels } = lateWords.trace;
+const { traceBalance, traceGround, traceGroundLabels } = lateWords.traceGround;
+
+const said = [
+  ...[traceWeather, traceNeed, traceMinutes, traceCheck],
+  ...[traceGround.need, traceGround.minutes, traceBalance],
+].flatMap((texts) =>
   Object.entries(texts).map(([id, text]: [string, Readonly<Record<string, unknown>>]) => {
     const varied = Object.values(text).filter((part) => typeof part === 'object' && part !== null);
     return { id, variants: [...new Set(varied.flatMap((part) => Object.keys(part as object)))] };
@@ -76,7 +107,8 @@ describe('every kind of step', () => {
   });
 
   it('has between them every label', () => {
-    expect(Object.keys(en.traceLabels).filter((id) => !usedLabels.has(id))).toEqual([]);
+    const labels = Object.keys({ ...traceLabels, ...traceGroundLabels });
+    expect(labels.filter((id) => !usedLabels.has(id))).toEqual([]);
   });
 
   it.each([
@@ -144,7 +176,8 @@ describe('a step', () => {
     expect(plain(described('available-water', us).result)).toBe('2.95 in');
     expect(plain(described('available-water', gb).result)).toBe('75.0 mm');
     expect(valuesOf(described('zone-minutes', us, ZONE))[0]).toEqual(['Bed', '109.1 minutes']);
-    expect(valuesOf(described('irrigation-net', us))[1]).toEqual(['Irrigation efficiency', '80%']);
+    expect(valuesOf(described('irrigation-net', us))[1]).toEqual(['Minutes it is watered', '218 minutes']);
+    expect(valuesOf(described('net-rate', us))).toContainEqual(['Irrigation efficiency', '80%']);
     expect(valuesOf(described('minutes-open', us))[1]).toEqual(['Sunday, minutes', '109 minutes']);
     expect(valuesOf(described('minutes', us, ZONE))[1]).toEqual(['Days that run', '2 days']);
   });
@@ -234,7 +267,12 @@ function bracketed(words: unknown): unknown {
 
 describe('in another language', () => {
   it('has no word of English left', () => {
-    registerLanguage('eo', () => bracketed(en) as Words);
+    registerLanguage('eo', () => bracketed(en) as Words, {
+      trace: () => bracketed(lateWords.trace) as LateWords['trace'],
+      traceGround: () => bracketed(lateWords.traceGround) as LateWords['traceGround'],
+    });
+    wantWords('trace');
+    wantWords('traceGround');
     return loadLanguage('eo').then(() => {
       const reader = readerFor('eo', 'metric');
       const isSaid = (text: string) => text.startsWith('⟦') && text.endsWith('⟧');

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { en } from '../../src/language/en.ts';
 import { BRITISH_ENGLISH, type Language, US_ENGLISH } from '../../src/language/language.ts';
 import { filesUnder, projectRoot } from '../tools/source-files.ts';
+import { allWords } from './all-words.ts';
 import { textsIn } from './texts-in.ts';
 
 /** What fields of a plan file mean is said in English alone, in the file's JSON Schema, and is no area. */
-const files = filesUnder('src/language/en', '.ts').filter((path) => !path.endsWith('/plan-fields.ts'));
+const files = filesUnder('src/language/en', '.ts').filter((path) => !/\/plan-(log-)?fields(-[a-z-]+)?\.ts$/.test(path));
 
 type AreaWords = (language: Language) => object;
 
@@ -42,9 +42,9 @@ describe('the areas of English', () => {
     expect(first?.of(US_ENGLISH)).toBe(first?.words);
   });
 
-  it('are all in en.ts, under the keys that views ask for', () => {
-    expect(areas.map(({ key }) => key).toSorted()).toEqual(Object.keys(en).toSorted());
-    for (const { key, words } of areas) expect((en as Readonly<Record<string, unknown>>)[key], key).toBe(words);
+  it('are all in en.ts or late-words.ts, under the keys that views ask for', () => {
+    expect(areas.map(({ key }) => key).toSorted()).toEqual(Object.keys(allWords).toSorted());
+    for (const { key, words } of areas) expect((allWords as Readonly<Record<string, unknown>>)[key], key).toBe(words);
   });
 });
 

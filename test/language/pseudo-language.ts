@@ -2,7 +2,6 @@
  * A language made of English for tests: accents on every letter, a third longer, brackets round each message. What a message is given
  * stays as it is, so that a word that does not come from the language shows.
  */
-import type { Words } from '../../src/language/en.ts';
 import type { Format } from '../../src/language/format/format.ts';
 import { namesInTables } from './names-in-tables.ts';
 
@@ -19,9 +18,10 @@ const GIVEN_END = '\uE001';
 type Message = (...values: readonly unknown[]) => unknown;
 
 /** All of a language's words, those of functions too. What is read and not shown stays: a person types as before. */
-export function pseudoLanguage(words: Words): Words {
+export function pseudoLanguage<Words extends object>(words: Words): Words {
   const names = Object.fromEntries(namesInTables().map((name) => [name, pseudoText(name)]));
-  return { ...(changed(words, '') as Words), names };
+  const said = changed(words, '') as Words;
+  return 'names' in words ? { ...said, names } : said;
 }
 
 const READ = /^(?:units|fieldUnits)\.typed|^csv\.weather/;

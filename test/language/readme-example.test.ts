@@ -28,7 +28,8 @@ it('registers a language that says what it says, and the rest in English', async
   await loadLanguage('es-MX');
   const reader = readerFor('es-MX', 'us');
   const say = weekWords(reader.language);
-  expect(say.thisWeek).toBe('Esta semana');
-  expect(say.runDaily(formatFor(reader), 45).replaceAll(/\s/g, ' ')).toBe('45 min cada día');
+  expect(say.close).toBe('Cerrar la semana');
+  // Monday, April 5, 2027.
+  expect(say.closeFrom(formatFor(reader), 20_913)).toBe('desde el lunes');
   expect(say.previous).toBe(en.week.previous);
 });

@@ -1,11 +1,19 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { area } from '../../src/language/area.ts';
 import { planner, plannerWords } from '../../src/language/en/planner.ts';
+import { traceWords } from '../../src/language/en/trace.ts';
 import { weekWords } from '../../src/language/en/week.ts';
 import { en } from '../../src/language/en.ts';
 import { formatFor } from '../../src/language/format/format.ts';
 import { BRITISH_ENGLISH, US_ENGLISH } from '../../src/language/language.ts';
-import { isLanguageMissing, languageFor, loadLanguage, subscribeToLanguages } from '../../src/language/languages.ts';
+import {
+  isLanguageMissing,
+  languageFor,
+  loadLanguage,
+  subscribeToLanguages,
+  wantWords,
+} from '../../src/language/languages.ts';
+import { lateWords } from '../../src/language/late-words.ts';
 import { readerFor } from '../../src/language/reader.ts';
 import { registerLanguage } from '../../src/language/register-language.ts';
 
@@ -92,12 +100,47 @@ describe('a registered language', () => {
   });
 
   it('says in English what it lacks, as one that was made for an earlier version does', async () => {
-    const older = { planner: { undo: 'Ångra', part: { files: 'Filer' } } } as unknown as typeof en;
+    const older = { planner: { undo: 'Ångra', view: { files: 'Filer' } } } as unknown as typeof en;
     registerLanguage('sv', () => older);
     const language = await loadLanguage('sv');
     expect(plannerWords(language)).toMatchObject({ undo: 'Ångra', redo: planner.redo });
-    expect(plannerWords(language).part).toEqual({ ...planner.part, files: 'Filer' });
+    expect(plannerWords(language).view).toEqual({ ...planner.view, files: 'Filer' });
     expect(weekWords(language)).toEqual(en.week);
+  });
+
+  it('is fetched with its late words once a part of the page wants them, one and all languages', async () => {
+    const trace = { ...lateWords.trace, trace: { ...lateWords.trace.trace, choose: 'Valitse' } };
+    const calls: string[] = [];
+    const late = {
+      trace: async () => {
+        calls.push('trace');
+        return trace;
+      },
+    };
+    registerLanguage('et', () => en, late);
+    const before = await loadLanguage('et');
+    expect([calls, isLanguageMissing('et')]).toEqual([[], false]);
+    expect(before.areas).not.toHaveProperty('trace');
+    wantWords('trace');
+    expect(isLanguageMissing('et')).toBe(true);
+    const after = await loadLanguage('et');
+    expect([calls, isLanguageMissing('et')]).toEqual([['trace'], false]);
+    expect(traceWords(after)).toMatchObject({ choose: 'Valitse' });
+    expect(languageFor('et')).toBe(after);
+    registerLanguage('lv', () => en, late);
+    await loadLanguage('lv');
+    expect(calls).toEqual(['trace', 'trace']);
+  });
+
+  it('takes what another registration under its tag brings, though the first comes later', async () => {
+    let come: (words: typeof en) => void = () => undefined;
+    registerLanguage('lt', () => new Promise<typeof en>((resolve) => (come = resolve)));
+    const first = loadLanguage('lt');
+    registerLanguage('lt', () => ({ ...en, planner: { ...planner, undo: 'Anuliuoti' } }));
+    const second = loadLanguage('lt');
+    come(en);
+    await Promise.all([first, second]);
+    expect(plannerWords(languageFor('lt')).undo).toBe('Anuliuoti');
   });
 
   it('is refused by a tag that is none, and leaves English where it does not come', async () => {

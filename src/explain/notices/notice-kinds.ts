@@ -1,24 +1,9 @@
 /** Every kind of notice: how it is found, how much it matters, and what its remedy calls for. A further kind is one more row. */
-import type { Season } from '../../engine/season/season.ts';
 import type { CautionId } from './cautions.ts';
-import { allowanceExceeded } from './kinds/allowance-exceeded.ts';
-import { cropEarly } from './kinds/crop-early.ts';
-import { cropPast } from './kinds/crop-past.ts';
-import { emittersFarApart } from './kinds/emitters-far-apart.ts';
-import { flowTogether } from './kinds/flow-together.ts';
-import { flowTooGreat } from './kinds/flow-too-great.ts';
-import { handSet } from './kinds/hand-set.ts';
-import { lineDownhill } from './kinds/line-downhill.ts';
-import { linePressure } from './kinds/line-pressure.ts';
-import { noClimate } from './kinds/no-climate.ts';
-import { outOfSeason } from './kinds/out-of-season.ts';
-import { over } from './kinds/over.ts';
-import { shortOfWater, unmetShare } from './kinds/short-of-water.ts';
-import { stepTooLong } from './kinds/step-too-long.ts';
-import { tankDry } from './kinds/tank-dry.ts';
-import { tooLong } from './kinds/too-long.ts';
-import { windowTooShort } from './kinds/window-too-short.ts';
-import type { FoundNotice, Notice, NoticeFigures, NoticeKind, NoticeRemedy, OverFigures } from './notice.ts';
+import { unmetShare } from './kinds/short-of-water.ts';
+import type { Notice, NoticeFigures, NoticeKind, NoticeRemedy, OverFigures } from './notice.ts';
+import type { NoticeFinder } from './notice-finder.ts';
+import { FINDERS } from './notice-finders.ts';
 import type { NoticeSeverity } from './severity.ts';
 
 /** Among notices of one severity the kinds with the lesser weight come first; of one weight those with the greater share. */
@@ -33,8 +18,8 @@ export const NOTICE_WEIGHTS = {
 const { nothingKnown, broken, wastesWater, goodToKnow } = NOTICE_WEIGHTS;
 
 export interface NoticeKindRow<Kind extends NoticeKind = NoticeKind> {
-  /** Finds its notices, in the garden's order. Kinds that are told apart in one place share a finder. */
-  readonly find: (season: Season) => readonly FoundNotice[];
+  /** Finds its notices. Kinds that are told apart in one place share a finder. */
+  readonly find: NoticeFinder;
   readonly weight: (typeof NOTICE_WEIGHTS)[keyof typeof NOTICE_WEIGHTS];
   /** How much of what it concerns goes wrong, 0 to 1: of demand what is unmet, of litres what drains, of days or minutes what does not fit. */
   readonly share: (figures: NoticeFigures[Kind]) => number;
@@ -50,7 +35,7 @@ const NEW_PIPE = ['backflow', 'digging', 'codes'] as const;
 
 /** A lack of water. */
 const LACKING = {
-  find: shortOfWater,
+  find: FINDERS.shortOfWater,
   weight: broken,
   share: unmetShare,
   severity: 'note',
@@ -58,7 +43,7 @@ const LACKING = {
 } as const;
 
 const OVER = {
-  find: over,
+  find: FINDERS.over,
   weight: wastesWater,
   share: ({ drainedLitres, seasonLitres }: OverFigures) => drainedLitres / seasonLitres,
   severity: 'note',
@@ -71,7 +56,7 @@ const MONTH_DAYS = 30;
 /** In the order in which they are looked for, which orders notices of the same severity, weight and share. */
 export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> } = {
   'no-climate': {
-    find: noClimate,
+    find: FINDERS.noClimate,
     weight: nothingKnown,
     share: ({ days, otherDays }) => days / (days + otherDays),
     severity: 'warning',
@@ -80,7 +65,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
   },
   'no-line': { ...LACKING, severity: 'warning', remedy: 'lay-line', cautions: NEW_PIPE },
   'too-long': {
-    find: tooLong,
+    find: FINDERS.tooLong,
     weight: broken,
     share: ({ minutesPerDay, windowMinutes }) => 1 - windowMinutes / minutesPerDay,
     severity: 'warning',
@@ -89,6 +74,16 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
   },
   closed: { ...LACKING, remedy: 'open-zone' },
   'short-by-hand': { ...LACKING, remedy: 'use-computed' },
+  'cut-short': { ...LACKING, remedy: 'cut-order', cautions: ['codes'] },
+  'cut-not-met': {
+    find: FINDERS.cutNotMet,
+    weight: broken,
+    share: ({ askedLitres, untakenLitres }) => untakenLitres / askedLitres,
+    severity: 'warning',
+    remedy: 'cut-kept',
+    cautions: ['codes'],
+  },
+  restricted: { ...LACKING, remedy: 'ask-restriction', cautions: ['codes'] },
   'beyond-timer': { ...LACKING, remedy: 'change-line' },
   'shut-off-short': { ...LACKING, remedy: 'change-line' },
   'left-behind': { ...LACKING, remedy: 'change-line' },
@@ -97,7 +92,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
   'short-as-run': { ...LACKING, weight: goodToKnow, remedy: 'nothing-now' },
   'dry-spell': { ...LACKING, weight: goodToKnow, remedy: 'nothing-now' },
   'crop-early': {
-    find: cropEarly,
+    find: FINDERS.cropEarly,
     weight: broken,
     share: ({ daysEarly }) => Math.min(1, daysEarly / MONTH_DAYS),
     severity: 'warning',
@@ -105,7 +100,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: [],
   },
   'crop-past': {
-    find: cropPast,
+    find: FINDERS.cropPast,
     weight: broken,
     share: ({ daysPast }) => Math.min(1, daysPast / MONTH_DAYS),
     severity: 'warning',
@@ -113,7 +108,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: [],
   },
   'out-of-season': {
-    find: outOfSeason,
+    find: FINDERS.outOfSeason,
     weight: broken,
     share: () => 1,
     severity: 'warning',
@@ -123,7 +118,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
   over: { ...OVER, remedy: 'change-line' },
   'over-by-hand': { ...OVER, remedy: 'use-computed' },
   'step-too-long': {
-    find: stepTooLong,
+    find: FINDERS.stepTooLong,
     weight: wastesWater,
     share: ({ timerStepMinutes, longestCycleMinutes }) => 1 - longestCycleMinutes / timerStepMinutes,
     severity: 'warning',
@@ -131,7 +126,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: ['promise'],
   },
   'hand-set': {
-    find: handSet,
+    find: FINDERS.handSet,
     weight: goodToKnow,
     share: ({ minutes, computedMinutes }) => Math.abs(minutes - computedMinutes) / Math.max(minutes, computedMinutes),
     severity: 'note',
@@ -139,7 +134,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: [],
   },
   'line-too-long': {
-    find: linePressure,
+    find: FINDERS.linePressure,
     weight: broken,
     share: ({ beyondBounds }) => Math.min(1, beyondBounds),
     severity: 'warning',
@@ -147,15 +142,31 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: NEW_PIPE,
   },
   'pressure-low': {
-    find: linePressure,
+    find: FINDERS.linePressure,
     weight: broken,
     share: () => 1,
     severity: 'warning',
     remedy: 'more-pressure',
     cautions: ['backflow', 'codes'],
   },
+  'flow-below-label': {
+    find: FINDERS.flowBelowLabel,
+    weight: broken,
+    share: ({ flowLph, labelLph }) => 1 - flowLph / labelLph,
+    severity: 'warning',
+    remedy: 'more-pressure',
+    cautions: ['backflow', 'codes'],
+  },
+  'flow-too-fast': {
+    find: FINDERS.flowTooFast,
+    weight: broken,
+    share: ({ velocityMs, limitMs }) => 1 - limitMs / velocityMs,
+    severity: 'warning',
+    remedy: 'wider-tube',
+    cautions: NEW_PIPE,
+  },
   'flow-too-great': {
-    find: flowTooGreat,
+    find: FINDERS.flowTooGreat,
     weight: broken,
     share: ({ excessLpm, flowLpm }) => excessLpm / flowLpm,
     severity: 'warning',
@@ -163,7 +174,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: NEW_PIPE,
   },
   'window-too-short': {
-    find: windowTooShort,
+    find: FINDERS.windowTooShort,
     weight: broken,
     share: ({ minutesOverInAll, minutesInAll }) => minutesOverInAll / minutesInAll,
     severity: 'warning',
@@ -171,7 +182,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: ['codes'],
   },
   'tank-dry': {
-    find: tankDry,
+    find: FINDERS.tankDry,
     weight: broken,
     share: ({ mainsLitres, drawnLitres }) => mainsLitres / drawnLitres,
     severity: 'danger',
@@ -179,7 +190,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: ['tank', 'backflow', 'codes'],
   },
   'allowance-exceeded': {
-    find: allowanceExceeded,
+    find: FINDERS.allowanceExceeded,
     weight: broken,
     share: ({ usedLitres, weekAllowanceLitres, seasonAllowanceLitres = 0 }) =>
       1 - (weekAllowanceLitres ?? seasonAllowanceLitres) / usedLitres,
@@ -188,7 +199,7 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: ['codes'],
   },
   'flow-together': {
-    find: flowTogether,
+    find: FINDERS.flowTogether,
     weight: broken,
     share: ({ flowLpm, sourceLpm }) => 1 - sourceLpm / flowLpm,
     severity: 'note',
@@ -196,15 +207,31 @@ export const NOTICE_KINDS: { readonly [Kind in NoticeKind]: NoticeKindRow<Kind> 
     cautions: [],
   },
   'emitters-far-apart': {
-    find: emittersFarApart,
+    find: FINDERS.emittersFarApart,
     weight: wastesWater,
     share: ({ spacingM, widestSpacingM }) => 1 - widestSpacingM / spacingM,
     severity: 'note',
     remedy: 'closer-emitters',
     cautions: ['promise'],
   },
+  'pot-dries-out': {
+    find: FINDERS.potDriesOut,
+    weight: broken,
+    share: ({ heldLitres, usedLitres }) => 1 - heldLitres / usedLitres,
+    severity: 'warning',
+    remedy: 'bigger-pot',
+    cautions: ['codes'],
+  },
+  'wetted-too-little': {
+    find: FINDERS.wettedTooLittle,
+    weight: wastesWater,
+    share: ({ wettedShare, wantedShare }) => 1 - wettedShare / wantedShare,
+    severity: 'note',
+    remedy: 'wet-more',
+    cautions: ['promise'],
+  },
   'line-downhill': {
-    find: lineDownhill,
+    find: FINDERS.lineDownhill,
     weight: wastesWater,
     share: ({ slopePercent }) => Math.min(1, slopePercent / 100),
     severity: 'warning',

@@ -17,6 +17,16 @@ export interface NoticeFigures {
   'short-by-hand': Shortage;
   /** What was really run brought too little. */
   'short-as-run': Shortage;
+  /** Its zone gave up water where it is cut. */
+  'cut-short': Shortage;
+  /** A cut asks for more than the zones can give up: of all such weeks, and of the worst. */
+  'cut-not-met': {
+    readonly askedLitres: number;
+    readonly untakenLitres: number;
+    readonly worstWeekLitres: number;
+  };
+  /** A watering restriction leaves no day of the week. */
+  restricted: Shortage;
   /** Asks for more minutes a watering day than its timer can run, in its starts and its longest cycle or in a day. */
   'beyond-timer': Shortage & {
     readonly minutesAsked: number;
@@ -30,7 +40,11 @@ export interface NoticeFigures {
   /** Its zone's rule looks to others. */
   'left-behind': Shortage & LeftBehindFigures;
   /** Gets what it asks for and passes its allowed depletion between two waterings. */
-  'few-days': Shortage & { readonly wateringDays: number };
+  'few-days': Shortage & {
+    /** Watering days of those weeks: of the one with the fewest, of the one with the most. */
+    readonly fewestDays: number;
+    readonly mostDays: number;
+  };
   /** Days that were read used more, or brought less rain, than was expected of them. */
   'dry-spell': Shortage;
   /** Gets less than it needs, or is not filled up, for no cause that is told by itself. */
@@ -55,6 +69,16 @@ export interface NoticeFigures {
   'line-too-long': LinePressureFigures;
   /** Not even the first emitter of the line has the pressure that it needs. */
   'pressure-low': LinePressureFigures;
+  /** Its lines give less than their label says, at the pressure that is there. */
+  'flow-below-label': { readonly flowLph: number; readonly labelLph: number; readonly pressureKpa: number };
+  /** Water runs too fast in one of its tubes; in one of `widerDiameterMm` it would not. */
+  'flow-too-fast': {
+    readonly velocityMs: number;
+    readonly limitMs: number;
+    readonly flowLph: number;
+    readonly insideDiameterMm: number;
+    readonly widerDiameterMm: number;
+  };
   /** A zone asks for more than the source gives. */
   'flow-too-great': { readonly flowLpm: number; readonly sourceLpm: number; readonly excessLpm: number };
   /** A watering day takes longer than the hours in which water may run: the worst day, and all such days. */
@@ -95,6 +119,23 @@ export interface NoticeFigures {
   };
   /** For the soil. */
   'emitters-far-apart': { readonly spacingM: number; readonly widestSpacingM: number };
+  /** Its lines wet too little of its ground; how far rows stand apart, where it has some. */
+  'wetted-too-little': {
+    readonly wettedShare: number;
+    readonly wantedShare: number;
+    /** What one emitter wets at the depth of the roots. */
+    readonly widthM: number;
+    readonly apartM?: number;
+  };
+  /** What a container holds readily does not last from one watering to the next: of one container, in the worst week. */
+  'pot-dries-out': {
+    readonly heldLitres: number;
+    readonly usedLitres: number;
+    /** From the last run of a day to the next run. */
+    readonly hours: number;
+    readonly runsADay: number;
+    readonly wateringDays: number;
+  };
   /** The line lies on the downhill side of its plants. */
   'line-downhill': { readonly slopePercent: number };
 }
@@ -138,17 +179,23 @@ export type NoticeRemedy =
   | 'nothing-now'
   | 'open-zone'
   | 'use-computed'
+  | 'cut-order'
+  | 'cut-kept'
+  | 'ask-restriction'
   | 'split-run'
   | 'smaller-step'
   | 'check-days'
   | 'shorten-run'
   | 'more-pressure'
+  | 'wider-tube'
   | 'split-zone'
   | 'stagger'
   | 'more-days'
   | 'use-less'
   | 'larger-tank'
   | 'closer-emitters'
+  | 'wet-more'
+  | 'bigger-pot'
   | 'uphill-side'
   | 'fill-climate';
 

@@ -1,4 +1,5 @@
 /** How much a planting goes short of water in some weeks, and why, week by week: one cause a week, so that none is told twice. */
+
 import { countDays } from '../../engine/season/days-mask.ts';
 import { LEAST_SHOWN_MM } from '../../engine/season/planting-state.ts';
 import {
@@ -10,6 +11,7 @@ import {
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from '../../engine/season/season.ts';
+import { weekMask } from '../../engine/season/week-masks.ts';
 import { isReadDay } from '../../engine/weather.ts';
 import { computedMinutes, mostMinutes } from './timer-minutes.ts';
 
@@ -31,7 +33,7 @@ export type Shortage = {
 
 /**
  * no-line: it needs water and no line brings any. closed: its zone is closed by hand. by-hand: minutes or open days set by hand are too
- * few. as-run: what really ran was too little. beyond-timer, shut-off, left-behind: it asks for more than its zone runs, because
+ * few. as-run: what really ran was too little. cut: its zone gave up water in a cut. restricted: water may run on no day of the week. beyond-timer, shut-off, left-behind: it asks for more than its zone runs, because
  * the timer cannot, because it hangs on others behind its shut-off, or by the zone's rule. few-days: it gets what it asks for and dries out
  * between waterings. dry-spell: the days that were read were drier than expected. short: anything else.
  */
@@ -40,6 +42,8 @@ export type ShortageCause =
   | 'closed'
   | 'by-hand'
   | 'as-run'
+  | 'cut'
+  | 'restricted'
   | 'beyond-timer'
   | 'shut-off'
   | 'left-behind'
@@ -145,7 +149,7 @@ function causeIn(of: PlantingWeekIn, before: ShortageCause | undefined): Shortag
   return causeOfChoices(zone, own, week) ?? causeOfMinutes(zone, own, week) ?? causeBetween(of, before);
 }
 
-/** Where a person decided how long, or how often, it is watered. */
+/** Where somebody decided how long, or how often, it is watered: a person, or who gives the water. */
 function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): ShortageCause | undefined {
   const at = (field: number) => zone.figures[field * zone.weeks + week] as number;
   const origin = at(Z.origin);
@@ -153,7 +157,9 @@ function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): Sh
   if (origin === RUN) return 'as-run';
   if (origin === HAND_SET && computedMinutes(zone, week) > at(Z.minutesPerDay) + ROUNDING_MINUTES) return 'by-hand';
   const openDays = zone.zone.choices.get(week)?.openDays?.get(own.planting.id);
-  return openDays !== undefined && openDays < countDays(zone.zone.wateringDays) ? 'by-hand' : undefined;
+  if (openDays !== undefined && openDays < countDays(weekMask(zone.zone, week))) return 'by-hand';
+  if (at(Z.cutShare) > 0) return 'cut';
+  return weekMask(zone.zone, week) === 0 ? 'restricted' : undefined;
 }
 
 /** Where it asks for more than its zone runs, by more than rounding explains, or became due after it was asked and was not filled. */
@@ -196,7 +202,7 @@ function passesBetweenWaterings({ zone, own, week }: PlantingWeekIn): boolean {
   let usedMm = Number.NEGATIVE_INFINITY;
   for (let day = Math.max(first, 7 * week - 7); day < Math.min(end, 7 * week + 7); day++) {
     if (day >= 7 * week && usedMm > (expectedRawMm[day] as number)) return true;
-    usedMm = (zone.zone.wateringDays >> (day % 7)) & 1 ? 0 : usedMm + (expectedEtcMm[day] as number);
+    usedMm = (weekMask(zone.zone, Math.floor(day / 7)) >> (day % 7)) & 1 ? 0 : usedMm + (expectedEtcMm[day] as number);
   }
   return false;
 }

@@ -1,13 +1,15 @@
 /** What a zone's timer would run, and the most that it can. Minutes a watering day. */
 import type { GardenZone } from '../../engine/garden.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from '../../engine/season/season.ts';
+import { timerOf } from '../../engine/season/week-timer.ts';
 import { nearestRun } from '../../engine/soil/cycle-and-soak.ts';
 
 const DAY_MINUTES = 1440;
 
 /** What would run in a week if nothing were set by hand, as its first watering morning asks. */
-export function computedMinutes({ zone, figures, weeks }: ZoneSeason, week: number): number {
-  return nearestRun(figures[Z.minutesWanted * weeks + week] as number, zone).minutes;
+export function computedMinutes(season: ZoneSeason, week: number): number {
+  const { figures, weeks } = season;
+  return nearestRun(figures[Z.minutesWanted * weeks + week] as number, timerOf(season, week)).minutes;
 }
 
 const most = new WeakMap<GardenZone, number>();

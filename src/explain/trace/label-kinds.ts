@@ -3,15 +3,8 @@ import type { DayNumber } from '../../engine/calendar.ts';
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
-
-export interface OfDay {
-  readonly day: DayNumber;
-}
-
-/** 0 is January. */
-export interface OfMonth {
-  readonly month: number;
-}
+import type { GroundLabels } from './ground-label-kinds.ts';
+import type { Named, NumberedLine, OfDay, OfLine, OfMonth } from './label-about.ts';
 
 interface WeatherLabels {
   readonly 'eto-days': { readonly days: number; readonly method: (typeof ETO_METHODS)[number] };
@@ -27,6 +20,8 @@ interface WeatherLabels {
   readonly 'not-known': unknown;
   readonly 'extraterrestrial-radiation': unknown;
   readonly 'month-total': OfMonth;
+  /** `times`: how many times the usual is expected of them. */
+  readonly 'usual-of-days': { readonly days: number; readonly times: number };
   readonly 'week-start': unknown;
   readonly 'days-of-week': unknown;
   readonly 'week-total': unknown;
@@ -73,6 +68,8 @@ interface NeedLabels {
   readonly runoff: unknown;
   readonly 'soil-available-water': { readonly texture: Names };
   readonly 'root-depth': unknown;
+  readonly 'pot-mix': unknown;
+  readonly 'mix-available': unknown;
   readonly 'available-water': unknown;
   readonly 'allowed-depletion': unknown;
   readonly 'day-demand': OfDay;
@@ -81,6 +78,7 @@ interface NeedLabels {
   readonly 'target-share': unknown;
   readonly 'depletion-before': { readonly week: number };
   readonly 'depletion-start': unknown;
+  readonly rooted: unknown;
   /** `nextWeek`: whether the day lies in the week after. */
   readonly 'readily-available-then': OfDay & { readonly nextWeek: boolean };
   readonly target: unknown;
@@ -88,6 +86,7 @@ interface NeedLabels {
   readonly due: unknown;
   readonly 'days-due': unknown;
   readonly 'still-due': unknown;
+  readonly resting: unknown;
   readonly filling: unknown;
   readonly 'day-change': OfDay;
   readonly goal: OfDay;
@@ -98,9 +97,22 @@ interface MinutesLabels {
   readonly line: unknown;
   readonly emitters: unknown;
   readonly 'emitter-flow': unknown;
+  readonly 'wetted-ground': NumberedLine;
+  readonly 'source-pressure': unknown;
+  readonly 'flow-through': unknown;
+  readonly 'solid-length': NumberedLine;
+  readonly 'solid-bore': NumberedLine;
+  readonly smoothness: NumberedLine;
+  readonly 'climb-loss': NumberedLine;
+  readonly 'friction-loss': NumberedLine;
+  readonly 'line-pressure': unknown;
+  readonly 'least-pressure': unknown;
+  readonly exponent: unknown;
+  readonly 'mean-emitter-flow': unknown;
   readonly 'line-flow': OfLine;
   readonly ground: unknown;
   readonly 'application-rate': OfLine;
+  readonly 'net-rate': OfLine;
   readonly efficiency: unknown;
   readonly need: unknown;
   readonly 'day-depletion-start': OfDay;
@@ -108,6 +120,7 @@ interface MinutesLabels {
   readonly 'day-rain-soaked': OfDay;
   readonly 'day-net-rate': OfDay;
   readonly 'week-watering-days': unknown;
+  readonly 'days-asking': unknown;
   readonly 'days-watering': unknown;
   readonly 'days-open': unknown;
   readonly 'days-running': unknown;
@@ -122,6 +135,9 @@ interface MinutesLabels {
   readonly zone: Named;
   readonly 'litres-of-a-minute': Named;
   readonly origin: unknown;
+  readonly 'water-at-hand': Named;
+  readonly 'daily-use': Named;
+  readonly 'allowed-days': unknown;
   readonly 'minutes-given': unknown;
   readonly 'minutes-needed': unknown;
   readonly 'timer-step': unknown;
@@ -132,17 +148,9 @@ interface MinutesLabels {
   readonly 'lasts-from': Named;
   readonly 'run-days': unknown;
   readonly 'minutes-per-day': unknown;
+  readonly 'cut-share': unknown;
   readonly 'day-minutes': OfDay;
   readonly 'minutes-watered': OfLine;
-}
-
-/** `line`: its number among the planting's, from 1, where the week has more than one. */
-export interface OfLine {
-  readonly line?: number;
-}
-
-export interface Named {
-  readonly name: string;
 }
 
 interface CheckLabels {
@@ -185,4 +193,4 @@ interface CheckLabels {
   readonly 'cumulative-used': unknown;
 }
 
-export interface LabelKinds extends WeatherLabels, NeedLabels, MinutesLabels, CheckLabels {}
+export interface LabelKinds extends WeatherLabels, GroundLabels, NeedLabels, MinutesLabels, CheckLabels {}

@@ -29,6 +29,7 @@ export interface SourceNotes {
   readonly 'choice-room': unknown;
   readonly 'choice-nearest': unknown;
   readonly 'choice-open-days': unknown;
+  readonly 'choice-cut': unknown;
   readonly 'choice-rain-first': unknown;
   readonly 'choice-state-names': unknown;
   readonly observed: unknown;
@@ -62,6 +63,10 @@ export interface SourceNotes {
   readonly 'efficiency-from-du': Cited;
   /** From the emission uniformity that was computed along the lines. */
   readonly 'efficiency-from-eu': Cited;
+  /** Friction in a pipe that carries one flow. */
+  readonly 'hazen-williams': unknown;
+  /** Pressure and flow along a line, outlet by outlet. */
+  readonly 'solved-along-line': unknown;
   readonly 'zone-rule': unknown;
   readonly 'rule-thirstiest': Cited;
   readonly 'cycle-and-soak': unknown;

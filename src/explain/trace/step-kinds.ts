@@ -4,20 +4,23 @@
  */
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
-import type { ZoneRule } from '../../engine/garden.ts';
+import type { RestSpan, ZoneRule } from '../../engine/garden.ts';
 import type { Names } from '../../engine/names.ts';
+import type { Mulch } from '../../engine/plants/mulch.ts';
 import type { RainMethod } from '../../engine/rain/effective-rain.ts';
 import type { MinutesOrigin, State } from '../../engine/season/season.ts';
-import type { OfLine } from './label-kinds.ts';
+import type { GroundPart, NumberedLine, OfLine, OfMonth } from './label-about.ts';
 
 /** From the weather to the reference ET and the rain of the week's days. */
 export interface WeatherSteps {
   readonly 'eto-month': { readonly month: number; readonly variant: EtoEquation };
   readonly 'eto-day': { readonly day: DayNumber; readonly variant: EtoEquation };
   readonly 'eto-normals': unknown;
+  readonly 'eto-departure': unknown;
   readonly 'eto-week-total': unknown;
   readonly 'reference-et': unknown;
   readonly 'rain-normals': unknown;
+  readonly 'rain-departure': unknown;
   readonly 'rain-week-total': unknown;
   readonly rain: unknown;
 }
@@ -27,23 +30,45 @@ export type EtoEquation = Extract<(typeof ETO_METHODS)[number], 'penman-monteith
 /** From the weather to the water that a planting needs. */
 export interface NeedSteps {
   readonly 'landscape-coefficient': unknown;
+  readonly 'mulch-factor': { readonly variant: MulchKind };
+  readonly 'mulched-kc': { readonly stage: KcStage; readonly variant: MulchKind | 'organic-first' | 'plastic-first' };
   readonly 'crop-coefficient': { readonly plant: Names; readonly variant: 'annual' | 'perennial' };
   readonly establishing: unknown;
+  readonly rest: OnDay & { readonly variant: RestSpan['kind'] };
   readonly demand: unknown;
+  readonly 'rain-factor': { readonly variant: 'pot' | 'plastic' };
+  readonly 'rain-there': unknown;
   readonly 'rain-share': { readonly month: number; readonly variant: RainMethod };
   readonly 'effective-rain': unknown;
-  readonly 'available-water': unknown;
+  readonly 'root-depth': unknown;
+  readonly 'available-water': { readonly variant: 'soil' | 'pot' };
   readonly 'readily-available-water': { readonly variant: 'fixed' | 'adjusted' };
   readonly 'depletion-start': { readonly variant: 'first-day' | 'carried-over' };
+  readonly soak: unknown;
   readonly 'expected-demand': OnDay;
   readonly 'expected-rain': OnDay;
+  readonly 'wetted-demand': OnDay;
   readonly 'refill-expected': OnDay;
   readonly 'refill-due': OnDay & { readonly variant: 'morning' | 'expected' | 'still' };
   readonly refilled: OnDay;
-  readonly 'target-depletion': unknown;
-  readonly goal: OnDay & { readonly variant: 'room' | 'establishing' };
-  readonly need: { readonly variant: 'watered' | 'filled' | 'left-alone' | 'no-watering-day' };
+  readonly 'target-depletion': { readonly variant: 'set' | 'leaching' };
+  readonly goal: OnDay & { readonly variant: 'room' | 'establishing' | 'pot' };
+  readonly need: {
+    readonly variant:
+      | 'watered'
+      | 'filled'
+      | 'part-watered'
+      | 'part-filled'
+      | 'left-alone'
+      | 'no-watering-day'
+      | 'resting';
+  };
 }
+
+type MulchKind = Mulch['kind'];
+
+/** Of a crop's three coefficients. */
+export type KcStage = 'initial' | 'mid' | 'end';
 
 /** What is decided on the morning of one day, or came of it. */
 interface OnDay {
@@ -52,9 +77,16 @@ interface OnDay {
 
 /** From the need to the minutes that run, and the water that they bring. */
 export interface MinutesSteps {
-  readonly 'line-flow': OfLine & { readonly variant: 'laid' | 'none' };
+  readonly 'wetted-width': NumberedLine;
+  readonly 'wetted-ground': NumberedLine & { readonly variant: 'circles' | 'strip' | 'all' };
+  readonly 'wetted-share': { readonly variant: 'typed' | 'computed' };
+  /** `from`: where its flow changes within the week. */
+  readonly 'line-feed': Pick<OfLine, 'from'>;
+  readonly 'line-flow': OfLine & { readonly variant: 'laid' | 'full' | 'at-pressure' | 'none' };
   readonly 'application-rate': OfLine;
   readonly 'net-rate': OfLine;
+  /** `from`: where it changes within the week. */
+  readonly 'asked-rate': Pick<OfLine, 'from'> & { readonly variant: 'part' | 'leaching' | 'part-leaching' };
   readonly 'minutes-asked': OnDay & { readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'filling' };
   readonly 'named-days': OnDay & { readonly variant: 'hand-set' | 'none' | 'fewest' | 'filling' };
   readonly 'open-days': { readonly variant: 'none' | 'no-shut-off' | 'shut-off' };
@@ -62,11 +94,14 @@ export interface MinutesSteps {
   readonly 'irrigation-gross': unknown;
   readonly 'irrigation-net': unknown;
   readonly 'need-met': unknown;
+  readonly 'days-a-week': OfMonth;
+  readonly 'runs-a-day': OfMonth;
   readonly 'zone-minutes': OnDay & { readonly variant: ZoneRule['kind'] };
   /** `day`: the morning of a computed week. */
   readonly 'minutes-per-day': Partial<OnDay> & {
     readonly variant: 'nearest' | 'up' | 'skipped' | 'idle' | 'run-by-day' | Exclude<MinutesOrigin, 'computed'>;
   };
+  readonly 'minutes-cut': OnDay;
   readonly cycles: { readonly variant: 'computed' | 'given' };
   readonly minutes: { readonly variant: 'one-number' | 'by-day' | 'garden' };
   readonly flow: unknown;
@@ -74,9 +109,10 @@ export interface MinutesSteps {
 
 /** What became of the water, and how the week ends. */
 export interface CheckSteps {
-  readonly 'short-days': OnSomeDays;
-  readonly used: unknown;
-  readonly 'day-balance': OnDay;
+  readonly 'short-days': { readonly variant: 'none' | 'some' | 'part-none' | 'part-some' | 'pot-none' | 'pot-some' };
+  readonly used: { readonly variant: StoreKind };
+  readonly 'store-day': OnDay & { readonly part: GroundPart; readonly variant: 'shared' | 'alone' };
+  readonly 'day-balance': OnDay & { readonly variant: StoreKind };
   readonly 'irrigation-drained': OnSomeDays;
   readonly 'rain-drained': OnSomeDays;
   readonly 'depletion-end': unknown;
@@ -105,12 +141,15 @@ export interface CheckSteps {
   readonly 'cumulative-demand': unknown;
   readonly 'cumulative-from-soil': unknown;
   readonly 'cumulative-unmet': unknown;
-  readonly missed: OnDay;
-  readonly state: { readonly state: State; readonly variant: 'planting' | 'zone' | 'off' };
+  readonly missed: OnDay & { readonly variant: 'whole' | 'part' };
+  readonly state: { readonly state: State; readonly variant: 'planting' | 'part' | 'zone' | 'off' };
 }
 
+/** All of the ground, both parts of it, or pots. */
+export type StoreKind = 'one' | 'part' | 'pot';
+
 interface OnSomeDays {
-  readonly variant: 'none' | 'some';
+  readonly variant: 'none' | 'some' | 'part' | 'pot';
 }
 
 /** Whose week is traced. */

@@ -29,6 +29,21 @@ export const flow = (value: number): TraceFigure => ({ value, quantity: 'supplyF
 /** m2. */
 export const area = (value: number): TraceFigure => ({ value, quantity: 'area' });
 
+/** kPa. */
+export const pressure = (value: number): TraceFigure => ({ value, quantity: 'pressure' });
+
+/** m. */
+export const length = (value: number): TraceFigure => ({ value, quantity: 'length' });
+
+/** m. */
+export const rootDepth = (value: number): TraceFigure => ({ value, quantity: 'rootDepth' });
+
+/** L/h. */
+export const emitterFlow = (value: number): TraceFigure => ({ value, quantity: 'emitterFlow' });
+
+/** mm. */
+export const bore = (value: number): TraceFigure => ({ value, quantity: 'bore' });
+
 /** °C. */
 export const temperature = (value: number): TraceFigure => ({ value, quantity: 'temperature' });
 

@@ -29,10 +29,20 @@ export const autosave = {
   otherTabChosen: 'This is the other tab’s plan. This tab’s is below.',
   conflict:
     'The plan was changed here and in another tab. Until you choose one, the other tab’s is the saved one, and your changes here go into a copy.',
+  /** The same where it is no other tab but another plan of the same page. */
+  onPage: {
+    otherTab: 'The plan was changed in another place of this page. Its changes are shown here.',
+    otherTabChosen: 'This is the plan of the other place on this page. The one from here is below.',
+    conflict:
+      'Two places of this page save a plan under the same name, and it was changed in both. Until you choose one, the other place’s is the saved one, and your changes here go into a copy.',
+    choice: 'Use the other place’s plan',
+  },
   link: 'This plan came with a link. It is not saved in this browser yet.',
   linkOnly: 'This plan came with a link. This page does not save it: save it as a file to have it again.',
   linkUnchecked:
     'An earlier version made the link, and such a link does not show whether a letter was changed. Check the plan, and ask for a new link where something is wrong.',
+  linkLacksYears:
+    'A link leaves out the plan’s years of weather. Gallons and minutes may differ from those of whoever made it; ask for the plan as a file to have the same.',
   badLink: (why: string) => `The plan in the link was not opened. ${why}`,
   /** Why, where the link itself cannot be read. */
   linkErrors: {

@@ -1,4 +1,5 @@
 /** Tables of other programs: headings that are written and read, and what is wrong with a row. */
+import type { MinutesOrigin } from '../../engine/season/season.ts';
 import type { WeekMeasure } from '../../engine/week-measures.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -8,6 +9,45 @@ export const csv = {
   measures: { volume: 'Water to apply', minutes: 'Minutes to run', rain: 'Rain counted' } satisfies Readonly<
     Record<WeekMeasure, string>
   >,
+  /** What a table of everything has beside them. */
+  more: {
+    rainFell: 'Rain',
+    eto: 'Reference ET',
+    demand: 'Water that the plants use',
+    needed: 'Irrigation needed',
+    received: 'Irrigation that stays at the roots',
+    drained: 'Drained past the roots',
+    wateringDays: 'Watering days',
+    flow: 'Flow while it runs',
+    /** 0 to 1, of a zone's water. */
+    cutShare: 'Share that a cut takes',
+    cutAsked: 'Water that a cut asks for',
+    cutUntaken: 'Water that a cut could not take',
+    state: 'State',
+    mark: 'Where the run comes from',
+    note: 'Note',
+    mulch: 'Mulch',
+    /** 0 to 1, of a planting's ground. */
+    wettedShare: 'Wetted share',
+    wettedWidth: 'Width that an emitter wets',
+    rootDepth: 'Root depth',
+    wettedDepth: 'Depth that a run wets',
+    potVolume: 'Volume of one container',
+    leaching: 'Leaching fraction',
+    rest: 'Why no water is asked for',
+  },
+  /** `cover`: share of the ground, 0 to 1. */
+  mulches: { organic: ({ percent }: Format, cover: number) => `organic, ${percent(cover)}`, plastic: 'plastic' },
+  rests: { leafless: 'no leaves', frozen: 'frozen ground', 'dry-down': 'left to dry before harvest' },
+  marks: {
+    computed: 'computed',
+    'hand-set': 'set by hand',
+    run: 'really run',
+    closed: 'closed',
+    /** Of a past week of which nothing is logged. */
+    assumed: 'assumed as computed',
+    skipped: ({ weekdays }: Format, weekStart: number, mask: number) => `skipped on ${weekdays(weekStart, mask)}`,
+  } satisfies Readonly<Record<MinutesOrigin, string>> & Readonly<Record<string, unknown>>,
   /**
    * What heads a column of daily weather, without the unit that it may end with. Case, accents, spaces and marks do not count; of two columns the
    * one whose word stands first here is read. English words are read beside those of every other language.
@@ -64,10 +104,15 @@ export const csv = {
     weekClosed: ({ weekOf }: Format, firstDay: number) => `the zone is closed in the ${weekOf(firstDay)}.`,
     weekRun: ({ weekOf }: Format, firstDay: number) =>
       `the plan has the minutes really run in the ${weekOf(firstDay)}.`,
+    readByDay: ({ weekOf }: Format, firstDay: number) =>
+      `the plan has a reading of each day in the ${weekOf(firstDay)}. Change those.`,
+    noteLong: ({ number }: Format, most: number) => `use at most ${number(most)} letters.`,
     date: (example: string) => `this is no day. Write days alike, best as year-month-day, such as ${example}.`,
     dateTwice: ({ number }: Format, line: number) => `line ${number(line)} has this day already.`,
     rain: ({ number }: Format, low: number, high: number, unit: string) =>
       `use rain from ${number(low)} to ${number(high)} ${unit}.`,
+    eto: ({ number }: Format, low: number, high: number, unit: string) =>
+      `use a reference ET from ${number(low)} to ${number(high)} ${unit}.`,
     temperature: ({ number }: Format, low: number, high: number, unit: string) =>
       `use a temperature from ${number(low)} to ${number(high)} ${unit}.`,
     highBelowLow: 'the highest temperature is below the lowest.',

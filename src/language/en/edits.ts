@@ -34,6 +34,7 @@ export const edits = {
   minutesRunForDays: ({ minutes }: Format, amount: number) => `${minutes(amount)} run, instead of runs by day`,
   minutesRunGone: 'minutes run taken out',
   daysRunGone: 'runs by day taken out',
+  daysRun: ({ count }: Format, days: number) => `what ran on ${count(days, DAYS)}`,
   closed: 'closed',
   open: 'open again',
   openDays: ({ count }: Format, planting: string, days: number) => `${planting} open on ${count(days, DAYS)}`,
@@ -65,6 +66,11 @@ export const edits = {
     `Rain, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}, read through ${isoDay(format, through, 'long')}`,
   weekEto: (format: Format, day: string, mm: number | undefined) =>
     `Reference ET, ${isoWeekOf(format, day, 'long')}: ${depth(format, mm)}`,
+  /** Of the whole garden. */
+  ofWeek: (format: Format, day: string, what: string) => `${isoWeekOf(format, day, 'long')}: ${what}`,
+  /** In L; undefined where it is taken out. */
+  meter: (format: Format, day: string, litres: number | undefined) =>
+    `Water meter, ${isoDay(format, day, 'long')}: ${litres === undefined ? 'reading taken out' : format.quantity(litres, 'volume')}`,
   dayRain: (format: Format, day: string, mm: number) =>
     `Weather of ${isoDay(format, day, 'long')}: rain ${depth(format, mm)}`,
   dayWeather: (format: Format, day: string, fields: readonly string[]) =>
@@ -74,9 +80,26 @@ export const edits = {
     `Forecast of ${isoDay(format, issued, 'long')}: ${format.count(days, DAYS)}`,
   forecastGone: (format: Format, issued: string) => `Forecast of ${isoDay(format, issued, 'long')}: taken out`,
   climate: 'Climate changed',
+  /** `eto`, `rain`: times the usual; both left out where the weeks are as usual again. `day`: ISO, the first. */
+  departure: (
+    format: Format,
+    day: string,
+    weeks: number,
+    { eto, rain }: { readonly eto?: number | undefined; readonly rain?: number | undefined },
+  ) => {
+    const says = [
+      ...(eto === undefined ? [] : [`ETo ${format.percent(eto)} of usual`]),
+      ...(rain === undefined ? [] : [`rain ${format.percent(rain)} of usual`]),
+    ];
+    const span = `${format.count(weeks, WEEKS)} from ${isoDay(format, day, 'long')}`;
+    return `${span}: ${says.length === 0 ? 'weather as usual' : format.list(says)}`;
+  },
 
   planRenamed: (name: string) => `Plan renamed “${name}”`,
   planNotes: 'Notes of the plan changed',
+  assumed: 'What is assumed in the plan changed',
+  whatIf: (name: string) => `What-if “${name}” kept beside the plan`,
+  whatIfGone: (name: string) => `What-if “${name}” taken out`,
   season: (format: Format, firstDay: string, weeks: number) =>
     `Season: from ${isoDay(format, firstDay)}, ${format.count(weeks, WEEKS)}`,
   /** `lost`: entries that lie outside the new season. */
@@ -123,6 +146,7 @@ export const edits = {
       `${named(format, batch.zones, ZONES)}: open ${format.count(batch.count, WEEKS)}`,
     'log-weeks': (format: Format, batch: Batch) =>
       `${named(format, batch.zones, ZONES)}: log ${format.count(batch.count, WEEKS)} as run`,
+    'log-runs': (format: Format, batch: Batch) => `${named(format, batch.zones, ZONES)}: log as run`,
     'set-shut-offs': ({ count }: Format, batch: Batch) =>
       `Set ${count(batch.count, { one: 'shut-off', other: 'shut-offs' })}`,
     'remove-day-rain': ({ count }: Format, batch: Batch) => `Take out rain of ${count(batch.count, DAYS)}`,
@@ -130,6 +154,9 @@ export const edits = {
     'import-minutes': () => 'Minutes from a file',
     'import-rain': () => 'Rain from a file',
     'import-weather': () => 'Weather from a file',
+    'import-season': () => 'Season from a file',
+    'take-climate': () => 'Climate and years',
+    'take-readings': () => 'Weather of past days',
     'use-computed': (format: Format, batch: Batch) => `${named(format, batch.zones, ZONES)}: use computed figures`,
     'split-zone': (format: Format, batch: Batch) => `${named(format, batch.plantings, PLANTINGS)} to ${batch.newZone}`,
     'cut-planting': (format: Format, batch: Batch) =>

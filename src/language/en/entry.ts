@@ -1,4 +1,5 @@
 /** Why a typed number, unit or amount cannot be read, and why an entry into a cell is refused: whole sentences. */
+
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 

@@ -102,6 +102,7 @@ export const faults = {
     day: (firstYear: number, lastYear: number) =>
       `a day as year-month-day, such as 2027-04-05, in the years ${firstYear} to ${lastYear}`,
     calendarDay: 'a day that the calendar has',
+    timeOfDay: 'a time on the 24-hour clock, such as 05:00',
     choice: ({ either }: Format, options: readonly string[]) => either(options),
     numberOrWeekdays: ({ number }: Format, least: number, most: number) =>
       `a whole number from ${number(least)} to ${number(most)}, or a list of weekdays`,
@@ -114,7 +115,9 @@ export const faults = {
     fields: (known: readonly string[]) => `a group of fields: ${known.join(', ')}`,
     kinds: ({ either }: Format, kinds: readonly string[]) => `a group of fields of the kind ${either(kinds)}`,
     entriesByDay: 'entries by day, such as 2027-04-05',
+    entriesByMonth: 'entries by month, 1 to 12',
     entriesById: 'entries by id',
+    monthNumber: 'the number of a month, 1 to 12',
     unknownField: (known: readonly string[]) => `no field of this name; known are ${known.join(', ')}`,
 
     greaterThan: {
@@ -134,8 +137,8 @@ export const faults = {
     stretchOverlaps: ({ number }: Format, other: number) => `a day after those of stretch ${number(other)}`,
     sourceSameDay: ({ number }: Format, other: number, isFirst: boolean) =>
       `a day of its own: source ${number(other)} serves from ${isFirst ? 'the first day' : 'that day'} too`,
-    lineSameDay: ({ number }: Format, other: number, isFirst: boolean) =>
-      `a day of its own: line ${number(other)} lies from ${isFirst ? 'the first day' : 'that day'} too`,
+    pressureTwice: 'no height of water where the pressure is given: one of the two',
+    cutAmount: 'a share that is taken away, or the water that is left for a week: one of the two',
     idTaken: (other: string) => `an id of its own: “${other}” has it too`,
     /** `other`: ISO. */
     weekTwice: (format: Format, other: string) => `one entry a week: ${isoDay(format, other)} lies in the same week`,

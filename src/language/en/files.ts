@@ -8,12 +8,19 @@ export const files = {
   planSays: 'One file holds the garden, its season and all that was set by hand.',
   open: 'Open a plan…',
   save: 'Save the plan',
+  workbook: {
+    title: 'A workbook for the treasurer',
+    says: 'A spreadsheet (.xlsx) that computes on: change rain, minutes, areas or the price of water, and see what follows. It says how each figure was computed.',
+    save: 'Save the workbook',
+    writing: 'Writing the workbook…',
+  },
   saveTitle: 'The season as a table',
-  saveSays: 'A CSV file for any spreadsheet: a row for each zone and figure, a column for each week.',
+  saveSays:
+    'A CSV file for any spreadsheet: a row for each zone and figure, a column for each week. Change its minutes there, and import it again below.',
   extent: 'What to write',
   extents: {
     shown: 'What the sheet shows',
-    all: 'Everything, with plantings',
+    all: 'Everything: weather, states, notes',
     volume: { us: 'Gallons by zone', metric: 'Liters by zone' },
     minutes: 'Minutes by zone',
     rain: 'Rain by zone',
@@ -22,9 +29,10 @@ export const files = {
   /** Name of the file; `plan`: that of the plan's own. */
   seasonFile: (plan: string) => `${plan}-season.csv`,
   importTitle: 'Import a table',
-  importSays: 'A CSV file with one of these. You see what would change before anything does.',
+  importSays:
+    'A CSV file or workbook (.xlsx): a season saved here, with its minutes, rain, reference ET and notes, or one of these. You see what would change before anything does.',
   /** What can be imported. */
-  kinds: { minutes: 'Minutes set by hand', rain: 'Rain log', weather: 'Daily weather' },
+  kinds: { minutes: 'Minutes set by hand', season: 'The season', rain: 'Rain log', weather: 'Daily weather' },
   /** What each has to look like. */
   layouts: {
     /** `weekStart`: year-month-day. */
@@ -85,8 +93,15 @@ export const files = {
   computed: (minutes: string) => `${minutes}, computed`,
   byHand: (minutes: string) => `${minutes}, set by hand`,
   notObserved: 'not observed',
+  closedThen: 'closed',
+  wholeGarden: 'Weather',
   readings: {
     minutes: 'Minutes',
+    minutesRun: 'Minutes really run',
+    closed: 'Zone',
+    note: 'Note',
+    weekRain: 'Rain of the week',
+    weekEto: 'Reference ET of the week',
     rain: 'Rain',
     minTemperature: 'Lowest temperature',
     maxTemperature: 'Highest temperature',
@@ -106,9 +121,9 @@ export const files = {
     empty: (table: string) => `${table} is empty. Choose a table with headings, as described above.`,
     large: (table: string) => `${table} is larger than 50 MB. Choose the table of one season.`,
     workbook: (table: string) =>
-      `${table} is a workbook. Save its sheet as CSV in the spreadsheet, then choose that file.`,
+      `${table} is a workbook that cannot be read here. Save it as .xlsx or CSV in the spreadsheet, without a password, then choose that file.`,
     plan: (table: string) => `${table} is not a table. It looks like a plan: open it with the button further up.`,
-    other: (table: string) => `${table} is not a table. Choose a CSV file, as described above.`,
+    other: (table: string) => `${table} is not a table. Choose a CSV file or workbook, as described above.`,
     unreadable: (table: string) => `${table} could not be read. Choose it again.`,
   },
   unknown: ({ list }: Format, table: string, headings: readonly string[]) =>
@@ -116,10 +131,20 @@ export const files = {
   noHeadings: (table: string) =>
     `${table} has no headings. Use Zone and the first days of weeks, or Date and Rain, or Date, Low and High.`,
   notFetched: 'The part that reads and writes tables could not be loaded. Check the connection, then try again.',
+  review: {
+    title: 'The season in review',
+    says: 'At the end of a season: water planned, run and needed in each zone, rain, days short, and why the worst weeks were so. One page.',
+    open: 'See and print the review…',
+  },
+  nextYear: {
+    title: 'Next year’s plan',
+    says: 'The same garden, a year on: say what stays, moves or ends. This year’s plan stays as it is.',
+    open: 'Begin next year’s plan…',
+  },
   paperTitle: 'On paper',
   paperSays:
-    'Prints all that stands on this page, with its cautions: of the sheet, the rows and weeks that it shows. Buttons are left off the paper.',
-  print: 'Print…',
+    'This week for the shed door, four weeks, the season, one zone or the attention list, each with its cautions. You see the pages before you print. Your browser’s own print gives the view on screen.',
+  print: 'Choose and preview…',
 };
 
 const rows = { one: 'row', other: 'rows' };

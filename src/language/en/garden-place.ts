@@ -84,6 +84,11 @@ export const gardenPlace = {
   supply: {
     source: ({ number }: Format, index: number) => `Source ${number(index + 1)}`,
     addSource: 'Add a source',
+    folds: {
+      pressure: 'Pressure, a barrel, share of the bucket test',
+      limits: 'Restrictions, weeks with less water, allowance',
+      more: 'Tank, price, salty water',
+    },
     name: { label: 'Name' },
     from: { label: 'From', help: 'Leave it empty for the season’s first day.' },
     flowKind: {
@@ -96,11 +101,22 @@ export const gardenPlace = {
       help: 'Open the faucet fully, hold a bucket of known size under it, and time how long it takes to fill.',
     },
     seconds: { label: 'Time to fill it', unit: 'seconds' },
-    bucketGives: ({ quantity }: Format, flowLpm: number) => `That is ${quantity(flowLpm, 'supplyFlow')}.`,
+    share: {
+      label: 'Share to plan on',
+      unit: '0–1',
+      help: 'An open bucket takes more than the lines will get: plan on less.',
+    },
+    /** Flow of the test in L/min; the share of it that is planned on. */
+    bucketGives: ({ quantity, percent }: Format, flowLpm: number, share: number) =>
+      `The bucket took ${quantity(flowLpm, 'supplyFlow')}; the plan counts on ${percent(share)} of it: ${quantity(flowLpm * share, 'supplyFlow')}.`,
     pressure: {
       label: 'Pressure while water runs',
       help: ({ quantity }: Format) =>
         `At the line, after any regulator: read a gauge there while water runs. Leave it empty to use the usual ${quantity(NOMINAL_PRESSURE_KPA, 'pressure')} behind a regulator.`,
+    },
+    waterHeight: {
+      label: 'Height of the water above the beds',
+      help: 'For a barrel, in place of a pressure: from the beds up to the surface of the water.',
     },
     hoursPerDay: {
       label: 'Watering window: hours a day',
@@ -108,12 +124,49 @@ export const gardenPlace = {
       empty: 'all day',
       help: 'When water may run. Check local watering restrictions first; then the hours that your neighbors and the sun leave you.',
     },
+    opensAt: {
+      label: 'Watering window: opens at',
+      help: 'Start times are counted from here. Early morning loses least to sun and wind.',
+    },
     weekdays: { label: 'Watering window: days' },
+    restrictions: {
+      title: 'Watering restrictions',
+      help: 'What your water supplier or town allows. Their rules come first: water runs on these days only, whatever a zone is set to.',
+      add: 'Add a restriction',
+      unnamed: ({ number }: Format, index: number) => `Restriction ${number(index + 1)}`,
+    },
+    restriction: {
+      name: { label: 'Name' },
+      from: { label: 'From', help: 'Leave it empty if it is in force already.' },
+      to: { label: 'To', help: 'Leave it empty if no end is named.' },
+      hoursPerDay: { label: 'Hours a day', unit: 'hours', empty: 'as the watering window' },
+      weekdays: { label: 'Water may run on' },
+    },
+    cuts: {
+      title: 'Weeks with less water',
+      help: 'For a drought: zones give up water in their order, the last in line first. What then falls short is shown.',
+      add: 'Add weeks with less water',
+      unnamed: ({ number }: Format, index: number) => `Less water ${number(index + 1)}`,
+    },
+    cut: {
+      from: { label: 'From', help: 'Every week that begins from here to the last day.' },
+      to: { label: 'To' },
+      kind: {
+        label: 'Water is cut',
+        options: { share: 'by a share of what was computed', perWeek: 'to so much a week' },
+      },
+      share: { label: 'Share taken away', unit: '0–1' },
+      perWeek: { label: 'Water for a week' },
+    },
     perWeek: { label: 'Allowance for a week', empty: 'no limit' },
     perSeason: { label: 'Allowance for the season', empty: 'no limit' },
+    price: { label: 'Water has a price', help: 'Then changes are compared in money too.' },
+    amount: { label: 'Price' },
+    per: { label: 'For', help: 'The water that it pays for.' },
+    currency: { label: 'Currency', help: 'Three letters, as USD.' },
     tank: {
       label: 'There is a rain tank',
-      help: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
+      help: 'Tank water is not for drinking. Mark its faucets, and keep its pipes apart from the drinking water.',
     },
     capacity: { label: 'Tank capacity' },
     start: { label: 'Level at the start' },
@@ -128,6 +181,9 @@ export const gardenPlace = {
 
 export const gardenPlaceWords = area('gardenPlace', gardenPlace, {
   supply: {
+    tank: {
+      help: 'Tank water is not for drinking. Mark its taps, and keep its pipes apart from the drinking water.',
+    },
     volume: {
       help: 'Open the tap fully, hold a bucket of known size under it, and time how long it takes to fill.',
     },

@@ -1,5 +1,4 @@
 /** What the forms of zones, plantings and lines say. Trade facts are common practice, no source, unless one is named. */
-import type { LineKind } from '../../engine/line/line-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
@@ -12,12 +11,21 @@ export const gardenZones = {
   line: ({ number }: Format, index: number) => `Line ${number(index + 1)}`,
   addZone: 'Add a zone',
   addPlanting: 'Add a planting',
-  addLine: 'Add a line',
+  addLine: 'Add a line beside these',
+  addFirstLine: 'Add a line',
   noZones: 'No zones yet. A zone is one valve or timer station: everything in it runs together.',
   noLines: 'No lines yet: only rain waters it.',
   /** Flow in L/min. */
   zoneSummary: ({ count, quantity }: Format, plantings: number, flowLpm: number) =>
     `${count(plantings, PLANTINGS)}, ${quantity(flowLpm, 'supplyFlow')} when all is open`,
+  /** Beside the name of a planting that is folded. */
+  plantingSummary: {
+    /** `size`: as it is typed; flow in L/min. */
+    flows: ({ quantity }: Format, size: string, flowLpm: number) => `${size}, ${quantity(flowLpm, 'supplyFlow')}`,
+    assumed: ({ list }: Format, parts: readonly string[]) => `Assumed: ${list(parts)}`,
+    parts: { need: 'water use', extent: 'size', lines: 'lines' },
+    right: 'What is assumed is right',
+  },
   /** Flow in L/h, rate in mm/h. */
   lineSummary: ({ quantity }: Format, flowLph: number, rateMmPerHour: number) =>
     `Gives ${quantity(flowLph, 'emitterFlow')}; application rate ${quantity(rateMmPerHour, 'rate')}.`,
@@ -35,9 +43,22 @@ export const gardenZones = {
     wateringDays: { label: 'Watering days a week' },
     isFixed: { label: 'On fixed weekdays' },
     weekdays: { label: 'It waters on' },
+    daysByMonth: {
+      none: 'Other watering days in some months',
+      /** 0 = January. */
+      some: ({ list, month }: Format, months: readonly number[]) => `Other watering days in ${list(months.map(month))}`,
+      help: 'So many days a week in that month. Leave a month empty to water as in the rest of the season.',
+      of: (month: string) => `Days a week, ${month}`,
+      asAlways: 'as always',
+    },
     rule: {
       label: 'Minutes are set by',
       options: { thirstiest: 'the thirstiest planting', 'area-weighted': 'all plantings, by area' },
+    },
+    folds: {
+      timer: 'What the timer can do with it',
+      ground: 'Soil, slope and efficiency of this zone',
+      cut: 'When water is cut; note',
     },
     /** A planting by its name. */
     ruledBy: (planting: string) => `${planting} alone`,
@@ -66,6 +87,12 @@ export const gardenZones = {
         computed: 'computed from the lines',
       },
     },
+    cutOrder: {
+      label: 'Place in line when water is cut',
+      empty: 'its place in the list',
+      help: '1 keeps its water longest. The last in line gives up water first.',
+    },
+    cutExempt: { label: 'Keeps its water when water is cut' },
     /** The usual share with drip. */
     usualApplication: ({ number }: Format, share: number) => `as usual (drip: ${number(share, 2)})`,
     share: {
@@ -119,14 +146,6 @@ export const gardenZones = {
       mid: { label: 'Kc, mid-season' },
       end: { label: 'Kc at the end' },
     },
-    extentKind: {
-      label: 'Size by',
-      help: 'The ground that the leaves cover, seen from above.',
-      options: { area: 'area', canopy: 'number of plants' },
-    },
-    area: { label: 'Area' },
-    count: { label: 'Plants' },
-    diameter: { label: 'Across one plant' },
     rootDepth: {
       label: 'Root depth',
       empty: 'as usual',
@@ -150,7 +169,11 @@ export const gardenZones = {
     zone: { label: 'Move to zone' },
     /** A zone by its name: the one that the planting is in. */
     thisZone: (zone: string) => `${zone} (stays here)`,
-    more: 'Depletion and note',
+    folds: {
+      needMore: 'Water need in figures',
+      roots: 'Roots and soil of this planting',
+      days: 'Days in the ground, new plants, note',
+    },
     allowedDepletion: {
       label: 'Allowed depletion',
       empty: 'as published',
@@ -172,13 +195,20 @@ export const gardenZones = {
     kind: {
       label: 'Kind',
       options: {
-        dripline: 'dripline (emitters built in)',
+        rows: 'dripline in rows',
+        loops: 'dripline in loops around each plant',
+        length: 'dripline by its length',
         point: 'point emitters',
         spray: 'micro-sprays',
         solid: 'solid line (no emitters yet)',
-      } satisfies Readonly<Record<LineKind, string>>,
+      },
     },
-    from: { label: 'From' },
+    from: { label: 'Lies from', help: 'Leave it empty for the planting’s first day.' },
+    to: {
+      label: 'Lies to',
+      help: 'Leave it empty while it lies. Lines whose days overlap run together. To lay a bed anew, end its line and add another from the day after.',
+    },
+    asZone: 'as the zone',
     flow: { label: 'Flow of one emitter' },
     spacing: {
       label: 'Emitter spacing',
@@ -187,11 +217,12 @@ export const gardenZones = {
           ? 'About 6 in where plants stand densely, about 18 in around shrubs.'
           : 'About 15 cm where plants stand densely, about 45 cm around shrubs.',
     },
-    layoutKind: {
-      label: 'Laid out',
-      options: { length: 'by its length', rows: 'in rows', loops: 'in loops around each plant' },
-    },
     length: { label: 'Length' },
+    solidLength: {
+      label: 'Length',
+      empty: 'not known',
+      help: 'From where it branches off to its planting: what the water loses on the way.',
+    },
     rowLength: { label: 'Row length' },
     rows: { label: 'Rows' },
     perPlant: { label: 'Loops around each plant' },
@@ -212,7 +243,8 @@ export const gardenZones = {
         downhill: 'downhill of the plants',
       },
     },
-    more: 'Emitters, tubing and rise',
+    more: 'Days, far end, slope, emitters and tubing',
+    days: 'Days that it lies there',
     emitter: {
       label: 'Emitters',
       help: 'The package says so. Plain ones give less where the pressure is less; pressure-compensating ones, down to a least pressure, do not.',

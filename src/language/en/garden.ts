@@ -31,8 +31,12 @@ export const garden = {
   },
   /** What a field takes, before anything is typed. */
   takes: ({ list }: Format, expected: readonly string[]) => `It takes ${list(expected)}.`,
+  /** After the name of a section of which nobody has said all. */
+  assumed: 'assumed in part',
   actions: {
     copy: 'Copy',
+    split: 'Split in two',
+    cancel: 'Cancel',
     up: 'Move up',
     down: 'Move down',
     remove: 'Remove',

@@ -51,6 +51,7 @@ export const mix = {
     verdicts: {
       over: 'Overwatered',
       short: 'Goes short',
+      more: 'More than it needs',
       right: 'About right',
       none: 'Gets nothing',
       unplanted: 'Not in the ground',
@@ -177,7 +178,7 @@ export const mix = {
   /** Trying a planting in another zone. */
   trial: {
     title: 'Try a planting elsewhere',
-    opening: 'The comparison follows; nothing is kept until you say so.',
+    opening: 'The comparison follows; the plan stays as it is until you say so.',
     out: 'Move out',
     to: 'to',
     ownZone: 'a zone of its own',
@@ -187,7 +188,7 @@ export const mix = {
     tryOut: 'Try it: move out',
     tryIn: 'Try it: bring in',
     trying: (label: string) => `Only tried: ${label}`,
-    keep: 'Keep it',
+    keep: 'Do this now',
     drop: 'Drop it',
     effect: (
       { quantity, number, count }: Format,
@@ -201,7 +202,6 @@ export const mix = {
       zone: string,
       { litres, shortDays }: { readonly litres: number; readonly shortDays: number },
     ) => `${zone}: ${quantity(litres, 'volume')}, ${count(shortDays, DAYS)} short.`,
-    remediesLater: 'Keep or drop what you are trying, and the changes that would help are listed here.',
   },
 };
 

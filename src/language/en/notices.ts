@@ -11,6 +11,7 @@ import type { Shortage } from '../../explain/notices/shortage.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
+const MINUTES_AN_HOUR = 60;
 const DAYS = { one: 'day', other: 'days' };
 const STARTS = { one: 'start', other: 'starts' };
 const WEEKS = { one: 'week', other: 'weeks' };
@@ -62,6 +63,11 @@ const sentences: Sentences = {
   'short-by-hand': (format, shortage) =>
     told(lack(format, shortage), 'Minutes or open days that were set by hand are too few.'),
   'short-as-run': (format, shortage) => told(lack(format, shortage), 'What was run was too little.'),
+  'cut-short': (format, shortage) => told(lack(format, shortage), 'Its zone gave up water in these weeks.'),
+  'cut-not-met': ({ quantity }, { worstWeekLitres }) =>
+    `the cut asks for up to ${quantity(worstWeekLitres, 'volume')} a week more than its zones can give up.`,
+  restricted: (format, shortage) =>
+    told(lack(format, shortage), 'A watering restriction leaves no day on which water may run.'),
   'beyond-timer': (format, figures) => {
     const { count, duration, minutes } = format;
     const { minutesAsked, mostMinutes, startsADay, cycleMinutes } = figures;
@@ -74,11 +80,11 @@ const sentences: Sentences = {
     told(lack(format, figures), leftBehind(format, figures, 'a watering day behind its shut-off; the zone runs')),
   'left-behind': (format, figures) =>
     told(lack(format, figures), leftBehind(format, figures, 'a watering day; by its rule the zone runs')),
-  'few-days': (format, figures) =>
-    told(
-      lack(format, figures),
-      `The soil dries out between waterings on ${format.count(figures.wateringDays, DAYS)} a week.`,
-    ),
+  'few-days': (format, figures) => {
+    const { fewestDays, mostDays } = figures;
+    const days = `${fewestDays === mostDays ? '' : `${format.number(fewestDays)} to `}${format.count(mostDays, DAYS)}`;
+    return told(lack(format, figures), `The soil dries out between waterings on ${days} a week.`);
+  },
   'dry-spell': (format, shortage) => told(lack(format, shortage), 'The days were hotter or drier than expected.'),
   short: (format, shortage) => lack(format, shortage),
   'crop-early': ({ count }, { daysEarly }) =>
@@ -96,6 +102,10 @@ const sentences: Sentences = {
     `its line runs ${quantity(runLengthM, 'length')}; its pressure carries ${quantity(longestRunM, 'length')}. ${quantity(inletPressureKpa, 'pressure')} at its start, ${quantity(leastPressureKpa, 'pressure')} at its weakest emitter.`,
   'pressure-low': ({ quantity }, { inletPressureKpa }) =>
     `${quantity(inletPressureKpa, 'pressure')} at the start of its line is too low even for the first emitter.`,
+  'flow-below-label': ({ quantity }, { flowLph, labelLph, pressureKpa }) =>
+    `its lines give ${quantity(flowLph, 'emitterFlow')} at ${quantity(pressureKpa, 'pressure')}; their label says ${quantity(labelLph, 'emitterFlow')}. Its minutes count on what they give.`,
+  'flow-too-fast': ({ quantity }, { velocityMs, limitMs, flowLph, insideDiameterMm, widerDiameterMm }) =>
+    `${quantity(flowLph / 60, 'supplyFlow')} through a tube of ${quantity(insideDiameterMm, 'bore')} runs ${quantity(velocityMs, 'length')} a second; it should run no more than ${quantity(limitMs, 'length')}. It takes one of ${quantity(widerDiameterMm, 'bore')} inside.`,
   'flow-too-great': ({ quantity }, { flowLpm, sourceLpm }) =>
     `needs ${quantity(flowLpm, 'supplyFlow')}; the supply gives ${quantity(sourceLpm, 'supplyFlow')}.`,
   'window-too-short': ({ count, duration }, { days, minutesNeeded, windowMinutes }) =>
@@ -116,6 +126,12 @@ const sentences: Sentences = {
     `zones on the same day need up to ${quantity(flowLpm, 'supplyFlow')}; the supply gives ${amount(sourceLpm, 'supplyFlow')}. Run in groups: ${groups.map(list).join('; ')}.`,
   'emitters-far-apart': ({ quantity }, { spacingM, widestSpacingM }) =>
     `emitters are ${quantity(spacingM, 'spacing')} apart; in this soil the wet spots meet up to ${quantity(widestSpacingM, 'spacing')}.`,
+  'pot-dries-out': ({ quantity, duration, number }, { heldLitres, usedLitres, hours, runsADay, wateringDays }) =>
+    `this pot cannot last from one watering to the next: it holds ${quantity(heldLitres, 'volume')} that plants draw with ease, and they use ${quantity(usedLitres, 'volume')} in ${duration(MINUTES_AN_HOUR * hours)}. Watered ${number(runsADay)} × a day, ${number(wateringDays)} days a week.`,
+  'wetted-too-little': ({ percent, quantity }, { wettedShare, wantedShare, widthM, apartM }) =>
+    apartM === undefined
+      ? `too few emitters for its crowns: they wet ${percent(wettedShare)} of the ground; at least ${percent(wantedShare)} is good practice. One wets ${quantity(widthM, 'spacing')} across at the roots.`
+      : `its rows stand too far apart: about ${quantity(apartM, 'spacing')}, and one wets ${quantity(widthM, 'spacing')} across. Only ${percent(wettedShare)} of the bed gets water.`,
   'line-downhill': () => 'its line lies on the downhill side of the plants, so water runs away from the roots.',
 };
 
@@ -125,13 +141,24 @@ const remedies: Readonly<Record<NoticeRemedy, string>> = {
     'Lay other emitters, closer together or farther apart, or a second loop; or give it a zone of its own.',
   'open-zone': 'Open the zone again in these weeks, or water by hand.',
   'use-computed': 'Use the computed minutes unless you had a reason.',
+  'cut-order':
+    'If it matters more than others, move its zone forward in line, or let it keep its water. Mulch and shade make water last.',
+  'cut-kept':
+    'Let a zone that keeps its water give some up, or set fewer minutes where you set them by hand. Else ask for a smaller cut.',
+  'ask-restriction':
+    'Ask those who set the restriction what is allowed by hand, or for new plants. Mulch and shade make water last.',
   'split-run': 'Water on more days, so that each run is shorter, or split the zone in two.',
+  'wet-more': 'Add rows or emitters until the wet ground meets, or lay emitters that give more.',
+  'bigger-pot':
+    'Water it more often, or more times a day. Else move it to a bigger pot, shade the pot, or mulch its top.',
   'smaller-step': 'Use a timer that can be set to shorter runs, or lay emitters with less flow.',
   'nothing-now': 'Nothing to change: the plan makes up for it.',
   'check-days': 'Check the planting day and the days in the ground.',
   'shorten-run': 'Close the line into a loop, feed it in the middle, cut it in two, or space its emitters wider.',
   'more-pressure':
     'Read a gauge at the line, after any regulator, while water runs, and enter it. Then fit a regulator that gives more, or lay emitters that work with less.',
+  'wider-tube':
+    'Lay wider tube there, feed it in the middle, close it into a loop, or share the flow between two tubes.',
   'split-zone': 'Split the zone in two, or lay emitters with less flow.',
   stagger: 'Run the zones one after another, or on different days.',
   'more-days': 'Water on more days, with fewer minutes on each.',
@@ -162,6 +189,12 @@ export const notices = {
   show: (where: string) => `Show it: ${where}`,
   fillClimate: 'Fill in the climate',
   more: ({ number }: Format, count: number) => `${number(count)} more`,
+  /** Over those in the fold that are about the same. */
+  about: { broken: 'Goes short, or cannot work as set', wastesWater: 'Wastes water', goodToKnow: 'Good to know' },
+  /** Of those `left` so many are shown next. */
+  next: ({ number }: Format, next: number, left: number) =>
+    next === left ? `Show the last ${number(next)}` : `Show ${number(next)} of the ${number(left)} others`,
+  looking: 'Checking the whole garden…',
   whatToDo: 'What to do',
   done: (what: string) => `Done: ${what}.`,
   undo: 'Undo',

@@ -7,6 +7,7 @@ export const planner = {
   unnamed: 'Watering plan',
   undo: 'Undo',
   redo: 'Redo',
+  newPlan: 'New plan',
   open: 'Open…',
   save: 'Save',
   copyLink: 'Copy link',
@@ -17,18 +18,18 @@ export const planner = {
     `It has ${count(characters, { one: 'character', other: 'characters' })}, and some mail and chat programs cut such a link: a file is safer.`,
   season: ({ count, day }: Format, weeks: number, firstDay: DayNumber, zones: number, plantings: number) =>
     `${count(weeks, { one: 'week', other: 'weeks' })} from ${day(firstDay, 'full')}, ${count(zones, { one: 'zone', other: 'zones' })}, ${count(plantings, { one: 'planting', other: 'plantings' })}`,
-  parts: 'Parts of the planner',
-  part: {
-    grid: 'Weeks',
-    chart: 'Chart',
-    trace: 'Why',
-    notices: 'Attention',
+  views: 'Views',
+  view: {
+    season: 'Season',
     week: 'This week',
-    mix: 'Mixed zone',
+    mix: 'Mixed zones',
     garden: 'Garden',
     files: 'Files',
   },
-  mix: 'Compare the plantings of one zone, and what would help',
+  panel: 'Beside the sheet',
+  tab: { trace: 'Why', notices: 'Attention', chart: 'Chart' },
+  /** Behind the name of what needs attention. */
+  urgent: ({ number }: Format, notices: number) => `${number(notices)} urgent`,
   refused: ({ count }: Format, faults: number) =>
     `Not done: fix ${count(faults, { one: 'thing', other: 'things' })} first. The plan is as it was.`,
   seeFaults: 'See what to fix',

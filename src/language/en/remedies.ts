@@ -11,6 +11,7 @@ const ZONES = { one: 'zone', other: 'zones' };
 export const remedies = {
   searching: 'Working out what would help…',
   none: 'No change of the plan that was tried helps.',
+  failed: 'What would help cannot be worked out: Runnel made a mistake with this plan.',
   apply: 'Do this',
   applyLabel: (what: string) => `Do this: ${what}`,
 
@@ -30,6 +31,13 @@ export const remedies = {
     /** `days` a week. */
     'more-days': ({ count }: Format, days: number, which: string) =>
       `Water on ${count(days, DAYS)} a week, less on each: ${which}`,
+    /** `byDays`: watering days a week with the months in which they hold, 0 = January. */
+    'days-by-month': (
+      { count, list, month }: Format,
+      zone: string,
+      byDays: readonly (readonly [days: number, months: readonly number[]])[],
+    ) =>
+      `Water ${zone} ${byDays.map(([days, months]) => `on ${count(days, DAYS)} a week in ${list(months.map(month))}`).join('; ')}`,
     'no-shut-off': (planting: string) => `Take out the shut-off of ${planting}, so that it is watered with the zone`,
     'keep-watered': (planting: string) => `Water ${planting} a little every week instead of deep and infrequently`,
     'more-room': ({ percent }: Format, planting: string, targetDepletion: number) =>
@@ -38,9 +46,13 @@ export const remedies = {
       `Let the timer start ${zone} up to ${count(startsADay, TIMES)} a day`,
     'smaller-step': ({ minutes }: Format, zone: string, timerStepMinutes: number) =>
       `Use a timer for ${zone} that can be set in steps of ${minutes(timerStepMinutes)}`,
-    /** `days`: bit 0 = Monday, which `monday` is one of. */
-    onDays: ({ list, weekdays }: Format, zones: readonly string[], monday: number, days: number) =>
-      `${list(zones)} on ${weekdays(monday, days)}`,
+    /** `mask`: bit 0 = Monday, which `monday` is one of. `months`: in which, 0 = January; none: all season. */
+    onDays: (
+      { list, month, weekdays }: Format,
+      zones: readonly string[],
+      days: { readonly monday: number; readonly mask: number; readonly months: readonly number[] },
+    ) =>
+      `${list(zones)} on ${weekdays(days.monday, days.mask)}${days.months.length === 0 ? '' : ` in ${list(days.months.map(month))}`}`,
     'fewer-minutes': ({ count, duration }: Format, zones: string, minutes: number, weeks: number) =>
       `Water less in ${count(weeks, WEEKS)}: cut ${duration(minutes)} from ${zones}`,
     zones: ({ count }: Format, zones: number) => count(zones, ZONES),

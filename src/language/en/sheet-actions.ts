@@ -9,7 +9,7 @@ export const sheetActions = {
   menu: {
     close: 'Close for the week',
     open: 'Open for the week',
-    logRun: 'Log these minutes as run',
+    logRun: 'Log minutes as run',
     shutOff: 'Shut-off open on…',
     openOn: ({ count }: Format, days: number) => count(days, DAYS),
     note: 'Note…',

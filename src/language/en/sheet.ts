@@ -9,9 +9,20 @@ const DAYS = { one: 'day', other: 'days' };
 const WATERING_DAYS = { one: 'watering day', other: 'watering days' };
 
 export const sheet = {
-  rows: { eto: 'Reference ET', rain: 'Rain', total: 'Whole garden' },
-  /** Headings over names and over the season's totals, in two lines. */
-  headings: { month: 'Month', zone: 'Zone', whole: 'Whole', season: 'season' },
+  rows: { eto: 'ETo', rain: 'Rain', total: 'All zones' },
+  /** Headings over names, over the season's totals, and over this week. */
+  headings: {
+    month: 'Month',
+    zone: 'Zone',
+    season: 'Season',
+    thisWeek: 'This week',
+    /** Of a cell's figures: the small ones, then the large one above them. */
+    units: {
+      /** Of rain counted, beneath the volume. */
+      rain: (unit: string) => `rain\u00a0(${unit})`,
+      all: (volume: string, rain: string, minutes: string) => `${volume}; ${rain}, ${minutes}`,
+    },
+  },
   states: {
     dry: 'Dry',
     short: 'Short',
@@ -39,7 +50,8 @@ export const sheet = {
 
   /** Under the name of a row. */
   detail: {
-    daysAWeek: ({ count }: Format, days: number) => `${count(days, DAYS)} a\u00a0week`,
+    daysAWeek: ({ count, number }: Format, fewest: number, most: number) =>
+      `${fewest === most ? '' : `${number(fewest)} to `}${count(most, DAYS)} a\u00a0week`,
     withShutOff: (kind: string) => `${kind}, shut-off`,
     /** Behind a name: `Rain (in)`. */
     unit: (unit: string) => `(${unit})`,
@@ -116,6 +128,18 @@ export const sheet = {
     openDays: (cell: string) => `Days on which the shut-off is open: ${cell}`,
     volume: (cell: string) => `Volume of the week: ${cell}`,
     minutes: (cell: string) => `Minutes of the week: ${cell}`,
+  },
+  /** Beside a field while one types: what it would set. */
+  hint: {
+    /** `last`: the day through which the rain was read; undefined where it is all of the week's. */
+    rain: ({ quantity, day }: Format, cell: string, mm: number, last: DayNumber | undefined) =>
+      last === undefined
+        ? `${cell}: ${quantity(mm, 'depth')} in the whole week.`
+        : `${cell}: ${quantity(mm, 'depth')} through ${day(last, 'weekdayAndDay')}. The days after it stay usual.`,
+    minutes: ({ minutes, count }: Format, cell: string, total: number, days: number) =>
+      `${cell}: ${minutes(total)} in the week, ${count(days, WATERING_DAYS)} of ${minutes(total / days)}.`,
+    openDays: ({ number, count }: Format, cell: string, open: number, of: number) =>
+      `${cell}: shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}.`,
   },
   /** The same while it is on no cell. */
   entry: 'Entry',

@@ -4,16 +4,12 @@ import type { CheckSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { StepTexts } from '../trace-words.ts';
-import { onDay } from './trace-labels.ts';
 
 const SUMS = { zone: 'sum over the plantings', garden: 'sum over the zones' };
 
 const VOLUME = 'volume = depth × ground; one millimeter on one square meter is one liter';
 const VOLUME_GB = 'volume = depth × ground; one millimetre on one square metre is one litre';
 const VOLUMES = { planting: VOLUME, ...SUMS };
-
-const EXCESS = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
-const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
 
 const RUNNING_SAYS = 'One more week is added to what the weeks before came to.';
 const RUNNING = 'sum = the weeks before + this week';
@@ -39,43 +35,16 @@ const STATES: Readonly<Record<State, string>> = {
   off: 'Off: nothing is in the ground.',
 };
 
+const ELSE =
+  'else short where demand went unmet, a refill is still due, or more is missed than a tenth of the need and than rounding explains; ' +
+  'else overwatered where more irrigation drained than rounding and leaching explain; else met; at rest met or overwatered; ' +
+  'below 0.05 mm no difference counts';
+
 export const traceCheck = {
-  'short-days': {
-    title: 'Days short of water',
-    says: {
-      none: 'No morning finds the soil drier than the plants can bear. The driest is shown.',
-      some: 'On mornings when the soil is too dry, the plants use less than they would.',
-    },
-    formula:
-      'a day is short where the depletion at its start is beyond RAW; there Ks = (TAW − Dr) / (TAW − RAW), else Ks = 1',
-  },
-  used: {
-    title: 'Water used',
-    says: 'What the plants took up: their whole demand, unless they were short.',
-    formula: 'used = demand − what short days kept back: ETc − Ks × ETc, or to the water there',
-  },
-  'day-balance': {
-    title: onDay('depletion at the end'),
-    says: 'The day’s use comes off, rain and irrigation fill, and what is beyond full drains.',
-    formula: 'Dr end = max(0, Dr start + used − rain − irrigation)',
-  },
-  'irrigation-drained': {
-    title: 'Irrigation that drained past the roots',
-    says: {
-      none: NOTHING_DRAINED,
-      some: 'More came than the soil could hold, even without the rain, which drains first.',
-    },
-    formula: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed`,
-  },
-  'rain-drained': {
-    title: 'Rain that drained past the roots',
-    says: { none: NOTHING_DRAINED, some: 'More came than the soil could hold. Rain drains first.' },
-    formula: `${EXCESS}; rain drained = the lesser of the excess and the day’s rain, summed`,
-  },
   'depletion-end': {
     title: 'Depletion at the week’s end',
     says: 'This much water is then missing from a full root zone.',
-    formula: 'Dr end = Dr start + used − effective rain − net irrigation + drained',
+    formula: 'Dr end = Dr start + used − effective rain − net irrigation + drained + what roots grew into',
   },
   'rain-stayed': {
     title: 'Rain counted',
@@ -95,7 +64,7 @@ export const traceCheck = {
   'storage-change': {
     title: 'Change of the water in the soil',
     says: STORAGE_SAYS,
-    formula: 'change = depletion at the start − depletion at the end',
+    formula: 'change = depletion at the start + what roots grew into − depletion at the end',
   },
   closing: {
     title: 'The water of the week adds up',
@@ -188,21 +157,22 @@ export const traceCheck = {
   missed: {
     title: 'Missed by the last watering',
     says: 'What the week’s last watering left beyond the depletion to reach, as expected.',
-    formula: 'missed = max(0, Dr + demand less rain − irrigation − depletion to reach)',
+    formula: {
+      whole: 'missed = max(0, Dr + demand less rain − irrigation − depletion to reach)',
+      part: 'missed = wetted share × max(0, Dr + demand less rain − irrigation − depletion to reach), all of the wetted part',
+    },
   },
   state: {
     title: 'State of the week',
     says: (_: Format, { state }: { readonly state: State }) => STATES[state],
     formula: {
-      planting:
-        'dry where the depletion at the end is beyond RAW; else short where demand went unmet, a refill is still due, ' +
-        'or more is missed than a tenth of the need and than rounding explains; ' +
-        'else overwatered where more irrigation drained than rounding explains; else met; below 0.05 mm no difference counts',
-      zone: 'the worst of its plantings’ states: dry, short, overwatered, met; closed where the zone was closed by hand; off where nothing is in the ground',
+      planting: `dry where the depletion at the end is beyond RAW; ${ELSE}`,
+      part: `dry where the depletion at the end of the less dry part is beyond RAW, of the wetted part while roots are in it alone; ${ELSE}`,
+      zone: 'the worst of its plantings’ states: dry, short, overwatered, met; closed where it was closed by hand; off where nothing grows',
       off: 'off where no day of the week is in the ground',
     },
   },
-} satisfies StepTexts<CheckSteps>;
+} satisfies Partial<StepTexts<CheckSteps>>;
 
 const VOLUMES_GB = { formula: { planting: VOLUME_GB } };
 

@@ -2,7 +2,7 @@
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
 import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
-import type { Named, OfDay, OfLine, OfMonth } from '../../explain/trace/label-kinds.ts';
+import type { Named, OfDay, OfLine, OfMonth } from '../../explain/trace/label-about.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { TraceLabels } from '../trace-words.ts';
@@ -26,7 +26,8 @@ const RAIN_FROM: Readonly<Record<(typeof RAIN_ORIGINS)[number], string>> = {
 const DAYS = { one: 'day', other: 'days' };
 
 /** After the name of what a line brings, where a planting has more than one line in the week. */
-export const ofLine = (line: number | undefined): string => (line === undefined ? '' : `, line ${line}`);
+export const ofLine = ({ weekday }: Format, { line, from }: OfLine): string =>
+  `${line === undefined ? '' : `, line ${line}`}${from === undefined ? '' : `, from ${weekday(from)}`}`;
 
 /** A label, or a title, of one day of the week. */
 export const onDay =
@@ -39,15 +40,15 @@ const ofPlanting =
   (_: Format, { name }: Named): string =>
     `${name}, ${what}`;
 
-const between =
+export const between =
   (what: string) =>
   ({ weekday }: Format, { day, lastDay }: OfDay & { readonly lastDay: number }): string =>
     `${what}, ${weekday(day)} to ${weekday(lastDay)}`;
 
 const perLine =
   (what: string) =>
-  (_: Format, { line }: OfLine): string =>
-    `${what}${ofLine(line)}`;
+  (format: Format, of: OfLine): string =>
+    `${what}${ofLine(format, of)}`;
 
 export const traceLabels = {
   'eto-days': ({ count }: Format, of: { readonly days: number; readonly method: (typeof ETO_METHODS)[number] }) =>
@@ -65,6 +66,8 @@ export const traceLabels = {
   'not-known': 'Not known',
   'extraterrestrial-radiation': 'Sunlight above the air Ra, as water in a day',
   'month-total': ({ month }: Format, of: OfMonth) => `${month(of.month)}, total`,
+  'usual-of-days': ({ count, number }: Format, of: { readonly days: number; readonly times: number }) =>
+    `${count(of.days, DAYS)} × ${number(of.times, 2)}`,
   'week-start': 'First day of the week',
   'days-of-week': 'Days',
   'week-total': 'Total of the week',
@@ -110,6 +113,8 @@ export const traceLabels = {
   'soil-available-water': ({ name }: Format, { texture }: { readonly texture: Names }) =>
     `Available water of the soil, ${name(texture)}`,
   'root-depth': 'Root depth Zr',
+  'pot-mix': 'Mix in all its pots',
+  'mix-available': 'Share of the mix that is water for plants',
   'available-water': 'Total available water TAW',
   'allowed-depletion': 'Allowed depletion p',
   'day-demand': onDay('ETc'),
@@ -119,6 +124,7 @@ export const traceLabels = {
   'depletion-before': ({ number }: Format, { week }: { readonly week: number }) =>
     `Depletion at the end of week ${number(week)}`,
   'depletion-start': 'Depletion at the week’s start',
+  rooted: 'Missing in the soil that roots grew into',
   'readily-available-then': ({ weekday }: Format, { day, nextWeek }: OfDay & { readonly nextWeek: boolean }) =>
     `${weekday(day)}${nextWeek ? ' next week' : ''}, RAW, which allows least`,
   target: 'Target depletion T',
@@ -126,6 +132,7 @@ export const traceLabels = {
   due: 'Due for a refill',
   'days-due': 'Days due',
   'still-due': 'Still due for a refill',
+  resting: 'Asks for no water',
   filling: 'Depletion when it became due',
   'day-change': onDay('demand less rain'),
   goal: ({ weekday }: Format, { day }: OfDay) => `Depletion to reach by the end of ${weekday(day)}`,
@@ -134,9 +141,22 @@ export const traceLabels = {
   line: 'Line',
   emitters: 'Emitters',
   'emitter-flow': 'Flow of one emitter',
+  'wetted-ground': perLine('Ground that it wets'),
+  'source-pressure': 'Pressure of the source',
+  'flow-through': 'Flow Q through it',
+  'solid-length': perLine('Length'),
+  'solid-bore': perLine('Inside diameter d'),
+  smoothness: perLine('Smoothness C'),
+  'climb-loss': perLine('Lost by climbing'),
+  'friction-loss': perLine('Lost by friction'),
+  'line-pressure': 'Pressure at the line',
+  'least-pressure': 'Minimum operating pressure',
+  exponent: 'Exponent x',
+  'mean-emitter-flow': 'Mean flow of an emitter there',
   'line-flow': perLine('Flow of the line'),
   ground: 'Ground of the planting',
   'application-rate': perLine('Application rate'),
+  'net-rate': perLine('Net application rate'),
   efficiency: 'Irrigation efficiency',
   need: 'Net need',
   'day-depletion-start': onDay('depletion at the start'),
@@ -144,6 +164,7 @@ export const traceLabels = {
   'day-rain-soaked': onDay('rain that soaks in'),
   'day-net-rate': onDay('net application rate'),
   'week-watering-days': 'Watering days of the week',
+  'days-asking': 'Days it asks',
   'days-watering': 'Days of watering',
   'days-open': 'Days its line is open',
   'days-running': 'Days the zone runs',
@@ -158,6 +179,9 @@ export const traceLabels = {
   zone: (_: Format, { name }: Named) => name,
   'litres-of-a-minute': ofPlanting('net water of a minute'),
   origin: 'The minutes are',
+  'water-at-hand': ofPlanting('water at hand, RAW less the room left for rain'),
+  'daily-use': ofPlanting('expected use of a day, where that lasts least'),
+  'allowed-days': 'Days on which water may run',
   'minutes-given': 'Minutes of the week, as given',
   'minutes-needed': 'Minutes needed',
   'timer-step': 'Timer step',
@@ -168,6 +192,7 @@ export const traceLabels = {
   'lasts-from': ofPlanting('greatest Dr that lasts'),
   'run-days': 'Days that run',
   'minutes-per-day': 'Minutes per watering day',
+  'cut-share': 'Share that is cut',
   'day-minutes': onDay('minutes'),
   'minutes-watered': perLine('Minutes it is watered'),
 
@@ -208,6 +233,6 @@ export const traceLabels = {
   'cumulative-storage': 'Change of the water in the soil since the season began',
   'cumulative-demand': 'Demand since the season began',
   'cumulative-used': 'Water used since the season began',
-} satisfies TraceLabels;
+} satisfies Partial<TraceLabels>;
 
 export const traceLabelWords = area('traceLabels', traceLabels, { 'vapour-pressure': 'Vapour pressure ea' });

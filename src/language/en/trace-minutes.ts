@@ -1,5 +1,5 @@
 /** What the trace says of the minutes that run, and of the water that they bring. */
-import type { OfDay, OfLine } from '../../explain/trace/label-kinds.ts';
+import type { OfDay, OfLine, OfMonth } from '../../explain/trace/label-about.ts';
 import type { MinutesSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -7,27 +7,54 @@ import type { StepTexts } from '../trace-words.ts';
 import { ofLine, onDay } from './trace-labels.ts';
 
 const ROUNDING =
-  'minutes = cycles × steps × timer step nearest to the minutes needed, fewest cycles first, within the longest cycle and the starts a ' +
+  'minutes = cycles × steps × timer step nearest to the minutes needed, fewest cycles first, a multiple of the runs a day, within the longest cycle and the starts a ' +
   'day; 0 below half a step; not less than needed where a planting’s Dr − minutes × net rate / 60 would not last';
 
 const PER_DAY = 'minutes per watering day = minutes of the week / watering days';
 
+const feedFormula = (meters: string): string =>
+  `pressure = source − climb − friction, at least 0; friction in ${meters} of water: 10.67 × length × (Q / C)^1.852 / d^4.87, in m and m³/s`;
+
 export const traceMinutes = {
-  'line-flow': {
-    title: (_: Format, { line }: OfLine) => `Flow of the line${ofLine(line)}`,
+  'wetted-share': {
+    title: 'Share of the ground that is wetted',
     says: {
-      laid: 'All emitters of the line together.',
+      typed: 'As the plan has it. Irrigation fills this part alone; rain falls on all of it.',
+      computed:
+        'What its emitters wet at the depth of the roots. Irrigation fills this part alone; rain falls on all of it.',
+    },
+    formula: {
+      typed: 'share = as set in the plan',
+      computed: 'share = ground that its lines wet / ground, in hundredths, 0.05 to 1',
+    },
+  },
+  'line-feed': {
+    title: (format: Format, of: Pick<OfLine, 'from'>) => `Pressure behind the solid line${ofLine(format, of)}`,
+    says: 'What the way to the emitters leaves of the source’s pressure.',
+    formula: feedFormula('meters'),
+  },
+  'line-flow': {
+    title: (format: Format, of: OfLine) => `Flow of the line${ofLine(format, of)}`,
+    says: {
+      laid: 'All emitters of the line together, as printed: the pressure is not known.',
+      full: 'All emitters of the line together: the pressure is enough for what is printed on them.',
+      'at-pressure': 'What the emitters give at the pressure that is there, which falls along the line.',
       none: 'No line is laid here in this week, so irrigation brings it nothing.',
     },
-    formula: { laid: 'flow = emitters × flow of one', none: 'flow = 0 without a line' },
+    formula: {
+      laid: 'flow = emitters × flow of one',
+      full: 'flow = emitters × flow of one',
+      'at-pressure': 'flow = emitters × their mean flow; of each: printed flow × (its pressure / that on the label)^x',
+      none: 'flow = 0 without a line',
+    },
   },
   'application-rate': {
-    title: (_: Format, { line }: OfLine) => `Application rate${ofLine(line)}`,
+    title: (format: Format, of: OfLine) => `Application rate${ofLine(format, of)}`,
     says: 'How deep an hour’s run would stand on the planting’s ground if nothing soaked in.',
     formula: 'rate = flow in an hour / ground; one liter on one square meter is one millimeter',
   },
   'net-rate': {
-    title: (_: Format, { line }: OfLine) => `Net application rate${ofLine(line)}`,
+    title: (format: Format, of: OfLine) => `Net application rate${ofLine(format, of)}`,
     says: 'No line waters evenly. This part of its water counts as reaching all roots.',
     formula: 'net rate = rate × efficiency',
   },
@@ -37,7 +64,7 @@ export const traceMinutes = {
       'left-alone': 'It is not due for a refill, so it asks for no water.',
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
       filling: 'It is filled at once.',
-      bounds: 'The least on each watering day left in the week that reaches the goal, as this morning expects.',
+      bounds: 'The least on each watering day left that reaches the goal.',
     },
     formula: {
       'left-alone': 'minutes = 0 where no refill is due',
@@ -45,7 +72,7 @@ export const traceMinutes = {
       filling: 'minutes = 60 × depletion at the start / net rate',
       bounds:
         'minutes = the greatest, at least 0, of 60 × (Σ demand less rain − depletion to reach) / Σ net rate, from each day to the last; ' +
-        'from the first day with its depletion',
+        'the first with its depletion, a later one with what roots grow into; of a pot with what it used after the last run before',
     },
   },
   'named-days': {
@@ -60,7 +87,7 @@ export const traceMinutes = {
       'hand-set': 'as many watering days as were set by hand, evenly spread',
       none: 'none where it asks for no minutes, or no run is enough',
       filling:
-        'watering days until depletion + demand less rain − minutes × net rate / 60 comes to 0; all where it does not',
+        'watering days until depletion + demand less rain + what roots grow into − minutes × net rate / 60 is 0; else all',
       fewest: 'the fewest days on which it asks for no more than the zone runs; all where none do',
     },
   },
@@ -86,12 +113,23 @@ export const traceMinutes = {
   'irrigation-net': {
     title: 'Net irrigation',
     says: 'The part of it that counts as reaching all roots.',
-    formula: 'net = gross × efficiency',
+    formula: 'net = minutes it is watered / 60 × net rate, added up over the lines',
   },
   'need-met': {
     title: 'Received against need',
     says: 'More than the whole need drains past the roots or stays in the soil for later.',
     formula: 'share = net irrigation / net need',
+  },
+  'days-a-week': {
+    title: ({ month }: Format, of: OfMonth) => `Days a week that fit, ${month(of.month)}`,
+    says: 'How often the planting that needs it most wants water. The plan may say otherwise.',
+    formula:
+      'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1; all where none fit',
+  },
+  'runs-a-day': {
+    title: ({ month }: Format, of: OfMonth) => `Runs a day that fit, ${month(of.month)}`,
+    says: 'One filling does not last a day.',
+    formula: 'runs a day = use of a day / water at hand, rounded up, within the starts of the timer',
   },
   'zone-minutes': {
     title: onDay('minutes needed'),
@@ -132,13 +170,18 @@ export const traceMinutes = {
       closed: 'minutes = 0',
     },
   },
+  'minutes-cut': {
+    title: ({ weekday }: Format, { day }: OfDay) => `${weekday(day)}, minutes that a cut leaves`,
+    says: 'Water is cut this week: off the zones last in order first, found on its first day.',
+    formula: 'minutes = minutes per watering day × (1 − share that is cut), down to whole steps of the timer',
+  },
   cycles: {
     title: 'Cycles of a watering day',
     says: 'Where water comes faster than the soil takes it in, the run is split, to soak in between.',
     formula: {
-      computed: 'cycles = the fewest within the longest cycle and the starts a day',
+      computed: 'cycles = the fewest within the longest cycle and the starts a day, a multiple of the runs a day',
       given:
-        'cycles = minutes per watering day / longest cycle, rounded up, within the starts a day; 0 where nothing runs',
+        'cycles = minutes per watering day / longest cycle, rounded up, within the starts a day, the same for each run of the day; 0 where nothing runs',
     },
   },
   minutes: {
@@ -159,9 +202,10 @@ export const traceMinutes = {
     says: 'All lines that are open this week, running together.',
     formula: 'flow = sum over the open lines',
   },
-} satisfies StepTexts<MinutesSteps>;
+} satisfies Partial<StepTexts<MinutesSteps>>;
 
 export const traceMinutesWords = area('traceMinutes', traceMinutes, {
+  'line-feed': { formula: feedFormula('metres') },
   'application-rate': {
     formula: 'rate = flow in an hour / ground; one litre on one square metre is one millimetre',
   },

@@ -11,7 +11,7 @@ import { onDay } from './trace-labels.ts';
 const EXPECTED_SAYS =
   'Until the week’s last watering, by usual weather and the forecast: what is read later is not known yet.';
 
-const DUE = 'Dr > max(0, RAW − demand until its day)';
+const DUE = 'Dr > max(0, RAW − demand until its day − what roots grow into)';
 
 const CROP_SAYS = 'A crop drinks more as its leaves spread, and less as it ripens.';
 
@@ -47,7 +47,7 @@ export const traceNeed = {
   demand: {
     title: 'Demand',
     says: 'What the planting would use in these days if it never went short of water.',
-    formula: 'ETc = K × ETo, summed over the days in the ground; K = coefficient × establishing factor',
+    formula: 'ETc = K × ETo, summed over the days in the ground; K = coefficient × mulch factor × establishing factor',
   },
   'rain-share': {
     title: ({ month }: Format, { month: index, variant }: { readonly month: number; readonly variant: RainMethod }) =>
@@ -73,12 +73,18 @@ export const traceNeed = {
     title: 'Rain that soaks in',
     says: 'Usual rain counts by the share of its month. Measured rain soaks in, unless so slight that it dries off.',
     formula:
-      'effective rain = normals × share of the month + a day’s rain, where it is at least 0.2 × its ETo, × (1 − runoff)',
+      'effective rain = (normals × share of the month + a day’s rain, where it is at least 0.2 × its ETo, × (1 − runoff)) × rain factor',
   },
   'available-water': {
     title: 'Available water in the root zone',
-    says: 'The soil around the roots holds this much that plants can draw.',
-    formula: 'TAW = available water of the soil × root depth',
+    says: {
+      soil: 'The soil around the roots holds this much that plants can draw.',
+      pot: 'The mix in its pots holds this much that plants can draw, as a depth over its ground.',
+    },
+    formula: {
+      soil: 'TAW = available water of the soil × root depth',
+      pot: 'TAW = mix in all its pots × share that is water for plants / ground; 1 L on 1 m² is 1 mm',
+    },
   },
   'readily-available-water': {
     title: 'Readily available water',
@@ -107,12 +113,12 @@ export const traceNeed = {
   'expected-rain': {
     title: onDay('expected rain'),
     says: EXPECTED_SAYS,
-    formula: 'rain = normals × share of the month + forecast rain that soaks in',
+    formula: 'rain = (normals × share of the month + forecast rain that soaks in) × rain factor',
   },
   'refill-expected': {
     title: onDay('when it will be due'),
     says: 'Whoever opens its shut-off must know on its first watering morning.',
-    formula: `from day to day Dr = max(0, Dr + demand less rain); the first watering morning on which ${DUE}`,
+    formula: `from day to day Dr = max(0, Dr + demand less rain) + what roots grow into; the first watering morning on which ${DUE}`,
   },
   'refill-due': {
     title: onDay('due for a refill?'),
@@ -134,18 +140,23 @@ export const traceNeed = {
   },
   'target-depletion': {
     title: 'Target depletion',
-    says: 'Watering leaves this much room for rain.',
-    formula: 'T = target share × p × TAW',
+    says: {
+      set: 'Watering leaves this much room for rain.',
+      leaching: 'No room is left for rain where water is to drain and carry salt away.',
+    },
+    formula: { set: 'T = target share × p × TAW', leaching: 'T = 0 with a leaching fraction' },
   },
   goal: {
     title: 'Depletion to reach',
     says: {
       room: 'The week’s last watering leaves the target, or less, to last until the next.',
       establishing: 'Establishing plants are filled.',
+      pot: 'A pot is full after its last run of a day, and ends the day with what was used since.',
     },
     formula: {
-      room: 'depletion to reach = max(0, the lesser of T and RAW − demand until its day)',
+      room: 'depletion to reach = max(0, the lesser of T and RAW − demand until its day − what roots grow into)',
       establishing: 'depletion to reach = 0 until that date',
+      pot: 'depletion to reach = the greatest of what is used after the last run, and the lesser of T and RAW − demand until its day; T = 0 while establishing',
     },
   },
   need: {
@@ -153,17 +164,24 @@ export const traceNeed = {
     says: {
       watered: 'This much water must reach the roots in this week, beyond the rain.',
       filled: 'What was missing when it was due.',
+      'part-watered': 'This much water must reach the roots in the wetted part, as a depth over all of the ground.',
+      'part-filled': 'What was missing in the wetted part when it was due, as a depth over all of the ground.',
       'left-alone': 'It is left alone this week: the soil still holds enough.',
       'no-watering-day': 'No watering day of the week falls into its days in the ground.',
+      resting: 'It asks for no water on any watering day of the week.',
     },
     formula: {
+      'part-watered':
+        'from day to day Dr = max(0, Dr) + what roots grow into + demand of the wetted part less rain; need = wetted share × max(0, Dr on the last watering day − depletion to reach)',
+      'part-filled': 'need = wetted share × sum of the depletions at the start of the days',
+      resting: 'need = 0 while it asks for no water',
       watered:
-        'from day to day Dr = max(0, Dr + demand less rain); need = max(0, Dr on the last watering day − depletion to reach)',
+        'from day to day Dr = max(0, Dr) + what roots grow into + demand less rain; need = max(0, Dr on the last watering day − depletion to reach)',
       filled: 'sum of the depletions at the start of the days',
       'left-alone': 'need = 0 where no refill is due',
       'no-watering-day': 'need = 0 without a watering day in the ground',
     },
   },
-} satisfies StepTexts<NeedSteps>;
+} satisfies Partial<StepTexts<NeedSteps>>;
 
 export const traceNeedWords = area('traceNeed', traceNeed);

@@ -1,7 +1,7 @@
 /** What the trace says beside numbers and in their place, and of its sources. */
 import type { WeatherEstimate } from '../../engine/climate/weather-estimates.ts';
 import type { LineKind } from '../../engine/line/line-kinds.ts';
-import type { OfDay } from '../../explain/trace/label-kinds.ts';
+import type { OfDay } from '../../explain/trace/label-about.ts';
 import type { Cited, FreeText } from '../../explain/trace/source-notes.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -46,6 +46,7 @@ export const traceValues = {
       spray: 'micro-spray',
       solid: 'solid line without emitters',
     } satisfies Readonly<Record<LineKind, string>>,
+    soil: { coarse: 'coarse', medium: 'medium', fine: 'fine' },
     answer: { yes: 'yes', no: 'no' },
     exclusion: {
       'not-named': 'not the named one',
@@ -73,6 +74,7 @@ export const traceValues = {
     'choice-refill': (_: Format, { cite }: Cited) => `${cite}; looking ahead is Runnel’s own choice`,
     'choice-room': 'room for rain is Runnel’s own choice',
     'choice-nearest': 'rounding is Runnel’s own choice',
+    'choice-cut': 'Order of the zones when water is cut, as the plan has it',
     'choice-open-days': 'Runnel’s own choice: with a shut-off, the least water that meets the need',
     'choice-rain-first': 'draining rain first is Runnel’s own choice',
     'choice-state-names': 'the names are Runnel’s own',
@@ -106,6 +108,8 @@ export const traceValues = {
       `Efficiency 0.4 + 0.6 DU from the distribution uniformity set in the plan: ${notChecked(cite)}`,
     'efficiency-from-eu': (_: Format, { cite }: Cited) =>
       `Efficiency 0.4 + 0.6 EU from the uniformity computed along its lines: ${notChecked(cite)}`,
+    'hazen-williams': 'Hazen-Williams, the usual formula of pipes (common practice)',
+    'solved-along-line': 'Pressure along the line by Hazen-Williams, emitter by emitter (common practice)',
     'zone-rule': 'Rule for a mixed zone set in the plan',
     'rule-thirstiest': (_: Format, { cite }: Cited) => `thirstiest: ${notChecked(cite)}`,
     'cycle-and-soak': 'Cycle and soak: common practice, no source',

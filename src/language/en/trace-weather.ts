@@ -8,6 +8,11 @@ const NORMALS_FORMULA =
   'day = mean over it of f(t) = a (1 − t) + b t + 6 (M − (a + b)/2) t (1 − t); M = total / days of the month, February’s 28; ' +
   'a, b where months meet = mean of the two M, at most twice either; result = sum of the days';
 
+const DEPARTURE = {
+  says: 'As the plan expects.',
+  formula: 'sum of usual × factor',
+};
+
 const NORMALS_SAYS = 'The month’s usual total is shared over its days along a smooth curve.';
 
 const FROM_WEATHER: Readonly<Record<'says' | 'formula', Readonly<Record<EtoEquation, string>>>> = {
@@ -49,9 +54,13 @@ export const traceWeather = {
     says: NORMALS_SAYS,
     formula: NORMALS_FORMULA,
   },
+  'eto-departure': {
+    title: 'Expected ETo',
+    ...DEPARTURE,
+  },
   'eto-week-total': {
     title: 'Measured reference ET of the week',
-    says: 'Days with their own figure keep it. What is left of the total is shared equally by the others.',
+    says: 'Days with their own figure keep it; the others share the rest.',
     formula: 'result = max(0, total − days with their own figure) / days that share × days counted here',
   },
   'reference-et': {
@@ -63,6 +72,10 @@ export const traceWeather = {
     title: 'Daily rain from monthly normals',
     says: NORMALS_SAYS,
     formula: NORMALS_FORMULA,
+  },
+  'rain-departure': {
+    title: 'Expected rain',
+    ...DEPARTURE,
   },
   'rain-week-total': {
     title: 'Measured rain of the week',

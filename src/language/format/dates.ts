@@ -4,6 +4,7 @@ import { datesWords } from '../en/dates.ts';
 import type { Reader } from '../reader.ts';
 
 const MS_PER_DAY = 86_400_000;
+const MS_PER_MINUTE = 60_000;
 
 const STYLES = {
   short: { day: 'numeric', month: 'short' },
@@ -13,6 +14,10 @@ const STYLES = {
   monthOfYear: { month: 'short', year: 'numeric' },
   monthName: { month: 'long' },
   weekday: { weekday: 'long' },
+  weekdayShort: { weekday: 'short' },
+  weekdayLetter: { weekday: 'narrow' },
+  dayOfMonth: { day: 'numeric' },
+  weekdayAndDay: { weekday: 'long', day: 'numeric', month: 'long' },
   monthNameOfYear: { month: 'long', year: 'numeric' },
 } as const satisfies Record<string, Intl.DateTimeFormatOptions>;
 
@@ -44,6 +49,18 @@ export function formatWeek(firstDay: DayNumber, locale: string): string {
 export function formatDays(first: DayNumber, last: DayNumber, locale: string, style: DateStyle = 'short'): string {
   if (first === last) return formatDay(first, locale, style);
   return unbroken(dateFormat(locale, style).formatRange(dateOf(first), dateOf(last)));
+}
+
+const times = new Map<string, Intl.DateTimeFormat>();
+
+/** Minutes after midnight as a time of day: `5:25 AM`, `05:25`. */
+export function formatTime(minute: number, locale: string): string {
+  let format = times.get(locale);
+  if (format === undefined) {
+    format = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+    times.set(locale, format);
+  }
+  return unbroken(format.format(new Date(minute * MS_PER_MINUTE))).replaceAll('\u202f', '\u00a0');
 }
 
 const dateOf = (day: DayNumber): Date => new Date(day * MS_PER_DAY);

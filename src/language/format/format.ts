@@ -5,7 +5,7 @@ import type { Quantity } from '../../engine/units.ts';
 import { nameIn } from '../name-in.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
-import { type DateStyle, formatDay, formatDays, formatMonth, formatWeek, formatWeekOf } from './dates.ts';
+import { type DateStyle, formatDay, formatDays, formatMonth, formatTime, formatWeek, formatWeekOf } from './dates.ts';
 import { formatInstant } from './instant.ts';
 import { formatEither, formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
@@ -50,6 +50,8 @@ export interface Format {
   /** `45 minutes`: spelled out, for what is read aloud. */
   spelledMinutes(minutes: number): string;
   day(day: DayNumber, style?: DateStyle): string;
+  /** Minutes after midnight: `5:25 AM`; past midnight the next day's. */
+  time(minute: number): string;
   /** Within one week its name tells which day is meant: `Tuesday`. */
   weekday(day: DayNumber): string;
   /** 0 is January. */
@@ -100,6 +102,7 @@ function bound(reader: Reader): Format {
     minuteUnit: symbolOf('min', reader.language),
     spelledMinutes: (minutes) => formatSpelledMinutes(minutes, locale),
     day: (day, style) => formatDay(day, locale, style),
+    time: (minute) => formatTime(minute, locale),
     weekday: (day) => formatDay(day, locale, 'weekday'),
     month: (month) => formatMonth(month, locale),
     weekOf: (firstDay) => formatWeekOf(firstDay, reader),

@@ -21,6 +21,7 @@ const DECIMALS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Decimals>>
   length: { us: decimals(1), metric: decimals(1) },
   elevation: { us: decimals(0), metric: decimals(0) },
   height: { us: decimals(1), metric: decimals(1) },
+  waterHeight: { us: decimals(1), metric: decimals(2) },
   spacing: { us: decimals(1), metric: decimals(0) },
   diameter: { us: decimals(1), metric: decimals(0) },
   rootDepth: { us: decimals(1), metric: decimals(0) },

@@ -1,9 +1,10 @@
 /** Whether the supply and the lines carry what a remedy asks of them. */
 
 import { lineFault } from '../../engine/line/line-profile.ts';
+import { feedOn } from '../../engine/line/zone-lines.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { inletPressureOn, sourceOn } from '../../engine/supply/source-on.ts';
+import { sourceOn } from '../../engine/supply/source-on.ts';
 
 /**
  * False where a zone would draw more than its source gives, or a changed line would not carry its pressure to the last
@@ -33,7 +34,7 @@ function linesFit(zone: ZoneSeason, before: Season, { garden }: Season): boolean
     return planting.lines.every((line, index) => {
       const former = old?.lines[index];
       if (line === former) return true;
-      const { kpa } = inletPressureOn(garden.supply, Math.max(line.from, firstDay));
+      const { kpa } = feedOn(planting, Math.max(line.from, planting.from, firstDay));
       if (lineFault(line, planting, kpa) === undefined) return true;
       return former !== undefined && old !== undefined && lineFault(former, old, kpa) !== undefined;
     });

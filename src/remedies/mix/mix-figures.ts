@@ -1,6 +1,6 @@
 /** What some zones' season comes to, in the figures that a remedy promises. */
 import { plantingFigure } from '../../engine/season/planting-week.ts';
-import { type Season, ZONE_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
+import { type Season, SUPPLY_FIELDS, ZONE_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 
 export interface MixFigures {
   /** Gross irrigation. */
@@ -15,10 +15,19 @@ export interface MixFigures {
 
 /** Sums over the weeks of the named zones; a zone that is not in the season adds nothing. */
 export function mixFigures(season: Season, zoneIds: readonly string[]): MixFigures {
+  return sumOver(season.zones.filter(({ zone }) => zoneIds.includes(zone.id)));
+}
+
+/** Of the whole garden. */
+export function gardenFigures({ zones, totals: { weeks, figures } }: Season): MixFigures {
+  const litres = figures.subarray(SUPPLY_FIELDS.litres * weeks, (SUPPLY_FIELDS.litres + 1) * weeks);
+  // Added up as every other view has it: the same water by another way may round to another number.
+  return { ...sumOver(zones), litres: litres.reduce((sum, week) => sum + week, 0) };
+}
+
+function sumOver(zones: readonly ZoneSeason[]): MixFigures {
   const figures = { litres: 0, drainedLitres: 0, unmetLitres: 0, shortDays: 0 };
-  for (const zone of season.zones) {
-    if (zoneIds.includes(zone.zone.id)) addZone(figures, zone);
-  }
+  for (const zone of zones) addZone(figures, zone);
   return figures;
 }
 

@@ -17,8 +17,7 @@ export function ownMinutes(
   zoneId: string,
   comparison: ZoneComparison = compareZone(season, zoneId),
 ): readonly OwnMinutes[] {
-  const efficiency = season.zones.find(({ zone }) => zone.id === zoneId)?.zone.efficiency ?? 1;
-  return comparison.plantings.map(({ plantingId, neededMm, rateMmPerHour }) => {
+  return comparison.plantings.map(({ plantingId, neededMm, rateMmPerHour, efficiency }) => {
     const netOfMinute = netMmPerMinute(rateMmPerHour, efficiency);
     const minutes = neededMm.map((needed) => (netOfMinute === 0 ? 0 : runMinutes(needed, netOfMinute)));
     return { plantingId, minutes, total: minutes.reduce((sum, week) => sum + week, 0) };
@@ -26,14 +25,14 @@ export function ownMinutes(
 }
 
 /**
- * Whether plantings ask for the same minutes in every week, to within `stepMinutes`: then what they share a zone for
+ * Whether plantings ask for the same minutes in every week, to within those of its `stepMinutes`: then what they share a zone for
  * costs nothing, and no remedy can better it.
  */
-export function areAlike(needs: readonly OwnMinutes[], stepMinutes: number): boolean {
+export function areAlike(needs: readonly OwnMinutes[], stepMinutes: (week: number) => number): boolean {
   const [first] = needs;
   if (first === undefined) return true;
   return first.minutes.every((_, week) => {
     const minutes = needs.map((need) => need.minutes[week] as number);
-    return Math.max(...minutes) - Math.min(...minutes) <= stepMinutes;
+    return Math.max(...minutes) - Math.min(...minutes) <= stepMinutes(week);
   });
 }

@@ -6,7 +6,9 @@
 import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
 import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
+import { countDays } from '../../engine/season/days-mask.ts';
 import type { Season } from '../../engine/season/season.ts';
+import { weekMask } from '../../engine/season/week-masks.ts';
 import { reusedBuffers } from '../../engine/season/zone-season.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { canCarry } from './can-carry.ts';
@@ -18,7 +20,7 @@ import { ruleCandidates } from './kinds/rule.ts';
 import { runCountCandidates } from './kinds/run-count.ts';
 import { shutOffCandidates } from './kinds/shut-off.ts';
 import { singleEmitterCandidates } from './kinds/single-emitters.ts';
-import { type MixContext, mixContext } from './mix-context.ts';
+import { mixContext } from './mix-context.ts';
 import { type MixFigures, mixFigures } from './mix-figures.ts';
 import { areAlike } from './own-minutes.ts';
 import { isWorthwhile, leastWorth, ranked } from './rank.ts';
@@ -59,7 +61,7 @@ const MOST_PAIRS = 3;
 export function* searchMixRemedies(input: MixSearchInput): Generator<number, MixRemedies> {
   const { plan, season, zoneId, catalogue = CATALOGUE } = input;
   const context = mixContext(plan, season, zoneId, catalogue, input.comparison);
-  const { zone, wateringDays } = zoneOf(context);
+  const { zone } = context.zoneSeason;
   const before: BeforeRemedy = {
     plan,
     season,
@@ -68,7 +70,9 @@ export function* searchMixRemedies(input: MixSearchInput): Generator<number, Mix
     buffers: reusedBuffers(),
   };
   const nothing = { before: before.figures, remedies: [], rules: [], tried: 0 };
-  if (areAlike(context.needs, zone.timerStepMinutes * wateringDays)) return { ...nothing, areAlike: true };
+  // A step of the timer on each of the week's watering days.
+  const stepMinutes = (week: number) => zone.timerStepMinutes * countDays(weekMask(zone, week));
+  if (areAlike(context.needs, stepMinutes)) return { ...nothing, areAlike: true };
 
   const search: Search = { before, best: new Map(), tried: 0 };
   const rules = yield* workOut(ruleCandidates(context), search);
@@ -160,8 +164,4 @@ function listed(remedies: readonly MixRemedy[], before: MixFigures): readonly Mi
     pairs += 1;
     return pairs <= MOST_PAIRS;
   });
-}
-
-function zoneOf({ zoneSeason: { zone } }: MixContext) {
-  return { zone, wateringDays: [0, 1, 2, 3, 4, 5, 6].filter((day) => (zone.wateringDays >> day) & 1).length };
 }

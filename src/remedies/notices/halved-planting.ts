@@ -19,9 +19,15 @@ export function halvedPlanting({ extent, lines }: PlanPlanting): Halves | undefi
 }
 
 function extentPart(extent: PlanPlanting['extent'], part: number): PlanPlanting['extent'] {
-  return extent.kind === 'area'
-    ? { ...extent, area: extent.area * part }
-    : { ...extent, count: Math.round(extent.count * part) };
+  switch (extent.kind) {
+    case 'area':
+      return { ...extent, area: extent.area * part };
+    case 'bed':
+    case 'rows':
+      return { ...extent, length: extent.length * part };
+    default:
+      return { ...extent, count: Math.round(extent.count * part) };
+  }
 }
 
 interface Half {

@@ -14,8 +14,10 @@ import {
   fewDaysCandidates,
   leftBehindCandidates,
   overCandidates,
+  potDriesOutCandidates,
   stepTooLongCandidates,
   tooLongCandidates,
+  wettedTooLittleCandidates,
 } from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
@@ -58,6 +60,7 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
     problem: ({ timerStepMinutes, longestCycleMinutes }) => timerStepMinutes / longestCycleMinutes - 1,
   },
   'line-too-long': { candidates: lineTooLongCandidates, problem: ({ beyondBounds }) => beyondBounds },
+  'flow-too-fast': { candidates: lineTooLongCandidates, problem: ({ velocityMs, limitMs }) => velocityMs - limitMs },
   'flow-too-great': { candidates: flowTooGreatCandidates, problem: ({ excessLpm }) => excessLpm },
   'flow-together': { candidates: flowTogetherCandidates, problem: ({ days }) => days },
   'window-too-short': { candidates: windowTooShortCandidates, problem: ({ minutesOverInAll }) => minutesOverInAll },
@@ -66,6 +69,14 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
   'emitters-far-apart': {
     candidates: emittersFarApartCandidates,
     problem: ({ spacingM, widestSpacingM }) => spacingM - widestSpacingM,
+  },
+  'pot-dries-out': {
+    candidates: potDriesOutCandidates,
+    problem: ({ usedLitres, heldLitres }) => usedLitres - heldLitres,
+  },
+  'wetted-too-little': {
+    candidates: wettedTooLittleCandidates,
+    problem: ({ wantedShare, wettedShare }) => wantedShare - wettedShare,
   },
   'line-downhill': { candidates: lineDownhillCandidates, problem: () => 1 },
 };

@@ -1,8 +1,8 @@
 /** The line of the plan that a notice is about. */
-import { dayNumber } from '../../engine/calendar.ts';
 import type { ZoneLine } from '../../engine/line/zone-lines.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { lineOrder } from '../../plan/to-garden/line-order.ts';
 import type { NoticeInPlan } from './remedy.ts';
 
 export interface NoticedLine {
@@ -24,10 +24,7 @@ export function noticedLine({ plan, season, notice }: NoticeInPlan): NoticedLine
   const inGround = inGarden?.plantings.find(({ id }) => id === notice.plantingId);
   const gardenLine = inGround?.lines[notice.lineIndex ?? -1];
   if (!zone || !planting || !inGarden || !inGround || !gardenLine) return undefined;
-  // The garden has the lines in the order of their days; one without a day lies from the planting's first.
-  const index = planting.lines.findIndex(
-    ({ from }) => (from === undefined ? inGround.from : dayNumber(from)) === gardenLine.from,
-  );
+  const index = lineOrder(planting.lines, inGround.from)[notice.lineIndex ?? -1] ?? -1;
   const line = planting.lines[index];
   if (line === undefined) return undefined;
   return { zone, planting, line, index, garden: { planting: inGround, line: gardenLine }, soil: inGarden.soil };

@@ -1,7 +1,7 @@
 /** How much of a notice's problem another season leaves. */
 import type { Season } from '../../engine/season/season.ts';
 import { type FoundNotice, type Notice, type NoticeSubject, plantingsOf } from '../../explain/notices/notice.ts';
-import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
+import { foundLike } from '../../explain/notices/notices-of.ts';
 import { NOTICE_REMEDIES, type NoticeRemediesRow } from './notice-remedies.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import { type LitresOf, sumOver } from './trouble.ts';
@@ -49,8 +49,7 @@ function likeNotices<Kind extends RemediedKind>(
   { kind, figures }: FoundNotice<Kind>,
 ): readonly FoundNotice<Kind>[] {
   const isOfWeek = 'weekAllowanceLitres' in figures;
-  return NOTICE_KINDS[kind]
-    .find(season)
+  return foundLike(kind, season)
     .filter((other): other is FoundNotice<Kind> => other.kind === kind)
     .filter((other) => 'weekAllowanceLitres' in other.figures === isOfWeek);
 }

@@ -8,6 +8,9 @@ const HAS_REMEDIES = {
   closed: false,
   'short-by-hand': false,
   'short-as-run': false,
+  'cut-short': false,
+  'cut-not-met': false,
+  restricted: false,
   'beyond-timer': true,
   'shut-off-short': true,
   'left-behind': true,
@@ -23,6 +26,8 @@ const HAS_REMEDIES = {
   'hand-set': false,
   'line-too-long': true,
   'pressure-low': false,
+  'flow-below-label': false,
+  'flow-too-fast': true,
   'flow-too-great': true,
   'window-too-short': true,
   'tank-dry': true,
@@ -30,6 +35,8 @@ const HAS_REMEDIES = {
   'flow-together': true,
   'emitters-far-apart': true,
   'line-downhill': true,
+  'pot-dries-out': true,
+  'wetted-too-little': true,
 } as const satisfies Readonly<Record<NoticeKind, boolean>>;
 
 export type RemediedKind = {

@@ -69,6 +69,7 @@ const EFFORT: readonly RemedyKind[] = [
   'more-room',
   'keep-watered',
   'other-days',
+  'days-by-month',
   'more-days',
   'uphill',
   'more-starts',

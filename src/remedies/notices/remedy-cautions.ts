@@ -25,6 +25,7 @@ export const REMEDY_CAUTIONS: Readonly<Record<RemedyKind, readonly CautionId[]>>
   'more-starts': ['promise'],
   'other-days': ['codes'],
   'more-days': ['codes'],
+  'days-by-month': ['codes'],
   'fewer-minutes': ['promise'],
   'larger-tank': ['tank', 'backflow', 'codes'],
 };

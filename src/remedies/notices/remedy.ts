@@ -41,6 +41,8 @@ export type RemedyChange =
   | { readonly kind: 'smaller-step'; readonly zoneId: string; readonly timerStepMinutes: number }
   /** A timer that can start the zone more often. */
   | { readonly kind: 'more-starts'; readonly zoneId: string; readonly startsADay: number }
+  /** A zone waters more often in some months. */
+  | { readonly kind: 'days-by-month'; readonly zoneId: string; readonly months: readonly MonthDays[] }
   /** Zones water on other weekdays, or a zone waters on more of them. */
   | { readonly kind: 'other-days' | 'more-days'; readonly wateringDays: readonly ZoneWateringDays[] }
   /** Less water in some weeks: their number, and the minutes of all zones over the season that fall away. */
@@ -56,10 +58,19 @@ export type RemedyChange =
 
 export type RemedyKind = RemedyChange['kind'];
 
+export interface MonthDays {
+  /** 0 = January. */
+  readonly month: number;
+  /** Watering days a week. */
+  readonly days: number;
+}
+
 export interface ZoneWateringDays {
   readonly zoneId: string;
   /** Monday first. */
   readonly weekdays: readonly Weekday[];
+  /** In these alone, 0 = January; left out: all season. */
+  readonly months?: readonly number[];
 }
 
 /** A change that may help; whether it does is found out by making it. */

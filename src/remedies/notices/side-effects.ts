@@ -39,6 +39,8 @@ function keysOf(notice: Notice): readonly string[] {
 }
 
 /** Kinds that one place finds: they tell of one trouble by its cause. */
-function familyOf(kind: NoticeKind): string {
-  return NOTICE_KINDS[kind].find.name;
+function familyOf(kind: NoticeKind): number {
+  return FINDERS.indexOf(NOTICE_KINDS[kind].find);
 }
+
+const FINDERS = Object.values(NOTICE_KINDS).map(({ find }) => find);

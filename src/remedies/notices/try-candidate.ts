@@ -2,7 +2,7 @@ import type { Season } from '../../engine/season/season.ts';
 import type { Notice } from '../../explain/notices/notice.ts';
 import { computeSeason } from '../../plan/compute-season.ts';
 import { tryEdit } from '../../plan/edits/apply-edit.ts';
-import { mixFigures } from '../mix/mix-figures.ts';
+import { gardenFigures } from '../mix/mix-figures.ts';
 import { remainingProblem } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidate, TriedRemedy } from './remedy.ts';
@@ -37,13 +37,6 @@ export function tryCandidate(
     seasonWith,
     cautions: REMEDY_CAUTIONS[candidate.kind],
   };
-}
-
-function gardenFigures(season: Season) {
-  return mixFigures(
-    season,
-    season.zones.map(({ zone }) => zone.id),
-  );
 }
 
 function pressureAfter(season: Season, notice: Notice): Pick<TriedRemedy, 'leastPressureKpa'> {

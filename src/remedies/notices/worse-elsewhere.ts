@@ -1,6 +1,6 @@
 import { type Season, SUPPLY_FIELDS } from '../../engine/season/season.ts';
 import { type FoundNotice, plantingsOf } from '../../explain/notices/notice.ts';
-import { NOTICE_KINDS } from '../../explain/notices/notice-kinds.ts';
+import { foundLike } from '../../explain/notices/notices-of.ts';
 import { canCarry } from '../mix/can-carry.ts';
 import { NOTICE_REMEDIES } from './notice-remedies.ts';
 import { problemOf } from './problem.ts';
@@ -54,8 +54,7 @@ function isCarried(season: Season, seasonWith: Season): boolean {
 
 /** How much of a kind there is in a season; what the mains make up for is none. */
 function amount(season: Season, kind: (typeof SUPPLY_KINDS)[number]): number {
-  return NOTICE_KINDS[kind]
-    .find(season)
+  return foundLike(kind, season)
     .filter((found): found is FoundNotice<typeof kind> => found.kind === kind && found.severity !== 'note')
     .reduce((sum, found) => sum + problemOf(found), 0);
 }

@@ -2,9 +2,11 @@
 
 import { plantingFigure, plantingState } from '../../../src/engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../../../src/engine/season/season.ts';
+import { heldMask } from '../../../src/engine/season/week-masks.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import { type Notice, type NoticeKind, plantingsOf } from '../../../src/explain/notices/notice.ts';
+import { wateringTimes } from '../../../src/explain/watering-times.ts';
 import { figuresOf } from '../../support/notices.ts';
 
 /** A notice with what it is about, looked up in the season. */
@@ -80,6 +82,18 @@ function lineOf({ own, notice }: Told) {
   return line;
 }
 
+const ones = (mask: number) => mask.toString(2).replaceAll('0', '').length;
+
+/** Hours in which water may run on a day, by the window and by every restriction in force. */
+function hoursOn({ span, supply }: Season['garden'], day: number): number {
+  const date = span.firstDay + day;
+  const weekday = (((date + 3) % 7) + 7) % 7;
+  const holding = (supply.restrictions ?? []).filter(({ from = date, to = date }) => from <= date && date <= to);
+  const masks = [supply.windowWeekdays, ...holding.map(({ weekdays }) => weekdays)];
+  if (masks.some((mask) => ((mask >> weekday) & 1) === 0)) return 0;
+  return Math.min(24, supply.windowHoursPerDay, ...holding.flatMap(({ hoursPerDay = 24 }) => hoursPerDay));
+}
+
 /** The day of the weeks on which a measure is greatest. */
 function worstDay({ weeks }: Told, measure: (day: number) => number): number {
   const days = weeks.flatMap((week) => [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset));
@@ -139,6 +153,12 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   'no-line': lack,
   closed: lack,
   'short-by-hand': lack,
+  'cut-short': lack,
+  'cut-not-met': ({ season, weeks }) => {
+    const untaken = weeks.map((week) => season.cuts?.untakenLitres[week] ?? Number.NaN);
+    return { untakenLitres: sum(untaken), worstWeekLitres: Math.max(...untaken) };
+  },
+  restricted: lack,
   'short-as-run': lack,
   'beyond-timer': (of) => ({
     ...lack(of),
@@ -147,10 +167,11 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   }),
   'shut-off-short': lack,
   'left-behind': lack,
-  'few-days': (of) => ({
-    ...lack(of),
-    wateringDays: (of.zone?.zone.wateringDays ?? 0).toString(2).replaceAll('0', '').length,
-  }),
+  'few-days': (of) => {
+    const { wateringDays = 0, wateringDaysByWeek } = of.zone?.zone ?? {};
+    const counts = of.weeks.map((week) => ones(wateringDaysByWeek?.[week] ?? wateringDays));
+    return { ...lack(of), fewestDays: Math.min(...counts), mostDays: Math.max(...counts) };
+  },
   'dry-spell': lack,
   short: lack,
   over,
@@ -160,10 +181,13 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     longestCycleMinutes: zone?.zone.longestCycleMinutes ?? Number.NaN,
   }),
   'hand-set': (of) => ({ minutes: sum(inZone(of, 'minutes')) }),
-  'too-long': (of) => ({
-    minutesPerDay: Math.max(...inZone(of, 'minutesPerDay')),
-    windowMinutes: 60 * of.season.garden.supply.windowHoursPerDay,
-  }),
+  'too-long': (of) => {
+    const minutesOn = (day: number) =>
+      zoneFigure(of.zone as ZoneSeason, `minutesDay${day % 7}` as 'minutesDay0', Math.floor(day / 7));
+    const windowOn = (day: number) => 60 * hoursOn(of.season.garden, day);
+    const worst = worstDay(of, (day) => (windowOn(day) > 0 ? minutesOn(day) / windowOn(day) : 0));
+    return { minutesPerDay: minutesOn(worst), windowMinutes: windowOn(worst) };
+  },
   'crop-early': cropEarly,
   'crop-past': cropPast,
   'out-of-season': ({ own, season }) => {
@@ -171,8 +195,55 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
     const { from = firstDay, to = firstDay } = own?.planting ?? {};
     return { daysBefore: Math.max(0, firstDay - to), daysAfter: Math.max(0, from - firstDay - 7 * weeks + 1) };
   },
+  'pot-dries-out': ({ own, zone, weeks }) => {
+    const { planting, demand } = own as PlantingSeason;
+    const litres = (mm: number) => (mm * planting.areaM2) / (planting.container?.count ?? Number.NaN);
+    const grows = (day: number) => day >= demand.first && day < demand.end && !demand.rest?.[day];
+    const etcMm = (day: number) => demand.expectedEtcMm[day] ?? Number.NaN;
+    // After the last run of each watering day, to the next run: that day's last part and the whole days between.
+    const waits = weeks.flatMap((week) => {
+      const mask = heldMask((zone as ZoneSeason).zone, week);
+      const days = [0, 1, 2, 3, 4, 5, 6].filter((day) => (mask >> day) & 1);
+      const runsADay = zoneFigure(zone as ZoneSeason, 'runsADay', week);
+      return days
+        .filter((day) => grows(7 * week + day))
+        .map((day) => {
+          const next = days[days.indexOf(day) + 1] ?? (days[0] ?? 0) + 7;
+          let usedMm = etcMm(7 * week + day) / runsADay;
+          for (let between = day + 1; between < next && grows(7 * week + between); between++)
+            usedMm += etcMm(7 * week + between);
+          return { usedMm, heldMm: demand.expectedRawMm[7 * week + day] ?? Number.NaN, runsADay };
+        });
+    });
+    const worst = waits.reduce((most, wait) => (wait.usedMm - wait.heldMm > most.usedMm - most.heldMm ? wait : most));
+    return { heldLitres: litres(worst.heldMm), usedLitres: litres(worst.usedMm), runsADay: worst.runsADay };
+  },
+  'wetted-too-little': ({ own }) => ({ wettedShare: own?.planting.wettedShare ?? Number.NaN }),
   'line-too-long': pressure,
   'pressure-low': pressure,
+  'flow-below-label': ({ own, weeks, season, notice }) => {
+    const { planting } = own as PlantingSeason;
+    const days = weeks.flatMap((week) =>
+      [0, 1, 2, 3, 4, 5, 6].map((at) => season.garden.span.firstDay + 7 * week + at),
+    );
+    const laid = days
+      .filter((day) => day >= planting.from && day <= planting.to)
+      .flatMap((day) => {
+        const lying = planting.lines.filter(({ from, to = Number.POSITIVE_INFINITY }) => from <= day && day <= to);
+        const flow = planting.flows.find(({ from, to }) => from <= day && day <= to);
+        return flow === undefined ? [] : [{ flow, labelLph: sum(lying.map(({ flowLph }) => flowLph)) }];
+      });
+    const least = Math.min(...laid.map(({ flow, labelLph }) => flow.flowLph / labelLph));
+    return { flowLph: least * (figuresOf(notice)['labelLph'] ?? Number.NaN) };
+  },
+  'flow-too-fast': (of) => {
+    const { insideDiameterMm } = lineOf(of);
+    const { flowLph = Number.NaN } = figuresOf(of.notice);
+    // In the handbooks' units: ft/s of gpm and inches; a US gallon is 231 cubic inches.
+    const gallonsAMinute = flowLph / 60 / 3.785_411_784;
+    const feetASecond = (231 * gallonsAMinute) / (12 * 60 * (Math.PI / 4) * (insideDiameterMm / 25.4) ** 2);
+    return { velocityMs: feetASecond * 0.3048, limitMs: 5 * 0.3048 };
+  },
   'flow-too-great': (of) => {
     const { flows, sources } = seasonSupply(of.season);
     const flow = flows[of.season.zones.indexOf(of.zone as ZoneSeason)] as Float64Array;
@@ -191,7 +262,7 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   },
   'window-too-short': (of) => {
     const { minutesNeeded = 0, windowMinutes = 0 } = figuresOf(of.notice);
-    const { times } = seasonSupply(of.season);
+    const times = wateringTimes(of.season);
     const day = [...times.minutesNeeded.keys()].find(
       (index) => times.minutesNeeded[index] === minutesNeeded && times.windowMinutes[index] === windowMinutes,
     );

@@ -219,7 +219,13 @@ describe('noticesOf', () => {
     // 6 mm readily at hand in 8 cm: full on the seventh day, short on the third day after.
     const notices = planted({ rootZone: { depthM: 0.08 } });
     expect(notices).toMatchObject([
-      { kind: 'few-days', remedy: 'more-days', plantingId: 'bed', weeks: ALL_WEEKS, figures: { wateringDays: 2 } },
+      {
+        kind: 'few-days',
+        remedy: 'more-days',
+        plantingId: 'bed',
+        weeks: ALL_WEEKS,
+        figures: { fewestDays: 2, mostDays: 2 },
+      },
     ]);
   });
 
@@ -248,6 +254,14 @@ describe('noticesOf', () => {
         weeks: ALL_WEEKS,
         figures: { minutesPerDay: 110, windowMinutes: 60 },
       },
+    ]);
+  });
+
+  it('tells of a zone that runs longer than a restriction allows, in the weeks in which it is in force', () => {
+    const restrictions = [{ from: FIRST_DAY + 14, to: FIRST_DAY + 20, weekdays: 127, hoursPerDay: 1.5 }];
+    const notices = noticed({}, { supply: { sources: [], windowWeekdays: 127, windowHoursPerDay: 2, restrictions } });
+    expect(notices).toMatchObject([
+      { kind: 'too-long', weeks: [2], figures: { minutesPerDay: 109, windowMinutes: 90 } },
     ]);
   });
 

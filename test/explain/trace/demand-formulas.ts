@@ -90,7 +90,7 @@ const soaked: Formula = (given) => {
   const measured = [...given.by('day-rain', 'day')].map(([day, rain]) =>
     rain < 0.2 * (eto.get(day) ?? Number.NaN) ? 0 : rain,
   );
-  return fromNormals(given) + total(measured) * (1 - given.numOr('runoff', 0));
+  return (fromNormals(given) + total(measured) * (1 - given.numOr('runoff', 0))) * given.numOr('rain-factor', 1);
 };
 
 const readilyAvailable: Formula = (given) => {
@@ -110,12 +110,16 @@ export const DEMAND_FORMULAS: Formulas = {
   establishing,
   demand,
   'expected-demand': demand,
-  'expected-rain': (given) => fromNormals(given) + total(given.by('day-rain-soaked', 'day').values()),
+  'expected-rain': (given) =>
+    (fromNormals(given) + total(given.by('day-rain-soaked', 'day').values())) * given.numOr('rain-factor', 1),
   'rain-share': rainShare,
   'effective-rain': soaked,
-  'available-water': (given) => given.num('root-depth') * given.num('soil-available-water'),
+  'available-water': (given) =>
+    given.variant === 'pot'
+      ? (given.num('pot-mix') * given.num('mix-available')) / given.num('ground')
+      : given.num('root-depth') * given.num('soil-available-water'),
   'readily-available-water': readilyAvailable,
   'depletion-start': (given) =>
     given.variant === 'first-day' ? allowedShare(given, 'start-share') : given.num('depletion-before'),
-  'target-depletion': (given) => allowedShare(given, 'target-share'),
+  'target-depletion': (given) => (given.variant === 'leaching' ? 0 : allowedShare(given, 'target-share')),
 };

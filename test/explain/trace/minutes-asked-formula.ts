@@ -29,10 +29,15 @@ function startOf(given: StepInputs): number {
 function byBounds(given: StepInputs): number | string {
   const changes = [...given.by('day-change', 'day')];
   const rates = given.by('day-net-rate', 'day');
-  const bounds = changes.map((_, from) => {
+  const rooted = given.by('day-rooted', 'day');
+  const left = given.by('day-left', 'day');
+  const bounds = changes.map(([first], from) => {
     const rest = changes.slice(from);
-    const change = total(rest.map(([, each]) => each));
-    const lacking = (from === 0 ? startOf(given) : 0) + change - given.num('goal');
+    // On the morning itself roots have grown, and a pot has used what it has.
+    const grown = rest.map(([day]) => (day === changes[0]?.[0] ? 0 : (rooted.get(day) ?? 0)));
+    const change = total(rest.map(([, each]) => each)) + total(grown);
+    const before = from === 0 ? startOf(given) : (left.get(Number(first) - 1) ?? 0);
+    const lacking = before + change - given.num('goal');
     const gain = total(rest.map(([day]) => rates.get(day) ?? 0)) / 60;
     return { lacking, gain };
   });

@@ -6,7 +6,7 @@ import type { TraceLabel, TraceStep, TraceValue } from '../../../src/explain/tra
 export type LabelId = keyof LabelKinds;
 
 /** What labels of one id are told apart by. */
-export type About = 'day' | 'month' | 'line' | 'name' | 'openDays';
+export type About = 'day' | 'month' | 'line' | 'name' | 'openDays' | 'part' | 'times';
 
 export interface StepInputs {
   readonly step: TraceStep;
@@ -23,6 +23,8 @@ export interface StepInputs {
   numbers(): readonly number[];
   /** All numbers of this id by what their labels name: the day of `{ id: 'day-eto', day }`. */
   by(id: LabelId, about: About): ReadonlyMap<unknown, number>;
+  /** Numbers of this id by the day and the part of the ground that their labels name: `19723 wetted`. */
+  byDayAndPart(id: LabelId): ReadonlyMap<string, number>;
   /** Days of one week. */
   days(id: LabelId): readonly number[];
 }
@@ -60,11 +62,17 @@ export function inputsOf(step: TraceStep): StepInputs {
       if (named.size !== numbers.length) throw new Error(`${step.id} has two inputs “${id}” of one ${about}`);
       return named;
     },
+    byDayAndPart: (id) =>
+      new Map(of(id).map(({ label, value }) => [`${aboutOf(label, 'day')} ${aboutOf(label, 'part')}`, Number(value)])),
     days: (id) => of(id).flatMap((input) => ('unit' in input && input.unit === 'weekdays' ? input.value : [])),
   };
 }
 
-const aboutOf = (label: TraceLabel, about: About): unknown => (label as Partial<Record<About, unknown>>)[about];
+/** A line that gives another flow from a day of the week on is told apart by that day too. */
+function aboutOf(label: TraceLabel, about: About): unknown {
+  const named = label as Partial<Record<About, unknown>> & { readonly from?: number };
+  return about === 'line' && named.from !== undefined ? (Number(named.line) || 1) + named.from / 1e6 : named[about];
+}
 
 function groupedById({ inputs }: TraceStep): ReadonlyMap<string, readonly TraceValue[]> {
   const byId = new Map<string, TraceValue[]>();

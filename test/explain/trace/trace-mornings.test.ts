@@ -217,3 +217,16 @@ it('minutes logged by day stand as they were run', () => {
   expect(stepOf(zone, 'minutes').result.value).toBe(40);
   expect(inputsOf(stepOf(bed, 'minutes-open')).by('day-minutes', 'day')).toEqual(new Map([[FIRST_DAY + 2, 40]]));
 });
+
+describe('a week with half the water', () => {
+  const cuts = [{ from: FIRST_DAY, to: FIRST_DAY, share: 0.5 }];
+  const { zone, bed } = traced({}, { supply: { sources: [], windowWeekdays: 127, windowHoursPerDay: 24, cuts } });
+
+  it('says what the timer would run, and what the cut leaves: half of 109 minutes in whole ones', () => {
+    expect(byDay(zone, 'minutes-per-day')).toEqual([[THURSDAY, 109]]);
+    expect(byDay(zone, 'minutes-cut')).toEqual([[THURSDAY, 54]]);
+    expect(variantsOf(zone, 'minutes')).toEqual(['by-day']);
+    expect(stepOf(zone, 'minutes').result.value).toBe(108);
+    expect(stepOf(bed, 'minutes-open').result.value).toBe(108);
+  });
+});

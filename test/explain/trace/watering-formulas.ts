@@ -1,4 +1,14 @@
 /** A planting's need, minutes, balance and state worked again from the inputs of its steps alone. */
+import {
+  type Drained,
+  drainedFromParts,
+  drainedFromPots,
+  meanOfParts,
+  potBalance,
+  shortDaysOfParts,
+  shortDaysOfPots,
+  usedOfParts,
+} from './ground-formulas.ts';
 import { minutesAsked } from './minutes-asked-formula.ts';
 import { type Formula, type Formulas, type LabelId, type StepInputs, total } from './step-inputs.ts';
 
@@ -9,18 +19,26 @@ const ROUNDING_MINUTES = 1e-9;
 /** How dry it may be, by the day that allows least; Infinity where no day does. */
 const allowed = (given: StepInputs): number =>
   given.has('readily-available-then')
-    ? given.num('readily-available-then') - given.numOr('demand-between', 0)
+    ? given.num('readily-available-then') - given.numOr('demand-between', 0) - given.numOr('rooted-between', 0)
     : Number.POSITIVE_INFINITY;
 
-const goal: Formula = (given) =>
-  given.variant === 'establishing' ? 0 : Math.max(0, Math.min(given.num('target'), allowed(given)));
+/** A pot ends the day with what it used after its last run. */
+const goal: Formula = (given) => {
+  const room = given.has('establishing-until') ? 0 : Math.min(given.num('target'), allowed(given));
+  return Math.max(given.variant === 'pot' ? given.num('after-last-run') : 0, room);
+};
 
 const need: Formula = (given) => {
   if (given.code('due') === 'no' || given.numOr('watering-days-in-ground', 1) === 0) return 0;
-  if (given.variant === 'filled') return total(given.by('day-depletion-start', 'day').values());
-  let depletion = given.num('depletion-start');
-  for (const change of given.by('day-change', 'day').values()) depletion = Math.max(0, depletion + change);
-  return Math.max(0, depletion - given.num('goal'));
+  if (given.code('resting') === 'yes') return 0;
+  const share = given.variant.startsWith('part-') ? given.num('wetted-share') : 1;
+  if (given.variant.endsWith('filled')) return share * total(given.by('day-depletion-start', 'day').values());
+  const rooted = given.by('day-rooted', 'day');
+  let depletion = only(given, 'day-depletion-start');
+  for (const [day, change] of given.by('day-change', 'day')) {
+    depletion = Math.max(0, depletion) + (rooted.get(day) ?? 0) + change;
+  }
+  return share * Math.max(0, depletion - given.num('goal'));
 };
 
 const only = (given: StepInputs, id: LabelId): number => {
@@ -29,16 +47,21 @@ const only = (given: StepInputs, id: LabelId): number => {
 };
 
 /** Left alone through the days of which changes are given. */
-const leftAlone = (given: StepInputs): number =>
-  [...given.by('day-change', 'day').values()].reduce(
-    (depletion, change) => Math.max(0, depletion + change),
+const leftAlone = (given: StepInputs): number => {
+  const rooted = given.by('day-rooted', 'day');
+  return [...given.by('day-change', 'day')].reduce(
+    (depletion, [day, change]) => Math.max(0, depletion + change) + (rooted.get(Number(day) + 1) ?? 0),
     only(given, 'day-depletion-start'),
   );
+};
 
 const isDue = (given: StepInputs): boolean => leftAlone(given) > Math.max(0, allowed(given)) + ROUNDING_MM;
 
 const refillDue: Formula = (given) => {
-  if (given.variant === 'still') return given.num('depletion-start') > 0.1 * given.num('filling') ? 'yes' : 'no';
+  if (given.variant === 'still') {
+    const [wetted] = given.by('part-depletion', 'part').values();
+    return (wetted ?? given.num('depletion-start')) > 0.1 * given.num('filling') ? 'yes' : 'no';
+  }
   if (given.variant === 'expected') {
     const [due] = given.days('days-due');
     return given.by('day-depletion-start', 'day').has(due) && only(given, 'day-depletion-start') > 0 ? 'yes' : 'no';
@@ -58,8 +81,7 @@ const refilled: Formula = (given) => {
 };
 
 /** As many of the watering days, spread evenly and ending on the last. */
-function spread(days: readonly number[], count: number): readonly number[] | string {
-  if (count === 0) return 'none';
+function spread(days: readonly number[], count: number): readonly number[] {
   return Array.from(
     { length: count },
     (_, place) => days[Math.ceil(((place + 1) * days.length) / count) - 1] as number,
@@ -68,18 +90,25 @@ function spread(days: readonly number[], count: number): readonly number[] | str
 
 const namedDays: Formula = (given) => {
   const watering = given.days('days-watering');
+  const openable = given.has('days-asking') ? given.days('days-asking') : watering;
+  const among = (named: readonly number[]) => {
+    const open = named.filter((day) => openable.includes(day));
+    return open.length === 0 ? 'none' : open;
+  };
   switch (given.variant) {
     case 'hand-set':
-      return spread(watering, Math.min(given.num('hand-set-days'), watering.length));
+      return given.num('hand-set-days') === 0
+        ? 'none'
+        : spread(watering, Math.min(given.num('hand-set-days'), watering.length));
     case 'fewest': {
       const ran = given.num('zone-minutes');
       const enough = [...given.by('minutes-on-days', 'openDays')].find(
         ([, needed]) => needed <= ran + ROUNDING_MINUTES,
       );
-      return spread(watering, enough === undefined ? watering.length : Number(enough[0]));
+      return among(spread(watering, enough === undefined ? watering.length : Number(enough[0])));
     }
     case 'filling':
-      return fillingDays(given);
+      return among(fillingDays(given));
     default:
       return given.code('due') === 'no' || given.numOr('minutes-asked', 0) === 0 ? 'none' : '?';
   }
@@ -88,16 +117,18 @@ const namedDays: Formula = (given) => {
 function fillingDays(given: StepInputs): readonly number[] {
   const watering = given.days('days-watering');
   const rates = given.by('day-net-rate', 'day');
+  const rooted = given.by('day-rooted', 'day');
+  const minutes = given.by('day-minutes', 'day');
   const open: number[] = [];
   let missing = only(given, 'day-depletion-start');
   for (const [day, change] of given.by('day-change', 'day')) {
     const rate = rates.get(day);
     if (rate !== undefined) {
       open.push(Number(day));
-      missing -= (given.num('zone-minutes') * rate) / 60;
+      missing -= ((minutes.get(day) ?? Number.NaN) * rate) / 60;
       if (missing <= ROUNDING_MM) return open;
     }
-    missing = Math.max(0, missing) + change;
+    missing = Math.max(0, missing) + change + (rooted.get(Number(day) + 1) ?? 0);
   }
   return watering;
 }
@@ -107,12 +138,34 @@ const openDays: Formula = (given) => {
   return given.days('days-open').filter((day) => running.includes(day)).length;
 };
 
-const gross: Formula = (given) => {
-  const minutes = given.by('minutes-watered', 'line');
-  return total([...given.by('application-rate', 'line')].map(([line, rate]) => (rate * (minutes.get(line) ?? 0)) / 60));
+const depthAt =
+  (rates: 'application-rate' | 'net-rate'): Formula =>
+  (given) => {
+    const minutes = given.by('minutes-watered', 'line');
+    return total([...given.by(rates, 'line')].map(([line, rate]) => (rate * (minutes.get(line) ?? 0)) / 60));
+  };
+
+/** Length in m, inside diameter in mm, flow in L/min: Hazen-Williams in m and m3/s; a metre of water is 9.80665 kPa. */
+const lineFeed: Formula = (given) => {
+  const q = given.num('flow-through') / 60_000;
+  const of = (id: LabelId) => given.by(id, 'line');
+  const frictions = [...of('solid-length')].map(([line, length]) => {
+    const [d = Number.NaN, c = Number.NaN] = [of('solid-bore').get(line), of('smoothness').get(line)];
+    const kpa = (9.80665 * 10.67 * length * (q / c) ** 1.852) / (d / 1000) ** 4.87;
+    return Math.abs(kpa - (of('friction-loss').get(line) ?? Number.NaN)) <= 1e-9 * (1 + kpa) ? kpa : Number.NaN;
+  });
+  return Math.max(0, given.num('source-pressure') - total(of('climb-loss').values()) - total(frictions));
+};
+
+const lineFlow: Formula = (given) => {
+  if (given.variant === 'none') return 0;
+  const each = given.variant === 'at-pressure' ? 'mean-emitter-flow' : 'emitter-flow';
+  return (given.num('emitters') * given.num(each)) / 60;
 };
 
 const shortDays: Formula = (given) => {
+  if (given.variant.startsWith('part-')) return shortDaysOfParts(given);
+  if (given.variant.startsWith('pot-')) return shortDaysOfPots(given);
   const raw = given.by('day-readily-available', 'day');
   return [...given.by('day-depletion', 'day')].filter(
     ([day, depletion]) => depletion > (raw.get(day) ?? Number.NaN) + ROUNDING_MM,
@@ -120,6 +173,8 @@ const shortDays: Formula = (given) => {
 };
 
 const used: Formula = (given) => {
+  if (given.variant === 'pot') return total(given.by('day-used', 'day').values());
+  if (given.variant === 'part') return usedOfParts(given);
   const demand = given.by('day-demand', 'day');
   const there = given.by('day-water-there', 'day');
   const keptBack = [...given.by('day-stress', 'day')].map(([day, ks]) => {
@@ -129,7 +184,9 @@ const used: Formula = (given) => {
   return given.num('demand') - total(keptBack);
 };
 
-function drained(given: StepInputs): { readonly rain: number; readonly irrigation: number } {
+function drained(given: StepInputs): Drained {
+  if (given.variant === 'pot') return drainedFromPots(given);
+  if (given.variant === 'part') return drainedFromParts(given);
   const on = (id: 'day-irrigation' | 'day-rain-soaked' | 'day-used', day: unknown) =>
     given.by(id, 'day').get(day) ?? Number.NaN;
   const days = [...given.by('day-depletion-start', 'day')].map(([day, depletion]) => {
@@ -149,29 +206,31 @@ const difference: Formula = (given) => {
 };
 
 /** FAO-56 eq. 85 and 88: the day's use comes off before what is above field capacity drains. */
-const dayBalance: Formula = (given) =>
-  Math.max(
-    0,
-    only(given, 'day-depletion-start') +
-      only(given, 'day-used') -
-      only(given, 'day-rain-soaked') -
-      only(given, 'day-irrigation'),
-  );
+const dayBalance: Formula = (given) => {
+  if (given.variant === 'part') return meanOfParts(given);
+  if (given.variant === 'pot') return potBalance(given);
+  const brought = only(given, 'day-rain-soaked') + only(given, 'day-irrigation');
+  return Math.max(0, only(given, 'day-depletion-start') + only(given, 'day-used') - brought);
+};
 
-const missed: Formula = (given) =>
-  Math.max(
-    0,
-    only(given, 'day-depletion-start') + only(given, 'day-change') - only(given, 'day-irrigation') - given.num('goal'),
-  );
+const missed: Formula = (given) => {
+  const before = only(given, 'day-depletion-start') + only(given, 'day-change');
+  const left = Math.max(0, before - only(given, 'day-irrigation') - given.num('goal'));
+  return given.variant === 'part' ? given.num('wetted-share') * left : left;
+};
 
 const state: Formula = (given) => {
   if (given.numOr('ground-days', 1) === 0) return 'off';
-  const end = given.num('depletion-end');
+  const drainable = given.num('rounding-excess') + given.numOr('leaching-depth', 0);
+  const over = given.num('irrigation-drained') > drainable + 0.05 ? 'over' : 'met';
+  if (given.code('resting') === 'yes') return over;
+  const end =
+    given.variant === 'part' ? Math.min(...given.by('day-part-end', 'part').values()) : given.num('depletion-end');
   if (end > given.num('day-readily-available') + 0.05) return 'dry';
   if (given.num('unmet-demand') > 0.05 || given.code('still-due') === 'yes') return 'short';
   const missable = Math.max(0.1 * given.numOr('need', 0), given.numOr('rounding-lack', 0));
   if (given.numOr('missed', 0) > missable + 0.05) return 'short';
-  return given.num('irrigation-drained') > given.num('rounding-excess') + 0.05 ? 'over' : 'met';
+  return over;
 };
 
 const volume: Formula = (given) => {
@@ -185,15 +244,16 @@ export const WATERING_FORMULAS: Formulas = {
   'refill-expected': refillExpected,
   'refill-due': refillDue,
   refilled,
-  'line-flow': (given) => (given.variant === 'none' ? 0 : (given.num('emitters') * given.num('emitter-flow')) / 60),
+  'line-feed': lineFeed,
+  'line-flow': lineFlow,
   'application-rate': (given) => (60 * given.num('line-flow')) / given.num('ground'),
   'net-rate': (given) => given.num('application-rate') * given.num('efficiency'),
   'minutes-asked': minutesAsked,
   'named-days': namedDays,
   'open-days': openDays,
   'minutes-open': (given) => total(given.numbers()),
-  'irrigation-gross': gross,
-  'irrigation-net': (given) => given.num('irrigation-gross') * given.num('efficiency'),
+  'irrigation-gross': depthAt('application-rate'),
+  'irrigation-net': depthAt('net-rate'),
   'need-met': (given) => given.num('irrigation-net') / given.num('need'),
   'short-days': shortDays,
   used,
@@ -202,6 +262,7 @@ export const WATERING_FORMULAS: Formulas = {
   'rain-drained': (given) => drained(given).rain,
   'depletion-end': (given) =>
     given.num('depletion-start') +
+    given.numOr('rooted', 0) +
     given.num('used') -
     given.num('effective-rain') -
     given.num('irrigation-net') +
@@ -211,7 +272,7 @@ export const WATERING_FORMULAS: Formulas = {
   'irrigation-stayed': difference,
   lost: (given) =>
     given.num('rain') - given.num('effective-rain') + given.num('irrigation-gross') - given.num('irrigation-net'),
-  'storage-change': difference,
+  'storage-change': (given) => given.num('depletion-start') + given.numOr('rooted', 0) - given.num('depletion-end'),
   closing: (given) =>
     given.num('rain') +
     given.num('irrigation-gross') -

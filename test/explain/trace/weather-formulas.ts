@@ -28,6 +28,10 @@ function dayOf(given: StepInputs, day: Date): number {
 
 const lengthOf = (year: number, month: number) => new Date(Date.UTC(year, month + 1, 0)).getUTCDate();
 
+/** Times the factor that the label names. */
+const departure: Formula = (given) =>
+  total([...given.by('usual-of-days', 'times')].map(([times, usual]) => Number(times) * usual));
+
 const weekTotal: Formula = (given) =>
   (Math.max(0, given.num('week-total') - given.num('own-figure-total')) / given.num('sharing-days')) *
   given.num('counted-days');
@@ -66,6 +70,8 @@ export const WEATHER_FORMULAS: Formulas = {
   rain: sum,
   'eto-normals': normals,
   'rain-normals': normals,
+  'eto-departure': departure,
+  'rain-departure': departure,
   'eto-week-total': weekTotal,
   'rain-week-total': rainTotal,
   'eto-month': fromWeather,

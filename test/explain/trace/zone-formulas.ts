@@ -23,8 +23,9 @@ function roundedRun(given: StepInputs, wanted: number, isAtLeast: boolean): Run 
   const step = given.num('timer-step');
   if (isAtLeast ? wanted === 0 : wanted < step / 2 - 1e-9) return { minutes: 0, cycles: 0 };
   const longest = given.numOr('longest-cycle', Number.POSITIVE_INFINITY);
-  const runs = Array.from({ length: given.num('starts-a-day') }, (_, place): Run => {
-    const cycles = place + 1;
+  const runsADay = given.numOr('runs-a-day', 1);
+  const runs = Array.from({ length: Math.floor(given.num('starts-a-day') / runsADay) }, (_, place): Run => {
+    const cycles = (place + 1) * runsADay;
     const most = Math.min(Math.floor(longest / step + 1e-9), Math.floor(MINUTES_OF_DAY / (cycles * step) + 1e-9));
     const exact = wanted / (cycles * step);
     const steps = isAtLeast ? Math.ceil(exact - 1e-9) : Math.floor(exact + 0.5 + 1e-9);
@@ -58,12 +59,38 @@ const perDay: Formula = (given) => {
   return given.num('minutes-given') / given.num('week-watering-days');
 };
 
+const cut: Formula = (given) => {
+  const step = given.num('timer-step');
+  return Math.floor((given.num('minutes-per-day') * (1 - given.num('cut-share'))) / step + 1e-9) * step;
+};
+
+/** The fewest of the days, spread evenly and ending on the last, of which no two lie further apart than a filling lasts. */
+const daysAWeek: Formula = (given) => {
+  const lasts = Math.max(1, Math.floor(one(given, 'water-at-hand') / one(given, 'daily-use') + 1e-9));
+  const allowed =
+    given.has('allowed-days') && given.code('allowed-days') === undefined ? given.days('allowed-days') : [];
+  const counts = allowed.map((_, index) => index + 1);
+  const fits = counts.find((count) => {
+    const days = counts
+      .slice(0, count)
+      .map((at) => allowed[Math.ceil((at * allowed.length) / count) - 1] ?? Number.NaN);
+    return days.every((day, at) => (days[at + 1] ?? (days[0] ?? Number.NaN) + 7) - day <= lasts);
+  });
+  return fits ?? allowed.length;
+};
+
+const one = (given: StepInputs, id: LabelId): number => {
+  const [value = Number.NaN] = given.by(id, 'name').values();
+  return value;
+};
+
 const cycles: Formula = (given) => {
   const run = given.num('minutes-per-day');
   if (given.has('timer-step')) return roundedRun(given, run, false).cycles;
   if (run === 0) return 0;
-  const fewest = Math.ceil(run / given.numOr('longest-cycle', Number.POSITIVE_INFINITY) - 1e-9);
-  return Math.min(Math.max(1, fewest), given.num('starts-a-day'));
+  const runsADay = given.numOr('runs-a-day', 1);
+  const fewest = Math.ceil(run / runsADay / given.numOr('longest-cycle', Number.POSITIVE_INFINITY) - 1e-9);
+  return runsADay * Math.min(Math.max(1, fewest), Math.floor(given.num('starts-a-day') / runsADay));
 };
 
 const weekMinutes: Formula = (given) =>
@@ -92,8 +119,12 @@ const over =
     given.num(below) === 0 ? 0 : given.num(above) / given.num(below);
 
 export const ZONE_FORMULAS: Formulas = {
+  'days-a-week': daysAWeek,
+  'runs-a-day': (given) =>
+    Math.min(given.num('starts-a-day'), Math.ceil(one(given, 'daily-use') / one(given, 'water-at-hand') - 1e-12)),
   'zone-minutes': wanted,
   'minutes-per-day': perDay,
+  'minutes-cut': cut,
   cycles,
   minutes: weekMinutes,
   flow: sum,

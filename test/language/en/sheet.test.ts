@@ -22,9 +22,15 @@ describe('the words of the sheet', () => {
   });
 
   it('say singular and plural', () => {
-    expect([1, 3].map((days) => plain(words.detail.daysAWeek(format, days)))).toEqual([
+    const days = [
+      [1, 1],
+      [3, 3],
+      [2, 4],
+    ] as const;
+    expect(days.map(([fewest, most]) => plain(words.detail.daysAWeek(format, fewest, most)))).toEqual([
       '1 day a week',
       '3 days a week',
+      '2 to 4 days a week',
     ]);
     expect(plain(say.shutOffByHand(format, 1, 3, 'Wed'))).toBe(
       'shut-off open on 1 of 3 watering days, set by hand: Wed',

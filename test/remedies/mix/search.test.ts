@@ -157,7 +157,7 @@ describe('searchMixRemedies of any zone', () => {
   let checked = 0;
   afterAll(() => {
     // The laws speak of remedies: the random zones must have some.
-    expect(checked).toBeGreaterThan(40);
+    expect(checked).toBeGreaterThan(25);
   });
 
   law('promises the season after applying it, exactly', {

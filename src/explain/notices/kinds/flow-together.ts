@@ -10,31 +10,38 @@ import { oneRunOf } from '../runs.ts';
  */
 export function flowTogether(season: Season): readonly FoundNotice<'flow-together'>[] {
   const { sources, flows } = seasonSupply(season);
+  const together = flowsTogether(flows, sources.flowLpm.map(mostFlowLpm));
   const weeks = new Set<number>();
   let worst = { flowLpm: 0, sourceLpm: 0, day: -1 };
   let days = 0;
   for (let day = 0; day < sources.flowLpm.length; day += 1) {
     const sourceLpm = sources.flowLpm[day] as number;
-    const most = mostFlowLpm(sourceLpm);
-    const flowLpm = flows.reduce((sum, flow) => sum + fitting(flow[day] as number, most), 0);
-    if (!(flowLpm > most)) continue;
+    const flowLpm = together[day] as number;
+    if (!(flowLpm > mostFlowLpm(sourceLpm))) continue;
     days += 1;
     weeks.add(Math.floor(day / 7));
     if (flowLpm > worst.flowLpm) worst = { flowLpm, sourceLpm, day };
   }
   return oneRunOf([...weeks]).map((run): FoundNotice<'flow-together'> => {
     const { groups, tooGreat } = seasonDayTiming(season, worst.day);
-    const together = groups.filter(([first = '']) => !tooGreat.includes(first));
+    const shared = groups.filter(([first = '']) => !tooGreat.includes(first));
     return {
       kind: 'flow-together',
-      groups: together,
+      groups: shared,
       ...run,
-      figures: { flowLpm: worst.flowLpm, sourceLpm: worst.sourceLpm, days, groups: together.length },
+      figures: { flowLpm: worst.flowLpm, sourceLpm: worst.sourceLpm, days, groups: shared.length },
     };
   });
 }
 
-/** A zone's flow, or none of it where it does not fit by itself. */
-function fitting(flowLpm: number, mostLpm: number): number {
-  return flowLpm > mostLpm ? 0 : flowLpm;
+/** By day, of the zones that fit by themselves. Zone by zone, since each lies in one piece of memory. */
+function flowsTogether(flows: readonly Float64Array[], mostLpm: Float64Array): Float64Array {
+  const sums = new Float64Array(mostLpm.length);
+  for (const flow of flows) {
+    for (let day = 0; day < sums.length; day += 1) {
+      const flowLpm = flow[day] as number;
+      if (!(flowLpm > (mostLpm[day] as number))) sums[day] = (sums[day] as number) + flowLpm;
+    }
+  }
+  return sums;
 }

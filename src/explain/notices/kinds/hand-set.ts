@@ -1,5 +1,6 @@
 import { countDays } from '../../../engine/season/days-mask.ts';
 import { MINUTES_ORIGINS, type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
+import { heldMask } from '../../../engine/season/week-masks.ts';
 import type { FoundNotice } from '../notice.ts';
 import { oneRunOf, weeksWhere } from '../runs.ts';
 import { shortageWeeks } from '../shortage.ts';
@@ -33,7 +34,7 @@ export function handSet(season: Season): readonly FoundNotice<'hand-set'>[] {
         ...run,
         figures: {
           minutes: sum((week) => at(Z.minutes, week)),
-          computedMinutes: sum((week) => computedMinutes(zone, week) * countDays(zone.zone.wateringDays)),
+          computedMinutes: sum((week) => computedMinutes(zone, week) * countDays(heldMask(zone.zone, week))),
         },
       };
     });

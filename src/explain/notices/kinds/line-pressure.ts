@@ -1,5 +1,6 @@
 import { FLOW_VARIATION_LIMIT } from '../../../engine/line/flow-variation.ts';
-import { lineFault, longestLine } from '../../../engine/line/line-profile.ts';
+import type { LateralProfile } from '../../../engine/line/lateral.ts';
+import { firstEmitterWorks, lineFault, lineProfile } from '../../../engine/line/line-profile.ts';
 import { plantingLine, type ZoneLine } from '../../../engine/line/zone-lines.ts';
 import type { Season } from '../../../engine/season/season.ts';
 import { type LineSpan, lineSpans, placeOfLine } from '../line-spans.ts';
@@ -22,12 +23,13 @@ export function linePressure(season: Season): readonly FoundNotice<'line-too-lon
 
 /** Not one emitter would work, however short the line. */
 function isHopeless({ line, planting, inlet }: LineSpan): boolean {
-  return longestLine(line, planting, inlet.kpa)?.outlets === 0;
+  return !firstEmitterWorks(line, planting, inlet.kpa);
 }
 
 function noticeOf(spans: readonly LineSpan[]): readonly FoundNotice<'line-too-long' | 'pressure-low'>[] {
-  const lines = spans.map(({ planting, index, inlet }) => plantingLine(planting, index, inlet) as ZoneLine);
-  const worst = lines.toSorted((left, right) => beyondBounds(right) - beyondBounds(left))[0];
+  // Of the worst alone it is asked how long it might be: to find that takes many times as long.
+  const [span] = spans.toSorted((left, right) => beyondOf(right) - beyondOf(left));
+  const worst = span && plantingLine(span.planting, span.index, span.inlet);
   if (worst === undefined || (!worst.inlet.isKnown && worst.run.spacing === 'estimated')) return [];
   return [
     {
@@ -62,8 +64,12 @@ function figuresOf(of: ZoneLine): LinePressureFigures {
   };
 }
 
+function beyondOf({ line, planting, inlet }: LineSpan): number {
+  return beyondBounds({ line, profile: lineProfile(line, planting, inlet.kpa) as LateralProfile });
+}
+
 /** How far the line is out of its bounds, as a share: what is missing of the pressure and too much of the spread. */
-function beyondBounds({ line, profile }: ZoneLine): number {
+function beyondBounds({ line, profile }: Pick<ZoneLine, 'line' | 'profile'>): number {
   const isAsked = line.compensating && line.leastPressureKpa > 0;
   const missing = isAsked ? Math.max(0, 1 - profile.leastPressureKpa / line.leastPressureKpa) : 0;
   const dryShare = 1 - profile.wetOutlets / profile.pressuresKpa.length;

@@ -23,8 +23,8 @@ const LEAST_SHARE = 0.01;
 
 /**
  * Plantings whose irrigation drains away: one notice for each zone, and one for what was set by hand. A warning where it is at
- * least a fifth of all that is applied to them over the season, nothing where it is under a hundredth. What was really run is past
- * and not told.
+ * least a fifth of all that is applied to them over the season, nothing where it is under a hundredth. A week of which anything was
+ * really run is past and not told.
  */
 export function over({ zones }: Pick<Season, 'zones'>): readonly FoundNotice<'over' | 'over-by-hand'>[] {
   return zones.flatMap((zone) => [...noticeOf(zone, 'over', false), ...noticeOf(zone, 'over-by-hand', true)]);
@@ -35,7 +35,11 @@ function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): read
   const originIn = (week: number) => zone.figures[Z.origin * zone.weeks + week];
   return weeksWhere(
     own.weeks,
-    (week) => own.at(P.state, week) === OVER && originIn(week) !== RUN && isByHand(zone, own, week) === byHand,
+    (week) =>
+      own.at(P.state, week) === OVER &&
+      originIn(week) !== RUN &&
+      zone.zone.choices.get(week)?.runs === undefined &&
+      isByHand(zone, own, week) === byHand,
   );
 }
 

@@ -7,6 +7,7 @@ import {
   ZONE_FIELDS as Z,
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
+import { weekMask } from '../../../engine/season/week-masks.ts';
 import type { FoundNotice, LeftBehindFigures, NoticeFigures } from '../notice.ts';
 import { type PlantingWeeks, togetherOf, weeksOfAll } from '../planting-weeks.ts';
 import { atLeast, type NoticeSeverity } from '../severity.ts';
@@ -19,6 +20,8 @@ const SHORTAGE_KINDS = {
   closed: 'closed',
   'by-hand': 'short-by-hand',
   'as-run': 'short-as-run',
+  cut: 'cut-short',
+  restricted: 'restricted',
   'beyond-timer': 'beyond-timer',
   'shut-off': 'shut-off-short',
   'left-behind': 'left-behind',
@@ -54,10 +57,16 @@ function noticeOf(season: Season, zone: ZoneSeason, cause: ShortageCause): Found
     case 'left-behind':
       return { kind: SHORTAGE_KINDS[cause], ...told, figures: { ...shortage, ...widestGap(zone, members) } };
     case 'few-days':
-      return { kind: cause, ...told, figures: { ...shortage, wateringDays: countDays(zone.zone.wateringDays) } };
+      return { kind: cause, ...told, figures: { ...shortage, ...wateringDays(zone, members) } };
     default:
       return { kind: SHORTAGE_KINDS[cause], ...told, figures: shortage };
   }
+}
+
+/** The fewest and the most that it has in one of the weeks. */
+function wateringDays({ zone }: ZoneSeason, members: readonly PlantingWeeks[]) {
+  const counts = weeksOfAll(members).map((week) => countDays(weekMask(zone, week)));
+  return { fewestDays: Math.min(...counts), mostDays: Math.max(...counts) };
 }
 
 /** Of the demand of those weeks what is unmet, 0 to 1. */

@@ -1,5 +1,6 @@
 import { type Season, ZONE_FIELDS as Z } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
+import { wateringTimes } from '../../watering-times.ts';
 import type { FoundNotice } from '../notice.ts';
 import { oneRunOf } from '../runs.ts';
 
@@ -14,8 +15,8 @@ const ROUNDING_MINUTES = 1e-6;
  * are known. Beyond a whole day it is a danger.
  */
 export function windowTooShort(season: Season): readonly FoundNotice<'window-too-short'>[] {
-  const { times, sources } = seasonSupply(season);
-  const { minutesNeeded, windowMinutes } = times;
+  const { sources } = seasonSupply(season);
+  const { minutesNeeded, windowMinutes } = wateringTimes(season);
   const weeks = new Set<number>();
   let worst = { minutesNeeded: 0, windowMinutes: 0, minutesOver: 0 };
   const all = { days: 0, minutesOverInAll: 0, minutesInAll: 0 };

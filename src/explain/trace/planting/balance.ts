@@ -1,8 +1,11 @@
 /** What the plants used, what drained, how dry the week left the soil, and that nothing is lost without a name. */
-import { isShort } from '../../../engine/soil/root-zone-day.ts';
+import type { StoreKind } from '../step-kinds.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
-import { days, depth, factor, input } from '../trace-value.ts';
+import { depth, factor, input } from '../trace-value.ts';
 import type { CellDay, PlantingCell } from './planting-cell.ts';
+import { shortDaysStep } from './short-days.ts';
+import { drainedPartInputs, drawnInputs, meanStep, partSteps, potInputs, potStep, storeKind } from './stores.ts';
+import { shareInput } from './wetted.ts';
 
 /** Differences below this are rounding. */
 const ROUNDING_MM = 1e-12;
@@ -11,7 +14,7 @@ export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
   return [
     shortDaysStep(cell),
     usedStep(cell),
-    ...cell.daily.map(dayStep),
+    ...daySteps(cell),
     drainedStep(cell, 'irrigation-drained', 'irrigationDrainedMm'),
     drainedStep(cell, 'rain-drained', 'rainDrainedMm'),
     endStep(cell),
@@ -19,35 +22,22 @@ export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
   ];
 }
 
-function shortDaysStep(cell: PlantingCell): TraceStep {
-  const { daily } = cell;
-  const short = daily.filter(({ startMm, rawMm }) => isShort(startMm, rawMm));
-  return {
-    id: 'short-days',
-    variant: short.length === 0 ? 'none' : 'some',
-    source: ['FAO-56 eq. 84'],
-    inputs: [
-      input('available-water', depth(cell.days.demand.tawMm)),
-      ...(short.length > 0 ? short : [driestOf(daily)]).flatMap(({ day, startMm, rawMm }) => [
-        input({ id: 'day-depletion', day }, depth(startMm)),
-        input({ id: 'day-readily-available', day }, depth(rawMm)),
-      ]),
-    ],
-    result: days(cell.at('shortDays')),
-  };
-}
-
-function driestOf(daily: readonly CellDay[]): CellDay {
-  return daily.reduce((driest, day) => (day.startMm - day.rawMm > driest.startMm - driest.rawMm ? day : driest));
-}
-
 function usedStep(cell: PlantingCell): TraceStep {
+  const kind = storeKind(cell);
+  const of = { id: 'used', variant: kind, result: depth(cell.at('usedMm')) } as const;
+  if (kind === 'pot') {
+    const inputs = cell.daily.map(({ day, usedMm }) => input({ id: 'day-used', day }, depth(usedMm)));
+    return { ...of, source: ['FAO-56 eq. 84, 86'], inputs };
+  }
+  if (kind === 'part') {
+    const inputs = [...shareInput(cell), ...cell.daily.flatMap(drawnInputs)];
+    return { ...of, source: ['FAO-56 eq. 84, 86', { id: 'choice' }], inputs };
+  }
   const short = cell.daily.filter(({ usedMm, etcMm }) => etcMm - usedMm > ROUNDING_MM);
   return {
-    id: 'used',
+    ...of,
     source: ['FAO-56 eq. 84, 86'],
     inputs: [input('demand', depth(cell.at('demandMm'))), ...short.flatMap(shortDayInputs)],
-    result: depth(cell.at('usedMm')),
   };
 }
 
@@ -60,11 +50,24 @@ function shortDayInputs({ day, ks, etcMm, ...soil }: CellDay): readonly TraceVal
   ];
 }
 
+function daySteps(cell: PlantingCell): readonly TraceStep[] {
+  const { daily } = cell;
+  switch (storeKind(cell)) {
+    case 'one':
+      return daily.map(dayStep);
+    case 'pot':
+      return daily.map(potStep);
+    case 'part':
+      return [...daily.flatMap((of) => partSteps(cell, of)), ...daily.slice(-1).map((of) => meanStep(cell, of))];
+  }
+}
+
 /** In the order of eq. 88: FAO-56 Example 38 adds a day's irrigation before its use. */
 function dayStep(of: CellDay): TraceStep {
   return {
     id: 'day-balance',
     day: of.day,
+    variant: 'one',
     source: ['FAO-56 eq. 85, 88', { id: 'order-of-day', cite: 'FAO-56 Example 38' }],
     inputs: dayInputs(of),
     result: depth(of.endMm),
@@ -82,18 +85,27 @@ function dayInputs({ day, startMm, usedMm, soakedMm, irrigationMm }: DayOfBalanc
   ];
 }
 
+const DRAINED: Readonly<Record<StoreKind, (of: CellDay) => readonly TraceValue[]>> = {
+  one: dayInputs,
+  part: drainedPartInputs,
+  pot: potInputs,
+};
+
 /** Day by day, where more came than the soil could hold. */
 function drainedStep(
-  { daily, at }: PlantingCell,
+  cell: PlantingCell,
   id: 'irrigation-drained' | 'rain-drained',
   field: 'irrigationDrainedMm' | 'rainDrainedMm',
 ): TraceStep {
+  const { daily, at } = cell;
   const drained = daily.filter(({ drainedMm }) => drainedMm > ROUNDING_MM);
+  const kind = storeKind(cell);
+  const some = kind === 'one' ? 'some' : kind;
   return {
     id,
-    variant: drained.length === 0 ? 'none' : 'some',
+    variant: drained.length === 0 ? 'none' : some,
     source: ['FAO-56 eq. 88', { id: 'choice-rain-first' }],
-    inputs: drained.flatMap(dayInputs),
+    inputs: drained.length === 0 ? [] : [...shareInput(cell), ...drained.flatMap(DRAINED[kind])],
     result: depth(at(field)),
   };
 }
@@ -104,6 +116,7 @@ function endStep({ at }: PlantingCell): TraceStep {
     source: ['FAO-56 eq. 85'],
     inputs: [
       input('depletion-start', depth(at('depletionStartMm'))),
+      ...rootedInputs(at('rootedMm')),
       input('used', depth(at('usedMm'))),
       input('effective-rain', depth(at('rainSoakedMm'))),
       input('irrigation-net', depth(at('irrigationNetMm'))),
@@ -112,6 +125,11 @@ function endStep({ at }: PlantingCell): TraceStep {
     ],
     result: depth(at('depletionEndMm')),
   };
+}
+
+/** Of roots that reached new, drier soil. */
+function rootedInputs(rootedMm: number): readonly TraceValue[] {
+  return rootedMm > 0 ? [input('rooted', depth(rootedMm))] : [];
 }
 
 /** Where the week's water went. */
@@ -123,7 +141,7 @@ function accountSteps({ at }: PlantingCell): readonly TraceStep[] {
   const rainDrained = input('rain-drained', depth(at('rainDrainedMm')));
   const irrigationDrained = input('irrigation-drained', depth(at('irrigationDrainedMm')));
   const lostMm = at('rainMm') - at('rainSoakedMm') + at('irrigationGrossMm') - at('irrigationNetMm');
-  const storedMm = at('depletionStartMm') - at('depletionEndMm');
+  const storedMm = at('depletionStartMm') + at('rootedMm') - at('depletionEndMm');
   const cameMm = at('rainMm') + at('irrigationGrossMm');
   const wentMm = at('usedMm') + at('rainDrainedMm') + at('irrigationDrainedMm') + lostMm + storedMm;
   return [
@@ -150,6 +168,7 @@ function accountSteps({ at }: PlantingCell): readonly TraceStep[] {
       source: [{ id: 'definition' }],
       inputs: [
         input('depletion-start', depth(at('depletionStartMm'))),
+        ...rootedInputs(at('rootedMm')),
         input('depletion-end', depth(at('depletionEndMm'))),
       ],
       result: depth(storedMm),

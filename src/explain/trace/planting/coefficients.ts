@@ -7,6 +7,7 @@ import { daysIn, sumOver } from '../day-span.ts';
 import { published } from '../published.ts';
 import type { TraceStep } from '../trace-step.ts';
 import { count, date, days, depth, factor, input } from '../trace-value.ts';
+import { mulchSteps } from './mulch.ts';
 import type { PlantingCell } from './planting-cell.ts';
 
 type LandscapeCoefficient = Extract<PlantCoefficient, { kind: 'landscape' }>;
@@ -15,6 +16,7 @@ type CropCoefficient = Extract<PlantCoefficient, { kind: 'crop' }>;
 export function coefficientSteps(cell: PlantingCell): readonly TraceStep[] {
   const { coefficient } = cell.planting;
   return [
+    ...mulchSteps(cell),
     coefficient.kind === 'landscape' ? landscapeStep(coefficient) : cropStep(cell, coefficient),
     ...establishingSteps(cell),
     demandStep(cell),
@@ -41,7 +43,7 @@ function landscapeStep(coefficient: LandscapeCoefficient): TraceStep {
 function cropStep(cell: PlantingCell, coefficient: CropCoefficient): TraceStep {
   const { ground, dayOf } = cell;
   const { stageDays, source, stagesSource } = coefficient;
-  const { establishing: _, ...planting } = cell.planting;
+  const { establishing: _, rest: __, ...planting } = cell.planting;
   const settled = dailyCoefficients({ planting, dayOf }, daysIn(ground));
   const [initial, development, mid, late] = stageDays;
   const groundDays = ground.end - ground.first;

@@ -5,6 +5,7 @@ import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input, share } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
 import { METHOD_SOURCES, normalMonths, shareOf, shareSteps } from './rain-share.ts';
+import { rainFactorInput } from './rain-there.ts';
 
 export function effectiveRainSteps(cell: PlantingCell): readonly TraceStep[] {
   const { site } = cell.season.garden;
@@ -21,6 +22,7 @@ export function effectiveRainSteps(cell: PlantingCell): readonly TraceStep[] {
         ),
         ...measured,
         ...(measured.length > 0 ? [input('runoff', share(site.rain.runoffFraction))] : []),
+        ...rainFactorInput(cell),
       ],
       result: depth(cell.at('rainSoakedMm')),
     },

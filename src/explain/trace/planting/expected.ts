@@ -1,14 +1,23 @@
 /** What a morning expected of the days up to the week's last watering, where it is not what came. */
 
-import { expectedChangeMm, expectedEtcMm } from '../../../engine/season/week-outlook.ts';
+import {
+  type ExpectedDays,
+  expectedChangeMm,
+  expectedEtcMm,
+  expectedRainOnMm,
+  expectedRawMm,
+  usualEtcMm,
+} from '../../../engine/season/expected-days.ts';
+import { isWettedAlone } from '../../../engine/season/planting-demand.ts';
 import { isReadDay } from '../../../engine/weather.ts';
-import { daysIn } from '../day-span.ts';
+import { type DaySpan, daysIn } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, factor, input } from '../trace-value.ts';
 import { dailyCoefficients } from './coefficients.ts';
 import { normalRainInputs } from './effective-rain.ts';
-import type { PlantingCell } from './planting-cell.ts';
-import type { PlantingMorning } from './planting-morning.ts';
+import { isParted, type PlantingCell } from './planting-cell.ts';
+import { type PlantingMorning, rootedInputs } from './planting-morning.ts';
+import { rainFactorInput } from './rain-there.ts';
 
 /** `known`: the morning before that asked, of which the expectation may still stand. */
 export function expectedSteps(
@@ -26,6 +35,42 @@ export function expectedSteps(
   return isOther ? [demandStep(cell, morning, ahead), rainStep(cell, morning, ahead)] : [];
 }
 
+/** Where lines wet a part of its ground: what that part is expected to have to give up to the week's last watering, mm over it. */
+export function wettedDemandSteps(cell: PlantingCell, morning: PlantingMorning): readonly TraceStep[] {
+  const { days, dayOf } = cell;
+  const { index, outlook, forecast } = morning;
+  const { dryFrom, dryMm, last } = outlook;
+  const from = Math.max(outlook.first, dryFrom);
+  if (!isParted(cell)) return [];
+  const through = daysIn({ first: from, end: last + 1 });
+  const shared = through.filter((day) => !isWettedAlone(days.demand, day));
+  const of = (
+    id: 'day-demand' | 'day-rain-soaked' | 'day-readily-available',
+    indexes: readonly number[],
+    on: typeof usualEtcMm,
+  ) => indexes.map((day) => input({ id, day: dayOf(day) }, depth(on(days, day, forecast))));
+  return [
+    {
+      id: 'wetted-demand',
+      day: dayOf(index),
+      source: [{ id: 'choice' }, 'FAO-56 eq. 84–88'],
+      inputs: [
+        input('wetted-share', factor(days.demand.share)),
+        input({ id: 'day-part-depletion', day: dayOf(from), part: 'dry' }, depth(dryMm)),
+        ...of('day-demand', through, usualEtcMm),
+        ...of('day-rain-soaked', through, expectedRainOnMm),
+        ...of('day-readily-available', shared, expectedRawMm),
+        ...rootedInputs(morning, from, last, dayOf),
+      ],
+      result: depth(sumFrom(outlook.days, { first: index, end: last + 1 }, forecast)),
+    },
+  ];
+}
+
+function sumFrom(days: ExpectedDays, span: DaySpan, forecast: PlantingMorning['forecast']): number {
+  return daysIn(span).reduce((sum, day) => sum + expectedEtcMm(days, day, forecast), 0);
+}
+
 function demandStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ahead: readonly number[]): TraceStep {
   const { season, days, dayOf } = cell;
   const normals = season.weather.eto.expectedMm;
@@ -35,8 +80,8 @@ function demandStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ah
     id: 'expected-demand',
     day: dayOf(index),
     source: sourcesOf(cell, forecast?.issued),
-    inputs: ahead.flatMap((day, place) => [
-      input({ id: 'day-coefficient', day: dayOf(day) }, factor(coefficients[place] as number)),
+    inputs: ahead.flatMap((day, at) => [
+      input({ id: 'day-coefficient', day: dayOf(day) }, factor(coefficients[at] as number)),
       input({ id: 'day-eto', day: dayOf(day) }, depth(etoOn(day))),
     ]),
     result: depth(ahead.reduce((sum, day) => sum + expectedEtcMm(days, day, forecast), 0)),
@@ -59,6 +104,7 @@ function rainStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ahea
       ...ahead
         .filter((day) => soakedOn(day) !== undefined)
         .map((day) => input({ id: 'day-rain-soaked', day: dayOf(day) }, depth(soakedOn(day) as number))),
+      ...rainFactorInput(cell),
     ],
     result: depth(ahead.reduce((sum, day) => sum + rainOn(day), 0)),
   };

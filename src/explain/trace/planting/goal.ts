@@ -1,4 +1,6 @@
 /** How dry the week's last watering may leave the soil: the room that is kept free for rain. */
+import { expectedEtcMm } from '../../../engine/season/expected-days.ts';
+import { targetOn } from '../../../engine/season/planting-demand.ts';
 import type { TraceLabel, TraceStep, TraceValue } from '../trace-step.ts';
 import { date, depth, input } from '../trace-value.ts';
 import type { PlantingCell } from './planting-cell.ts';
@@ -13,7 +15,8 @@ export function goalSteps(
 ): readonly TraceStep[] {
   if (cell.keeper.isRefill || (known !== undefined && known.outlook.goalMm === morning.outlook.goalMm)) return [];
   const step = goalStep(cell, morning);
-  return step.variant === 'room' && known === undefined ? [targetStep(cell), step] : [step];
+  const hasTarget = step.inputs.some(({ label }) => label.id === 'target');
+  return hasTarget && known === undefined ? [targetStep(cell, morning.outlook.last), step] : [step];
 }
 
 /** The depletion to reach by the end of the last watering day. */
@@ -27,17 +30,17 @@ function goalStep(
   { index, outlook, forecast }: PlantingMorning,
 ): Extract<TraceStep, { id: 'goal' }> {
   const { planting, dayOf } = cell;
-  const { last, next, goalMm, days } = outlook;
+  const { last, next, goalMm, days, afterRuns } = outlook;
   const of = { id: 'goal', day: dayOf(index), source: [{ id: 'choice-room' }], result: depth(goalMm) } as const;
-  if (last < days.demand.targetFrom && planting.establishing !== undefined) {
-    return { ...of, variant: 'establishing', inputs: [input('establishing-until', date(planting.establishing.until))] };
-  }
-  return {
-    ...of,
-    variant: 'room',
-    inputs: [
-      input('target', depth(days.demand.targetMm)),
-      ...allowedInputs({ outlook, forecast }, { from: last + 1, until: next }, dayOf),
-    ],
-  };
+  const until = last < days.demand.targetFrom ? planting.establishing?.until : undefined;
+  const inputs =
+    until === undefined
+      ? [
+          input('target', depth(targetOn(cell.days.demand, last))),
+          ...allowedInputs({ outlook, forecast }, { from: last + 1, until: next, isGrown: false }, dayOf),
+        ]
+      : [input('establishing-until', date(until))];
+  if (afterRuns === 0) return { ...of, variant: until === undefined ? 'room' : 'establishing', inputs };
+  const left = input('after-last-run', depth(afterRuns * expectedEtcMm(days, last, forecast)));
+  return { ...of, variant: 'pot', inputs: [...inputs, left] };
 }

@@ -1,7 +1,7 @@
 /** What irrigation brought to a planting in its week. */
-import type { TraceStep } from '../trace-step.ts';
+import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, input, minutes, rate, share } from '../trace-value.ts';
-import { weekLines } from './lines.ts';
+import { type WeekLine, weekLines } from './lines.ts';
 import type { PlantingCell } from './planting-cell.ts';
 
 /** A share of a need below this would say nothing. */
@@ -23,28 +23,32 @@ function minutesStep({ daily }: PlantingCell): TraceStep {
 }
 
 function grossStep(cell: PlantingCell): TraceStep {
-  const { daily } = cell;
   return {
     id: 'irrigation-gross',
     source: [{ id: 'definition' }],
-    inputs: weekLines(cell).flatMap(({ grossRate, indexes, which }) => [
-      input({ id: 'application-rate', ...which }, rate(grossRate)),
-      input(
-        { id: 'minutes-watered', ...which },
-        minutes(daily.reduce((sum, day) => sum + (indexes.includes(day.index) ? day.minutes : 0), 0)),
-      ),
+    inputs: weekLines(cell).flatMap((line) => [
+      input({ id: 'application-rate', ...line.which }, rate(line.grossRate)),
+      minutesOf(cell, line),
     ]),
     result: depth(cell.at('irrigationGrossMm')),
   };
 }
 
-function netStep({ at, zone }: PlantingCell): TraceStep {
+function netStep(cell: PlantingCell): TraceStep {
   return {
     id: 'irrigation-net',
     source: [{ id: 'definition' }],
-    inputs: [input('irrigation-gross', depth(at('irrigationGrossMm'))), input('efficiency', share(zone.efficiency))],
-    result: depth(at('irrigationNetMm')),
+    inputs: weekLines(cell).flatMap((line) => [
+      input({ id: 'net-rate', ...line.which }, rate(line.netRate)),
+      minutesOf(cell, line),
+    ]),
+    result: depth(cell.at('irrigationNetMm')),
   };
+}
+
+function minutesOf({ daily }: PlantingCell, { indexes, which }: WeekLine): TraceValue {
+  const watered = daily.reduce((sum, day) => sum + (indexes.includes(day.index) ? day.minutes : 0), 0);
+  return input({ id: 'minutes-watered', ...which }, minutes(watered));
 }
 
 function needMetSteps({ at }: PlantingCell): readonly TraceStep[] {

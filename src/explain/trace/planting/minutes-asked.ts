@@ -1,15 +1,18 @@
 /** The minutes a watering day that a planting asks for on a morning. */
+import { expectedEtcMm } from '../../../engine/season/expected-days.ts';
 import { daysIn } from '../day-span.ts';
-import type { TraceStep } from '../trace-step.ts';
+import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, depth, input, minutes, rate } from '../trace-value.ts';
 import { goalInput } from './goal.ts';
 import { isInMask, type PlantingCell } from './planting-cell.ts';
-import { changeInputs, type PlantingMorning } from './planting-morning.ts';
+import { changeInputs, type PlantingMorning, rootedInputs } from './planting-morning.ts';
 
 /** Of a morning on which it asks anew. */
-export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
-  const { keeper, days, dayOf } = cell;
+export function minutesAskedStep(cell: PlantingCell, told: PlantingMorning): TraceStep {
+  const { keeper, dayOf } = cell;
+  const morning = told.asksAlone ? alone(told) : told;
   const { index, depletionMm, minutesAsked, fillingMm, outlook } = morning;
+  const { days } = outlook;
   const of = {
     id: 'minutes-asked',
     day: dayOf(index),
@@ -34,8 +37,29 @@ export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): 
     inputs: [
       start,
       ...changeInputs(morning, index, outlook.last, dayOf),
+      ...rootedInputs(morning, index + 1, outlook.last, dayOf),
+      ...leftInputs(morning, dayOf),
       goalInput(cell, outlook),
       ...bringing.map(rateOn),
     ],
   };
+}
+
+/** As if its day were the week's last. */
+function alone(morning: PlantingMorning): PlantingMorning {
+  const { index: last, outlook, forecast } = morning;
+  const goalMm = outlook.afterRuns * expectedEtcMm(outlook.days, last, forecast);
+  return { ...morning, outlook: { ...outlook, last, goalMm } };
+}
+
+/** Of a pot: what it uses after the last run of a day, which each later day starts with. */
+function leftInputs(
+  { index, outlook, forecast }: PlantingMorning,
+  dayOf: PlantingCell['dayOf'],
+): readonly TraceValue[] {
+  const { afterRuns, last, days } = outlook;
+  if (afterRuns === 0) return [];
+  return daysIn({ first: index, end: last }, (day) => day >= days.demand.first).map((day) =>
+    input({ id: 'day-left', day: dayOf(day) }, depth(afterRuns * expectedEtcMm(days, day, forecast))),
+  );
 }

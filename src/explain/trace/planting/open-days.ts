@@ -1,17 +1,20 @@
 /** On which days a planting's line is open. */
-import { fewestOpenDays, openMasks } from '../../../engine/season/open-days.ts';
-import { fillingDays } from '../../../engine/season/refill.ts';
+
+import { daysMask, daysOfMask } from '../../../engine/season/days-mask.ts';
+import { EVERY_DAY } from '../../../engine/season/given-minutes.ts';
+import { fewestOpenDays, openMasks, withoutRest } from '../../../engine/season/open-days.ts';
+import { fillingDays, minutesExpected } from '../../../engine/season/refill.ts';
+import { heldMask } from '../../../engine/season/week-masks.ts';
 import { minutesOnDays, weekOutlook } from '../../../engine/season/week-outlook.ts';
-import { minutesToFill } from '../../../engine/season/zone-member.ts';
+import { timerOf } from '../../../engine/season/week-timer.ts';
 import type { MinutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { isDeciding } from '../../../engine/season/zone-morning.ts';
 import { zoneFigure, zoneOrigin } from '../../../engine/season/zone-week.ts';
-import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
 import { code, count, days, depth, input, minutes, rate, weekdays } from '../trace-value.ts';
 import { isInMask, minutesOfDay, type PlantingCell } from './planting-cell.ts';
-import { changeInputs, type PlantingMorning, requestsIn } from './planting-morning.ts';
+import { changeInputs, type PlantingMorning, requestsIn, rootedInputs } from './planting-morning.ts';
 
 export function openDaysSteps(cell: PlantingCell): readonly TraceStep[] {
   const { mornings } = cell;
@@ -22,8 +25,9 @@ export function openDaysSteps(cell: PlantingCell): readonly TraceStep[] {
 /** The days that are named for a shut-off on the planting's first watering morning of the week. */
 function namedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
   const { zone, week, planting, dayOf } = cell;
-  const masks = openMasks(zone.wateringDays);
-  const all = weekdaysOf(cell, masks.at(-1) as number);
+  const masks = openMasks(heldMask(zone, week));
+  const watering = masks.at(-1) as number;
+  const all = input('days-watering', weekdaysOf(cell, watering));
   const of = { id: 'named-days', day: dayOf(morning.index), source: [{ id: 'choice-open-days' }] } as const;
   const choice = zone.choices.get(week);
   const byHand = choice?.openDays?.get(planting.id);
@@ -31,7 +35,7 @@ function namedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
     return {
       ...of,
       variant: 'hand-set',
-      inputs: [input('hand-set-days', days(byHand)), input('days-watering', all)],
+      inputs: [input('hand-set-days', days(byHand)), all],
       result: weekdaysOf(cell, masks[Math.min(byHand, masks.length - 1)] as number),
     };
   }
@@ -39,19 +43,26 @@ function namedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
   const { minutesAsked: asked, index: day, depletionMm, outlook, forecast } = morning;
   const ran = zoneMinutes(cell, morning);
   const scratch = weekOutlook(outlook.days);
-  const member = { outlook, depletionMm, request: { minutesPerDay: asked } };
-  const named = fewestOpenDays(member, scratch, { masks, minutes: ran, day, forecast });
-  if (named === 0)
+  const member = { outlook, stores: { wettedMm: depletionMm }, request: { minutesPerDay: asked } };
+  const fewest = fewestOpenDays(member, scratch, { masks, minutes: ran, day, forecast });
+  if (fewest === 0)
     return { ...of, variant: 'none', inputs: [input('minutes-asked', askedFigure(asked))], result: NONE };
-  const tried = masks.slice(1, Math.min(named + 1, masks.length - 1)).map((mask, before): TraceValue => {
+  const tried = masks.slice(1, Math.min(fewest + 1, masks.length - 1)).map((mask, before): TraceValue => {
     const needed = minutesOnDays(outlook, scratch, { day, mask, depletionMm, forecast });
     return input({ id: 'minutes-on-days', openDays: before + 1 }, askedFigure(needed));
   });
+  // Until they are named it is shut.
+  const asking = (mask: number) => withoutRest(mask, cell.days, 7 * week) & (EVERY_DAY << (day - 7 * week));
   return {
     ...of,
     variant: 'fewest',
-    inputs: [input('zone-minutes', minutes(ran)), ...tried, input('days-watering', all)],
-    result: weekdaysOf(cell, masks[named] as number),
+    inputs: [
+      input('zone-minutes', minutes(ran)),
+      ...tried,
+      all,
+      input('days-asking', weekdaysOf(cell, asking(watering))),
+    ],
+    result: weekdaysOf(cell, asking(masks[fewest] as number)),
   };
 }
 
@@ -63,24 +74,22 @@ function zoneMinutes({ zone, zoneSeason, week }: PlantingCell, morning: Planting
 
 /** Of a refill: from the day on which it is expected to be due, as many watering days as fill it. */
 function fillingStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
-  const { zone, zoneSeason, week, days: of, dayOf } = cell;
+  const { zoneSeason, week, dayOf } = cell;
   const { index, filling, outlook, forecast } = morning;
-  const { start, mask, last } = outlook;
+  const { start, mask, last, days: of } = outlook;
   const step = { id: 'named-days', day: dayOf(index), source: [{ id: 'choice-open-days' }] } as const;
   if (filling === undefined) {
     return { ...step, variant: 'none', inputs: [input('due', code('answer', 'no'))], result: NONE };
   }
-  // Minutes that a person gave are what the zone will run.
-  const isComputed = zoneOrigin(zoneSeason, week) === 'computed';
-  const asked =
-    isComputed && decides(cell, morning)
-      ? minutesToFill(filling.depletionMm, of.netMmPerMinute[filling.day] as number)
-      : 0;
-  const run = asked < Number.POSITIVE_INFINITY ? nearestRun(asked, zone, true).minutes : 0;
-  const minutesEach = Math.max(zoneMinutes(cell, morning), run);
+  const minutesOn = minutesExpected(
+    zoneMinutes(cell, morning),
+    decidingFillings(cell, morning),
+    timerOf(zoneSeason, week),
+  );
   const ahead = daysIn({ first: filling.day, end: last + 1 });
   const isWatering = (day: number) => isInMask(mask, day - start);
-  const given = { first: index, minutes: minutesEach, forecast };
+  const given = { first: index, minutesOn, forecast };
+  const asking = (of: number) => withoutRest(of, cell.days, start);
   return {
     ...step,
     variant: 'filling',
@@ -88,20 +97,26 @@ function fillingStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
       input('days-due', weekdays([dayOf(filling.day)])),
       input({ id: 'day-depletion-start', day: dayOf(filling.day) }, depth(filling.depletionMm)),
       ...changeInputs(morning, filling.day, last, dayOf),
+      ...rootedInputs(morning, filling.day + 1, last, dayOf),
       ...ahead
         .filter(isWatering)
         .map((day) => input({ id: 'day-net-rate', day: dayOf(day) }, rate(60 * (of.netMmPerMinute[day] as number)))),
-      input('zone-minutes', minutes(minutesEach)),
-      input('days-watering', weekdays(daysIn({ first: index, end: last + 1 }, isWatering).map(dayOf))),
+      ...ahead.filter(isWatering).map((day) => input({ id: 'day-minutes', day: dayOf(day) }, minutes(minutesOn(day)))),
+      input('days-watering', weekdaysOf(cell, asking(mask & daysMask(index - start, last + 1 - start)))),
     ],
-    result: weekdaysOf(cell, fillingDays(outlook, filling, given)),
+    result: weekdaysOf(cell, asking(fillingDays(outlook, filling, given))),
   };
 }
 
-/** Whether its request makes the zone's minutes on a morning. */
-function decides({ zone, zoneSeason, own }: PlantingCell, { zone: morning }: PlantingMorning): boolean {
+/** Of the plantings that decide the zone's minutes; of one of them its own alone. Minutes that a person gave are what the zone will run. */
+function decidingFillings({ zone, zoneSeason, own, week }: PlantingCell, { zone: morning }: PlantingMorning) {
   const requests = requestsIn(zoneSeason, morning);
-  return isDeciding(zone.rule, requests, requests[zoneSeason.plantings.indexOf(own)] as MinutesRequest);
+  const fillings = morning.plantings.map(({ filling }, at) =>
+    isDeciding(zone.rule, requests, requests[at] as MinutesRequest) ? filling : undefined,
+  );
+  const filling = fillings[zoneSeason.plantings.indexOf(own)];
+  if (zoneOrigin(zoneSeason, week) !== 'computed') return [];
+  return filling === undefined ? fillings : [filling];
 }
 
 const NONE = code('limit', 'none');
@@ -131,6 +146,6 @@ function ran({ dayOf }: PlantingCell, indexes: readonly number[]): TraceFigure {
 
 /** The days of a mask of the week's days. */
 function weekdaysOf({ week, dayOf }: PlantingCell, mask: number): TraceFigure {
-  const offsets = [0, 1, 2, 3, 4, 5, 6].filter((offset) => isInMask(mask, offset));
+  const offsets = daysOfMask(mask);
   return offsets.length === 0 ? NONE : weekdays(offsets.map((offset) => dayOf(7 * week + offset)));
 }

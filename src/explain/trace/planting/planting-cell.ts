@@ -2,8 +2,10 @@
 import type { DayNumber } from '../../../engine/calendar.ts';
 import { forecastOn } from '../../../engine/forecast.ts';
 import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
+import { balanceDay, beginsShort, growRoots, runBalance } from '../../../engine/season/balance-day.ts';
 import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
-import { type PlantingDays, plantingDays } from '../../../engine/season/planting-days.ts';
+import { daysOfWeek, type PlantingDays, plantingDays } from '../../../engine/season/planting-days.ts';
+import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
 import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
 import {
   type PLANTING_FIELDS,
@@ -12,8 +14,12 @@ import {
   ZONE_FIELDS,
   type ZoneSeason,
 } from '../../../engine/season/season.ts';
+import { timerOf } from '../../../engine/season/week-timer.ts';
+import { shareIn, wetAnew } from '../../../engine/season/wetted-week.ts';
+import { meanDepletionMm } from '../../../engine/season/zone-member.ts';
 import { zoneMornings } from '../../../engine/season/zone-season.ts';
-import { rootZoneDay } from '../../../engine/soil/root-zone-day.ts';
+import { stressCoefficient } from '../../../engine/soil/root-zone-day.ts';
+import { type Stores, storesOf } from '../../../engine/soil/two-stores.ts';
 import type { DaySpan } from '../day-span.ts';
 import { outlookOn, type PlantingMorning } from './planting-morning.ts';
 
@@ -59,12 +65,31 @@ export interface CellDay {
   readonly usedMm: number;
   readonly drainedMm: number;
   readonly endMm: number;
+  /** Equal parts of the day in which a container is watered. */
+  readonly parts: number;
+  /** Wherever its roots draw on. */
+  readonly beginsShort: boolean;
+  /** Its roots are in the wetted ground alone. */
+  readonly isWettedAlone: boolean;
+  /** Of the ground that its lines wet, and of the rest, mm over each. */
+  readonly wetted: StoreDay;
+  readonly dry: StoreDay;
+  /** What the wetted ground had to give of the day's demand, mm over it. */
+  readonly askedOfWettedMm: number;
+}
+
+/** A part of the ground on a day, mm over that part. */
+export interface StoreDay {
+  readonly startMm: number;
+  readonly fromMm: number;
+  readonly irrigationMm: number;
+  readonly endMm: number;
 }
 
 export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: PlantingSeason, week: number): PlantingCell {
   const { zone } = zoneSeason;
   const { planting, demand } = own;
-  const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
+  const days = weekDays(season, zoneSeason, own, week);
   const first = Math.max(7 * week, demand.first);
   const cell = {
     season,
@@ -83,40 +108,86 @@ export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: Planti
   return { ...cell, daily: dailyOf(cell), mornings: morningsOf(cell) };
 }
 
+/** A planting's days as the week has them. */
+export function weekDays(season: Season, { zone }: ZoneSeason, own: PlantingSeason, week: number): PlantingDays {
+  const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
+  return daysOfWeek(days, own.planting, week);
+}
+
 type WithoutDays = Omit<PlantingCell, 'daily' | 'mornings'>;
 
-function dailyOf({ zoneSeason, days, ground, week, at, dayOf }: WithoutDays): readonly CellDay[] {
-  const { etcMm, rawMm, tawMm } = days.demand;
+type AtStart = Pick<PlantingCell, 'planting' | 'days' | 'week' | 'before'>;
+
+/** At the week's start, wetted as in the week. */
+export function startStores({ planting, days: { demand }, week, before }: AtStart): Stores {
+  if (demand.first >= 7 * week) return storesOf(demand.startMm, demand.startMm);
+  const stores = storesOf(before('wettedEndMm'), before('dryEndMm'));
+  wetAnew(stores, shareIn(planting, week - 1), shareIn(planting, week));
+  return stores;
+}
+
+function dailyOf(cell: WithoutDays): readonly CellDay[] {
+  const { zoneSeason, days, ground, week, at, dayOf } = cell;
+  const { demand } = days;
+  const { etcMm, rawMm } = demand;
+  const stores = startStores(cell);
+  const parts = timerOf(zoneSeason, week).runsADay;
   const daily: CellDay[] = [];
-  let startMm = at('depletionStartMm');
   for (let index = ground.first; index < ground.end; index++) {
-    const minutes = isInMask(at('openMask'), index - 7 * week) ? minutesOfDay(zoneSeason, index) : 0;
+    const ran = minutesOfDay(zoneSeason, index);
+    const minutes = isInMask(at('openMask'), index - 7 * week) ? ran : 0;
     const given = {
       etcMm: etcMm[index] as number,
       rawMm: rawMm[index] as number,
-      tawMm,
       irrigationMm: minutes * (days.netMmPerMinute[index] as number),
+      soakedMm: days.soakedMm[index] as number,
     };
-    const soakedMm = days.soakedMm[index] as number;
-    const { depletionMm: endMm, ...outcome } = rootZoneDay({ ...given, depletionMm: startMm, rainMm: soakedMm });
-    daily.push({ index, day: dayOf(index), minutes, ...given, soakedMm, startMm, endMm, ...outcome });
-    startMm = endMm;
+    const tawMm = tawOn(demand, index);
+    growRoots({ demand, stores }, index);
+    const startMm = meanDepletionMm({ stores, days });
+    const { wettedMm, dryMm } = stores;
+    const dayParts = ran > 0 ? parts : 1;
+    const ks = stressCoefficient(startMm, given.rawMm, tawMm);
+    const isShort = beginsShort({ demand, stores }, index, given.rawMm);
+    runBalance({ demand, stores }, index, { ...balanceDay(demand), ...given, parts: dayParts });
+    const { usedMm, rainDrainedMm, irrigationDrainedMm } = stores;
+    const drainedMm = rainDrainedMm + irrigationDrainedMm;
+    const endMm = meanDepletionMm({ stores, days });
+    daily.push({
+      ...{ index, day: dayOf(index), minutes, ...given, tawMm, startMm, ks, usedMm, drainedMm, endMm },
+      parts: dayParts,
+      beginsShort: isShort,
+      isWettedAlone: isWettedAlone(demand, index),
+      wetted: {
+        startMm: wettedMm,
+        fromMm: stores.fromWettedMm,
+        irrigationMm: given.irrigationMm / demand.share,
+        endMm: stores.wettedMm,
+      },
+      dry: { startMm: dryMm, fromMm: stores.fromDryMm, irrigationMm: 0, endMm: stores.dryMm },
+      askedOfWettedMm: stores.askedOfWettedMm,
+    });
   }
   return daily;
 }
 
 function morningsOf({ season, zoneSeason, zone, own, days, week }: WithoutDays): readonly PlantingMorning[] {
   const { garden, weather } = season;
-  const place = zoneSeason.plantings.indexOf(own);
+  const ownIndex = zoneSeason.plantings.indexOf(own);
   return zoneMornings({ zone, site: garden.site, weather }, zoneSeason, week).flatMap((morning) => {
-    const told = morning.plantings[place];
+    const told = morning.plantings[ownIndex];
     if (!told?.isPresent) return [];
     const { day: index, minutes, plantings } = morning;
     const forecast = forecastOn(weather.forecasts, index);
-    const outlook = outlookOn(days, { week, mask: zone.wateringDays, forecast });
+    const outlook = outlookOn(days, { week, zone, forecast, ahead: told.ahead });
     const isLooked = plantings.some(({ netMm }) => netMm > 0);
     return [{ ...told, index, minutes, isLooked, forecast, outlook, zone: morning }];
   });
+}
+
+/** Whether lines wet a part of its ground, so that it is kept as two stores. */
+export function isParted({ days }: Pick<PlantingCell, 'days'>): boolean {
+  return days.demand.share < 1;
 }
 
 /** Minutes that a zone runs on a day of the season. */

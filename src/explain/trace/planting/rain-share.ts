@@ -1,8 +1,12 @@
 /** The share of a month's normal rain that counts for a planting. */
 import type { RainMethod } from '../../../engine/rain/effective-rain.ts';
 import { countDays } from '../../../engine/season/days-mask.ts';
-import { type KeptRain, keptRain } from '../../../engine/season/kept-rain.ts';
+import { type KeptRain, keptRain, type RainKeeper } from '../../../engine/season/kept-rain.ts';
+import type { PlantingDemand } from '../../../engine/season/planting-demand.ts';
 import { rainMonth, yearsOfRain } from '../../../engine/season/planting-rain.ts';
+import type { Season } from '../../../engine/season/season.ts';
+import { monthMasks, wettedShareByMonth } from '../../../engine/season/week-masks.ts';
+import type { Weather } from '../../../engine/weather.ts';
 import { daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep, TraceValue } from '../trace-step.ts';
 import { count, days, depth, factor, input, share } from '../trace-value.ts';
@@ -43,12 +47,30 @@ export function normalMonths({ season }: PlantingCell, indexes: readonly number[
 }
 
 export function shareSteps(cell: PlantingCell, months: readonly NormalMonth[]): readonly TraceStep[] {
-  const { season, keeper } = cell;
+  const { season } = cell;
   const { site } = season.garden;
-  if (months.length === 0) return [];
-  const kept = site.rain.method === 'balance' ? keptRain(keeper, yearsOfRain(site, season.weather)) : [];
-  return months.map((month) => shareStep(cell, month, kept[month.index]));
+  if (site.rain.method !== 'balance') return months.map((month) => shareStep(cell, month, undefined));
+  const kept = (index: number) => keptOnce(season, keeperOf(cell, index), cell.keeper.demand)[index];
+  return months.map((month) => shareStep(cell, month, kept(month.index)));
 }
+
+/** Many years of days take long: each planting's are run once for all its cells. */
+function keptOnce(
+  { weather, garden: { site } }: Season,
+  keeper: RainKeeper,
+  demand: PlantingDemand,
+): readonly KeptRain[] {
+  const ofWeather = known.get(weather) ?? new WeakMap<PlantingDemand, Map<string, readonly KeptRain[]>>();
+  known.set(weather, ofWeather);
+  const ofDemand = ofWeather.get(demand) ?? new Map<string, readonly KeptRain[]>();
+  ofWeather.set(demand, ofDemand);
+  const way = `${keeper.isRefill} ${keeper.wateringDays} ${keeper.demand.share}`;
+  const kept = ofDemand.get(way) ?? keptRain(keeper, yearsOfRain(site, weather));
+  ofDemand.set(way, kept);
+  return kept;
+}
+
+const known = new WeakMap<Weather, WeakMap<PlantingDemand, Map<string, readonly KeptRain[]>>>();
 
 export function shareOf({ own }: PlantingCell, monthIndex: number): number {
   return own.rainShares[monthIndex] as number;
@@ -91,7 +113,8 @@ function shareInputs(cell: PlantingCell, monthIndex: number, method: RainMethod)
 }
 
 /** What TR-21's D is: of a refill the mean readily available water, else at most the depth drawn between waterings. */
-function storageInputs({ season, own, keeper, zone }: PlantingCell, monthIndex: number, etcMm: number) {
+function storageInputs(cell: PlantingCell, monthIndex: number, etcMm: number) {
+  const { season, own, keeper } = cell;
   const { starts, lengthDays } = season.weather.months;
   const { expectedRawMm, first, end } = own.demand;
   const ofMonth = { first: starts[monthIndex] as number, end: starts[monthIndex + 1] as number };
@@ -101,9 +124,17 @@ function storageInputs({ season, own, keeper, zone }: PlantingCell, monthIndex: 
   return [
     raw,
     input('mean-demand', depth(etcMm / (lengthDays[monthIndex] as number))),
-    input('week-watering-days', days(countDays(zone.wateringDays))),
+    input('week-watering-days', days(countDays(keeperOf(cell, monthIndex).wateringDays))),
   ];
 }
 
-const monthOf = ({ season, keeper }: PlantingCell, monthIndex: number) =>
-  rainMonth(keeper, season.garden.site, season.weather, monthIndex);
+const monthOf = (cell: PlantingCell, monthIndex: number) =>
+  rainMonth(keeperOf(cell, monthIndex), cell.season.garden.site, cell.season.weather, monthIndex);
+
+/** By the watering days and the wetted share of the month. */
+function keeperOf({ keeper, planting, zone, season: { weather } }: PlantingCell, monthIndex: number): RainKeeper {
+  const share = wettedShareByMonth(planting, weather)?.[monthIndex];
+  const wateringDays = monthMasks(zone, weather)[monthIndex] ?? zone.wateringDays;
+  const { demand } = keeper;
+  return { ...keeper, wateringDays, demand: share === undefined ? demand : { ...demand, share } };
+}

@@ -1,10 +1,11 @@
 /** When a planting that is filled deep and seldom is due, and whether it has been filled. */
+
+import { expectedChangeMm, rootedOn } from '../../../engine/season/expected-days.ts';
 import { dueAboveMm, isFilled } from '../../../engine/season/refill.ts';
-import { expectedChangeMm } from '../../../engine/season/week-outlook.ts';
-import type { TraceStep } from '../trace-step.ts';
+import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, depth, input, weekdays } from '../trace-value.ts';
-import { type CellDay, isInMask, type PlantingCell } from './planting-cell.ts';
-import { allowedInputs, changeInputs, nextWatering, type PlantingMorning } from './planting-morning.ts';
+import { type CellDay, isInMask, isParted, type PlantingCell, startStores } from './planting-cell.ts';
+import { allowedInputs, changeInputs, nextWatering, type PlantingMorning, rootedInputs } from './planting-morning.ts';
 
 /** From the morning on which it became due, or the week's start, to the day that filled it, or the week's end. */
 export interface Filling {
@@ -33,13 +34,17 @@ export function fillingsOf({ week, own, daily, mornings, before }: PlantingCell)
     if (due === undefined && morning !== undefined && morning.fillingMm > 0) {
       due = { fillingMm: morning.fillingMm, morning };
     }
-    if (due !== undefined && isFilled(Math.min(end.startMm - end.irrigationMm, end.endMm), due.fillingMm)) {
+    if (due !== undefined && isFilledOn(end, due.fillingMm)) {
       fillings.push({ ...due, end, isFilled: true });
       due = undefined;
     }
   }
   const end = daily.at(-1);
   return due === undefined || end === undefined ? fillings : [...fillings, { ...due, end, isFilled: false }];
+}
+
+function isFilledOn({ wetted: { startMm, irrigationMm, endMm } }: CellDay, fillingMm: number): boolean {
+  return isFilled(Math.min(startMm - irrigationMm, endMm), fillingMm);
 }
 
 /** Behind a shut-off: on the first watering morning of the week, the one on which it is expected to be due. */
@@ -60,7 +65,8 @@ function lookAheadSteps(cell: PlantingCell, fillings: readonly Filling[]): reado
       inputs: [
         input({ id: 'day-depletion-start', day: dayOf(index) }, depth(morning.depletionMm)),
         ...changeInputs(morning, index, on - 1, dayOf),
-        ...allowedInputs(morning, { from: on, until: nextWatering(outlook, on) }, dayOf),
+        ...rootedInputs(morning, index + 1, on, dayOf),
+        ...allowedInputs(morning, { from: on, until: nextWatering(outlook, on), isGrown: true }, dayOf),
       ],
       result: filling === undefined ? code('limit', 'none') : weekdays([dayOf(filling.day)]),
     },
@@ -74,7 +80,7 @@ function nearestTo({ index, depletionMm, outlook, forecast }: PlantingMorning): 
   for (let day = index; day <= outlook.last; day++) {
     const aboveMm = alone - dueAboveMm(outlook, day, forecast);
     if (isInMask(outlook.mask, day - outlook.start) && aboveMm > nearest.aboveMm) nearest = { day, aboveMm };
-    alone = Math.max(0, alone + expectedChangeMm(outlook.days, day, forecast));
+    alone = Math.max(0, alone + expectedChangeMm(outlook.days, day, forecast)) + rootedOn(outlook.days, day + 1);
   }
   return nearest.day;
 }
@@ -96,7 +102,7 @@ function notDueSteps(cell: PlantingCell): readonly TraceStep[] {
 }
 
 function dueStep(cell: PlantingCell, { morning, fillingMm }: Filling): TraceStep {
-  const { dayOf, ground, at } = cell;
+  const { dayOf, ground } = cell;
   if (morning !== undefined && !cell.planting.hasShutOff) return lookStep(cell, morning, 'yes');
   const of = { id: 'refill-due', source: [{ id: 'choice' }], result: code('answer', 'yes') } as const;
   if (morning !== undefined) {
@@ -109,8 +115,15 @@ function dueStep(cell: PlantingCell, { morning, fillingMm }: Filling): TraceStep
     ...of,
     day: dayOf(ground.first),
     variant: 'still',
-    inputs: [input('filling', depth(fillingMm)), input('depletion-start', depth(at('depletionStartMm')))],
+    inputs: [input('filling', depth(fillingMm)), startInput(cell)],
   };
+}
+
+/** Of the ground that its lines wet, where that is a part. */
+export function startInput(cell: PlantingCell): TraceValue {
+  return isParted(cell)
+    ? input({ id: 'part-depletion', part: 'wetted' }, depth(startStores(cell).wettedMm))
+    : input('depletion-start', depth(cell.at('depletionStartMm')));
 }
 
 function lookStep({ dayOf }: PlantingCell, morning: PlantingMorning, answer: 'yes' | 'no'): TraceStep {
@@ -122,7 +135,7 @@ function lookStep({ dayOf }: PlantingCell, morning: PlantingMorning, answer: 'ye
     source: [{ id: 'choice-refill', cite: 'FAO-56 Example 38, pp. 172–173' }],
     inputs: [
       input({ id: 'day-depletion-start', day: dayOf(index) }, depth(depletionMm)),
-      ...allowedInputs(morning, { from: index, until: nextWatering(outlook, index) }, dayOf),
+      ...allowedInputs(morning, { from: index, until: nextWatering(outlook, index), isGrown: true }, dayOf),
     ],
     result: code('answer', answer),
   };
@@ -136,9 +149,9 @@ function filledStep({ fillingMm, end, isFilled: isDone }: Filling): TraceStep {
     source: [{ id: 'choice' }],
     inputs: [
       input('filling', depth(fillingMm)),
-      input({ id: 'day-depletion-start', day }, depth(end.startMm)),
-      input({ id: 'day-irrigation', day }, depth(end.irrigationMm)),
-      input({ id: 'day-depletion-end', day }, depth(end.endMm)),
+      input({ id: 'day-depletion-start', day }, depth(end.wetted.startMm)),
+      input({ id: 'day-irrigation', day }, depth(end.wetted.irrigationMm)),
+      input({ id: 'day-depletion-end', day }, depth(end.wetted.endMm)),
     ],
     result: code('answer', isDone ? 'yes' : 'no'),
   };

@@ -1,11 +1,13 @@
 /** How a planting's week turned out, and what its last watering was to leave. */
 import { countDays, daysMask } from '../../../engine/season/days-mask.ts';
+import { expectedChangeMm } from '../../../engine/season/expected-days.ts';
 import { STATES, type State } from '../../../engine/season/season.ts';
-import { expectedChangeMm } from '../../../engine/season/week-outlook.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, days, depth, input } from '../trace-value.ts';
 import { goalInput } from './goal.ts';
-import { isInMask, type PlantingCell } from './planting-cell.ts';
+import { isInMask, isParted, type PlantingCell } from './planting-cell.ts';
+import { endInputs, rootedParts } from './stores.ts';
+import { shareInput } from './wetted.ts';
 
 export function stateSteps(cell: PlantingCell): readonly TraceStep[] {
   return [...missedSteps(cell), stateStep(cell)];
@@ -34,12 +36,14 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
     {
       id: 'missed',
       day,
+      variant: isParted(cell) ? 'part' : 'whole',
       source: [{ id: 'definition' }],
       inputs: [
         input({ id: 'day-depletion-start', day }, depth(depletionMm)),
-        input({ id: 'day-change', day }, depth(expectedChangeMm(of, index, forecast))),
-        input({ id: 'day-irrigation', day }, depth(open * (of.netMmPerMinute[index] as number))),
+        input({ id: 'day-change', day }, depth(expectedChangeMm(outlook.days, index, forecast))),
+        input({ id: 'day-irrigation', day }, depth((open * (of.netMmPerMinute[index] as number)) / of.demand.share)),
         goalInput(cell, outlook),
+        ...shareInput(cell),
       ],
       result: depth(at('missedMm')),
     },
@@ -54,18 +58,29 @@ function stateStep(cell: PlantingCell): TraceStep {
   return {
     id: 'state',
     state,
-    variant: 'planting',
+    variant: isParted(cell) ? 'part' : 'planting',
     source: ['FAO-56 eq. 83, 84', { id: 'choice-state-names' }],
     inputs: [
-      input('depletion-end', depth(at('depletionEndMm'))),
+      ...depletionInputs(cell),
       input({ id: 'day-readily-available', day: dayOf(last) }, depth(of.demand.rawMm[last] as number)),
       input('unmet-demand', depth(at('demandMm') - at('usedMm'))),
+      ...(of.demand.rest?.[last] ? [input('resting', code('answer', 'yes'))] : []),
       ...goalInputs(cell, stepMm),
       input('irrigation-drained', depth(at('irrigationDrainedMm'))),
       input('rounding-excess', depth(stepMm * at('openDays'))),
+      ...(of.demand.leachingFraction === 0
+        ? []
+        : [input('leaching-depth', depth(of.demand.leachingFraction * at('irrigationNetMm')))]),
     ],
     result: code('state', state),
   };
+}
+
+/** Of both parts of its ground, where its roots are in both. */
+function depletionInputs(cell: PlantingCell): readonly TraceValue[] {
+  const last = cell.daily.at(-1);
+  if (!isParted(cell) || last === undefined) return [input('depletion-end', depth(cell.at('depletionEndMm')))];
+  return endInputs(last, rootedParts(last));
 }
 
 /** What tells whether a refill was filled, or a kept planting came to its goal. */

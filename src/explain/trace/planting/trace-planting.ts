@@ -7,18 +7,22 @@ import { referenceEtSteps } from '../weather/reference-et.ts';
 import { balanceSteps } from './balance.ts';
 import { coefficientSteps } from './coefficients.ts';
 import { effectiveRainSteps } from './effective-rain.ts';
-import { expectedSteps } from './expected.ts';
+import { expectedSteps, wettedDemandSteps } from './expected.ts';
 import { goalSteps } from './goal.ts';
 import { irrigationSteps } from './irrigation.ts';
+import { lineFeedSteps } from './line-feed.ts';
 import { lineSteps } from './lines.ts';
 import { minutesAskedStep } from './minutes-asked.ts';
 import { needStep } from './need.ts';
 import { openDaysSteps } from './open-days.ts';
 import { type PlantingCell, plantingCell } from './planting-cell.ts';
+import { rainThereSteps } from './rain-there.ts';
 import { refillSteps } from './refill.ts';
+import { restSteps } from './rest.ts';
 import { soilSteps } from './soil.ts';
 import { offStep, stateSteps } from './state.ts';
 import { volumeSteps } from './volumes.ts';
+import { askedRateSteps, wettedSteps } from './wetted.ts';
 
 export function tracePlanting(
   season: Season,
@@ -33,10 +37,15 @@ export function tracePlanting(
   return [
     ...referenceEtSteps(season, cell.ground),
     ...coefficientSteps(cell),
+    ...restSteps(cell),
     ...rainSteps(season, cell.ground),
+    ...rainThereSteps(cell),
     ...effectiveRainSteps(cell),
     ...soilSteps(cell),
+    ...wettedSteps(cell),
+    ...lineFeedSteps(cell),
     ...lineSteps(cell),
+    ...askedRateSteps(cell),
     ...refillSteps(cell),
     ...morningSteps(cell),
     ...openDaysSteps(cell),
@@ -52,9 +61,10 @@ export function tracePlanting(
 function morningSteps(cell: PlantingCell): readonly TraceStep[] {
   return cell.mornings
     .filter(({ isAsked }) => isAsked)
-    .flatMap((morning, place, all) => [
-      ...expectedSteps(cell, morning, all[place - 1]),
-      ...goalSteps(cell, morning, all[place - 1]),
+    .flatMap((morning, index, all) => [
+      ...expectedSteps(cell, morning, all[index - 1]),
+      ...(cell.keeper.isRefill ? [] : wettedDemandSteps(cell, morning)),
+      ...goalSteps(cell, morning, all[index - 1]),
       minutesAskedStep(cell, morning),
     ]);
 }

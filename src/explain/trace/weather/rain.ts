@@ -5,7 +5,7 @@ import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, input } from '../trace-value.ts';
 import { rainTotalStep } from './rain-total.ts';
-import { normalsStep } from './totals-to-days.ts';
+import { departureSteps, normalsStep } from './totals-to-days.ts';
 
 type Origin = (typeof RAIN_ORIGINS)[number];
 
@@ -35,14 +35,16 @@ export function rainSteps(season: Season, span: DaySpan): readonly TraceStep[] {
 }
 
 function detailOf(season: Season, origin: Origin, indexes: readonly number[]): readonly TraceStep[] {
-  const { rain } = season.weather;
-  const daily = rain.mm;
+  const daily = season.weather.rain.normalMm;
   switch (origin) {
     case 'observed-day':
     case 'forecast':
       return [];
     case 'normals':
-      return [normalsStep(season, { id: 'rain-normals', totals: season.garden.site.climate.rainMm, daily, indexes })];
+      return [
+        normalsStep(season, { id: 'rain-normals', totals: season.garden.site.climate.rainMm, daily, indexes }),
+        ...departureSteps(season, 'rain', indexes),
+      ];
     case 'observed-week':
       return [rainTotalStep(season, indexes)];
   }

@@ -5,7 +5,7 @@ import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, input } from '../trace-value.ts';
 import { dayEtoStep, monthEtoSteps, type Weather } from './eto-from-weather.ts';
-import { monthsOf, normalsStep, weekTotalStep } from './totals-to-days.ts';
+import { departureSteps, monthsOf, normalsStep, weekTotalStep } from './totals-to-days.ts';
 
 type Method = (typeof ETO_METHODS)[number];
 
@@ -75,9 +75,10 @@ function detailOf(season: Season, method: Method, indexes: readonly number[]): r
 
 function fromNormals(season: Season, indexes: readonly number[]): readonly TraceStep[] {
   const { site, span } = season.garden;
-  const daily = season.weather.eto.mm;
+  const daily = season.weather.eto.normalMm;
   return [
     ...monthEtoSteps(site, monthsOf(span.firstDay, indexes)),
     normalsStep(season, { id: 'eto-normals', totals: monthlyEtoMm(site), daily, indexes }),
+    ...departureSteps(season, 'eto', indexes),
   ];
 }

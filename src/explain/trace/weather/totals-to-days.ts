@@ -35,6 +35,29 @@ export function normalsStep({ garden }: Season, { id, totals, daily, indexes }: 
   };
 }
 
+/** None where nothing departs from the normals on these days. */
+export function departureSteps(
+  { garden, weather }: Season,
+  figure: 'eto' | 'rain',
+  indexes: readonly number[],
+): readonly TraceStep[] {
+  const { normalMm, expectedMm } = weather[figure];
+  const factorOn = (index: number) => garden.site.timesUsual?.[figure][index] ?? 1;
+  const factors = [...new Set(indexes.map(factorOn))];
+  if (factors.every((times) => times === 1)) return [];
+  return [
+    {
+      id: `${figure}-departure`,
+      source: [{ id: 'plan' }],
+      inputs: factors.map((times) => {
+        const alike = indexes.filter((index) => factorOn(index) === times);
+        return input({ id: 'usual-of-days', days: alike.length, times }, depth(sumOver(normalMm, alike)));
+      }),
+      result: depth(sumOver(expectedMm, indexes)),
+    },
+  ];
+}
+
 /** Calendar months that the days lie in. */
 export function monthsOf(firstDay: number, indexes: readonly number[]): readonly number[] {
   return [...new Set(indexes.map((index) => monthOf(firstDay + index)))];

@@ -7,6 +7,7 @@ import type { TraceStep } from '../trace-step.ts';
 import { code, input } from '../trace-value.ts';
 import { rainSteps } from '../weather/rain.ts';
 import { referenceEtSteps } from '../weather/reference-et.ts';
+import { daysAWeekSteps } from './days-a-week.ts';
 import { rainCountedSteps } from './rain-counted.ts';
 import { runningTotalSteps } from './running-totals.ts';
 import { sumSteps } from './sums.ts';
@@ -19,6 +20,7 @@ export function traceZone(season: Season, zoneSeason: ZoneSeason, week: number):
   return [
     ...referenceEtSteps(season, weekSpan(week)),
     ...rainSteps(season, weekSpan(week)),
+    ...daysAWeekSteps(cell),
     ...zoneRunSteps(cell),
     ...sumSteps({ of: 'zone', parts: cell.members, at: cell.at }),
     ...rainCountedSteps(cell),

@@ -1,14 +1,15 @@
 /** One zone's week with all that its steps read. */
+
 import { forecastOn } from '../../../engine/forecast.ts';
 import { countDays } from '../../../engine/season/days-mask.ts';
-import { plantingDays } from '../../../engine/season/planting-days.ts';
 import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PlantingSeason, Season, ZONE_FIELDS, ZoneSeason } from '../../../engine/season/season.ts';
 import type { ToldMorning, ToldPlanting } from '../../../engine/season/told-morning.ts';
+import { heldMask } from '../../../engine/season/week-masks.ts';
 import type { MinutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { zoneMornings } from '../../../engine/season/zone-season.ts';
 import { zoneFigure } from '../../../engine/season/zone-week.ts';
-import type { PlantingField } from '../planting/planting-cell.ts';
+import { type PlantingField, weekDays } from '../planting/planting-cell.ts';
 import { outlookOn, requestsIn } from '../planting/planting-morning.ts';
 
 export interface ZoneCell {
@@ -28,16 +29,16 @@ export interface ZoneMember {
   /** With its id where another planting of the zone has the same. */
   readonly name: string;
   readonly own: PlantingSeason;
-  /** Its place in its zone. */
-  readonly place: number;
+  /** Among the plantings of its zone. */
+  readonly index: number;
   at(field: PlantingField): number;
 }
 
 export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): ZoneCell {
   const { zone, plantings } = zoneSeason;
-  const members = plantings.map((own, place) => ({
+  const members = plantings.map((own, index) => ({
     own,
-    place,
+    index,
     name: distinctName(own.planting, zone.plantings),
     at: (field: PlantingField) => plantingFigure(own, field, week),
   }));
@@ -47,7 +48,7 @@ export function zoneCell(season: Season, zoneSeason: ZoneSeason, week: number): 
     zoneSeason,
     week,
     members: members.filter(({ at }) => at('groundDays') > 0),
-    dayCount: countDays(zone.wateringDays),
+    dayCount: countDays(heldMask(zone, week)),
     mornings: zoneMornings(context, zoneSeason, week),
     at: (field) => zoneFigure(zoneSeason, field, week),
   };
@@ -74,16 +75,16 @@ export function requestsOf({ members, zoneSeason }: ZoneCell, morning: ToldMorni
   const requests = requestsIn(zoneSeason, morning);
   return members.map((member) => ({
     member,
-    told: morning.plantings[member.place] as ToldPlanting,
-    request: requests[member.place] as MinutesRequest,
+    told: morning.plantings[member.index] as ToldPlanting,
+    request: requests[member.index] as MinutesRequest,
   }));
 }
 
 /** Depletion on a morning above which a planting passes its allowed one before its next watering; net mm of a minute that day. */
-export function limitsOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember, day: number) {
+export function limitsOf({ season, zoneSeason, week }: ZoneCell, { own }: ZoneMember, told: ToldPlanting, day: number) {
   const { zone } = zoneSeason;
-  const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
+  const days = weekDays(season, zoneSeason, own, week);
   const forecast = forecastOn(season.weather.forecasts, day);
-  const { passAboveMm } = outlookOn(days, { week, mask: zone.wateringDays, forecast });
-  return { passAboveMm: passAboveMm[day - 7 * week] as number, netMm: days.netMmPerMinute[day] as number };
+  const { passAboveMm, days: asked } = outlookOn(days, { week, zone, forecast, ahead: told.ahead });
+  return { passAboveMm: passAboveMm[day - 7 * week] as number, netMm: asked.netMmPerMinute[day] as number };
 }

@@ -1,11 +1,14 @@
 /** The minutes that a zone really runs, day by day: decided on its mornings, or as a person set them. */
+
 import type { ToldMorning } from '../../../engine/season/told-morning.ts';
+import { heldMask } from '../../../engine/season/week-masks.ts';
+import { timerOf } from '../../../engine/season/week-timer.ts';
 import { LEAST_MINUTES, type ZoneMorning } from '../../../engine/season/zone-morning.ts';
 import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import { daysIn, weekSpan } from '../day-span.ts';
 import { isInMask, minutesOfDay } from '../planting/planting-cell.ts';
 import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
-import { code, count, days, depth, flow, input, minutes, rate } from '../trace-value.ts';
+import { code, count, days, depth, flow, input, minutes, rate, share } from '../trace-value.ts';
 import { limitsOf, type ZoneCell } from './zone-cell.ts';
 import { decidersOf, originInput, originOf, zoneMinutesStep } from './zone-minutes.ts';
 
@@ -20,7 +23,7 @@ export function zoneRunSteps(cell: ZoneCell): readonly TraceStep[] {
     ...(first === undefined || shown.length > 0 ? [] : [zoneMinutesStep(cell, first)]),
     ...shown.flatMap((morning) => [
       zoneMinutesStep(cell, morning),
-      ...(originOf(cell) === 'computed' ? [morningStep(cell, morning)] : []),
+      ...(originOf(cell) === 'computed' ? [morningStep(cell, morning), ...cutSteps(cell, morning)] : []),
     ]),
     ...(originOf(cell) === 'computed' ? [] : [givenStep(cell)]),
     weekStep(cell, decided.length),
@@ -33,9 +36,8 @@ type Decided = ToldMorning & { readonly decided: ZoneMorning };
 
 /** What the timer makes of a morning's minutes. */
 function morningStep(cell: ZoneCell, morning: Decided): TraceStep {
-  const { zone } = cell.zoneSeason;
   const { wanted, run } = morning.decided;
-  const nearest = nearestRun(wanted, zone).minutes;
+  const nearest = nearestRun(wanted, timerOf(cell.zoneSeason, cell.week)).minutes;
   const isTried = wanted > LEAST_MINUTES && nearest < wanted;
   return {
     id: 'minutes-per-day',
@@ -57,6 +59,26 @@ function morningStep(cell: ZoneCell, morning: Decided): TraceStep {
   };
 }
 
+/** What a cut leaves of them. */
+function cutSteps(cell: ZoneCell, { day, uncutMinutes, minutes: left }: Decided): readonly TraceStep[] {
+  const cutShare = cell.at('cutShare');
+  if (cutShare === 0) return [];
+  const { timerStepMinutes } = cell.zoneSeason.zone;
+  return [
+    {
+      id: 'minutes-cut',
+      day: cell.season.garden.span.firstDay + day,
+      source: [{ id: 'choice-cut' }],
+      inputs: [
+        input('minutes-per-day', minutes(uncutMinutes)),
+        input('cut-share', share(cutShare)),
+        input('timer-step', minutes(timerStepMinutes)),
+      ],
+      result: minutes(left),
+    },
+  ];
+}
+
 function variantOf(wanted: number, ran: number, nearest: number): 'idle' | 'skipped' | 'up' | 'nearest' {
   if (ran === 0) return wanted > LEAST_MINUTES ? 'skipped' : 'idle';
   return ran > nearest ? 'up' : 'nearest';
@@ -69,22 +91,25 @@ function limitInputs(
   cell: ZoneCell,
   { day }: ToldMorning,
   member: Decider['member'],
-  { depletionMm }: Decider['told'],
+  told: Decider['told'],
 ): readonly TraceValue[] {
-  const { passAboveMm, netMm } = limitsOf(cell, member, day);
+  const { passAboveMm, netMm } = limitsOf(cell, member, told, day);
   const { name } = member;
   return [
-    input({ id: 'depletion-of', name }, depth(depletionMm)),
+    input({ id: 'depletion-of', name }, depth(told.depletionMm)),
     input({ id: 'net-rate-of', name }, rate(60 * netMm)),
     input({ id: 'lasts-from', name }, finite(passAboveMm, depth)),
   ];
 }
 
-function timerInputs({ zoneSeason: { zone } }: ZoneCell): readonly TraceValue[] {
+function timerInputs({ zoneSeason, week }: ZoneCell): readonly TraceValue[] {
+  const { zone } = zoneSeason;
+  const { runsADay } = timerOf(zoneSeason, week);
   return [
     input('timer-step', minutes(zone.timerStepMinutes)),
     input('longest-cycle', finite(zone.longestCycleMinutes, minutes)),
     input('starts-a-day', count(zone.startsADay)),
+    ...(runsADay > 1 ? [input('runs-a-day', count(runsADay))] : []),
   ];
 }
 
@@ -123,7 +148,7 @@ function givenStep(cell: ZoneCell): TraceStep {
 
 /** Watering days, and others that were run. */
 function dayInputs({ season, zoneSeason, week }: ZoneCell): readonly TraceValue[] {
-  const { wateringDays } = zoneSeason.zone;
+  const wateringDays = heldMask(zoneSeason.zone, week);
   return daysIn(
     weekSpan(week),
     (day) => isInMask(wateringDays, day - 7 * week) || minutesOfDay(zoneSeason, day) > 0,
@@ -136,7 +161,10 @@ function dayInputs({ season, zoneSeason, week }: ZoneCell): readonly TraceValue[
 function weekStep(cell: ZoneCell, decisions: number): TraceStep {
   const { zoneSeason, week, at } = cell;
   const running = daysIn(weekSpan(week), (day) => minutesOfDay(zoneSeason, day) > 0);
-  const isOne = decisions <= 1 && running.every((day) => minutesOfDay(zoneSeason, day) === at('minutesPerDay'));
+  const isOne =
+    decisions <= 1 &&
+    at('cutShare') === 0 &&
+    running.every((day) => minutesOfDay(zoneSeason, day) === at('minutesPerDay'));
   return {
     id: 'minutes',
     variant: isOne ? 'one-number' : 'by-day',
@@ -150,7 +178,7 @@ function weekStep(cell: ZoneCell, decisions: number): TraceStep {
 
 /** Of the day that runs longest. */
 function cyclesStep(cell: ZoneCell): TraceStep {
-  const isComputed = originOf(cell) === 'computed';
+  const isComputed = originOf(cell) === 'computed' && cell.at('cutShare') === 0;
   const [step, ...others] = timerInputs(cell);
   return {
     id: 'cycles',

@@ -56,12 +56,11 @@ function runEdits(
   { to, moving }: { readonly to: string; readonly moving: readonly string[] },
 ): readonly Edit[] {
   if (typeof run === 'number') return [{ type: 'set-minutes-run', zone: to, week, minutes: run }];
-  return Object.entries(run.days).map(([day, { minutes, open }]) => ({
-    type: 'set-day-run',
-    zone: to,
-    day,
-    run: { minutes, ...(open && { open: open.filter((id) => moving.includes(id)) }) },
-  }));
+  const days = Object.entries(run.days).map(
+    ([day, { minutes, open }]) =>
+      [day, { minutes, ...(open && { open: open.filter((id) => moving.includes(id)) }) }] as const,
+  );
+  return [{ type: 'set-week-run', zone: to, week, run: { ...run, days: Object.fromEntries(days) } }];
 }
 
 /** `Border 2`, or the next number that no zone has. */

@@ -1,4 +1,5 @@
 /** Another dripline in the place of the one that lies: every flow and spacing of the catalogue. */
+import type { GardenLine } from '../../../engine/garden.ts';
 import type { Catalogue, Dripline } from '../../../engine/line/catalogue.ts';
 import { toSi } from '../../../engine/units.ts';
 import type { Plan, PlanLine, PlanPlanting } from '../../../plan/schema/plan-schema.ts';
@@ -56,9 +57,21 @@ export function replaceDripline(
 }
 
 /** Length of all the dripline of one of a planting's lines. */
-export function driplineLengthM({ units, season }: Plan, planting: PlanPlanting, index: number): number {
-  const { first, last } = seasonDays(season);
+export function driplineLengthM(plan: Plan, planting: PlanPlanting, index: number): number {
+  return lineInGarden(plan, planting, index)?.lengthM ?? 0;
+}
+
+/** One of a planting's lines as the garden has it, its emitters counted. */
+export function lineInGarden(
+  { units, season, site }: Plan,
+  planting: PlanPlanting,
+  index: number,
+): GardenLine | undefined {
   const line = planting.lines[index];
-  const alone = line === undefined ? planting : { ...planting, lines: [line] };
-  return plantingOf(alone, { units, seasonFirst: first, seasonLast: last }).lines[0]?.lengthM ?? 0;
+  if (line === undefined) return undefined;
+  const { first, last } = seasonDays(season);
+  const alone = { ...planting, lines: [line] };
+  // A line hangs on neither pressure nor soil.
+  const nothingElse = { pressures: [], frozenMonths: 0, soil: { texture: site.soil, availableWater: 0 } };
+  return plantingOf(alone, { units, seasonFirst: first, seasonLast: last, ...nothingElse }).lines[0];
 }

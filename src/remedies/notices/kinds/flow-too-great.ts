@@ -38,7 +38,7 @@ function flowsOf({ plantings }: ZoneSeason): readonly PlantingFlow[] {
   return plantings
     .map(({ planting }) => ({
       id: planting.id,
-      flowLpm: Math.max(0, ...planting.lines.map(({ flowLph }) => flowLph)) / 60,
+      flowLpm: Math.max(0, ...planting.flows.map(({ flowLph }) => flowLph)) / 60,
     }))
     .filter(({ flowLpm }) => flowLpm > 0)
     .toSorted((left, right) => right.flowLpm - left.flowLpm);

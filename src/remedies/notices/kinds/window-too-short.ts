@@ -2,12 +2,13 @@
 import { weekdayOf } from '../../../engine/calendar.ts';
 import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
+import { wateringTimes } from '../../../explain/watering-times.ts';
 import type { Weekday } from '../../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../../plan/schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
 import { smallerSteps } from '../timer-steps.ts';
-import { allowedWeekdays, wateringDaysEdit, weekdaysOfMask } from '../weekdays.ts';
+import { allowedWeekdays, ownWeekdays, withDays, zoneOnDays } from '../weekdays.ts';
 
 /** A day that fills its window but for rounding fits. */
 const ROUNDING = 1e-9;
@@ -15,18 +16,20 @@ const ROUNDING = 1e-9;
 /** So many of the zones that take most of the longest day are looked at. */
 const MOST_ZONES = 3;
 
-export function* windowTooShortCandidates({ plan, season, notice }: NoticeInPlan): RemedyCandidates {
+export function* windowTooShortCandidates(of: NoticeInPlan): RemedyCandidates {
+  const { plan, season, notice } = of;
   const weeks = notice.weeks ?? [];
   const zones = longestZones(season, weeks);
-  yield* zones.flatMap((zone) => moreDays(season, zone));
-  yield* zones.flatMap((zone) => otherDays(season, zone));
+  yield* zones.flatMap((zone) => moreDays(of, zone));
+  yield* zones.flatMap((zone) => otherDays(of, zone));
   yield* zones.flatMap(({ zone }) => smallerSteps(zone));
   yield* fewerMinutes(plan, season, sharesThatFit);
 }
 
 /** The zones that run longest on the days that are too long, longest first. */
 function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSeason[] {
-  const { times, flows } = seasonSupply(season);
+  const times = wateringTimes(season);
+  const { flows } = seasonSupply(season);
   const minutes = season.zones.map(({ figures, weeks: count }, index) =>
     weeks.reduce((sum, week) => {
       const days = [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset);
@@ -44,41 +47,35 @@ function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSe
 }
 
 /** One weekday more at a time, each the one with the most time to spare; so every run is shorter. */
-function moreDays(season: Season, { zone }: ZoneSeason): readonly RemedyCandidate[] {
-  const allowed = bySpareTime(season);
-  const own = weekdaysOfMask(season, zone.wateringDays).filter((weekday) => allowed.includes(weekday));
+function moreDays(of: NoticeInPlan, { zone }: ZoneSeason): readonly RemedyCandidate[] {
+  const allowed = bySpareTime(of);
+  const own = ownWeekdays(of, zone).filter((weekday) => allowed.includes(weekday));
   const others = allowed.filter((weekday) => !own.includes(weekday));
   return others.map((_, index) => {
     const days = inOrder([...own, ...others.slice(0, index + 1)]);
-    return withDays(zone, 'more-days', days);
+    return withDays(of, 'more-days', [zoneOnDays(of, zone.id, days)]);
   });
 }
 
 /** As many days as before, where there is most time to spare. */
-function otherDays(season: Season, { zone }: ZoneSeason): readonly RemedyCandidate[] {
-  const own = weekdaysOfMask(season, zone.wateringDays);
-  const days = inOrder(bySpareTime(season).slice(0, own.length));
-  return days.length === 0 || days.join() === own.join() ? [] : [withDays(zone, 'other-days', days)];
-}
-
-function withDays(
-  zone: ZoneSeason['zone'],
-  kind: 'more-days' | 'other-days',
-  weekdays: readonly Weekday[],
-): RemedyCandidate {
-  const wateringDays = [{ zoneId: zone.id, weekdays }];
-  return { kind, wateringDays, edit: wateringDaysEdit(wateringDays) };
+function otherDays(of: NoticeInPlan, { zone }: ZoneSeason): readonly RemedyCandidate[] {
+  const own = ownWeekdays(of, zone);
+  const days = inOrder(bySpareTime(of).slice(0, own.length));
+  return days.length === 0 || days.join() === own.join()
+    ? []
+    : [withDays(of, 'other-days', [zoneOnDays(of, zone.id, days)])];
 }
 
 /** Weekdays on which water may run, the one with the most time to spare on its longest day first. */
-function bySpareTime(season: Season): readonly Weekday[] {
-  const { minutesNeeded } = seasonSupply(season).times;
+function bySpareTime(of: NoticeInPlan): readonly Weekday[] {
+  const { season } = of;
+  const { minutesNeeded } = wateringTimes(season);
   const longest = new Map<Weekday, number>();
   minutesNeeded.forEach((minutes, day) => {
     const weekday = WEEKDAYS[weekdayOf(season.garden.span.firstDay + day)] as Weekday;
     longest.set(weekday, Math.max(longest.get(weekday) ?? 0, minutes));
   });
-  return allowedWeekdays(season).toSorted((left, right) => (longest.get(left) ?? 0) - (longest.get(right) ?? 0));
+  return allowedWeekdays(of).toSorted((left, right) => (longest.get(left) ?? 0) - (longest.get(right) ?? 0));
 }
 
 function inOrder(weekdays: readonly Weekday[]): readonly Weekday[] {
@@ -86,7 +83,7 @@ function inOrder(weekdays: readonly Weekday[]): readonly Weekday[] {
 }
 
 function sharesThatFit(season: Season): ReadonlyMap<number, number> {
-  const { minutesNeeded, windowMinutes } = seasonSupply(season).times;
+  const { minutesNeeded, windowMinutes } = wateringTimes(season);
   const shares = new Map<number, number>();
   minutesNeeded.forEach((needed, day) => {
     const window = windowMinutes[day] as number;

@@ -2,6 +2,7 @@
 import type { GardenZone } from '../../../engine/garden.ts';
 import { PLANTING_FIELDS as P, type Season, STATES } from '../../../engine/season/season.ts';
 import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
+import { daysByMonth } from '../days-by-month.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
 import { smallerSteps } from '../timer-steps.ts';
@@ -10,6 +11,9 @@ import { lineChanges, ownZones, rules, shutOffs, zoneContext } from '../zone-cha
 
 /** Starts a day of timers that are sold: common practice, no source. */
 const MOST_STARTS_SOLD = 16;
+
+/** Starts a day that are tried for containers. */
+const STARTS_TRIED = [2, 3, 4, 6, 8] as const;
 
 /** Shares of the allowed depletion that watering may leave. */
 const ROOMS = [0.3, 0.5] as const;
@@ -20,8 +24,9 @@ const OVER = STATES.indexOf('over');
 export function* fewDaysCandidates(of: NoticeInPlan): RemedyCandidates {
   const zone = zoneOf(of);
   if (zone === undefined) return;
-  yield* evenDays(of.season, zone);
-  yield* moreDays(of.season, zone);
+  yield* evenDays(of, zone);
+  yield* daysByMonth(of, zone.id);
+  yield* moreDays(of, zone);
 }
 
 /** Asks for more than the timer can run, or than a day has. */
@@ -31,7 +36,7 @@ export function* beyondTimerCandidates(of: NoticeInPlan<'beyond-timer'>): Remedy
   if (zone === undefined || context === undefined) return;
   yield* moreStarts(zone, of.notice);
   yield* smallerSteps(zone);
-  yield* moreDays(of.season, zone);
+  yield* moreDays(of, zone);
   yield* lineChanges(context);
   yield* ownZones(context, plantingsOf(of.notice));
 }
@@ -46,7 +51,7 @@ export function* leftBehindCandidates(of: NoticeInPlan): RemedyCandidates {
   yield* rules(context);
   yield* withoutShutOff(zone, ids);
   yield* smallerSteps(zone);
-  yield* moreDays(of.season, zone);
+  yield* moreDays(of, zone);
   yield* lineChanges(context);
   yield* ownZones(context, ids);
 }
@@ -61,8 +66,8 @@ export function* overCandidates(of: NoticeInPlan): RemedyCandidates {
   yield* moreRoom(zone, ids);
   yield* rules(context);
   yield* smallerSteps(zone);
-  yield* evenDays(of.season, zone);
-  yield* moreDays(of.season, zone);
+  yield* evenDays(of, zone);
+  yield* moreDays(of, zone);
   yield* shutOffs(own);
   yield* lineChanges(context);
   yield* ownZones(context, ids);
@@ -97,13 +102,43 @@ export function* tooLongCandidates(of: NoticeInPlan): RemedyCandidates {
   const zone = zoneOf(of);
   const context = zoneContext(of);
   if (zone === undefined || context === undefined) return;
-  yield* moreDays(of.season, zone);
+  yield* moreDays(of, zone);
   yield* rules(context);
   yield* lineChanges(context);
   yield* ownZones(
     context,
     zone.plantings.map(({ id }) => id),
   );
+}
+
+/** Its lines wet too little of its ground: more rows, more emitters, closer ones, or ones that give more. */
+export function* wettedTooLittleCandidates(of: NoticeInPlan): RemedyCandidates {
+  const context = zoneContext(of, plantingsOf(of.notice));
+  if (context === undefined) return;
+  yield* lineChanges(context);
+}
+
+/** A container does not last: more runs a day, or more days. */
+export function* potDriesOutCandidates(of: NoticeInPlan<'pot-dries-out'>): RemedyCandidates {
+  const zone = zoneOf(of);
+  if (zone === undefined) return;
+  yield* moreRuns(zone);
+  yield* moreDays(of, zone);
+  const context = zoneContext(of);
+  if (context !== undefined) yield* ownZones(context, plantingsOf(of.notice));
+}
+
+function moreRuns({ id, startsADay: now }: GardenZone): readonly RemedyCandidate[] {
+  return STARTS_TRIED.filter((startsADay) => startsADay > now).map((startsADay) => withStarts(id, startsADay));
+}
+
+function withStarts(zoneId: string, startsADay: number): RemedyCandidate {
+  return {
+    kind: 'more-starts',
+    zoneId,
+    startsADay,
+    edit: { type: 'change-zone', zone: zoneId, change: { startsADay } },
+  };
 }
 
 function zoneOf({ season, notice }: NoticeInPlan): GardenZone | undefined {
@@ -119,8 +154,7 @@ function moreStarts(
   if (cycleMinutes === undefined) return [];
   const startsADay = Math.ceil(minutesAsked / cycleMinutes - 1e-9);
   if (startsADay <= now || startsADay > MOST_STARTS_SOLD) return [];
-  const edit = { type: 'change-zone', zone: id, change: { startsADay } } as const;
-  return [{ kind: 'more-starts', zoneId: id, startsADay, edit }];
+  return [withStarts(id, startsADay)];
 }
 
 /** Plantings that are kept watered and left a little drier. */

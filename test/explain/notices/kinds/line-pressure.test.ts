@@ -96,7 +96,10 @@ describe('a pressure that is too low', () => {
   });
 
   it('counts the line that lies: one laid anew is judged by itself', () => {
-    const lines = [laidLine({ ...LAID, outlets: 500 }), laidLine({ from: FIRST_DAY + 14, outlets: 50 })];
+    const lines = [
+      laidLine({ ...LAID, outlets: 500, to: FIRST_DAY + 13 }),
+      laidLine({ from: FIRST_DAY + 14, outlets: 50 }),
+    ];
     expect(told(lines)).toMatchObject([{ lineIndex: 0, weeks: [0, 1] }]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seasonSupply } from '../../../../src/engine/supply/season-supply.ts';
+import { wateringTimes } from '../../../../src/explain/watering-times.ts';
 import { computeSeason } from '../../../../src/plan/compute-season.ts';
 import type { Plan, PlanSupply } from '../../../../src/plan/schema/plan-schema.ts';
 import { kindsOf, noticed } from '../../../support/noticed.ts';
@@ -21,7 +21,7 @@ function twoBeds(window: NonNullable<PlanSupply['window']>, change: Partial<Plan
 }
 
 const daysOf = (plan: Plan) => plan.zones.map(({ wateringDays }) => wateringDays as readonly string[]);
-const longestDay = (plan: Plan) => Math.max(...seasonSupply(computeSeason(plan)).times.minutesNeeded);
+const longestDay = (plan: Plan) => Math.max(...wateringTimes(computeSeason(plan)).minutesNeeded);
 
 /** So many hours that the longest day is a tenth too long. */
 function tight(): Plan {

@@ -1,0 +1,22 @@
+/** What the fields of a what-if mean, by their paths; see `plan-fields.ts`. */
+export const whatIfFields = {
+  whatIfs: 'Changes that are tried beside the plan, not in it.',
+  'whatIfs.*.name': 'What they are called.',
+  'whatIfs.*.edits': 'The changes, in the order in which they are made.',
+  'whatIfs.*.edits.*.type': 'What the change does.',
+  'whatIfs.*.edits.*.zone': 'Id of the zone; of a new zone, the zone itself, still without plantings.',
+  'whatIfs.*.edits.*.planting': 'Id of the planting.',
+  'whatIfs.*.edits.*.change': 'The fields that change.',
+  'whatIfs.*.edits.*.index': 'Place of the line among the planting’s lines, from 0.',
+  'whatIfs.*.edits.*.line': 'A planting’s line.',
+  'whatIfs.*.edits.*.toZone': 'Id of the zone that the planting moves to.',
+  'whatIfs.*.edits.*.at': 'Place in the list, from 0. Left out: at its end.',
+  'whatIfs.*.edits.*.week': 'A day of the week.',
+  'whatIfs.*.edits.*.closed': 'Whether the zone stays shut for the week.',
+  'whatIfs.*.edits.*.minutes': 'Minutes run in the week.',
+  'whatIfs.*.edits.*.run': 'What really ran in the week.',
+  'whatIfs.*.edits.*.from': 'Day that weeks begin on which are expected to be other than usual.',
+  'whatIfs.*.edits.*.weeks': 'How many.',
+  'whatIfs.*.edits.*.eto': 'Times the usual reference evapotranspiration. Left out: 1.',
+  'whatIfs.*.edits.*.rain': 'Times the usual rain. Left out: 1.',
+} as const;

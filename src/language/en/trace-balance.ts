@@ -1,0 +1,114 @@
+/** What the trace says of the days of the balance: all of the ground as one, two parts of it, or pots. */
+import type { OfDay, OfPart } from '../../explain/trace/label-about.ts';
+import type { CheckSteps } from '../../explain/trace/step-kinds.ts';
+import { area } from '../area.ts';
+import type { Format } from '../format/format.ts';
+import type { StepTexts } from '../trace-words.ts';
+import { onDay } from './trace-labels.ts';
+
+const EXCESS = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
+const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
+
+const SHORT = 'a day is short where the depletion at its start is beyond RAW';
+const SHORT_PART = 'a day is short where the depletion at its start is beyond RAW in each part that roots are in';
+const SHORT_POT = 'a day is short where less was used than ETc';
+
+const POT_DAY =
+  'in each of as many equal parts as the day has runs: Dr = max(0, Dr − rain − irrigation), then Dr = Dr + used; ' +
+  'used = the lesser of ETc and RAW − Dr, and of the rest (TAW − the greater of Dr and RAW) × (1 − e^(−rest / (TAW − RAW)))';
+const POT_EXCESS = `a part’s excess = max(0, rain + irrigation − Dr); ${POT_DAY}`;
+
+const DRAWN =
+  'demand × share from each part while its RAW − Dr + what came lasts, nothing where it starts beyond RAW; what is lacking comes from ' +
+  'what the other still has; what neither has, × Ks of each from its Dr at the start; never more than TAW − Dr + what came';
+
+const PART_TITLES = { wetted: 'the wetted part at the end', dry: 'the part that stays dry at the end' };
+
+export const traceBalance = {
+  'short-days': {
+    title: 'Days short of water',
+    says: {
+      none: 'No morning finds the soil drier than the plants can bear. The driest is shown.',
+      some: 'On mornings when the soil is too dry, the plants use less than they would.',
+      'part-none': 'On every morning one part of the ground its roots are in has water within easy reach.',
+      'part-some': 'On mornings when both parts are too dry, the plants use less than they would.',
+      'pot-none': 'On every day its pots had all that the plants would use.',
+      'pot-some': 'On days when its pots ran dry, the plants used less than they would.',
+    },
+    formula: {
+      none: SHORT,
+      some: SHORT,
+      'part-none': SHORT_PART,
+      'part-some': SHORT_PART,
+      'pot-none': SHORT_POT,
+      'pot-some': SHORT_POT,
+    },
+  },
+  used: {
+    title: 'Water used',
+    says: 'What the plants took up: their whole demand, unless they were short.',
+    formula: {
+      one: 'used = demand − what short days kept back: ETc − Ks × ETc, or to the water there; Ks = (TAW − Dr) / (TAW − RAW) beyond RAW, else 1',
+      part: 'used = Σ wetted share × drawn from the wetted part + (1 − wetted share) × drawn from the other',
+      pot: 'used = sum over the days',
+    },
+  },
+  'store-day': {
+    title: ({ weekday }: Format, { day, part }: OfDay & OfPart) => `${weekday(day)}, ${PART_TITLES[part]}`,
+    says: {
+      shared:
+        'Each part gives its share of the day’s use while it has water within easy reach; the other gives the lack. Rain falls on both, irrigation on the wetted part alone.',
+      alone: 'Young roots are in the wetted part alone. Rain falls on both parts, irrigation on that one.',
+    },
+    formula: {
+      shared: `Dr end = max(0, Dr start + drawn − rain − irrigation of the wetted part); drawn: ${DRAWN}`,
+      alone:
+        'Dr end = max(0, Dr start + drawn − rain − irrigation of the wetted part); drawn of the wetted part = the lesser of Ks × ETc / share and TAW − Dr + what came; of the other 0',
+    },
+  },
+  'day-balance': {
+    title: onDay('depletion at the end'),
+    says: {
+      one: 'The day’s use comes off, rain and irrigation fill, and what is beyond full drains.',
+      part: 'Both parts of the ground together.',
+      pot: 'Each run fills the pots and what is beyond full drains; then the plants use what is there.',
+    },
+    formula: {
+      one: 'Dr end = max(0, Dr start + used − rain − irrigation)',
+      part: 'Dr end = wetted share × Dr of the wetted part + (1 − wetted share) × Dr of the other',
+      pot: POT_DAY,
+    },
+  },
+  'irrigation-drained': {
+    title: 'Irrigation that drained past the roots',
+    says: {
+      none: NOTHING_DRAINED,
+      some: 'More came than the soil could hold, even without the rain, which drains first.',
+      part: 'More came to the wetted part than it could hold, even without the rain, which drains first.',
+      pot: 'More came than the mix could hold, even without the rain, which drains first.',
+    },
+    formula: {
+      none: EXCESS,
+      some: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed`,
+      part: `${EXCESS} of the wetted part; irrigation drained = wetted share × the excess beyond the day’s rain, summed`,
+      pot: `${POT_EXCESS}; irrigation drained = the excess beyond the part’s rain, summed`,
+    },
+  },
+  'rain-drained': {
+    title: 'Rain that drained past the roots',
+    says: {
+      none: NOTHING_DRAINED,
+      some: 'More came than the soil could hold. Rain drains first.',
+      part: 'More came to one part of the ground than it could hold. Rain drains first.',
+      pot: 'More came than the mix could hold. Rain drains first.',
+    },
+    formula: {
+      none: EXCESS,
+      some: `${EXCESS}; rain drained = the lesser of the excess and the day’s rain, summed`,
+      part: `${EXCESS} of each part; rain drained = the lesser of the excess and the day’s rain, × the share of each, summed`,
+      pot: `${POT_EXCESS}; rain drained = the lesser of the excess and the part’s rain, summed`,
+    },
+  },
+} satisfies Partial<StepTexts<CheckSteps>>;
+
+export const traceBalanceWords = area('traceBalance', traceBalance);
