@@ -44,12 +44,17 @@ function reasonOf(fault: RowFault, locale: string): string {
       return say.weekClosed(format, fault.weekStart);
     case 'week-run':
       return say.weekRun(format, fault.weekStart);
+    case 'read-by-day':
+      return say.readByDay(format, fault.weekStart);
+    case 'note-long':
+      return say.noteLong(format, fault.most);
     case 'date':
       return say.date(fault.example);
     case 'date-twice':
       return say.dateTwice(format, fault.before);
     case 'rain':
-      return say.rain(
+    case 'eto':
+      return say[fault.code](
         format,
         Math.ceil(fault.low),
         Math.floor(fault.high),

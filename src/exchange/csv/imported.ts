@@ -15,8 +15,20 @@ export interface ImportPreview {
   readonly faults: readonly RowFault[];
 }
 
-/** What a figure of a file says: minutes of a week, or a day's rain, lowest and highest temperature. */
-export type ImportReading = 'minutes' | 'rain' | 'minTemperature' | 'maxTemperature';
+/**
+ * What a figure of a file says: minutes of a zone's week, set by hand or really run, that it is closed, or its note; rain and reference
+ * ET of a week; or a day's rain, lowest and highest temperature.
+ */
+export type ImportReading =
+  | 'minutes'
+  | 'minutesRun'
+  | 'closed'
+  | 'note'
+  | 'weekRain'
+  | 'weekEto'
+  | 'rain'
+  | 'minTemperature'
+  | 'maxTemperature';
 
 /** One figure: what it is, what stands there and what would, in the plan's unit; undefined = computed or from the normals. */
 export interface ImportChange {
@@ -25,8 +37,9 @@ export interface ImportChange {
   readonly zone?: string | undefined;
   /** ISO day: the week's first, or the day of an observation. */
   readonly day: string;
-  readonly from: number | undefined;
-  readonly to: number;
+  readonly from: number | string | undefined;
+  /** A text for a note; 0 for a zone that is closed. */
+  readonly to: number | string;
 }
 
 /** A row that could not be read: its line in the file (the headings are line 1), what stands there, and what is wrong with it. */
@@ -57,11 +70,15 @@ export type RowFaultReason =
   | { readonly code: 'minutes'; readonly most: number }
   /** Minutes set by hand would change nothing: the week is closed, or what really ran is noted. */
   | { readonly code: 'week-closed' | 'week-run'; readonly weekStart: DayNumber }
+  /** Each day of the week has a reading of its own, which a total would not change. */
+  | { readonly code: 'read-by-day'; readonly weekStart: DayNumber }
+  /** More than a note may hold. */
+  | { readonly code: 'note-long'; readonly most: number }
   /** No day as year-month-day; `example`: one that is. */
   | { readonly code: 'date'; readonly example: string }
   /** Outside the bounds, which are in the units that the column was read in. */
   | {
-      readonly code: 'rain' | 'temperature';
+      readonly code: 'rain' | 'eto' | 'temperature';
       readonly low: number;
       readonly high: number;
       readonly units: UnitSystem;

@@ -1,47 +1,51 @@
-/** Minutes set by hand from a CSV table: a row for each zone, a column for each week, as `seasonToCsv` writes it. */
-import { dayNumber, isIsoDate, isoDate } from '../../engine/calendar.ts';
-import type { MinutesOrigin, Season, ZoneSeason } from '../../engine/season/season.ts';
+import { runThrough } from '../../engine/run-through.ts';
+import type { Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin } from '../../engine/season/zone-week.ts';
-import type { Edit } from '../../plan/edits/edit.ts';
-import { readWeek } from '../../plan/edits/week-records.ts';
+import { computingSeason } from '../../plan/compute-season.ts';
+import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
-import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
-import { bareWord, headingWords } from './read-heading.ts';
+import type { ImportPreview, RowFault } from './imported.ts';
 import { numberIn, readTable, type Table, type TableRow, tooManyCells } from './read-table.ts';
-import { type DecimalMark, decimalOf, type FormChoice, type TableForm } from './table-form.ts';
-
-/** As close as a file of this kit's own has it. */
-const SAME_MINUTES = 0.0006;
-
-interface WeekColumn {
-  /** Index of the column. */
-  readonly index: number;
-  /** Week of the season, from 0. */
-  readonly week: number;
-  /** Its first day. */
-  readonly day: string;
-}
-
-interface ZoneChange extends ImportChange {
-  readonly id: string;
-}
+import {
+  bareName,
+  figuresIn,
+  isFirstOfWeek,
+  type RecordRow,
+  type RowColumns,
+  rowsByKind,
+  rowsByZone,
+  weekColumns,
+  weekFaults,
+  zoneColumns,
+  zonesByName,
+} from './season-table.ts';
+import { isStretchEnd } from './stretch.ts';
+import { decimalSteps, type FormChoice, type TableForm } from './table-form.ts';
+import { type Figure, takeMinutes } from './take-minutes.ts';
+import { markOrigins, type RecordsInto, readNotes, readWeather, SAME_FIGURE, type WeatherRow } from './week-records.ts';
 
 /** What the rows are read against and into. */
-interface MinutesImport {
-  readonly plan: Plan;
-  readonly season: Season | undefined;
-  readonly decimal: DecimalMark;
-  readonly weeks: readonly WeekColumn[];
-  readonly changes: ZoneChange[];
-  readonly faults: RowFault[];
+interface MinutesImport extends RecordsInto {
   /** Zones read so far, by id, with their line. */
   readonly lines: Map<string, number>;
+  readonly named: ReadonlyMap<string, readonly PlanZone[]>;
+  /** Where each zone's runs come from, as its row says, by the zone's id. */
+  readonly marks: ReadonlyMap<string, TableRow>;
+  readonly originIn: ReturnType<typeof markOrigins>;
+  /** Zones of the season. */
+  readonly computed: ZonesById;
 }
 
+type ZonesById = ReadonlyMap<string, ZoneSeason>;
+
+const zonesById = (season: Season | undefined): ZonesById => new Map(season?.zones.map((zone) => [zone.zone.id, zone]));
+
 /**
- * Reads the rows whose measure is minutes (or that name none) against the plan. A blank changes nothing. A figure that is
- * the same as what is set by hand already is no change, and neither is what `season`, where it is given, has computed.
+ * Reads the rows whose measure is minutes (or that name none) against the plan, and those of the weeks' rain and reference ET and of
+ * notes, where there are some. A blank changes nothing. A figure that is the same as what is set by hand already is no change, and
+ * neither is what `season`, where it is given, has computed. Minutes are set by hand, but where a row says that they were really run or
+ * that the zone was closed they are logged so.
  * Zones are found by name, whatever its case. `locale`: BCP 47, whose language the headings may be in; English ones are
  * always read.
  */
@@ -52,7 +56,7 @@ export function minutesFromCsv(
   locale = 'en',
   choice: FormChoice = {},
 ): ImportPreview {
-  return minutesInTable(readTable(text), { plan, season, locale, choice });
+  return runThrough(minutesSteps(readTable(text), { plan, season, locale, choice }));
 }
 
 export interface MinutesReading {
@@ -62,11 +66,11 @@ export interface MinutesReading {
   readonly choice: FormChoice;
 }
 
-/** The same from a table that is read already. */
-export function minutesInTable(
+/** The same from a table that is read already, with pauses. */
+export function* minutesSteps(
   { header, rows, separator }: Table,
   { plan, season, locale, choice }: MinutesReading,
-): ImportPreview {
+): Generator<void, ImportPreview> {
   const columns = zoneColumns(header, locale);
   const weeks = weekColumns(header, plan);
   if (columns.zone < 0 || weeks.length === 0) {
@@ -74,123 +78,141 @@ export function minutesInTable(
     const fault: RowFault = { code: 'minutes-headings', line: 1, value, weekStart: plan.season.firstDay };
     return { form: { separator, decimal: '.' }, asked: [], edit: undefined, changes: [], faults: [fault] };
   }
-  const isFirst = ({ week }: WeekColumn, at: number) => weeks.findIndex((other) => other.week === week) === at;
-  const faults = weeks
-    .filter((column, at) => !isFirst(column, at))
-    .map(({ index }): RowFault => ({ code: 'week-twice', line: 1, value: header[index] ?? '' }));
-  faults.push(
-    ...header
-      .filter((heading, index) => isIsoDate(heading) && !weeks.some((column) => column.index === index))
-      .map((value): RowFault => ({ code: 'week-outside', line: 1, value })),
-  );
-  const ofMinutes = rows.filter(
-    ({ cells }) => !cells[columns.planting] && (columns.measure < 0 || isMinutes(cells[columns.measure] ?? '', locale)),
-  );
-  const figures = ofMinutes.flatMap(({ cells }) => weeks.map(({ index }) => cells[index] ?? ''));
-  const decimal = choice.decimal ?? decimalOf(figures, separator).answer;
+  const faults = weekFaults(header, weeks);
+  const { minutes: ofMinutes, records } = yield* rowsByKind(rows, columns, locale);
+  const weather = weatherRows(records, columns);
+  const figures = figuresIn([...ofMinutes, ...weather.map(({ row }) => row)], weeks);
+  const decimal = choice.decimal ?? (yield* decimalSteps(figures, separator)).answer;
   const form: TableForm = { separator, decimal: decimal ?? '.' };
   if (decimal === undefined) return { form, asked: ['decimal'], edit: undefined, changes: [], faults: [] };
+  const named = zonesByName(plan);
   const into: MinutesImport = {
     plan,
     season,
+    locale,
     decimal,
-    weeks: weeks.filter(isFirst),
+    weeks: weeks.filter(isFirstOfWeek),
     changes: [],
+    edits: [],
     faults,
     lines: new Map(),
+    named,
+    marks: rowsByZone(records, 'mark', columns.zone, named),
+    originIn: markOrigins(locale),
+    computed: zonesById(season),
   };
-  for (const row of ofMinutes) {
-    const refused = tooManyCells(row, header, form);
-    if (refused !== undefined) faults.push({ line: row.line, ...refused });
-    else readRow(row, row.cells[columns.zone] ?? '', into);
+  const zones: ZoneRow[] = [];
+  for (const [index, row] of ofMinutes.entries()) {
+    if (isStretchEnd(index)) yield;
+    zones.push(...zoneRow(row, row.cells[columns.zone] ?? '', { header, form, into }));
   }
-  const { changes } = into;
-  const edits = changes.map<Edit>(({ id, day, to }) => ({ type: 'set-minutes', zone: id, week: day, minutes: to }));
+  // What was set, run and read moves what is computed: that is compared only then.
+  yield* figureSteps(zones, into, isMarked);
+  for (const row of weather) readWeather(row, into);
+  readZoneNotes(rowsByZone(records, 'note', columns.zone, named), into);
+  const moved = zonesById(yield* seasonAfter(into));
+  yield* figureSteps(zones, into, (figure) => !isMarked(figure) && !isSame(figure, moved));
+  const { changes, edits } = into;
+  const action = changes.every(({ reading }) => reading === 'minutes') ? 'import-minutes' : 'import-season';
   return {
     form,
     asked: [],
-    edit: edits.length === 0 ? undefined : { type: 'together', action: 'import-minutes', edits },
+    edit: edits.length === 0 ? undefined : { type: 'together', action, edits },
     changes,
     faults,
   };
 }
 
-function readRow(row: TableRow, name: string, into: MinutesImport): void {
-  const { plan, faults, lines } = into;
-  const [zone, ...others] = zonesNamed(plan, name);
-  if (others.length > 0) {
-    faults.push({ code: 'zone-shared', line: row.line, value: name, zones: others.length + 1 });
-    return;
-  }
-  if (zone === undefined) {
-    faults.push({ code: 'zone-unknown', line: row.line, value: name });
-    return;
-  }
-  const before = lines.get(zone.id);
-  if (before === undefined) readFigures(row, zone, into);
-  else faults.push({ code: 'zone-twice', line: row.line, value: name, before });
+function weatherRows(records: readonly RecordRow[], { zone, unit }: RowColumns): readonly WeatherRow[] {
+  return records.flatMap(({ row, kind }) =>
+    (kind === 'rain' || kind === 'eto') && !row.cells[zone] ? [{ row, kind, unit: row.cells[unit] ?? '' }] : [],
+  );
 }
 
-function readFigures({ line, cells }: TableRow, zone: PlanZone, into: MinutesImport): void {
-  const { plan, season, decimal, weeks, changes, faults, lines } = into;
-  lines.set(zone.id, line);
-  const computed = season?.zones.find((each) => each.zone.id === zone.id);
+function readZoneNotes(notes: ReadonlyMap<string, TableRow>, into: MinutesImport): void {
+  for (const zone of into.plan.zones) {
+    const row = notes.get(zone.id);
+    if (row !== undefined) readNotes(row, zone, into);
+  }
+}
+
+/** The season with what was found so far; as it is where that is nothing, or is refused. */
+function* seasonAfter({ plan, season, edits }: MinutesImport): Generator<void, Season | undefined> {
+  if (season === undefined || edits.length === 0) return season;
+  const result = tryEdit(plan, { type: 'together', edits: [...edits] });
+  if (!result.ok) return season;
+  const steps = computingSeason(result.plan, season);
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done === true) return step.value;
+    yield;
+  }
+}
+
+interface ZoneRow {
+  readonly row: TableRow;
+  readonly zone: PlanZone;
+}
+
+interface RowsOf {
+  readonly header: readonly string[];
+  readonly form: TableForm;
+  readonly into: MinutesImport;
+}
+
+/** With its zone; nothing where it cannot be read, which is said. */
+function zoneRow(row: TableRow, name: string, { header, form, into }: RowsOf): readonly ZoneRow[] {
+  const { named, faults, lines } = into;
+  const refused = tooManyCells(row, header, form);
+  const [zone, ...others] = named.get(bareName(name)) ?? [];
+  const before = zone && lines.get(zone.id);
+  if (refused !== undefined) faults.push({ line: row.line, ...refused });
+  else if (others.length > 0)
+    faults.push({ code: 'zone-shared', line: row.line, value: name, zones: others.length + 1 });
+  else if (zone === undefined) faults.push({ code: 'zone-unknown', line: row.line, value: name });
+  else if (before !== undefined) faults.push({ code: 'zone-twice', line: row.line, value: name, before });
+  else {
+    lines.set(zone.id, row.line);
+    return [{ row, zone }];
+  }
+  return [];
+}
+
+const isMarked = ({ marked }: Figure): boolean => marked !== undefined;
+
+function isSame({ zone, week, minutes }: Figure, zones: ZonesById): boolean {
+  const computed = zones.get(zone);
+  return computed !== undefined && Math.abs(zoneFigure(computed, 'minutes', week) - minutes) < SAME_FIGURE;
+}
+
+/** What goes out is what the season has run, even more than can be set by hand: taken in again unchanged, it changes nothing. */
+function isKept(figure: Figure, zones: ZonesById): boolean {
+  return isSame(figure, zones) && (figure.marked === undefined || figure.marked === figure.origin);
+}
+
+function* figureSteps(
+  zones: readonly ZoneRow[],
+  into: MinutesImport,
+  isWanted: (figure: Figure) => boolean,
+): Generator<void> {
+  for (const [index, each] of zones.entries()) {
+    if (isStretchEnd(index)) yield;
+    readFigures(each, into, isWanted);
+  }
+}
+
+function readFigures({ row, zone }: ZoneRow, into: MinutesImport, isWanted: (figure: Figure) => boolean): void {
+  const { decimal, weeks, faults, marks, originIn } = into;
+  const { line, cells } = row;
+  const computed = into.computed.get(zone.id);
   for (const { index, week, day } of weeks) {
     const value = cells[index] ?? '';
-    const to = numberIn(value, decimal);
-    // What goes out is what the season has run, even more than can be set by hand: taken in again unchanged, it changes nothing.
-    if (to === undefined || isComputed(to, computed, week)) continue;
-    if (!(to >= 0 && to <= MINUTES_A_WEEK)) {
+    const minutes = numberIn(value, decimal);
+    if (minutes === undefined) continue;
+    const marked = computed && originIn(marks.get(zone.id)?.cells[index] ?? '');
+    const figure: Figure = { zone: zone.id, week, minutes, marked, origin: computed && zoneOrigin(computed, week) };
+    if (isKept(figure, into.computed) || !isWanted(figure)) continue;
+    if (!(minutes >= 0 && minutes <= MINUTES_A_WEEK))
       faults.push({ code: 'minutes', line, value, most: MINUTES_A_WEEK });
-      continue;
-    }
-    const from = readWeek(plan.choices?.[zone.id], plan.season, day)?.minutes;
-    if (from !== undefined && Math.abs(from - to) < SAME_MINUTES) continue;
-    const held = computed && HELD[zoneOrigin(computed, week)];
-    if (held === undefined) changes.push({ id: zone.id, reading: 'minutes', zone: zone.name, day, from, to });
-    else faults.push({ code: held, line, value, weekStart: dayNumber(day) });
+    else takeMinutes({ ...figure, line, value, day, name: zone.name }, into);
   }
-}
-
-/** Weeks in which minutes set by hand would change nothing. */
-const HELD: Partial<Record<MinutesOrigin, 'week-closed' | 'week-run'>> = { closed: 'week-closed', run: 'week-run' };
-
-function isComputed(minutes: number, zone: ZoneSeason | undefined, week: number): boolean {
-  return zone !== undefined && Math.abs(zoneFigure(zone, 'minutes', week) - minutes) < SAME_MINUTES;
-}
-
-function weekColumns(header: readonly string[], { season }: Plan): readonly WeekColumn[] {
-  const first = dayNumber(season.firstDay);
-  return header.flatMap((heading, index) => {
-    if (!isIsoDate(heading)) return [];
-    const week = Math.floor((dayNumber(heading) - first) / 7);
-    return week >= 0 && week < season.weeks ? [{ index, week, day: isoDate(first + 7 * week) }] : [];
-  });
-}
-
-function zonesNamed(plan: Plan, name: string): readonly PlanZone[] {
-  return plan.zones.filter((zone) => zone.name.trim().toLowerCase() === name.toLowerCase());
-}
-
-/** Indexes of the columns that say of what a row is; -1 for one that is not there. */
-export function zoneColumns(header: readonly string[], locale: string): Readonly<Record<RowColumn, number>> {
-  const words = headingWords(locale);
-  const headings = header.map(bareWord);
-  const index = (column: RowColumn) => {
-    const names = words.map(({ headings: own }) => bareWord(own[column]));
-    return headings.findIndex((heading) => names.includes(heading));
-  };
-  return { zone: index('zone'), planting: index('planting'), measure: index('measure') };
-}
-
-type RowColumn = 'zone' | 'planting' | 'measure';
-
-/** Whether a row is of minutes, by its measure; in English in a person's own words too. */
-function isMinutes(measure: string, locale: string): boolean {
-  const words = headingWords(locale);
-  const word = bareWord(measure);
-  if (words.some(({ measures }) => bareWord(measures.minutes) === word)) return true;
-  return (
-    !words.some(({ measures }) => [measures.volume, measures.rain].map(bareWord).includes(word)) && /min/i.test(measure)
-  );
 }

@@ -1,7 +1,9 @@
 /** The rows of a CSV file: separator told from its rows, byte order mark taken off, blank lines passed over. */
 import Papa from 'papaparse';
+import { runThrough } from '../../engine/run-through.ts';
 import { fromSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import type { Refusal } from './imported.ts';
+import { rowSteps, unixSteps } from './row-steps.ts';
 import type { DecimalMark, Separator, TableForm } from './table-form.ts';
 
 export interface Table {
@@ -18,24 +20,23 @@ export interface TableRow {
 }
 
 export function readTable(text: string): Table {
-  const bare = text.replace(/^\uFEFF/, '').replaceAll(/\r\n?/g, '\n');
+  return runThrough(tableSteps(text));
+}
+
+/** The same with pauses, for a table of any length. */
+export function* tableSteps(text: string): Generator<void, Table> {
+  const bare = yield* unixSteps(text);
   const separator = separatorOf(bare);
   const rows: TableRow[] = [];
-  let line = 1;
-  let read = 0;
-  Papa.parse<string[]>(bare, {
-    delimiter: separator,
-    newline: '\n',
-    step: ({ data, meta }) => {
-      const cells = data.map(written);
-      if (cells.some((cell) => cell !== '')) rows.push({ line, cells });
-      // A quoted cell may hold line breaks.
-      line += bare.slice(read, meta.cursor).split('\n').length - 1;
-      read = meta.cursor;
-    },
-  });
-  const [first, ...rest] = rows;
-  return { separator, header: first?.cells ?? [], rows: rest };
+  for (const some of rowSteps(bare, separator)) {
+    for (const { line, cells } of some) {
+      const read = cells.map(written);
+      if (read.some((cell) => cell !== '')) rows.push({ line, cells: read });
+    }
+    yield;
+  }
+  const first = rows.shift();
+  return { separator, header: first?.cells ?? [], rows };
 }
 
 /** In order of preference: a comma may also be a decimal mark, or stand in a heading. */
@@ -43,9 +44,12 @@ const SEPARATORS: readonly Separator[] = ['\t', ';', '|', ','];
 
 /** As many rows tell it. */
 const ROWS_ASKED = 1000;
+const LETTERS_ASKED = 200_000;
 
 /** What parts the headings, and most rows into as many cells. */
-function separatorOf(text: string): Separator {
+function separatorOf(whole: string): Separator {
+  const isLong = whole.length > LETTERS_ASKED;
+  const text = (isLong && whole.slice(0, whole.lastIndexOf('\n', LETTERS_ASKED) + 1)) || whole;
   let best: { readonly separator: Separator; readonly alike: number } | undefined;
   for (const separator of SEPARATORS) {
     const options = { delimiter: separator, newline: '\n', skipEmptyLines: 'greedy', preview: ROWS_ASKED } as const;
@@ -72,7 +76,7 @@ export function tooManyCells(
 
 /** What was written, without the mark that keeps a name from being a formula. */
 function written(cell: string): string {
-  return fromSpreadsheetText(cell.trim()).trim();
+  return fromSpreadsheetText(cell).trim();
 }
 
 /** The other mark between groups of three digits. */

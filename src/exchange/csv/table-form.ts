@@ -1,4 +1,5 @@
 /** How a table is written: what parts its columns, its decimal mark, the order of its days. Told from the whole of it. */
+import { isStretchEnd } from './stretch.ts';
 
 export type Separator = ',' | ';' | '\t' | '|';
 export type DecimalMark = '.' | ',';
@@ -38,10 +39,12 @@ const EITHER = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
  * The decimal mark of a table's figures. Where both marks are met, the one that more of them have: the others cannot be read then.
  * Three digits after a point are decimals, as data files have them, unless semicolons part the columns.
  */
-export function decimalOf(figures: Iterable<string>, separator: Separator): Told<DecimalMark> {
+export function* decimalSteps(figures: Iterable<string>, separator: Separator): Generator<void, Told<DecimalMark>> {
   const count = { '.': 0, ',': 0 };
   let either = false;
+  let seen = 0;
   for (const figure of figures) {
+    if (isStretchEnd(seen++)) yield;
     const sure = SURE.find(([pattern]) => pattern.test(figure));
     if (sure !== undefined) count[sure[1]]++;
     else if (EITHER.test(figure)) either ||= figure.includes(',') || separator === ';';
@@ -51,9 +54,11 @@ export function decimalOf(figures: Iterable<string>, separator: Separator): Told
 }
 
 /** The order of a table's days: where no day is beyond the 12th, day and month could be either. */
-export function dayOrderOf(days: Iterable<string>): Told<DayOrder> {
+export function* dayOrderSteps(days: Iterable<string>): Generator<void, Told<DayOrder>> {
   const count = { 'day-month-year': 0, 'month-day-year': 0, either: 0 };
+  let seen = 0;
   for (const day of days) {
+    if (isStretchEnd(seen++)) yield;
     const order = orderIn(day);
     if (order !== undefined) count[order]++;
   }

@@ -1,10 +1,11 @@
 /** A rain gauge's log, or daily weather, from a CSV file: a day on each row, taken into the plan's own observations. */
 import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
+import { runThrough } from '../../engine/run-through.ts';
 import { fromSi, type Quantity, type UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { roundByShare, roundForPerson } from '../../plan/edits/round-for-person.ts';
 import type { Plan, PlanDay } from '../../plan/schema/plan-schema.ts';
-import { dailyWeatherIn, type FileDay, type WeatherUnits } from '../weather-file/read-daily-weather.ts';
+import { dailyWeatherSteps, type FileDay, type WeatherUnits } from '../weather-file/read-daily-weather.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
 import { readTable, type Table } from './read-table.ts';
 import type { FormChoice } from './table-form.ts';
@@ -16,7 +17,7 @@ export interface WeatherPreview extends ImportPreview {
   readonly units: WeatherUnits;
 }
 
-type Reading = Exclude<ImportChange['reading'], 'minutes'>;
+type Reading = Extract<ImportChange['reading'], 'rain' | 'minTemperature' | 'maxTemperature'>;
 const READINGS: readonly Reading[] = ['rain', 'minTemperature', 'maxTemperature'];
 
 /**
@@ -31,20 +32,21 @@ export function weatherFromCsv(
   locale = 'en',
   choice: FormChoice = {},
 ): WeatherPreview {
-  return weatherInTable(readTable(text), plan, { units, locale, choice });
+  return runThrough(weatherSteps(readTable(text), plan, { units, locale, choice }));
 }
 
-/** The same from a table that is read already. */
-export function weatherInTable(
+/** The same from a table that is read already, with pauses. */
+export function* weatherSteps(
   table: Table,
   plan: Plan,
   { units, locale, choice }: { readonly units: UnitSystem; readonly locale: string; readonly choice: FormChoice },
-): WeatherPreview {
-  const file = dailyWeatherIn(table, units, locale, choice);
+): Generator<void, WeatherPreview> {
+  const file = yield* dailyWeatherSteps(table, units, locale, choice);
   const inside = file.days.filter(({ day }) => isInside(day, plan));
   const changes: ImportChange[] = [];
   const faults: RowFault[] = [...file.faults];
   const edits: Edit[] = [];
+  yield;
   for (const each of inside) {
     const day = isoDate(each.day);
     const before = plan.log?.days?.[day];

@@ -1,5 +1,5 @@
 import { fromBase64Url } from './base64url.ts';
-import { LINK_MARK } from './link-to.ts';
+import { LINK_MARK, YEARS_MARK } from './link-to.ts';
 
 /** A few kilobytes may be deflated zeros without end. */
 const MOST_BYTES = 5_000_000;
@@ -22,6 +22,8 @@ export interface LinkContent {
   readonly text: string;
   /** False for a link of 0.1.0, which has no checksum: a letter may have been changed on its way. */
   readonly isChecked: boolean;
+  /** The plan's real years were left out: figures may differ from those of whoever made the link. */
+  readonly lacksYears: boolean;
 }
 
 /**
@@ -43,7 +45,7 @@ export async function linkContent(fragment: string): Promise<LinkContent | undef
   if (text === TOO_LARGE) throw new LinkError('too-large');
   // A plan is an object; bytes whose first letter was changed may inflate to a few letters of anything.
   if (!text?.startsWith('{')) throw new LinkError('damaged');
-  return { text, isChecked };
+  return { text, isChecked, lacksYears: parts.includes(YEARS_MARK) };
 }
 
 /** Its first two bytes (RFC 1952, 2.3.1). Deflate alone never begins so: the first would name the block type that RFC 1951, 3.2.3, forbids. */

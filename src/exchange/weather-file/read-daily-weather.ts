@@ -1,16 +1,17 @@
 /** A CSV of daily weather (date, rain, lowest and highest temperature) as days of the engine. */
-import { dayNumber, isoDate } from '../../engine/calendar.ts';
-import type { DailyWeather } from '../../engine/climate/monthly-normals.ts';
+import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
+import { runThrough } from '../../engine/run-through.ts';
 import { type Quantity, toSi, type UnitSystem } from '../../engine/units.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
 import type { Refusal, RowFault } from '../csv/imported.ts';
 import { readDay } from '../csv/read-day.ts';
 import { bareWord, type Heading, type HeadingUnit, headingWords, readHeading } from '../csv/read-heading.ts';
 import { numberIn, readTable, type Table, type TableRow, tooManyCells } from '../csv/read-table.ts';
+import { isStretchEnd } from '../csv/stretch.ts';
 import {
   type DecimalMark,
-  dayOrderOf,
-  decimalOf,
+  dayOrderSteps,
+  decimalSteps,
   type FormChoice,
   type FormQuestion,
   type TableForm,
@@ -25,6 +26,14 @@ export interface DailyWeatherFile {
   readonly faults: readonly RowFault[];
   /** The units that the figures were read in: those of the heading, or else those given. */
   readonly units: WeatherUnits;
+}
+
+/** What a gauge and a thermometer give of a day; a reading may be missing. */
+interface DailyWeather {
+  readonly day: DayNumber;
+  readonly rainMm?: number | undefined;
+  readonly minTemperatureC?: number | undefined;
+  readonly maxTemperatureC?: number | undefined;
 }
 
 /** A day, with the line that it stands on. */
@@ -61,11 +70,16 @@ export function readDailyWeather(
   locale = 'en',
   choice: FormChoice = {},
 ): DailyWeatherFile {
-  return dailyWeatherIn(readTable(text), units, locale, choice);
+  return runThrough(dailyWeatherSteps(readTable(text), units, locale, choice));
 }
 
-/** The same from a table that is read already. */
-export function dailyWeatherIn(table: Table, units: UnitSystem, locale: string, choice: FormChoice): DailyWeatherFile {
+/** The same from a table that is read already, with pauses. */
+export function* dailyWeatherSteps(
+  table: Table,
+  units: UnitSystem,
+  locale: string,
+  choice: FormChoice,
+): Generator<void, DailyWeatherFile> {
   const { header, rows, separator } = table;
   const columns = weatherColumns(header, locale);
   const unitsOf = (reading: Reading) => columns[reading] && (columns[reading].units ?? units);
@@ -74,18 +88,23 @@ export function dailyWeatherIn(table: Table, units: UnitSystem, locale: string, 
     const fault: RowFault = { code: 'weather-headings', line: 1, value: header.join(', ').slice(0, 80) };
     return { form: { separator, decimal: '.' }, asked: [], days: [], faults: [fault], units: read };
   }
-  const { form, asked } = formOf(table, columns, choice);
+  const { form, asked } = yield* formOf(table, columns, choice);
   const unclear = headingFaults(header, columns, locale);
   if (unclear.length > 0 || asked.length > 0) return { form, asked, days: [], faults: unclear, units: read };
-  const hourly = hourlyFault(rows, columns.date.index, form);
+  const hourly = yield* hourlyFault(rows, columns.date.index, form);
   if (hourly !== undefined) return { form, asked, days: [], faults: [hourly], units: read };
-  return { form, asked, ...daysOf(table, columns, read, form), units: read };
+  return { form, asked, ...(yield* daysOf(table, columns, read, form)), units: read };
 }
 
 /** The row where a day has another time than in a row before: the figures of such a file are of no day. */
-function hourlyFault(rows: readonly TableRow[], dateIndex: number, { days }: TableForm): RowFault | undefined {
+function* hourlyFault(
+  rows: readonly TableRow[],
+  dateIndex: number,
+  { days }: TableForm,
+): Generator<void, RowFault | undefined> {
   const times = new Map<string, string>();
-  for (const { line, cells } of rows) {
+  for (const [index, { line, cells }] of rows.entries()) {
+    if (isStretchEnd(index)) yield;
     const value = cells[dateIndex] ?? '';
     const written = readDay(value, days ?? 'year-month-day');
     if (written === undefined) continue;
@@ -96,15 +115,16 @@ function hourlyFault(rows: readonly TableRow[], dateIndex: number, { days }: Tab
   return undefined;
 }
 
-function daysOf(
+function* daysOf(
   { header, rows }: Table,
   columns: WeatherColumns,
   units: WeatherUnits,
   form: TableForm,
-): Pick<DailyWeatherFile, 'days' | 'faults'> {
+): Generator<void, Pick<DailyWeatherFile, 'days' | 'faults'>> {
   const days = new Map<number, FileDay>();
   const faults: RowFault[] = [];
-  for (const row of rows) {
+  for (const [index, row] of rows.entries()) {
+    if (isStretchEnd(index)) yield;
     const { line } = row;
     const day = tooManyCells(row, header, form) ?? readRow(row.cells, columns, units, form);
     const before = 'day' in day ? days.get(day.day)?.line : undefined;
@@ -116,13 +136,17 @@ function daysOf(
 }
 
 /** How the figures and days of a table are written, as its reader says or as it shows. */
-function formOf({ rows, separator }: Table, columns: WeatherColumns, choice: FormChoice) {
+function* formOf(
+  { rows, separator }: Table,
+  columns: WeatherColumns,
+  choice: FormChoice,
+): Generator<void, Pick<DailyWeatherFile, 'form' | 'asked'>> {
   const cellsOf = function* (...which: readonly Column[]): Generator<string> {
     const indexes = which.flatMap((column) => columns[column]?.index ?? []);
     for (const { cells } of rows) for (const index of indexes) yield cells[index] ?? '';
   };
-  const decimal = choice.decimal ?? decimalOf(cellsOf('rain', 'min', 'max'), separator).answer;
-  const days = choice.days ?? dayOrderOf(cellsOf('date')).answer;
+  const decimal = choice.decimal ?? (yield* decimalSteps(cellsOf('rain', 'min', 'max'), separator)).answer;
+  const days = choice.days ?? (yield* dayOrderSteps(cellsOf('date'))).answer;
   const asked: FormQuestion[] = [];
   if (decimal === undefined) asked.push('decimal');
   if (days === undefined) asked.push('days');

@@ -16,7 +16,7 @@ describe('minutesFromCsv', () => {
     const preview = minutesFromCsv(`Zone,2027-04-12,2027-04-19\n${zoneName.toUpperCase()},45,\n`, plan);
     expect(preview.faults).toEqual([]);
     expect(preview.changes).toEqual([
-      { id: zoneId, reading: 'minutes', zone: zoneName, day: '2027-04-12', from: undefined, to: 45 },
+      { reading: 'minutes', zone: zoneName, day: '2027-04-12', from: undefined, to: 45 },
     ]);
     expect(preview.edit).toMatchObject({ type: 'together' });
     const next = applyEdit(plan, preview.edit as NonNullable<typeof preview.edit>);

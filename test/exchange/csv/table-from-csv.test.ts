@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
-import { tableFromCsv } from '../../../src/exchange/csv/table-from-csv.ts';
+import { csvSteps, tableFromCsv } from '../../../src/exchange/csv/table-from-csv.ts';
+import { computeSeason } from '../../../src/plan/compute-season.ts';
+import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { plan, season } from './mixed-season.ts';
 
 const against = { plan, season };
@@ -37,5 +40,53 @@ describe('tableFromCsv', () => {
     expect(tableFromCsv(changed, against)).toMatchObject({
       changes: [{ reading: 'minutes', zone: 'Beds', day: '2027-04-12', from: undefined, to: 33 }],
     });
+  });
+
+  it('finds a zone whose name an earlier version wrote in two lines', () => {
+    const named = mixedGarden({ zones: [zone({ name: 'Beds by the wall' })] });
+    const text = 'Zone,2027-04-12\r\n"Beds\r\nby\tthe wall",45\r\n';
+    expect(tableFromCsv(text, { plan: named, season: undefined })).toMatchObject({
+      faults: [],
+      changes: [{ zone: 'Beds by the wall', to: 45 }],
+    });
+  });
+
+  it('takes back what a season runs, however long: all day, every day', () => {
+    const lines = [{ kind: 'dripline', flow: 0.6, spacing: 12, layout: { kind: 'length', length: 1 } }] as const;
+    const field = tomatoes({ extent: { kind: 'area', area: 1_000_000 }, lines: [...lines] });
+    const dry = oneBed({
+      zones: [zone({ wateringDays: 7, timerStepMinutes: 120, startsADay: 24, plantings: [field] })],
+    });
+    const run = computeSeason(dry);
+    const minutes = run.zones[0] === undefined ? 0 : zoneFigure(run.zones[0], 'minutes', 1);
+    expect(minutes).toBeGreaterThanOrEqual(10_080);
+    const text = seasonToCsv(run, { units: 'us', measures: ['minutes'] });
+    expect(tableFromCsv(text, { plan: dry, season: run })).toMatchObject({ faults: [], changes: [] });
+  });
+});
+
+describe('a long table', () => {
+  const ROWS = 60_000;
+
+  it.each([
+    ['of weather', `Date,Rain (in)\r\n${'2027-04-06,0.5\r\n'.repeat(ROWS)}`, 'date-twice', ROWS - 1],
+    ['of minutes', `Zone,2027-04-12\n${'Beds,45\n'.repeat(ROWS)}`, 'zone-twice', ROWS - 1],
+    ['of names in lines', `Zone,2027-04-12\n${'"Beds\nby a ""wall""",45\n'.repeat(ROWS)}`, 'zone-unknown', ROWS],
+  ])('%s is read in steps, none of which takes long', (_name, text, code, faults) => {
+    const steps = csvSteps(text, against);
+    const times: number[] = [];
+    for (;;) {
+      const began = process.cpuUsage();
+      const step = steps.next();
+      const { user, system } = process.cpuUsage(began);
+      times.push((user + system) / 1000);
+      if (step.done !== true) continue;
+      expect(step.value).toMatchObject({ rows: ROWS, faults: { length: faults } });
+      expect('faults' in step.value && step.value.faults.every((fault) => fault.code === code)).toBe(true);
+      break;
+    }
+    expect(times.length).toBeGreaterThan(ROWS / 1000);
+    const whole = times.reduce((sum, ms) => sum + ms, 0);
+    expect(Math.max(...times)).toBeLessThan(whole / 3);
   });
 });

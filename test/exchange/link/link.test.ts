@@ -3,7 +3,7 @@ import { deflateRawSync, gunzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fromBase64Url, toBase64Url } from '../../../src/exchange/link/base64url.ts';
-import { linkTo } from '../../../src/exchange/link/link-to.ts';
+import { linkTo, withoutYears } from '../../../src/exchange/link/link-to.ts';
 import { LinkError, linkContent, planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
 import { readPlan } from '../../../src/plan/reading/read-plan.ts';
 import { arbitraryPlan } from '../../support/arbitrary-plan.ts';
@@ -45,12 +45,14 @@ describe('a link', () => {
     expect(link.length).toBeLessThan(JSON.stringify(mixedGarden()).length);
   });
 
-  it('brings any plan back as it was', async () => {
+  it('brings any plan back as it was, but for its real years, and says so', async () => {
     await fc.assert(
       fc.asyncProperty(arbitraryPlan(), async (plan) => {
         const text = await planTextFromLink(new URL(await linkTo(plan, PAGE)).hash);
-        const [back, was] = [readPlan(text ?? ''), readPlan(JSON.stringify(plan))];
+        const [back, was] = [readPlan(text ?? ''), readPlan(JSON.stringify(withoutYears(plan)))];
         expect(back).toEqual(was);
+        const { lacksYears } = (await linkContent(await linkTo(plan, PAGE))) ?? {};
+        expect(lacksYears).toBe(plan.site.years !== undefined);
       }),
       { numRuns: 30 },
     );
@@ -99,8 +101,8 @@ describe('a link', () => {
 
   it('of 0.1.0 is read, and is known to have no checksum', async () => {
     const text = JSON.stringify(oneBed());
-    expect(await linkContent(packed(text))).toEqual({ text, isChecked: false });
-    expect(await linkContent(await linkTo(oneBed(), PAGE))).toEqual({ text, isChecked: true });
+    expect(await linkContent(packed(text))).toEqual({ text, isChecked: false, lacksYears: false });
+    expect(await linkContent(await linkTo(oneBed(), PAGE))).toEqual({ text, isChecked: true, lacksYears: false });
   });
 
   it('is refused where it is no text (UTF-8)', async () => {

@@ -1,0 +1,103 @@
+/** Common names and their spellings are common knowledge; the classes stand against figures read in the published list of WUCOLS IV. */
+import { describe, expect, it } from 'vitest';
+import { editDistance } from '../../../src/exchange/plants/edit-distance.ts';
+import { findPlants } from '../../../src/exchange/plants/find-plants.ts';
+import { type GardenPlant, type ListedPlant, plantList } from '../../../src/exchange/plants/plant-list.ts';
+import { regionsByClass } from '../../../src/exchange/plants/plant-regions.ts';
+
+const list = plantList();
+const plants = list.filter((plant): plant is GardenPlant => plant.type === 'plant');
+const idOf = (plant: ListedPlant) => (plant.type === 'plant' ? plant.botanical : plant.crop);
+const found = (typed: string) => findPlants(list, typed, 5).map(({ plant }) => idOf(plant));
+
+const TYPED: readonly (readonly [typed: string, plant: string])[] = [
+  ['lavendar', 'Lavandula spp.'],
+  ['hydrangia', 'Hydrangea macrophylla'],
+  ['hortensia', 'Hydrangea macrophylla'],
+  ['roses', 'Rosa hybrids (bush)'],
+  ['rhododendrun', 'Rhododendron spp.'],
+  ['azaleas', 'Rhododendron spp. (azalea)'],
+  ['japanese maples', 'Acer palmatum'],
+  ['acer palmatum', 'Acer palmatum'],
+  ['bleeding hart', 'Dicentra spp.'],
+  ['black eyed susans', 'Rudbeckia spp.'],
+  ['courgettes', 'squash-zucchini'],
+  ['aubergine', 'eggplant'],
+  ['tomatos', 'tomato'],
+  ['chrysanthemem', 'Chrysanthemum x morifolium'],
+  ['pelargoniums', 'Pelargonium x hortorum'],
+  ['busy lizzie', 'Impatiens walleriana'],
+  ['mother in laws tongue', 'Sansevieria spp.'],
+  ['butterfly busch', 'Buddleja davidii'],
+  ['forsithia', 'Forsythia x intermedia'],
+  ['lilly of the nile', 'Agapanthus praecox'],
+  ['rosmary', 'Rosmarinus officinalis'],
+  ['blueberries', 'bush-berries'],
+  ['fushia', 'Fuchsia hybrids'],
+  ['crepe mirtle', 'Lagerstroemia spp.'],
+];
+
+describe('a plant typed as people type it', () => {
+  it.each(TYPED)('%s is found within the first five', (typed, plant) => {
+    expect(found(typed)).toContain(plant);
+  });
+
+  it('is nothing where nothing was typed, or nothing like it grows', () => {
+    expect(found('  ')).toEqual([]);
+    expect(found('xqzzzv')).toEqual([]);
+  });
+
+  it('tells the name that fits, where that is another than the one that is shown', () => {
+    expect(findPlants(list, 'courgette', 1)[0]?.as).toBe('courgette');
+  });
+});
+
+describe('the distance of two words', () => {
+  // Wagner and Fischer (1974) for the first; a swap of neighbours counts once (Damerau 1964).
+  it.each([
+    ['kitten', 'sitting', 3],
+    ['lavender', 'lavedner', 1],
+    ['rose', 'rose', 0],
+  ] as const)('%s and %s: %i', (one, other, distance) => {
+    expect(editDistance(one, other, 5)).toBe(distance);
+    expect(editDistance(other, one, 5)).toBe(distance);
+  });
+
+  it('is told as one more than the most that is asked for', () => {
+    expect(editDistance('abcdef', 'uvwxyz', 2)).toBe(3);
+  });
+});
+
+describe('the list', () => {
+  it('has each botanical name and each shown name once', () => {
+    for (const names of [plants.map(({ botanical }) => botanical), list.map(({ names: [first] }) => first)]) {
+      expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
+    }
+  });
+
+  it('has a class, a kind and a spread for each of well over 250', () => {
+    expect(plants.length).toBeGreaterThan(250);
+    for (const { botanical, kind, spreadFt, isClassFromMemory, byRegion } of plants) {
+      expect(kind, botanical).toBeDefined();
+      expect(spreadFt.least, botanical).toBeGreaterThan(0);
+      expect(spreadFt.most, botanical).toBeGreaterThanOrEqual(spreadFt.least);
+      expect(isClassFromMemory, botanical).toBe(Object.keys(byRegion).length === 0);
+    }
+  });
+
+  // WUCOLS IV, plant search database of the University of California, Davis, field `wubr`.
+  it.each([
+    ['Lavandula spp.', { low: 4, moderate: 1 }],
+    ['Rosa hybrids (bush)', { moderate: 6 }],
+    ['Cercis occidentalis', { 'very-low': 2, low: 2, moderate: 2 }],
+    ['Betula nigra', { high: 4 }],
+    ['Berberis thunbergii', { low: 1, moderate: 3, high: 2 }],
+    ['Eschscholzia californica', { 'very-low': 4 }],
+    ['Spathiphyllum spp.', { moderate: 1, high: 1 }],
+  ])('gives %s the classes of WUCOLS IV', (botanical, counts) => {
+    const plant = plants.find((each) => each.botanical === botanical);
+    if (plant === undefined) throw new Error(`${botanical} is not in the list`);
+    const told = regionsByClass(plant).map((row) => [row.class, row.regions.length]);
+    expect(Object.fromEntries(told)).toEqual(counts);
+  });
+});
