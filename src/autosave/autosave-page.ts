@@ -1,5 +1,5 @@
 import type { Plan } from '../plan/schema/plan-schema.ts';
-import type { PlanStore } from '../store/plan-store.ts';
+import type { PlanStore, SeasonWork } from '../store/plan-store.ts';
 import type { Drafts } from './drafts/drafts.ts';
 import type { AutosaveReport } from './report.ts';
 import type { SavedPlans } from './saved-plans.ts';
@@ -7,6 +7,8 @@ import type { SavedPlans } from './saved-plans.ts';
 /** What autosave needs of the page around it. */
 export interface AutosavePage {
   readonly store: PlanStore;
+  /** Takes the steps of a season with pauses. Left out: without. */
+  readonly work?: SeasonWork | undefined;
   /** Left out: nothing is saved, and plans come by links alone. */
   readonly saved: SavedPlans | undefined;
   /** Left out where nothing is saved. */

@@ -3,6 +3,7 @@
  * the page becomes an event, and `effects.ts` does what the table asks for.
  */
 
+import { runThrough } from '../engine/run-through.ts';
 import type { LinkContent } from '../exchange/link/plan-text-from-link.ts';
 import { sameData } from '../plan/same-data.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
@@ -11,7 +12,8 @@ import type { AutosavePage } from './autosave-page.ts';
 import { Deadline } from './deadline.ts';
 import { runEffect } from './effects.ts';
 import { hasNote } from './notes.ts';
-import { readLink } from './read-link.ts';
+import { PreparedPlan } from './prepared-plan.ts';
+import { type LinkedPlan, readLink } from './read-link.ts';
 import {
   AUTOSAVE_OFF,
   type AutosaveChoice,
@@ -20,7 +22,7 @@ import {
   type AutosaveStatus,
 } from './report.ts';
 import { savedPlanIn } from './saved-plan.ts';
-import type { Loaded } from './saved-plans.ts';
+import type { Loaded, SavedPlans } from './saved-plans.ts';
 import type { AutosaveEvent, AutosaveState, Effect } from './state.ts';
 import { transition } from './transitions.ts';
 
@@ -28,6 +30,7 @@ const NOTHING_LOADED: Loaded = { saved: undefined, damage: undefined, fault: und
 
 export class Autosave {
   readonly #page: AutosavePage;
+  readonly #plan: PreparedPlan;
   #state: AutosaveState;
   #report = AUTOSAVE_OFF;
   /** What has happened and is not dealt with yet. */
@@ -38,6 +41,7 @@ export class Autosave {
 
   constructor(page: AutosavePage) {
     this.#page = page;
+    this.#plan = new PreparedPlan(page.store, page.work ?? ((steps) => Promise.resolve(runThrough(steps))));
     this.#state = { mode: 'starting', canSave: this.#canSave, unsaved: undefined, notes: [] };
     page.drafts?.onFault((fault) => this.#dispatch({ type: 'storage-failed', fault }));
     this.#unsubscribe = page.store.subscribe((view, change) => {
@@ -54,6 +58,8 @@ export class Autosave {
     const [mirror, linked] = await Promise.all([saved?.storage.restore(), readLink(link)]);
     if (this.#isStopped) return;
     if (linked !== undefined && 'fault' in linked) this.#dispatch({ type: 'link-failed', fault: linked.fault });
+    await this.#prepared(linked !== undefined && 'plan' in linked ? linked.plan : this.#saved(mirror));
+    if (this.#isStopped) return;
     this.#load(mirror, linked !== undefined && 'plan' in linked ? linked : undefined);
     await drafts?.begin();
     if (!this.#isStopped) this.#tell();
@@ -72,10 +78,19 @@ export class Autosave {
     if (linked === undefined) return;
     if ('fault' in linked) this.#dispatch({ type: 'link-failed', fault: linked.fault });
     else {
+      await this.#prepared(linked.plan);
       const isAny = saved?.isAny;
       const { plan } = store.view;
-      const { isChecked } = linked;
-      this.#dispatch({ type: 'link-followed', link: linked.plan, isChecked, plan, isAny, hasOwnPlan: hasOwnPlan() });
+      const { isChecked, lacksYears } = linked;
+      this.#dispatch({
+        type: 'link-followed',
+        link: linked.plan,
+        isChecked,
+        lacksYears,
+        plan,
+        isAny,
+        hasOwnPlan: hasOwnPlan(),
+      });
     }
   }
 
@@ -83,6 +98,11 @@ export class Autosave {
   look(): void {
     const { saved, store, drafts } = this.#page;
     const news = this.#state.mode === 'current' && this.#canSave ? saved?.news() : undefined;
+    const waiting = this.#prepared(news?.plan);
+    if (waiting !== undefined) {
+      void waiting.then(() => this.look());
+      return;
+    }
     if (saved !== undefined && news !== undefined) {
       const { plan } = store.view;
       const isTyping = drafts?.isAny === true;
@@ -104,9 +124,9 @@ export class Autosave {
     const copy = () => saved?.storage.copies.read(of).text;
     const actions: Readonly<Record<AutosaveChoice, () => unknown>> = {
       'own-plan': () => this.#dispatch({ type: 'own-plan-chosen' }),
-      'saved-plan': () => this.#dispatch({ type: 'saved-plan-chosen' }),
-      'other-tab': () => plan && this.#dispatch({ type: 'other-tab-chosen', plan }),
-      'this-plan': () => plan && this.#dispatch({ type: 'this-plan-chosen', plan }),
+      'saved-plan': () => this.#oncePrepared(this.#saved(), () => this.#dispatch({ type: 'saved-plan-chosen' })),
+      'other-tab': () => this.#oncePrepared(this.#saved(), () => this.#withPlan('other-tab-chosen')),
+      'this-plan': () => this.#withPlan('this-plan-chosen'),
       'save-file': () => plan && savePlanFile(plan),
       retry: () => this.#retry(),
       close: () => this.#dispatch({ type: 'note-closed', code: of as AutosaveNoteCode }),
@@ -118,6 +138,27 @@ export class Autosave {
     };
     actions[choice]();
     this.#tell();
+  }
+
+  /** The plan that lies under the key. */
+  #saved(mirror?: string): Plan | undefined {
+    const isOpened = this.#state.mode !== 'starting' && mirror !== undefined;
+    return this.#canSave && !isOpened ? this.#page.saved?.peek(mirror) : undefined;
+  }
+
+  /** A large plan is computed before it is opened, a little at a time. Undefined where there is nothing to wait for. */
+  #prepared(plan: Plan | undefined): Promise<unknown> | undefined {
+    return plan && this.#plan.prepare(plan);
+  }
+
+  #oncePrepared(plan: Plan | undefined, then: () => void): void {
+    const waiting = this.#prepared(plan);
+    if (waiting === undefined) then();
+    else
+      void waiting.then(() => {
+        then();
+        this.#tell();
+      });
   }
 
   get #canSave(): boolean {
@@ -143,11 +184,20 @@ export class Autosave {
   }
 
   #restoreCopy(id: string, copy: Plan | undefined): void {
-    const { plan } = this.#page.store.view;
-    if (copy !== undefined && plan !== undefined) this.#dispatch({ type: 'copy-chosen', id, copy, plan });
+    if (copy === undefined) return;
+    this.#oncePrepared(copy, () => {
+      const { plan } = this.#page.store.view;
+      if (plan !== undefined) this.#dispatch({ type: 'copy-chosen', id, copy, plan });
+    });
   }
 
-  #load(mirror?: string, link?: { readonly plan: Plan; readonly isChecked: boolean }): void {
+  /** Of the plan on screen, where there is one. */
+  #withPlan(type: 'other-tab-chosen' | 'this-plan-chosen'): void {
+    const { plan } = this.#page.store.view;
+    if (plan !== undefined) this.#dispatch({ type, plan });
+  }
+
+  #load(mirror?: string, link?: LinkedPlan): void {
     const { saved, base, hasOwnPlan } = this.#page;
     const { mode, canSave } = this.#state;
     const isAwaited = mode === 'starting' || mode === 'conflict';
@@ -157,6 +207,7 @@ export class Autosave {
       ...(loaded ?? NOTHING_LOADED),
       link: link?.plan,
       isChecked: link?.isChecked ?? true,
+      lacksYears: link?.lacksYears ?? false,
       base: base(),
       hasOwnPlan: hasOwnPlan(),
     });
@@ -187,6 +238,7 @@ export class Autosave {
       dispatch: (event) => this.#dispatch(event),
       schedule: (withinMs) => this.#deadline.within(withinMs),
       load: () => this.#load(),
+      open: (plan) => this.#plan.open(plan),
       end: () => {
         this.#deadline.clear();
         this.#unsubscribe();
@@ -199,12 +251,24 @@ export class Autosave {
     const { notes, canSave } = this.#state;
     const report: AutosaveReport =
       saved !== undefined && canSave
-        ? { status: statusOf(this.#state), notes, copies: saved.listCopies(), drafts: drafts?.left ?? [] }
+        ? {
+            status: statusOf(this.#state),
+            notes: notesOnPage(notes, saved),
+            copies: saved.listCopies(),
+            drafts: drafts?.left ?? [],
+          }
         : { ...AUTOSAVE_OFF, notes };
     if (sameData(report, this.#report)) return;
     this.#report = report;
     onReport(report);
   }
+}
+
+/** Another plan of the same page is no other tab. */
+function notesOnPage(notes: AutosaveReport['notes'], saved: SavedPlans): AutosaveReport['notes'] {
+  return notes.map((note) =>
+    (note.code === 'conflict' || note.code === 'other-tab') && saved.isOfThisPage ? { ...note, isOnPage: true } : note,
+  );
 }
 
 /** Whether there is no more to it than a plan that will be saved soon, which nobody needs to be told. */

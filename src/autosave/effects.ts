@@ -1,4 +1,5 @@
 /** Does what the table of `transitions.ts` asks for. */
+import type { Plan } from '../plan/schema/plan-schema.ts';
 import type { AutosavePage } from './autosave-page.ts';
 import type { AutosaveEvent, Effect, EffectOf } from './state.ts';
 
@@ -8,6 +9,8 @@ export interface EffectContext {
   /** `save-due` is to come within that time. */
   readonly schedule: (withinMs: number) => void;
   readonly load: () => void;
+  /** False where the plan is refused. */
+  readonly open: (plan: Plan) => boolean;
   readonly end: () => void;
 }
 
@@ -23,10 +26,10 @@ const EFFECTS: Effects = {
     dispatch(fault === undefined ? { type: 'made-way' } : { type: 'storage-failed', fault });
   },
   open: ({ plan }, context) => {
-    if (!context.page.store.openPlan(plan, 'autosave')) openFailed(context);
+    if (!context.open(plan)) openFailed(context);
   },
   'open-copy': ({ id, copy }, context) => {
-    if (context.page.store.openPlan(copy, 'autosave')) context.dispatch({ type: 'copy-opened', id, copy });
+    if (context.open(copy)) context.dispatch({ type: 'copy-opened', id, copy });
     else openFailed(context);
   },
   'open-own-plan': (_, { page }) => page.openOwnPlan(),

@@ -90,7 +90,7 @@ function ownPlanOpened(state: AutosaveState, { isAny }: EventOf<'opened'>): Step
 
 /** A link's plan is on screen, and is not saved until a person chooses. */
 function linkOpened(state: AutosaveState, next: Extract<Next, { type: 'open-link' }>): Step {
-  const { link, isChecked, isAny, hasOwnPlan } = next;
+  const { link, isChecked, lacksYears, isAny, hasOwnPlan } = next;
   const { canSave } = state;
   const ownPlan: readonly AutosaveChoice[] = hasOwnPlan ? ['own-plan'] : [];
   const back: readonly AutosaveChoice[] = canSave && isAny === true ? ['saved-plan'] : ownPlan;
@@ -99,7 +99,7 @@ function linkOpened(state: AutosaveState, next: Extract<Next, { type: 'open-link
     : ['save-file', ...back, 'close'];
   const notes = withNote(
     withoutOrigin(state.notes, 'conflict', 'bad-link'),
-    { code: 'link', canSave, isChecked },
+    { code: 'link', canSave, isChecked, lacksYears },
     choices,
   );
   return step({ ...state, mode: 'link', notes }, { type: 'release-copy' }, openPlan(link));

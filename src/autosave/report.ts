@@ -40,12 +40,12 @@ export type NoteValues =
   /** What was saved cannot be read; it is a copy now. */
   | { readonly code: 'damaged'; readonly damage: SavedPlanDamage }
   | { readonly code: 'not-saved'; readonly fault: StorageFault }
-  /** Another tab's changes are shown here. `isChosen`: instead of this tab's, which are a copy. */
-  | { readonly code: 'other-tab'; readonly isChosen: boolean }
-  /** Changed here and in another tab. */
-  | { readonly code: 'conflict' }
-  /** The plan came with a link. `canSave`: the page saves plans, though not yet this one. `isChecked`: by the link's checksum. */
-  | { readonly code: 'link'; readonly canSave: boolean; readonly isChecked: boolean }
+  /** Another tab's changes are shown here. `isChosen`: instead of this tab's, which are a copy. `isOnPage`: as of `conflict`. */
+  | { readonly code: 'other-tab'; readonly isChosen: boolean; readonly isOnPage?: boolean }
+  /** Changed here and in another tab; `isOnPage`: no tab, but another plan of the same page that has the same key. */
+  | { readonly code: 'conflict'; readonly isOnPage?: boolean }
+  /** The plan came with a link. `canSave`: the page saves plans, though not yet this one. `isChecked`: by the link's checksum. `lacksYears`: its real years were left out. */
+  | { readonly code: 'link'; readonly canSave: boolean; readonly isChecked: boolean; readonly lacksYears: boolean }
   | { readonly code: 'bad-link'; readonly fault: LinkFault };
 
 export type AutosaveNoteCode = AutosaveNote['code'];

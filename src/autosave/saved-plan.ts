@@ -46,11 +46,17 @@ export function readSavedPlan(text: string): SavedPlanReading {
   if (document === undefined) return damaged('unreadable');
   const { format, version, writer, revision, saved, base } = document;
   if (typeof version === 'number' && version > VERSION) return damaged('newer');
-  const isOurs = format === FORMAT && typeof writer === 'string' && Number.isSafeInteger(revision);
+  const isOurs = format === FORMAT && typeof writer === 'string' && Number.isInteger(revision);
   if (!isOurs || typeof saved !== 'string' || Number.isNaN(Date.parse(saved))) return damaged('no-heading');
   const result = checkPlan(document['plan']);
   if (!result.ok) return { ok: false, damage: { code: 'plan', faults: result.faults } };
-  const read = { writer, revision: revision as number, saved, seen: countsIn(document['seen']), plan: result.plan };
+  const read = {
+    writer,
+    revision: wholeOf(revision as number),
+    saved,
+    seen: countsIn(document['seen']),
+    plan: result.plan,
+  };
   return { ok: true, saved: typeof base === 'string' ? { ...read, base } : read };
 }
 
@@ -98,6 +104,9 @@ function parsed(text: string): Loose | undefined {
     return undefined;
   }
 }
+
+/** Above this whole numbers are no longer told apart. */
+const wholeOf = (revision: number) => Math.min(Number.MAX_SAFE_INTEGER, revision);
 
 function countsIn(value: unknown): Record<string, number> {
   const counts = Object.entries(recordIn(value) ?? {});

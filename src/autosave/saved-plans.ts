@@ -8,6 +8,7 @@ import {
   readSavedPlan,
   type SavedPlan,
   type SavedPlanDamage,
+  type SavedPlanReading,
   savedPlanIn,
   seenIn,
   writeSavedPlan,
@@ -29,6 +30,9 @@ export type Written =
   /** `replaced`: what lay there is a copy now. `damage`: that could not be read. */
   | { readonly kind: 'written'; readonly replaced: boolean; readonly damage?: SavedPlanDamage };
 
+/** All that write on this page. */
+const writersHere = new Set<string>();
+
 export class SavedPlans {
   readonly storage: PlanStorage;
   readonly #base: () => string | undefined;
@@ -36,6 +40,8 @@ export class SavedPlans {
   /** What lies under the key, as far as this tab knows. */
   #text: string | undefined;
   #known: SavedPlan | undefined;
+  /** What was read last: under the key, and in the mirror. */
+  #read: readonly { readonly text: string; readonly reading: SavedPlanReading }[] = [];
   /** Id of the copy that this tab writes to. */
   #ownCopy: string | undefined;
   /** Texts are read once: the copies are listed after every writing. */
@@ -45,6 +51,13 @@ export class SavedPlans {
   constructor(storage: PlanStorage, base: () => string | undefined) {
     this.storage = storage;
     this.#base = base;
+    writersHere.add(this.#writer);
+  }
+
+  /** Whether what lies under the key was written by another plan of this page. */
+  get isOfThisPage(): boolean {
+    const { writer } = this.#savedIn(this.storage.read().text) ?? {};
+    return writer !== undefined && writer !== this.#writer && writersHere.has(writer);
   }
 
   /** Whether anything lies under the key; undefined where that cannot be known. */
@@ -53,12 +66,16 @@ export class SavedPlans {
     return fault === undefined ? text !== undefined : undefined;
   }
 
+  /** The plan that `load` finds, the same object as long as the same lies there. */
+  peek(mirror?: string): Plan | undefined {
+    const { main, second, newer } = this.#readings(mirror);
+    const reading = newer === 'mirror' ? second : main;
+    return reading?.ok === true ? reading.saved.plan : undefined;
+  }
+
   /** Reads what is saved. A mirror that knows more than what lies under the key takes its place. */
   load(mirror?: string): Loaded {
-    const { text, fault: forbidden } = this.storage.read();
-    const main = text === undefined ? undefined : readSavedPlan(text);
-    const second = mirror === undefined ? undefined : readSavedPlan(mirror);
-    const newer = newerOf(main, second);
+    const { forbidden, main, second, newer } = this.#readings(mirror);
     const damage = main?.ok === false ? main.damage : undefined;
     let fault = forbidden ?? (damage && this.storage.moveToCopies());
     if (mirror !== undefined && newer === 'both') fault ??= this.storage.copies.put(newId(), mirror);
@@ -76,7 +93,29 @@ export class SavedPlans {
   /** What another tab has written since this one read or wrote; undefined where there is nothing that can be read. */
   news(): SavedPlan | undefined {
     const { text } = this.storage.read();
-    return text === this.#text ? undefined : savedPlanIn(text);
+    return text === this.#text ? undefined : this.#savedIn(text);
+  }
+
+  #readings(mirror: string | undefined) {
+    const { text, fault: forbidden } = this.storage.read();
+    const main = this.#readingOf(text);
+    const second = this.#readingOf(mirror);
+    return { forbidden, main, second, newer: newerOf(main, second) };
+  }
+
+  #savedIn(text: string | undefined): SavedPlan | undefined {
+    const reading = this.#readingOf(text);
+    return reading?.ok === true ? reading.saved : undefined;
+  }
+
+  /** The same text is read once. */
+  #readingOf(text: string | undefined): SavedPlanReading | undefined {
+    if (text === undefined) return undefined;
+    const known = this.#read.find((each) => each.text === text);
+    if (known !== undefined) return known.reading;
+    const reading = readSavedPlan(text);
+    this.#read = [...this.#read.slice(-1), { text, reading }];
+    return reading;
   }
 
   /** Whether a saved plan has all that this tab has written. */
@@ -92,7 +131,7 @@ export class SavedPlans {
     const { text, fault } = this.storage.read();
     if (fault !== undefined) return { kind: 'failed', fault };
     const isForeign = text !== undefined && (replace || text !== this.#text);
-    const foreign = isForeign ? readSavedPlan(text) : undefined;
+    const foreign = isForeign ? this.#readingOf(text) : undefined;
     if (foreign?.ok === true && !replace) return { kind: 'blocked' };
     const stuck = isForeign ? this.storage.moveToCopies() : undefined;
     if (stuck !== undefined) return { kind: 'failed', fault: stuck };
@@ -145,11 +184,17 @@ export class SavedPlans {
     const seen = seenIn(this.#known, before);
     return {
       writer: this.#writer,
-      revision: Math.max(0, ...Object.values(seen)) + 1,
+      revision: revisionAfter(seen, this.#writer),
       seen,
       saved: new Date().toISOString(),
       plan,
       ...(base !== undefined && { base }),
     };
   }
+}
+
+/** Greater than every other, as far as numbers are whole: beyond that, than the writer's own. */
+function revisionAfter(seen: Readonly<Record<string, number>>, writer: string): number {
+  const next = Math.max(0, ...Object.values(seen)) + 1;
+  return Number.isSafeInteger(next) ? next : (seen[writer] ?? 0) + 1;
 }

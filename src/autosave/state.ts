@@ -40,6 +40,7 @@ interface Opened {
 interface LinkedPlan {
   readonly link: Plan;
   readonly isChecked: boolean;
+  readonly lacksYears: boolean;
   readonly isAny: boolean | undefined;
   readonly hasOwnPlan: boolean;
 }
@@ -77,6 +78,7 @@ export type AutosaveEvent =
       readonly link: Plan | undefined;
       /** Of the link. */
       readonly isChecked: boolean;
+      readonly lacksYears: boolean;
       readonly base: string | undefined;
       readonly hasOwnPlan: boolean;
     })

@@ -1,8 +1,8 @@
 /** The steps in the table of `transitions.ts`. Each gives the next state, and what is to be done. */
-import { sameData } from '../plan/same-data.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import { follow, leave, openPlan, step } from './follow.ts';
 import { withNote, withoutNotes, withoutOrigin } from './notes.ts';
+import { isLinked } from './read-link.ts';
 import type { AutosaveChoice } from './report.ts';
 import type { AutosaveState, Effect, EventOf, Next, Step } from './state.ts';
 
@@ -59,9 +59,9 @@ export function copyOpened(state: AutosaveState, { id, copy }: EventOf<'copy-ope
 // Links.
 
 export function linkFollowed(state: AutosaveState, event: EventOf<'link-followed'>): Step {
-  const { link, isChecked, plan, isAny, hasOwnPlan } = event;
-  if (sameData(link, plan)) return step(state, { type: 'leave-link' });
-  return whenSaved(state, { type: 'open-link', link, isChecked, isAny, hasOwnPlan });
+  const { link, isChecked, lacksYears, plan, isAny, hasOwnPlan } = event;
+  if (isLinked(plan, link, lacksYears)) return step(state, { type: 'leave-link' });
+  return whenSaved(state, { type: 'open-link', link, isChecked, lacksYears, isAny, hasOwnPlan });
 }
 
 export function linkFailed(state: AutosaveState, { fault }: EventOf<'link-failed'>): Step {
@@ -72,10 +72,10 @@ export function linkFailed(state: AutosaveState, { fault }: EventOf<'link-failed
 
 /** A visit begins with the plan of a link, else with the saved one, else with the page's own. */
 export function loadedAtStart(state: AutosaveState, event: EventOf<'loaded'>): Step {
-  const { saved, fault, link, isChecked, base, hasOwnPlan } = event;
+  const { saved, fault, link, isChecked, lacksYears, base, hasOwnPlan } = event;
   const begun = { ...state, notes: notesOfLoading(state, event) };
-  if (link !== undefined && !sameData(link, saved?.plan)) {
-    return follow(begun, { type: 'open-link', link, isChecked, isAny: saved !== undefined, hasOwnPlan });
+  if (link !== undefined && !isLinked(saved?.plan, link, lacksYears)) {
+    return follow(begun, { type: 'open-link', link, isChecked, lacksYears, isAny: saved !== undefined, hasOwnPlan });
   }
   const left: readonly Effect[] = link === undefined ? [] : [{ type: 'leave-link' }];
   if (saved === undefined) {

@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { visuallyHidden } from './visually-hidden.ts';
 
 /**
  * Buttons, choices, headings and tables, alike in every element with a shadow root.
@@ -95,7 +96,7 @@ export const controls = css`
     padding: 0;
     border: 0;
     background: none;
-    color: var(--_water);
+    color: var(--_ink);
     text-align: start;
     text-decoration: underline;
     text-decoration-thickness: 1px;
@@ -104,7 +105,7 @@ export const controls = css`
 
   @media (hover: hover) {
     button:not(:disabled, .plain):hover {
-      background: color-mix(in oklab, var(--_water) 10%, var(--_paper));
+      background: color-mix(in oklab, var(--_ink) 10%, var(--_paper));
     }
 
     button.plain:hover,
@@ -119,11 +120,15 @@ export const controls = css`
     summary {
       min-block-size: 2.75rem;
     }
+
+    summary {
+      align-content: center;
+    }
   }
 
   summary {
     inline-size: fit-content;
-    color: var(--_water);
+    color: var(--_ink);
     cursor: pointer;
     text-decoration: underline;
     text-decoration-thickness: 1px;
@@ -131,7 +136,7 @@ export const controls = css`
   }
 
   :focus-visible {
-    outline: 2px solid var(--_water);
+    outline: 2px solid var(--_ink);
     outline-offset: 2px;
   }
 
@@ -156,12 +161,6 @@ export const controls = css`
   }
 
   .visually-hidden {
-    position: absolute;
-    overflow: hidden;
-    inline-size: 1px;
-    block-size: 1px;
-    margin: -1px;
-    clip-path: inset(50%);
-    white-space: nowrap;
+    ${unsafeCSS(visuallyHidden)}
   }
 `;

@@ -25,6 +25,7 @@ export {
   monthHeaders,
   sheetColumns,
   sheetHeaders,
+  unitsHeading,
   weekHeaders,
 } from './grid/season-columns.ts';
 export { SEASON_CELL, SEASON_KEY, type SeasonSetting } from './grid/season-setting.ts';

@@ -16,6 +16,7 @@ import { cellName, entryLabel } from './cells/cell-name.ts';
 import type { CellView } from './cells/cell-view.ts';
 import { CellViewCache } from './cells/cell-view-cache.ts';
 import { describeCell } from './cells/describe-cell.ts';
+import { entryHint } from './cells/entry-hint.ts';
 import { cellValue, copyText, entryText, type TextContext, typedText } from './entry/cell-text.ts';
 import type { Entry, EntryContext } from './entry/entry.ts';
 import { type Block, type BlockEntry, readBlock } from './entry/read-block.ts';
@@ -84,10 +85,7 @@ export class SeasonSheet {
 
   /** Week of the season that `today` lies in. */
   get thisWeek(): number | undefined {
-    const { today, season } = this.#state;
-    if (today === undefined) return undefined;
-    const week = Math.floor((dayNumber(today) - season.garden.span.firstDay) / 7);
-    return week >= 0 && week < this.weeks ? week : undefined;
+    return this.#context.thisWeek;
   }
 
   /** Calls `watcher` after every change of state or view, until the returned function is called. */
@@ -99,11 +97,13 @@ export class SeasonSheet {
   update(state: SheetState): void {
     const { firstDay, weeks } = this.#state.season.garden.span;
     const { language, units } = this.reader;
+    const { thisWeek } = this;
     this.#state = state;
     const { span } = state.season.garden;
     const isRewritten =
       language !== languageFor(state.locale) ||
       units !== state.plan.units ||
+      thisWeek !== weekOf(state) ||
       firstDay !== span.firstDay ||
       weeks !== span.weeks;
     if (isRewritten) this.#rewrite();
@@ -181,6 +181,11 @@ export class SeasonSheet {
     return entryLabel(cell, this.#context);
   }
 
+  /** What would become of a text that is being typed into a cell. */
+  entryHint(cell: SheetCell, text: string): string {
+    return entryHint(cell, this.read(cell, text), this.#context);
+  }
+
   read(cell: SheetCell, text: string): Entry {
     return readEntry(cell, text, this.#entryContext());
   }
@@ -239,8 +244,8 @@ export class SeasonSheet {
   }
 
   #entryContext(): EntryContext {
-    const { plan, season, readOnly } = this.#state;
-    return { plan, season, readOnly, ...this.#context };
+    const { plan, season, readOnly, today } = this.#state;
+    return { plan, season, readOnly, today: today === undefined ? undefined : dayNumber(today), ...this.#context };
   }
 
   #textContext(measure: Measure): TextContext {
@@ -248,12 +253,21 @@ export class SeasonSheet {
   }
 }
 
-function contextOf({ plan, season, locale }: SheetState, measure: Measure): CellContext {
+function weekOf({ today, season }: SheetState): number | undefined {
+  if (today === undefined) return undefined;
+  const { firstDay, weeks } = season.garden.span;
+  const week = Math.floor((dayNumber(today) - firstDay) / 7);
+  return week >= 0 && week < weeks ? week : undefined;
+}
+
+function contextOf(state: SheetState, measure: Measure): CellContext {
+  const { plan, season, locale } = state;
   const reader = readerFor(locale, plan.units);
   return {
     measure,
     format: formatFor(reader),
     calendar: weekCalendar(season.garden.span, reader),
     words: sheetWords(reader.language),
+    thisWeek: weekOf(state),
   };
 }

@@ -20,6 +20,9 @@ export const SORTS = ['plan', 'name', 'volume', 'trouble'] as const;
 /** The plan's order; by name; most water first; most weeks dry or short first. */
 export type Sort = (typeof SORTS)[number];
 
+export const WEEKS_AT_ONCE = [1, 4] as const;
+export type WeeksAtOnce = (typeof WEEKS_AT_ONCE)[number];
+
 export interface SheetView {
   readonly measure: Measure;
   /** Zones whose plantings show beneath them. */
@@ -31,6 +34,8 @@ export interface SheetView {
   readonly sort: Sort;
   /** Weeks of the season, from 0. */
   readonly hiddenWeeks: ReadonlySet<number>;
+  /** Weeks that stand beside one another on a phone. */
+  readonly weeksAtOnce: WeeksAtOnce;
   /** Zones by id. */
   readonly hiddenZones: ReadonlySet<string>;
 }
@@ -42,5 +47,6 @@ export const PLAIN_VIEW: SheetView = {
   state: undefined,
   sort: 'plan',
   hiddenWeeks: new Set(),
+  weeksAtOnce: 4,
   hiddenZones: new Set(),
 };

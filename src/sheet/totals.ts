@@ -68,23 +68,25 @@ export interface GardenTotal {
 }
 
 /** Made once for the same season. */
-const gardenWeeks = new WeakMap<Season, GardenTotal[]>();
+const gardenWeeks = new WeakMap<Season, readonly GardenTotal[]>();
 
 export function gardenWeek(season: Season, week: number): GardenTotal {
-  const known = gardenWeeks.get(season) ?? [];
+  const known = gardenWeeks.get(season) ?? weeksOfZones(season);
   gardenWeeks.set(season, known);
-  known[week] ??= sumOfZones(season, week);
-  return known[week];
+  return known[week] as GardenTotal;
 }
 
-function sumOfZones(season: Season, week: number): GardenTotal {
-  const total = { litres: 0, minutes: 0, savedLitres: 0 };
-  for (const zone of season.zones) {
-    total.litres += zoneFigure(zone, 'litres', week);
-    total.minutes += zoneFigure(zone, 'minutes', week);
-    total.savedLitres += zoneFigure(zone, 'rainCreditLitres', week);
+/** Zone by zone, as their figures lie. */
+function weeksOfZones({ zones, totals: { weeks } }: Season): readonly GardenTotal[] {
+  const totals = Array.from({ length: weeks }, () => ({ litres: 0, minutes: 0, savedLitres: 0 }));
+  for (const zone of zones) {
+    for (const [week, total] of totals.entries()) {
+      total.litres += zoneFigure(zone, 'litres', week);
+      total.minutes += zoneFigure(zone, 'minutes', week);
+      total.savedLitres += zoneFigure(zone, 'rainCreditLitres', week);
+    }
   }
-  return total;
+  return totals;
 }
 
 /** The garden's whole season. */
@@ -97,4 +99,13 @@ export function gardenSeason(season: Season): GardenTotal {
     total.savedLitres += savedLitres;
   }
   return total;
+}
+
+/** m2 of the plantings that are in the ground in a week. */
+export function groundM2(zone: ZoneSeason, week: number): number {
+  let areaM2 = 0;
+  for (const planting of zone.plantings) {
+    if (plantingFigure(planting, 'groundDays', week) > 0) areaM2 += planting.planting.areaM2;
+  }
+  return areaM2;
 }

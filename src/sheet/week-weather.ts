@@ -1,7 +1,7 @@
 /** The weather of a season week by week, as its rows show it. */
 import { ETO_METHODS } from '../engine/climate/daily-eto.ts';
 import { RAIN_ORIGINS } from '../engine/rain/daily-rain.ts';
-import type { Weather } from '../engine/weather.ts';
+import { type Weather, weekSum } from '../engine/weather.ts';
 
 export type WeatherKind = 'eto' | 'rain';
 
@@ -41,7 +41,7 @@ function byWeek(mm: Float64Array, origin: Uint8Array, days: number, origins: rea
     const first = week * 7;
     const of = origin.subarray(first, first + 7);
     return {
-      mm: mm.subarray(first, first + 7).reduce((sum, day) => sum + day, 0),
+      mm: weekSum(mm, week),
       observedDays: of.reduce((count, from) => count + (from === normals ? 0 : 1), 0),
       hasWeekTotal: of.includes(weekTotal),
     };

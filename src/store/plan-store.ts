@@ -3,8 +3,9 @@
  * is its element; autosave subscribes beside it.
  */
 
+import { runThrough } from '../engine/run-through.ts';
 import type { Season } from '../engine/season/season.ts';
-import { computeSeason, computingSeason } from '../plan/compute-season.ts';
+import { computingSeason } from '../plan/compute-season.ts';
 import { type EditResult, tryEdit } from '../plan/edits/apply-edit.ts';
 import type { Edit } from '../plan/edits/edit.ts';
 import { canRedo, canUndo, type History, record, redo, startHistory, undo } from '../plan/history/history.ts';
@@ -15,9 +16,10 @@ import { readPlan } from '../plan/reading/read-plan.ts';
 import { requireObject } from '../plan/require-argument.ts';
 import type { Plan } from '../plan/schema/plan-schema.ts';
 import { NO_PLAN } from './no-plan.ts';
-import type { PlanView, Selection } from './plan-view.ts';
+import { type PlanView, planSeasonOf, type Selection, type ShownYear } from './plan-view.ts';
 import { refusalFault, refusedFor } from './refusals.ts';
 import { isSameSelection, validSelection } from './valid-selection.ts';
+import { AT_ONCE, type Later, resultWithin, type SeasonWork, WaitingWork } from './waiting-work.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 
@@ -36,8 +38,7 @@ export interface PlanChange {
 /** Called after every change of the view; `change` is given where the plan itself is another. */
 export type PlanListener = (view: PlanView, change: PlanChange | undefined) => void;
 
-/** Takes a season's steps one after another, with pauses between; 'given-up' where nobody waits for it any more. */
-export type SeasonWork = (steps: Generator<number, Season>) => Promise<Season | 'given-up'>;
+export type { Later, SeasonWork } from './waiting-work.ts';
 
 /** How many plans were opened on the page. */
 let documents = 0;
@@ -46,6 +47,9 @@ export class PlanStore {
   #view: PlanView = NO_PLAN;
   #history: History | undefined;
   readonly #listeners = new Set<PlanListener>();
+  readonly #work = new WaitingWork();
+  /** As the page says. */
+  #readOnly = false;
 
   /** Another object whenever something in it is another, and only then. */
   get view(): PlanView {
@@ -59,8 +63,21 @@ export class PlanStore {
   }
 
   /** How the plan is shown: the reader's locale, whether it can be edited, and whether its page opens plans from links. */
-  show(how: { readonly locale?: string; readonly readOnly?: boolean; readonly fromLink?: boolean }): void {
-    this.#set(how);
+  show(how: {
+    readonly locale?: string;
+    readonly readOnly?: boolean;
+    readonly fromLink?: boolean;
+    readonly weatherService?: string | undefined;
+  }): void {
+    const { readOnly = this.#readOnly } = how;
+    this.#readOnly = readOnly;
+    this.#set({ ...how, readOnly: readOnly || this.#view.year !== undefined });
+  }
+
+  /** Shows the season of one of the plan's years, or that of its own weather again. Nothing of the plan changes. */
+  showYear(season: Season, year: ShownYear | undefined): void {
+    if (planSeasonOf({ season, year }) !== planSeasonOf(this.#view)) return;
+    this.#set({ season, year, readOnly: this.#readOnly || year !== undefined });
   }
 
   /** A file is on its way. The plan on screen stays. */
@@ -80,14 +97,30 @@ export class PlanStore {
   async openTextInSteps(text: string, work: SeasonWork, by: OpenedBy = 'person'): Promise<boolean> {
     const result = readPlan(text);
     if (!result.ok) return this.#open(result, by);
-    const season = await work(computingSeason(result.plan, this.#view.season)).catch(reportFault);
+    const season = await work(computingSeason(result.plan, this.#view.season), result.plan.zones.length).catch(
+      reportFault,
+    );
     if (season === 'given-up') return false;
-    return this.#openComputed(result, season, by);
+    return this.openComputed(result, season, by);
   }
 
   /** The same for a plan that is an object already. */
   openPlan(plan: unknown, by: OpenedBy = 'person'): boolean {
     return this.#open(checkPlan(plan), by);
+  }
+
+  /**
+   * The same, at once where its season takes little, else once `work` has computed it in steps; meanwhile the plan on screen stays.
+   */
+  openPlanInSteps(plan: unknown, work: SeasonWork, by: OpenedBy = 'person'): boolean | Promise<boolean> {
+    const result = checkPlan(plan);
+    if (!result.ok) return this.#open(result, by);
+    const steps = computingSeason(result.plan, this.#view.season);
+    const atOnce = unlessItThrows(() => resultWithin(steps, AT_ONCE));
+    if (atOnce !== undefined) return this.openComputed(result, atOnce.result, by);
+    return work(steps, result.plan.zones.length)
+      .catch(reportFault)
+      .then((season) => season !== 'given-up' && this.openComputed(result, season, by));
   }
 
   /** Something was refused, here or before it reached the store. The plan on screen stays. */
@@ -102,27 +135,28 @@ export class PlanStore {
    */
   edit(edit: Edit): EditResult {
     requireObject('edit', edit);
-    const { plan, readOnly } = this.#view;
-    if (plan === undefined) return refusedFor('no-plan');
-    if (readOnly) return refusedFor('read-only');
-    const attempt = unlessItThrows(() => {
-      const result = tryEdit(plan, edit);
-      return result.ok ? { ...result, season: this.#seasonOf(result.plan) } : result;
-    });
-    if (attempt === undefined) return refusedFor('not-computed');
-    if (!('season' in attempt)) return attempt;
-    const { season, ...result } = attempt;
-    this.#show(record(this.#history ?? startHistory(plan), edit, result.plan), season, { cause: 'edit', edit });
-    return result;
+    this.#work.settle();
+    return runThrough(this.#editing(edit));
+  }
+
+  /**
+   * The same, without keeping a page waiting: where the season takes long, `later` goes on with it, and the answer is promised.
+   * What is asked for meanwhile is done after it; what is asked for without `later` does first what waits.
+   */
+  requestEdit(edit: Edit, later: Later): EditResult | Promise<EditResult> {
+    requireObject('edit', edit);
+    return this.#work.request(this.#editing(edit), later);
   }
 
   /** Takes the last change back or makes it again. False where there is none. */
   step(step: HistoryStep): boolean {
-    const before = this.#history;
-    if (before === undefined || this.#view.readOnly) return false;
-    const after = step === 'undo' ? undo(before) : redo(before);
-    this.#show(after, this.#seasonOf(after.present), { cause: step, edit: undefined });
-    return after !== before;
+    this.#work.settle();
+    return runThrough(this.#stepping(step));
+  }
+
+  /** The same as `requestEdit` does it. */
+  requestStep(step: HistoryStep, later: Later): boolean | Promise<boolean> {
+    return this.#work.request(this.#stepping(step), later);
   }
 
   /** Points every view at a zone, a planting, a week, as far as they are in the season. */
@@ -132,19 +166,49 @@ export class PlanStore {
     if (!isSameSelection(valid, this.#view.selection)) this.#set({ selection: valid });
   }
 
+  *#editing(edit: Edit): Generator<number, EditResult> {
+    const { plan, readOnly } = this.#view;
+    if (plan === undefined) return refusedFor('no-plan');
+    if (readOnly) return refusedFor('read-only');
+    let attempt: { readonly plan: Plan; readonly season: Season };
+    let result: EditResult;
+    try {
+      result = tryEdit(plan, edit);
+      if (!result.ok) return result;
+      attempt = { plan: result.plan, season: yield* this.#seasonOf(result.plan) };
+    } catch (error) {
+      reportFault(error);
+      return refusedFor('not-computed');
+    }
+    this.#show(record(this.#history ?? startHistory(plan), edit, attempt.plan), attempt.season, {
+      cause: 'edit',
+      edit,
+    });
+    return result;
+  }
+
+  *#stepping(step: HistoryStep): Generator<number, boolean> {
+    const before = this.#history;
+    if (before === undefined || this.#view.readOnly) return false;
+    const after = step === 'undo' ? undo(before) : redo(before);
+    this.#show(after, yield* this.#seasonOf(after.present), { cause: step, edit: undefined });
+    return after !== before;
+  }
+
   #open(result: ReadResult, by: OpenedBy): boolean {
     if (!result.ok) {
       this.refuse(result.faults);
       return false;
     }
-    return this.#openComputed(
+    return this.openComputed(
       result,
-      unlessItThrows(() => this.#seasonOf(result.plan)),
+      unlessItThrows(() => runThrough(this.#seasonOf(result.plan))),
       by,
     );
   }
 
-  #openComputed(
+  /** Opens what was read, with its season; refused where that could not be computed. */
+  openComputed(
     { plan, migration }: Extract<ReadResult, { ok: true }>,
     season: Season | undefined,
     by: OpenedBy,
@@ -153,13 +217,15 @@ export class PlanStore {
       this.refuse([refusalFault('not-computed')]);
       return false;
     }
+    this.#work.settle();
     this.#show(startHistory(plan), season, { cause: 'load', by, edit: undefined }, migration);
     return true;
   }
 
-  #seasonOf(plan: Plan): Season {
-    const { plan: before, season } = this.#view;
-    return plan === before && season !== undefined ? season : computeSeason(plan, season);
+  *#seasonOf(plan: Plan): Generator<number, Season> {
+    const { plan: before } = this.#view;
+    const season = planSeasonOf(this.#view);
+    return plan === before && season !== undefined ? season : yield* computingSeason(plan, season);
   }
 
   /** The history's present is the open plan from now on. `migration`: of a plan that is opened. */
@@ -172,6 +238,8 @@ export class PlanStore {
       plan,
       documentId: change.cause === 'load' ? ++documents : documentId,
       season,
+      year: undefined,
+      readOnly: this.#readOnly,
       migration: change.cause === 'load' ? migration : this.#view.migration,
       faults: this.#view.faults.length === 0 ? this.#view.faults : [],
       selection: validSelection(selection, season),

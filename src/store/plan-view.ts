@@ -11,6 +11,8 @@ export interface PlanView {
   /** Another number for each plan that was opened, anywhere on the page; edits, undo and redo keep it. */
   readonly documentId: number | undefined;
   readonly season: Season | undefined;
+  /** Given where the season is that of one of the plan's years: it can only be looked at. */
+  readonly year?: ShownYear | undefined;
   /** Given where the plan was opened from an older version of its format. */
   readonly migration?: PlanMigration | undefined;
   /** Why the last file was refused; the plan on screen stays. A refused edit is told to whoever sent it. */
@@ -24,8 +26,28 @@ export interface PlanView {
   readonly readOnly: boolean;
   /** Whether the page opens plans from links to it. */
   readonly fromLink?: boolean;
+  /** Addresses of the weather service that the page's owner named, with blanks between; undefined where none is. */
+  readonly weatherService?: string | undefined;
   /** BCP 47 tag of the reader's language, numbers and dates. */
   readonly locale: string;
+}
+
+/** One of the years that a plan knows, or that are made from its normals. */
+export interface ShownYear {
+  /** Its index among them, from 0. */
+  readonly index: number;
+  /** The year in which it began; undefined for a made one. */
+  readonly calendarYear: number | undefined;
+  /** The season of the plan as it stands. */
+  readonly planSeason: Season;
+}
+
+/** The season of the plan as it stands, whichever year is shown. */
+export function planSeasonOf<Known extends Season | undefined>({
+  year,
+  season,
+}: Pick<PlanView, 'year'> & { readonly season: Known }): Season | Known {
+  return year?.planSeason ?? season;
 }
 
 /** What every view points at together. All left out = the whole garden. */

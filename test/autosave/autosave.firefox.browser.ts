@@ -291,6 +291,32 @@ describe('runnel-plan in two tabs', function () {
     expect(savedMinutes()).to.equal(80);
   });
 
+  it('tells another plan of the same page that has the same key from another tab, and its maker hears it', async () => {
+    const { warn } = console;
+    const warnings: unknown[] = [];
+    console.warn = (text: unknown) => warnings.push(text);
+    try {
+      const one = await visit();
+      const place = onPage(html`<runnel-plan src=${addressOf(oneBed())} storage-key="beds"></runnel-plan>`);
+      const two = place.querySelector('runnel-plan');
+      if (two === null) throw new Error('there is no second plan');
+      await until(() => two.plan !== undefined && two.autosave.status === 'saved', 'the second plan is open');
+      expect(
+        warnings.filter((text) => /two plans of this page have the storage-key/.test(String(text))),
+      ).to.have.length(1);
+      one.edit(setMinutes(70));
+      two.edit(setMinutes(80));
+      const isHeld = (plan: RunnelPlan) => plan.autosave.status === 'asking';
+      await until(() => isHeld(one) || isHeld(two), 'one of them asks');
+      const held = isHeld(one) ? one : two;
+      await quiet(held);
+      expect(said(held)).to.contain(words.onPage.conflict).and.to.contain(words.onPage.choice);
+      expect(said(held)).not.to.match(/\btab\b/);
+    } finally {
+      console.warn = warn;
+    }
+  });
+
   /** Both change the plan at once. */
   async function apart(): Promise<{ held: RunnelPlan; other: RunnelPlan }> {
     const [one, two] = [await visit(), await tab()];

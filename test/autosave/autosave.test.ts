@@ -1,11 +1,23 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { savedPlanIn } from '../../src/autosave/saved-plan.ts';
 import type { StorageMirror } from '../../src/autosave/storage-mirror.ts';
+import { dayNumber } from '../../src/engine/calendar.ts';
+import { runThrough } from '../../src/engine/run-through.ts';
+import { withoutYears } from '../../src/exchange/link/link-to.ts';
 import { LinkError } from '../../src/exchange/link/plan-text-from-link.ts';
+import { packedYears } from '../../src/plan/packed-years.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
+import type { SeasonWork } from '../../src/store/plan-store.ts';
+import { benchGarden } from '../bench/gardens.ts';
 import { mixedGarden, oneBed } from '../support/small-plans.ts';
 import { FakeStorage } from './fake-storage.ts';
-import { KEY, minutesIn, Tab } from './tab.ts';
+import { KEY, minutesIn, Tab, type TabOptions } from './tab.ts';
+
+const YEARS = {
+  firstDay: dayNumber('2020-01-01'),
+  rainMm: new Float64Array(1500).fill(1),
+  etoMm: new Float64Array(1500).fill(3),
+};
 
 let storage: FakeStorage;
 
@@ -19,8 +31,8 @@ afterEach(() => {
 
 const wait = (milliseconds = 300) => vi.advanceTimersByTime(milliseconds);
 const textOf = (plan: Plan) => JSON.stringify(plan);
-const linked = (plan: Plan | string, isChecked = true) =>
-  Promise.resolve({ text: typeof plan === 'string' ? plan : textOf(plan), isChecked });
+const linked = (plan: Plan | string, isChecked = true, lacksYears = false) =>
+  Promise.resolve({ text: typeof plan === 'string' ? plan : textOf(plan), isChecked, lacksYears });
 
 /** A tab that has set 70 minutes, which are kept, and is closed. */
 async function visit(minutes = 70): Promise<void> {
@@ -176,6 +188,84 @@ it('what was changed while it could be edited is saved where it can only be look
   tab.edit(70);
   tab.store.show({ readOnly: true });
   expect(minutesIn(storage)).toEqual([70]);
+});
+
+it('a link that leaves out the years of the saved plan is that plan, and of any other says so', async () => {
+  const years = packedYears({ ...YEARS, source: 'a station', season: oneBed().season });
+  const withYears = { ...oneBed(), site: { ...oneBed().site, years } } as Plan;
+  const tab = await Tab.open(storage);
+  tab.store.openPlan(withYears);
+  wait();
+  const again = await Tab.open(storage, { link: linked(withoutYears(withYears), true, true) });
+  expect(again.notes).toEqual(['restored']);
+  expect(again.store.view.plan?.site.years).toEqual(years);
+  const other = await Tab.open(storage, { link: linked({ ...withoutYears(withYears), name: 'Other' }, true, true) });
+  expect(other.note('link')).toMatchObject({ lacksYears: true });
+});
+
+describe('a large plan', () => {
+  const large = () => ({ ...benchGarden(80), name: 'Large' });
+
+  /** A tab that computes plans only where the returned function is called. */
+  function slowTab(options: TabOptions = {}) {
+    const going: (() => void)[] = [];
+    const work: SeasonWork = (steps) => new Promise((resolve) => going.push(() => resolve(runThrough(steps))));
+    const tab = new Tab(storage, { ...options, work });
+    return { tab, going, goOn: () => going.shift()?.() };
+  }
+
+  async function saveLarge(): Promise<void> {
+    const tab = await Tab.open(storage);
+    tab.store.openPlan(large());
+    wait();
+  }
+
+  it('that was saved is computed a little at a time before it is opened', async () => {
+    await saveLarge();
+    const { tab, going, goOn } = slowTab();
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(tab.store.view.plan).toBeUndefined();
+    goOn();
+    await tab.started;
+    expect(tab.store.view.plan?.name).toBe('Large');
+    expect(tab.store.view.season?.zones).toHaveLength(80);
+    expect(tab.note('restored')).toBeDefined();
+    expect(going).toEqual([]);
+  });
+
+  it('gives way to a person who opens another one meanwhile', async () => {
+    await saveLarge();
+    const { tab, goOn } = slowTab();
+    await vi.advanceTimersByTimeAsync(0);
+    tab.store.openText(textOf(mixedGarden()));
+    goOn();
+    await tab.started;
+    wait();
+    expect(tab.store.view.plan?.name).toBe('Mixed garden');
+    expect(tab.report.copies.map(({ name }) => name)).toEqual(['Large']);
+  });
+
+  it('of another tab is shown once it is computed', async () => {
+    const { tab, goOn } = slowTab();
+    await tab.started;
+    await saveLarge();
+    tab.autosave.look();
+    expect(tab.store.view.plan?.name).toBe('One bed');
+    goOn();
+    await vi.advanceTimersByTimeAsync(0);
+    expect(tab.store.view.plan?.name).toBe('Large');
+    expect(tab.notes).toEqual(['other-tab']);
+  });
+
+  it('of a link is too', async () => {
+    const { tab, goOn } = slowTab({ link: linked(large()) });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(tab.store.view.plan).toBeUndefined();
+    goOn();
+    await tab.started;
+    expect(tab.store.view.plan?.name).toBe('Large');
+    expect(tab.notes).toEqual(['link']);
+  });
 });
 
 describe('storage that fails', () => {

@@ -8,7 +8,7 @@ import { type Browser, type BrowserContext, launch, type Page } from 'puppeteer-
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { pageFile } from '../../.build/steps/page-bundle.ts';
 import { chromiumFlags } from '../tools/chromium-flags.ts';
-import { chromium, findBrowser } from '../tools/find-browser.ts';
+import { chromium, findProgram } from '../tools/find-program.ts';
 import { projectRoot } from '../tools/source-files.ts';
 
 const PAGE = `<!doctype html><html lang="en"><title>Killed</title>
@@ -47,7 +47,7 @@ afterAll(async () => {
 }, LONG);
 
 async function open(folder: string): Promise<Browser> {
-  const executablePath = findBrowser(chromium, process.env);
+  const executablePath = findProgram(chromium, process.env);
   if (executablePath === undefined) throw new Error('Chromium was not found.');
   const browser = await launch({ executablePath, args: [...chromiumFlags], userDataDir: folder });
   browsers.push(browser);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { PlanStorage } from '../../src/autosave/plan-storage.ts';
 import {
   contains,
   newerOf,
@@ -8,7 +9,9 @@ import {
   seenIn,
   writeSavedPlan,
 } from '../../src/autosave/saved-plan.ts';
+import { SavedPlans } from '../../src/autosave/saved-plans.ts';
 import { mixedGarden, oneBed } from '../support/small-plans.ts';
+import { FakeStorage } from './fake-storage.ts';
 
 const savedPlan = (change: Partial<SavedPlan> = {}): SavedPlan => ({
   writer: 'one',
@@ -50,6 +53,23 @@ describe('what is saved of a plan', () => {
     const reading = readSavedPlan(writeSavedPlan(savedPlan()).replace('"two":2', '"two":2,"three":"x","__proto__":7'));
     expect(reading.ok && Object.keys(reading.saved.seen)).toEqual(['two', '__proto__']);
     expect(({} as Record<string, unknown>)['two']).toBeUndefined();
+  });
+
+  it.each([2 ** 53 - 1, 2 ** 53, 2 ** 60])('is read at revision %d, and saved again after it', (revision) => {
+    const storage = new FakeStorage();
+    storage.setItem('runnel:beds', changed({ revision }));
+    const plans = new SavedPlans(new PlanStorage('beds', storage.access), () => undefined);
+    const { saved, damage } = plans.load();
+    expect(damage).toBeUndefined();
+    expect(saved?.revision).toBe(2 ** 53 - 1);
+    plans.adopt(saved);
+    for (const minutes of [70, 80]) {
+      const choices = { beds: { '2027-06-07': { minutes } } };
+      expect(plans.write(oneBed({ choices }), false)).toEqual({ kind: 'written', replaced: false });
+      const written = readSavedPlan(storage.getItem('runnel:beds') ?? '');
+      expect(written.ok && written.saved.plan.choices).toEqual(choices);
+      expect(written.ok && saved && contains(written.saved, saved)).toBe(true);
+    }
   });
 
   it('knows whose changes it has', () => {

@@ -12,7 +12,7 @@ import { SavedPlans } from '../../src/autosave/saved-plans.ts';
 import type { StorageMirror } from '../../src/autosave/storage-mirror.ts';
 import type { LinkContent } from '../../src/exchange/link/plan-text-from-link.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
-import { PlanStore } from '../../src/store/plan-store.ts';
+import { PlanStore, type SeasonWork } from '../../src/store/plan-store.ts';
 import { oneBed } from '../support/small-plans.ts';
 import type { FakeStorage } from './fake-storage.ts';
 
@@ -25,6 +25,7 @@ export interface TabOptions {
   readonly ownPlan?: Plan | undefined;
   readonly readOnly?: boolean;
   readonly savesPlans?: boolean;
+  readonly work?: SeasonWork | undefined;
   /** Ids of the other tabs that are open. */
   readonly openTabs?: ReadonlySet<string>;
 }
@@ -49,6 +50,7 @@ export class Tab {
     this.drafts = stored && new Drafts(stored.drafts, { open: () => Promise.resolve(options.openTabs ?? new Set()) });
     this.autosave = new Autosave({
       store: this.store,
+      work: options.work,
       saved: stored && new SavedPlans(stored, () => base),
       drafts: this.drafts,
       base: () => base,

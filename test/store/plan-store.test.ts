@@ -9,11 +9,11 @@ import { oneBed } from '../support/small-plans.ts';
 
 const calculation = vi.hoisted(() => ({ throws: false }));
 vi.mock(import('../../src/plan/compute-season.ts'), async (original) => {
-  const { computeSeason } = await original();
+  const { computingSeason } = await original();
   return {
-    computeSeason: (...given) => {
+    *computingSeason(...given) {
       if (calculation.throws) throw new Error('Out of luck.');
-      return computeSeason(...given);
+      return yield* computingSeason(...given);
     },
   };
 });

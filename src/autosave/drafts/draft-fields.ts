@@ -1,5 +1,5 @@
 /** The fields inside a plan's element in which something stands that is no edit yet. */
-import { DraftEvent, WAITING_FIELD } from '../../sheet/draft-event.ts';
+import { DraftEvent, KEPT_FIELD, WAITING_FIELD } from '../../sheet/draft-event.ts';
 import type { Drafts } from './drafts.ts';
 import { fieldName } from './field-name.ts';
 import { isTyping } from './is-typing.ts';
@@ -92,5 +92,6 @@ function isFocused(field: Field): boolean {
 }
 
 function isField(target: EventTarget | undefined): target is Field {
-  return isTyping(target) && 'value' in (target as object) && (target as Field).type !== 'search';
+  if (!isTyping(target) || !('value' in (target as object))) return false;
+  return (target as Field).type !== 'search' && !(target as Field).hasAttribute(KEPT_FIELD);
 }

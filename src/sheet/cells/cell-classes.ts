@@ -20,19 +20,19 @@ export function figureClass(measure: Measure, ...names: readonly Name[]): string
   return classNames('cell', measure !== 'all' && 'one', ...names);
 }
 
-/** Letters that a cell has room for, in its main figure, in one beside a sign, and in a line beneath. */
+/** Letters that a cell has room for, in its main figure, in one beside a sign, and in the line beneath. */
 const MAIN_ROOM = 6;
 const SIGNED_ROOM = 4;
 const LINE_ROOM = 10;
 
 /** States that have a sign in the cell's corner. */
-const SIGNED = /state-(?:dry|short|over)\b/;
+const SIGNED = /sign-(?:dry|short|over)\b/;
 
 /** A figure of many digits is written smaller: what is cut off would be read as another figure. */
 export function fitted(view: CellView): CellView {
   if (view.kind === 'name') return view;
   const room = SIGNED.test(view.className) ? SIGNED_ROOM : MAIN_ROOM;
-  const isLong = view.main.length > room || view.lines.some(({ length }) => length > LINE_ROOM);
+  const isLong = view.main.length > room || view.lines.join(' ').length > LINE_ROOM;
   return isLong ? { ...view, className: moreClasses(view.className, 'long') } : view;
 }
 

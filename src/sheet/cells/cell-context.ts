@@ -9,4 +9,6 @@ export interface CellContext {
   readonly format: Format;
   readonly calendar: WeekCalendar;
   readonly words: SheetWords;
+  /** Week of the season that today lies in. */
+  readonly thisWeek: number | undefined;
 }

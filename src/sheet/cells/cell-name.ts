@@ -1,4 +1,5 @@
 import type { SheetWords } from '../../language/en/sheet.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
 import { TYPED_AS } from '../sheet-view.ts';
@@ -10,9 +11,15 @@ export function rowName(row: SheetRow, words: SheetWords): string {
   return row.kind === 'planting' ? row.planting.planting.name : words.rows[row.kind];
 }
 
+/** The same where it stands among words. */
+export function isolatedName(row: SheetRow, words: SheetWords): string {
+  const name = rowName(row, words);
+  return row.kind === 'zone' || row.kind === 'planting' ? isolated(name) : name;
+}
+
 /** `Beds, week of July 5`. */
 export function cellName({ row, column }: SheetCell, { calendar, words }: CellContext): string {
-  const name = rowName(row, words);
+  const name = isolatedName(row, words);
   if (column.kind === 'name') return name;
   const { description } = words;
   return description.row(name, column.kind === 'season' ? description.wholeSeason : calendar.weekOf(column.week));

@@ -4,7 +4,7 @@ export interface FigureView {
   readonly kind: 'figure';
   /** Read first; empty on paper. */
   readonly main: string;
-  /** Small beneath it; empty where only one figure is shown. A line is never broken: the cell sees to it. */
+  /** Small beneath it, on one line: at its end, and before that at its start. Empty where only one figure is shown. */
   readonly lines: readonly string[];
   readonly className: string;
 }

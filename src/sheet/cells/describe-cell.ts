@@ -129,7 +129,7 @@ function shutOffClauses(
   const { shutOffOpen, shutOffByHand } = words.description;
   const say = isShutOffByHand(zone.zone, planting.id, week) ? shutOffByHand : shutOffOpen;
   const mask = openRunMask(zone, member, week);
-  return [say(format, countDays(mask), wateringDayCount(zone.zone), format.weekdays(firstDay, mask))];
+  return [say(format, countDays(mask), wateringDayCount(zone.zone, week), format.weekdays(firstDay, mask))];
 }
 
 function refillClauses(member: PlantingSeason, week: number, { words }: CellContext): Clauses {

@@ -1,11 +1,10 @@
 /** What the cells of each kind of row show: a zone, a planting, the weather, the whole garden, and the names of all of them. */
 import type { GardenPlanting } from '../../engine/garden.ts';
 import { plantingFigure, plantingState, type Refill, refillOf } from '../../engine/season/planting-week.ts';
-import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
+import type { PlantingSeason, Season, State, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import type { WeekMeasure } from '../../engine/week-measures.ts';
 import type { Format } from '../../language/format/format.ts';
-import { isWrittenAs0 } from '../../language/format/quantity.ts';
 import { toneOf } from '../../look/tones.ts';
 import type { SheetColumn } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
@@ -13,20 +12,22 @@ import {
   type GardenTotal,
   gardenSeason,
   gardenWeek,
+  groundM2,
   type PlantingTotal,
   plantingTotal,
   plantingWeek,
   type ZoneTotal,
   zoneTotal,
 } from '../totals.ts';
-import { isShutOffByHand, wateringDayCount } from '../watering-days.ts';
+import { isShutOffByHand, wateringDayCount, wateringDayRange } from '../watering-days.ts';
 import { type SeasonWeather, type WeatherKind, weeklyWeather } from '../week-weather.ts';
 import { classNames, figureClass, moreClasses } from './cell-classes.ts';
 import type { CellContext } from './cell-context.ts';
-import { rowName } from './cell-name.ts';
+import { isolatedName } from './cell-name.ts';
 import type { CellView, FigureView, NameView } from './cell-view.ts';
+import { weekSign } from './week-sign.ts';
 
-/** Heights that a bar behind a figure can have. */
+/** Heights that a bar beside a figure can have. */
 export const BAR_STEPS = 24;
 
 /** Beyond ten times the need a ratio says no more than that it is beyond. */
@@ -59,7 +60,14 @@ function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureV
   const state = zoneState(zone, week);
   const origin = zoneOrigin(zone, week);
   const note = zone.zone.choices.get(week)?.note;
-  const marks = figureClass(context.measure, 'zone', `state-${state}`, note !== undefined && 'noted');
+  const sign = weekSign(zone, week, context.thisWeek);
+  const marks = figureClass(
+    context.measure,
+    'zone',
+    `state-${state}`,
+    sign !== undefined && `sign-${sign}`,
+    note !== undefined && 'noted',
+  );
   if (state === 'off') return { kind: 'figure', main: '', lines: [], className: marks };
   const litres = zoneFigure(zone, 'litres', week);
   const minutes = zoneFigure(zone, 'minutes', week);
@@ -76,6 +84,7 @@ function zoneWeek(zone: ZoneSeason, week: number, context: CellContext): FigureV
       isByHand && 'by-hand',
       origin === 'run' && 'run',
       minutes === 0 && 'idle',
+      isSkipped && 'skipped',
     ),
   };
 }
@@ -90,36 +99,29 @@ function zoneSeason(zone: ZoneSeason, context: CellContext): FigureView {
 
 type Figures = Pick<FigureView, 'main' | 'lines'>;
 
-/** `why`: in place of the minutes, where it is known why there are none. */
+/** `why`: in place of gallons, where it is known why there are none. The heading has the units. */
 function zoneFigures(total: ZoneTotal, why: string, context: CellContext): Figures {
   const { minutes, rainMm } = total;
   const { measure, format } = context;
   const main = mainFigure(total, context);
   if (measure !== 'all') return { main, lines: [] };
-  // What is nothing is left out: it would be read as a figure.
-  const run = minutes > 0 ? format.minutes(minutes) : '';
-  const rain = isWrittenAs0(rainMm, 'depth', format.reader) ? '' : format.quantity(rainMm, 'depth');
-  return { main, lines: [why === '' ? run : why, rain] };
+  // No minutes are left out: the gallons say it. No rain is not: a gap would be read as a figure that is missing.
+  const run = minutes > 0 ? format.minuteCount(minutes) : '';
+  return { main: why === '' ? main : why, lines: [run, format.amount(rainMm, 'depth')] };
 }
 
-/** m2 of the plantings that are in the ground in a week. */
-function groundM2(zone: ZoneSeason, week: number): number {
-  let areaM2 = 0;
-  for (const planting of zone.plantings) {
-    if (plantingFigure(planting, 'groundDays', week) > 0) areaM2 += planting.planting.areaM2;
-  }
-  return areaM2;
-}
+/** A planting stands there because somebody unfolded its zone, to see how each fares. */
+const isSigned = (state: State): boolean => state === 'dry' || state === 'short' || state === 'over';
 
 /** Gallons it received, that against its need or what became of its refill, and the days its shut-off was open. */
 function plantingWeekView(zone: ZoneSeason, member: PlantingSeason, week: number, context: CellContext): FigureView {
   const { measure, format, words } = context;
   const { planting } = member;
   const state = plantingState(member, week);
-  const marks = figureClass(measure, 'planting', `state-${state}`);
+  const marks = figureClass(measure, 'planting', `state-${state}`, isSigned(state) && `sign-${state}`);
   if (state === 'off') return { kind: 'figure', main: '', lines: [], className: marks };
   const openDays = plantingFigure(member, 'openDays', week);
-  const open = planting.hasShutOff ? words.cell.openDays(format, openDays, wateringDayCount(zone.zone)) : '';
+  const open = planting.hasShutOff ? words.cell.openDays(format, openDays, wateringDayCount(zone.zone, week)) : '';
   const byHand = isShutOffByHand(zone.zone, planting.id, week);
   const tone = `tone-${toneOf(plantingFigure(member, 'irrigationGrossMm', week), format.reader.units)}`;
   return {
@@ -166,7 +168,7 @@ const FIGURES: Readonly<Record<WeekMeasure, (total: ZoneTotal, format: Format) =
   rain: ({ rainMm }, format) => format.amount(rainMm, 'depth'),
 };
 
-/** A week of rain or reference ET, with a bar behind its figure. */
+/** A week of rain or reference ET, with a bar beside its figure: full where it was read, hollow for usual weather. */
 function weatherWeek(kind: WeatherKind, weather: SeasonWeather, week: number, { format }: CellContext): FigureView {
   const here = weather.weeks[week];
   if (here === undefined) throw new RangeError(`week ${week} is outside the season`);
@@ -191,7 +193,7 @@ function gardenView(total: GardenTotal, { measure, format }: CellContext): Figur
   return {
     kind: 'figure',
     main: GARDEN_FIGURES[measure === 'all' ? 'volume' : measure].main(total, format),
-    lines: measure === 'all' ? [format.minutes(total.minutes)] : [],
+    lines: measure === 'all' ? [format.minuteCount(total.minutes)] : [],
     className: figureClass(measure, 'total'),
   };
 }
@@ -217,11 +219,15 @@ const GARDEN_FIGURES: Readonly<Record<WeekMeasure, GardenFigure>> = {
   },
 };
 
+/** Letters of a name that a low row has room for on one line. */
+const NAME_ROOM = 14;
+
 /** The first column: what a row is, and a little about it. */
 export function nameView(row: SheetRow, context: CellContext): NameView {
   const { measure, words } = context;
-  const className = classNames('name', row.kind, measure !== 'all' && 'low');
-  const view = { kind: 'name', name: rowName(row, words), detail: detailOf(row, context), className } as const;
+  const name = isolatedName(row, words);
+  const className = classNames('name', row.kind, measure !== 'all' && 'low', name.length > NAME_ROOM && 'long-name');
+  const view = { kind: 'name', name, detail: detailOf(row, context), className } as const;
   if (row.kind !== 'zone' || row.zone.zone.plantings.length === 0) return view;
   return { ...view, isOpen: row.isOpen, foldLabel: words.plantingsOf(view.name) };
 }
@@ -234,7 +240,7 @@ function detailOf(row: SheetRow, { measure, format, words: { detail } }: CellCon
     case 'total':
       return GARDEN_FIGURES[measure === 'all' ? 'volume' : measure].detail(detail, format);
     case 'zone':
-      return detail.daysAWeek(format, wateringDayCount(row.zone.zone));
+      return detail.daysAWeek(format, ...wateringDayRange(row.zone.zone));
     case 'planting':
       return plantKind(row.planting.planting);
   }

@@ -1,4 +1,5 @@
 /** What becomes of something typed, pasted or dragged into a cell: an edit of the plan, nothing, or a refusal in words. */
+import type { DayNumber } from '../../engine/calendar.ts';
 import type { Season } from '../../engine/season/season.ts';
 import type { EntryWords } from '../../language/en/entry.ts';
 import type { Unread } from '../../language/format/parse-number.ts';
@@ -27,6 +28,8 @@ export interface EntryContext extends CellContext {
   readonly plan: Plan;
   readonly season: Season;
   readonly readOnly: boolean;
+  /** Left out where nobody knows it. */
+  readonly today?: DayNumber | undefined;
 }
 
 export function refused(code: RefusalCode, why: string): Refused {

@@ -16,7 +16,7 @@ export function openDaysEntry(
   const { id, name } = planting.planting;
   const { language } = context.format.reader;
   const amount = parseAmount(text, language);
-  const wrong = whyNot(amount, text.trim(), wateringDayCount(zone.zone), context);
+  const wrong = whyNot(amount, text.trim(), wateringDayCount(zone.zone, week), context);
   if (wrong !== undefined) return wrong;
   const days = amount.kind === 'amount' ? amount.value : undefined;
   if (days !== undefined && plantingFigure(planting, 'groundDays', week) === 0) {

@@ -1,6 +1,7 @@
 /** A block of entries as one step: what can be entered is, the rest is named. */
 import type { BatchAction, Edit } from '../../plan/edits/edit.ts';
 import type { SheetCell } from '../sheet-cell.ts';
+import { editDoubt } from './doubt.ts';
 import type { EntryContext } from './entry.ts';
 import { readEntry } from './read-entry.ts';
 
@@ -16,6 +17,8 @@ export interface RefusedEntry extends BlockEntry {
 export interface Block {
   /** One step of history; undefined where nothing changes. */
   readonly edit: Edit | undefined;
+  /** What to ask before it is sent; undefined where nothing of it is odd. */
+  readonly doubt: string | undefined;
   readonly changed: readonly SheetCell[];
   readonly refused: readonly RefusedEntry[];
   /** What became of entries that are not taken as they were typed. */
@@ -39,5 +42,5 @@ export function readBlock(entries: readonly BlockEntry[], action: BatchAction, c
   }
   const [only] = edits;
   const edit: Edit | undefined = edits.length > 1 ? { type: 'together', action, edits } : only;
-  return { edit, changed, refused, remarked };
+  return { edit, doubt: edit && editDoubt(edit, context), changed, refused, remarked };
 }

@@ -26,11 +26,12 @@ interface OwnDays {
  * Two and a half times what hot, dry regions have on their days of most, 8 mm (FAO-56 Table 2, from memory; the factor is a
  * choice of this kit): more is a slip of the finger.
  */
-const MOST_ETO_MM_PER_WEEK = 7 * 20;
+export const MOST_ETO_MM_PER_DAY = 20;
+const MOST_ETO_MM_PER_WEEK = 7 * MOST_ETO_MM_PER_DAY;
 /** Half of the last digit that is written, 0.01 in. */
 const SAME_MM = 0.127;
 
-export type WeatherContext = Pick<EntryContext, 'plan' | 'season' | 'format'>;
+export type WeatherContext = Pick<EntryContext, 'plan' | 'season' | 'format' | 'today'>;
 
 export function weatherEntry(kind: WeatherKind, week: number, text: string, context: WeatherContext): Entry {
   const { plan, season, format } = context;
@@ -54,7 +55,10 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   }
   const total = { kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined };
   return (
-    whyNot(total, context) ?? (depth === before ? { kind: 'same' } : change(kind, firstDay, depth, known?.rainThrough))
+    whyNot(total, context) ??
+    (depth === before
+      ? { kind: 'same' }
+      : change(kind, firstDay, depth, known?.rainThrough ?? readThrough(firstDay, context)))
   );
 }
 
@@ -103,6 +107,11 @@ function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefine
       ? { type: 'set-week-rain', week, rain: depth, ...(through !== undefined && { through }) }
       : { type: 'set-week-eto', week, eto: depth };
   return { kind: 'edit', edit };
+}
+
+/** A gauge that is read in the week has caught its rain through today; what is to come stays usual. */
+export function readThrough(firstDay: DayNumber, { today }: Pick<WeatherContext, 'today'>): string | undefined {
+  return today !== undefined && today >= firstDay && today < firstDay + 6 ? isoDate(today) : undefined;
 }
 
 /** The figure of each day goes, its other observations stay. */

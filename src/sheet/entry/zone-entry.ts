@@ -12,6 +12,7 @@ import type { ZoneRow } from '../sheet-row.ts';
 import { TYPED_AS } from '../sheet-view.ts';
 import { wateringDayCount } from '../watering-days.ts';
 import { type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
+import { runMinutesEdit, runMinutesFor } from './run-entry.ts';
 
 /** The volume that a hint gives as an example, L: 150 gal, or 600 L. */
 const EXAMPLE_LITRES = { us: toSi(150, 'volume', 'us'), metric: 600 } as const;
@@ -26,17 +27,18 @@ export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context
   if (zoneState(zone, week) === 'off') return refused('bare-soil', say['bare-soil'](name));
   const origin = zoneOrigin(zone, week);
   if (origin === 'closed') return refused('closed', say.closed(name));
-  const field = origin === 'run' ? 'minutesRun' : 'minutes';
-  const run = toRun(amount.value, amount.unit ?? shownUnit(context), { zone, week, field }, context);
+  const isRun = origin === 'run';
+  const run = toRun(amount.value, amount.unit ?? shownUnit(context), { zone, week, isRun }, context);
   if ('kind' in run) return run;
   const { minutes } = run;
   if (!(minutes >= 0 && minutes <= MINUTES_A_WEEK)) {
     return refused('range', say.range(format, text.trim(), 0, MINUTES_A_WEEK, format.minuteUnit));
   }
-  if (zone.zone.choices.get(week)?.[field] === minutes) return { kind: 'same' };
-  const type = origin === 'run' ? 'set-minutes-run' : 'set-minutes';
-  const edit: Edit = { type, zone: zone.zone.id, week: weekOf(context, week), minutes };
-  return { kind: 'edit', edit, remark: roundingRemark(zone, run, context) };
+  if (zone.zone.choices.get(week)?.[isRun ? 'minutesRun' : 'minutes'] === minutes) return { kind: 'same' };
+  if (isRun)
+    return { kind: 'edit', edit: runMinutesEdit(minutes, { zone, week, firstDay: firstDayOf(context, week) }) };
+  const edit: Edit = { type: 'set-minutes', zone: zone.zone.id, week: weekOf(context, week), minutes };
+  return { kind: 'edit', edit, remark: roundingRemark(zone, week, run, context) };
 }
 
 /** Refused, and what can be typed instead. */
@@ -73,8 +75,8 @@ interface Run {
 interface ZoneWeek {
   readonly zone: ZoneSeason;
   readonly week: number;
-  /** Which minutes are typed. */
-  readonly field: 'minutes' | 'minutesRun';
+  /** Whether what is typed is what really ran. */
+  readonly isRun: boolean;
 }
 
 function toRun(value: number, unit: AmountUnit, at: ZoneWeek, context: EntryContext): Run | Refused {
@@ -85,20 +87,26 @@ function toRun(value: number, unit: AmountUnit, at: ZoneWeek, context: EntryCont
   }
   const wantedLitres = unit === 'gal' ? toSi(value, 'volume', 'us') : value;
   if (!(wantedLitres > 0)) return { minutes: value };
-  return minutesFor(wantedLitres, at, context);
+  if (!at.isRun) return minutesFor(wantedLitres, at, context);
+  const minutes = runMinutesFor(wantedLitres, { ...at, firstDay: firstDayOf(context, at.week) });
+  return minutes === undefined ? noFlow(at.zone, context) : { minutes };
+}
+
+function noFlow({ zone }: ZoneSeason, { format }: EntryContext): Refused {
+  return refused('no-flow', entryWords(format.reader.language).refused['no-flow'](zone.name));
 }
 
 /** The fewest whole steps of the timer on each watering day that come nearest to a volume. */
-function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeek, context: EntryContext): Run | Refused {
+function minutesFor(wantedLitres: number, { zone, week }: ZoneWeek, context: EntryContext): Run | Refused {
   const { format, season } = context;
   const { refused: say } = entryWords(format.reader.language);
   const { name, timerStepMinutes, choices } = zone.zone;
-  const step = timerStepMinutes * wateringDayCount(zone.zone);
+  const step = timerStepMinutes * wateringDayCount(zone.zone, week);
   const litresOf = litresByChoice(season, zone, week);
-  const litresAt = (steps: number) => litresOf({ ...choices.get(week), [field]: steps * step });
+  const litresAt = (steps: number) => litresOf({ ...choices.get(week), minutes: steps * step });
   const most = Math.floor(MINUTES_A_WEEK / step);
   const mostLitres = litresAt(most);
-  if (mostLitres === 0) return refused('no-flow', say['no-flow'](name));
+  if (mostLitres === 0) return noFlow(zone, context);
   if (mostLitres < wantedLitres) return refused('too-much', say['too-much'](format, name, mostLitres));
   let [few, enough] = [1, most];
   while (few < enough) {
@@ -113,14 +121,23 @@ function minutesFor(wantedLitres: number, { zone, week, field }: ZoneWeek, conte
 }
 
 /** What a timer's steps made of a volume, where that is another one to the eye. */
-function roundingRemark({ zone }: ZoneSeason, { minutes, volume }: Run, { format }: EntryContext): string | undefined {
+function roundingRemark(
+  { zone }: ZoneSeason,
+  week: number,
+  { minutes, volume }: Run,
+  { format }: EntryContext,
+): string | undefined {
   if (volume === undefined) return undefined;
   const { wantedLitres, litres } = volume;
   if (format.amount(wantedLitres, 'volume') === format.amount(litres, 'volume')) return undefined;
-  const rounded = { litres, minutes, stepMinutes: zone.timerStepMinutes, days: wateringDayCount(zone) };
+  const rounded = { litres, minutes, stepMinutes: zone.timerStepMinutes, days: wateringDayCount(zone, week) };
   return entryWords(format.reader.language).rounded(format, wantedLitres, rounded);
 }
 
-function weekOf({ season }: EntryContext, week: number): string {
-  return isoDate(season.garden.span.firstDay + 7 * week);
+function firstDayOf({ season }: EntryContext, week: number): number {
+  return season.garden.span.firstDay + 7 * week;
+}
+
+function weekOf(context: EntryContext, week: number): string {
+  return isoDate(firstDayOf(context, week));
 }

@@ -1,42 +1,46 @@
-/** The bars behind the figures of the weather, in steps, so that no cell needs a style of its own. */
+/**
+ * The bars beside the figures of the weather, in steps, so that no cell needs a style of its own: full where the week was read, hollow
+ * for usual weather. No figure stands over one.
+ */
 import { BAR_STEPS } from '../cells/make-cell-view.ts';
 
-const bar = (colour: string, share: number) =>
-  `linear-gradient(color-mix(in oklab, var(${colour}) ${share}%, var(--_paper)) 0 0)`;
-const notch = 'linear-gradient(225deg, var(--_ink) 7px, transparent 7.5px)';
+const solid = (colour: string) => `linear-gradient(${colour} 0 0)`;
 
 const heights = Array.from(
   { length: BAR_STEPS + 1 },
-  (_, step) => `.runnel-sheet td.runnel-bar-${step} { --_bar: ${(100 * step) / BAR_STEPS}%; }`,
+  (_, step) => `.runnel-sheet td.runnel-bar-${step} { --_bar: ${Math.round((92 * step) / BAR_STEPS)}%; }`,
 ).join('\n');
 
-export const barStyles = `
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell:not(.runnel-season) {
-  background-position: 0 100%;
-}
+const hollow = (colour: string) => `
+  background-image: ${solid('var(--_paper)')}, ${solid(`var(${colour})`)};
+  background-position: 4px calc(100% - 3px), 3px calc(100% - 2px);
+  background-size: 8px max(0px, calc(var(--_bar, 0%) - 2px)), 10px var(--_bar, 0);
+`;
+const full = (colour: string) => `
+  background-image: ${solid(`var(${colour})`)};
+  background-position: 3px calc(100% - 2px);
+  background-size: 10px var(--_bar, 0);
+`;
 
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell {
+const WEATHER = '.runnel-sheet .handsontable td.runnel-weather.runnel-cell';
+
+export const barStyles = `
+${WEATHER} {
   padding-block: 0;
-  background-image: ${bar('--_rain', 34)};
-  background-size: 100% var(--_bar, 0);
-  font-size: var(--_size);
+  font-size: calc(var(--_size) * 0.87);
   font-weight: 400;
+  text-align-last: end;
+  text-decoration: none;
   vertical-align: middle;
 }
 
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-eto {
-  background-image: ${bar('--_growth', 26)};
-}
+${WEATHER}:not(.runnel-season) {${hollow('--_rain')}}
 
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand:not(.runnel-season) {
-  background-image: ${notch}, ${bar('--_rain', 34)};
-  background-position: 100% 0, 0 100%;
-  background-size: 12px 12px, 100% var(--_bar, 0);
-}
+${WEATHER}.runnel-eto:not(.runnel-season) {${hollow('--_growth')}}
 
-.runnel-sheet .handsontable td.runnel-weather.runnel-cell.runnel-by-hand.runnel-eto {
-  background-image: ${notch}, ${bar('--_growth', 26)};
-}
+${WEATHER}.runnel-by-hand:not(.runnel-season) {${full('--_rain')}}
+
+${WEATHER}.runnel-by-hand.runnel-eto:not(.runnel-season) {${full('--_growth')}}
 
 ${heights}
 `;

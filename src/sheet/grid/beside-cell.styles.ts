@@ -1,3 +1,5 @@
+import { visuallyHidden } from '../../look/visually-hidden.ts';
+
 /** What stands beside a cell: a callout, the note of a week; and announcements, which are not seen. */
 export const besideCellStyles = `
 .runnel-sheet .runnel-callout {
@@ -14,6 +16,25 @@ export const besideCellStyles = `
   color: var(--_ink);
   font-size: 0.93em;
   line-height: 1.4;
+}
+
+.runnel-sheet .runnel-hint {
+  position: absolute;
+  z-index: 1100;
+  box-sizing: border-box;
+  inline-size: max-content;
+  max-inline-size: min(22rem, calc(100vw - 12px));
+  padding: 0.3em 0.6em;
+  border-radius: 3px;
+  background: var(--_ink);
+  color: var(--_paper);
+  font-size: 0.87em;
+  line-height: 1.4;
+  pointer-events: none;
+}
+
+.runnel-sheet .runnel-hint[hidden] {
+  display: none;
 }
 
 .runnel-sheet .runnel-callout[hidden] {
@@ -72,16 +93,9 @@ export const besideCellStyles = `
 }
 
 .runnel-sheet .runnel-note :focus-visible {
-  outline: 2px solid var(--_water);
+  outline: 2px solid var(--_ink);
   outline-offset: 1px;
 }
 
-.runnel-sheet .runnel-announcement {
-  position: absolute;
-  overflow: hidden;
-  inline-size: 1px;
-  block-size: 1px;
-  clip-path: inset(50%);
-  white-space: nowrap;
-}
+.runnel-sheet .runnel-announcement {${visuallyHidden}}
 `;

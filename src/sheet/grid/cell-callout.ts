@@ -6,6 +6,8 @@ export class CellCallout {
   readonly #hot: Handsontable.Core;
   readonly #box: HTMLElement;
   readonly #status: HTMLElement;
+  /** What is being typed would set this. */
+  readonly #hint: HTMLElement;
   /** Lines of several callers about one change, shown together. */
   #soon: string[] = [];
 
@@ -19,7 +21,11 @@ export class CellCallout {
     this.#status.className = 'runnel-announcement';
     // One polite region for every announcement of the sheet.
     this.#status.setAttribute('role', 'status');
-    hot.rootPortalElement.append(this.#box, this.#status);
+    this.#hint = rootDocument.createElement('div');
+    this.#hint.className = 'runnel-hint';
+    this.#hint.hidden = true;
+    this.#hint.setAttribute('aria-hidden', 'true');
+    hot.rootPortalElement.append(this.#box, this.#status, this.#hint);
   }
 
   /** Shows lines of text beside a cell until something else happens there. */
@@ -31,6 +37,7 @@ export class CellCallout {
     });
     this.#box.replaceChildren(...paragraphs);
     this.#box.hidden = false;
+    this.#hint.hidden = true;
     positionBeside(this.#box, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
     this.announce('');
   }
@@ -53,6 +60,14 @@ export class CellCallout {
     this.#status.textContent = [words, ...lines].join(' ').trim();
   }
 
+  /** Shows one line beside a cell in which somebody types; nothing takes it away. */
+  hint(visualRow: number, visualColumn: number, text: string | undefined): void {
+    this.#hint.hidden = text === undefined || !this.#box.hidden;
+    if (text === undefined) return;
+    this.#hint.textContent = text;
+    positionBeside(this.#hint, this.#hot.getCell(visualRow, visualColumn, true) ?? this.#hot.rootElement);
+  }
+
   hide(): void {
     this.#box.hidden = true;
   }
@@ -60,5 +75,6 @@ export class CellCallout {
   remove(): void {
     this.#box.remove();
     this.#status.remove();
+    this.#hint.remove();
   }
 }

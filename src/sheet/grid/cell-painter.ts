@@ -54,7 +54,7 @@ export class CellPainter {
   repaint(): void {
     for (const td of this.#hot.rootElement.querySelectorAll<HTMLTableCellElement>('td.runnel-cell, td.runnel-name')) {
       const cell = this.#cellOf(td);
-      if (cell && renderChange(td, this.#setting.sheet.cellView(cell))) this.titles.write(td);
+      if (cell && renderChange(td, this.#setting.sheet.cellView(cell))) this.titles.drawn(td);
     }
   }
 

@@ -1,5 +1,6 @@
 import { describeFault } from '../../language/describe-fault.ts';
 import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { HistoryStep } from '../../plan/history/history-key.ts';
 import { SEASON_COLUMN, type SheetCell } from '../sheet-cell.ts';
@@ -19,12 +20,21 @@ export class ChangeRequests {
     this.#callout = callout;
   }
 
-  /** Asks for a change of `cells`. Lines that say why, where it is refused. */
+  /** Asks for a change of `cells`. Lines that say why, where it is refused at once; later they are announced. */
   edit(edit: Edit | undefined, cells: readonly SheetCell[]): readonly string[] | undefined {
     if (edit === undefined) return undefined;
     // Before it is asked for: the sheet may be updated at once.
     this.#announcement = () => this.#changed(cells);
-    const result = this.#setting.onEdit(edit);
+    const answer = this.#setting.onEdit(edit);
+    if (!(answer instanceof Promise)) return this.#refusalIn(answer);
+    void answer.then((result) => {
+      const why = this.#refusalIn(result);
+      if (why !== undefined) this.#callout.announce(why.join(' '));
+    });
+    return undefined;
+  }
+
+  #refusalIn(result: EditResult | undefined): readonly string[] | undefined {
     if (result?.ok !== true || !result.changed) this.#announcement = undefined;
     if (result?.ok !== false) return undefined;
     const { reader } = this.#setting.sheet;
@@ -37,7 +47,8 @@ export class ChangeRequests {
   /** Asks for undo or redo. */
   step(step: HistoryStep): void {
     this.#announcement = () => this.#withTotal(this.#words.announced[step]);
-    if (this.#setting.onHistory?.(step) !== true) this.#announcement = undefined;
+    const done = this.#setting.onHistory?.(step);
+    if (done !== true && !(done instanceof Promise)) this.#announcement = undefined;
   }
 
   /** To be called when the sheet shows another state. */

@@ -27,6 +27,7 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
       // It waits in the page, out of sight, before it is opened on a cell.
       const sheet = bindingOf(this.hot)?.setting.sheet;
       if (sheet !== undefined) this.TEXTAREA.setAttribute('aria-label', sheetWords(sheet.reader.language).entry);
+      this.TEXTAREA.addEventListener('input', () => this.#hint());
     }
 
     override open(): void {
@@ -36,11 +37,13 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
       if (cell === undefined || binding === undefined) return;
       this.TEXTAREA.setAttribute('aria-label', binding.setting.sheet.entryLabel(cell));
       this.TEXTAREA.inputMode = cell.row.kind === 'zone' ? 'text' : 'decimal';
+      this.#hint();
     }
 
     /** What was typed is entered or given up: whoever keeps unfinished texts hears of it. */
     override close(): void {
       super.close();
+      bindingOf(this.hot)?.callout.hint(0, 0, undefined);
       this.TEXTAREA.dispatchEvent(new Event('change', { bubbles: true }));
     }
 
@@ -77,6 +80,17 @@ export function entryEditor(Base: TextEditorClass): TextEditorClass {
         this.discardEditor(false);
         if (this.row !== null && this.col !== null) bindingOf(this.hot)?.callout.show(this.row, this.col, why);
       });
+    }
+
+    /** Says what the text would set, and for what. */
+    #hint(): void {
+      const { row, col } = this;
+      const cell = this.#cell();
+      const binding = bindingOf(this.hot);
+      if (row === null || col === null || cell === undefined || binding === undefined) return;
+      const words = binding.setting.sheet.entryHint(cell, this.TEXTAREA.value);
+      this.TEXTAREA.setAttribute('aria-description', words);
+      binding.callout.hint(row, col, words);
     }
 
     #cell() {

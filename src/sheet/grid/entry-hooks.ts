@@ -3,7 +3,8 @@ import type Handsontable from 'handsontable/base';
 import type { Events } from 'handsontable/base';
 import { sheetActionsWords } from '../../language/en/sheet-actions.ts';
 import { formatPlainNumber } from '../../language/format/number.ts';
-import type { BatchAction } from '../../plan/edits/edit.ts';
+import type { BatchAction, Edit } from '../../plan/edits/edit.ts';
+import { sameData } from '../../plan/same-data.ts';
 import type { Block, BlockEntry } from '../entry/read-block.ts';
 import { bindingOf } from './bindings.ts';
 import type { SeasonBinding } from './season-binding.ts';
@@ -158,12 +159,23 @@ function enterBlock(
   const wanted = entries.length === 1 ? entries : entries.filter(({ cell, text }) => !isIdle(binding, cell, text));
   const block = sheet.readBlock(wanted, action);
   const [start] = wanted;
+  const doubt = newDoubt(binding, block);
+  if (doubt !== undefined && start !== undefined) return { row: start.row, column: start.column, lines: [doubt] };
   const refused = binding.edit(block.edit, block.changed);
   if (refused !== undefined && start !== undefined) return { row: start.row, column: start.column, lines: refused };
   remark(binding, block, wanted);
   const [first] = block.refused;
   const at = first && wanted.find(({ cell }) => cell === first.cell);
   return at && { row: at.row, column: at.column, lines: refusalLines(binding, block, wanted.length) };
+}
+
+/** The edit of each sheet that was asked about last: entered once more it is taken. */
+const doubted = new WeakMap<object, Edit>();
+
+function newDoubt({ setting: { sheet } }: SeasonBinding, { edit, doubt }: Block): string | undefined {
+  if (edit === undefined || doubt === undefined || sameData(edit, doubted.get(sheet))) return undefined;
+  doubted.set(sheet, edit);
+  return doubt;
 }
 
 /** Says beside the first cell what became of entries that are not taken as they were typed. */

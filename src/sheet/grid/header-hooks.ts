@@ -1,7 +1,9 @@
 /** Week headers say which days they stand for, and mark this week and the week under the pointer. */
 import type { Events } from 'handsontable/base';
 import { sheetWords } from '../../language/en/sheet.ts';
+import type { SeasonSheet } from '../season-sheet.ts';
 import type { SeasonBinding } from './season-binding.ts';
+import { cellUnits } from './season-columns.ts';
 
 const THIS_WEEK = 'runnel-this-week';
 const POINTED = 'runnel-pointed';
@@ -47,17 +49,33 @@ export class WeekHeaders {
     const column = visualColumn < 0 ? undefined : this.#binding.column(visualColumn);
     th.classList.toggle(LEAD, column !== undefined && column.kind !== 'week');
     const isLowest = level === this.#binding.hot.view.getColumnHeadersCount() - 1;
+    const { sheet } = this.#binding.setting;
+    if (column?.kind === 'season' && isLowest && sheet.view.measure === 'all') layUnits(th, sheet);
+    // This week's name stands in the row above it.
+    if (column?.kind === 'week' && column.week === sheet.thisWeek) th.classList.add(THIS_WEEK);
     if (column?.kind !== 'week' || !isLowest) {
       th.removeAttribute('title');
       this.#weekOf.delete(th);
       return;
     }
-    const { calendar, thisWeek, reader } = this.#binding.setting.sheet;
+    const { calendar, thisWeek, reader } = sheet;
     const isNow = column.week === thisWeek;
     const week = calendar.weekOf(column.week);
     this.#weekOf.set(th, column.week);
     th.title = isNow ? sheetWords(reader.language).thisWeek(week) : week;
-    th.classList.toggle(THIS_WEEK, isNow);
     th.classList.toggle(POINTED, column.week === this.#pointed);
   }
+}
+
+/** The units lie in the heading as the figures do in a cell. */
+function layUnits(th: HTMLTableCellElement, sheet: SeasonSheet): void {
+  const place = th.querySelector('.colHeader');
+  if (place === null) return;
+  const { main, start, end } = cellUnits(sheet);
+  const part = (name: string, text: string) => {
+    const made = th.ownerDocument.createElement(name);
+    made.textContent = text;
+    return made;
+  };
+  place.replaceChildren(part('b', main), part('i', start), ` ${end}`);
 }

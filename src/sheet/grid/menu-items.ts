@@ -166,7 +166,7 @@ function shutOffItem(days: number, cells: () => readonly SheetCell[], act: Act, 
   return {
     key: `runnel-shut-off:${days}`,
     name: named((menu, format) => menu.openOn(format, days)),
-    hidden: () => shutOffWeeks(cells()).some(({ row }) => days > wateringDayCount(row.zone.zone)),
+    hidden: () => shutOffWeeks(cells()).some(({ row, week }) => days > wateringDayCount(row.zone.zone, week)),
     callback: act((binding) => edit(binding, openShutOffs(cells(), days, dayIn(binding)), cells())),
   };
 }

@@ -3,10 +3,11 @@ export const nameStyles = `
 .runnel-sheet .handsontable td.runnel-name {
   position: relative;
   overflow: hidden;
-  padding: 0.15em 0.5em;
-  padding-inline-start: 1.9em;
+  padding: 0 0.4em;
+  padding-inline-start: 1.6em;
   background: var(--_paper);
   color: var(--_ink);
+  font-size: calc(var(--_size) * 0.93);
   line-height: 1.15;
   text-align: start;
   vertical-align: middle;
@@ -25,7 +26,7 @@ export const nameStyles = `
   display: -webkit-box;
   overflow: hidden;
   unicode-bidi: plaintext;
-  font-weight: 600;
+  font-weight: 500;
   overflow-wrap: anywhere;
   -webkit-box-orient: vertical;
   -webkit-line-clamp: 2;
@@ -35,13 +36,14 @@ export const nameStyles = `
   display: block;
   overflow: hidden;
   color: var(--_quiet);
-  font-size: 0.8em;
+  font-size: 0.84em;
   unicode-bidi: plaintext;
   text-overflow: ellipsis;
   white-space: nowrap;
 }
 
-.runnel-sheet td:is(.runnel-low, .runnel-planting) .runnel-name-text {
+.runnel-sheet td:is(.runnel-low, .runnel-planting) .runnel-name-text,
+.runnel-sheet .runnel-zone .runnel-name-text {
   display: block;
   text-overflow: ellipsis;
   white-space: nowrap;
@@ -68,12 +70,12 @@ export const nameStyles = `
   position: absolute;
   inset-block: 0;
   inset-inline-start: 0;
-  inline-size: 1.9em;
+  inline-size: 1.6em;
   margin: 0;
   padding: 0;
   border: 0;
   background: none;
-  color: var(--_water);
+  color: var(--_ink);
   font: inherit;
   cursor: pointer;
 }
@@ -87,7 +89,7 @@ export const nameStyles = `
   inline-size: 0.45em;
   block-size: 0.45em;
   border: solid currentcolor;
-  border-width: 0 2px 2px 0;
+  border-width: 0 1.5px 1.5px 0;
   rotate: -45deg;
   content: '';
 }
@@ -110,9 +112,23 @@ export const nameStyles = `
   display: none;
 }
 
-.runnel-narrow .handsontable td.runnel-zone.runnel-low .runnel-name-text {
+.runnel-narrow .handsontable td.runnel-zone .runnel-name-text {
   display: -webkit-box;
   white-space: normal;
+}
+
+.runnel-compact .handsontable td.runnel-zone.runnel-long-name .runnel-name-text {
+  display: -webkit-box;
+  white-space: normal;
+}
+
+.runnel-compact td.runnel-zone.runnel-long-name .runnel-detail {
+  display: none;
+}
+
+.runnel-compact .handsontable td.runnel-name {
+  font-size: calc(var(--_size) * 0.87);
+  line-height: 1.1;
 }
 
 .runnel-narrow .runnel-fold {
@@ -127,12 +143,47 @@ export const nameStyles = `
   padding-inline: 5px;
 }
 
-.runnel-sheet .handsontable th.runnel-this-week {
-  box-shadow: inset 0 -3px 0 var(--_growth);
-  font-weight: 700;
+.runnel-sheet .handsontable thead th.runnel-this-week {
+  background: var(--_ink);
+  color: var(--_paper);
+  font-weight: 650;
+}
+
+.runnel-sheet .handsontable thead tr:first-child th.runnel-this-week .colHeader {
+  font-size: 11px;
+  font-weight: 400;
+}
+
+.runnel-sheet .handsontable thead tr:first-child th.runnel-this-week .relative {
+  padding-inline: 3px;
+}
+
+.runnel-sheet .handsontable thead th.runnel-lead .colHeader:has(b) {
+  display: block;
+  overflow: visible;
+  font-size: 11px;
+  line-height: 13px;
+  text-align: end;
+  white-space: nowrap;
+}
+
+.runnel-sheet .handsontable thead th.runnel-lead b {
+  display: block;
+  font-size: 13px;
+  font-weight: 650;
+}
+
+.runnel-sheet .handsontable thead th.runnel-lead i {
+  margin-inline-end: 0.3em;
+  color: var(--_rain);
+  font-style: normal;
+}
+
+.runnel-sheet .handsontable thead th.runnel-lead:has(b) .relative {
+  padding: 0 3px;
 }
 
 .runnel-sheet .handsontable th.runnel-pointed {
-  background: color-mix(in oklab, var(--_water) 18%, var(--_paper));
+  background: color-mix(in oklab, var(--_ink) 18%, var(--_paper));
 }
 `;

@@ -4,7 +4,7 @@ import type { CellView, FigureView, NameView } from '../cells/cell-view.ts';
 /** What a cell was last painted with. Its nodes are found in it when they are wanted: held here, they would weigh more. */
 const painted = new WeakMap<HTMLElement, CellView>();
 
-/** A figure alone is one text; with lines beneath it stands in an element before theirs. */
+/** A figure alone is one text; with a line beneath it stands in an element before that line's start and end. */
 type Shape = 'one' | 'lines' | 'name';
 
 /** Class of a cell whose main figure has just changed. */
@@ -38,7 +38,7 @@ function paint(td: HTMLTableCellElement, view: CellView): void {
   painted.set(td, view);
 }
 
-const NODES: Readonly<Record<Shape, number>> = { one: 1, lines: 2, name: 3 };
+const NODES: Readonly<Record<Shape, number>> = { one: 1, lines: 3, name: 3 };
 
 /** Whether the nodes of what was painted before are still there and fit. */
 function isKept(td: HTMLTableCellElement, view: CellView): boolean {
@@ -63,13 +63,14 @@ function emptyNodes(td: HTMLTableCellElement, shape: Shape): readonly Node[] {
   return shape === 'name' ? nameNodes(td) : figureNodes(td, shape);
 }
 
-/** As few nodes as can be, all in one line box: hundreds of these cells are laid out at every turn of the wheel. */
+/** As few nodes as can be: hundreds of these cells are laid out at every turn of the wheel. */
 function figureNodes({ ownerDocument: page }: HTMLElement, shape: Shape): readonly Node[] {
   const text = page.createTextNode('');
   if (shape === 'one') return [text];
   const main = element(page, 'b', 'runnel-main');
-  main.append(page.createTextNode(''));
-  return [main, text];
+  const start = element(page, 'i', 'runnel-start');
+  for (const part of [main, start]) part.append(page.createTextNode(''));
+  return [main, start, text];
 }
 
 function writeFigure(td: HTMLTableCellElement, { main, lines }: FigureView): void {
@@ -78,8 +79,18 @@ function writeFigure(td: HTMLTableCellElement, { main, lines }: FigureView): voi
     write(firstChild, main);
     return;
   }
+  const [end = '', start = ''] = lines;
   write(firstChild?.firstChild, main);
-  write(lastChild, lines.map((line) => (line === '' ? '' : `\n${line}`)).join(''));
+  write(lastChild?.previousSibling?.firstChild, start === '' ? NOTHING : unspread(start));
+  write(lastChild, ` ${end === '' ? NOTHING : unspread(end)}`);
+}
+
+/** Holds its place at one end of a line, where there is nothing to say. */
+const NOTHING = '\u200b';
+
+/** The two ends of a line are told apart by the space between them: within one there is none that spreads. */
+function unspread(text: string): string {
+  return text.replaceAll(/[ \u00a0]/g, '\u202f');
 }
 
 function nameNodes({ ownerDocument: page }: HTMLElement): readonly HTMLElement[] {

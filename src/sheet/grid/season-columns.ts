@@ -38,12 +38,19 @@ export function sheetColumns(sheet: SeasonSheet, widths: ColumnWidths): Handsont
   );
 }
 
-/** Months, each over those of its weeks that are shown. */
+/** Months, each over those of its weeks that are shown; this week stands among them under its own name. */
 export function monthHeaders(sheet: SeasonSheet): HeaderRow {
   return sheet.calendar.months.flatMap(({ label, week, weeks }) => {
     const shown = Array.from({ length: weeks }, (_, at) => week + at).filter((at) => isShown(sheet, at));
-    return shown.length === 0 ? [] : [{ label, colspan: shown.length }];
+    const now = shown.indexOf(sheet.thisWeek ?? -1);
+    if (now < 0) return over(shown.length, label);
+    const { thisWeek } = sheetWords(sheet.reader.language).headings;
+    return [...over(now, label), ...over(1, thisWeek), ...over(shown.length - now - 1, label)];
   });
+}
+
+function over(colspan: number, label: string): HeaderRow {
+  return colspan === 0 ? [] : [{ label, colspan }];
 }
 
 export function weekHeaders(sheet: SeasonSheet): HeaderRow {
@@ -53,12 +60,30 @@ export function weekHeaders(sheet: SeasonSheet): HeaderRow {
 
 const isShown = ({ view }: SeasonSheet, week: number): boolean => !view.hiddenWeeks.has(week);
 
+/** The units of a cell's figures: of the large one, and of those at the start and the end of the line beneath. */
+export function cellUnits({ format, reader }: SeasonSheet): {
+  readonly main: string;
+  readonly start: string;
+  readonly end: string;
+} {
+  const { units } = sheetWords(reader.language).headings;
+  return { main: format.unit('volume'), start: units.rain(format.unit('depth')), end: format.minuteUnit };
+}
+
+/** The same in one text; the unit alone where cells show one figure. */
+export function unitsHeading(sheet: SeasonSheet): string {
+  const { main, start, end } = cellUnits(sheet);
+  const { measure } = sheet.view;
+  if (measure === 'all') return sheetWords(sheet.reader.language).headings.units.all(main, start, end);
+  return { volume: main, minutes: end, rain: sheet.format.unit('depth') }[measure];
+}
+
 /** Both rows of headers over `sheetColumns`. */
 export function sheetHeaders(sheet: SeasonSheet): HeaderRow[] {
-  const { month, zone, whole, season } = sheetWords(sheet.reader.language).headings;
+  const { month, zone, season } = sheetWords(sheet.reader.language).headings;
   return [
-    [month, whole, ...monthHeaders(sheet)],
-    [zone, season, ...weekHeaders(sheet)],
+    [month, season, ...monthHeaders(sheet)],
+    [zone, unitsHeading(sheet), ...weekHeaders(sheet)],
   ];
 }
 

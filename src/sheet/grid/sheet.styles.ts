@@ -35,28 +35,69 @@ ${toneRegistrations}
 ${tablePins}
 .runnel-sheet .handsontable td.runnel-cell {
   overflow: visible;
-  padding: 0.2em 0.45em 0;
+  padding: 0.15em 0.35em 0;
   background-color: var(--_paper);
   background-repeat: no-repeat;
   color: var(--_ink);
   font-family: var(--_font);
-  font-size: calc(var(--_size) * 0.78);
-  line-height: 1.25;
+  font-size: calc(var(--_size) * 0.75);
+  letter-spacing: normal;
+  line-height: 1.2;
   text-align: end;
+  text-align-last: justify;
   direction: ltr;
-  white-space: pre;
+  white-space: nowrap;
 }
 
 .runnel-sheet .runnel-main {
-  font-size: 1.41em;
+  display: block;
+  font-size: 1.42em;
   font-weight: 650;
-  line-height: 1.2;
+  text-align: end;
+  text-align-last: end;
+}
+
+.runnel-sheet .runnel-start {
+  color: var(--_rain-on-tone);
+  font-style: normal;
+}
+
+.runnel-sheet td:is(.runnel-planting, .runnel-total) .runnel-start {
+  color: inherit;
+}
+
+.runnel-compact .handsontable td.runnel-cell {
+  padding-block-start: 1px;
+  font-size: calc(var(--_size) * 0.735);
+  line-height: 1.15;
+}
+
+.runnel-compact .handsontable .runnel-main {
+  font-size: 1.36em;
+}
+
+.runnel-narrow .handsontable td.runnel-cell {
+  font-size: calc(var(--_size) * 0.87);
+}
+
+.runnel-narrow .handsontable .runnel-main {
+  font-size: 1.23em;
+}
+
+.runnel-one-week .handsontable td.runnel-cell {
+  padding-inline: 0.75em;
+  font-size: var(--_size);
+}
+
+.runnel-one-week .handsontable .runnel-main {
+  font-size: 1.4em;
 }
 
 .runnel-sheet .handsontable td.runnel-cell.runnel-one {
   padding: 0 0.35em;
   font-size: calc(var(--_size) * 1.1);
   font-weight: 650;
+  text-align-last: end;
   vertical-align: middle;
 }
 
@@ -80,11 +121,33 @@ ${toneRules}
   font-weight: 400;
 }
 
+.runnel-sheet td:is(.runnel-state-closed, .runnel-skipped) .runnel-main {
+  font-size: 1em;
+  line-height: 1.5;
+}
+
+.runnel-sheet td.runnel-tone-0 .runnel-start,
+.runnel-sheet td.runnel-season .runnel-start {
+  color: var(--_rain);
+}
+
 ${signStyles}
 
 .runnel-sheet td.runnel-planting .runnel-main {
   font-size: 1.28em;
   font-weight: 500;
+}
+
+.runnel-sheet td.runnel-by-hand .runnel-main,
+.runnel-sheet td.runnel-by-hand.runnel-one {
+  text-decoration: underline;
+  text-decoration-thickness: 1.5px;
+  text-underline-offset: 0.12em;
+}
+
+.runnel-sheet td.runnel-run .runnel-main,
+.runnel-sheet td.runnel-run.runnel-one {
+  text-decoration: underline double 1px var(--_growth);
 }
 
 .runnel-sheet .handsontable td.runnel-planting.runnel-cell.runnel-one {
@@ -98,8 +161,13 @@ ${barStyles}
   white-space: pre;
 }
 
+.runnel-sheet .ht_clone_bottom td.runnel-total,
+.runnel-sheet .ht_clone_bottom_inline_start_corner td.runnel-total {
+  box-shadow: inset 0 1px 0 var(--_ink);
+}
+
 .runnel-sheet .handsontable td:is(.runnel-season, .runnel-total).runnel-cell {
-  background-color: color-mix(in oklab, var(--_ink) 5%, var(--_paper));
+  background-color: var(--_paper);
 }
 
 ${nameStyles}

@@ -1,7 +1,7 @@
 /**
  * The signs of a cell, drawn as images of its ground: a pseudo-element in every other cell is what makes a grid slow to
- * scroll. Their shapes differ, so that none depends on its colour: dry is a triangle cut out of a disc, and an edge; short
- * a triangle on a disc; both point down. Over is a bare one that points up.
+ * scroll. Their shapes differ, so that none depends on its colour: short is a triangle that points down, cut out of a disc; over a bare
+ * one that points up; skipped a box that is struck out; closed a hatch; a note a corner.
  */
 interface Layer {
   readonly image: string;
@@ -19,10 +19,12 @@ const chip = (colour: string): Layer => ({
 });
 const triangle = (image: string): Layer => ({ image, position: '5px 6px', size: '10px 8px' });
 
-/** Topmost first; as few as can be, since over is common. */
+const SHORT: readonly Layer[] = [triangle(down('var(--_paper)')), chip('var(--_short)')];
+
+/** Topmost first; as few as can be. */
 const SIGNS: Readonly<Record<string, readonly Layer[]>> = {
-  dry: [triangle(down('var(--_paper)')), chip('var(--_short)')],
-  short: [triangle(down('var(--_short)')), chip('var(--_paper)')],
+  dry: SHORT,
+  short: SHORT,
   over: [{ ...triangle(up('var(--_ink)')), position: '5px 5px' }],
   closed: [
     {
@@ -34,27 +36,33 @@ const SIGNS: Readonly<Record<string, readonly Layer[]>> = {
   ],
 };
 
-const notch = (colour: string): Layer => ({
-  image: `linear-gradient(225deg, ${colour} 7px, transparent 7.5px)`,
+/** A note stands in the corner in which spreadsheets have it. */
+const NOTE: Layer = {
+  image: 'linear-gradient(225deg, var(--_ink) 6px, transparent 6.5px)',
   position: '100% 0',
-  size: '12px 12px',
-});
-const FOLDED: Layer = {
-  image: 'linear-gradient(45deg, var(--_rain) 6px, transparent 6.5px)',
-  position: '0 100%',
-  size: '12px 12px',
+  size: '10px 10px',
 };
 
-const HAND = notch('var(--_ink)');
-const RUN = notch('var(--_growth)');
+/** Skipped: a box that is struck out, before the word. */
+const SKIPPED: readonly Layer[] = [
+  {
+    image: 'linear-gradient(135deg, transparent 46%, var(--_ink) 47% 54%, transparent 55%)',
+    position: '2px 4px',
+    size: '10px 10px',
+  },
+  {
+    image:
+      'linear-gradient(var(--_ink) 0 0), linear-gradient(var(--_ink) 0 0), linear-gradient(var(--_ink) 0 0), linear-gradient(var(--_ink) 0 0)',
+    position: '2px 4px, 2px 13px, 2px 4px, 11px 4px',
+    size: '10px 1px, 10px 1px, 1px 10px, 1px 10px',
+  },
+];
 
 const MARKS: readonly (readonly [selector: string, layers: readonly Layer[]])[] = [
   ['', []],
-  ['.runnel-by-hand', [HAND]],
-  ['.runnel-by-hand.runnel-run', [RUN]],
-  ['.runnel-noted', [FOLDED]],
-  ['.runnel-noted.runnel-by-hand', [HAND, FOLDED]],
-  ['.runnel-noted.runnel-by-hand.runnel-run', [RUN, FOLDED]],
+  ['.runnel-noted', [NOTE]],
+  ['.runnel-skipped', SKIPPED],
+  ['.runnel-noted.runnel-skipped', [NOTE, ...SKIPPED]],
 ];
 
 function declarations(layers: readonly Layer[]): string {
@@ -65,7 +73,7 @@ function declarations(layers: readonly Layer[]): string {
 /** A ground has one list of images, so every set of marks that can come together has a rule of its own. */
 const cellRules = [
   ['', []] as const,
-  ...Object.entries(SIGNS).map(([state, sign]) => [`.runnel-state-${state}`, sign] as const),
+  ...Object.entries(SIGNS).map(([state, sign]) => [`.runnel-sign-${state}`, sign] as const),
 ]
   .flatMap(([state, sign]) =>
     MARKS.map(([mark, layers]) => ({ selector: `td.runnel-cell${state}${mark}`, layers: [...layers, ...sign] })),
@@ -74,20 +82,30 @@ const cellRules = [
   .map(({ selector, layers }) => `.runnel-sheet .handsontable ${selector} { ${declarations(layers)} }`)
   .join('\n');
 
-const keyRules = [
-  ...Object.entries(SIGNS),
-  ['by-hand', [HAND]] as const,
-  ['run', [RUN]] as const,
-  ['noted', [FOLDED]] as const,
-]
+const keyRules = [...Object.entries(SIGNS), ['skipped', SKIPPED] as const, ['noted', [NOTE]] as const]
   .map(([name, layers]) => `.runnel-key .runnel-key__${name} { ${declarations(layers)} }`)
   .join('\n');
 
 export const signStyles = `
 ${cellRules}
 
-.runnel-sheet .handsontable td.runnel-state-dry {
-  box-shadow: inset 3px 0 0 var(--_short);
+.runnel-key .runnel-key__by-hand {
+  border-block-end: 2px solid var(--_ink);
+}
+
+.runnel-key .runnel-key__run {
+  border-block-end: 4px double var(--_growth);
+}
+
+.runnel-key .runnel-key__read,
+.runnel-key .runnel-key__usual {
+  inline-size: 8px;
+  block-size: 14px;
+  border: 1px solid var(--_rain);
+}
+
+.runnel-key .runnel-key__read {
+  background: var(--_rain);
 }
 
 .runnel-key__sign {

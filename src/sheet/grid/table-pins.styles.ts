@@ -2,7 +2,14 @@
  * What the sheet's tables are to a browser, whatever a page makes of tables: many sites let them scroll as blocks, or stack their cells on
  * narrow screens, and then the sheet shows nothing. Headings beneath a wider one stay hidden.
  */
-const PARTS = { table: 'table', thead: 'table-header-group', tbody: 'table-row-group', tr: 'table-row' };
+const PARTS = {
+  table: 'table',
+  colgroup: 'table-column-group',
+  col: 'table-column',
+  thead: 'table-header-group',
+  tbody: 'table-row-group',
+  tr: 'table-row',
+};
 
 const displays = Object.entries(PARTS).map(
   ([part, display]) => `

@@ -16,14 +16,14 @@ export const themeStyles = `
   --ht-font-size-small: calc(var(--_size) * 0.87);
   --ht-font-weight: 400;
   --ht-letter-spacing: 0;
-  --ht-line-height: 20px;
+  --ht-line-height: 19px;
   --ht-line-height-small: 18px;
   --ht-gap-size: 4px;
   --ht-icon-size: 16px;
   --ht-table-transition: 0s;
   --ht-border-radius: 3px;
-  --ht-border-color: var(--_line);
-  --ht-accent-color: var(--_water);
+  --ht-border-color: var(--_paper);
+  --ht-accent-color: var(--_ink);
   --ht-foreground-color: var(--_ink);
   --ht-foreground-secondary-color: var(--_quiet);
   --ht-background-color: var(--_paper);
@@ -37,7 +37,7 @@ export const themeStyles = `
   --ht-shadow-blur: 0;
   --ht-shadow-opacity: 0%;
   --ht-cell-horizontal-padding: 6px;
-  --ht-cell-vertical-padding: 4px;
+  --ht-cell-vertical-padding: 0px;
   --ht-cell-horizontal-border-color: var(--_paper);
   --ht-cell-vertical-border-color: var(--_paper);
   --ht-cell-selection-border-color: var(--_ink);
@@ -93,9 +93,9 @@ export const themeStyles = `
   --ht-menu-vertical-padding: 6px;
   --ht-menu-item-horizontal-padding: 14px;
   --ht-menu-item-vertical-padding: 6px;
-  --ht-menu-item-hover-color: var(--_water);
+  --ht-menu-item-hover-color: var(--_ink);
   --ht-menu-item-hover-color-opacity: 14%;
-  --ht-menu-item-active-color: var(--_water);
+  --ht-menu-item-active-color: var(--_ink);
   --ht-menu-item-active-color-opacity: 18%;
   --ht-menu-shadow-x: 0;
   --ht-menu-shadow-y: 4px;
@@ -136,8 +136,16 @@ export const themeStyles = `
   padding-inline: 3px;
 }
 
+.${THEME_CLASS} .handsontable thead th .colHeader {
+  font-size: calc(var(--_size) * 0.87);
+}
+
 .${THEME_CLASS} .handsontable thead th:first-child {
   text-align: start;
+}
+
+.${THEME_CLASS} td.runnel-total:not(.runnel-low) .runnel-detail {
+  display: none;
 }
 
 .${THEME_CLASS} .handsontable thead tr:first-child th {

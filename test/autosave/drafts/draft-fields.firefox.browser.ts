@@ -7,6 +7,7 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { autosave as words } from '../../../src/language/en/autosave.ts';
 import { gardenZones } from '../../../src/language/en/garden-zones.ts';
+import { sizes } from '../../../src/language/en/sizes.ts';
 import { cell, click, LICENSE_KEY } from '../../elements/grid/grid-page.ts';
 import { accessibilityFaults } from '../../elements/shared/axe.ts';
 import { clearPage, html, onPage, quiet, until } from '../../elements/shared/on-page.ts';
@@ -92,17 +93,17 @@ describe('what is typed and not entered', () => {
 
   it('and was refused stays, for as long as it stands in the form', async () => {
     const plan = await visit();
-    const area = await plantingField(plan, 'extent-area');
-    area.focus();
-    area.select();
+    const size = await plantingField(plan, 'size');
+    size.focus();
+    size.select();
     await sendKeys({ type: 'twelve' });
     await sendKeys({ press: 'Tab' });
-    await until(() => area.getAttribute('aria-invalid') === 'true', 'it is refused');
+    await until(() => size.getAttribute('aria-invalid') === 'true', 'it is refused');
     await until(() => stored()[0]?.[1] === 'twelve', 'it is stored');
     await checked();
-    expect(stored()).to.deep.equal([[`${gardenZones.planting.area.label}, Tomatoes, Beds`, 'twelve']]);
-    area.focus();
-    area.select();
+    expect(stored()).to.deep.equal([[`${sizes.field.label}, Tomatoes, Beds`, 'twelve']]);
+    size.focus();
+    size.select();
     await sendKeys({ type: '8' });
     await sendKeys({ press: 'Tab' });
     await until(() => stored().length === 0, 'it is entered');
@@ -151,8 +152,8 @@ describe('what is typed and not entered', () => {
   it('in the box for rows stays while other things are done', async () => {
     const plan = await visit();
     const files = inShadow(plan, 'runnel-files');
-    files.querySelector('details')?.setAttribute('open', '');
     const box = files.querySelector('textarea') as HTMLTextAreaElement;
+    box.closest('details')?.setAttribute('open', '');
     box.focus();
     await sendKeys({ type: 'date,rain' });
     await until(() => stored()[0]?.[1] === 'date,rain', 'the text is stored');

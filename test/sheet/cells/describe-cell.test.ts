@@ -170,7 +170,7 @@ describe('the whole season in words', () => {
 
   it('is not asked of a name, which says what stands behind it', () => {
     expect(sheet.describe(cellOf(sheet, 'beds', 'name'))).toBe(
-      words.nameWithDetail('Beds', words.detail.daysAWeek(format, 3)),
+      words.nameWithDetail('Beds', words.detail.daysAWeek(format, 3, 3)),
     );
     expect(sheet.describe(cellOf(sheet, 'rain', 'name'))).toBe(
       words.nameWithUnit(words.rows.rain, words.detail.unit('in')),

@@ -28,8 +28,8 @@ describe('a zone’s week', () => {
 
   it('shows gallons, minutes and rain', () => {
     expect(view.main).toBe('60');
-    expect(view.lines[0]).toBe('50\u00a0min');
-    expect(view.lines[1]).toMatch(/^(\d\.\d\d\u00a0in)?$/);
+    expect(view.lines[0]).toBe('50');
+    expect(view.lines[1]).toMatch(/^\d\.\d\d$/);
   });
 
   it('stands on the ground of its depth', () => {
@@ -55,7 +55,7 @@ describe('a zone’s week', () => {
     const season = runSeason(plainGarden([plainZone({ timerStepMinutes: 600 })]));
     const sheet = sheetOf(oneBed(), { season });
     const skipped = sheet.cellView({ row: rowOf(sheet, 'zone'), column: { kind: 'week', week: 0 } }) as FigureView;
-    expect(skipped).toMatchObject({ main: '0', lines: [words.cell.skipped, ''] });
+    expect(skipped).toMatchObject({ main: words.cell.skipped, lines: ['', expect.stringMatching(/^\d\.\d\d$/)] });
   });
 
   it('is empty paper while nothing is in the ground', () => {
@@ -69,16 +69,16 @@ describe('a zone’s week', () => {
     const short = {
       kind: 'figure',
       main: '99,999',
-      lines: ['99,999 min'],
+      lines: ['9,999', '0.25'],
       className: 'runnel-cell',
     } as const;
     expect(fitted(short)).toBe(short);
     expect(fitted({ ...short, main: '123,456' }).className).toBe('runnel-cell runnel-long');
-    expect(fitted({ ...short, lines: ['123,456 min'] }).className).toBe('runnel-cell runnel-long');
+    expect(fitted({ ...short, lines: ['123,456', '0.25'] }).className).toBe('runnel-cell runnel-long');
     // A sign takes room of its own.
-    const signed = { ...short, className: 'runnel-cell runnel-state-over' };
-    expect(fitted({ ...signed, main: '1,234' }).className).toBe('runnel-cell runnel-state-over runnel-long');
-    expect(fitted({ ...signed, main: '999' }).className).toBe('runnel-cell runnel-state-over');
+    const signed = { ...short, className: 'runnel-cell runnel-sign-over' };
+    expect(fitted({ ...signed, main: '1,234' }).className).toBe('runnel-cell runnel-sign-over runnel-long');
+    expect(fitted({ ...signed, main: '999' }).className).toBe('runnel-cell runnel-sign-over');
     expect(fitted({ ...signed, className: 'runnel-state-met', main: '1,234' }).className).toBe('runnel-state-met');
   });
 
@@ -166,7 +166,7 @@ describe('a name', () => {
   };
 
   it('of a zone says its watering days and can unfold', () => {
-    const detail = words.detail.daysAWeek(sheetOf().format, 3);
+    const detail = words.detail.daysAWeek(sheetOf().format, 3, 3);
     expect(nameOf('beds')).toMatchObject({ name: 'Beds', detail, isOpen: true, foldLabel: words.plantingsOf('Beds') });
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isoDate } from '../../../src/engine/calendar.ts';
+import { dayNumber, isoDate } from '../../../src/engine/calendar.ts';
 import type { ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { entryWords } from '../../../src/language/en/entry.ts';
@@ -120,9 +120,28 @@ describe('an entry', () => {
   });
 
   it('corrects the minutes that were run where there are some', () => {
-    expect(read('beds', '2027-05-17', '75')).toEqual(
-      edit({ type: 'set-minutes-run', zone: 'beds', week: '2027-05-17', minutes: 75 }),
-    );
+    const typed = read('beds', '2027-05-17', '75');
+    const run = typed.kind === 'edit' && typed.edit.type === 'set-week-run' ? typed.edit.run : undefined;
+    expect(typed).toMatchObject({ edit: { zone: 'beds', week: '2027-05-17' } });
+    const days = Object.values(typeof run === 'object' ? run.days : {});
+    expect(days.length).toBeGreaterThan(1);
+    expect(days.reduce((sum, { minutes }) => sum + minutes, 0)).toBe(75);
+    // Its shut-offs are named with it: whatever is read of the weather later moves nothing of it.
+    for (const day of days) expect(day.open).toBeDefined();
+  });
+
+  it('of what was run are by day, to the hundredth, and bring the gallons that were typed', () => {
+    for (const [text, wanted] of [
+      ['100 gal', 100 * GALLON],
+      ['250 L', 250],
+    ] as const) {
+      const typed = read('beds', '2027-05-17', text);
+      if (typed.kind !== 'edit') throw new Error('refused');
+      const { zones, garden } = computeSeason(applyEdit(mixedGarden(), typed.edit));
+      const litres = zoneFigure(zones[0] as ZoneSeason, 'litres', (dayNumber('2027-05-17') - garden.span.firstDay) / 7);
+      // A hundredth of a minute of this zone is under 0.2 L.
+      expect(Math.abs(litres - wanted)).toBeLessThan(0.2);
+    }
   });
 
   it('of weather is in the plan’s unit, or in the one that is typed', () => {

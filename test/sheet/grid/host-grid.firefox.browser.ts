@@ -165,7 +165,7 @@ describe('a host’s own grid with a season in it', () => {
     const other = applyEdit(plan, { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 333 });
     const next = new SeasonSheet({ ...sheet.state, plan: other, season: computeSeason(other) });
     hot.updateSettings({ [SEASON_KEY]: { ...setting, sheet: next } });
-    expect(plain(td(1, JUNE_7).textContent)).to.contain('333 min');
+    expect(plain(td(1, JUNE_7).textContent)).to.contain('333');
     hot.updateSettings({
       [SEASON_KEY]: undefined,
       columns: [{ data: 'crew' }, { data: 'crew' }],
@@ -184,14 +184,12 @@ describe('a host’s own grid with a season in it', () => {
     const copied = clipboard.getRangedData(ranges);
     hot.runHooks('beforeCopy', copied as never, ranges as never);
     sheet.show({ measure: 'all' });
-    const minutes = [1, 2].map((column) => plain(td(3, column).textContent));
+    const minutes = [1, 2].map((column) => plain(td(3, column).lastChild?.textContent ?? '').trim());
     hot.selectCell(1, 0);
     clipboard.paste(copied.map((line) => line.map((value) => value ?? '').join('\t')).join('\n'));
-    expect(minutes[0]).to.match(/min/);
+    expect(minutes[0]).to.match(/^\d+$/);
     const set = edits.flatMap((edit) => (edit.type === 'together' ? edit.edits : [edit]));
-    expect(set.map((edit) => edit.type === 'set-minutes' && `${edit.minutes} min`)).to.deep.equal(
-      minutes.map((text) => /[\d.]+ min/.exec(text)?.[0]),
-    );
+    expect(set.map((edit) => edit.type === 'set-minutes' && String(edit.minutes))).to.deep.equal(minutes);
   });
 
   it('leaves rows to the host that are pasted below its last', async () => {
