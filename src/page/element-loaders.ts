@@ -8,7 +8,9 @@ const LOADERS = {
   notices: () => import('../elements/notices/define.ts'),
   plan: () => import('../elements/plan/define.ts'),
   planner: () => import('../elements/planner/define.ts'),
+  start: () => import('../elements/start/define.ts'),
   trace: () => import('../elements/trace/define.ts'),
+  weather: () => import('../elements/weather/define.ts'),
   week: () => import('../elements/week/define.ts'),
 };
 

@@ -1,28 +1,34 @@
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { chartWords } from '../../language/en/chart.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import type { Frame } from '../shared/events/frame-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
+import { RunnelYearEvent } from '../shared/events/year-event.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
+import { SeasonYears } from '../shared/season-years.ts';
+import type { ViewElement } from '../shared/view-element.ts';
 import { monthsOf, volumeWriter } from './axis-writing.ts';
 import { keyFigures, keyMoment, keySentence, keyTemplate, meterReading } from './chart-key.ts';
 import { chartTable } from './chart-table.ts';
+import { yearsFinding, yearsTemplate } from './chart-years.ts';
 import { DrawingController, type Scene } from './drawing-controller.ts';
 import { findingOf, findingWords } from './finding.ts';
 import type { Reserve } from './reserve.ts';
 import { chartStyles } from './runnel-chart.styles.ts';
-import { linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
+import { bandLinesOf, linesOf, reserveIn, reserveLineOf, selectedZone, totalsOf } from './totals-of.ts';
 import { weekAfterKey } from './week-keys.ts';
 
 export type ChartScope = 'garden' | 'zone';
 
 /** The element whose content this is. */
-export interface ChartHost extends LitElement {
+export interface ChartHost extends ViewElement {
   readonly pointedWeek: number | undefined;
+  readonly frame: Frame | undefined;
   scope: ChartScope;
 }
 
@@ -31,17 +37,22 @@ export class ChartBody {
   readonly #host: ChartHost;
   readonly #plan: PlanConsumer;
   readonly #drawing: DrawingController;
+  readonly #years: SeasonYears;
 
   constructor(host: ChartHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, chartStyles);
     this.#drawing = new DrawingController(host, () => this.#scene());
+    this.#years = new SeasonYears(host, plan);
   }
 
   /** Marks the weeks that are pointed at and selected; after each drawing. */
   mark(): void {
-    this.#drawing.mark(this.#host.pointedWeek, this.#plan.view.selection.week);
+    const { plan, selection } = this.#plan.view;
+    this.#drawing.mark(this.#host.pointedWeek, selection.week);
+    // Real years are run by themselves; made ones where somebody asks.
+    if (plan?.site.years !== undefined) this.#years.compareSoon();
   }
 
   /** What is drawn, from the view as it stands; undefined while there is nothing to draw. */
@@ -56,6 +67,9 @@ export class ChartBody {
       months: monthsOf(view.season.garden.span, locale),
       volume: volumeWriter(units, locale),
       reserve: reserveLineOf(this.#reserve(view), units),
+      band: this.#band(view),
+      leadPx:
+        getComputedStyle(canvas.parentElement ?? canvas).direction === 'rtl' ? undefined : this.#host.frame?.leadPx,
     };
   }
 
@@ -70,6 +84,13 @@ export class ChartBody {
   /** The supply serves the whole garden: beside one zone's water it would say nothing. */
   #reserve(view: ReadyView): Reserve | undefined {
     return this.#zone(view) === undefined ? reserveIn(view.season) : undefined;
+  }
+
+  /** The years are of the whole garden. */
+  #band(view: ReadyView) {
+    const { state } = this.#years;
+    if (this.#zone(view) !== undefined || state.step !== 'done') return undefined;
+    return bandLinesOf(state.band, readingOf(view).units);
   }
 
   #select(week: number): void {
@@ -109,7 +130,7 @@ export class ChartBody {
     const moment = keyMoment(span, week, reader);
     return html`<div class="chart" @transitionend=${() => this.#drawing.recolour()}>
       <header>
-        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? words : `${isolated(zone.zone.name)}: ${words}`}</h2>
+        <h2 part="title">${finding.kind === 'short' ? html`<span class="swatch short"></span>` : nothing}${zone === undefined ? `${words}${yearsFinding(this.#years.state, view.season, reader)}` : `${isolated(zone.zone.name)}: ${words}`}</h2>
         ${this.#scopeSwitch(view)}
       </header>
       <div class="plot" part="plot" role="slider" tabindex="0" aria-label=${say.readWeeks} aria-valuemin="1"
@@ -118,6 +139,7 @@ export class ChartBody {
         @pointermove=${this.#onPointer} @pointerdown=${this.#onPointer} @pointerleave=${this.#onPointer}
         @click=${this.#onClick} @keydown=${this.#onKeydown}><canvas></canvas></div>
       <div class="reading" part="key">${keyTemplate(figures, moment, meterReading(totals, until), reader)}</div>
+      ${zone === undefined && finding.kind !== 'no-climate' ? yearsTemplate(this.#years, view.year?.index, (year) => this.#host.dispatchEvent(new RunnelYearEvent(year)), reader) : nothing}
       <details>
         <summary>${say.table}</summary>
         <p class="quiet small">${say.about}</p>
@@ -149,7 +171,7 @@ export class ChartBody {
     const isZone = this.#zone(view) !== undefined;
     return html`<div class="choices" role="radiogroup" aria-label=${say.whose}>
       ${choice('garden', say.wholeGarden, !isZone)}
-      ${choice('zone', selected?.zone.name ?? say.noZone, isZone)}
+      ${choice('zone', selected === undefined ? say.noZone : isolated(selected.zone.name), isZone)}
     </div>`;
   }
 }

@@ -15,7 +15,7 @@ export interface KeyFigure {
   readonly litres: number;
 }
 
-/** Top to bottom as the areas lie. */
+/** What is needed and what lacks, then what came, in the order of the areas from above; then what an allowance or a tank comes to. */
 export function keyFigures(
   totals: Cumulative,
   week: number,
@@ -24,14 +24,24 @@ export function keyFigures(
 ): readonly KeyFigure[] {
   const { names } = chartWords(language);
   const figure = (swatch: string, name: string, sums: Float64Array) => ({ swatch, name, litres: sums[week] ?? 0 });
+  const rest = { swatch: 'rest', name: names.notKept, litres: meterReading(totals, week).notKept };
   return [
     figure('demand', names.demand, totals.demand),
     figure('short', names.short, totals.unmet),
     figure('soil', names.fromSoil, totals.fromSoil),
     figure('irrigation', names.irrigation, totals.irrigation),
+    rest,
     figure('rain', names.rain, totals.rain),
-    ...(reserve === undefined ? [] : [figure('reserve', names[reserve.kind], reserve.weeklyLitres)]),
+    ...(reserve === undefined ? [] : [figure('meter', names[reserve.kind], usedOf(reserve, totals))]),
+    ...(reserve === undefined
+      ? []
+      : [{ swatch: 'bound', name: names.bound[reserve.kind], litres: reserve.mostLitres }]),
   ];
+}
+
+/** Of a season's allowance all that the meter shows is used: one number, as it stands elsewhere. */
+function usedOf({ kind, weeklyLitres }: Reserve, totals: Cumulative): Float64Array {
+  return kind === 'allowance' ? totals.irrigationGross : weeklyLitres;
 }
 
 /** `week` undefined = the whole season. */
@@ -73,7 +83,7 @@ export function keyTemplate(
       )}
     </dl>
     <p class="quiet small">${say.atRoots(formatFor(reader), metered, kept, notKept)}</p>
-    <span class="swatch line" hidden></span><span class="swatch reserve" hidden></span>`;
+    <span class="swatch line" hidden></span>`;
 }
 
 /** The key in one sentence, for a screen reader. */

@@ -9,7 +9,8 @@ export interface ChartPoint {
 
 /**
  * The upper edges that are drawn, from the bound before the first week to the bound after the last. The three supplies
- * stand on each other; demand lies above `met` by what went unmet.
+ * stand on each other; demand lies above `met` by what went unmet. On the line of demand lies the rest of what the meter
+ * shows, which the roots did not keep, so that the top is rain, soil and meter together.
  */
 export interface ChartLines {
   readonly weeks: number;
@@ -18,6 +19,9 @@ export interface ChartLines {
   readonly fromSoil: readonly ChartPoint[];
   readonly met: readonly ChartPoint[];
   readonly demand: readonly ChartPoint[];
+  readonly notKept: readonly ChartPoint[];
+  /** What the meter shows, from nothing: what an allowance is held against. */
+  readonly meter: readonly ChartPoint[];
 }
 
 export function chartLines(totals: Cumulative, units: UnitSystem): ChartLines {
@@ -34,5 +38,7 @@ export function chartLines(totals: Cumulative, units: UnitSystem): ChartLines {
     fromSoil: line((week) => watered(week) + at(totals.fromSoil, week)),
     met: line((week) => at(totals.demand, week) - at(totals.unmet, week)),
     demand: line((week) => at(totals.demand, week)),
+    notKept: line((week) => at(totals.demand, week) + at(totals.irrigationGross, week) - at(totals.irrigation, week)),
+    meter: line((week) => at(totals.irrigationGross, week)),
   };
 }

@@ -1,6 +1,7 @@
-import type { ChartOptions } from 'chart.js';
+import type { ChartOptions, Scale } from 'chart.js';
 import type { MonthStart } from '../../language/format/month-starts.ts';
-import type { ReserveLine } from './reserve.ts';
+import { isApart, type ReserveLine } from './reserve.ts';
+import type { BandLines } from './year-band-lines.ts';
 
 export interface ChartColours {
   readonly ink: string;
@@ -9,7 +10,8 @@ export interface ChartColours {
   readonly water: string;
   readonly rain: string;
   readonly short: string;
-  readonly reserve: string;
+  readonly rest: string;
+  readonly band: string;
 }
 
 /** All that a drawing takes from the page around it. */
@@ -22,11 +24,20 @@ export interface ChartLook {
   readonly animate: boolean;
   /** Writes a value of the volume axis, with its unit. */
   readonly volume: (value: number) => string;
-  /** Tank level or allowance used, on the axis at the end; undefined where there is neither. */
+  /** An allowance of the season lies in the drawing; a tank or an allowance of a week has a drawing above, on the same weeks. */
   readonly reserve: ReserveLine | undefined;
+  /** Wet, middle and dry years. */
+  readonly band: BandLines | undefined;
+  /** Room before the first week, so that it stands under the first week of the sheet, CSS pixels. */
+  readonly leadPx: number | undefined;
 }
 
 const MOMENT_MS = 350;
+
+/** In a drawing that is narrower, weeks begin where its own axis ends. */
+const LEAST_WIDTHS_OF_LEAD = 3;
+
+type ScaleOptions = NonNullable<NonNullable<ChartOptions<'line'>['scales']>[string]>;
 
 export function chartOptions(look: ChartLook): ChartOptions<'line'> {
   const { colours, months, weeks } = look;
@@ -61,27 +72,47 @@ export function chartOptions(look: ChartLook): ChartOptions<'line'> {
       },
       y: {
         type: 'linear',
+        position: 'left',
+        stack: 'volumes',
+        stackWeight: 4,
         beginAtZero: true,
+        afterFit: leadTo(look.leadPx),
         border: { display: false },
         grid: { color: colours.line, drawTicks: false },
         ticks: { ...label, padding: 6, maxTicksLimit: 6, callback: (value) => look.volume(Number(value)) },
       },
-      reserve: {
-        type: 'linear',
-        position: 'right',
-        display: look.reserve !== undefined,
-        min: 0,
-        suggestedMax: look.reserve?.most ?? 1,
-        border: { display: false },
-        grid: { display: false },
-        ticks: {
-          ...label,
-          color: colours.reserve,
-          padding: 6,
-          maxTicksLimit: 5,
-          callback: (value) => look.volume(Number(value)),
-        },
-      },
+      ...(isApart(look.reserve) ? { reserve: scaleAbove(look, look.reserve) } : {}),
     },
+  };
+}
+
+/** A drawing above the first: its figures would be lost on the scale of the whole season. It names its bound alone. */
+function scaleAbove({ colours, font, leadPx, volume }: ChartLook, { most, bound }: ReserveLine): ScaleOptions {
+  return {
+    type: 'linear',
+    axis: 'y',
+    position: 'left',
+    stack: 'volumes',
+    stackWeight: 1,
+    min: 0,
+    max: most,
+    afterFit: leadTo(leadPx),
+    afterBuildTicks: (axis) => {
+      axis.ticks = [{ value: bound }];
+    },
+    border: { display: false },
+    grid: { color: colours.line, drawTicks: false },
+    ticks: {
+      color: colours.quiet,
+      font: { ...font },
+      padding: 6,
+      callback: (value) => volume(Number(value)),
+    },
+  };
+}
+
+function leadTo(leadPx: number | undefined): (axis: Scale) => void {
+  return (axis) => {
+    if (leadPx !== undefined && axis.chart.width >= LEAST_WIDTHS_OF_LEAD * leadPx) axis.width = leadPx;
   };
 }

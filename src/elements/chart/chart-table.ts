@@ -5,7 +5,7 @@ import { chartWords } from '../../language/en/chart.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { formatAmount, unitSymbol } from '../../language/format/quantity.ts';
 import type { Reader } from '../../language/reader.ts';
-import { keyFigures, meterReading } from './chart-key.ts';
+import { keyFigures } from './chart-key.ts';
 import type { Reserve } from './reserve.ts';
 
 interface TableContent {
@@ -27,7 +27,6 @@ export function chartTable({ totals, reserve, span, reader, selectedWeek, select
       <tr>
         <th scope="col">${say.week}</th>
         ${keyFigures(totals, 0, reader, reserve).map(({ name }) => html`<th scope="col">${name}</th>`)}
-        <th scope="col">${say.names.notKept}</th>
       </tr>
     </thead>
     <tbody>
@@ -39,7 +38,6 @@ export function chartTable({ totals, reserve, span, reader, selectedWeek, select
               aria-pressed=${week === selectedWeek} @click=${() => select(week)}>${format.week(span.firstDay + 7 * week)}</button>
           </th>
           ${keyFigures(totals, week, reader, reserve).map(({ litres }) => html`<td>${formatAmount(litres, 'volume', reader)}</td>`)}
-          <td>${formatAmount(meterReading(totals, week).notKept, 'volume', reader)}</td>
         </tr>`,
       )}
     </tbody>

@@ -1,10 +1,12 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReactiveController } from 'lit';
 import type { MonthStart } from '../../language/format/month-starts.ts';
+import type { ViewElement } from '../shared/view-element.ts';
 import type { ChartLines } from './chart-lines.ts';
 import type { ChartLook } from './chart-options.ts';
 import { readColours } from './read-colours.ts';
 import type { ReserveLine } from './reserve.ts';
 import type { SeasonDrawing } from './season-drawing.ts';
+import type { BandLines } from './year-band-lines.ts';
 
 /** What is to be drawn; drawn again only when a part of it is another. */
 export interface Scene {
@@ -13,16 +15,18 @@ export interface Scene {
   readonly months: readonly MonthStart[];
   readonly volume: (value: number) => string;
   readonly reserve: ReserveLine | undefined;
+  /** Undefined while no years are run. */
+  readonly band: BandLines | undefined;
+  /** Room before the first week, CSS pixels; undefined = as the axis needs it. */
+  readonly leadPx: number | undefined;
 }
-
-type Host = ReactiveControllerHost & HTMLElement & { readonly renderRoot: HTMLElement | DocumentFragment };
 
 /** Width and height on paper, CSS pixels: both A4 and US Letter hold them upright. */
 const PAPER = [660, 300] as const;
 
 /** Keeps one drawing on the host's canvas: loads Chart.js when first needed, lives as long as the host is in the page. */
 export class DrawingController implements ReactiveController {
-  readonly #host: Host;
+  readonly #host: ViewElement;
   readonly #scene: () => Scene | undefined;
   #module: Promise<typeof import('./season-drawing.ts')> | undefined;
   #drawing: SeasonDrawing | undefined;
@@ -32,7 +36,7 @@ export class DrawingController implements ReactiveController {
     selected: undefined,
   };
 
-  constructor(host: Host, scene: () => Scene | undefined) {
+  constructor(host: ViewElement, scene: () => Scene | undefined) {
     this.#host = host;
     this.#scene = scene;
     host.addController(this);
@@ -51,7 +55,7 @@ export class DrawingController implements ReactiveController {
   }
 
   hostUpdated(): void {
-    void this.#draw();
+    this.#draw().catch((error: unknown) => this.#host.fail(error));
   }
 
   /** Marks the week pointed at and the week selected. */
@@ -101,6 +105,8 @@ export class DrawingController implements ReactiveController {
       months: scene.months,
       volume: scene.volume,
       reserve: scene.reserve,
+      band: scene.band,
+      leadPx: scene.leadPx,
       colours: readColours(this.#host.renderRoot),
       font: { family: fontFamily, size: Number.parseFloat(fontSize) },
       pixelRatio: globalThis.devicePixelRatio,
@@ -126,6 +132,8 @@ function isSame(scene: Scene, drawn: Scene | undefined): boolean {
     scene.lines === drawn.lines &&
     scene.months === drawn.months &&
     scene.volume === drawn.volume &&
-    scene.reserve === drawn.reserve
+    scene.reserve === drawn.reserve &&
+    scene.band === drawn.band &&
+    scene.leadPx === drawn.leadPx
   );
 }

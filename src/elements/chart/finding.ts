@@ -2,6 +2,7 @@ import type { SeasonSpan } from '../../engine/garden.ts';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
 import { chartWords } from '../../language/en/chart.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
 
 /** What the chart has to say before anyone reads it. Weeks are of the season, from 0. */
@@ -43,10 +44,11 @@ export function findingOf(totals: Cumulative, hasClimate = true): Finding {
 /** Below this share of the irrigation the rain is not what the season is about. */
 const LEAST_RAIN_SHARE = 0.02;
 
-/** The same as the chart's title. */
-export function findingWords(finding: Finding, span: SeasonSpan, reader: Reader): string {
+/** The same as the chart's title. `zone`: the name of the one that nearly all of the lack is in. */
+export function findingWords(finding: Finding, span: SeasonSpan, reader: Reader, zone?: string): string {
   const say = chartWords(reader.language).finding;
   const format = formatFor(reader);
+  const where = zone === undefined ? '' : say.nearlyAllIn(isolated(zone));
   switch (finding.kind) {
     case 'no-climate':
       return say.noClimate;
@@ -55,15 +57,15 @@ export function findingWords(finding: Finding, span: SeasonSpan, reader: Reader)
     case 'met': {
       const { rainLitres, irrigationLitres, unmetLitres } = finding;
       return rainLitres >= irrigationLitres * LEAST_RAIN_SHARE
-        ? say.metWithRain(format, unmetLitres, rainLitres)
-        : say.metWithIrrigation(format, unmetLitres, irrigationLitres);
+        ? say.metWithRain(format, unmetLitres, rainLitres, where)
+        : say.metWithIrrigation(format, unmetLitres, irrigationLitres, where);
     }
     case 'short': {
       const { litres, firstWeek, lastWeek } = finding;
       const first = span.firstDay + 7 * firstWeek;
-      if (lastWeek === span.weeks - 1 && firstWeek < lastWeek) return say.shortFrom(format, litres, first);
-      if (firstWeek === lastWeek) return say.shortInWeek(format, litres, first);
-      return say.shortBetween(format, litres, first, span.firstDay + 7 * lastWeek + 6);
+      if (lastWeek === span.weeks - 1 && firstWeek < lastWeek) return say.shortFrom(format, litres, first, where);
+      if (firstWeek === lastWeek) return say.shortInWeek(format, litres, first, where);
+      return say.shortBetween(format, litres, first, span.firstDay + 7 * lastWeek + 6, where);
     }
   }
 }

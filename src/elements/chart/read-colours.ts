@@ -13,6 +13,7 @@ export function readColours(root: HTMLElement | DocumentFragment): ChartColours 
     water: colourOf('irrigation'),
     rain: colourOf('rain'),
     short: colourOf('short'),
-    reserve: colourOf('reserve'),
+    rest: colourOf('rest'),
+    band: colourOf('band'),
   };
 }

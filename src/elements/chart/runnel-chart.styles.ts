@@ -37,11 +37,26 @@ export const chartStyles = css`
 
   .choices input {
     margin: 0;
-    accent-color: var(--_water);
+    accent-color: var(--_ink);
   }
 
   .choices :disabled + span {
     color: var(--_quiet);
+  }
+
+  .years {
+    margin: 0;
+  }
+
+  .years select {
+    max-inline-size: 100%;
+    font: inherit;
+  }
+
+  .swatch.band {
+    color: color-mix(in srgb, var(--_water) 22%, transparent);
+    border-block: 1px solid var(--_water);
+    background: currentcolor;
   }
 
   .plot {
@@ -131,12 +146,23 @@ export const chartStyles = css`
     color: var(--_ink);
   }
 
-  .swatch.reserve {
+  .swatch:is(.meter, .bound) {
     block-size: 0;
     margin-block-end: 0.25em;
     border-width: 0 0 3px;
     border-style: dotted;
-    color: var(--_growth);
+    color: var(--_water);
+  }
+
+  .swatch.bound {
+    border-block-end-width: 2px;
+    border-style: dashed;
+    color: var(--_ink);
+  }
+
+  .swatch.rest {
+    background: repeating-linear-gradient(135deg, currentcolor 0 1.5px, transparent 1.5px 4px);
+    color: var(--_quiet);
   }
 
   .swatch.short {
@@ -191,7 +217,7 @@ export const chartStyles = css`
   }
 
   tr.selected {
-    background: color-mix(in oklab, var(--_water) 12%, var(--_paper));
+    background: color-mix(in oklab, var(--_ink) 12%, var(--_paper));
   }
 
   .on-paper {

@@ -6,6 +6,7 @@ import { Chart, type ChartDataset, Filler, LinearScale, LineController, LineElem
 import type { ChartLines, ChartPoint } from './chart-lines.ts';
 import { type ChartLook, chartOptions } from './chart-options.ts';
 import { type Motif, motifPattern } from './motif.ts';
+import { isApart, type ReserveLine } from './reserve.ts';
 import { type WeekMark, weekMarkPlugin } from './week-mark.ts';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
@@ -64,10 +65,17 @@ export class SeasonDrawing {
   }
 
   /** First is drawn last, on top. */
-  #edges({ demand, met, fromSoil, irrigation, rain }: ChartLines): Edge[] {
+  #edges(lines: ChartLines): Edge[] {
+    const { demand, met, fromSoil, irrigation, rain, notKept } = lines;
     const { colours, pixelRatio, reserve } = this.#look;
     const fill = (motif: Motif, colour: string) => motifPattern(motif, colour, pixelRatio) ?? colour;
     return [
+      {
+        data: [...notKept],
+        borderColor: colours.quiet,
+        borderWidth: 1,
+        fill: { target: '+1', above: fill('hatch', colours.rest), below: 'transparent' },
+      },
       {
         data: [...demand],
         borderColor: colours.ink,
@@ -78,17 +86,62 @@ export class SeasonDrawing {
       area(fromSoil, colours.quiet, fill('rules', colours.quiet), '+1'),
       area(irrigation, colours.water, fill('solid', colours.water), '+1'),
       area(rain, colours.rain, fill('dots', colours.rain), 'origin'),
-      {
-        data: [...(reserve?.points ?? [])],
-        yAxisID: 'reserve',
-        order: -1,
-        borderColor: colours.reserve,
-        borderWidth: 2,
-        borderDash: [2, 3],
-        fill: false,
-      },
+      ...reserveEdges(reserve, lines, this.#look),
+      ...bandEdges(lines, this.#look),
     ];
   }
+}
+
+/** The line of what is had, and of what is used of it: always two, so that a drawing finds its lines again. */
+function reserveEdges(reserve: ReserveLine | undefined, { weeks, meter }: ChartLines, { colours }: ChartLook): Edge[] {
+  const isAbove = isApart(reserve);
+  const axis = isAbove ? { yAxisID: 'reserve' } : {};
+  const bound = reserve?.bound ?? 0;
+  const used = isAbove ? fromTheStart(reserve.points) : reserve && meter;
+  return [
+    {
+      ...axis,
+      data: reserve === undefined ? [] : [0, weeks].map((x) => ({ x, y: bound })),
+      order: -1,
+      borderColor: colours.ink,
+      borderWidth: 1.5,
+      borderDash: [6, 4],
+      fill: false,
+    },
+    {
+      ...axis,
+      data: [...(used ?? [])],
+      order: -1,
+      borderColor: colours.water,
+      borderWidth: 2,
+      borderDash: [2, 3],
+      stepped: reserve?.kind === 'weekly-allowance' ? 'after' : false,
+      fill: false,
+    },
+  ];
+}
+
+/** The plan's own line within the band of years: always four edges, so that a drawing finds its lines again. */
+function bandEdges({ meter }: ChartLines, { band, colours }: ChartLook): Edge[] {
+  const edge = (data: readonly ChartPoint[] | undefined, more: Partial<Edge>): Edge => ({
+    data: [...(data ?? [])],
+    order: -1,
+    borderColor: colours.water,
+    borderWidth: 1,
+    fill: false,
+    ...more,
+  });
+  return [
+    edge(band && meter, { borderWidth: 2.5 }),
+    edge(band?.middle, { borderDash: [4, 4] }),
+    edge(band?.most, { fill: { target: '+1', above: colours.band, below: colours.band } }),
+    edge(band?.least, {}),
+  ];
+}
+
+function fromTheStart(points: readonly ChartPoint[]): readonly ChartPoint[] {
+  const [first] = points;
+  return first === undefined ? [] : [{ x: 0, y: first.y }, ...points];
 }
 
 function area(edge: readonly ChartPoint[], borderColor: string, fill: CanvasPattern | string, target: string): Edge {

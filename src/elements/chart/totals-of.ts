@@ -1,15 +1,18 @@
 import { type Cumulative, cumulative } from '../../engine/season/cumulative.ts';
 import type { Season, SeasonTotals, ZoneSeason } from '../../engine/season/season.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import type { YearBand } from '../../engine/years/year-band.ts';
 import type { Selection } from '../../store/plan-view.ts';
 import { type ChartLines, chartLines } from './chart-lines.ts';
 import { type Reserve, type ReserveLine, reserveLine, reserveOf } from './reserve.ts';
+import { type BandLines, bandLines } from './year-band-lines.ts';
 
 const totals = new WeakMap<ZoneSeason | SeasonTotals, Cumulative>();
 const lines = new WeakMap<Cumulative, Map<UnitSystem, ChartLines>>();
 
 const reserves = new WeakMap<Season, { readonly reserve: Reserve | undefined }>();
 const reserveLines = new WeakMap<Reserve, Map<UnitSystem, ReserveLine>>();
+const bands = new WeakMap<YearBand, Map<UnitSystem, BandLines>>();
 
 /** Running totals, added up once for a season's block. */
 export function totalsOf(block: ZoneSeason | SeasonTotals): Cumulative {
@@ -29,6 +32,11 @@ export function reserveIn(season: Season): Reserve | undefined {
 /** Its line, likewise. */
 export function reserveLineOf(reserve: Reserve | undefined, units: UnitSystem): ReserveLine | undefined {
   return reserve && inUnits(reserveLines, reserve, units, () => reserveLine(reserve, units));
+}
+
+/** Lines of the years, likewise. */
+export function bandLinesOf(band: YearBand, units: UnitSystem): BandLines {
+  return inUnits(bands, band, units, () => bandLines(band, units));
 }
 
 /** The selected zone, where there is one in the season. */

@@ -5,21 +5,27 @@ import { filesWords } from '../../language/en/files.ts';
 import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { DropField } from '../shared/drop-field.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
 import { fileButton } from '../shared/file-button.ts';
+import { inSlices } from '../shared/in-slices.ts';
 import { migrationTemplate } from '../shared/migration-template.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
+import { CalendarForm } from './calendar-form.ts';
 import { importStatus, previewTemplate, refusedTemplate } from './import-template.ts';
+import { printPaper } from './print-paper.ts';
 import { filesStyles } from './runnel-files.styles.ts';
+import { SeasonEnd } from './season-end.ts';
 import { csvChoice, EXTENTS, type Extent } from './season-file.ts';
 import { loadCsvWork, TableImport } from './table-import.ts';
+import { WORKBOOK_TYPE, WorkbookForm } from './workbook-form.ts';
 
 /** What a table's file is told by. */
-const TABLE_FILES = '.csv,.tsv,.txt,text/csv,text/plain';
+const TABLE_FILES = `.csv,.tsv,.txt,.xlsx,text/csv,text/plain,${WORKBOOK_TYPE}`;
 
 /** The element whose content this is. */
 export interface FilesHost extends LitElement {
@@ -31,17 +37,24 @@ export class FilesBody {
   readonly #host: FilesHost;
   readonly #plan: PlanConsumer;
   readonly #import: TableImport;
+  readonly #drop: DropField;
+  readonly #calendar: CalendarForm;
+  readonly #workbook: WorkbookForm;
+  readonly #end: SeasonEnd;
   #extent: Extent | undefined;
   /** Whether a plan file was chosen here, so that its faults belong here. */
   #hasOpened = false;
-  #isDraggedOver = false;
   #hasFailed = false;
 
   constructor(host: FilesHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, filesStyles);
+    this.#calendar = new CalendarForm(host, plan);
+    this.#workbook = new WorkbookForm(host, plan);
+    this.#end = new SeasonEnd(host);
     this.#import = new TableImport(host, plan);
+    this.#drop = new DropField(host, (file) => void this.#import.openFile(file));
   }
 
   get #say() {
@@ -68,27 +81,20 @@ export class FilesBody {
     this.#hasFailed = work === undefined;
     this.#host.requestUpdate();
     if (work === undefined || !isReady(view)) return;
-    const text = work.seasonToCsv(view.season, csvChoice(extent, view, this.#host.sheetView));
-    // The mark tells spreadsheets that names are in UTF-8.
-    saveFile(this.#say.seasonFile(fileNameOf(view.plan.name)), `\uFEFF${text}`, 'text/csv;charset=utf-8');
+    const { plan, season } = view;
+    inSlices({
+      steps: work.seasonCsvSteps(season, csvChoice(extent, view, this.#host.sheetView)),
+      isWanted: () => this.#host.isConnected,
+      // The mark tells spreadsheets that names are in UTF-8.
+      onEnd: (text) => saveFile(this.#say.seasonFile(fileNameOf(plan.name)), `\uFEFF${text}`, 'text/csv;charset=utf-8'),
+    });
   }
-
-  readonly #onDrag = (event: DragEvent): void => {
-    if (!event.dataTransfer?.types.includes('Files')) return;
-    event.preventDefault();
-    const isOver = event.type === 'dragover';
-    // It is told many times a second while a file hangs there.
-    if (isOver !== this.#isDraggedOver) this.#host.requestUpdate();
-    this.#isDraggedOver = isOver;
-    const file = event.type === 'drop' ? event.dataTransfer.files[0] : undefined;
-    if (file !== undefined) void this.#import.openFile(file);
-  };
 
   readonly #actions = {
     readIn: (units: UnitSystem) => this.#import.readIn(units),
     readAs: (choice: FormChoice) => this.#import.readAs(choice),
     apply: () => {
-      if (this.#import.apply()) this.#focus();
+      this.#import.apply(() => this.#focus());
     },
     cancel: () => {
       this.#import.cancel();
@@ -105,9 +111,15 @@ export class FilesBody {
     return html`<h2 part="title">${this.#say.title}</h2>
       <div class="parts">
         ${this.#planPart(view)}
-        ${isReady(view) ? html`${this.#outPart(view)} ${this.#paperPart()}` : waitingTemplate(view)}
+        ${
+          isReady(view)
+            ? html`${this.#paperPart(view)} ${this.#calendar.render(view)}
+              <div class="stack">${this.#workbook.render()} ${this.#outPart(view)}</div>`
+            : waitingTemplate(view)
+        }
       </div>
-      ${isReady(view) && !view.readOnly ? this.#inPart(view) : nothing}`;
+      ${isReady(view) && !view.readOnly ? this.#inPart(view) : nothing}
+      ${isReady(view) ? this.#end.render(view) : nothing}`;
   }
 
   #planPart(view: PlanView): TemplateResult {
@@ -134,7 +146,7 @@ export class FilesBody {
       this.#extent = (event.target as HTMLSelectElement).value as Extent;
       this.#host.requestUpdate();
     };
-    return html`<section>
+    return html`<section class="season">
       <h3>${this.#say.saveTitle}</h3>
       <p>${this.#say.saveSays}</p>
       <div class="actions">
@@ -148,11 +160,12 @@ export class FilesBody {
     </section>`;
   }
 
-  #paperPart(): TemplateResult {
+  #paperPart(view: ReadyView): TemplateResult {
+    const print = () => void printPaper(this.#host.renderRoot as ShadowRoot, view, 'season');
     return html`<section>
       <h3>${this.#say.paperTitle}</h3>
       <p>${this.#say.paperSays}</p>
-      <div class="actions"><button @click=${() => globalThis.print()}>${this.#say.print}</button></div>
+      <div class="actions"><button name="print" @click=${print}>${this.#say.print}</button></div>
     </section>`;
   }
 
@@ -165,11 +178,11 @@ export class FilesBody {
       <p>${this.#say.importSays}</p>
       <dl>${this.#layouts(view).map(([kind, layout]) => html`<div><dt>${kind}</dt><dd>${layout}</dd></div>`)}</dl>
       <p class="quiet">${this.#say.layout}</p>
-      <div part="drop" class=${this.#isDraggedOver ? 'drop over' : 'drop'} @dragover=${this.#onDrag} @dragleave=${this.#onDrag} @drop=${this.#onDrag}>
+      ${this.#drop.render(html`
         ${fileButton({ words: this.#say.choose, accept: TABLE_FILES, onFile: (file) => void this.#import.openFile(file) })}
         <span class="quiet">${this.#say.drop}</span>
         ${this.#pasteTemplate()}
-      </div>
+      `)}
       <div class="status">
         <p role="status">${status}</p>
         ${canUndo ? html`<button class="plain" @click=${this.#actions.undo}>${this.#say.undo}</button>` : nothing}

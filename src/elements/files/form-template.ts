@@ -1,14 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { FormChoice, FormQuestion } from '../../exchange/csv/table-form.ts';
-import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
 import { filesWords } from '../../language/en/files.ts';
 import type { Reader } from '../../language/reader.ts';
+import type { ImportState } from './table-import.ts';
+
+type PreviewState = Extract<ImportState, { step: 'preview' }>;
 
 /** How the table is read, and, where there are two readings, the choice. */
 export function formTemplate(
-  { form, asked }: TablePreview,
-  choice: FormChoice,
+  { preview: { form, asked }, choice, isWorkbook }: PreviewState,
   { language }: Reader,
   readAs: (choice: FormChoice) => void,
 ): TemplateResult {
@@ -32,7 +33,7 @@ export function formTemplate(
     ...(asked.includes('decimal') ? [] : [decimals[form.decimal]]),
     ...(form.days === undefined ? [] : [days[form.days]]),
   ];
-  return html`<p>${say.readAs(told)}</p>
+  return html`${isWorkbook ? nothing : html`<p>${say.readAs(told)}</p>`}
     ${ask('decimal', say.decimal, [
       ['.', decimals['.']],
       [',', decimals[',']],

@@ -2,22 +2,20 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { dayNumber } from '../../engine/calendar.ts';
-import { zoneFigure } from '../../engine/season/zone-week.ts';
-import { type Quantity, type UnitSystem, unitOf } from '../../engine/units.ts';
+import { type UnitSystem, unitOf } from '../../engine/units.ts';
 import { describeRowFault } from '../../exchange/csv/describe-row-fault.ts';
-import type { ImportChange, ImportReading } from '../../exchange/csv/imported.ts';
+import type { ImportChange } from '../../exchange/csv/imported.ts';
 import type { FormChoice } from '../../exchange/csv/table-form.ts';
 import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
-import { filesWords } from '../../language/en/files.ts';
 import { unitsWords } from '../../language/en/units.ts';
 import { formatDay } from '../../language/format/dates.ts';
-import { formatFor } from '../../language/format/format.ts';
-import { formatNumber } from '../../language/format/number.ts';
-import { symbolOf, withUnit } from '../../language/format/quantity.ts';
+import { isolated } from '../../language/format/isolated.ts';
+import { symbolOf } from '../../language/format/quantity.ts';
 import type { Language } from '../../language/language.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
-import { type ReadyView, readingOf } from '../shared/plan-state.ts';
+import type { ReadyView } from '../shared/plan-state.ts';
 import { formTemplate } from './form-template.ts';
+import { figure, figureNow, saying } from './import-figures.ts';
 import type { ImportState } from './table-import.ts';
 
 export interface ImportActions {
@@ -31,26 +29,10 @@ export interface ImportActions {
 const MOST_CHANGES = 400;
 const MOST_FAULTS = 60;
 
-/** Digits that an entry may have; what is kept is kept whole. */
-const DECIMALS = 3;
-
-const QUANTITIES: Readonly<Record<ImportReading, Quantity | undefined>> = {
-  minutes: undefined,
-  rain: 'depth',
-  minTemperature: 'temperature',
-  maxTemperature: 'temperature',
-};
-
-/** The words, and what writes figures, of a view's reader. */
-function saying(view: ReadyView) {
-  const reader = readingOf(view);
-  return { reader, say: filesWords(reader.language), format: formatFor(reader) };
-}
-
 /** `“minutes.csv”`, or that it was pasted. */
 function tableName(file: string | undefined, view: ReadyView): string {
   const { say } = saying(view);
-  return file === undefined ? say.pastedTable : say.named(file);
+  return file === undefined ? say.pastedTable : say.named(isolated(file));
 }
 
 /** What is announced: how far it has come, in a sentence or two. */
@@ -68,7 +50,7 @@ function previewStatus(table: string, preview: TablePreview, view: ReadyView): s
   const { say, format } = saying(view);
   if (asked.length > 0) return say.twoReadings(table);
   const sentences = [
-    say.summary(format, say.kinds[kind], table, rows, changes.length),
+    say.summary(format, say.kinds[isOfSeason(preview) ? 'season' : kind], table, rows, changes.length),
     ...(outside === 0 ? [] : [say.outside(format, outside)]),
     changes.length === 0 ? say.nothing : say.notYet,
   ];
@@ -102,7 +84,7 @@ export function previewTemplate(
   const { preview, faults } = state;
   const { say, reader } = saying(view);
   return html`<div class="preview">
-    ${formTemplate(preview, state.choice, reader, actions.readAs)}
+    ${formTemplate(state, reader, actions.readAs)}
     ${unitsTemplate(preview, view, actions)}
     ${rowFaultsTemplate(preview, view)}
     ${changesTemplate(preview, view)}
@@ -159,25 +141,31 @@ function unitName(quantity: WeatherQuantity, system: UnitSystem, language: Langu
   return name === 'in' ? unitsWords(language).names.in : symbolOf(name, language);
 }
 
+/** A table of the season with more than minutes to change. */
+const isOfSeason = ({ kind, changes }: TablePreview): boolean =>
+  kind === 'minutes' && changes.some(({ reading }) => reading !== 'minutes');
+
 /** Minutes are listed zone by zone, which keeps the table narrow. */
-function changesTemplate({ kind, changes }: TablePreview, view: ReadyView): TemplateResult | typeof nothing {
+function changesTemplate(preview: TablePreview, view: ReadyView): TemplateResult | typeof nothing {
+  const { kind, changes } = preview;
   if (changes.length === 0) return nothing;
   const { say, format } = saying(view);
+  const saysWhat = kind === 'weather' || isOfSeason(preview);
   const rest = changes.length - MOST_CHANGES;
   return html`<div class="scroll" role="region" tabindex="0" aria-label=${say.changesTitle}>
       <table>
         <thead>
           <tr>
             <th scope="col">${kind === 'minutes' ? say.week : say.day}</th>
-            ${kind === 'weather' ? html`<th scope="col">${say.what}</th>` : nothing}
+            ${saysWhat ? html`<th scope="col">${say.what}</th>` : nothing}
             <th scope="col">${say.now}</th>
             <th scope="col">${say.after}</th>
           </tr>
         </thead>
         ${byZone(changes.slice(0, MOST_CHANGES)).map(
           (group) => html`<tbody>
-            ${kind === 'minutes' ? html`<tr><th colspan="3" scope="rowgroup">${group[0]?.zone}</th></tr>` : nothing}
-            ${group.map((change) => changeTemplate(change, kind, view))}
+            ${kind === 'minutes' ? html`<tr><th colspan=${saysWhat ? 4 : 3} scope="rowgroup">${groupName(group, view)}</th></tr>` : nothing}
+            ${group.map((change) => changeTemplate(change, saysWhat, view))}
           </tbody>`,
         )}
       </table>
@@ -195,32 +183,18 @@ function byZone(changes: readonly ImportChange[]): readonly (readonly ImportChan
   return [...zones.values()];
 }
 
-function changeTemplate(change: ImportChange, kind: TablePreview['kind'], view: ReadyView): TemplateResult {
+function groupName([first]: readonly ImportChange[], view: ReadyView): string {
+  return first?.zone === undefined ? saying(view).say.wholeGarden : isolated(first.zone);
+}
+
+function changeTemplate(change: ImportChange, saysWhat: boolean, view: ReadyView): TemplateResult {
   const { say, reader } = saying(view);
   return html`<tr>
     <td>${formatDay(dayNumber(change.day), reader.locale, 'full')}</td>
-    ${kind === 'weather' ? html`<td>${say.readings[change.reading]}</td>` : nothing}
+    ${saysWhat ? html`<td>${say.readings[change.reading]}</td>` : nothing}
     <td class="quiet">${figureNow(change, view)}</td>
     <td><strong>${figure(change.to, change.reading, view)}</strong></td>
   </tr>`;
-}
-
-function figureNow(change: ImportChange, view: ReadyView): string {
-  const { say } = saying(view);
-  const { from, reading } = change;
-  if (reading !== 'minutes') return from === undefined ? say.notObserved : figure(from, reading, view);
-  if (from !== undefined) return say.byHand(figure(from, reading, view));
-  const zone = view.season.zones.find((each) => each.zone.name === change.zone);
-  const week = (dayNumber(change.day) - view.season.garden.span.firstDay) / 7;
-  const minutes = zone === undefined ? Number.NaN : zoneFigure(zone, 'minutes', week);
-  return say.computed(figure(Number(minutes.toFixed(1)), reading, view));
-}
-
-function figure(value: number, reading: ImportReading, view: ReadyView): string {
-  const { reader } = saying(view);
-  const quantity = QUANTITIES[reading];
-  const unit = quantity === undefined ? 'min' : unitOf(quantity, reader.units).name;
-  return withUnit(formatNumber(value, reader.locale, DECIMALS), symbolOf(unit, reader.language));
 }
 
 /** The rows that cannot be read, each with its line and what is wrong with it. */

@@ -1,6 +1,10 @@
-/** The text of a file that a person chose, whichever way a spreadsheet wrote it; or what the file is instead. */
+/** The tables of a file that a person chose, whichever way a spreadsheet wrote it; or what the file is instead. */
+import { fetchPart } from '../shared/fetch-part.ts';
 
-export type TextFile = { readonly text: string } | { readonly not: NotATable };
+/** One text, or one for each sheet of a workbook; `not-fetched`: what reads workbooks could not be had. */
+export type TextFile =
+  | { readonly texts: readonly string[]; readonly isWorkbook: boolean }
+  | { readonly not: NotATable | 'not-fetched' };
 
 /** Why a file holds no table. */
 export type NotATable = 'empty' | 'large' | 'workbook' | 'plan' | 'other' | 'unreadable';
@@ -12,10 +16,22 @@ export async function readTextFile(file: Blob): Promise<TextFile> {
   if (file.size > MOST_BYTES) return { not: 'large' };
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return isWorkbook(bytes) ? { not: 'workbook' } : textFile(decoded(bytes));
+    return isWorkbook(bytes) ? await workbookFile(bytes) : textFile(decoded(bytes));
   } catch {
     // It was moved or closed off since it was chosen.
     return { not: 'unreadable' };
+  }
+}
+
+async function workbookFile(bytes: Uint8Array): Promise<TextFile> {
+  const work = await fetchPart(() => import('./workbook-work.ts'));
+  if (work === undefined) return { not: 'not-fetched' };
+  try {
+    const texts = await work.workbookTexts(bytes);
+    return texts.length === 0 ? { not: 'empty' } : { texts, isWorkbook: true };
+  } catch (error) {
+    if (error instanceof work.WorkbookError) return { not: 'workbook' };
+    throw error;
   }
 }
 
@@ -23,7 +39,7 @@ export async function readTextFile(file: Blob): Promise<TextFile> {
 export function textFile(text: string): TextFile {
   if (text.trim() === '') return { not: 'empty' };
   if (/^\s*[{[]/.test(text)) return { not: 'plan' };
-  return text.includes('\0') || /^\s*(<|%PDF)/.test(text) ? { not: 'other' } : { text };
+  return text.includes('\0') || /^\s*(<|%PDF)/.test(text) ? { not: 'other' } : { texts: [text], isWorkbook: false };
 }
 
 /** A zip archive, as .xlsx and .ods are, or the older .xls (a compound file). */

@@ -24,11 +24,19 @@ export const filesStyles = css`
     overflow-wrap: anywhere;
   }
 
+  .stack {
+    display: grid;
+    gap: 1.25rem;
+    align-content: start;
+    min-inline-size: 0;
+  }
+
   .waiting {
     grid-column: 1 / -1;
   }
 
-  .in {
+  .in,
+  .end {
     margin-block-start: 1.25rem;
     padding-block-start: 1rem;
     border-block-start: 1px solid var(--_line);
@@ -44,6 +52,61 @@ export const filesStyles = css`
 
   .actions {
     margin-block-start: 0.2rem;
+  }
+
+  .actions label {
+    display: inline-flex;
+    flex-wrap: wrap;
+    gap: 0.25rem 0.5rem;
+    align-items: center;
+    max-inline-size: 100%;
+  }
+
+  .actions :is(select, input) {
+    min-inline-size: 0;
+    max-inline-size: 100%;
+  }
+
+  :is([type='time'], [type='date'], [type='number'], .next-year input:not([type='checkbox'])) {
+    min-block-size: 2rem;
+    padding-inline: 0.4rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_paper);
+    color: var(--_ink);
+    font: inherit;
+  }
+
+  fieldset {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.25rem 1rem;
+    min-inline-size: 0;
+    margin: 0.5rem 0 0;
+    padding: 0;
+    border: 0;
+  }
+
+  legend {
+    padding: 0;
+  }
+
+  details .actions label {
+    display: inline-flex;
+    margin-block: 0;
+  }
+
+  .check {
+    display: inline-flex;
+    gap: 0.4rem;
+    align-items: center;
+    min-inline-size: 0;
+    min-block-size: 2rem;
+  }
+
+  .check bdi {
+    min-inline-size: 0;
+    overflow-wrap: anywhere;
   }
 
   dl {
@@ -64,23 +127,6 @@ export const filesStyles = css`
 
   dt::after {
     content: ':';
-  }
-
-  .drop {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.5rem 0.75rem;
-    align-items: center;
-    margin-block: 0.35rem;
-    padding: 0.75rem;
-    border: 1px dashed var(--_quiet);
-    border-radius: 0.4rem;
-  }
-
-  .over {
-    border-style: solid;
-    border-color: var(--_water);
-    background: color-mix(in oklab, var(--_water) 10%, var(--_paper));
   }
 
   details {
@@ -161,14 +207,14 @@ export const filesStyles = css`
   }
 
   .main {
-    border-color: var(--_water);
-    background: var(--_water);
+    border-color: var(--_ink);
+    background: var(--_ink);
     color: var(--_paper);
   }
 
   @media (hover: hover) {
     button.main:not(:disabled):hover {
-      background: color-mix(in oklab, var(--_water) 85%, var(--_ink));
+      background: color-mix(in oklab, var(--_ink) 85%, var(--_paper));
     }
   }
 

@@ -1,8 +1,11 @@
 /** Which part of a season a person wants as a table. */
+import { dayNumber } from '../../engine/calendar.ts';
+import { ALL_FIGURES } from '../../exchange/csv/season-figures.ts';
 import type { CsvChoice } from '../../exchange/csv/season-to-csv.ts';
 import { seasonRows } from '../../sheet/sheet-row.ts';
 import { type SheetView, SINGLE_MEASURES } from '../../sheet/sheet-view.ts';
 import type { ReadyView } from '../shared/plan-state.ts';
+import { todayHere } from '../shared/today-here.ts';
 
 /** `shown`: what the grid of the plan shows; `all`: every figure of every zone and planting; else one figure by zone. */
 export type Extent = 'shown' | SheetView['measure'];
@@ -25,5 +28,6 @@ export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, v
     };
   }
   const isAll = extent === 'all' || extent === 'shown';
-  return { ...shared, measures: measuresOf(isAll ? 'all' : extent), withPlantings: isAll };
+  if (!isAll) return { ...shared, measures: measuresOf(extent) };
+  return { ...shared, measures: ALL_FIGURES, withPlantings: true, withRecords: true, today: dayNumber(todayHere()) };
 }

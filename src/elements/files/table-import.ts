@@ -1,11 +1,12 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { UnitSystem } from '../../engine/units.ts';
 import type { FormChoice } from '../../exchange/csv/table-form.ts';
-import type { TablePreview } from '../../exchange/csv/table-from-csv.ts';
+import type { TablePreview, UnknownTable } from '../../exchange/csv/table-from-csv.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { inSlices } from '../shared/in-slices.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 import { type NotATable, readTextFile, type TextFile, textFile } from './read-text-file.ts';
 
 /** How far a table has come. `file`: its name; undefined for a text that was pasted. */
@@ -20,6 +21,8 @@ export type ImportState =
       readonly preview: TablePreview;
       /** What a person has said of how it is written. */
       readonly choice: FormChoice;
+      /** Its cells are numbers and days already. */
+      readonly isWorkbook: boolean;
       /** Why the plan refused the changes. */
       readonly faults: readonly Fault[];
     }
@@ -42,12 +45,17 @@ const NONE: ImportState = { step: 'none' };
 const MOST_HEADINGS = 8;
 const HEADING_LETTERS = 40;
 
+/** Steps of a table that are taken before the page is drawn again: some thousand rows. */
+const STEPS_AT_ONCE = 20;
+
 /** A table on its way in: read, previewed, and applied to the plan only when a person asks for that. */
 export class TableImport implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #plan: PlanConsumer;
   #state: ImportState = NONE;
-  #text = '';
+  /** Its sheets; of a text one alone. */
+  #texts: readonly string[] = [];
+  #isWorkbook = false;
   #units: UnitSystem | undefined;
   #choice: FormChoice = {};
   #work: CsvWork | undefined;
@@ -97,26 +105,27 @@ export class TableImport implements ReactiveController {
     this.#preview(this.#state.file);
   }
 
-  /** Makes the changes as one step of history. True where the plan took them. */
-  apply(): boolean {
+  /** Makes the changes as one step of history. `taken` is called where the plan took them. */
+  apply(taken: () => void): void {
     const { state } = this;
     const before = this.#plan.view.plan;
     const edit = state.step === 'preview' ? state.preview.edit : undefined;
-    if (state.step !== 'preview' || edit === undefined || before === undefined) return false;
-    const { file, preview, choice } = state;
-    const result = this.#plan.edit(edit);
-    this.#show(
-      result.ok
-        ? { step: 'applied', file, count: preview.changes.length, before, after: result.plan }
-        : { step: 'preview', file, preview, choice, faults: result.faults },
-    );
-    return result.ok;
+    if (state.step !== 'preview' || edit === undefined || before === undefined) return;
+    const { file, preview } = state;
+    onceAnswered(this.#plan.edit(edit), (result) => {
+      this.#show(
+        result.ok
+          ? { step: 'applied', file, count: preview.changes.length, before, after: result.plan }
+          : { ...state, faults: result.faults },
+      );
+      if (result.ok) taken();
+    });
   }
 
   /** Changes nothing. */
   cancel(): void {
     this.#turn++;
-    this.#text = '';
+    this.#texts = [];
     this.#show(NONE);
   }
 
@@ -126,25 +135,55 @@ export class TableImport implements ReactiveController {
     const [read, work] = await Promise.all([reading, loadCsvWork()]);
     if (turn !== this.#turn) return;
     if (work === undefined) return this.#show({ step: 'not-fetched' });
-    if ('not' in read) return this.#show({ step: 'refused', file, why: read.not });
+    if ('not' in read) {
+      return this.#show(
+        read.not === 'not-fetched' ? { step: 'not-fetched' } : { step: 'refused', file, why: read.not },
+      );
+    }
     this.#work = work;
-    this.#text = read.text;
+    this.#isWorkbook = read.isWorkbook;
+    this.#texts = read.texts;
     this.#units = undefined;
     this.#choice = {};
     this.#preview(file);
   }
 
+  /** A table of some thousand rows at once; a longer one a little at a time, until another is handed over. */
   #preview(file: string | undefined): void {
     const { plan, season, locale } = this.#plan.view;
     this.#against = plan;
     this.#locale = locale;
-    const read =
-      plan && this.#work?.tableFromCsv(this.#text, { plan, season, units: this.#units, locale, choice: this.#choice });
-    if (read === undefined) this.#show(NONE);
-    else if (read.kind === undefined) {
+    const turn = ++this.#turn;
+    if (plan === undefined || this.#work === undefined) {
+      this.#show(NONE);
+      return;
+    }
+    const steps = this.#work.sheetsSteps(this.#texts, {
+      plan,
+      season,
+      units: this.#units,
+      locale,
+      choice: this.#choice,
+    });
+    for (let count = 0; count < STEPS_AT_ONCE; count += 1) {
+      const step = steps.next();
+      if (step.done === true) {
+        this.#showRead(file, step.value);
+        return;
+      }
+    }
+    this.#show({ step: 'reading' });
+    inSlices({ steps, isWanted: () => turn === this.#turn, onEnd: (read) => this.#showRead(file, read) });
+  }
+
+  #showRead(file: string | undefined, read: TablePreview | UnknownTable): void {
+    if (read.kind === undefined) {
       const headings = read.headings.slice(0, MOST_HEADINGS).map((heading) => heading.slice(0, HEADING_LETTERS));
       this.#show({ step: 'unknown', file, headings });
-    } else this.#show({ step: 'preview', file, preview: read, choice: this.#choice, faults: [] });
+      return;
+    }
+    const [choice, isWorkbook] = [this.#choice, this.#isWorkbook];
+    this.#show({ step: 'preview', file, preview: read, choice, isWorkbook, faults: [] });
   }
 
   #show(state: ImportState): void {

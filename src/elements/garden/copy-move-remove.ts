@@ -12,21 +12,23 @@ export interface CopyMoveRemove {
   readonly index: number;
   readonly count: number;
   readonly copy: () => void;
+  /** Left out where it cannot be cut in two. */
+  readonly split?: () => void;
   readonly move: (to: number) => void;
   readonly remove: () => void;
 }
 
 export function copyMoveRemove(
-  { name, key, index, count, copy, move, remove }: CopyMoveRemove,
+  { name, key, index, count, copy, split, move, remove }: CopyMoveRemove,
   context: FormContext,
 ): TemplateResult | typeof nothing {
   const { form, reader } = context;
   if (form.readOnly) return nothing;
   const { actions, actionOn } = gardenWords(reader.language);
-  const button = (action: 'copy' | 'up' | 'down' | 'remove', act: () => void, isDisabled = false) =>
+  const button = (action: 'copy' | 'split' | 'up' | 'down' | 'remove', act: () => void, isDisabled = false) =>
     html`<button name=${key(action)} aria-label=${actionOn(actions[action], name)} ?disabled=${isDisabled} @click=${act}>${actions[action]}</button>`;
   return html`<div class="actions">
-    ${button('copy', copy)} ${button('up', () => move(index - 1), index === 0)}
+    ${button('copy', copy)} ${split === undefined ? nothing : button('split', split)} ${button('up', () => move(index - 1), index === 0)}
     ${button('down', () => move(index + 1), index === count - 1)} ${button('remove', remove)}
   </div>
   ${refusal(key('actions'), context)}`;

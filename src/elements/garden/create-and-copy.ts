@@ -1,57 +1,38 @@
 /** Zones, plantings and lines to begin with, and copies of those that are there. */
-import { dayNumber, isoDate } from '../../engine/calendar.ts';
-import type { UnitSystem } from '../../engine/units.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { groundDays } from '../../plan/to-garden/ground-days.ts';
+import { ASSUMED_OF_PLANTING } from '../../plan/schema/planting.ts';
+import { linesFor, usualWay } from '../../plan/usual-lines.ts';
 
 export function createZone(plan: Plan, name: string): PlanZone {
   return { id: newZoneId(plan, name), name, wateringDays: 3, plantings: [] };
 }
 
-/** A bed with line in it, so that it has minutes at once: a start to be put right, in round figures of either system. */
+/** A bed with line in it, so that it has minutes at once: all of it is assumed until somebody says otherwise. */
 export function createPlanting(plan: Plan, name: string): PlanPlanting {
   const { units } = plan;
+  const extent = { kind: 'bed', ...(units === 'us' ? { length: 4, width: 12 } : { length: 1.2, width: 4 }) } as const;
   return {
-    id: newPlantingId(plan, name),
-    name,
+    ...{ id: newPlantingId(plan, name), name, extent },
     need: { kind: 'class', class: 'moderate' },
-    extent: { kind: 'area', area: units === 'us' ? 100 : 10 },
-    lines: [createLine('dripline', units)],
+    lines: linesFor(usualWay(extent, false), extent, units),
+    assumed: ASSUMED_OF_PLANTING,
   };
 }
 
-type LineKind = PlanLine['kind'];
-
-/** Usual goods: 0.6 gph (2.3 L/h) emitters at 12 in (30 cm), two rows. Common practice, no source. */
-export function createLine(kind: LineKind, units: UnitSystem): PlanLine {
-  const us = units === 'us';
-  switch (kind) {
-    case 'dripline':
-      return {
-        kind,
-        flow: us ? 0.6 : 2.3,
-        spacing: us ? 12 : 30,
-        layout: { kind: 'rows', rows: 2, length: us ? 20 : 6 },
-      };
-    case 'point':
-      return { kind, flow: us ? 1 : 4, count: 1 };
-    case 'spray':
-      return { kind, flow: us ? 10 : 40, count: 1 };
-    case 'solid':
-      return { kind };
-  }
+/** A line beside those that lie there: of the goods that the last of them is made of, on its days. */
+export function createNextLine({ units }: Plan, { lines, extent, container }: PlanPlanting): PlanLine {
+  const [usual] = linesFor(usualWay(extent, container !== undefined), extent, units);
+  return { ...(lines.at(-1) ?? usual ?? { kind: 'solid' }) };
 }
 
-/** A line that takes over from those that lie there, a week after the last of them: each needs a day of its own. */
-export function createNextLine({ units, season }: Plan, planting: PlanPlanting): PlanLine {
-  const line = createLine('dripline', units);
-  const { lines } = planting;
-  if (lines.length === 0) return line;
-  const first = dayNumber(season.firstDay);
-  const { from: planted } = groundDays(planting, { first, last: first });
-  const laid = lines.map(({ from }) => (from === undefined ? first : dayNumber(from)));
-  return { ...line, from: isoDate(Math.max(first, planted, ...laid) + 7) };
+/** The edit that adds such a line; it is assumed until somebody says how it lies. */
+export function addNextLine(plan: Plan, zone: string, planting: PlanPlanting): Edit {
+  const line = createNextLine(plan, planting);
+  const others = planting.assumed?.filter((part) => part !== 'lines') ?? [];
+  const change = { lines: [...planting.lines, line], assumed: [...others, 'lines' as const] };
+  return { type: 'change-planting', zone, planting: planting.id, change };
 }
 
 /** The same zone under a new name and new ids; what was decided for its weeks stays with the first. */

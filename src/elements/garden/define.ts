@@ -1,4 +1,5 @@
 import { define } from '../shared/define.ts';
+import '../weather/define.ts';
 import { RunnelGarden } from './runnel-garden.ts';
 
 export { RunnelGarden };

@@ -23,6 +23,11 @@ export type FieldTable<Part extends object, Context extends FormContext> = {
   readonly [Field in keyof Part]-?: Row<Part[Field]> | OwnRow<Part, Context>;
 };
 
+/** Of a part whose fields stand in several tables: a field that none of them shows is asked for, and so does not compile. */
+export type Unshown<Part extends object, Shown extends keyof Part> = Readonly<
+  Record<Exclude<keyof Part, Shown>, never>
+>;
+
 /** Words for every field of `Part` that is one input. */
 export type TableWords<Part extends object> = {
   readonly [Field in keyof Part as [Row<Part[Field]>] extends [never] ? never : Field]-?: FieldWords;

@@ -1,7 +1,6 @@
 /** The fields of the garden's forms: label, unit, help, and the reason where an entry is refused. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { dayNumber } from '../../engine/calendar.ts';
 import type { Names } from '../../engine/names.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
@@ -11,10 +10,9 @@ import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { oneLine } from '../../plan/schema/name-text.ts';
-import type { Weekday } from '../../plan/schema/plan-schema.ts';
-import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
 import type { FormContext } from './form-context.ts';
+import type { Refused } from './form-controller.ts';
 
 /** What a field says. */
 export interface FieldWords {
@@ -107,6 +105,8 @@ function fallbackText({ fallback, quantity }: NumberField, format: Format): stri
 export interface TextField extends Field {
   readonly value: string | undefined;
   readonly isOptional?: boolean | undefined;
+  /** Why a text is none that can be entered, in the words of whoever reads it. */
+  readonly refuses?: ((text: string) => Refused['reason'] | undefined) | undefined;
   readonly edit: (value: string | undefined) => Edit;
 }
 
@@ -119,13 +119,20 @@ export function dateField(field: TextField, context: FieldContext): TemplateResu
   return textInput(field, 'date', context);
 }
 
-function textInput(field: TextField, type: 'text' | 'date', context: FieldContext): TemplateResult {
-  const { key, value, isOptional, edit } = field;
+/** A time of day on the 24-hour clock: `05:00`, shown as the reader's browser writes it. */
+export function timeField(field: TextField, context: FieldContext): TemplateResult {
+  return textInput(field, 'time', context);
+}
+
+function textInput(field: TextField, type: 'text' | 'date' | 'time', context: FieldContext): TemplateResult {
+  const { key, value, isOptional, refuses, edit } = field;
   const { form } = context;
   const enter = (input: HTMLInputElement) => {
     typedDates.delete(input);
     const text = oneLine(input.value);
-    if (text === '' && !isOptional) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
+    const reason = refuses?.(text);
+    if (reason !== undefined) form.refuse(key, text, reason);
+    else if (text === '' && !isOptional) form.refuse(key, text, ({ language }) => gardenWords(language).refused.empty);
     else form.send(key, text, edit(text === '' ? undefined : text));
   };
   const changed = ({ currentTarget }: Event) => {
@@ -154,15 +161,15 @@ function textInput(field: TextField, type: 'text' | 'date', context: FieldContex
       aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
       aria-describedby=${`${key}-says`}
       @change=${changed}
-      @keydown=${type === 'date' ? keyed : nothing}
-      @blur=${type === 'date' ? left : nothing}
+      @keydown=${type === 'text' ? nothing : keyed}
+      @blur=${type === 'text' ? nothing : left}
     />`,
     context,
   );
 }
 
 /**
- * Dates that are being typed: a browser calls every key a change that makes another date, and the first digit of the month is
+ * Dates and times that are being typed: a browser calls every key a change that makes another date, and the first digit of the month is
  * not yet the month. They are entered when the field is left; what is picked with the pointer is entered at once.
  */
 const typedDates = new WeakSet<HTMLInputElement>();
@@ -224,34 +231,6 @@ export function checkField(field: CheckField, context: FieldContext): TemplateRe
       <span>${words.label}</span></label
     >
     ${helpAndRefusal(field, context)}
-  </div>`;
-}
-
-/** A week that begins on a Monday. */
-const MONDAY = dayNumber('2001-01-01');
-
-export interface WeekdaysField extends Field {
-  readonly value: readonly Weekday[] | undefined;
-  readonly edit: (value: readonly Weekday[] | undefined) => Edit;
-}
-
-/** Weekdays as seven boxes. None ticked means every day. */
-export function weekdaysField({ key, words, value, edit }: WeekdaysField, context: FieldContext): TemplateResult {
-  const { form, format } = context;
-  const chosen = new Set(value ?? WEEKDAYS);
-  const toggle = (day: Weekday) => (event: Event) => {
-    const { checked } = event.target as HTMLInputElement;
-    const next = WEEKDAYS.filter((other) => (other === day ? checked : chosen.has(other)));
-    form.send(key, '', edit(next.length === 0 || next.length === WEEKDAYS.length ? undefined : next));
-  };
-  const box = (day: Weekday, index: number) => html`<label class="check"
-    ><input name=${`${key}-${day}`} type="checkbox" .checked=${live(chosen.has(day))} ?disabled=${form.readOnly} @change=${toggle(day)} />
-    <span>${format.weekdays(MONDAY, 1 << index)}</span></label
-  >`;
-  return html`<div class="field wide" role="group" aria-label=${words.label}>
-    <span class="label">${words.label}</span>
-    <span class="weekdays">${WEEKDAYS.map(box)}</span>
-    ${refusal(key, context)}
   </div>`;
 }
 

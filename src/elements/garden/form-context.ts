@@ -7,6 +7,7 @@ import type { Change, Edit } from '../../plan/edits/edit.ts';
 import type { Path } from '../../plan/reading/place.ts';
 import { PLAN_SCHEMAS, type Plan } from '../../plan/schema/plan-schema.ts';
 import { childSchema, resolveSchema, type SchemaNode } from '../../plan/schema/walk.ts';
+import type { NoticeLines } from '../notices/notice-lines.ts';
 import type { FormController } from './form-controller.ts';
 
 export interface FormContext {
@@ -18,6 +19,8 @@ export interface FormContext {
   /** Whether a zone's or planting's form is unfolded. */
   readonly isOpen: (id: string) => boolean;
   readonly toggle: (id: string, open: boolean) => void;
+  /** What needs attention, for forms that show it. */
+  readonly notices?: NoticeLines;
 }
 
 /** A part of the plan as its form edits it. */

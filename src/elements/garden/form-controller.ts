@@ -8,7 +8,7 @@ import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { expectationOf } from '../../plan/schema/expectation.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 
 export interface Refused {
   /** As typed. */
@@ -64,9 +64,15 @@ export class FormController implements ReactiveController {
     return gardenWords(reader.language).takes(formatFor(reader), [expected]);
   }
 
-  /** Sends an edit; where it is refused, its text and the reason stand at the field. */
-  send(key: string, text: string, edit: Edit): EditResult {
-    const result = this.#plan.edit(edit);
+  /** Sends an edit; where it is refused, its text and the reason stand at the field. `taken` is called where it is accepted. */
+  send(key: string, text: string, edit: Edit, taken?: () => void): void {
+    onceAnswered(this.#plan.edit(edit), (result) => {
+      this.#show(key, text, result);
+      if (result.ok) taken?.();
+    });
+  }
+
+  #show(key: string, text: string, result: EditResult): void {
     if (result.ok) this.#refused.delete(key);
     else {
       const { faults } = result;
@@ -78,6 +84,5 @@ export class FormController implements ReactiveController {
       );
     }
     this.#host.requestUpdate();
-    return result;
   }
 }

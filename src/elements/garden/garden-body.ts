@@ -1,23 +1,27 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { dayNumber, type IsoDate, isoDate, weekdayOf } from '../../engine/calendar.ts';
+import { dayNumber, type IsoDate, isoDate, mondayFrom } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated, isolatedText } from '../../language/format/isolated.ts';
 import { languageFor } from '../../language/languages.ts';
 import { readerFor } from '../../language/reader.ts';
 import { emptyPlan } from '../../plan/empty-plan.ts';
 import { writePlan } from '../../plan/reading/write-plan.ts';
+import type { AssumedOfPlan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import type { PlanView } from '../../store/plan-view.ts';
+import { lateNoticeLines } from '../notices/late-notice-lines.ts';
+import type { NoticeLines } from '../notices/notice-lines.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
+import { LatePart } from '../shared/late-part.ts';
 import { markupAround } from '../shared/outside-plan.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { waitingTemplate } from '../shared/plan-state.ts';
 import { todayOf } from '../shared/today-here.ts';
-import { climateForm } from './climate-form.ts';
 import { createZone } from './create-and-copy.ts';
 import { refusal } from './fields.ts';
 import type { FormContext } from './form-context.ts';
@@ -26,7 +30,9 @@ import { planForm } from './plan-form.ts';
 import { gardenStyles } from './runnel-garden.styles.ts';
 import { siteForm } from './site-form.ts';
 import { supplyForm } from './supply-form.ts';
-import { zonePart } from './zone-form.ts';
+import { zoneSummary } from './zone-summary.ts';
+
+type ZonePart = typeof import('./zone-form.ts');
 
 /** Weeks of a plan to begin with: from spring to autumn. */
 const SEASON_WEEKS = 30;
@@ -43,12 +49,16 @@ export class GardenBody {
   readonly #host: GardenHost;
   readonly #plan: PlanConsumer;
   readonly #form: FormController;
+  readonly #zones: LatePart<ReturnType<ZonePart['zoneForms']>>;
+  readonly #notices: NoticeLines;
 
   constructor(host: GardenHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     adoptStyles(host.renderRoot, gardenStyles);
     this.#form = new FormController(host, plan);
+    this.#zones = new LatePart(host, plan, async () => (await import('./zone-form.ts')).zoneForms());
+    this.#notices = lateNoticeLines(host, plan);
   }
 
   render(): TemplateResult | typeof nothing {
@@ -60,17 +70,20 @@ export class GardenBody {
       ...{ plan, season, form: this.#form, reader, format: formatFor(reader) },
       isOpen: (id) => this.#host.isOpen(id),
       toggle: (id, open) => this.#host.open(id, open),
+      notices: this.#notices,
     };
-    const { title, sections } = gardenWords(reader.language);
+    const { title, sections, assumed: someAssumed } = gardenWords(reader.language);
     const { noZones } = gardenZonesWords(reader.language);
+    const assumed = (...parts: readonly AssumedOfPlan[]) =>
+      parts.some((part) => plan.assumed?.includes(part)) ? someAssumed : '';
     return html`<h2 part="title">${title}</h2>
-      ${this.#section('plan', sections.plan, () => planForm(context))}
-      ${this.#section('site', sections.site, () => siteForm(context))}
-      ${this.#section('climate', sections.climate, () => climateForm(context), plan.site.climate.source)}
-      ${this.#section('supply', sections.supply, () => supplyForm(context))}
-      <h3>${sections.zones}</h3>
+      ${this.#section('plan', sections.plan, () => planForm(context), assumed('season'))}
+      ${this.#section('site', sections.site, () => siteForm(context), assumed('soil'))}
+      ${this.#section('climate', sections.climate, () => html`<runnel-weather .today=${this.#host.today}></runnel-weather>`, isolatedText(plan.site.climate.source))}
+      ${this.#section('supply', sections.supply, () => supplyForm(context), assumed('source', 'flow', 'window'))}
+      <h3>${sections.zones} <span class="quiet">${assumed('zones', 'days')}</span></h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${noZones}</p>` : nothing}
-      ${plan.zones.map((zone, index) => zonePart(zone, index, context))}
+      ${plan.zones.map((zone, index) => this.#zone(zone, index, context))}
       ${view.readOnly ? nothing : this.#foot(view, context)}
       ${cautionsTemplate(plan.supply?.tank !== undefined, reader.language)}`;
   }
@@ -95,10 +108,21 @@ export class GardenBody {
     </details>`;
   }
 
+  /** The forms of zones come once a garden has one. */
+  #zone(zone: PlanZone, index: number, context: FormContext): TemplateResult {
+    const id = `zone-${zone.id}`;
+    const isOpen = this.#host.isOpen(id);
+    const toggled = (event: ToggleEvent) => this.#host.open(id, event.newState === 'open');
+    const form = this.#zones.part;
+    return html`<details class="part" ?open=${isOpen} @toggle=${toggled}>
+      <summary><span class="part-name">${isolated(zone.name)}</span> <span class="quiet">${zoneSummary(zone, context)}</span></summary>
+      ${isOpen ? (form ? html`<div class="part-body">${form(zone, index, context)}</div>` : this.#zones.waiting) : nothing}
+    </details>`;
+  }
+
   #addZone({ plan, reader, format }: FormContext): void {
     const zone = createZone(plan, gardenZonesWords(reader.language).newZone(format, plan.zones.length));
-    const { ok } = this.#form.send('add-zone', '', { type: 'add-zone', zone });
-    if (ok) this.#host.open(`zone-${zone.id}`, true);
+    this.#form.send('add-zone', '', { type: 'add-zone', zone }, () => this.#host.open(`zone-${zone.id}`, true));
   }
 
   #start(view: PlanView): TemplateResult | typeof nothing {
@@ -115,15 +139,10 @@ export class GardenBody {
 
   #begin(units: UnitSystem): void {
     const { newPlan: name } = gardenWords(languageFor(this.#plan.view.locale));
-    const plan = emptyPlan({ units, name, firstDay: nextMonday(this.#host.today), weeks: SEASON_WEEKS });
+    const firstDay = isoDate(mondayFrom(dayNumber(todayOf(this.#host.today))));
+    const plan = emptyPlan({ units, name, firstDay, weeks: SEASON_WEEKS });
     this.#host.open('site', true);
     this.#host.open('climate', true);
     this.#host.dispatchEvent(new RunnelOpenEvent(new Blob([writePlan(plan)], { type: 'application/json' })));
   }
-}
-
-/** The Monday that comes next, or today where it is one. */
-function nextMonday(today: IsoDate | undefined): IsoDate {
-  const day = dayNumber(todayOf(today));
-  return isoDate(day + ((7 - weekdayOf(day)) % 7));
 }

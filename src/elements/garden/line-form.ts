@@ -1,30 +1,48 @@
 /** One line of a planting, from a day on: its emitters, how it is laid, and what decides the pressure along it. */
 import { html, nothing, type TemplateResult } from 'lit';
+import type { UnitSystem } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { createLine } from './create-and-copy.ts';
+import { linesFor } from '../../plan/usual-lines.ts';
+import { applicationField } from './application-field.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, dateField, type FieldWords, numberField, optionsOf, refusal } from './fields.ts';
+import { choiceField, type FieldWords, numberField, optionsOf, refusal } from './fields.ts';
+import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, innerSchema, schemaAt } from './form-context.ts';
-import { lineSummary } from './summaries.ts';
+import { lineSummary } from './line-summary.ts';
+
+type SolidLine = Extract<PlanLine, { kind: 'solid' }>;
 
 /** A line that brings water. */
 type WateringLine = Exclude<PlanLine, { kind: 'solid' }>;
 type Dripline = Extract<PlanLine, { kind: 'dripline' }>;
 type Layout<Kind extends Dripline['layout']['kind']> = Omit<Extract<Dripline['layout'], { kind: Kind }>, 'kind'>;
 
+type DayFields = Pick<PlanLine, 'from' | 'to'>;
 type EndFields = Pick<WateringLine, 'topology' | 'slopeSide'>;
 /** Shown folded: what usual goods on level ground do without. */
-type MoreFields = Pick<WateringLine, 'emitter' | 'insideDiameter' | 'risePercent'>;
+type MoreFields = Pick<WateringLine, 'emitter' | 'insideDiameter' | 'risePercent' | 'application'>;
 /** The fields of one kind alone. */
 type OwnFields<Kind extends WateringLine['kind']> = Omit<
   Extract<WateringLine, { kind: Kind }>,
-  'kind' | 'from' | keyof EndFields | keyof MoreFields
+  'kind' | keyof DayFields | keyof EndFields | keyof MoreFields
 >;
+
+const DAY_FIELDS: FieldTable<DayFields, FormContext> = {
+  from: { kind: 'date', isOptional: true },
+  to: { kind: 'date', isOptional: true },
+};
+
+/** A solid line carries water to where it is wanted: what it loses on the way hangs on these. */
+const SOLID_FIELDS: FieldTable<Omit<SolidLine, 'kind' | keyof DayFields>, FormContext> = {
+  length: { kind: 'number', quantity: 'length' },
+  insideDiameter: { kind: 'number', quantity: 'bore' },
+  risePercent: { kind: 'number', fallback: 0 },
+};
 
 const DRIPLINE_FIELDS: FieldTable<OwnFields<'dripline'>, FormContext> = {
   flow: { kind: 'number', quantity: 'emitterFlow' },
@@ -54,6 +72,7 @@ const MORE_FIELDS: FieldTable<MoreFields, FormContext> = {
   emitter: { kind: 'own', fields: pressureFields },
   insideDiameter: { kind: 'number', quantity: 'bore' },
   risePercent: { kind: 'number', fallback: 0 },
+  application: { kind: 'own', fields: lineApplication },
 };
 
 const LENGTH_FIELDS: FieldTable<Layout<'length'>, FormContext> = { length: { kind: 'number', quantity: 'length' } };
@@ -87,20 +106,17 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
   const keys = `planting-${planting.id}-line-`;
   const key = (field: string) => `${keys}${index}-${field}`;
   const edit = (next: PlanLine): Edit => ({ type: 'replace-line', ...at, line: next });
-  const part: FormPart<WateringLine> | undefined =
-    line.kind === 'solid'
-      ? undefined
-      : {
-          value: line,
-          schema: schemaAt(plan, ['zones', zoneIndex, 'plantings', plantingIndex, 'lines', index]),
-          key,
-          change: (change) => edit(changed(line, change)),
-        };
+  const schema = schemaAt(plan, ['zones', zoneIndex, 'plantings', plantingIndex, 'lines', index]);
+  const partOf = <Line extends PlanLine>(value: Line): FormPart<Line> => ({
+    value,
+    schema,
+    key,
+    change: (change) => edit(changed(value, change)),
+  });
   const name = nameOf(format, index);
   const summary = lineSummary(planting, index, context);
   const remove = () => {
-    const { ok } = form.send(key('remove'), '', { type: 'remove-line', ...at });
-    if (ok) form.forget(keys);
+    form.send(key('remove'), '', { type: 'remove-line', ...at }, () => form.forget(keys));
   };
   return html`<fieldset>
     <legend>${name}</legend>
@@ -109,34 +125,23 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
         {
           key: key('kind'),
           words: say.kind,
-          value: line.kind,
+          value: line.kind === 'dripline' ? line.layout.kind : line.kind,
           options: optionsOf(say.kind.options),
-          edit: (kind) => edit(changed(createLine(kind, plan.units), { from: line.from })),
+          edit: (way) => edit(laidAs(way, line, planting, plan.units)),
         },
         context,
       )}
-      ${dateField(
-        {
-          key: key('from'),
-          words: say.from,
-          value: line.from,
-          isOptional: true,
-          edit: (from) => edit(changed(line, { from })),
-        },
-        context,
-      )}
-      ${part === undefined ? nothing : kindFields(part, context)}
+      ${line.kind === 'solid' ? tableFields(SOLID_FIELDS, { ...say, length: say.solidLength }, partOf(line), context) : kindFields(partOf(line), context)}
     </div>
-    ${part === undefined ? nothing : moreFields(part, context)}
+    ${fieldsFold(line.kind === 'solid' ? say.days : say.more, [tableFields(DAY_FIELDS, say, partOf<PlanLine>(line), context), line.kind === 'solid' ? nothing : moreFields(partOf(line), context)])}
     ${summary === undefined ? nothing : html`<p class="derived">${summary.flow} <span class=${summary.isTooLong ? 'too-long' : ''}>${summary.run}</span></p>`}
     ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>${refusal(key('remove'), context)}`}
   </fieldset>`;
 }
 
-function kindFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
-  const { value } = part;
-  const own = OWN_FIELDS[value.kind] as OwnInputs<WateringLine>;
-  return html`${own(value, part, context)} ${tableFields(END_FIELDS, wordsOf(context), part, context)}`;
+function kindFields(part: FormPart<WateringLine>, context: FormContext): readonly unknown[] {
+  const own = OWN_FIELDS[part.value.kind] as OwnInputs<WateringLine>;
+  return own(part.value, part, context);
 }
 
 type OwnInputs<Line> = (value: Line, part: FormPart<WateringLine>, context: FormContext) => readonly unknown[];
@@ -154,38 +159,31 @@ function emitterFields(count: FieldWords, part: FormPart<OwnFields<'point' | 'sp
   return tableFields(EMITTER_FIELDS, { ...wordsOf(context), count }, part, context);
 }
 
-function moreFields(part: FormPart<WateringLine>, context: FormContext): TemplateResult {
-  const say = wordsOf(context);
-  return html`<details>
-    <summary>${say.more}</summary>
-    <div class="part-body"><div class="fields">${tableFields(MORE_FIELDS, say, part, context)}</div></div>
-  </details>`;
+function moreFields(part: FormPart<WateringLine>, context: FormContext): readonly unknown[] {
+  return tableFields(END_FIELDS, wordsOf(context), part, context).concat(
+    tableFields(MORE_FIELDS, wordsOf(context), part, context),
+  );
 }
 
-/** By its length, in rows, or in loops round each plant. */
-function layoutFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext): TemplateResult {
-  const { layout } = line.value;
-  const us = context.plan.units === 'us';
-  const say = wordsOf(context);
-  const begun = {
-    length: { kind: 'length', length: us ? 40 : 12 },
-    rows: { kind: 'rows', rows: 2, length: us ? 20 : 6 },
-    loops: { kind: 'loops', perPlant: 1 },
-  } as const;
-  return html`${choiceField(
-    {
-      key: line.key('layout'),
-      words: say.layoutKind,
-      value: layout.kind,
-      options: optionsOf(say.layoutKind.options),
-      edit: (kind) => line.change({ layout: begun[kind] }),
-    },
-    context,
-  )}
-  ${sizeFields(line, context)}`;
+/** Its own efficiency, where it is known: a spray beside drip has another. */
+function lineApplication(line: FormPart<MoreFields>, context: FormContext): TemplateResult {
+  const { zone, lineForm } = gardenZonesWords(context.reader.language);
+  const { computed: _, ...options } = zone.application.options;
+  return applicationField(line, { options, usual: lineForm.asZone }, context);
 }
 
-function sizeFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext): readonly unknown[] {
+type Way = 'rows' | 'loops' | 'length' | 'point' | 'spray' | 'solid';
+
+/** Another way of laying, with the goods that lie there where they fit it; rows and lengths are worked out from the planting's size. */
+function laidAs(way: Way, line: PlanLine, { extent }: PlanPlanting, units: UnitSystem): PlanLine {
+  const [next = line] = linesFor(way === 'length' ? 'rows' : way === 'point' ? 'points' : way, extent, units, line);
+  const days = { from: line.from, to: line.to };
+  if (way !== 'length' || next.kind !== 'dripline' || next.layout.kind !== 'rows') return changed(next, days);
+  const { rows, length } = next.layout;
+  return changed<PlanLine>({ ...next, layout: { kind: 'length', length: rows * length } }, days);
+}
+
+function layoutFields(line: FormPart<OwnFields<'dripline'>>, context: FormContext): readonly unknown[] {
   const { layout } = line.value;
   const say = wordsOf(context);
   switch (layout.kind) {

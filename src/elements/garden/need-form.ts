@@ -4,13 +4,20 @@ import { CROPS } from '../../engine/plants/crops.data.ts';
 import { findCrop } from '../../engine/plants/find-crop.ts';
 import { PLANT_TYPES } from '../../engine/plants/plant-types.data.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
+import { toSi, type UnitSystem } from '../../engine/units.ts';
+import type { ListedPlant } from '../../exchange/plants/plant-list.ts';
+import { isUsualRootDepth } from '../../exchange/plants/usual-roots.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
+import { plantsWords } from '../../language/en/plants.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanNeed, PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import { stageDaysOf } from '../../plan/to-garden/coefficient.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { checkField, choiceField, namedOptions, optionsOf } from './fields.ts';
+import { choiceField, namedOptions, optionsOf } from './fields.ts';
 import { type FormContext, type FormPart, innerPart } from './form-context.ts';
+import { needOfListed, rootDepthOfListed } from './listed-plant.ts';
+import { plantNameOf } from './plant-name.ts';
+import { tickedPart } from './ticked-part.ts';
 
 type Need<Kind extends PlanNeed['kind']> = Extract<PlanNeed, { kind: Kind }>;
 type Landscape = Pick<Need<'class'>, 'factor' | 'density' | 'microclimate'>;
@@ -22,21 +29,17 @@ const LANDSCAPE_FIELDS: FieldTable<Landscape, FormContext> = {
   microclimate: { kind: 'number', fallback: DEFAULTS.microclimate },
 };
 
-const CLASS_FIELDS: FieldTable<Omit<Need<'class'>, 'kind'>, FormContext> = {
+const CLASS_FIELDS: FieldTable<Pick<Need<'class'>, 'class' | 'plant'>, FormContext> = {
   class: { kind: 'choice', options: (context) => namedOptions(WATER_USE_CLASSES, context) },
-  ...LANDSCAPE_FIELDS,
+  plant: { kind: 'own', fields: plantSays },
 };
 
-const TYPE_FIELDS: FieldTable<Omit<Need<'type'>, 'kind'>, FormContext> = {
+const TYPE_FIELDS: FieldTable<Pick<Need<'type'>, 'type'>, FormContext> = {
   type: { kind: 'choice', options: (context) => namedOptions(PLANT_TYPES, context) },
-  ...LANDSCAPE_FIELDS,
 };
 
-const CROP_FIELDS: FieldTable<Omit<Crop, 'kind'>, FormContext> = {
-  crop: { kind: 'own', fields: cropField },
+const CROP_FIELDS: FieldTable<Pick<Crop, 'plantedOn'>, FormContext> = {
   plantedOn: { kind: 'date' },
-  stages: { kind: 'own', fields: stagesFields },
-  coefficients: { kind: 'own', fields: coefficientsFields },
 };
 
 const STAGE_FIELDS: FieldTable<NonNullable<Crop['stages']>, FormContext> = {
@@ -54,43 +57,91 @@ const COEFFICIENT_FIELDS: FieldTable<NonNullable<Crop['coefficients']>, FormCont
 
 const wordsOf = ({ reader }: FormContext) => gardenZonesWords(reader.language).planting;
 
-export function needFields(planting: FormPart<Pick<PlanPlanting, 'need'>>, context: FormContext): TemplateResult {
+type NeedPart = FormPart<Pick<PlanPlanting, 'need' | 'rootDepth' | 'assumed'>>;
+
+/** The plant or crop by its name, and what it goes by. */
+export function needFields(planting: NeedPart, context: FormContext): TemplateResult {
   const { need } = planting.value;
+  const say = wordsOf(context);
+  const fields = () => {
+    switch (need.kind) {
+      case 'class':
+        return tableFields(CLASS_FIELDS, say, innerPart(planting, 'need', need), context);
+      case 'type':
+        return tableFields(TYPE_FIELDS, say, innerPart(planting, 'need', need), context);
+      case 'crop':
+        return tableFields(CROP_FIELDS, say, innerPart(planting, 'need', need), context);
+    }
+  };
+  return html`${context.form.readOnly ? nothing : plantSearch(planting, context)} ${fields()}`;
+}
+
+/** Whether it goes by class, type or crop, and its figures where somebody knows better than the tables. What a choice begins with is assumed. */
+export function needMoreFields(planting: NeedPart, context: FormContext): TemplateResult {
+  const { need, assumed = [] } = planting.value;
   const say = wordsOf(context);
   const begun = {
     class: { kind: 'class', class: 'moderate' },
     type: { kind: 'type', type: 'annual-flowers' },
     crop: { kind: 'crop', crop: 'tomato', plantedOn: context.plan.season.firstDay },
   } as const;
-  return html`${choiceField(
+  const others = assumed.filter((part) => part !== 'need');
+  const kind = choiceField(
     {
       key: planting.key('need'),
       words: say.needKind,
       value: need.kind,
       options: optionsOf(say.needKind.options),
-      edit: (kind) => planting.change({ need: begun[kind] }),
+      edit: (chosen) => planting.change({ need: begun[chosen], assumed: ['need', ...others] }),
     },
     context,
-  )}
-  ${kindFields(planting, context)}`;
+  );
+  if (need.kind === 'crop') {
+    const crop = innerPart(planting, 'need', need);
+    return html`${kind} ${cropField(crop, context)}
+      ${tickedPart({ whole: crop, field: 'stages', words: say.hasStages, begun: publishedStages(need), table: STAGE_FIELDS, tableWords: say.stages }, context)}
+      ${tickedPart({ whole: crop, field: 'coefficients', words: say.hasCoefficients, begun: publishedCoefficients(need), table: COEFFICIENT_FIELDS, tableWords: say.coefficients }, context)}`;
+  }
+  return html`${kind} ${tableFields(LANDSCAPE_FIELDS, say, innerPart(planting, 'need', need), context)}`;
 }
 
-function kindFields(planting: FormPart<Pick<PlanPlanting, 'need'>>, context: FormContext): readonly unknown[] {
-  const { need } = planting.value;
-  const say = wordsOf(context);
-  switch (need.kind) {
-    case 'class':
-      return tableFields(CLASS_FIELDS, say, innerPart(planting, 'need', need), context);
-    case 'type':
-      return tableFields(TYPE_FIELDS, say, innerPart(planting, 'need', need), context);
-    case 'crop':
-      return tableFields(CROP_FIELDS, say, innerPart(planting, 'need', need), context);
-  }
+/** A plant or a crop by its name, whatever the planting went by before. */
+function plantSearch(planting: NeedPart, { form, plan, reader }: FormContext): TemplateResult {
+  const { need, rootDepth } = planting.value;
+  const chosen = (plant: ListedPlant, name: string) => {
+    const plantedOn = need.kind === 'crop' ? need.plantedOn : plan.season.firstDay;
+    const next = needOfListed(plant, name, { plantedOn, before: need });
+    form.send(
+      planting.key('need'),
+      name,
+      planting.change({ need: next, rootDepth: rootDepthOf(plant, rootDepth, plan.units) }),
+    );
+  };
+  return html`<runnel-plant-search class="field" .value=${plantNameOf(need, reader)} .chosen=${chosen}></runnel-plant-search>`;
+}
+
+/** That of the plant's kind, but for one that somebody measured; a crop has its own. */
+function rootDepthOf(plant: ListedPlant, before: number | undefined, units: UnitSystem): number | undefined {
+  if (before !== undefined && !isUsualRootDepth(toSi(before, 'rootDepth', units))) return before;
+  return rootDepthOfListed(plant, units);
+}
+
+/** What the list says of the plant's class, where somebody chose another. */
+function plantSays(
+  { value }: FormPart<Pick<Need<'class'>, 'class' | 'plant'>>,
+  { reader }: FormContext,
+): TemplateResult {
+  const { plant } = value;
+  const say = plantsWords(reader.language);
+  if (plant === undefined) return html``;
+  const brought = say.classes[plant.class];
+  const says = plant.class === value.class ? say.brought(plant.name, brought) : say.setByHand(plant.name, brought);
+  return html`<p class="help">${says}</p>`;
 }
 
 /** Another crop has other stages and coefficients. */
 function cropField(
-  { value: { crop }, key, change }: FormPart<Omit<Crop, 'kind'>>,
+  { value: { crop }, key, change }: FormPart<Pick<Crop, 'crop' | 'stages' | 'coefficients'>>,
   context: FormContext,
 ): TemplateResult {
   return choiceField(
@@ -105,44 +156,8 @@ function cropField(
   );
 }
 
-/** Days of each stage, where a gardener knows them better than the published tables; from these on. */
-function stagesFields(crop: FormPart<Omit<Crop, 'kind'>>, context: FormContext): TemplateResult {
-  const { stages } = crop.value;
-  const say = wordsOf(context);
-  return html`${checkField(
-    {
-      key: crop.key('stages'),
-      words: say.hasStages,
-      value: stages !== undefined,
-      edit: (has) => crop.change({ stages: has ? publishedStages(crop.value) : undefined }),
-    },
-    context,
-  )}
-  ${stages === undefined ? nothing : tableFields(STAGE_FIELDS, say.stages, innerPart(crop, 'stages', stages), context)}`;
-}
-
-/** The same for its coefficients. */
-function coefficientsFields(crop: FormPart<Omit<Crop, 'kind'>>, context: FormContext): TemplateResult {
-  const { coefficients } = crop.value;
-  const say = wordsOf(context);
-  return html`${checkField(
-    {
-      key: crop.key('coefficients'),
-      words: say.hasCoefficients,
-      value: coefficients !== undefined,
-      edit: (has) => crop.change({ coefficients: has ? publishedCoefficients(crop.value) : undefined }),
-    },
-    context,
-  )}
-  ${
-    coefficients === undefined
-      ? nothing
-      : tableFields(COEFFICIENT_FIELDS, say.coefficients, innerPart(crop, 'coefficients', coefficients), context)
-  }`;
-}
-
-function publishedStages(need: Omit<Crop, 'kind'>): NonNullable<Crop['stages']> {
-  const [initial, development, mid, late] = stageDaysOf({ kind: 'crop', ...need });
+function publishedStages(need: Crop): NonNullable<Crop['stages']> {
+  const [initial, development, mid, late] = stageDaysOf(need);
   return { initial, development, mid, late };
 }
 

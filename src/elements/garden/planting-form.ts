@@ -1,48 +1,67 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
 
 import { html, nothing, type TemplateResult } from 'lit';
+import { gardenGroundWords } from '../../language/en/garden-ground.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
+import { splitPlanting } from '../../plan/split-planting.ts';
 import { copyMoveRemove } from './copy-move-remove.ts';
-import { copyPlanting, createNextLine } from './create-and-copy.ts';
-import { type FieldTable, tableFields } from './field-table.ts';
+import { addNextLine, copyPlanting } from './create-and-copy.ts';
+import { type FieldTable, tableFields, type Unshown } from './field-table.ts';
 import { choiceField, dateField, numberField, optionsOf, refusal } from './fields.ts';
+import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
+import { type GroundFields, groundForm } from './ground-form.ts';
 import { linePart } from './line-form.ts';
-import { needFields } from './need-form.ts';
+import { needFields, needMoreFields } from './need-form.ts';
+import { plantingInGarden } from './planting-in-garden.ts';
+import { plantingSummary } from './planting-summary.ts';
+import { sizeField } from './size-field.ts';
 
-type Extent = PlanPlanting['extent'];
+/** Fields of one form. */
+type Fields<Field extends keyof PlanPlanting> = FieldTable<Pick<PlanPlanting, Field>, FormContext>;
 
-/** Shown folded: a planting is watered well without them. */
-type MoreFields = Pick<PlanPlanting, 'allowedDepletion' | 'target' | 'startDepletion' | 'note'>;
-
-const PLANTING_FIELDS: FieldTable<Omit<PlanPlanting, keyof MoreFields | 'id' | 'lines'>, FormContext> = {
+const FIRST_FIELDS: Fields<'name' | 'need' | 'extent'> = {
   name: { kind: 'text' },
   need: { kind: 'own', fields: needFields },
-  extent: { kind: 'own', fields: extentFields },
-  rootDepth: { kind: 'number', quantity: 'rootDepth' },
-  watering: { kind: 'choice', options: (context) => optionsOf(wordsOf(context).watering.options) },
-  shutOff: { kind: 'check' },
-  inGround: { kind: 'own', fields: inGroundFields },
-  establishing: { kind: 'own', fields: establishingFields },
+  extent: { kind: 'own', fields: sizeField },
 };
 
-const MORE_FIELDS: FieldTable<MoreFields, FormContext> = {
+const ROOT_FIELDS: Fields<'rootDepth' | 'allowedDepletion' | 'target' | 'startDepletion' | 'extent'> = {
+  rootDepth: { kind: 'number', quantity: 'rootDepth' },
   allowedDepletion: { kind: 'number' },
   target: { kind: 'number', fallback: DEFAULTS.target },
   startDepletion: { kind: 'number', fallback: DEFAULTS.startDepletion },
+  extent: { kind: 'own', fields: trunkField },
+};
+
+const DAY_FIELDS: Fields<'inGround' | 'establishing' | 'note'> = {
+  inGround: { kind: 'own', fields: inGroundFields },
+  establishing: { kind: 'own', fields: establishingFields },
   note: { kind: 'text', isOptional: true },
 };
 
-const AREA_FIELDS: FieldTable<Omit<Extract<Extent, { kind: 'area' }>, 'kind'>, FormContext> = {
-  area: { kind: 'number', quantity: 'area' },
+const WATERING_FIELDS: Fields<'shutOff' | 'watering'> = {
+  shutOff: { kind: 'check' },
+  watering: { kind: 'choice', options: (context) => optionsOf(wordsOf(context).watering.options) },
 };
 
-const CANOPY_FIELDS: FieldTable<Omit<Extract<Extent, { kind: 'canopy' }>, 'kind'>, FormContext> = {
-  count: { kind: 'number' },
-  diameter: { kind: 'number', quantity: 'diameter' },
+/** What was assumed stands above them, lines below. */
+type Shown =
+  | keyof typeof FIRST_FIELDS
+  | keyof typeof ROOT_FIELDS
+  | keyof typeof DAY_FIELDS
+  | keyof typeof WATERING_FIELDS
+  | keyof GroundFields
+  | 'assumed'
+  | 'id'
+  | 'lines';
+
+const TRUNK_FIELDS: FieldTable<Pick<Extract<PlanPlanting['extent'], { kind: 'canopy' }>, 'trunk'>, FormContext> = {
+  trunk: { kind: 'number', quantity: 'diameter' },
 };
 
 const IN_GROUND_FIELDS: FieldTable<NonNullable<PlanPlanting['inGround']>, FormContext> = {
@@ -66,7 +85,7 @@ export function plantingPart({ zone, planting, index }: PlantingIndex, context: 
   const { isOpen, toggle } = context;
   const key = `planting-${planting.id}`;
   return html`<details class="part" ?open=${isOpen(key)} @toggle=${(event: ToggleEvent) => toggle(key, event.newState === 'open')}>
-    <summary><span class="part-name">${isolated(planting.name)}</span></summary>
+    <summary><span class="part-name">${isolated(planting.name)}</span> ${plantingSummary(planting, context)}</summary>
     ${isOpen(key) ? html`<div class="part-body">${plantingForm({ zone, planting, index }, context)}</div>` : nothing}
   </details>`;
 }
@@ -75,74 +94,84 @@ function plantingForm({ zone, planting, index }: PlantingIndex, context: FormCon
   const { plan, form } = context;
   const say = wordsOf(context);
   const at = { zone: zone.id, planting: planting.id };
-  const part: FormPart<PlanPlanting> = {
+  const part: FormPart<PlanPlanting> & Unshown<PlanPlanting, Shown> = {
     value: planting,
     schema: schemaAt(plan, ['zones', plan.zones.indexOf(zone), 'plantings', index]),
     key: (field) => `planting-${planting.id}-${field}`,
     change: (change) => ({ type: 'change-planting', ...at, change }),
   };
-  const actions = {
-    copy: () =>
-      form.send(part.key('actions'), '', {
-        type: 'add-planting',
-        zone: zone.id,
-        planting: copyPlanting(plan, planting),
-        at: index + 1,
-      }),
-    move: (to: number) => form.send(part.key('actions'), '', { type: 'move-planting', ...at, toZone: zone.id, at: to }),
-    remove: () => form.send(part.key('actions'), '', { type: 'remove-planting', ...at }),
+  const second = copyPlanting(plan, planting);
+  const halves = splitPlanting(planting, { id: second.id, name: second.name });
+  const send = (edit: Edit, taken?: () => void) => form.send(part.key('actions'), '', edit, taken);
+  const added = (each: PlanPlanting): Edit => ({
+    type: 'add-planting',
+    zone: zone.id,
+    planting: each,
+    at: index + 1,
+  });
+  const split = ([{ extent, lines, container }, half]: NonNullable<typeof halves>) => {
+    const change = container === undefined ? { extent, lines } : { extent, lines, container };
+    const edits: Edit[] = [{ type: 'change-planting', ...at, change }, added(half)];
+    send({ type: 'together', edits }, () => form.forget(part.key('')));
   };
-  return html`<div class="fields">
-      ${tableFields(PLANTING_FIELDS, say, part, context)} ${zoneField(zone, part, context)}
+  const actions = {
+    copy: () => send(added(second)),
+    ...(halves && { split: () => split(halves) }),
+    move: (to: number) => send({ type: 'move-planting', ...at, toZone: zone.id, at: to }),
+    remove: () => send({ type: 'remove-planting', ...at }),
+  };
+  const { roots, days, needMore } = say.folds;
+  return html`${rightButton(part, context)}
+    <div class="fields">
+      ${tableFields(FIRST_FIELDS, say, part, context)} ${zoneField(zone, part, context)}
     </div>
-    <details>
-      <summary>${say.more}</summary>
-      <div class="part-body"><div class="fields">${tableFields(MORE_FIELDS, say, part, context)}</div></div>
-    </details>
+    ${fieldsFold(needMore, needMoreFields(part, context))}
+    ${fieldsFold(roots, tableFields(ROOT_FIELDS, say, part, context), rootsText(planting, context))}
+    ${groundForm(part, context)}
+    ${fieldsFold(days, tableFields(DAY_FIELDS, say, part, context))}
     ${copyMoveRemove({ name: isolated(planting.name), key: part.key, index, count: zone.plantings.length, ...actions }, context)}
-    ${linesOf(zone, planting, context)}`;
+    ${linesOf(zone, planting, part, context)}`;
 }
 
-function linesOf(zone: PlanZone, planting: PlanPlanting, context: FormContext): TemplateResult {
+/** How deep they are taken. */
+function rootsText(planting: PlanPlanting, { season, format }: FormContext): string {
+  const found = plantingInGarden(season.garden, planting);
+  return found === undefined ? '' : format.quantity(found.rootZone.depthM, 'rootDepth');
+}
+
+/** What nobody has said yet stands in the summary, until it is changed or found right. */
+function rightButton(
+  { value: { assumed }, key, change }: FormPart<PlanPlanting>,
+  { form, reader }: FormContext,
+): TemplateResult | typeof nothing {
+  if (assumed === undefined || form.readOnly) return nothing;
+  const right = () => form.send(key('assumed'), '', change({ assumed: undefined }));
+  return html`<button class="plain" name=${key('assumed')} @click=${right}>${gardenZonesWords(reader.language).plantingSummary.right}</button>`;
+}
+
+function linesOf(
+  zone: PlanZone,
+  planting: PlanPlanting,
+  part: FormPart<PlanPlanting>,
+  context: FormContext,
+): TemplateResult {
   const { plan, form, reader } = context;
-  const { addLine, noLines, planting: say } = gardenZonesWords(reader.language);
+  const { addLine, addFirstLine, noLines, planting: say } = gardenZonesWords(reader.language);
   const key = `planting-${planting.id}-add`;
-  const add = () =>
-    form.send(key, '', {
-      type: 'add-line',
-      zone: zone.id,
-      planting: planting.id,
-      line: createNextLine(plan, planting),
-    });
+  const add = () => form.send(key, '', addNextLine(plan, zone.id, planting));
   return html`<h4>${say.lines}</h4>
+    <div class="fields">${tableFields(WATERING_FIELDS, say, part, context)}</div>
     ${planting.lines.length === 0 ? html`<p class="help">${noLines}</p>` : nothing}
     ${planting.lines.map((line, index) => linePart({ zone, planting, line, index }, context))}
-    ${form.readOnly ? nothing : html`<button class="add" name=${key} @click=${add}>${addLine}</button>${refusal(key, context)}`}`;
+    ${form.readOnly ? nothing : html`<button class="add" name=${key} @click=${add}>${planting.lines.length === 0 ? addFirstLine : addLine}</button>${refusal(key, context)}`}`;
 }
 
-function extentFields(planting: FormPart<Pick<PlanPlanting, 'extent'>>, context: FormContext): TemplateResult {
+/** Asked of plants that are counted: a tree's ground may be larger than under its leaves. */
+function trunkField(planting: FormPart<Pick<PlanPlanting, 'extent'>>, context: FormContext): unknown {
   const { extent } = planting.value;
-  const us = context.plan.units === 'us';
-  const say = wordsOf(context);
-  const begun = {
-    area: { kind: 'area', area: us ? 100 : 10 },
-    canopy: { kind: 'canopy', count: 1, diameter: us ? 36 : 90 },
-  } as const;
-  return html`${choiceField(
-    {
-      key: planting.key('extent'),
-      words: say.extentKind,
-      value: extent.kind,
-      options: optionsOf(say.extentKind.options),
-      edit: (kind) => planting.change({ extent: begun[kind] }),
-    },
-    context,
-  )}
-  ${
-    extent.kind === 'area'
-      ? tableFields(AREA_FIELDS, say, innerPart(planting, 'extent', extent), context)
-      : tableFields(CANOPY_FIELDS, say, innerPart(planting, 'extent', extent), context)
-  }`;
+  if (extent.kind !== 'canopy') return nothing;
+  const { trunk } = gardenGroundWords(context.reader.language);
+  return tableFields(TRUNK_FIELDS, { trunk }, innerPart(planting, 'extent', extent), context);
 }
 
 function inGroundFields(planting: FormPart<Pick<PlanPlanting, 'inGround'>>, context: FormContext): readonly unknown[] {

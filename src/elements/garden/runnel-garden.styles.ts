@@ -50,7 +50,7 @@ export const gardenStyles = css`
 
   summary::before {
     content: '\\25b8' / '';
-    color: var(--_water);
+    color: var(--_ink);
   }
 
   [open] > summary::before {
@@ -72,6 +72,19 @@ export const gardenStyles = css`
   .part-body > details,
   fieldset {
     inline-size: 100%;
+  }
+
+  .often {
+    display: grid;
+    gap: 0.35rem;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+
+  .often .quiet {
+    display: block;
+    font-size: var(--_size-small);
   }
 
   fieldset {
@@ -163,7 +176,7 @@ export const gardenStyles = css`
     inline-size: 1.15rem;
     block-size: 1.15rem;
     margin: 0;
-    accent-color: var(--_water);
+    accent-color: var(--_ink);
   }
 
   .weekdays {
@@ -180,6 +193,7 @@ export const gardenStyles = css`
   }
 
   .refused,
+  .wrong,
   .too-long {
     color: var(--_short);
     font-weight: 600;

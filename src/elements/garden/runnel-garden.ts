@@ -30,6 +30,8 @@ export class RunnelGarden extends LateElement<GardenBody> {
     return this.opened.has(id);
   }
 
+  protected override readonly lateWords = 'garden';
+
   /**
    * Unfolds a section, or folds it.
    *
@@ -53,7 +55,7 @@ export class RunnelGarden extends LateElement<GardenBody> {
     if (part === undefined || this.body === undefined) return;
     const section = this.renderRoot.querySelector(`#${part}`);
     section?.scrollIntoView({ block: 'start' });
-    section?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
+    if (section) void focusFirst(section);
     this.plan.select(others);
   }
 
@@ -61,6 +63,14 @@ export class RunnelGarden extends LateElement<GardenBody> {
     const { GardenBody } = await import('./garden-body.ts');
     return new GardenBody(this, this.plan);
   }
+}
+
+/** The weather's section holds an element, whose fields are its own and may still be fetched. */
+async function focusFirst(section: Element): Promise<void> {
+  const weather = section.querySelector('runnel-weather');
+  while (weather?.isConnected && !(await weather.updateComplete));
+  const root = weather?.shadowRoot ?? section;
+  root.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';

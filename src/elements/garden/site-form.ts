@@ -1,11 +1,13 @@
 /** The place: latitude, soil, slope, how rain is counted, and its weather station. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { SOIL_TEXTURES, type SoilTextureId } from '../../engine/soil/textures.data.ts';
+import { gardenGroundWords } from '../../language/en/garden-ground.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
 import { choiceField, namedOptions, numberField, type Option, optionsOf } from './fields.ts';
+import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
 
 /** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
@@ -14,13 +16,15 @@ const WIND_HEIGHT_M = 2;
 /** For gardens with a weather station. */
 type StationFields = Pick<PlanSite, 'windHeight' | 'missingWeather' | 'setting'>;
 
-/** The climate has a form of its own, and years of days come from files; exposure is a text that no figure hangs on. */
-type SiteFields = Omit<PlanSite, keyof StationFields | 'climate' | 'years' | 'exposure'>;
+/** The weather's element has the others; exposure is a text that no figure hangs on. */
+type WeatherFields = 'place' | 'longitude' | 'timeZone' | 'climate' | 'years' | 'departures';
+type SiteFields = Omit<PlanSite, keyof StationFields | WeatherFields | 'exposure'>;
 
 const SITE_FIELDS: FieldTable<SiteFields, FormContext> = {
   latitude: { kind: 'number' },
   elevation: { kind: 'number', quantity: 'elevation', fallback: 0 },
   soil: { kind: 'choice', options: textureOptions },
+  availableWater: { kind: 'number' },
   slopePercent: { kind: 'number', fallback: DEFAULTS.slopePercent },
   rain: { kind: 'own', fields: rainFields },
 };
@@ -38,6 +42,7 @@ const STATION_FIELDS: FieldTable<StationFields, FormContext> = {
 export function siteForm(context: FormContext): TemplateResult {
   const { site } = context.plan;
   const { site: say, station, onEquator } = gardenPlaceWords(context.reader.language);
+  const { availableWater } = gardenGroundWords(context.reader.language);
   const part: FormPart<PlanSite> = {
     value: site,
     schema: schemaAt(context.plan, ['site']),
@@ -46,11 +51,8 @@ export function siteForm(context: FormContext): TemplateResult {
   };
   // A new plan begins on the equator, and hardly a garden lies on it.
   const latitude = site.latitude === 0 ? { ...say.latitude, help: onEquator(say.latitude.help) } : say.latitude;
-  return html`<div class="fields">${tableFields(SITE_FIELDS, { ...say, latitude }, part, context)}</div>
-    <details class="more">
-      <summary>${station}</summary>
-      <div class="fields">${tableFields(STATION_FIELDS, say, part, context)}</div>
-    </details>`;
+  return html`<div class="fields">${tableFields(SITE_FIELDS, { ...say, availableWater, latitude }, part, context)}</div>
+    ${fieldsFold(station, tableFields(STATION_FIELDS, say, part, context))}`;
 }
 
 export function textureOptions(context: FormContext): readonly Option<SoilTextureId>[] {

@@ -1,37 +1,66 @@
 /** One zone: its timer, its rule, its soil, and the plantings in it. */
-
 import { html, nothing, type TemplateResult } from 'lit';
 import { defaultEfficiency } from '../../engine/application/efficiency.ts';
+import { gardenGroundWords } from '../../language/en/garden-ground.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanZone } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { spread } from '../../plan/spread.ts';
+import { define } from '../shared/define.ts';
+import { PlantSearch } from '../shared/plant-search.ts';
+import { applicationField } from './application-field.ts';
+import { weekdaysField } from './boxes-field.ts';
 import { copyMoveRemove } from './copy-move-remove.ts';
 import { copyZone, createPlanting } from './create-and-copy.ts';
-import { type FieldTable, tableFields } from './field-table.ts';
-import { checkField, choiceField, numberField, optionsOf, refusal, weekdaysField } from './fields.ts';
-import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
+import { daysByMonthFields } from './days-by-month.ts';
+import { type FieldTable, tableFields, type Unshown } from './field-table.ts';
+import { checkField, choiceField, numberField, optionsOf, refusal } from './fields.ts';
+import { fieldsFold } from './fields-fold.ts';
+import { type FormContext, type FormPart, fieldSchema, schemaAt } from './form-context.ts';
+import { howOften } from './how-often.ts';
 import { plantingPart } from './planting-form.ts';
 import { textureOptions } from './site-form.ts';
-import { zoneSummary } from './summaries.ts';
 
 type ZoneFields = Omit<PlanZone, 'id' | 'plantings'>;
-type Application = NonNullable<PlanZone['application']>;
 
-const ZONE_FIELDS: FieldTable<ZoneFields, ZoneContext> = {
+type Fields<Field extends keyof ZoneFields> = FieldTable<Pick<ZoneFields, Field>, ZoneContext>;
+
+const FIRST_FIELDS: Fields<'name' | 'wateringDays' | 'wateringDaysByMonth' | 'rule'> = {
   name: { kind: 'text' },
   wateringDays: { kind: 'own', fields: daysFields },
   rule: { kind: 'own', fields: ruleField },
+  wateringDaysByMonth: {
+    kind: 'own',
+    fields: (part, context) => [howOften(context.zone, context), daysByMonthFields(part, context)],
+  },
+};
+
+const TIMER_FIELDS: Fields<'timerStepMinutes' | 'longestCycleMinutes' | 'startsADay'> = {
   timerStepMinutes: { kind: 'number', fallback: DEFAULTS.timerStepMinutes },
   longestCycleMinutes: { kind: 'number' },
   startsADay: { kind: 'number', fallback: DEFAULTS.startsADay },
+};
+
+const GROUND_FIELDS: Fields<'soil' | 'availableWater' | 'slopePercent' | 'application'> = {
   soil: { kind: 'choice', options: textureOptions },
+  availableWater: { kind: 'number' },
   slopePercent: { kind: 'number' },
   application: { kind: 'own', fields: applicationFields },
+};
+
+const CUT_FIELDS: Fields<'cutOrder' | 'cutExempt' | 'note'> = {
+  cutOrder: { kind: 'number' },
+  cutExempt: { kind: 'check' },
   note: { kind: 'text', isOptional: true },
 };
+
+type Shown =
+  | keyof typeof FIRST_FIELDS
+  | keyof typeof TIMER_FIELDS
+  | keyof typeof GROUND_FIELDS
+  | keyof typeof CUT_FIELDS;
 
 interface ZoneContext extends FormContext {
   readonly zone: PlanZone;
@@ -39,20 +68,19 @@ interface ZoneContext extends FormContext {
 
 const wordsOf = ({ reader }: FormContext) => gardenZonesWords(reader.language).zone;
 
-export function zonePart(zone: PlanZone, index: number, context: FormContext): TemplateResult {
-  const { isOpen, toggle } = context;
-  const key = `zone-${zone.id}`;
-  return html`<details class="part" ?open=${isOpen(key)} @toggle=${(event: ToggleEvent) => toggle(key, event.newState === 'open')}>
-    <summary><span class="part-name">${isolated(zone.name)}</span> <span class="quiet">${zoneSummary(zone, context)}</span></summary>
-    ${isOpen(key) ? html`<div class="part-body">${zoneForm(zone, index, { ...context, zone })}</div>` : nothing}
-  </details>`;
+/** Called once, before the first form is shown. */
+export function zoneForms(): typeof zoneForm {
+  define('runnel-plant-search', PlantSearch);
+  return zoneForm;
 }
 
-function zoneForm(zone: PlanZone, index: number, context: ZoneContext): TemplateResult {
+function zoneForm(zone: PlanZone, index: number, around: FormContext): TemplateResult {
+  const context: ZoneContext = { ...around, zone };
   const { plan, form, reader, toggle } = context;
   const { addPlanting, newPlanting } = gardenZonesWords(reader.language);
+  const { availableWater } = gardenGroundWords(reader.language);
   const { id } = zone;
-  const part: FormPart<ZoneFields> = {
+  const part: FormPart<ZoneFields> & Unshown<ZoneFields, Shown> = {
     value: zone,
     schema: schemaAt(plan, ['zones', index]),
     key: (field) => `zone-${id}-${field}`,
@@ -60,15 +88,21 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
   };
   const add = () => {
     const planting = createPlanting(plan, newPlanting);
-    const { ok } = form.send(part.key('add'), '', { type: 'add-planting', zone: id, planting });
-    if (ok) toggle(`planting-${planting.id}`, true);
+    form.send(part.key('add'), '', { type: 'add-planting', zone: id, planting }, () =>
+      toggle(`planting-${planting.id}`, true),
+    );
   };
   const actions = {
     copy: () => form.send(part.key('actions'), '', { type: 'add-zone', zone: copyZone(plan, zone), at: index + 1 }),
     move: (to: number) => form.send(part.key('actions'), '', { type: 'move-zone', zone: id, to }),
     remove: () => form.send(part.key('actions'), '', { type: 'remove-zone', zone: id }),
   };
-  return html`<div class="fields">${tableFields(ZONE_FIELDS, wordsOf(context), part, context)}</div>
+  const say = wordsOf(context);
+  const { folds } = say;
+  return html`<div class="fields">${tableFields(FIRST_FIELDS, say, part, context)}</div>
+    ${fieldsFold(folds.timer, tableFields(TIMER_FIELDS, say, part, context))}
+    ${fieldsFold(folds.ground, tableFields(GROUND_FIELDS, { ...say, availableWater }, part, context))}
+    ${fieldsFold(folds.cut, tableFields(CUT_FIELDS, say, part, context))}
     ${copyMoveRemove({ name: isolated(zone.name), key: part.key, index, count: plan.zones.length, ...actions }, context)}
     ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, index: at }, context))}
     ${form.readOnly ? nothing : html`<button class="add" name=${part.key('add')} @click=${add}>${addPlanting}</button>${refusal(part.key('add'), context)}`}`;
@@ -76,7 +110,7 @@ function zoneForm(zone: PlanZone, index: number, context: ZoneContext): Template
 
 /** So many days a week, or weekdays named one by one. */
 function daysFields(
-  { value: { wateringDays }, schema, key, change }: FormPart<ZoneFields>,
+  { value: { wateringDays }, schema, key, change }: FormPart<Pick<ZoneFields, 'wateringDays'>>,
   context: ZoneContext,
 ): TemplateResult {
   const say = wordsOf(context);
@@ -118,7 +152,10 @@ function daysFields(
 
 type Rule = 'thirstiest' | 'area-weighted' | `planting:${string}`;
 
-function ruleField({ value: { rule }, key, change }: FormPart<ZoneFields>, context: ZoneContext): TemplateResult {
+function ruleField(
+  { value: { rule }, key, change }: FormPart<Pick<ZoneFields, 'rule'>>,
+  context: ZoneContext,
+): TemplateResult {
   const say = wordsOf(context);
   const chosen: Rule =
     rule === undefined ? 'thirstiest' : rule.kind === 'planting' ? `planting:${rule.planting}` : rule.kind;
@@ -135,7 +172,7 @@ function ruleField({ value: { rule }, key, change }: FormPart<ZoneFields>, conte
         ...optionsOf(say.rule.options),
         ...context.zone.plantings.map(({ id, name }) => ({
           value: `planting:${id}` as const,
-          label: say.ruledBy(name),
+          label: say.ruledBy(isolated(name)),
         })),
       ],
       edit: (value) => change({ rule: asRule(value) }),
@@ -144,44 +181,8 @@ function ruleField({ value: { rule }, key, change }: FormPart<ZoneFields>, conte
   );
 }
 
-/** What a share that is asked for begins with. */
-const BEGUN: Readonly<Record<Application['kind'], Application>> = {
-  efficiency: { kind: 'efficiency', value: defaultEfficiency('drip') },
-  'distribution-uniformity': { kind: 'distribution-uniformity', value: 0.8 },
-  computed: { kind: 'computed' },
-};
-
-function applicationFields(zone: FormPart<ZoneFields>, context: ZoneContext): TemplateResult {
-  const { application } = zone.value;
+function applicationFields(zone: FormPart<Pick<ZoneFields, 'application'>>, context: ZoneContext): TemplateResult {
   const say = wordsOf(context);
   const usual = say.usualApplication(context.format, defaultEfficiency('drip'));
-  return html`${choiceField<Application['kind'] | ''>(
-    {
-      key: zone.key('application'),
-      words: say.application,
-      value: application?.kind ?? '',
-      options: [{ value: '', label: usual }, ...optionsOf(say.application.options)],
-      edit: (kind) => zone.change({ application: kind === '' ? undefined : BEGUN[kind] }),
-    },
-    context,
-  )}
-  ${application === undefined || application.kind === 'computed' ? nothing : shareField(zone, application, context)}`;
-}
-
-function shareField(
-  zone: FormPart<ZoneFields>,
-  application: Exclude<Application, { kind: 'computed' }>,
-  context: ZoneContext,
-): TemplateResult {
-  const { schema, key, change } = innerPart(zone, 'application', application);
-  return numberField(
-    {
-      key: key('value'),
-      words: wordsOf(context).share[application.kind],
-      value: application.value,
-      schema: fieldSchema(schema, 'value'),
-      edit: (value) => change({ value }),
-    },
-    context,
-  );
+  return applicationField(zone, { options: say.application.options, usual }, context);
 }

@@ -13,9 +13,13 @@ export interface GridParts {
   readonly selection: CellReference;
 }
 
+const fetchGrid = () => Promise.all([import('../../sheet/grid/sheet-grid.ts'), import('./grid-around.ts')]);
+
 /** Loads the grid when it is first wanted, and keeps one alive for as long as the element is on the page. */
 export class GridController implements ReactiveController {
   grid: SheetGrid | undefined;
+  /** What stands around it; undefined until both were fetched. */
+  around: typeof import('./grid-around.ts') | undefined;
   /** Whether the grid's code could not be fetched. */
   hasFailed = false;
 
@@ -23,12 +27,21 @@ export class GridController implements ReactiveController {
   readonly #parts: () => GridParts | undefined;
   #made: GridParts | undefined;
   #loading: Promise<void> | undefined;
-  readonly #sizes = new ResizeObserver(() => this.grid?.resize());
+  readonly #sizes = new ResizeObserver(() => {
+    const wasNarrow = this.grid?.isNarrow;
+    this.grid?.resize();
+    if (this.grid?.isNarrow !== wasNarrow) this.#host.requestUpdate();
+  });
 
   constructor(host: ReactiveControllerHost, parts: () => GridParts | undefined) {
     this.#host = host;
     this.#parts = parts;
     host.addController(this);
+  }
+
+  /** Begins to fetch the grid's code while its sheet is on the way; where that fails, it is told once the grid is wanted. */
+  fetchAhead(): void {
+    fetchGrid().catch(() => undefined);
   }
 
   hostUpdated(): void {
@@ -37,7 +50,7 @@ export class GridController implements ReactiveController {
       parts?.box === this.#made?.box &&
       parts?.setting.sheet === this.#made?.setting.sheet &&
       parts?.licenseKey === this.#made?.licenseKey;
-    if (!isSame) this.#drop();
+    if (!isSame) this.drop();
     if (parts === undefined) return;
     if (this.grid !== undefined) this.grid.select(parts.selection);
     else if (!this.hasFailed) this.#loading ??= this.#make();
@@ -51,20 +64,22 @@ export class GridController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.#drop();
+    this.drop();
   }
 
   async #make(): Promise<void> {
     try {
-      const part = await fetchPart(() => import('../../sheet/grid/sheet-grid.ts'));
-      this.hasFailed = part === undefined;
+      const parts = await fetchPart(fetchGrid);
+      this.hasFailed = parts === undefined;
+      const [sheet, around] = parts ?? [];
+      this.around = around;
       // The element may have left the page, or have another plan, by now.
-      const parts = this.#parts();
-      if (part === undefined || parts === undefined) return;
-      this.#made = parts;
-      this.grid = new part.SheetGrid(parts.box, parts.setting, parts.licenseKey);
-      this.grid.select(parts.selection);
-      this.#sizes.observe(parts.box);
+      const made = this.#parts();
+      if (sheet === undefined || made === undefined) return;
+      this.#made = made;
+      this.grid = new sheet.SheetGrid(made.box, made.setting, made.licenseKey);
+      this.grid.select(made.selection);
+      this.#sizes.observe(made.box.parentElement ?? made.box);
     } catch (error) {
       this.hasFailed = true;
       throw error;
@@ -74,7 +89,8 @@ export class GridController implements ReactiveController {
     }
   }
 
-  #drop(): void {
+  /** What is drawn goes. */
+  drop(): void {
     this.#sizes.disconnect();
     this.grid?.destroy();
     this.grid = undefined;

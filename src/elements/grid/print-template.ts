@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { gridWords } from '../../language/en/grid.ts';
+import { gridToolsWords } from '../../language/en/grid-tools.ts';
 import { sheetWords } from '../../language/en/sheet.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-cell.ts';
@@ -28,20 +28,20 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
 }
 
 function legend({ reader: { language } }: SeasonSheet): string {
-  const { letters, letterOf, legend: say } = gridWords(language).paper;
+  const { letters, letterOf, legend: say } = gridToolsWords(language).paper;
   const { states } = sheetWords(language);
   return say(PAPER_STATES.map((state) => letterOf(letters[state], states[state].toLocaleLowerCase(language.locale))));
 }
 
 function tableTemplate(sheet: SeasonSheet, columns: readonly SheetColumn[]): TemplateResult {
   return html`<table>
-    <thead><tr><th scope="col">${gridWords(sheet.reader.language).paper.zone}</th>${columns.map((column) => html`<th scope="col">${headOf(sheet, column)}</th>`)}</tr></thead>
+    <thead><tr><th scope="col">${gridToolsWords(sheet.reader.language).paper.zone}</th>${columns.map((column) => html`<th scope="col">${headOf(sheet, column)}</th>`)}</tr></thead>
     <tbody>${sheet.rows.map((row) => rowTemplate(sheet, row, columns))}</tbody>
   </table>`;
 }
 
 function headOf({ calendar, reader }: SeasonSheet, column: SheetColumn): string {
-  return column.kind === 'week' ? calendar.weekOf(column.week) : gridWords(reader.language).paper.wholeSeason;
+  return column.kind === 'week' ? calendar.weekOf(column.week) : gridToolsWords(reader.language).paper.wholeSeason;
 }
 
 function rowTemplate(sheet: SeasonSheet, row: SheetRow, columns: readonly SheetColumn[]): TemplateResult {
@@ -54,6 +54,6 @@ function cellTemplate(sheet: SeasonSheet, row: SheetRow, column: SheetColumn): T
   if (view.kind !== 'figure') return html`<td></td>`;
   const isByHand = view.className.includes('by-hand');
   const state = PAPER_STATES.find((each) => view.className.includes(`state-${each}`));
-  const sign = state === undefined ? '' : html`<i>${gridWords(sheet.reader.language).paper.letters[state]}</i> `;
+  const sign = state === undefined ? '' : html`<i>${gridToolsWords(sheet.reader.language).paper.letters[state]}</i> `;
   return html`<td>${sign}<b>${view.main}${isByHand ? '*' : ''}</b>${view.lines.map((line) => (line === '' ? '' : html`<br />${line}`))}</td>`;
 }

@@ -1,27 +1,34 @@
 import { consume } from '@lit/context';
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, render as renderInto, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { gridWords } from '../../language/en/grid.ts';
 import type { Language } from '../../language/language.ts';
 import { languageFor } from '../../language/languages.ts';
-import { SeasonSheet } from '../../sheet/season-sheet.ts';
+import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import type { Measure } from '../../sheet/sheet-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { type Frame, RunnelFrameEvent } from '../shared/events/frame-event.ts';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
+import { frameContext } from '../shared/frame-context.ts';
+import { LatePart } from '../shared/late-part.ts';
 import { lightRoot } from '../shared/light-root.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, waitingTemplate } from '../shared/plan-state.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import { todayOf } from '../shared/today-here.ts';
+import { ViewElement } from '../shared/view-element.ts';
 import { warnDeveloper } from '../shared/warn-developer.ts';
 import { GridController, type GridParts } from './grid-controller.ts';
-import { keyTemplate } from './grid-key.ts';
 import { licenceTemplate } from './licence-template.ts';
-import { printTemplate } from './print-template.ts';
 import { gridStyles } from './runnel-grid.styles.ts';
-import { toolsTemplate } from './tools-template.ts';
 import { ViewAnnouncer } from './view-announcer.ts';
+
+/** Elements of the page in which a sheet's controls and key stand. */
+export interface GridPlaces {
+  readonly tools: HTMLElement;
+  readonly key: HTMLElement;
+}
 
 /**
  * @summary The season as a spreadsheet: zones against weeks, with gallons, minutes and rain counted in every cell.
@@ -37,6 +44,7 @@ import { ViewAnnouncer } from './view-announcer.ts';
  * @fires {RunnelHistoryEvent} runnel-history - The keys for undo or redo were pressed.
  * @fires {RunnelHoverEvent} runnel-hover - Another week is under the pointer, or none.
  * @fires {RunnelWhyEvent} runnel-why - It was asked why a figure is so; `selection` is where.
+ * @fires {RunnelFrameEvent} runnel-frame - Other weeks or zones have come into view; `frame` is which.
  * @fires {RunnelViewEvent} runnel-view - The sheet shows other figures, rows or weeks; `view` is which.
  *
  * @cssprop [--runnel-grid-height=75vh] - Greatest height of the sheet, where the element itself is given none.
@@ -44,16 +52,20 @@ import { ViewAnnouncer } from './view-announcer.ts';
  * @cssprop --runnel-ink - Text.
  * @cssprop --runnel-quiet - Lesser text.
  * @cssprop --runnel-line - Rules.
- * @cssprop --runnel-water - Depth of water, controls.
+ * @cssprop --runnel-water - Depth of water.
  * @cssprop --runnel-rain - Rain and notes.
  * @cssprop --runnel-growth - Reference ET, this week.
  * @cssprop --runnel-short - Dry and short weeks.
  * @cssprop [--runnel-font=system-ui, sans-serif] - Face of the text.
  * @cssprop [--runnel-font-size=0.9375rem] - Size of the text.
  */
-export class RunnelGrid extends LitElement {
+export class RunnelGrid extends ViewElement {
   readonly #plan = new PlanConsumer(this);
   readonly #grid = new GridController(this, () => this.#parts());
+  readonly #sheetPart = new LatePart(this, this.#plan, () => {
+    if (this.licenseKey !== '') this.#grid.fetchAhead();
+    return import('../../sheet/season-sheet.ts');
+  });
   #sheet: SeasonSheet | undefined;
 
   constructor() {
@@ -77,6 +89,14 @@ export class RunnelGrid extends LitElement {
   @consume({ context: pointedWeekContext, subscribe: true })
   @property({ attribute: false })
   pointedWeek: number | undefined;
+
+  /** The weeks and zones that the sheet shows, or that another view of the plan asks it to show. */
+  @consume({ context: frameContext, subscribe: true })
+  @property({ attribute: false })
+  frame: Frame | undefined;
+
+  /** Where the controls above the sheet are to stand instead, and its key: elements of the page, anywhere in it. */
+  @property({ attribute: false }) places: GridPlaces | undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return lightRoot(this);
@@ -116,7 +136,9 @@ export class RunnelGrid extends LitElement {
   #keepSheet({ plan, season, documentId, locale, readOnly }: ReadyView): void {
     const state = { plan, season, documentId, locale, readOnly, today: todayOf(this.today) };
     if (this.#sheet === undefined) {
-      this.#sheet = new SeasonSheet(state);
+      const { part } = this.#sheetPart;
+      if (part === undefined) return;
+      this.#sheet = new part.SeasonSheet(state);
       this.#sheet.subscribe(() => this.requestUpdate());
       return;
     }
@@ -145,26 +167,45 @@ export class RunnelGrid extends LitElement {
         onHistory: (step) => this.#plan.step(step),
         onHover: (week) => this.dispatchEvent(new RunnelHoverEvent(week)),
         onWhy: (reference) => this.dispatchEvent(new RunnelWhyEvent(reference)),
+        onShown: (shown) => this.dispatchEvent(new RunnelFrameEvent({ ...shown, from: this })),
       },
     };
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const isComplete = await super.getUpdateComplete();
-    return (await this.#grid.isSettled()) && isComplete;
+    return (await this.#sheetPart.isSettled()) && (await this.#grid.isSettled()) && isComplete;
   }
 
-  protected override updated(): void {
-    this.#grid.grid?.season.point(this.pointedWeek);
+  /** @internal */
+  override fail(error: unknown): void {
+    super.fail(error);
+    this.#grid.drop();
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    const { grid } = this.#grid;
+    grid?.season.point(this.pointedWeek);
+    const { frame } = this;
+    if (!changed.has('frame') || grid === undefined || frame === undefined || frame.from === this) return;
+    const shown = changed.get('frame');
+    if (shown?.week !== frame.week) grid.showWeek(frame.week);
+    const [first] = frame.zones;
+    const row = this.#sheet?.rows.findIndex((each) => each.kind === 'zone' && each.zone.zone.id === first) ?? -1;
+    if (row >= 0 && shown?.zones[0] !== first) grid.showRow(row);
+    if (frame.enters === true) grid.enter(frame.week);
   }
 
   protected override render(): unknown {
     const { view } = this.#plan;
     if (this.getRootNode() instanceof ShadowRoot) return this.#inShadow();
-    if (!isReady(view) || this.#sheet === undefined) return waitingTemplate(view);
+    if (!isReady(view)) return waitingTemplate(view);
     if (this.licenseKey === '') {
       warnDeveloper(this, 'the license-key of <runnel-grid> is missing; the README says which one to set.');
-      return licenceTemplate(this.#sheet.reader.language);
+      return licenceTemplate(languageFor(view.locale));
+    }
+    if (this.#sheet === undefined) {
+      return html`<p class="runnel-grid__waiting" role="status">${this.#sheetPart.waitingWords}</p>`;
     }
     return this.#season(this.#sheet);
   }
@@ -178,14 +219,29 @@ export class RunnelGrid extends LitElement {
   #season(sheet: SeasonSheet): TemplateResult {
     const words = gridWords(sheet.reader.language);
     const isEmpty = sheet.rows.every(({ kind }) => kind !== 'zone');
-    return html`${toolsTemplate(sheet, this.#grid.grid, (measure) => {
-      this.measure = measure;
-    })}
-      <div class="runnel-grid__box"></div>
-      ${this.#grid.grid === undefined ? this.#waiting(sheet.reader.language) : nothing}
+    const { around, grid } = this.#grid;
+    if (around !== undefined) for (const styles of around.aroundStyles) adoptStyles(this, styles);
+    const tools = around?.toolsTemplate(sheet, grid, {
+      isBeside: this.places !== undefined,
+      onMeasure: (measure) => {
+        this.measure = measure;
+      },
+      onWeek: (week) => {
+        const { selection } = this.#plan.view;
+        if (selection.week !== undefined) this.#plan.select({ ...selection, week });
+      },
+    });
+    const key = around?.keyTemplate(sheet);
+    if (this.places !== undefined) {
+      renderInto(tools, this.places.tools);
+      renderInto(key, this.places.key);
+    }
+    return html`${this.places === undefined ? tools : nothing}
+      <div class="runnel-grid__room"><div class="runnel-grid__box"></div></div>
+      ${grid === undefined ? this.#waiting(sheet.reader.language) : nothing}
       ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${words.noMatch}</p>` : nothing}
-      ${keyTemplate(sheet)}
-      ${this.isPrinted ? printTemplate(sheet) : nothing}`;
+      ${this.places === undefined ? key : nothing}
+      ${this.isPrinted ? around?.printTemplate(sheet) : nothing}`;
   }
 
   #waiting(language: Language): TemplateResult {

@@ -1,39 +1,51 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { STATES, type State } from '../../engine/season/season.ts';
-import { gridWords } from '../../language/en/grid.ts';
+import { gridToolsWords } from '../../language/en/grid-tools.ts';
 import { sheetWords } from '../../language/en/sheet.ts';
 import { unitsWords } from '../../language/en/units.ts';
 import type { SheetGrid } from '../../sheet/grid/sheet-grid.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
-import { MEASURES, type Measure, SORTS, type Sort } from '../../sheet/sheet-view.ts';
+import { MEASURES, type Measure, type SheetView, SORTS, type Sort, WEEKS_AT_ONCE } from '../../sheet/sheet-view.ts';
 
-/** The controls above the sheet: what cells show, and which rows and weeks are looked at. */
+export interface ToolsSetting {
+  readonly onMeasure: (measure: Measure) => void;
+  /** Selects the cell of another week. */
+  readonly onWeek: (week: number) => void;
+  /** Whether a strip goes to weeks. */
+  readonly isBeside: boolean;
+}
+
+/** The controls above the sheet: what cells show, and which rows and weeks are looked at; beside a strip its frame goes to weeks. */
 export function toolsTemplate(
   sheet: SeasonSheet,
   grid: SheetGrid | undefined,
-  onMeasure: (measure: Measure) => void,
+  { onMeasure, onWeek, isBeside }: ToolsSetting,
 ): TemplateResult {
   const { view } = sheet;
-  const words = gridWords(sheet.reader.language);
+  const words = gridToolsWords(sheet.reader.language);
+  const isNarrow = grid?.isNarrow === true;
   const isAllOpen = sheet.state.season.zones.every(({ zone }) => view.open.has(zone.id));
+  const unfold = html`<button @click=${() => sheet.setAllOpen(!isAllOpen)}>${isAllOpen ? words.foldAll : words.unfoldAll}</button>`;
+  const measures = measureTemplate(sheet, onMeasure);
   return html`<div class="runnel-grid__tools">
-    ${measureTemplate(sheet, onMeasure)}
-    <button @click=${() => sheet.setAllOpen(!isAllOpen)}>${isAllOpen ? words.foldAll : words.unfoldAll}</button>
-    ${goToTemplate(sheet, grid)}
-    ${findTemplate(sheet)}
     ${sheet.hidesSomething ? html`<button @click=${() => sheet.showAll()}>${hiddenWords(sheet)}</button>` : nothing}
+    ${isBeside ? nothing : goToTemplate(sheet, grid, onWeek)}
+    <button aria-haspopup="menu" ?disabled=${grid === undefined} @click=${() => grid?.openMenu()}>${words.cellMenu}</button>
+    ${isNarrow ? atOnceTemplate(sheet, (change) => sheet.show(change)) : nothing}
+    ${findTemplate(sheet, isNarrow ? html`${unfold}${measures}` : nothing)}
+    ${isNarrow ? nothing : html`${unfold}${measures}`}
   </div>`;
 }
 
 /** `Show 2 weeks and 1 zone hidden`: nobody else says that the sheet is not whole. */
 function hiddenWords({ hidden: { weeks, zones }, format, reader }: SeasonSheet): string {
-  const { showHidden } = gridWords(reader.language);
+  const { showHidden } = gridToolsWords(reader.language);
   if (zones === 0) return showHidden.weeks(format, weeks);
   return weeks === 0 ? showHidden.zones(format, zones) : showHidden.both(format, weeks, zones);
 }
 
 function measureTemplate({ view, reader }: SeasonSheet, onMeasure: (measure: Measure) => void): TemplateResult {
-  const { measure: legend, measures } = gridWords(reader.language);
+  const { measure: legend, measures } = gridToolsWords(reader.language);
   const volume = unitsWords(reader.language).titles[reader.units === 'us' ? 'gal' : 'L'];
   const names = { ...measures, volume };
   return html`<fieldset class="runnel-grid__measures">
@@ -45,11 +57,33 @@ function measureTemplate({ view, reader }: SeasonSheet, onMeasure: (measure: Mea
   </fieldset>`;
 }
 
-function goToTemplate({ calendar, thisWeek, reader }: SeasonSheet, grid: SheetGrid | undefined): TemplateResult {
-  const words = gridWords(reader.language);
+/** On a phone: one week, large, or as many as there is room for. */
+function atOnceTemplate(
+  { view, format, reader }: SeasonSheet,
+  show: (change: Partial<SheetView>) => void,
+): TemplateResult {
+  const { atOnce, weeksAtOnce } = gridToolsWords(reader.language);
+  return html`<fieldset class="runnel-grid__measures">
+    <legend>${atOnce}</legend>
+    ${WEEKS_AT_ONCE.map(
+      (weeks) => html`<label><input type="radio" name="runnel-weeks" .checked=${view.weeksAtOnce === weeks}
+        @change=${() => show({ weeksAtOnce: weeks })} /><span>${weeksAtOnce(format, weeks)}</span></label>`,
+    )}
+  </fieldset>`;
+}
+
+function goToTemplate(
+  { calendar, thisWeek, reader }: SeasonSheet,
+  grid: SheetGrid | undefined,
+  onWeek: (week: number) => void,
+): TemplateResult {
+  const words = gridToolsWords(reader.language);
   const onChange = (event: Event) => {
     const choice = event.target as HTMLSelectElement;
-    grid?.showWeek(Number(choice.value));
+    const week = Number(choice.value);
+    // What is selected goes along.
+    if (week === thisWeek) onWeek(week);
+    grid?.showWeek(week);
     choice.value = '';
   };
   return html`<select aria-label=${words.goTo} @change=${onChange}>
@@ -59,9 +93,10 @@ function goToTemplate({ calendar, thisWeek, reader }: SeasonSheet, grid: SheetGr
   </select>`;
 }
 
-function findTemplate(sheet: SeasonSheet): TemplateResult {
+/** `besides`: what else is folded in with it. */
+function findTemplate(sheet: SeasonSheet, besides: unknown): TemplateResult {
   const { view, reader } = sheet;
-  const words = gridWords(reader.language);
+  const words = gridToolsWords(reader.language);
   const { states } = sheetWords(reader.language);
   const onFind = (event: Event) => sheet.show({ find: (event.target as HTMLInputElement).value });
   const onState = (event: Event) => {
@@ -72,6 +107,7 @@ function findTemplate(sheet: SeasonSheet): TemplateResult {
   return html`<details class="runnel-grid__more">
     <summary>${words.more}</summary>
     <div>
+      ${besides}
       <input type="search" aria-label=${words.find} placeholder=${words.find} .value=${view.find} @input=${onFind} />
       <label>${words.state} <select @change=${onState}>
         <option value="" ?selected=${view.state === undefined}>${words.anyState}</option>

@@ -1,4 +1,4 @@
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { ZoneRule } from '../../engine/garden.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
@@ -7,21 +7,25 @@ import { shutOffCalendar } from '../../engine/mix/shut-off-calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { describeEdit } from '../../language/describe-edit.ts';
 import { mixWords } from '../../language/en/mix.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { editsToKeep } from '../../remedies/mix/what-if.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
+import type { ViewElement } from '../shared/view-element.ts';
 import { mixHeader } from './mix-header.ts';
 import { mixPictureStyles } from './mix-picture.styles.ts';
 import { mixPicture } from './mix-picture.ts';
 import { calendarTemplate, remediesSection } from './mix-remedies.ts';
 import { plantingTable, ruleDetails, weekTable } from './mix-tables.ts';
 import { trialBanner, trialForm } from './mix-trial.ts';
+import { whatIfsSection } from './mix-what-ifs.ts';
 import { RemedySearch } from './remedy-search.ts';
 import { mixStyles } from './runnel-mix.styles.ts';
 import { Stages } from './stages.ts';
-import { type Trial, tryMove } from './trial.ts';
+import { editOf, moveEdit, type Trial, tryEdits } from './trial.ts';
 import { ZoneComparer } from './zone-comparer.ts';
 
 /** In which its parts are first drawn. */
@@ -36,7 +40,7 @@ interface Shown {
 }
 
 /** The element whose content this is. */
-export interface MixHost extends LitElement {
+export interface MixHost extends ViewElement {
   readonly catalogue: Catalogue;
 }
 
@@ -79,8 +83,7 @@ export class MixBody {
       this.#search.stop();
       return;
     }
-    if (this.#trial !== undefined) this.#search.stop();
-    else if (this.#stages.has(STAGES.figures)) this.#look(view);
+    if (this.#stages.has(STAGES.figures)) this.#look(view);
     const last = this.#search.found === undefined ? STAGES.figures : STAGES.rest;
     this.#stages.until = this.#comparer.hasCompared ? last : STAGES.comparison;
   }
@@ -100,11 +103,15 @@ export class MixBody {
     const reader = readingOf(view);
     return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, reader)}</div>
     ${this.#header(shown)}
+    ${trial === undefined ? nothing : this.#tried(view, trial)}
     ${zone.plantings.length === 0 ? html`<p class="waiting">${mixWords(reader.language).emptyZone}</p>` : this.#content(shown)}
-    ${this.#stages.has(STAGES.figures) ? this.#trialPart(shown) : nothing}`;
+    ${this.#stages.has(STAGES.figures) ? this.#trialForm(shown) : nothing}
+    ${this.#stages.has(STAGES.rest) ? this.#whatIfs(view) : nothing}`;
   }
 
-  #look({ plan, season, ...view }: ReadyView): void {
+  /** For the plan, or for what it would be with what is tried. */
+  #look(view: ReadyView): void {
+    const { plan, season } = this.#trial ?? view;
     const zone = zoneShown({ ...view, plan, season });
     const { catalogue } = this.#host;
     this.#search.for({ plan, season, zoneId: zone.zone.id, catalogue, comparison: this.#comparer.asPlanned(zone) });
@@ -132,7 +139,7 @@ export class MixBody {
 
   #content(shown: Shown): TemplateResult | typeof nothing {
     if (!this.#stages.has(STAGES.picture)) return nothing;
-    const { view, zone, comparison, trial } = shown;
+    const { view, zone, comparison } = shown;
     const reader = readingOf(view);
     const { span } = view.season.garden;
     const valves = zone.zone.plantings.filter(({ hasShutOff }) => hasShutOff);
@@ -141,12 +148,8 @@ export class MixBody {
     );
     if (!this.#stages.has(STAGES.figures)) return html`${picture}`;
     return html`${picture}
-      ${valves.map(({ id, name }) => calendarTemplate({ stretches: shutOffCalendar(zone, id) }, name, span, reader))}
-      ${
-        trial === undefined
-          ? this.#remedies(view)
-          : html`<p class="quiet">${mixWords(reader.language).trial.remediesLater}</p>`
-      }
+      ${valves.map(({ id, name }) => calendarTemplate({ stretches: shutOffCalendar(zone, id) }, isolated(name), span, reader))}
+      ${this.#remedies(view)}
       ${this.#figures(shown)}`;
   }
 
@@ -182,35 +185,82 @@ export class MixBody {
       nameOf: nameIn(view),
       span: view.season.garden.span,
       reader,
-      apply: view.readOnly ? undefined : ({ edit }) => this.#apply(edit),
+      apply: view.readOnly || this.#trial !== undefined ? undefined : ({ edit }) => this.#apply(edit),
+      tryIt: ({ edit }) => this.#try(view, edit),
+      isTrying: this.#trial !== undefined,
       applied:
         applied === undefined || undoStep === undefined ? undefined : describeEdit(undoStep.before, applied, reader),
       undo: () => this.#plan.step('undo'),
     });
   }
 
-  #trialPart({ view, zone, trial }: Shown): TemplateResult {
-    const { season, plan, readOnly } = view;
-    const reader = readingOf(view);
-    const set = (next: Trial | undefined) => {
-      this.#trial = next;
-      this.#host.requestUpdate();
-    };
-    if (trial === undefined) {
-      return trialForm({ season, zoneId: zone.zone.id, reader, tryMove: (move) => set(tryMove(plan, season, move)) });
-    }
-    const keep = () => {
-      if (this.#apply(trial.edit)) set(undefined);
-    };
-    return trialBanner({ trial, season, reader, keep: readOnly ? undefined : keep, drop: () => set(undefined) });
+  /** One change more, on top of those that are tried already. */
+  #try({ plan, season }: ReadyView, edit: Edit | undefined): void {
+    if (edit === undefined) return;
+    this.#set(tryEdits(plan, season, [...(this.#trial?.edits ?? []), edit]) ?? this.#trial);
+    this.#toTried();
   }
 
-  /** Whether the edit was accepted. */
-  #apply(edit: Edit): boolean {
-    const { ok } = this.#plan.edit(edit);
-    if (ok) this.#applied = edit;
+  /** The button that was pressed may be gone; what it did stands above. */
+  #toTried(): void {
+    void this.#host.updateComplete.then(() => {
+      const heading = this.#host.renderRoot.querySelector<HTMLElement>('.tried h3');
+      heading?.focus({ preventScroll: true });
+      heading?.closest('.tried')?.scrollIntoView({ block: 'nearest' });
+    });
+  }
+
+  #set(trial: Trial | undefined): void {
+    this.#trial = trial;
     this.#host.requestUpdate();
-    return ok;
+  }
+
+  #trialForm({ view, zone, trial }: Shown): TemplateResult {
+    const { plan, season } = trial ?? view;
+    return trialForm({
+      season,
+      zoneId: zone.zone.id,
+      reader: readingOf(view),
+      tryMove: (move) => this.#try(view, moveEdit(plan, move)),
+    });
+  }
+
+  #tried(view: ReadyView, trial: Trial): TemplateResult {
+    const { plan, season, readOnly } = view;
+    const edits = readOnly ? undefined : editsToKeep(trial.edits);
+    return trialBanner({
+      trial,
+      season,
+      reader: readingOf(view),
+      keep: readOnly ? undefined : () => this.#apply(editOf(trial), () => this.#set(undefined)),
+      keepBeside: edits && ((name) => this.#apply({ type: 'set-what-if', name, edits }, () => this.#set(undefined))),
+      takeBack: () => this.#set(tryEdits(plan, season, trial.edits.slice(0, -1))),
+      drop: () => this.#set(undefined),
+    });
+  }
+
+  #whatIfs(view: ReadyView): TemplateResult | typeof nothing {
+    const { plan, season, readOnly } = view;
+    return whatIfsSection({
+      plan,
+      season,
+      reader: readingOf(view),
+      show: (trial) => {
+        this.#set(trial);
+        this.#toTried();
+      },
+      take: readOnly ? undefined : (trial) => this.#apply(editOf(trial), () => this.#set(undefined)),
+      remove: readOnly ? undefined : (name) => this.#apply({ type: 'set-what-if', name, edits: undefined }),
+    });
+  }
+
+  /** `taken` is called where the edit is accepted. */
+  #apply(edit: Edit, taken?: () => void): void {
+    onceAnswered(this.#plan.edit(edit), ({ ok }) => {
+      if (ok) this.#applied = edit;
+      if (ok) taken?.();
+      this.#host.requestUpdate();
+    });
   }
 }
 
@@ -223,5 +273,5 @@ function zoneShown({ season: { zones }, selection }: ReadyView): ZoneSeason {
 
 function nameIn({ season }: ReadyView): (plantingId: string) => string {
   const plantings = season.zones.flatMap((zone) => zone.zone.plantings);
-  return (plantingId) => plantings.find(({ id }) => id === plantingId)?.name ?? plantingId;
+  return (plantingId) => isolated(plantings.find(({ id }) => id === plantingId)?.name ?? plantingId);
 }

@@ -1,5 +1,4 @@
 /** What the comparison finds, in a sentence, and the choice of zone and rule. */
-
 import { html, nothing, type TemplateResult } from 'lit';
 import type { GardenZone, ZoneRule } from '../../engine/garden.ts';
 import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
@@ -34,7 +33,7 @@ export function mixHeader(header: MixHeader): TemplateResult {
     <div class="choices">
       <label>${words.zone}
         <select class="zone" @change=${chosen}>
-          ${zones.map(({ id, name }) => html`<option value=${id} .selected=${id === zone.zone.id}>${name}</option>`)}
+          ${zones.map(({ id, name }) => html`<option value=${id} .selected=${id === zone.zone.id}>${isolated(name)}</option>`)}
         </select>
       </label>
       ${zone.plantings.length < 2 ? nothing : ruleChoice(header)}
@@ -47,7 +46,7 @@ export function mixHeader(header: MixHeader): TemplateResult {
 function ruleChoice({ zone, rule, reader, chooseRule }: MixHeader): TemplateResult {
   const words = mixWords(reader.language).rule;
   const rules = rulesOf(zone);
-  const nameOf = (id: string) => zone.zone.plantings.find((planting) => planting.id === id)?.name ?? id;
+  const nameOf = (id: string) => isolated(zone.zone.plantings.find((planting) => planting.id === id)?.name ?? id);
   const changed = (event: Event) => chooseRule(rules[Number((event.target as HTMLSelectElement).value) - 1]);
   const option = (index: number, label: string, selected: boolean) =>
     html`<option value=${index} .selected=${selected}>${label}</option>`;

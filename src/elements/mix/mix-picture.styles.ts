@@ -57,7 +57,7 @@ export const mixPictureStyles = css`
 
   .bars dd {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 5.5em;
+    grid-template-columns: minmax(0, 1fr) 4.5em 5.5em;
     gap: 0.6rem;
     align-items: center;
   }

@@ -48,7 +48,10 @@ function plantingRow(
   const words = mixWords(reader.language).picture;
   const weeksOf = (weeks: readonly number[]) => weeksText(weeks, span, reader);
   const label = words.byWeek(isolated(planting.name), weeksOf(verdict.overWeeks), weeksOf(verdict.shortWeeks));
-  const volume = (litres: number) => formatFor(reader).quantity(litres, 'volume');
+  const format = formatFor(reader);
+  // The bar is a depth: that of plantings of any size can be compared.
+  const amount = (litres: number) =>
+    html`<span>${format.quantity(litres / planting.areaM2, 'depth')}</span><span class="small">${format.quantity(litres, 'volume')}</span>`;
   return html`<li>
     <div class="who">
       <h3>${isolated(planting.name)}</h3>
@@ -56,19 +59,23 @@ function plantingRow(
     </div>
     <dl class="bars">
       <dt>${words.needs}</dt>
-      <dd>${needBar(planting, mostOfSeason)}<span>${volume(planting.neededLitres)}</span></dd>
+      <dd>${needBar(planting, mostOfSeason)}${amount(planting.neededLitres)}</dd>
       <dt>${words.gets}</dt>
-      <dd>${receivedBar(planting, mostOfSeason)}<span>${volume(planting.receivedLitres)}</span></dd>
+      <dd>${receivedBar(planting, mostOfSeason)}${amount(planting.receivedLitres)}</dd>
     </dl>
     ${weekStrip(planting, { most: mostOfWeek, label, months: monthStarts(span, reader.locale) })}
   </li>`;
 }
 
-/** Less than this over its need is not worth a figure. */
-const LEAST_RATIO = 1.05;
-
 /** A sign of its own for each, so that none is told by colour alone. */
-const SIGNS: Readonly<Record<Verdict, string>> = { over: '▲', short: '▼', right: '●', none: '▼', unplanted: '○' };
+const SIGNS: Readonly<Record<Verdict, string>> = {
+  over: '▲',
+  short: '▼',
+  more: '●',
+  right: '●',
+  none: '▼',
+  unplanted: '○',
+};
 
 function verdictTemplate(
   verdict: Verdict,
@@ -92,9 +99,8 @@ function verdictText(verdict: Verdict, planting: PlantingComparison, reader: Rea
   const words = mixWords(reader.language).picture;
   switch (verdict) {
     case 'over':
-      return Number.isFinite(ratio) && ratio >= LEAST_RATIO
-        ? words.over(format, ratio, drainedLitres)
-        : words.lost(format, drainedLitres);
+    case 'more':
+      return Number.isFinite(ratio) ? words.over(format, ratio, drainedLitres) : words.lost(format, drainedLitres);
     case 'short':
       return words.short(format, shortDayCount);
     case 'right':

@@ -5,6 +5,7 @@ import { describeGoods, describeMixRemedy, describePromise, type NameOf } from '
 import { cautionWords } from '../../language/en/cautions.ts';
 import { mixWords } from '../../language/en/mix.ts';
 import { unitsWords } from '../../language/en/units.ts';
+import { whatIfsWords } from '../../language/en/what-ifs.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
 import { leastWorth } from '../../remedies/mix/rank.ts';
@@ -27,6 +28,9 @@ export interface RemediesShown {
   readonly reader: Reader;
   /** Left out where the plan can only be looked at. */
   readonly apply: ((remedy: MixRemedy) => void) | undefined;
+  readonly tryIt: (remedy: MixRemedy) => void;
+  /** Whether something is tried already, on top of which it would come. */
+  readonly isTrying: boolean;
   /** The remedy that was just applied, described; left out where there is none. */
   readonly applied: string | undefined;
   readonly undo: () => void;
@@ -90,8 +94,10 @@ function restOfList(
     ${remedies.length === 0 ? nothing : cautionsBeside(reader)}`;
 }
 
-function remedyItem(remedy: MixRemedy, { nameOf, span, reader, apply }: RemediesShown): TemplateResult {
-  const words = mixWords(reader.language).remedies;
+function remedyItem(remedy: MixRemedy, shown: RemediesShown): TemplateResult {
+  const { nameOf, span, reader, apply, tryIt, isTrying } = shown;
+  const together = whatIfsWords(reader.language);
+  const { remedies: words, trial } = mixWords(reader.language);
   const what = describeMixRemedy(remedy, nameOf, reader);
   const kinds = remedy.changes.map(({ kind }) => kind);
   const refills = remedy.changes.some((change) => change.kind === 'shut-off' && change.turnsToRefill);
@@ -105,6 +111,7 @@ function remedyItem(remedy: MixRemedy, { nameOf, span, reader, apply }: Remedies
         ? nothing
         : html`<button class="apply" aria-label=${words.applyLabel(what)} @click=${() => apply(remedy)}>${words.apply}</button>`
     }
+    <button class="try" aria-label=${together.tryLabel(what)} @click=${() => tryIt(remedy)}>${isTrying ? together.tryToo : trial.try}</button>
   </li>`;
 }
 

@@ -1,5 +1,4 @@
 /** The comparison in figures: by planting, by week, and under each rule. */
-
 import { html, type TemplateResult } from 'lit';
 import { rulesOf, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
@@ -65,7 +64,7 @@ export function weekTable({ plantings }: ZoneComparison, firstDay: number, reade
     <div class="scroller" tabindex="0" role="region" aria-label=${words.weekly}>
       <table>
         <thead>
-          <tr>${[words.week, ...plantings.map(({ name }) => name)].map(columnHead)}</tr>
+          <tr>${[words.week, ...plantings.map(({ name }) => isolated(name))].map(columnHead)}</tr>
         </thead>
         <tbody>
           ${Array.from(
@@ -95,7 +94,7 @@ export function ruleDetails(
   reader: Reader,
 ): TemplateResult {
   const words = mixWords(reader.language).table;
-  const nameOf = (id: string) => zone.zone.plantings.find((planting) => planting.id === id)?.name ?? id;
+  const nameOf = (id: string) => isolated(zone.zone.plantings.find((planting) => planting.id === id)?.name ?? id);
   const rows = rulesOf(zone).flatMap((rule): readonly RuleRow[] => {
     const name = ruleName(rule, nameOf, reader);
     if (isSameRule(rule, zone.zone.rule)) return [{ name: words.now(name), figures: before }];

@@ -1,7 +1,8 @@
 /** Looks for remedies in slices, so that the page never waits for it. */
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReactiveController } from 'lit';
 import { type MixRemedies, type MixSearchInput, searchMixRemedies } from '../../remedies/mix/search.ts';
 import { inSlices } from '../shared/in-slices.ts';
+import type { ViewElement } from '../shared/view-element.ts';
 
 export class RemedySearch implements ReactiveController {
   /** Candidates worked out so far. */
@@ -9,11 +10,11 @@ export class RemedySearch implements ReactiveController {
   /** Undefined while the search goes on. */
   found: MixRemedies | undefined;
 
-  readonly #host: ReactiveControllerHost;
+  readonly #host: ViewElement;
   #input: MixSearchInput | undefined;
   #steps: Generator<number, MixRemedies> | undefined;
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ViewElement) {
     this.#host = host;
     host.addController(this);
   }
@@ -58,6 +59,7 @@ export class RemedySearch implements ReactiveController {
         this.found = found;
         this.#host.requestUpdate();
       },
+      onFault: (error) => this.#host.fail(error),
     });
   }
 }

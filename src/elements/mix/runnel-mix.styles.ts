@@ -55,7 +55,7 @@ export const mixStyles = css`
 
   .as-if {
     padding-inline-start: 0.75rem;
-    border-inline-start: 3px solid var(--_water);
+    border-inline-start: 3px solid var(--_ink);
   }
 
   .scroller {
@@ -142,12 +142,34 @@ export const mixStyles = css`
   .tried {
     order: -1;
     padding: 0.75rem;
-    border: 2px dashed var(--_water);
+    border: 2px dashed var(--_ink);
     border-radius: 0.4rem;
+  }
+
+  .compared .parts {
+    min-inline-size: 14ch;
+    text-align: start;
+    white-space: normal;
+  }
+
+  .compared .do {
+    white-space: nowrap;
+  }
+
+  .compared caption {
+    color: var(--_quiet);
+    text-align: start;
+  }
+
+  .steps,
+  .shopping {
+    margin: 0;
+    padding-inline-start: 1.4rem;
   }
 
   .actions {
     display: flex;
+    flex-wrap: wrap;
     gap: 0.75rem;
   }
 

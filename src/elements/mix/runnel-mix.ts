@@ -1,13 +1,14 @@
-import { LitElement } from 'lit';
 import { property } from 'lit/decorators.js';
 import { CATALOGUE } from '../../engine/line/catalogue.data.ts';
 import type { Catalogue } from '../../engine/line/catalogue.ts';
 import { readyFormats } from '../../language/format/ready-formats.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
+import { fetchLateWords } from '../shared/fetch-late-words.ts';
 import { afterOthers } from '../shared/in-slices.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
+import { ViewElement } from '../shared/view-element.ts';
 
 /**
  * @summary The plantings of one zone side by side: which is overwatered, which goes short, in which weeks, at what
@@ -26,7 +27,7 @@ import { PlanConsumer } from '../shared/plan-consumer.ts';
  * @csspart trial - What is only tried.
  * @csspart cautions - The cautions beside the remedies.
  */
-export class RunnelMix extends LitElement {
+export class RunnelMix extends ViewElement {
   static override readonly styles = [tokens, controls];
 
   /** Goods that a remedy may propose; the kit's usual trade sizes unless set. */
@@ -34,7 +35,7 @@ export class RunnelMix extends LitElement {
 
   readonly #plan = new PlanConsumer(this);
   readonly #body = new LatePart(this, this.#plan, async () => {
-    const { MixBody } = await import('./mix-body.ts');
+    const [{ MixBody }] = await Promise.all([import('./mix-body.ts'), fetchLateWords('mix', this.#plan.view.locale)]);
     return new MixBody(this, this.#plan);
   });
 

@@ -1,20 +1,15 @@
-/** A planting tried in another zone: an edit that nobody has made yet, and what would come of it. */
+/** Changes that nobody has made yet, and what would come of them together. */
 import type { Season } from '../../engine/season/season.ts';
-import { computeSeason } from '../../plan/compute-season.ts';
-import { tryEdit } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cutOff } from '../../remedies/mix/kinds/cut.ts';
+import { type Tried, tryTogether } from '../../remedies/mix/what-if.ts';
 
-export interface Trial {
-  readonly edit: Edit;
-  /** What the plan would be, and its season. */
-  readonly plan: Plan;
-  readonly season: Season;
+export interface Trial extends Tried {
+  /** In the order in which they were tried. */
+  readonly edits: readonly Edit[];
   /** The plan it starts from: with another, the trial is over. */
   readonly from: Plan;
-  /** Where the planting was and where it would be. */
-  readonly zoneIds: readonly string[];
 }
 
 export interface PlantingMove {
@@ -24,24 +19,28 @@ export interface PlantingMove {
   readonly toZoneId: string | undefined;
 }
 
-/** Nothing where the plan would refuse it. */
-export function tryMove(plan: Plan, season: Season, move: PlantingMove): Trial | undefined {
-  const edit = moveEdit(plan, move);
-  const result = edit === undefined ? undefined : tryEdit(plan, edit);
-  if (edit === undefined || result?.ok !== true) return undefined;
-  const added = result.plan.zones.find(({ id }) => plan.zones.every((zone) => zone.id !== id));
-  return {
-    edit,
-    plan: result.plan,
-    season: computeSeason(result.plan, season),
-    from: plan,
-    zoneIds: [move.zoneId, move.toZoneId ?? added?.id ?? ''],
-  };
+/** Nothing where there is nothing to try, or the plan would refuse it. */
+export function tryEdits(plan: Plan, season: Season, edits: readonly Edit[]): Trial | undefined {
+  const tried = edits.length === 0 ? undefined : tryTogether(plan, season, edits);
+  return tried && { ...tried, edits, from: plan };
 }
 
-function moveEdit(plan: Plan, { zoneId, plantingId, toZoneId }: PlantingMove): Edit | undefined {
+/** One step of history for all that is tried. */
+export function editOf({ edits }: Trial): Edit {
+  const [only] = edits;
+  return only !== undefined && edits.length === 1 ? only : { type: 'together', edits };
+}
+
+export function moveEdit(plan: Plan, { zoneId, plantingId, toZoneId }: PlantingMove): Edit | undefined {
   if (toZoneId !== undefined) return { type: 'move-planting', zone: zoneId, planting: plantingId, toZone: toZoneId };
   const zone = plan.zones.find(({ id }) => id === zoneId);
   if (zone === undefined) return undefined;
   return { type: 'together', action: 'split-zone', edits: cutOff(plan, zone, [plantingId]).edits };
+}
+
+/** Zones whose season is another than in the plan, and zones that it does not have. */
+export function zonesTouched({ season }: Trial, before: Season): readonly string[] {
+  return season.zones
+    .filter((zone) => before.zones.find((each) => each.zone.id === zone.zone.id) !== zone)
+    .map(({ zone }) => zone.id);
 }

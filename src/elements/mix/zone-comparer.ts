@@ -1,9 +1,9 @@
 /** Compares the plantings of the zone that is shown, and keeps the last comparison. */
-import type { ReactiveControllerHost } from 'lit';
 import type { ZoneRule } from '../../engine/garden.ts';
 import { compareZone, comparingZone, type ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import type { Season, ZoneSeason } from '../../engine/season/season.ts';
 import { inSlices } from '../shared/in-slices.ts';
+import type { ViewElement } from '../shared/view-element.ts';
 
 interface Compared {
   readonly zone: ZoneSeason;
@@ -13,13 +13,13 @@ interface Compared {
 
 /** The first comparison is slow, since its code has never run: it is worked out a little at a time, and drawn once it is there. */
 export class ZoneComparer {
-  readonly #host: ReactiveControllerHost;
+  readonly #host: ViewElement;
   #compared: Compared | undefined;
   /** The zone whose first comparison is being worked out. */
   #first: ZoneSeason | undefined;
   #comparing: Promise<void> | undefined;
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ViewElement) {
     this.#host = host;
   }
 
@@ -66,6 +66,11 @@ export class ZoneComparer {
           this.#compared = { zone, rule: undefined, comparison };
           this.#comparing = undefined;
           this.#host.requestUpdate();
+          resolve();
+        },
+        onFault: (error) => {
+          this.#comparing = undefined;
+          this.#host.fail(error);
           resolve();
         },
       });

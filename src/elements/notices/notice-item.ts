@@ -8,10 +8,12 @@ import { cautionWords } from '../../language/en/cautions.ts';
 import { noticesWords } from '../../language/en/notices.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
+import { yearsHoldWords } from '../../language/years-hold-words.ts';
 import { type NoticeFix, noticeFix } from '../../remedies/notices/notice-fix.ts';
 import { hasRemedies } from '../../remedies/notices/remedied-kinds.ts';
 import type { Selection } from '../../store/plan-view.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
+import type { YearsState } from '../shared/season-years.ts';
 import type { ListedNotice } from './notice-list.ts';
 
 export interface NoticeItem {
@@ -21,9 +23,15 @@ export interface NoticeItem {
   readonly apply: (fix: NoticeFix, label: string) => void;
   /** What its "What to do" holds, under the name of what it concerns; only of a notice whose remedies are tried. */
   readonly remedies: (name: string) => TemplateResult;
+  readonly years: YearsState;
 }
 
-export function noticeItem({ listed, view, select, apply, remedies }: NoticeItem): TemplateResult {
+/** Kinds of which it is told in how many years of ten the supply holds. */
+const YEARLY: ReadonlySet<NoticeKind> = new Set(['tank-dry', 'allowance-exceeded']);
+
+export const isYearly = ({ notice }: ListedNotice): boolean => YEARLY.has(notice.kind);
+
+export function noticeItem({ listed, view, select, apply, remedies, years }: NoticeItem): TemplateResult {
   const { notice, key } = listed;
   const { severity } = notice;
   const reader = readingOf(view);
@@ -34,8 +42,8 @@ export function noticeItem({ listed, view, select, apply, remedies }: NoticeItem
   const look = lookAt(notice, text, reader);
   return html`<li class="notice ${severity}" data-key=${key} data-kind=${notice.kind}>
     ${severitySign(severity)}
-    <p class="severity">${words.severity[severity]}</p>
-    <p><strong>${text.name}:</strong> ${text.sentence}</p>
+    <p class="severity visually-hidden">${words.severity[severity]}</p>
+    <p><strong>${text.name}:</strong> ${text.sentence}${isYearly(listed) && years.step === 'done' ? ` ${yearsHoldWords(years.band, view.season, reader)}` : ''}</p>
     <p class="quiet small ${isTried ? 'on-paper' : ''}">${words.remedies[notice.remedy]} ${cautionsBeside(notice.kind, reader)}</p>
     ${isTried ? remedies(text.name) : nothing}
     <p class="actions">
@@ -74,6 +82,9 @@ const LOOK_AT: Readonly<Record<NoticeKind, 'cell' | 'climate'>> = {
   closed: 'cell',
   'short-by-hand': 'cell',
   'short-as-run': 'cell',
+  'cut-short': 'cell',
+  'cut-not-met': 'cell',
+  restricted: 'cell',
   'beyond-timer': 'cell',
   'shut-off-short': 'cell',
   'left-behind': 'cell',
@@ -89,6 +100,8 @@ const LOOK_AT: Readonly<Record<NoticeKind, 'cell' | 'climate'>> = {
   'hand-set': 'cell',
   'line-too-long': 'cell',
   'pressure-low': 'cell',
+  'flow-below-label': 'cell',
+  'flow-too-fast': 'cell',
   'flow-too-great': 'cell',
   'window-too-short': 'cell',
   'tank-dry': 'cell',
@@ -96,6 +109,8 @@ const LOOK_AT: Readonly<Record<NoticeKind, 'cell' | 'climate'>> = {
   'flow-together': 'cell',
   'emitters-far-apart': 'cell',
   'line-downhill': 'cell',
+  'pot-dries-out': 'cell',
+  'wetted-too-little': 'cell',
 };
 
 interface Look {

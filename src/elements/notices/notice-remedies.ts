@@ -22,7 +22,7 @@ const MOST_SIDE_EFFECTS = 2;
 const TRIED_ADVICE: ReadonlySet<NoticeRemedy> = new Set(['change-line', 'more-days', 'split-run', 'smaller-step']);
 
 /** A notice is of one season; a plan that only goes by another name may share it. */
-const cache = new WeakMap<Notice, { readonly plan: Plan; readonly remedies: readonly Remedy[] }>();
+const cache = new WeakMap<Notice, { readonly plan: Plan; readonly remedies: readonly Remedy[] | 'failed' }>();
 
 export interface RemediesShown {
   readonly reader: Reader;
@@ -57,6 +57,7 @@ export class NoticeRemedies implements ReactiveController {
     const remedies = this.#found(of);
     const words = remediesWords(reader.language);
     if (remedies === undefined) return html`<p class="quiet" role="status">${words.searching}</p>`;
+    if (remedies === 'failed') return html`<p>${words.failed}</p>`;
     if (remedies.length === 0) {
       const { remedy } = of.notice;
       const besides = TRIED_ADVICE.has(remedy) ? '' : noticesWords(reader.language).remedies[remedy];
@@ -74,7 +75,7 @@ export class NoticeRemedies implements ReactiveController {
   }
 
   /** Undefined while they are being worked out. */
-  #found({ plan, notice }: NoticeInPlan): readonly Remedy[] | undefined {
+  #found({ plan, notice }: NoticeInPlan): readonly Remedy[] | 'failed' | undefined {
     const known = cache.get(notice);
     return known?.plan === plan ? known.remedies : undefined;
   }
@@ -83,12 +84,18 @@ export class NoticeRemedies implements ReactiveController {
     inSlices({
       steps: searchRemedies(of),
       isWanted: () => this.#searching.get(of.notice) === of,
-      onEnd: (remedies) => {
-        cache.set(of.notice, { plan: of.plan, remedies });
-        this.#searching.delete(of.notice);
-        this.#host.requestUpdate();
+      onEnd: (remedies) => this.#keep(of, remedies),
+      onFault: (error) => {
+        reportError(error);
+        this.#keep(of, 'failed');
       },
     });
+  }
+
+  #keep(of: NoticeInPlan, remedies: readonly Remedy[] | 'failed'): void {
+    cache.set(of.notice, { plan: of.plan, remedies });
+    this.#searching.delete(of.notice);
+    this.#host.requestUpdate();
   }
 }
 

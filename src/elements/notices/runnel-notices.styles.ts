@@ -28,6 +28,12 @@ export const noticesStyles = css`
     margin-block-start: 0.2em;
   }
 
+  .about {
+    margin-block-start: 0.75rem;
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+  }
+
   .severity {
     font-size: var(--_size-small);
     font-weight: 650;
@@ -81,7 +87,7 @@ export const noticesStyles = css`
     gap: 0.35rem 1rem;
     align-items: center;
     padding-inline-start: 0.75rem;
-    border-inline-start: 3px solid var(--_water);
+    border-inline-start: 3px solid var(--_ink);
   }
 
   .on-paper {

@@ -10,6 +10,7 @@ import {
 } from '../../autosave/report.ts';
 import { autosaveWords } from '../../language/en/autosave.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolated } from '../../language/format/isolated.ts';
 import { type Reader, readerFor } from '../../language/reader.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
@@ -38,7 +39,7 @@ export class AutosaveStrip extends LitElement {
 
       .notes > * {
         padding-inline-start: 0.75rem;
-        border-inline-start: 4px solid var(--_water);
+        border-inline-start: 4px solid var(--_ink);
       }
 
       .notes > .urgent {
@@ -167,8 +168,13 @@ export class AutosaveStrip extends LitElement {
     const isUrgent = code === 'not-saved' || code === 'conflict' || code === 'damaged';
     return html`<div class=${isUrgent ? 'urgent' : ''}>
       <p>${noteText(note, this.#reader)}</p>
-      ${choices.map((choice) => this.#button(choice, code, this.#words.choices[choice]))}
+      ${choices.map((choice) => this.#button(choice, code, this.#choiceWords(choice, note)))}
     </div>`;
+  }
+
+  #choiceWords(choice: AutosaveChoice, note: AutosaveNote): string {
+    const { choices, onPage } = this.#words;
+    return choice === 'other-tab' && 'isOnPage' in note && note.isOnPage ? onPage.choice : choices[choice];
   }
 
   #draft({ id, field, text }: Draft): TemplateResult {
@@ -186,7 +192,9 @@ export class AutosaveStrip extends LitElement {
   #copy({ id, name, saved }: SavedCopy): TemplateResult {
     const words = this.#words;
     const what =
-      name === undefined || saved === undefined ? words.damagedCopy : words.copy(formatFor(this.#reader), name, saved);
+      name === undefined || saved === undefined
+        ? words.damagedCopy
+        : words.copy(formatFor(this.#reader), isolated(name), saved);
     return html`<li>
       <span id=${id}>${what}</span>
       ${name === undefined ? nothing : this.#button('restore-copy', id, words.choices['restore-copy'], id)}

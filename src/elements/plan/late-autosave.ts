@@ -11,7 +11,7 @@ export interface AutosaveSettings {
   readonly readOnly: boolean;
 }
 
-export type AutosaveParts = Pick<AutosavePage, 'store' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'onReport'>;
+export type AutosaveParts = Pick<AutosavePage, 'store' | 'work' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'onReport'>;
 
 /** Saves the plan of an element, with code that is fetched only where a page asks for it. */
 export class LateAutosave implements ReactiveController {

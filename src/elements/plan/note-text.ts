@@ -19,14 +19,28 @@ export function noteText(note: AutosaveNote, reader: Reader): string {
     case 'not-saved':
       return words[note.fault];
     case 'other-tab':
-      return note.isChosen ? words.otherTabChosen : words.otherTab;
+      return (note.isOnPage ? words.onPage : words)[note.isChosen ? 'otherTabChosen' : 'otherTab'];
+    case 'conflict':
+      return (note.isOnPage ? words.onPage : words).conflict;
     case 'link':
-      return [note.canSave ? words.link : words.linkOnly, ...(note.isChecked ? [] : [words.linkUnchecked])].join(' ');
+      return aboutLink(note, reader);
     case 'bad-link':
       return words.badLink(linkText(note.fault, reader));
     default:
       return words[note.code];
   }
+}
+
+function aboutLink(
+  { canSave, isChecked, lacksYears }: Extract<AutosaveNote, { code: 'link' }>,
+  reader: Reader,
+): string {
+  const words = autosaveWords(reader.language);
+  return [
+    canSave ? words.link : words.linkOnly,
+    ...(isChecked ? [] : [words.linkUnchecked]),
+    ...(lacksYears ? [words.linkLacksYears] : []),
+  ].join(' ');
 }
 
 function damageText(damage: SavedPlanDamage, reader: Reader): string {

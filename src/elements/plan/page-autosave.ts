@@ -15,17 +15,21 @@ import { languageFor } from '../../language/languages.ts';
 import { define } from '../shared/define.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { savePlan } from '../shared/save-plan.ts';
+import { warnDeveloper } from '../shared/warn-developer.ts';
 import { AutosaveStrip } from './autosave-strip.ts';
 
 /** What a plan's element gives: its store, its own plan, and where reports go. */
 export interface PageAutosaveHost
-  extends Pick<AutosavePage, 'store' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'onReport'> {
+  extends Pick<AutosavePage, 'store' | 'work' | 'base' | 'hasOwnPlan' | 'openOwnPlan' | 'onReport'> {
   readonly element: HTMLElement;
   readonly storageKey: string | undefined;
   readonly fromLink: boolean;
   /** Whether a person has changed or opened a plan before this came. */
   readonly isTouched: boolean;
 }
+
+/** Elements that save now, by their key. */
+const saving = new Map<string, Set<HTMLElement>>();
 
 export class PageAutosave {
   readonly autosave: Autosave;
@@ -77,6 +81,22 @@ export class PageAutosave {
     });
     signal.addEventListener('abort', unsubscribe);
     this.#tabs?.connect();
+    this.#shareKey();
+  }
+
+  /** Two plans under one key overwrite each other: whoever makes the page is told. */
+  #shareKey(): void {
+    const { storageKey, element } = this.#host;
+    if (storageKey === undefined) return;
+    const all = saving.get(storageKey) ?? new Set();
+    saving.set(storageKey, all.add(element));
+    this.#ended.signal.addEventListener('abort', () => all.delete(element));
+    if (all.size > 1) {
+      warnDeveloper(
+        element,
+        `two plans of this page have the storage-key "${storageKey}"; give each a key of its own.`,
+      );
+    }
   }
 
   disconnect(): void {

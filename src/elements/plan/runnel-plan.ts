@@ -1,25 +1,27 @@
 import { ContextProvider } from '@lit/context';
-import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { AutosaveChoice, AutosaveReport } from '../../autosave/report.ts';
 import type { Season } from '../../engine/season/season.ts';
+import { languageFor } from '../../language/languages.ts';
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
-import { PlanStore, type SeasonWork } from '../../store/plan-store.ts';
+import { PlanStore } from '../../store/plan-store.ts';
 import type { Selection } from '../../store/plan-view.ts';
 import { ElementLanguage } from '../shared/element-language.ts';
 import { RunnelAutosaveEvent } from '../shared/events/autosave-event.ts';
 import { RunnelChangeEvent } from '../shared/events/change-event.ts';
 import { RunnelErrorEvent } from '../shared/events/error-event.ts';
-import { inSlices } from '../shared/in-slices.ts';
 import { planContext } from '../shared/plan-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
+import { ViewElement } from '../shared/view-element.ts';
 import { warnDeveloper } from '../shared/warn-developer.ts';
 import { fetchPlanText } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
 import { ViewRequests } from './view-requests.ts';
+import { WorkProgress } from './work-progress.ts';
 
 /**
  * @summary Holds one plan and its season for every runnel element inside it.
@@ -35,13 +37,12 @@ import { ViewRequests } from './view-requests.ts';
  * @fires {RunnelAutosaveEvent} runnel-autosave - The plan is saved in another way than before, or there is something to say about it.
  * Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten,
  * and `drafts`, which were typed and not entered.
- *
  * @fires {RunnelErrorEvent} runnel-error - A plan or an edit was refused, and what is on screen stays. Carries `refused` (`plan` or
  * `edit`), `faults` and, for an edit, `edit`. `describeFault` puts a fault in words.
  *
  * @csspart autosave - Messages about saving. A page that has its own hides it, and calls `chooseAutosave`.
  */
-export class RunnelPlan extends LitElement {
+export class RunnelPlan extends ViewElement {
   static override readonly styles = css`
     :host {
       display: block;
@@ -65,9 +66,11 @@ export class RunnelPlan extends LitElement {
   /** What the page set for its plan: as it was read, or as it came where it was refused. */
   #ownPlan: Plan | undefined;
   #faultsTold: readonly Fault[] = this.store.view.faults;
+  readonly #progress = new WorkProgress(this, () => this.plan?.zones.length ?? 0);
   readonly #language = new ElementLanguage((locale) => this.#showLocale(locale));
   readonly #autosave = new LateAutosave(this, {
     store: this.store,
+    work: this.#progress.until(),
     base: () => this.src,
     hasOwnPlan: () => this.src !== undefined || this.#ownPlan !== undefined,
     openOwnPlan: () => this.#openOwnPlan(),
@@ -92,14 +95,20 @@ export class RunnelPlan extends LitElement {
   /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
   @property({ type: Boolean, attribute: 'from-link' }) fromLink = false;
 
-  /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. */
+  /** Addresses in the Open-Meteo layout that end in `/archive` and `/forecast`, or of files of days; asked once a button is pressed. */
+  @property({ attribute: 'weather-service' }) weatherService: string | undefined;
+
+  /**
+   * The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. Of a large one
+   * the season is computed a little at a time: `runnel-change` tells when it stands there.
+   */
   @property({ attribute: false, noAccessor: true })
   get plan(): Plan | undefined {
     return this.store.view.plan;
   }
 
   set plan(plan: Plan | undefined) {
-    if (plan === undefined || plan === this.store.view.plan) return;
+    if (plan === undefined || plan === this.store.view.plan || this.#isOpening(plan)) return;
     this.#reading.abort();
     this.#openSet(plan);
   }
@@ -114,7 +123,7 @@ export class RunnelPlan extends LitElement {
         this.dispatchEvent(new RunnelChangeEvent({ plan, season, documentId, ...change }));
       }
     });
-    new ViewRequests(this);
+    new ViewRequests(this, this.#progress.later);
   }
 
   override connectedCallback(): void {
@@ -129,7 +138,7 @@ export class RunnelPlan extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('locale') || changed.has('readOnly') || changed.has('fromLink')) this.#applySettings();
+    if (changed.size > (changed.has('src') ? 1 : 0)) this.#applySettings();
     const isWaiting = this.#autosave.apply(this);
     if (changed.has('src') && this.src !== undefined) {
       if (isWaiting) this.#beginReading();
@@ -162,9 +171,16 @@ export class RunnelPlan extends LitElement {
    * all throws a TypeError.
    */
   edit(edit: Edit): EditResult {
-    const result = this.store.edit(edit);
-    if (!result.ok) this.dispatchEvent(new RunnelErrorEvent({ faults: result.faults, edit }));
-    return result;
+    return this.#told(edit, this.store.edit(edit));
+  }
+
+  /**
+   * The same without keeping the page waiting: where the season takes long to compute, it is computed a little at a time, and the
+   * answer is promised. What is asked for meanwhile is done after it.
+   */
+  requestEdit(edit: Edit): EditResult | Promise<EditResult> {
+    const answer = this.store.requestEdit(edit, this.#progress.later);
+    return answer instanceof Promise ? answer.then((result) => this.#told(edit, result)) : this.#told(edit, answer);
   }
 
   /** Takes the last change back; false where there is none. */
@@ -192,7 +208,12 @@ export class RunnelPlan extends LitElement {
   async openFile(file: Blob): Promise<boolean> {
     const { signal } = this.#beginReading();
     const text = await file.text();
-    return !signal.aborted && this.store.openTextInSteps(text, workUntil(signal));
+    return !signal.aborted && this.store.openTextInSteps(text, this.#progress.until(signal));
+  }
+
+  #told(edit: Edit, result: EditResult): EditResult {
+    if (!result.ok) this.dispatchEvent(new RunnelErrorEvent({ faults: result.faults, edit }));
+    return result;
   }
 
   /** A plan that was refused is told of once. */
@@ -207,16 +228,29 @@ export class RunnelPlan extends LitElement {
     else if (this.#ownPlan !== undefined && this.plan !== this.#ownPlan) this.#openSet(this.#ownPlan);
   }
 
+  /** Whether a plan that was set is being computed, and nothing else was asked for since. */
+  #isOpening(plan: Plan): boolean {
+    return plan === this.#ownPlan && this.store.view.status === 'loading' && !this.#reading.signal.aborted;
+  }
+
   #openSet(plan: Plan): void {
     this.#ownPlan = plan;
-    if (this.store.openPlan(plan, 'page')) this.#ownPlan = this.plan;
+    this.#reading = new AbortController();
+    const isOpen = this.store.openPlanInSteps(plan, this.#progress.until(this.#reading.signal), 'page');
+    const keep = (isTaken: boolean) => {
+      if (isTaken) this.#ownPlan = this.plan;
+    };
+    if (isOpen instanceof Promise) {
+      this.store.beginReading();
+      void isOpen.then(keep);
+    } else keep(isOpen);
   }
 
   async #openAddress(address: string): Promise<void> {
     const { signal } = this.#beginReading();
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
-    if (typeof answer === 'string') await this.store.openTextInSteps(answer, workUntil(signal), 'page');
+    if (typeof answer === 'string') await this.store.openTextInSteps(answer, this.#progress.until(signal), 'page');
     else this.#refuseAddress(address, answer);
   }
 
@@ -235,8 +269,7 @@ export class RunnelPlan extends LitElement {
   }
 
   #applySettings(): void {
-    const { readOnly, fromLink } = this;
-    this.store.show({ readOnly, fromLink });
+    this.store.show({ readOnly: this.readOnly, fromLink: this.fromLink, weatherService: this.weatherService });
     this.#language.want(resolveLocale(this, this.locale));
   }
 
@@ -246,27 +279,16 @@ export class RunnelPlan extends LitElement {
     this.requestUpdate();
   }
 
+  /** What is inside goes on. */
+  protected override failure(words: string): TemplateResult {
+    return html`${super.failure(words)}<slot></slot>`;
+  }
+
   protected override render(): TemplateResult {
     // What is inside says nothing before the first language has come.
     if (this.#language.isPending) return html`<slot class="pending"></slot>`;
-    return html`${this.#autosave.render()}<slot></slot>`;
+    return html`${this.#progress.render(languageFor(this.store.view.locale))}${this.#autosave.render()}<slot></slot>`;
   }
-}
-
-/** Computes a season a little at a time, until another file is asked for. */
-function workUntil(signal: AbortSignal): SeasonWork {
-  return (steps) =>
-    new Promise((resolve, reject) => {
-      inSlices({
-        steps,
-        isWanted: () => {
-          if (signal.aborted) resolve('given-up');
-          return !signal.aborted;
-        },
-        onEnd: resolve,
-        onFault: reject,
-      });
-    });
 }
 
 export type { RunnelEventMap } from '../shared/events/runnel-events.ts';

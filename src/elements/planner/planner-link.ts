@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { plannerWords } from '../../language/en/planner.ts';
 import { formatFor } from '../../language/format/format.ts';
@@ -7,6 +7,7 @@ import { tokens } from '../../look/tokens.styles.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf } from '../shared/plan-state.ts';
+import { ViewElement } from '../shared/view-element.ts';
 
 /** Mail and chat programs cut addresses that are much longer. */
 const LONG_LINK = 8000;
@@ -15,7 +16,7 @@ const LONG_LINK = 8000;
  * Copies a link that carries the plan, where the page opens such links. What became of it stands beneath the bar that this
  * is part of, so that what the bar holds stays where it is. Internal to `runnel-planner`.
  */
-export class PlannerLink extends LitElement {
+export class PlannerLink extends ViewElement {
   static override readonly styles = [
     tokens,
     controls,
@@ -44,6 +45,11 @@ export class PlannerLink extends LitElement {
 
       .status.empty {
         display: contents;
+      }
+
+      button {
+        border-color: var(--_line);
+        font-size: var(--_size-small);
       }
 
       input {

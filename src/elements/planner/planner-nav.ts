@@ -1,42 +1,96 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
 import { plannerWords } from '../../language/en/planner.ts';
 import { controls } from '../../look/controls.styles.ts';
 import { tokens } from '../../look/tokens.styles.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf } from '../shared/plan-state.ts';
-import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
-
-const PARTS: readonly PlannerPart[] = ['grid', 'chart', 'trace', 'notices', 'week', 'mix', 'garden', 'files'];
+import { ViewElement } from '../shared/view-element.ts';
+import { PLANNER_VIEWS, type PlannerView } from './planner-views.ts';
+import { ShowViewEvent } from './show-view-event.ts';
 
 /**
- * The way from one part of the planner to another. Internal to `runnel-planner`.
+ * The planner's views by name: links where each has an address of its own, else buttons. Internal to `runnel-planner`.
  *
- * @fires {ShowPartEvent} runnel-show-part - A part was chosen.
+ * @fires {ShowViewEvent} runnel-show-view - A view was chosen.
  */
-export class PlannerNav extends LitElement {
+export class PlannerNav extends ViewElement {
   static override readonly styles = [
     tokens,
     controls,
     css`
-      nav {
-        display: flex;
-        gap: 0 1.25rem;
-        overflow-x: auto;
-        padding-block: 0.25rem;
-        border-block-end: 1px solid var(--_line);
+      :host {
+        background: none;
       }
 
+      nav {
+        display: flex;
+        gap: 0 1.6rem;
+        overflow-x: auto;
+        scrollbar-width: none;
+      }
+
+      a,
       button {
+        display: inline-grid;
         flex: none;
-        min-block-size: 1.75rem;
+        align-items: center;
+        min-block-size: 2.1rem;
+        margin: 0;
+        padding-block: 0;
         padding-inline: 0;
-        border: 0;
-        color: var(--_water);
+        border: solid transparent;
+        border-width: 2px 0;
+        border-radius: 0;
+        background: none;
+        color: var(--_quiet);
+        text-decoration: none;
+        white-space: nowrap;
+      }
+
+      [aria-current] {
+        border-block-end-color: var(--_ink);
+        color: var(--_ink);
+        font-weight: 650;
+      }
+
+      @media (hover: hover) {
+        :is(a, button):not(:disabled, .plain):hover {
+          background: none;
+          color: var(--_ink);
+        }
+      }
+
+      :focus-visible {
+        outline-offset: -3px;
       }
 
       @media (pointer: coarse) {
+        a,
         button {
           min-block-size: 2.75rem;
+        }
+      }
+
+      @container (max-width: 699px) {
+        nav {
+          gap: 0;
+          justify-content: space-between;
+        }
+
+        a,
+        button {
+          flex: 1 1 auto;
+          justify-content: center;
+          min-block-size: 3.5rem;
+          padding-inline: 0.2rem;
+          border-width: 3px 0;
+          font-size: max(var(--_size-small), 13px);
+          text-align: center;
+        }
+
+        [aria-current] {
+          border-block-color: var(--_ink) transparent;
         }
       }
 
@@ -45,17 +99,40 @@ export class PlannerNav extends LitElement {
           display: none;
         }
       }
+
+      @media (forced-colors: active) {
+        [aria-current] {
+          border-block-end-color: Highlight;
+        }
+      }
     `,
   ];
+
+  @property({ attribute: false }) views: readonly PlannerView[] = PLANNER_VIEWS;
+
+  @property({ attribute: false }) view: PlannerView = 'season';
+
+  /** The address of a view, where views have one. */
+  @property({ attribute: false }) addressOf: (view: PlannerView) => string | undefined = () => undefined;
 
   readonly #plan = new PlanConsumer(this);
 
   protected override render(): TemplateResult {
     const say = plannerWords(readingOf(this.#plan.view).language);
-    return html`<nav aria-label=${say.parts}>
-      ${PARTS.map(
-        (part) => html`<button @click=${() => this.dispatchEvent(new ShowPartEvent(part))}>${say.part[part]}</button>`,
-      )}
-    </nav>`;
+    return html`<nav aria-label=${say.views}>${this.views.map((view) => this.#way(view, say.view[view]))}</nav>`;
+  }
+
+  #way(view: PlannerView, words: string): TemplateResult {
+    const address = this.addressOf(view);
+    const current = view === this.view ? 'page' : undefined;
+    const go = (event: MouseEvent) => {
+      // A link that is to open elsewhere is the browser's.
+      if (event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+      event.preventDefault();
+      this.dispatchEvent(new ShowViewEvent(view));
+    };
+    return address === undefined
+      ? html`<button data-view=${view} aria-current=${current ?? nothing} @click=${go}>${words}</button>`
+      : html`<a data-view=${view} href=${address} aria-current=${current ?? nothing} @click=${go}>${words}</a>`;
   }
 }

@@ -1,32 +1,87 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
-import { plannerWords } from '../../language/en/planner.ts';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import { cache } from 'lit/directives/cache.js';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
+import type { GridPlaces } from '../grid/runnel-grid.ts';
 import { RunnelSelectEvent } from '../shared/events/select-event.ts';
+import { RunnelStartDoneEvent } from '../shared/events/start-done-event.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { PlanConsumer } from '../shared/plan-consumer.ts';
-import { isReady, readingOf } from '../shared/plan-state.ts';
+import { isReady, waitingTemplate } from '../shared/plan-state.ts';
+import { ViewElement } from '../shared/view-element.ts';
+import type { RunnelStart } from '../start/runnel-start.ts';
+import { StartStepEvent } from '../start/start-step-event.ts';
+import { type KeptStep, keepStep, keptStep } from './kept-step.ts';
+import { NewPlanEvent } from './new-plan-event.ts';
+import { PANEL_TABS, type PlannerPanel } from './planner-panel.ts';
+import { PLANNER_VIEWS, type PlannerView, VIEW_OF_PART } from './planner-views.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
+import { ShowViewEvent } from './show-view-event.ts';
 
 /**
- * The planner's parts on one sheet, in light DOM since the grid works nowhere else. Without a season only the garden
- * stands there, to be filled in, and what was wrong with a file. Internal to `runnel-planner`.
+ * The planner's head and its views, in light DOM since the grid works nowhere else. A view that was shown stays as it was left,
+ * hidden, while another stands there. Without a plan the steps to one stand there, and what was wrong with a file; they stay until
+ * they are done or left. Internal to `runnel-planner`.
  */
-export class PlannerSheet extends LitElement {
+export class PlannerSheet extends ViewElement {
   readonly #plan = new PlanConsumer(this);
 
   @property({ attribute: false }) licenseKey = '';
 
   @property({ attribute: false }) today: string | undefined;
 
-  /** What would help a mixed zone is searched for only while somebody looks. */
-  @state() private isMixOpen = false;
+  /** Address of a plan that the steps offer to look at. */
+  @property({ attribute: false }) example: string | undefined;
+
+  @property({ attribute: false }) views: readonly PlannerView[] = PLANNER_VIEWS;
+
+  @property({ attribute: false }) view: PlannerView = 'season';
+
+  @property({ attribute: false }) addressOf: (view: PlannerView) => string | undefined = () => undefined;
+
+  /** Whether it stands on a phone. */
+  @property({ attribute: false }) isNarrow = false;
+
+  /** Whether the steps to a plan stand in the place of its views. */
+  @state() private isStarting = false;
+
+  #hadPlan = false;
+
+  /** Until the steps are on the page again. */
+  #kept: KeptStep | undefined;
+
+  @query('runnel-start') private readonly start!: RunnelStart | null;
+
+  @query('runnel-planner-panel') private readonly panel!: PlannerPanel | null;
+
+  /** The controls of the sheet stand beside the views: a row of their own would cost a zone. */
+  readonly #places: GridPlaces = { tools: place('tools'), key: place('key') };
+
+  /** Views that were shown: what was begun in them is kept. */
+  readonly #shown = new Set<PlannerView>();
 
   constructor() {
     super();
+    this.addEventListener(NewPlanEvent.type, () => {
+      this.isStarting = true;
+      void this.updateComplete.then(() => this.start?.begin());
+    });
+    this.addEventListener(StartStepEvent.type, ({ step, row }) => {
+      if (this.#hasAddress) keepStep(step === 'begin' ? undefined : { step, row });
+    });
+    this.addEventListener(RunnelStartDoneEvent.type, ({ view }) => {
+      this.isStarting = false;
+      if (this.#hasAddress) keepStep(undefined);
+      this.dispatchEvent(new ShowViewEvent(view));
+    });
     this.addEventListener(ShowPartEvent.type, ({ part }) => void this.#show(part));
     this.addEventListener(RunnelWhyEvent.type, ({ selection }) => {
       this.dispatchEvent(new RunnelSelectEvent(selection));
       void this.#show('trace');
+    });
+    // The editor of the garden takes the reader to the section; the planner takes them to the editor.
+    this.addEventListener(RunnelSelectEvent.type, ({ selection }) => {
+      if (selection.part !== undefined) this.dispatchEvent(new ShowViewEvent('garden'));
     });
   }
 
@@ -34,52 +89,119 @@ export class PlannerSheet extends LitElement {
     return this;
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#kept = this.#hasAddress ? keptStep() : undefined;
+    addEventListener('pagehide', this.#onPageHide);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('pagehide', this.#onPageHide);
+  }
+
+  readonly #onPageHide = (): void => this.start?.tellStep();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('view')) this.#shown.add(this.view);
+    const { plan, status, readOnly } = this.#plan.view;
+    if (plan === undefined) this.isStarting = !readOnly && (this.isStarting || status !== 'loading');
+    else if (!this.#hadPlan)
+      this.isStarting =
+        !readOnly && (isBare(plan) || this.#kept !== undefined || (this.start?.step ?? 'begin') !== 'begin');
+    this.#hadPlan = plan !== undefined;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    const kept = this.#kept;
+    if (this.start === null || kept === undefined) return;
+    this.start.step = kept.step;
+    this.start.keptRow = kept.row;
+    this.#kept = undefined;
+  }
+
+  get #hasAddress(): boolean {
+    return this.addressOf('season') !== undefined;
+  }
+
   async #show(part: PlannerPart): Promise<void> {
-    if (part === 'mix') this.isMixOpen = true;
+    this.dispatchEvent(new ShowViewEvent(VIEW_OF_PART[part]));
+    await this.closest('runnel-planner')?.updateComplete;
     await this.updateComplete;
+    const tab = PANEL_TABS.find((each) => each === part);
+    if (this.panel !== null && tab !== undefined) {
+      this.panel.tab = tab;
+      await this.panel.updateComplete;
+    }
     const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
-    element?.scrollIntoView({ block: 'start' });
+    element?.scrollIntoView({ block: 'nearest' });
     if (element) focusOnce(element);
   }
 
   protected override render(): TemplateResult {
-    const { view } = this.#plan;
-    const isSeason = isReady(view);
+    const isSeason = isReady(this.#plan.view) && !this.isStarting;
+    this.#places.tools.hidden = this.view !== 'season';
     return html`<runnel-planner-bar class="runnel-planner__bar"></runnel-planner-bar>
-      ${isSeason ? this.#season() : nothing}
-      <div class="runnel-planner__right"><div class="runnel-planner__side">
-        ${isSeason ? html`<runnel-trace class="runnel-planner__trace"></runnel-trace>` : nothing}
-        ${
-          isSeason || view.faults.length > 0
-            ? html`<runnel-notices class="runnel-planner__notices"></runnel-notices>`
-            : nothing
-        }
-      </div></div>
-      <div class="runnel-planner__below">
-        ${isSeason ? this.#below() : nothing}
-        <runnel-garden class="runnel-planner__garden" .today=${this.today}></runnel-garden>
-        ${isSeason ? html`<runnel-files class="runnel-planner__files"></runnel-files>` : nothing}
-      </div>`;
+      ${isSeason ? this.#head() : nothing}
+      ${isSeason ? this.views.map((view) => this.#place(view)) : nothing}${cache(isSeason ? nothing : this.#withoutSeason())}`;
   }
 
-  #below(): TemplateResult {
-    const toggled = (event: ToggleEvent) => {
-      this.isMixOpen = event.newState === 'open';
-    };
-    return html`<runnel-week class="runnel-planner__week" .today=${this.today}></runnel-week>
-      <details class="runnel-planner__more" ?open=${this.isMixOpen} @toggle=${toggled}>
-        <summary>${plannerWords(readingOf(this.#plan.view).language).mix}</summary>
-        ${this.isMixOpen ? html`<runnel-mix class="runnel-planner__mix"></runnel-mix>` : nothing}
-      </details>`;
+  /** The way from view to view, which a narrow screen has at its foot; else beside it what can be done with the view that stands there. */
+  #head(): TemplateResult | typeof nothing {
+    const hasOthers = this.views.length > 1;
+    const nav = html`<runnel-planner-nav class="runnel-planner__nav" .views=${this.views} .view=${this.view}
+      .addressOf=${this.addressOf}></runnel-planner-nav>`;
+    if (this.isNarrow) return hasOthers ? nav : nothing;
+    return html`<div class="runnel-planner__head">${hasOthers ? nav : nothing}${this.#places.tools}</div>`;
   }
 
-  #season(): TemplateResult {
-    return html`<runnel-planner-nav class="runnel-planner__nav"></runnel-planner-nav>
-      <div class="runnel-planner__season">
-        <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey} .today=${this.today}></runnel-grid>
-        <runnel-chart class="runnel-planner__chart"></runnel-chart>
-      </div>`;
+  #place(view: PlannerView): TemplateResult | typeof nothing {
+    if (!this.#shown.has(view)) return nothing;
+    return html`<section class="runnel-planner__view runnel-planner__view-${view}" ?hidden=${view !== this.view}>
+      ${this.#contents[view]()}
+    </section>`;
   }
+
+  readonly #contents: Readonly<Record<PlannerView, () => TemplateResult>> = {
+    season: () => html`<runnel-chart class="runnel-planner__strip" strip .today=${this.today}></runnel-chart>
+      <div class="runnel-planner__desk">
+        <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey} .today=${this.today}
+          .places=${this.isNarrow ? undefined : this.#places}></runnel-grid>
+        <runnel-planner-panel class="runnel-planner__panel"></runnel-planner-panel>
+      </div>
+      ${this.isNarrow ? nothing : this.#places.key}`,
+    week: () => html`<runnel-week class="runnel-planner__week" .today=${this.today} answers-why></runnel-week>`,
+    mix: () => html`<runnel-mix class="runnel-planner__mix"></runnel-mix>`,
+    garden: () => html`<runnel-garden class="runnel-planner__garden" .today=${this.today}></runnel-garden>`,
+    files: () => html`<runnel-files class="runnel-planner__files"></runnel-files>`,
+  };
+
+  #withoutSeason(): TemplateResult {
+    return html`<section class="runnel-planner__view">
+      ${
+        this.#plan.view.faults.length > 0
+          ? html`<runnel-planner-panel class="runnel-planner__panel"></runnel-planner-panel>`
+          : nothing
+      }
+      ${this.isStarting ? html`<runnel-start class="runnel-planner__start" .today=${this.today} .example=${this.example} .isKept=${this.#hasAddress}></runnel-start>` : this.#unfinished()}
+    </section>`;
+  }
+
+  #unfinished(): TemplateResult | typeof nothing {
+    const { view } = this.#plan;
+    return view.plan === undefined && view.status === 'loading' ? waitingTemplate(view) : this.#contents.garden();
+  }
+}
+
+/** Begun with the steps, and nothing grows in it yet. */
+const isBare = ({ assumed, zones }: Plan): boolean =>
+  assumed !== undefined && zones.every(({ plantings }) => plantings.length === 0);
+
+function place(of: 'tools' | 'key'): HTMLElement {
+  const made = document.createElement('div');
+  made.className = `runnel-planner__${of}`;
+  return made;
 }
 
 /** Not for longer: a host that Tab passes by takes all that stands in it along. */

@@ -9,6 +9,8 @@ export interface SlicedWork<Step, Result> {
   readonly isWanted: () => boolean;
   readonly onStep?: (step: Step) => void;
   readonly onEnd: (result: Result) => void;
+  /** Time at a stretch, ms; left out, that of a frame. What a person waits for has more: fewer frames come between. */
+  readonly sliceMs?: number;
   /** Told what a step threw; left out, the page hears of it as of any error that nobody caught. */
   readonly onFault?: (error: unknown) => void;
 }
@@ -27,7 +29,7 @@ export function inSlices<Step, Result>(work: SlicedWork<Step, Result>): void {
 
 function slice<Step, Result>(work: SlicedWork<Step, Result>): void {
   if (!work.isWanted()) return;
-  const end = performance.now() + SLICE_MS;
+  const end = performance.now() + (work.sliceMs ?? SLICE_MS);
   do {
     const step = work.steps.next();
     if (step.done === true) {

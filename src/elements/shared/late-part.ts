@@ -1,19 +1,25 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { planElementWords } from '../../language/en/plan-element.ts';
 import { languageFor } from '../../language/languages.ts';
+import type { PlanView } from '../../store/plan-view.ts';
 import { fetchPart } from './fetch-part.ts';
-import type { PlanConsumer } from './plan-consumer.ts';
+
+/** Whatever knows the reader's locale, as the plan around an element does. */
+export interface LocaleSource {
+  readonly view: Pick<PlanView, 'locale'>;
+}
 
 /** A part of an element's code that is fetched when it is first shown, so that a page does not wait for it. */
 export class LatePart<Part> implements ReactiveController {
   readonly #host: ReactiveControllerHost;
-  readonly #plan: PlanConsumer;
+  readonly #plan: LocaleSource;
   readonly #fetch: () => Promise<Part>;
   #part: Part | undefined;
   #hasFailed = false;
   #fetching: Promise<void> | undefined;
 
-  constructor(host: ReactiveControllerHost, plan: PlanConsumer, fetch: () => Promise<Part>) {
+  /** What it says while it is not there is said in the locale of `plan`. */
+  constructor(host: ReactiveControllerHost, plan: LocaleSource, fetch: () => Promise<Part>) {
     this.#host = host;
     this.#plan = plan;
     this.#fetch = fetch;

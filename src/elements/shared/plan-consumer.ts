@@ -17,6 +17,14 @@ import { resolveLocale } from './resolve-locale.ts';
 import { checkToday } from './today-here.ts';
 import { warnDeveloper } from './warn-developer.ts';
 
+export type EditAnswer = EditResult | Promise<EditResult>;
+
+/** Goes on at once with an answer that is there. */
+export function onceAnswered(answer: EditAnswer, then: (result: EditResult) => void): void {
+  if (answer instanceof Promise) void answer.then(then);
+  else then(answer);
+}
+
 let root: ContextRoot | undefined;
 
 /** Keeps the requests of views that are defined before their plan, and repeats them when it comes. */
@@ -31,6 +39,13 @@ const SEARCH_MS = 1000;
 
 /** Holds the plan around a view, asks for an update when it changes, and sends the view's requests up to it. */
 export class PlanConsumer implements ReactiveController {
+  static readonly #consumers = new WeakMap<object, PlanConsumer>();
+
+  /** The one of an element that shows a plan. */
+  static of(host: object): PlanConsumer | undefined {
+    return PlanConsumer.#consumers.get(host);
+  }
+
   /** Outside any plan: an empty one, in the page's language. */
   view: PlanView = NO_PLAN;
   /** Why the last edit that this view sent was refused; empty where it was accepted, and once the plan is another. */
@@ -50,6 +65,7 @@ export class PlanConsumer implements ReactiveController {
 
   constructor(host: ReactiveControllerHost & HTMLElement) {
     this.#host = host;
+    PlanConsumer.#consumers.set(host, this);
     host.addController(this);
     new ContextConsumer(host, {
       context: planContext,
@@ -87,11 +103,20 @@ export class PlanConsumer implements ReactiveController {
     warnDeveloper(this.#host, `there is no plan around <${this.#host.localName}>. Write ${markup}`);
   }
 
-  /** Sends an edit up to the plan. `unanswered` is the code of its fault where there is none around the view. */
-  edit(edit: Edit): EditResult {
+  /**
+   * Sends an edit up to the plan. `unanswered` is the code of its fault where there is none around the view. The answer is promised
+   * where its season takes long.
+   */
+  edit(edit: Edit): EditAnswer {
     const event = new RunnelEditEvent(edit);
     this.#host.dispatchEvent(event);
-    const result = event.result ?? refusedFor('unanswered');
+    const { answer } = event;
+    return answer === undefined
+      ? this.#answered(event.result ?? refusedFor('unanswered'))
+      : answer.then((result) => this.#answered(result));
+  }
+
+  #answered(result: EditResult): EditResult {
     this.refused = result.ok ? [] : result.faults;
     this.#host.requestUpdate();
     return result;
@@ -101,10 +126,10 @@ export class PlanConsumer implements ReactiveController {
     this.#host.dispatchEvent(new RunnelSelectEvent(selection));
   }
 
-  /** Asks for undo or redo; false where there is nothing to take back or to make again. */
-  step(step: HistoryStep): boolean {
+  /** Asks for undo or redo; false where there is nothing to take back or to make again. Promised where its season takes long. */
+  step(step: HistoryStep): boolean | Promise<boolean> {
     const event = new RunnelHistoryEvent(step);
     this.#host.dispatchEvent(event);
-    return event.done ?? false;
+    return event.answer ?? event.done ?? false;
   }
 }

@@ -1,6 +1,6 @@
-/** Hands a text to the reader as a file. */
-export function saveFile(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text, or the octets of a file, to the reader as a file. */
+export function saveFile(name: string, content: string | Uint8Array<ArrayBuffer>, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -5,7 +5,9 @@ import { fileNameOf, saveFile } from './save-file.ts';
 /** Kinds of file that a plan comes in, as an input's `accept` has them. */
 export const PLAN_FILES = '.json,application/json';
 
+export const planFileName = ({ name }: Plan): string => `${fileNameOf(name)}.runnel.json`;
+
 /** Hands the plan to the reader as a file of its name. */
 export function savePlan(plan: Plan): void {
-  saveFile(`${fileNameOf(plan.name)}.runnel.json`, writePlan(plan), 'application/json');
+  saveFile(planFileName(plan), writePlan(plan), 'application/json');
 }

@@ -23,14 +23,38 @@ export const traceStyles = css`
   }
 
   .pointed {
-    background: color-mix(in oklab, var(--_water) 18%, var(--_paper));
-    box-shadow: 0 2px 0 var(--_water);
+    background: color-mix(in oklab, var(--_ink) 18%, var(--_paper));
+    box-shadow: 0 2px 0 var(--_ink);
+  }
+
+  .answer {
+    display: grid;
+    gap: 0.4rem;
+    margin-block-start: 0.6rem;
+  }
+
+  .groups {
+    margin-block-start: 0.8rem;
+    border-block-start: 1px solid var(--_line);
+  }
+
+  .group {
+    border-block-end: 1px solid var(--_line);
+  }
+
+  .group > summary {
+    align-items: center;
+    min-block-size: 2.2rem;
+  }
+
+  .comes-to {
+    text-align: end;
   }
 
   ol {
     display: grid;
     gap: 0.75rem;
-    margin-block-start: 0.9rem;
+    margin-block: 0.4rem 0.9rem;
   }
 
   summary {
@@ -50,10 +74,10 @@ export const traceStyles = css`
 
   summary::before {
     content: '\\25b8' / '';
-    color: var(--_water);
+    color: var(--_ink);
   }
 
-  [open] > summary::before {
+  details[open] > summary::before {
     content: '\\25be' / '';
   }
 
@@ -111,6 +135,44 @@ export const traceStyles = css`
 
   @media print {
     .empty {
+      display: none;
+    }
+  }
+
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 1rem;
+    align-items: start;
+    padding-block-start: 0.6rem;
+  }
+
+  .actions details[open] {
+    flex-basis: 100%;
+  }
+
+  .actions summary {
+    min-block-size: 1.75rem;
+  }
+
+  .actions form {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 0.75rem;
+    align-items: end;
+  }
+
+  .actions label {
+    display: grid;
+    gap: 0.15rem;
+  }
+
+  .actions input {
+    inline-size: 6em;
+  }
+
+  @media print {
+    .actions {
       display: none;
     }
   }

@@ -1,16 +1,18 @@
 import { consume } from '@lit/context';
 import { property } from 'lit/decorators.js';
 import { RunnelHoverEvent } from '../shared/events/hover-event.ts';
+import { fetchLateWords } from '../shared/fetch-late-words.ts';
 import { LateElement } from '../shared/late-element.ts';
 import { pointedWeekContext } from '../shared/pointed-week-context.ts';
 import type { TraceBody } from './trace-body.ts';
 
 /**
- * @summary Why the selected number is so: every step with its inputs, units, formula and source.
+ * @summary Why the selected number is so: three sentences, then every step with its inputs, units, formula and source.
  *
  * Stands inside a `runnel-plan` and follows its selection: the week of a zone, of one planting in it, or of the whole
  * garden.
  *
+ * @fires {RunnelEditEvent} runnel-edit - The week that is asked about was changed: its minutes, its note, or whether it is closed.
  * @fires {RunnelSelectEvent} runnel-select - Another planting of the zone, or its total, was chosen.
  * @fires {RunnelHoverEvent} runnel-hover - The pointer came to the trace, whose week it then points at, or left it.
  *
@@ -21,6 +23,8 @@ export class RunnelTrace extends LateElement<TraceBody> {
   @consume({ context: pointedWeekContext, subscribe: true })
   @property({ attribute: false })
   pointedWeek: number | undefined;
+
+  protected override readonly lateWords = 'trace';
 
   constructor() {
     super();
@@ -33,7 +37,10 @@ export class RunnelTrace extends LateElement<TraceBody> {
   }
 
   protected override async fetchBody(): Promise<TraceBody> {
-    const { TraceBody } = await import('./trace-body.ts');
+    const [{ TraceBody }] = await Promise.all([
+      import('./trace-body.ts'),
+      fetchLateWords('traceGround', this.plan.view.locale),
+    ]);
     return new TraceBody(this, this.plan);
   }
 }

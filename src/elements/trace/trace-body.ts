@@ -1,18 +1,25 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
+import { keyed } from 'lit/directives/keyed.js';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 import { zoneFigure } from '../../engine/season/zone-week.ts';
+import { weekAnswer } from '../../explain/trace/week-answer.ts';
+import type { StepGroup } from '../../language/describe-step.ts';
 import { traceWords } from '../../language/en/trace.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import type { Reader } from '../../language/reader.ts';
+import type { Edit } from '../../plan/edits/edit.ts';
 import { type WeatherKind, weeklyWeather } from '../../sheet/week-weather.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { faultsTemplate } from '../shared/faults-template.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { traceStyles } from './runnel-trace.styles.ts';
-import { traceSteps } from './trace-steps.ts';
+import { zoneWeekActions } from './trace-actions.ts';
+import { answerTemplate } from './trace-answer.ts';
+import { type GroupNote, traceSteps } from './trace-steps.ts';
 
 /** What is traced: the week of a planting, of a zone, of the whole garden, or of its weather. */
 interface Cell {
@@ -26,6 +33,8 @@ interface Cell {
 export interface TraceHost extends LitElement {
   readonly pointedWeek: number | undefined;
 }
+
+type GroupNotes = Partial<Record<StepGroup, GroupNote>>;
 
 type TraceWords = ReturnType<typeof traceWords>;
 
@@ -61,7 +70,44 @@ export class TraceBody {
         <p>${zone === undefined ? words.wholeGarden : isolated(zone.zone.name)}, <span class=${`week ${isPointed ? 'pointed' : ''}`}>${weekText}</span></p>
         ${zone === undefined || zone.plantings.length === 0 ? nothing : this.#whose(zone, planting, words)}
       </header>
-      ${guard([season, week, zone, planting, weather, reader.units, reader.language], () => traceSteps(season, traced, reader))}`;
+      ${zone === undefined ? nothing : answerTemplate({ season, week, zone, planting, reader, choose: (id) => this.#choose(id) })}
+      ${guard([season, week, zone, planting, weather, reader.units, reader.language], () =>
+        traceSteps(season, traced, reader, zone === undefined ? {} : this.#notes(season, { ...cell, zone }, reader)),
+      )}
+      ${zone === undefined || planting !== undefined || view.readOnly ? nothing : this.#actions(view, zone, week)}`;
+  }
+
+  #actions({ season }: ReadyView, zone: ZoneSeason, week: number): TemplateResult {
+    const reader = readingOf(this.#plan.view);
+    const { firstDay } = season.garden.span;
+    const edit = (edit: Edit) => onceAnswered(this.#plan.edit(edit), () => this.#host.requestUpdate());
+    return html`<div role="alert">${faultsTemplate('edit', this.#plan.refused, reader)}</div>
+      ${keyed(`${zone.zone.id} ${week}`, zoneWeekActions({ zone, week, firstDay, reader, edit }))}`;
+  }
+
+  /** What each group of steps of a zone comes to, and the way to the planting that sets its run. */
+  #notes(season: Season, { week, zone, planting }: Cell & { readonly zone: ZoneSeason }, reader: Reader): GroupNotes {
+    const words = traceWords(reader.language);
+    const format = formatFor(reader);
+    const weekly = (kind: WeatherKind) => weeklyWeather(kind, season.weather).weeks[week]?.mm ?? 0;
+    const weather = { says: words.weatherSays(format, weekly('eto'), weekly('rain')) };
+    const answer = weekAnswer(zone, week);
+    if (answer === undefined || planting !== undefined) return { weather };
+    const { run, met, plantings, needMm } = answer;
+    const { decider } = run;
+    const way =
+      decider &&
+      html`<p><button class="plain" @click=${() => this.#choose(decider.id)}>${words.stepsOf(isolated(decider.name))}</button></p>`;
+    return {
+      weather,
+      need: { says: format.quantity(needMm, 'depth'), before: way },
+      minutes: { says: run.runs.length === 0 ? undefined : words.answer.runs(format, run.runs) },
+      check: { says: words.checkSays(format, met, plantings) },
+    };
+  }
+
+  #choose(planting: string): void {
+    this.#plan.select({ ...this.#plan.view.selection, planting });
   }
 
   #whose({ plantings }: ZoneSeason, chosen: PlantingSeason | undefined, words: TraceWords): TemplateResult {

@@ -1,15 +1,48 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { type TracedCell, traceCell } from '../../explain/trace/trace-cell.ts';
-import { type DescribedInput, type DescribedStep, describeStep } from '../../language/describe-step.ts';
+import {
+  type DescribedInput,
+  type DescribedStep,
+  describeStep,
+  STEP_GROUPS,
+  type StepGroup,
+  stepGroup,
+} from '../../language/describe-step.ts';
 import { traceWords } from '../../language/en/trace.ts';
 import type { Reader } from '../../language/reader.ts';
 
-/** The steps to a cell's number, each its title, its result and one plain sentence; how it is worked out is folded beneath. */
-export function traceSteps(season: Season, cell: TracedCell, reader: Reader): TemplateResult {
-  return html`<ol aria-label=${traceWords(reader.language).steps}>
-    ${traceCell(season, cell).map((step) => stepItem(describeStep(step, reader), reader))}
-  </ol>`;
+/** Beside a group's name what it comes to, and what stands before its steps. */
+export interface GroupNote {
+  readonly says?: string | undefined;
+  readonly before?: TemplateResult | undefined;
+}
+
+/**
+ * The steps to a cell's number in four folds, each with what it comes to. A step is its title, its result and one plain sentence; how it
+ * is worked out is folded beneath.
+ */
+export function traceSteps(
+  season: Season,
+  cell: TracedCell,
+  reader: Reader,
+  notes: Partial<Record<StepGroup, GroupNote>>,
+): TemplateResult {
+  const { language } = reader;
+  const words = traceWords(language);
+  const steps = traceCell(season, cell);
+  return html`<div class="groups" role="group" aria-label=${words.steps}>
+    ${STEP_GROUPS.map((group) => {
+      const of = steps.filter(({ id }) => stepGroup(id, language) === group).map((step) => describeStep(step, reader));
+      const { says, before } = notes[group] ?? {};
+      if (of.length === 0 && before === undefined) return nothing;
+      return html`<details class="group" data-group=${group}>
+        <summary><span class="title">${words.groups[group]}</span> <span class="comes-to">${says ?? of.at(-1)?.result ?? ''}</span></summary>
+        ${before ?? nothing}
+        <ol>${of.map((step) => stepItem(step, reader))}</ol>
+      </details>`;
+    })}
+  </div>`;
 }
 
 function stepItem(step: DescribedStep, reader: Reader): TemplateResult {

@@ -1,193 +1,181 @@
 import { css } from 'lit';
 
+/**
+ * One column on a phone, two where there is room.
+ */
 export const weekStyles = css`
+  :host {
+    container: runnel-week / inline-size;
+  }
+
   header {
     display: grid;
-    gap: 0.35rem;
+    gap: 0.1rem;
+  }
+
+  h2 {
+    font-size: calc(var(--_size) * 1.75);
+    font-weight: 700;
+    line-height: 1.15;
+  }
+
+  h2:focus {
+    outline: none;
+  }
+
+  h3 {
+    font-size: calc(var(--_size) * 1.25);
+    line-height: 1.25;
+  }
+
+  section {
+    margin-block-start: 1.1rem;
+  }
+
+  .head {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.1rem 1rem;
+    align-items: baseline;
+    justify-content: space-between;
+  }
+
+  .head > button {
+    flex: none;
+    align-self: center;
+  }
+
+  .one-line {
+    flex-wrap: nowrap;
+  }
+
+  .told {
+    margin-block-start: 0.75rem;
+    padding: 0.5rem 0.75rem;
+    border-inline-start: 3px solid var(--_ink);
+  }
+
+  button.plain {
+    color: var(--_ink);
+  }
+
+  button {
+    min-block-size: 2.75rem;
+    border-color: var(--_ink);
+    border-radius: 0.55rem;
+    background: var(--_blank);
+    font-weight: 600;
+  }
+
+  button.plain {
+    min-block-size: 2rem;
+    background: none;
+    font-weight: 400;
+  }
+
+  .wide {
+    inline-size: 100%;
+    min-block-size: 3.25rem;
+    margin-block-start: 0.6rem;
+  }
+
+  .wide .quiet {
+    font-weight: 400;
+  }
+
+  .primary,
+  .primary .quiet {
+    background: var(--_ink);
+    color: var(--_paper);
+  }
+
+  .runs > li {
+    display: grid;
+    grid-template-columns: 1.25rem minmax(0, 1fr) auto;
+    align-items: center;
+    padding-block: 0.5rem;
+    border-block-end: 1px solid var(--_line);
+  }
+
+  .station {
+    align-self: start;
+    padding-block-start: 0.05rem;
+  }
+
+  .zone {
+    margin-inline-end: 0.35rem;
+    font-size: calc(var(--_size) * 1.07);
+  }
+
+  .run {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 0.8rem;
+    align-items: baseline;
+    line-height: 1.2;
+  }
+
+  .minutes {
+    color: var(--_water);
+    font-size: calc(var(--_size) * 1.75);
+    font-weight: 700;
+    white-space: nowrap;
+  }
+
+  .start {
+    font-size: calc(var(--_size) * 1.07);
+  }
+
+  .ticked .minutes {
+    color: var(--_quiet);
+    font-weight: 400;
+  }
+
+  .tick {
+    display: grid;
+    place-items: center;
+    inline-size: 3.25rem;
+    block-size: 3.5rem;
+    padding: 0;
+    border: 0;
+    background: none;
+  }
+
+  .tick .box {
+    inline-size: 2.5rem;
+    border-width: 2px;
+    border-radius: 0.6rem;
+  }
+
+  .held,
+  .tonight {
+    margin-block-start: 0.75rem;
   }
 
   .steps {
     display: flex;
-    flex-wrap: wrap;
     gap: 0.5rem;
-    margin-block-start: 0.35rem;
+    margin-block-start: 0.6rem;
   }
 
-  .zones {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr));
-    gap: 0 2.5rem;
-    margin-block: 1rem 1.5rem;
-  }
-
-  article {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.3rem;
-    align-content: start;
-    padding-block: 0.85rem;
-    border-block-start: 1px solid var(--_line);
-  }
-
-  .runs h3::before {
-    content: '\\25cf' / '';
-    margin-inline-end: 0.4rem;
-    color: var(--_water);
-  }
-
-  .rests h3::before {
-    content: '\\25cb' / '';
-    margin-inline-end: 0.4rem;
-    color: var(--_quiet);
-  }
-
-  .task strong {
-    display: block;
-    font-size: calc(var(--_size) * 1.15);
-    font-weight: 650;
-  }
-
-  .soak + .quiet {
-    display: block;
-  }
-
-  .rests .task {
-    color: var(--_quiet);
-  }
-
-  dl {
-    display: grid;
-    grid-template-columns: minmax(0, max-content) minmax(0, 1fr);
-    gap: 0.1rem 0.75rem;
-  }
-
-  dt {
-    grid-column: 1;
-    font-weight: 600;
-  }
-
-  dd {
-    grid-column: 2;
-  }
-
-  .state {
-    font-weight: 600;
-  }
-
-  .dry,
-  .short {
-    color: var(--_short);
-  }
-
-  .over {
-    color: var(--_rain);
-  }
-
-  .note {
-    padding-inline-start: 0.75rem;
-    border-inline-start: 2px solid var(--_line);
-    overflow-wrap: anywhere;
-  }
-
-  .check {
-    display: flex;
-    gap: 0.5rem;
-    align-items: center;
-    inline-size: fit-content;
-    min-block-size: 2rem;
-    cursor: pointer;
-  }
-
-  .weather {
-    display: grid;
-    gap: 0.35rem;
-    margin-block-start: 0.75rem;
-  }
-
-  .rain-entry,
-  .rain-entry label,
-  .log li {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.35rem 0.6rem;
-    align-items: center;
-  }
-
-  .entry {
-    display: inline-flex;
-    flex-wrap: wrap;
-    gap: 0.3rem;
-    align-items: center;
-    min-inline-size: 0;
-  }
-
-  .entry input {
-    inline-size: 4.5rem;
-    min-block-size: 2rem;
-    padding-inline: 0.4rem;
-    border: 1px solid var(--_quiet);
-    border-radius: 0.4rem;
-    background: var(--_paper);
-    color: var(--_ink);
-    font: inherit;
-    text-align: end;
-  }
-
-  .entry input[aria-invalid='true'] {
-    border-color: var(--_short);
-  }
-
-  .entry .refused {
-    flex-basis: 100%;
-    max-inline-size: 18rem;
-    color: var(--_short);
-    font-size: var(--_size-small);
-    overflow-wrap: anywhere;
-  }
-
-  .entry .refused[hidden] {
-    display: none;
-  }
-
-  .closing {
-    margin-block-start: 0.75rem;
-  }
-
-  .log ul {
-    display: grid;
-    gap: 0.35rem;
-    margin-block-start: 0.35rem;
-  }
-
-  .log .day {
-    min-inline-size: 5.5rem;
-  }
-
-  .forecast table {
-    inline-size: auto;
-  }
-
-  .forecast :is(th, td) {
-    padding: 0.15rem 0.75rem 0.15rem 0;
-    border: 0;
+  .steps button {
+    flex: 1;
+    border-color: var(--_line);
     font-weight: 400;
-    text-align: start;
-  }
-
-  [type='checkbox'] {
-    inline-size: 1.2rem;
-    block-size: 1.2rem;
-    margin: 0;
-    accent-color: var(--_water);
   }
 
   .cautions {
     display: grid;
     gap: 0.35rem;
+    margin-block-start: 1.5rem;
     padding-block-start: 0.75rem;
     border-block-start: 1px solid var(--_line);
     color: var(--_quiet);
     font-size: var(--_size-small);
+  }
+
+  .cautions h3 {
+    font-size: inherit;
   }
 
   .cautions ul {
@@ -195,22 +183,27 @@ export const weekStyles = css`
     gap: 0.25rem;
   }
 
-  @media (pointer: coarse) {
-    .check,
-    .entry input {
-      min-block-size: 2.75rem;
+  @container runnel-week (min-width: 52rem) {
+    .sides {
+      display: grid;
+      grid-template-columns: minmax(0, 24rem) minmax(0, 36rem);
+      gap: 0 3.5rem;
+    }
+
+    .row {
+      grid-template-columns: minmax(0, 1fr) repeat(7, 2.5rem);
     }
   }
 
   @media print {
-    .steps,
-    .closing,
-    .weather,
-    .log {
+    button:not(.cell, .tick),
+    .forecast,
+    .weather {
       display: none;
     }
 
-    article {
+    li,
+    .row {
       break-inside: avoid;
     }
   }

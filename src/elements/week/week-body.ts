@@ -1,152 +1,296 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { type DayNumber, dayNumber, type IsoDate, isIsoDate, isoDate } from '../../engine/calendar.ts';
-import { type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
-import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { type IsoDate, isoDate } from '../../engine/calendar.ts';
+
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { weekWords } from '../../language/en/week.ts';
+import { weekCloseWords } from '../../language/en/week-close.ts';
 import { formatFor } from '../../language/format/format.ts';
-import type { Edit } from '../../plan/edits/edit.ts';
-import { weekRunEdit } from '../../sheet/entry/run-edits.ts';
+import { isolated } from '../../language/format/isolated.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { fetchPart } from '../shared/fetch-part.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { closeWeekStyles } from './close-week.styles.ts';
+import { closeWeek } from './close-week.ts';
+import type { ClosingState } from './closing.ts';
+import { rainTubesStyles } from './rain-tubes.styles.ts';
+import { depthText, leaveField, onLifted, rainTubes, readRainMm } from './rain-tubes.ts';
 import { weekStyles } from './runnel-week.styles.ts';
-import { WeekEntries } from './week-entries.ts';
-import { weekForecast } from './week-forecast.ts';
-import { weekLog } from './week-log.ts';
-import { weekRain } from './week-rain.ts';
-import { weekZone } from './week-zone.ts';
+import { todayRuns } from './today-runs.ts';
+import { dayEdit, runAsItStands } from './week-edits.ts';
+import { type SendEdit, WeekEntries } from './week-entries.ts';
+import { forecastSentence, weekForecast } from './week-forecast.ts';
+import { DAYS, dayOf, hasLog, type WeekContext, weekHolding } from './week-model.ts';
+import { isToBeClosed, weekState } from './week-state.ts';
+import { weekTableStyles } from './week-table.styles.ts';
+import { tableKey, weekLitres, weekTable } from './week-table.ts';
+
+const TODAYS_TUBE = '.now>.glass>input';
 
 /** The element whose content this is. */
 export interface WeekHost extends LitElement {
   readonly today: IsoDate | undefined;
+  readonly answersWhy: boolean;
 }
 
-/** The week that is shown, the steps to others, and what to do in each zone. */
+/** This week: what to run today, the rain, the week day by day; and closing it. */
 export class WeekBody {
   readonly #host: WeekHost;
   readonly #plan: PlanConsumer;
   readonly #entries: WeekEntries;
+  /** Another week than that of today, where one was stepped to. */
+  #shown: number | undefined;
+  #closing: ClosingState | undefined;
+  /** The plan as a week was closed: undo stands beside it. */
+  #closedPlan: Plan | undefined;
+  #isRainOpen = false;
+  #isTotal = false;
+  #documentId: number | undefined;
 
   constructor(host: WeekHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
     this.#entries = new WeekEntries(plan, () => host.requestUpdate());
-    adoptStyles(host.renderRoot, weekStyles);
+    for (const styles of [weekStyles, weekTableStyles, rainTubesStyles, closeWeekStyles])
+      adoptStyles(host.renderRoot, styles);
   }
 
   render(): unknown {
     const { view } = this.#plan;
     this.#entries.follow();
-    return isReady(view) ? this.#list(view, this.#weekShown(view)) : waitingTemplate(view);
+    if (!isReady(view)) return waitingTemplate(view);
+    if (view.documentId !== this.#documentId) this.#startOver(view);
+    const faults = html`<div role="alert">${faultsTemplate('edit', this.#entries.faults, readingOf(view))}</div>`;
+    const closing = this.#closing;
+    if (closing !== undefined && !view.readOnly && closing.week < view.season.garden.span.weeks) {
+      return html`${faults}${this.#closeScreen(view, closing)}`;
+    }
+    return html`${faults}${this.#week(this.#context(view, this.#weekShown(view)))}`;
   }
 
-  #weekShown({ season, selection }: ReadyView): number {
-    return selection.week ?? weekOf(season, this.#host.today) ?? 0;
+  #startOver({ documentId }: ReadyView): void {
+    this.#documentId = documentId;
+    this.#shown = undefined;
+    this.#closing = undefined;
+    this.#closedPlan = undefined;
   }
 
-  #list(view: ReadyView, week: number): TemplateResult {
-    const { season } = view;
-    const reader = readingOf(view);
-    const say = weekWords(reader.language);
-    const format = formatFor(reader);
+  #context(view: ReadyView, week: number): WeekContext {
+    return { view, week, firstDay: view.season.garden.span.firstDay + 7 * week, today: dayOf(this.#host.today) };
+  }
+
+  #weekShown({ season }: ReadyView): number {
     const { firstDay, weeks } = season.garden.span;
-    const start = firstDay + 7 * week;
-    const total = season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
-    const minutes = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'minutes', week), 0);
-    const hasClimate = !weeksWithoutClimate(season).includes(week);
-    return html`<div role="alert">${faultsTemplate('edit', this.#entries.faults, reader)}</div>
-      <header>
-        <p class="quiet small">${say.heading(format, week + 1, weeks)}</p>
-        <h2 part="title">${format.days(start, start + 6, 'long')}</h2>
-        <p>${say.total(format, minutes, total)}</p>
-        ${this.#steps(view, week)}
-      </header>
-      ${this.#weather(view, week)} ${this.#closing(view, week)}
-      <div class="zones">${season.zones.map((zone) => this.#zone(view, zone, week, hasClimate))}</div>
-      ${cautionsTemplate(season.garden.supply.tank !== undefined, reader.language)}`;
-  }
-
-  #steps(view: ReadyView, week: number): TemplateResult {
-    const { weeks } = view.season.garden.span;
-    const say = weekWords(readingOf(view).language);
-    const now = weekOf(view.season, this.#host.today);
-    const go = (to: number) => () => this.#plan.select({ ...view.selection, week: to });
-    return html`<div class="steps" role="group" aria-label=${say.steps}>
-      <button ?disabled=${week === 0} @click=${go(week - 1)}>${say.previous}</button>
-      <button ?disabled=${now === undefined || now === week} @click=${go(now ?? week)}>${say.thisWeek}</button>
-      <button ?disabled=${week === weeks - 1} @click=${go(week + 1)}>${say.next}</button>
-    </div>`;
-  }
-
-  /** The gauge, and what is forecast; nothing where the plan can only be looked at. */
-  #weather(view: ReadyView, week: number): TemplateResult | typeof nothing {
-    if (view.readOnly) return nothing;
-    const firstDay = view.season.garden.span.firstDay + 7 * week;
     const today = dayOf(this.#host.today);
-    const entries = this.#entries;
-    return html`<div class="weather">
-      ${weekRain({ view, week, firstDay, today, entries })}
-      ${weekForecast({ view, firstDay, today, entries })}
-    </div>`;
+    const now = weekHolding(season, today) ?? (today < firstDay ? 0 : weeks - 1);
+    return Math.min(this.#shown ?? now, weeks - 1);
   }
 
-  /** Logs all zones as they stand; nothing where that is done, or in a week that has not begun. */
-  #closing(view: ReadyView, week: number): TemplateResult | typeof nothing {
-    const { season, readOnly } = view;
-    const firstDay = season.garden.span.firstDay + 7 * week;
-    if (readOnly || firstDay > dayOf(this.#host.today) || weeksWithoutClimate(season).includes(week)) return nothing;
-    const open = season.zones.filter((zone) => zoneOrigin(zone, week) !== 'run' && isOpen(zone, week));
-    if (open.length === 0) return nothing;
-    const edit = () => this.#plan.edit(logged(open.map((zone) => weekRunEdit({ zone, week, firstDay }))));
-    return html`<p class="closing"><button @click=${edit}>${weekWords(readingOf(view).language).logAll}</button></p>`;
-  }
+  readonly #send: SendEdit = (edit, taken) =>
+    onceAnswered(this.#plan.edit(edit), ({ ok }) => {
+      if (ok) taken?.();
+    });
 
-  #zone(view: ReadyView, zone: ZoneSeason, week: number, hasClimate: boolean): TemplateResult {
-    const { season, readOnly } = view;
-    const firstDay = season.garden.span.firstDay + 7 * week;
-    const at = { zone, week, firstDay };
-    const check = (done: boolean) =>
-      this.#plan.edit(
-        done
-          ? logged([weekRunEdit(at)])
-          : { type: 'set-minutes-run', zone: zone.zone.id, week: isoDate(firstDay), minutes: undefined },
-      );
-    return weekZone({
-      season: zone,
-      week,
-      firstDay,
-      reader: readingOf(view),
-      note: zone.zone.choices.get(week)?.note,
-      hasClimate,
-      check: readOnly ? undefined : check,
-      isPast: firstDay + 7 <= dayOf(this.#host.today),
-      log: readOnly ? undefined : weekLog({ ...at, view, entries: this.#entries }),
+  readonly #update = (): void => this.#host.requestUpdate();
+  #closeScreen(view: ReadyView, state: ClosingState): TemplateResult {
+    const leave = (): void => {
+      this.#closing = undefined;
+      this.#update();
+      this.#focus('h2');
+    };
+    return closeWeek({
+      context: this.#context(view, state.week),
+      state,
+      entries: this.#entries,
+      send: this.#send,
+      change: (change) => {
+        this.#closing = { ...state, ...change };
+        this.#update();
+      },
+      back: leave,
+      closed: () => {
+        this.#closedPlan = this.#plan.view.plan;
+        leave();
+      },
     });
   }
-}
 
-/** Something grows, and the week is not closed by hand. */
-function isOpen(zone: ZoneSeason, week: number): boolean {
-  return zoneState(zone, week) !== 'off' && zoneOrigin(zone, week) !== 'closed';
-}
+  #week(context: WeekContext): TemplateResult {
+    const { view, week, firstDay, today } = context;
+    const { season, plan } = view;
+    const { language } = readingOf(view);
+    const say = weekWords(language);
+    const format = formatFor(readingOf(view));
+    const { weeks } = season.garden.span;
+    const isNow = weekHolding(season, today) === week;
+    const hasClimate = !weeksWithoutClimate(season).includes(week);
+    const title = isNow ? format.day(today, 'weekdayAndDay') : format.days(firstDay, firstDay + 6, 'long');
+    return html`<header>
+        <p class="quiet small">${say.place(format, isolated(plan.name), week + 1, weeks)}</p>
+        <h2 part="title" tabindex="-1">${title}</h2>
+        ${isNow ? nothing : this.#elsewhere(context)}
+      </header>
+      ${this.#justClosed(view)}
+      <div class="sides">
+        <div>
+          ${isNow ? todayRuns({ ...context, ask: this.#ask(context.week) }, this.#send) : nothing} ${this.#rain(context)}
+        </div>
+        <div>
+          ${this.#lastWeek(context)}
+          <section class="week">
+            <div class="head"><h3>${say.table.title}</h3><p class="quiet small">${say.table.sum(format, firstDay, weekLitres(context))}</p></div>
+            ${weekState(context)}
+            ${weekTable({
+              context,
+              hasClimate,
+              isFull: true,
+              canPress: (_, day) => firstDay + day.offset <= today && (day.minutes > 0 || day.isLogged),
+              press: view.readOnly
+                ? undefined
+                : (zone, day) =>
+                    this.#send(
+                      dayEdit(
+                        context,
+                        zone,
+                        day.offset,
+                        day.isLogged ? undefined : runAsItStands(context, zone, day.offset),
+                      ),
+                    ),
+            })}
+            ${tableKey(context)}
+          </section>
+          ${this.#actions(context)}
+        </div>
+      </div>
+      ${cautionsTemplate(season.garden.supply.tank !== undefined, language)}`;
+  }
 
-/** What several zones ran, as one step. */
-function logged(edits: readonly Edit[]): Edit {
-  return { type: 'together', action: 'log-weeks', edits };
-}
+  #elsewhere({ view, today }: WeekContext): TemplateResult {
+    const { span } = view.season.garden;
+    const say = weekWords(readingOf(view).language);
+    const format = formatFor(readingOf(view));
+    if (today < span.firstDay) return html`<p>${say.before(format, span.firstDay)}</p>`;
+    const last = span.firstDay + 7 * span.weeks - 1;
+    if (today > last) return html`<p>${say.after(format, last)}</p>`;
+    return html`<p>${say.another} <button class="plain" name="this-week" @click=${() => this.#show(undefined)}>${say.thisWeek}</button></p>`;
+  }
 
-/** A day that is none is today. */
-function dayOf(day: IsoDate = todayHere()): DayNumber {
-  return dayNumber(isIsoDate(day) ? day : todayHere());
-}
+  #show(week: number | undefined): void {
+    this.#shown = week;
+    this.#isRainOpen = false;
+    this.#update();
+    this.#focus('h2');
+  }
 
-/** The week of the season that holds today; nothing outside the season. */
-function weekOf({ garden }: Season, today: IsoDate = todayHere()): number | undefined {
-  if (!isIsoDate(today)) return undefined;
-  const week = Math.floor((dayNumber(today) - garden.span.firstDay) / 7);
-  return week >= 0 && week < garden.span.weeks ? week : undefined;
+  #focus(selector: string): void {
+    void this.#host.updateComplete.then(() => this.#host.renderRoot.querySelector<HTMLElement>(selector)?.focus());
+  }
+
+  #justClosed(view: ReadyView): TemplateResult | typeof nothing {
+    if (this.#closedPlan === undefined || this.#closedPlan !== view.plan) return nothing;
+    const say = weekCloseWords(readingOf(view).language);
+    return html`<p class="told" role="status">${say.done}
+      <button class="plain" name="undo" @click=${() => this.#plan.step('undo')}>${say.undo}</button></p>`;
+  }
+
+  /** The week before, while it is not closed: it comes first. */
+  #lastWeek({ view, week, today, firstDay }: WeekContext): TemplateResult | typeof nothing {
+    const isNow = weekHolding(view.season, today) === week;
+    if (view.readOnly || !isNow || week === 0 || !isToBeClosed(this.#context(view, week - 1))) return nothing;
+    if (!hasLog(view) && readRainMm(this.#context(view, week - 1)) === undefined) return nothing;
+    const reader = readingOf(view);
+    const words = weekWords(reader.language).closeLast(formatFor(reader), firstDay - 7);
+    return html`<p class="told"><button name="close-last" @click=${() => this.#close(view, week - 1)}>${words}</button></p>`;
+  }
+
+  #ask(week: number): ((zone: string) => void) | undefined {
+    if (!this.#host.answersWhy) return undefined;
+    return (zone) => this.#host.dispatchEvent(new RunnelWhyEvent({ zone, week }));
+  }
+
+  #close(view: ReadyView, week: number): void {
+    this.#closing = { week, before: view.season, isTotal: this.#isTotal };
+    this.#isRainOpen = false;
+    this.#update();
+    this.#focus('h2');
+  }
+
+  #rain(context: WeekContext): TemplateResult | typeof nothing {
+    const { view, firstDay, today } = context;
+    if (firstDay > today) return view.readOnly ? nothing : this.#forecast(context);
+    const say = weekWords(readingOf(view).language).rain;
+    const mm = readRainMm(context);
+    const last = Math.min(today, firstDay + 6);
+    const days = DAYS.map((back) => last - 6 + back).filter((day) => day >= view.season.garden.span.firstDay);
+    const toggle = (event: Event): void => {
+      leaveField(event);
+      this.#isRainOpen = !this.#isRainOpen;
+      this.#update();
+      if (this.#isRainOpen) this.#focus(TODAYS_TUBE);
+    };
+    return html`<section class="weather">
+      <div class="head one-line">
+        <h3>${say.title} <span class="rain">${mm === undefined ? nothing : depthText(mm, view)}</span>
+          ${mm === undefined ? html`<span class="quiet small">${say.none}</span>` : nothing}</h3>
+        ${
+          view.readOnly
+            ? nothing
+            : html`<button name="enter-rain" aria-expanded=${this.#isRainOpen ? 'true' : 'false'} @touchend=${onLifted(toggle)} @click=${toggle}>${this.#isRainOpen ? say.done : say.enter}</button>`
+        }
+      </div>
+      ${
+        this.#isRainOpen && !view.readOnly
+          ? rainTubes({
+              context,
+              days,
+              entries: this.#entries,
+              isTotal: this.#isTotal,
+              setTotal: (isTotal) => {
+                this.#isTotal = isTotal;
+                this.#update();
+                this.#focus(isTotal ? '.total>.entry>input' : TODAYS_TUBE);
+              },
+            })
+          : nothing
+      }
+      ${this.#forecast(context)}
+    </section>`;
+  }
+
+  #forecast(context: WeekContext): TemplateResult {
+    const { view, firstDay, today } = context;
+    const entry = { view, firstDay, today, entries: this.#entries };
+    return html`${forecastSentence(entry)} ${view.readOnly ? nothing : weekForecast(entry)}`;
+  }
+
+  async #print(view: ReadyView, week: number): Promise<void> {
+    const part = await fetchPart(() => import('../shared/paper/paper-dialog.ts'));
+    const today = isoDate(dayOf(this.#host.today));
+    await part?.openPaper(this.#host.renderRoot as ShadowRoot, view, { kind: 'shed', week, today });
+  }
+
+  #actions(context: WeekContext): TemplateResult {
+    const { view, week, firstDay, today } = context;
+    const say = weekWords(readingOf(view).language);
+    const format = formatFor(readingOf(view));
+    const { weeks } = view.season.garden.span;
+    const canClose = !view.readOnly && isToBeClosed(context);
+    return html`<div class="actions">
+      ${
+        canClose
+          ? html`<button class=${today >= firstDay + 6 ? 'wide primary' : 'wide'} name="close-week" @click=${() => this.#close(view, week)}>${say.close}
+              <span class="quiet small">${today < firstDay + 6 ? say.closeFrom(format, firstDay + 6) : nothing}</span></button>`
+          : nothing
+      }
+      <button class="wide" name="print" @click=${() => this.#print(view, week)}>${say.print} <span class="quiet small">${say.printSays}</span></button>
+      <div class="steps" role="group" aria-label=${say.steps}>
+        <button name="previous" ?disabled=${week === 0} @click=${() => this.#show(week - 1)}>${say.previous}</button>
+        <button name="next" ?disabled=${week === weeks - 1} @click=${() => this.#show(week + 1)}>${say.next}</button>
+      </div>
+    </div>`;
+  }
 }

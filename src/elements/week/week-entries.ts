@@ -2,16 +2,23 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { describeFault } from '../../language/describe-fault.ts';
+import { doubtsWords } from '../../language/en/doubts.ts';
 import { faultListWords } from '../../language/en/fault-list.ts';
 import type { Reader } from '../../language/reader.ts';
+import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
-import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
+
+/** Sends an edit up; `taken` is called once it is accepted. */
+export type SendEdit = (edit: Edit, taken?: () => void) => void;
 
 interface Refused {
   /** As typed. */
   readonly text: string;
   readonly why: (reader: Reader) => string;
+  /** What saves it all the same, where it was only asked about. */
+  readonly keep?: (() => void) | undefined;
 }
 
 export class WeekEntries {
@@ -52,8 +59,15 @@ export class WeekEntries {
     this.#update();
   }
 
-  send(key: string, text: string, edit: Edit): void {
-    const result = this.#plan.edit(edit);
+  /** Where there is a doubt it is asked about first: the text stays in its field, with a button that sends the edit. */
+  send(key: string, text: string, edit: Edit, doubt?: string): void {
+    if (doubt !== undefined) {
+      this.#refused.set(key, { text, why: () => doubt, keep: () => this.send(key, text, edit) });
+      this.#update();
+    } else onceAnswered(this.#plan.edit(edit), (result) => this.#answered(key, text, result));
+  }
+
+  #answered(key: string, text: string, result: EditResult): void {
     if (result.ok) {
       this.take(key);
       return;
@@ -85,7 +99,7 @@ export interface EntryField {
 }
 
 export type Read =
-  | { readonly kind: 'edit'; readonly edit: Edit }
+  | { readonly kind: 'edit'; readonly edit: Edit; readonly doubt?: string | undefined }
   | { readonly kind: 'same' }
   | { readonly kind: 'refused'; readonly why: string };
 
@@ -98,7 +112,7 @@ export function entryField(
   const changed = (event: Event) => {
     const typed = (event.target as HTMLInputElement).value;
     const entry = read(typed);
-    if (entry.kind === 'edit') entries.send(key, typed, entry.edit);
+    if (entry.kind === 'edit') entries.send(key, typed, entry.edit, entry.doubt);
     else if (entry.kind === 'same') entries.take(key);
     else entries.refuse(key, typed, () => entry.why);
   };
@@ -106,6 +120,13 @@ export function entryField(
     ><input name=${key} inputmode="decimal" autocomplete="off" aria-label=${label}
       aria-invalid=${refused === undefined ? nothing : 'true'} aria-describedby=${`${key}-why`}
       .value=${live(refused?.text ?? text)} @change=${changed} /><span>${unit}</span>
-    <span class="refused" id=${`${key}-why`} role="alert" ?hidden=${refused === undefined}>${refused?.why(reader)}</span></span
+    ${whyTemplate(key, entries, reader)}</span
   >`;
+}
+
+/** Why the text in a field is not saved, and where it was only asked about what saves it. */
+export function whyTemplate(key: string, entries: WeekEntries, reader: Reader): TemplateResult {
+  const refused = entries.refused(key);
+  return html`<span class="refused" id=${`${key}-why`} role="alert" ?hidden=${refused === undefined}>${refused?.why(reader)}
+    ${refused?.keep === undefined ? nothing : html`<button class="plain" name=${`${key}-keep`} @click=${refused.keep}>${doubtsWords(reader.language).keep}</button>`}</span>`;
 }

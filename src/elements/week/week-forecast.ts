@@ -1,12 +1,15 @@
 /** What is forecast for days of the week, entered today: only mornings from today on know it. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { type DayNumber, type IsoDate, isoDate } from '../../engine/calendar.ts';
+import { toSi } from '../../engine/units.ts';
+import { doubtsWords } from '../../language/en/doubts.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import { changed } from '../../plan/edits/change.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan, PlanForecast } from '../../plan/schema/plan-schema.ts';
+import { MOST_ETO_MM_PER_DAY } from '../../sheet/entry/weather-entry.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { entryField, type Read, type WeekEntries } from './week-entries.ts';
 
@@ -38,18 +41,7 @@ export function weekForecast({ view, firstDay, today, entries }: ForecastEntry):
         label: say[kind](format.weekday(day)),
         text: known === undefined ? '' : format.number(known.figure, MOST_DECIMALS),
         unit: format.unit('depth'),
-        read: (text): Read => {
-          const issued = isoDate(today);
-          if (text.trim() === '') {
-            return known === undefined
-              ? { kind: 'same' }
-              : { kind: 'edit', edit: forecastEdit(plan, known.issued, isoDate(day), { [kind]: undefined }) };
-          }
-          const parsed = parseQuantity(text, 'depth', reader);
-          if (parsed.kind !== 'number') return { kind: 'refused', why: parsed.why };
-          if (parsed.value === known?.figure) return { kind: 'same' };
-          return { kind: 'edit', edit: forecastEdit(plan, issued, isoDate(day), { [kind]: parsed.value }) };
-        },
+        read: (text) => readForecast(text, { kind, day, known, view, today }),
       },
       entries,
       reader,
@@ -65,6 +57,46 @@ export function weekForecast({ view, firstDay, today, entries }: ForecastEntry):
       </tbody>
     </table>
   </details>`;
+}
+
+interface ForecastFigure {
+  readonly kind: Kind;
+  readonly day: DayNumber;
+  readonly known: ReturnType<typeof knownFigure>;
+  readonly view: ReadyView;
+  readonly today: DayNumber;
+}
+
+function readForecast(text: string, { kind, day, known, view, today }: ForecastFigure): Read {
+  const { plan } = view;
+  const reader = readingOf(view);
+  const edit = (issued: string, figure: number | undefined): Read => ({
+    kind: 'edit',
+    edit: forecastEdit(plan, issued, isoDate(day), { [kind]: figure }),
+  });
+  if (text.trim() === '') return known === undefined ? { kind: 'same' } : edit(known.issued, undefined);
+  const parsed = parseQuantity(text, 'depth', reader);
+  if (parsed.kind !== 'number') return { kind: 'refused', why: parsed.why };
+  if (parsed.value === known?.figure) return { kind: 'same' };
+  if (kind === 'eto' && toSi(parsed.value, 'depth', plan.units) > MOST_ETO_MM_PER_DAY) {
+    const say = doubtsWords(reader.language)['too-much-eto-a-day'];
+    return { kind: 'refused', why: say(formatFor(reader), MOST_ETO_MM_PER_DAY) };
+  }
+  return edit(isoDate(today), parsed.value);
+}
+
+/** What is forecast for the days of the week to come. */
+export function forecastSentence({ view, firstDay, today }: ForecastEntry): TemplateResult | typeof nothing {
+  const { plan } = view;
+  const reader = readingOf(view);
+  const format = formatFor(reader);
+  const say = weekWords(reader.language).forecast;
+  const from = Math.max(firstDay, today);
+  const days = Array.from({ length: Math.max(0, firstDay + 7 - from) }, (_, at) => from + at).flatMap((day) => {
+    const rain = knownFigure(plan, isoDate(day), 'rain')?.figure;
+    return rain === undefined || rain === 0 ? [] : [say.onDay(format, day, toSi(rain, 'depth', plan.units))];
+  });
+  return days.length === 0 ? nothing : html`<p>${say.says(format, days)} <span class="quiet">${say.counts}</span></p>`;
 }
 
 interface KnownFigure {

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { chartLines } from '../../../src/elements/chart/chart-lines.ts';
 import { cumulative } from '../../../src/engine/season/cumulative.ts';
+import { SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
 import { supplyBlock } from '../shared/supply-block.ts';
 
 const block = supplyBlock({
@@ -34,6 +35,15 @@ it('leaves exactly the unmet demand between the supplies and the line of demand'
   const gaps = heights(demand).map((height, bound) => height - (met[bound]?.y ?? Number.NaN));
   expect(gaps).toEqual([0, ...totals.unmet]);
   expect(heights(fromSoil)).toEqual(heights(met));
+});
+
+it('lays what the roots did not keep on the line of demand: the top is rain, soil and meter', () => {
+  const watered = { ...block, figures: block.figures.slice() };
+  watered.figures.set([50, 10, 160], SUPPLY_FIELDS.litres * 3);
+  const { demand, notKept, meter } = chartLines(cumulative(watered), 'metric');
+  expect(heights(meter)).toEqual([0, 50, 60, 220]);
+  // 20, 30 and 60 L by then: 50 - 30, 60 - 30 and 220 - 160.
+  expect(heights(notKept).map((top, bound) => top - (demand[bound]?.y ?? Number.NaN))).toEqual([0, 20, 30, 60]);
 });
 
 it('states volumes in the unit of the plan: 231 cubic inches to a gallon', () => {

@@ -71,21 +71,21 @@ it('says which week, where only one is short', () => {
 it('says that demand is met, and how much rain counted', () => {
   const rainLitres = 1240 * LITRES_PER_GALLON;
   expect(say({ kind: 'met', rainLitres, irrigationLitres: 4 * rainLitres, unmetLitres: 0 })).toBe(
-    'Demand is met all season; 1,240 gal of rain counted',
+    'Enough for every planting; 1,240 gal of rain counted',
   );
 });
 
 it('says what is missing all the same, where it is too little to be the finding', () => {
   const rainLitres = 1240 * LITRES_PER_GALLON;
   expect(say({ kind: 'met', rainLitres, irrigationLitres: rainLitres, unmetLitres: 8.7 * LITRES_PER_GALLON })).toBe(
-    'Demand is met but for 8.7 gal; 1,240 gal of rain counted',
+    'Enough but for 8.7 gal; 1,240 gal of rain counted',
   );
 });
 
 it('speaks of irrigation where there was next to no rain', () => {
   const irrigationLitres = 5000 * LITRES_PER_GALLON;
   expect(say({ kind: 'met', rainLitres: 1, irrigationLitres, unmetLitres: 0 })).toBe(
-    'Demand is met all season, with 5,000 gal of irrigation at the roots',
+    'Enough for every planting, with 5,000 gal of irrigation at the roots',
   );
 });
 

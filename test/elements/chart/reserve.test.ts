@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { reserveLine, reserveOf } from '../../../src/elements/chart/reserve.ts';
+import { isApart, reserveLine, reserveOf } from '../../../src/elements/chart/reserve.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import { fromSi } from '../../../src/engine/units.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
@@ -38,16 +38,19 @@ describe('reserveOf', () => {
 });
 
 describe('reserveLine', () => {
-  it('runs in weeks and in the plan’s unit, on an axis that holds the allowance and what goes beyond it', () => {
+  it('runs in weeks and in the plan’s unit, on a scale that holds the allowance and what goes beyond it', () => {
     const reserve = { kind: 'allowance', weeklyLitres: Float64Array.of(100, 900), mostLitres: 500 } as const;
     expect(reserveLine(reserve, 'metric')).toEqual({
+      kind: 'allowance',
       points: [
         { x: 1, y: 100 },
         { x: 2, y: 900 },
       ],
+      bound: 500,
       most: 900,
     });
     const daily = { ...reserve, kind: 'tank', dailyLitres: Float64Array.of(7, 14) } as const;
     expect(reserveLine(daily, 'metric').points[1]).toEqual({ x: 2 / 7, y: 14 });
+    expect([reserve, daily].map((each) => isApart(reserveLine(each, 'metric')))).toEqual([false, true]);
   });
 });

@@ -9,7 +9,7 @@ import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { html, onPage, quiet, until } from '../shared/on-page.ts';
 
-const reader = readerFor('en-GB', 'us');
+export const reader = readerFor('en-GB', 'us');
 
 /** What the element says on these pages, and what writes its figures. */
 export const say = filesWords(reader.language);

@@ -1,12 +1,13 @@
 import { expect } from 'chai';
 import Papa from 'papaparse';
 import { describeFault } from '../../../src/language/describe-fault.ts';
+import { calendarWords } from '../../../src/language/en/calendar.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, quiet, until } from '../shared/on-page.ts';
-import { all, button, buttonsOf, choose, filesPage, plain, saved, say } from './files-page.ts';
+import { all, button, buttonsOf, choose, filesPage, plain, reader, saved, say } from './files-page.ts';
 
 /** The table as a spreadsheet reads it. */
 const cellsOf = (text: string) => Papa.parse<string[]>(text.replace('\uFEFF', ''), { skipEmptyLines: true }).data;
@@ -64,7 +65,7 @@ describe('runnel-files', () => {
 
   it('writes the whole season: every figure of every zone and planting, by week', async () => {
     const page = await filesPage();
-    expect(all<HTMLOptionElement>(page, 'option').map(({ text }) => text)).to.deep.equal([
+    expect(all<HTMLOptionElement>(page, '.season option').map(({ text }) => text)).to.deep.equal([
       say.extents.all,
       say.extents.volume.us,
       say.extents.minutes,
@@ -76,20 +77,26 @@ describe('runnel-files', () => {
     const [header = [], ...rows] = cellsOf(text);
     expect(header.slice(0, 5)).to.deep.equal(['Zone', 'Planting', 'Measure', 'Unit', '2027-04-05']);
     expect(header.length).to.equal(4 + 30 + 1);
-    expect(rows.map(([of, planting]) => `${of}/${planting}`)).to.deep.equal(
-      ['Beds/', 'Beds/Tomatoes', 'Beds/Shrubs', 'Containers/', 'Containers/Pots by the door'].flatMap((row) => [
-        row,
-        row,
-        row,
-      ]),
-    );
+    const names = rows.map(([of, planting]) => `${of}/${planting}`);
+    // Rain and reference ET; of a zone seven figures, its state, where its run comes from and here a note; of a planting a state,
+    // the width that an emitter wets, the depth of roots and that of a run.
+    const counted = [...new Set(names)].map((row) => [row, names.filter((name) => name === row).length]);
+    expect(Object.fromEntries(counted)).to.include({
+      '/': 2,
+      'Beds/Tomatoes': 11,
+      'Beds/Shrubs': 11,
+      'Containers/Pots by the door': 11,
+    });
     // Set by hand in the plan: 120 minutes in the week of 5 July.
-    expect(rows[1]?.[header.indexOf('2027-07-05')]).to.equal('120');
+    const minutes = rows.find(
+      ([of, planting, measure]) => of === 'Beds' && planting === '' && measure === 'Minutes to run',
+    );
+    expect(minutes?.[header.indexOf('2027-07-05')]).to.equal('120');
   });
 
   it('writes one figure by zone where that is chosen', async () => {
     const page = await filesPage();
-    const [choice] = all<HTMLSelectElement>(page, 'select');
+    const [choice] = all<HTMLSelectElement>(page, '.season select');
     if (choice === undefined) throw new Error('there is no choice');
     choice.value = 'minutes';
     choice.dispatchEvent(new Event('change'));
@@ -115,28 +122,40 @@ describe('runnel-files', () => {
     const { text } = await saved(() => button(page, say.saveTable).click());
     const written = cellsOf(text)
       .slice(1)
+      .filter(([name]) => name !== '')
       .flatMap(([name = '', planting = '']) => (planting === '' ? [name] : [name, planting]));
-    expect(written.length).to.equal(names.length * 3 * 3);
+    // Eleven rows of a zone with its name, and eleven of its planting with both.
+    expect(written.length).to.equal(names.length * (11 + 2 * 11));
     expect(new Set(written.map((name) => name.replace(/^'/, '')))).to.deep.equal(new Set(names));
     for (const name of written) expect(name).not.to.match(/^[=+\-@\t\r\n]/);
   });
 
-  it('prints the page', async () => {
+  it('opens the choice of paper, and prints the pages that are shown there', async () => {
     const page = await filesPage();
-    const { print } = globalThis;
+    button(page, say.print).click();
+    const pages = () => all(page, 'dialog[open] iframe')[0] as HTMLIFrameElement | undefined;
+    await until(() => (pages()?.contentDocument?.body.textContent ?? '').includes('Beds'), 'the pages are shown');
+    const inside = pages()?.contentWindow ?? expect.fail('there are no pages');
     let printed = 0;
-    globalThis.print = () => {
+    inside.print = () => {
       printed++;
     };
-    button(page, say.print).click();
-    globalThis.print = print;
+    (all(page, 'dialog[open] [name=print]')[0] as HTMLElement).click();
     expect(printed).to.equal(1);
   });
 
   it('gives out and prints a plan that can only be looked at, and takes nothing in', async () => {
     const page = await filesPage(mixedGarden(), true);
-    expect(buttonsOf(page)).to.deep.equal([say.save, say.saveTable, say.print]);
-    expect(all(page, 'input, textarea, .drop')).to.deep.equal([]);
+    expect(buttonsOf(page)).to.deep.equal([
+      say.save,
+      say.print,
+      calendarWords(reader.language).form.save,
+      say.workbook.save,
+      say.saveTable,
+      say.review.open,
+      say.nextYear.open,
+    ]);
+    expect(all(page, '[type=file], textarea, .drop')).to.deep.equal([]);
     expect(await accessibilityFaults(page.files)).to.deep.equal([]);
   });
 

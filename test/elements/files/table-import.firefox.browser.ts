@@ -1,5 +1,7 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
+import { writeXlsx } from 'hucre/xlsx';
+import { isolated } from '../../../src/language/format/isolated.ts';
 import { mixedGarden, zone } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, quiet } from '../shared/on-page.ts';
@@ -191,6 +193,34 @@ describe('runnel-files, import', () => {
     expect(status(page)).to.contain(summary('rain', say.pastedTable, 1, 1));
   });
 
+  it('takes the first sheet of a workbook that holds a table, with the same preview and undo', async () => {
+    const page = await filesPage();
+    const workbook = await writeXlsx({
+      sheets: [
+        { name: 'About', rows: [['Our garden'], ['Read on Saturdays']] },
+        {
+          name: 'Gauge',
+          rows: [
+            ['Date', 'Rain (in)'],
+            [new Date(Date.UTC(2027, 4, 1)), 0.5],
+            [new Date(Date.UTC(2027, 4, 2)), 'lots'],
+          ],
+        },
+      ],
+    });
+    await takeUp(page, new Uint8Array(workbook), 'gauge.xlsx');
+    expect(status(page)).to.contain(summary('rain', '“gauge.xlsx”', 2, 1));
+    expect(faultLines(page).length).to.equal(1);
+    expect(all(page, '.preview > p').length).to.equal(0);
+    button(page, say.applyRest).click();
+    await quiet(page.plan);
+    expect(page.plan.plan?.log?.days?.['2027-05-01']?.rain).to.equal(0.5);
+    expect(page.plan.plan?.log?.days?.['2027-05-02']).to.equal(undefined);
+    button(page, say.undo).click();
+    await quiet(page.plan);
+    expect(page.plan.plan?.log?.days?.['2027-05-01']).to.equal(undefined);
+  });
+
   const bytes = (...values: number[]) => new Uint8Array(values);
   const others: readonly (readonly [string, string | Uint8Array<ArrayBuffer>, string])[] = [
     ['an empty file', '', say.refused.empty('“other.file”')],
@@ -226,9 +256,9 @@ describe('runnel-files, import', () => {
     const name = '<img src=x onerror="document.title=\'run\'">';
     const page = await filesPage(mixedGarden({ zones: [zone({ name })], choices: {}, log: {} }));
     await takeUp(page, `Zone,2027-04-12,2027-04-19\n"${name.replaceAll('"', '""')}",45,<b>x</b>\n`, '<i>x</i>.csv');
-    expect(preview(page)[0]?.[0]).to.equal(name);
+    expect(preview(page)[0]?.[0]).to.equal(isolated(name));
     expect(faultLines(page)[0]).to.contain('“<b>x</b>”');
-    expect(status(page)).to.contain('“<i>x</i>.csv”');
+    expect(status(page)).to.contain(`“${isolated('<i>x</i>.csv')}”`);
     expect(all(page, 'img, b, i')).to.deep.equal([]);
   });
 

@@ -8,6 +8,9 @@ import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { fieldUnits } from '../../../src/language/en/field-units.ts';
 import { garden as say } from '../../../src/language/en/garden.ts';
 import { gardenPlace } from '../../../src/language/en/garden-place.ts';
+import { sizes } from '../../../src/language/en/sizes.ts';
+import { formatFor } from '../../../src/language/format/format.ts';
+import { readerFor } from '../../../src/language/reader.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -24,9 +27,11 @@ async function shown(plan?: ReturnType<typeof mixedGarden>): Promise<Page> {
   return { garden: await settled(place, 'runnel-garden'), plan: await settled(place, 'runnel-plan') };
 }
 
-const all = <E extends Element>({ garden }: Page, selector: string): E[] => [
-  ...(garden.shadowRoot?.querySelectorAll<E>(selector) ?? []),
-];
+/** In the garden, and in the weather that stands in its climate's section. */
+const all = <E extends Element>({ garden }: Page, selector: string): E[] =>
+  [garden.shadowRoot, weatherRoot(garden)].flatMap((root) => [...(root?.querySelectorAll<E>(selector) ?? [])]);
+
+const weatherRoot = (garden: Element) => garden.shadowRoot?.querySelector('runnel-weather')?.shadowRoot;
 
 function named<E extends HTMLElement>(page: Page, selector: string, words: string): E {
   const found = all<E>(page, selector).find((each) => (each.textContent ?? '').includes(words));
@@ -69,7 +74,7 @@ async function type(page: Page, name: string, text: string): Promise<void> {
 /** Moves the focus with the Tab key until the element has it. */
 async function tabTo({ garden }: Page, element: HTMLElement): Promise<void> {
   for (let step = 0; step < 120; step++) {
-    if (garden.shadowRoot?.activeElement === element) return;
+    if ([garden.shadowRoot, weatherRoot(garden)].some((root) => root?.activeElement === element)) return;
     await sendKeys({ press: 'Tab' });
   }
   throw new Error(`Tab never reaches ${element.outerHTML.slice(0, 80)}`);
@@ -91,7 +96,8 @@ describe('runnel-garden', () => {
     await quiet(page.garden);
     expect(page.plan.plan?.season.firstDay).to.equal('2027-04-05');
 
-    const climate = () => page.garden.shadowRoot?.querySelector('#climate')?.textContent;
+    const climate = () => weatherRoot(page.garden)?.textContent;
+    await until(() => climate()?.includes(gardenPlace.climate.noClimate) === true, 'the weather is there');
     expect(climate()).to.contain(gardenPlace.climate.noClimate);
     await tabTo(page, control(page, 'climate-table'));
     await sendKeys({ type: 'Fresno' });
@@ -251,6 +257,85 @@ describe('runnel-garden', () => {
     expect(line()).to.deep.include({ emitter: { kind: 'plain', exponent: 0.6 }, risePercent: 20 });
   });
 
+  it('adds a line beside those that lie there, of the same goods, and ends one on a day', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const lines = () => page.plan.plan?.zones[0]?.plantings[0]?.lines ?? [];
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    control(page, 'planting-tomatoes-add').click();
+    await quiet(page.garden);
+    expect(lines()).to.have.length(2);
+    expect(lines()[1]).to.deep.equal(lines()[0]);
+    await type(page, 'planting-tomatoes-line-0-to', '2027-06-30');
+    await type(page, 'planting-tomatoes-line-1-from', '2027-07-01');
+    expect(lines().map(({ from, to }) => [from, to])).to.deep.equal([
+      [undefined, '2027-06-30'],
+      ['2027-07-01', undefined],
+    ]);
+    await type(page, 'planting-tomatoes-line-1-kind', 'solid');
+    await type(page, 'planting-tomatoes-line-1-length', '30');
+    expect(lines()[1]).to.deep.equal({ kind: 'solid', from: '2027-07-01', length: 30 });
+    expect(lines()[0]).to.include({ kind: 'dripline' });
+  });
+
+  it('takes an efficiency of one line, and gives it back to its zone', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const line = () => page.plan.plan?.zones[0]?.plantings[0]?.lines[0];
+    await open(page, zone?.name ?? '', zone?.plantings[0]?.name ?? '');
+    await type(page, 'planting-tomatoes-line-0-application', 'efficiency');
+    await type(page, 'planting-tomatoes-line-0-application-value', '0.7');
+    expect(line()).to.deep.include({ application: { kind: 'efficiency', value: 0.7 } });
+    await type(page, 'planting-tomatoes-line-0-application', '');
+    expect(line()).not.to.have.property('application');
+  });
+
+  it('has other watering days in a month, and the place of a zone when water is cut', async () => {
+    const page = await shown(mixedGarden());
+    const zone = () => page.plan.plan?.zones[0];
+    await open(page, zone()?.name ?? '');
+    expect(named(page, 'summary', 'Other watering days in some months')).to.exist;
+    await type(page, 'zone-beds-wateringDays-7', '5');
+    await type(page, 'zone-beds-wateringDays-8', '9');
+    expect(refusedText(page)).to.contain('from 1 to 7');
+    await type(page, 'zone-beds-wateringDays-8', '4');
+    expect(zone()?.wateringDaysByMonth).to.deep.equal({ 7: 5, 8: 4 });
+    expect(named(page, 'summary', 'July and August')).to.exist;
+    await type(page, 'zone-beds-wateringDays-7', '');
+    await type(page, 'zone-beds-wateringDays-8', '');
+    expect(zone()).not.to.have.property('wateringDaysByMonth');
+    await type(page, 'zone-beds-cutOrder', '2');
+    control(page, 'zone-beds-cutExempt').click();
+    await quiet(page.garden);
+    expect(zone()).to.include({ cutOrder: 2, cutExempt: true });
+  });
+
+  it('has watering restrictions and weeks with less water, each taken out again', async () => {
+    const page = await shown(mixedGarden());
+    const supply = () => page.plan.plan?.supply;
+    await open(page, say.sections.supply);
+    control(page, 'supply-restrictions-add').click();
+    await quiet(page.garden);
+    control(page, 'supply-restrictions-0-weekdays-tue').click();
+    await quiet(page.garden);
+    await type(page, 'supply-restrictions-0-hoursPerDay', '3');
+    expect(supply()?.restrictions).to.deep.equal([{ weekdays: ['thu', 'sat'], hoursPerDay: 3 }]);
+    control(page, 'supply-cuts-add').click();
+    await quiet(page.garden);
+    await type(page, 'supply-cuts-0-share', '0.3');
+    expect(supply()?.cuts?.[0]).to.include({ share: 0.3 });
+    await type(page, 'supply-cuts-0-kind', 'perWeek');
+    await type(page, 'supply-cuts-0-perWeek', '120 gal');
+    expect(supply()?.cuts?.[0]).to.include({ perWeek: 120 });
+    expect(supply()?.cuts?.[0]).not.to.have.property('share');
+    expect(await accessibilityFaults(page.garden)).to.deep.equal([]);
+    for (const name of [gardenPlace.supply.restrictions, gardenPlace.supply.cuts].map(({ unnamed }) => unnamed)) {
+      named(page, 'button', `${say.actions.remove}: ${name(formatFor(readerFor('en', 'us')), 0)}`).click();
+      await quiet(page.garden);
+    }
+    expect(supply()).not.to.have.any.keys('restrictions', 'cuts');
+  });
+
   it('takes a number with a unit, and says which unit it does not take', async () => {
     const page = await shown(mixedGarden());
     const [zone] = page.plan.plan?.zones ?? [];
@@ -387,6 +472,32 @@ describe('runnel-garden', () => {
     expect(names()).to.contain(before[0]);
     page.plan.undo();
     expect(names()).to.deep.equal(before);
+  });
+
+  it('shows of a folded planting its size and flow, takes its size as people say it, and splits it in two with its lines', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    const planting = (index = 0) => page.plan.plan?.zones[0]?.plantings[index];
+    await open(page, zone?.name ?? '');
+    const summary = () => named(page, 'summary', 'Tomatoes').textContent ?? '';
+    await until(() => /120\ssq\sft, 1\.2\sgpm/.test(summary()), 'its size and flow are there');
+    await open(page, zone?.plantings[0]?.name ?? '');
+    await type(page, 'planting-tomatoes-size', '6 pots 5 gallon');
+    expect(planting()).to.deep.include({
+      extent: { kind: 'canopy', count: 6, diameter: 13 },
+      container: { volume: 5 },
+    });
+    await type(page, 'planting-tomatoes-size', 'large');
+    expect(refusedText(page)).to.equal(sizes.notRead);
+    page.plan.undo();
+    await type(page, 'planting-tomatoes-size', '10 x 12 ft');
+    control(page, 'planting-tomatoes-split').click();
+    await quiet(page.garden);
+    expect([planting()?.extent, planting(1)?.extent]).to.deep.equal([
+      { kind: 'bed', length: 10, width: 6 },
+      { kind: 'bed', length: 10, width: 6 },
+    ]);
+    expect(planting(1)).to.deep.include({ name: 'Tomatoes 2', lines: planting()?.lines });
   });
 
   it('passes axe with every kind of form unfolded', async () => {

@@ -7,6 +7,7 @@ import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { entryWords } from '../../../src/language/en/entry.ts';
 import { sheetActionsWords } from '../../../src/language/en/sheet-actions.ts';
 import { formatFor } from '../../../src/language/format/format.ts';
+import { isolated } from '../../../src/language/format/isolated.ts';
 import { US_ENGLISH } from '../../../src/language/language.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import type { Edit } from '../../../src/plan/edits/edit.ts';
@@ -42,6 +43,8 @@ export async function gridPage(plan: Plan = mixedGarden(), today = '2027-07-14')
   const edits: Edit[] = [];
   element.addEventListener('runnel-change', ({ edit }) => edit && edits.push(edit));
   await quiet(element);
+  // It opens on this week; most of what is tried at a desk is in spring.
+  if (innerWidth > 600) gridOf(grid).scrollViewportTo({ col: 2, horizontalSnap: 'start' });
   return { plan: element, grid, edits };
 }
 
@@ -75,7 +78,12 @@ export function cell(grid: Element, row: string, day?: string): HTMLTableCellEle
 
 /** The cell in the first column with this name. */
 export function nameCell(grid: Element, name: string): HTMLTableCellElement {
-  return found(grid, '.runnel-name', name, (td) => td.querySelector('.runnel-name-text')?.textContent === name);
+  return found(
+    grid,
+    '.runnel-name',
+    name,
+    (td) => td.querySelector('.runnel-name-text')?.textContent === isolated(name),
+  );
 }
 
 function found(
@@ -96,10 +104,16 @@ function isOnTop(td: Element): boolean {
   return td.contains(document.elementFromPoint(left + width / 2, top + height / 2));
 }
 
-/** What stands in a cell, line by line. */
+/** What stands in a cell: its main figure, then what is at the end and at the start of the line beneath; or name and detail. */
 export function linesOf(td: Element): readonly string[] {
-  const lines = [...td.childNodes].flatMap(({ textContent }) => (textContent ?? '').split('\n'));
-  return lines.map((line) => line.replaceAll('\u00a0', ' ')).filter((line) => line !== '');
+  const texts = [...td.childNodes].map(({ textContent }) =>
+    (textContent ?? '')
+      .replaceAll('\u200b', '')
+      .replaceAll(/[\u00a0\u202f]/g, ' ')
+      .trim(),
+  );
+  const [main = '', start = '', end = ''] = texts;
+  return (td.classList.contains('runnel-name') ? texts : [main, end, start]).filter((line) => line !== '');
 }
 
 export async function click(target: Element, button: 'left' | 'right' = 'left'): Promise<void> {

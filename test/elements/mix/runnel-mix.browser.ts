@@ -84,9 +84,13 @@ describe('runnel-mix', function () {
     const { mix } = await shown();
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed', 'Shrubs']);
     // 168 min of 120 gph at 0.8; the shrubs' 32.4 gph likewise.
-    expect(textsOf(mix, '.bars dd:last-child')).to.deep.equal(['269 gal', '73 gal']);
-    expect(textsOf(mix, '.verdict strong')).to.deep.equal(['▲ Overwatered', '▲ Overwatered']);
-    expect(textOf(mix, '.verdict .small')).to.match(/drains past its roots; in 1 week, 14–20 Jun$/);
+    expect(textsOf(mix, '.bars dd:last-child .small')).to.deep.equal(['269 gal', '73 gal']);
+    // The unit of the bar stands first.
+    expect(textsOf(mix, '.bars dd:last-child span:first-of-type')[0]).to.match(/^\d+\.\d+ in$/);
+    expect(textsOf(mix, '.verdict strong')).to.deep.equal(['● More than it needs', '▲ Overwatered']);
+    const [more, over] = textsOf(mix, '.verdict .small');
+    expect(more).to.match(/^gets 1\.\d times what it needs; \d+ gal drains past its roots$/);
+    expect(over).to.match(/^gets \d[\d.]* times what it needs; \d+ gal drains past its roots; in \d weeks, /);
     expect(part(mix, '.strip').getAttribute('aria-label')).to.contain(words.picture.never);
     // Of the bed, water is lost in week 2 alone, which is set by hand: runs that are rounded down drain none.
     expect(part(mix, '.strip .lost').getAttribute('d')?.match(/M/g)).to.have.length(1);
@@ -187,7 +191,7 @@ describe('runnel-mix', function () {
     press(mix, '.trial button');
     await quiet(mix);
     expect(textOf(mix, '.tried h3')).to.equal('Only tried: Shrubs moved from Border to Herb bed');
-    expect(textsOf(mix, '.tried li')[0]).to.match(/^Border: from \d+ gal to \d+ gal; from 0 to 0 days short\.$/);
+    expect(textsOf(mix, '.effects li')[0]).to.match(/^Border: from \d+ gal to \d+ gal; from 0 to 0 days short\.$/);
     expect(textsOf(mix, '.picture h3')).to.deep.equal(['Dense bed']);
     expect(plan.store.view.plan).to.equal(before);
     press(mix, '.drop');
@@ -213,7 +217,39 @@ describe('runnel-mix', function () {
     part<HTMLSelectElement>(mix, 'select[name=zone]').value = '';
     press(mix, '.trial button');
     await quiet(mix);
-    expect(textsOf(mix, '.tried li')[1]).to.match(/^Border 2: \d+ gal, 0 days short\.$/);
+    expect(textsOf(mix, '.effects li')[1]).to.match(/^Border 2: \d+ gal, 0 days short\.$/);
+  });
+
+  it('tries several changes together, keeps them beside the plan by name, and takes them when told to', async () => {
+    const start = denseAndShrubs({ choices: {} });
+    const price = { amount: 10, per: 1000, currency: 'USD' };
+    const { mix, plan } = await shown({ ...start, supply: { ...(start.supply ?? { sources: [] }), price } });
+    const before = plan.store.view.plan;
+    const label = words.remedies.change['shut-off']('Shrubs');
+    [...(mix.shadowRoot?.querySelectorAll<HTMLButtonElement>('.try') ?? [])]
+      .find((button) => button.ariaLabel === `Try it: ${label}`)
+      ?.click();
+    await quiet(mix);
+    expect(textOf(mix, '.tried h3')).to.equal('Only tried: Put a shut-off in front of Shrubs');
+    expect(textsOf(mix, '.shopping li')).to.deep.equal(['1 shut-off']);
+    await untilFound(mix);
+    press(mix, '.remedies .try');
+    await quiet(mix);
+    expect(textsOf(mix, '.steps li')).to.have.length(2);
+    expect(plan.store.view.plan?.zones).to.equal(before?.zones);
+    // The plan as it is, and with what is tried: water, days short, money and parts; ten dollars the thousand gallons.
+    const [asIs, tried] = textsOf(mix, '.tried tbody tr');
+    const [, litres = '', money = ''] = /^The plan as it is (\d+) \d+ US\$([\d.]+)/.exec(asIs ?? '') ?? [];
+    expect(Number(money)).to.be.closeTo(Number(litres) / 100, 0.01);
+    expect(tried).to.match(/^With what you try \d+ \d+ US\$[\d.]+$/);
+    part<HTMLInputElement>(mix, '.beside input').value = 'Shut-off and more';
+    press(mix, '.beside button');
+    await until(() => textsOf(mix, '.what-ifs tbody tr').length === 2, 'it stands beside the plan');
+    expect(plan.store.view.plan?.whatIfs?.map(({ name }) => name)).to.deep.equal(['Shut-off and more']);
+    expect(mix.shadowRoot?.querySelector('.tried')).to.equal(null);
+    press(mix, '.take');
+    await until(() => plan.store.view.plan?.zones !== before?.zones, 'the plan has the changes');
+    expect(plan.store.view.plan?.zones[0]?.plantings.find(({ id }) => id === 'shrubs')?.shutOff).to.equal(true);
   });
 
   it('offers nothing to press where the plan can only be looked at', async () => {
@@ -265,18 +301,25 @@ describe('runnel-mix with twelve plantings and the whole catalogue', () => {
   /** Other work on the machine only ever adds to a time: the least of several is nearest to the page's own. */
   const MOST_PAGES = 24;
   const MOST_MS = 1000;
+  const MOST_OPENING_MS = 100;
   const MOST_RENDERS = 60;
 
-  it('has its remedies in the page within a second of the plan, with no task of 50 ms', async function () {
+  it('has its remedies in the page within a second of the plan, and searches with no task of 50 ms', async function () {
     this.timeout(170_000);
-    let [foundMs, longestTaskMs] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (let page = 0; page < MOST_PAGES && (foundMs > MOST_MS || longestTaskMs > 0); page++) {
+    const least: { -readonly [Time in keyof ColdTimes]: number } = {
+      foundMs: Number.POSITIVE_INFINITY,
+      openingMs: Number.POSITIVE_INFINITY,
+      longestTaskMs: Number.POSITIVE_INFINITY,
+    };
+    const isSlow = () => least.foundMs > MOST_MS || least.openingMs > MOST_OPENING_MS || least.longestTaskMs > 0;
+    for (let page = 0; page < MOST_PAGES && isSlow(); page++) {
       const times = await coldTimes();
-      foundMs = Math.min(foundMs, times.foundMs);
-      longestTaskMs = Math.min(longestTaskMs, times.longestTaskMs);
+      for (const time of ['foundMs', 'openingMs', 'longestTaskMs'] as const)
+        least[time] = Math.min(least[time], times[time]);
     }
-    expect(foundMs, 'ms until they are found').to.be.below(MOST_MS);
-    expect(longestTaskMs, 'ms of the longest task').to.be.below(50);
+    expect(least.foundMs, 'ms until they are found').to.be.below(MOST_MS);
+    expect(least.openingMs, 'ms to take the plan').to.be.below(MOST_OPENING_MS);
+    expect(least.longestTaskMs, 'ms of the longest task of the search').to.be.below(50);
   });
 
   it('lets the page do other things while it searches, and writes the list at once', async function () {

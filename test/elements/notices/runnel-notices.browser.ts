@@ -4,13 +4,15 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
+import { isWorthTelling } from '../../../src/explain/notices/worth-telling.ts';
 import { describeFault } from '../../../src/language/describe-fault.ts';
 import { noticesWords } from '../../../src/language/en/notices.ts';
 import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import { benchGarden } from '../../bench/gardens.ts';
 import { mixedGarden, oneBed, tomatoes, zone } from '../../support/small-plans.ts';
-import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
 
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
 const all = (notices: RunnelNotices, selector: string) => [
@@ -41,7 +43,7 @@ describe('runnel-notices', () => {
 
   it('lists the engine’s notices in their order, each by sign, word, name and remedy', async () => {
     const { notices, plan } = await shown(holidays());
-    const expected = noticesOf(plan.season ?? expect.fail('there is no season'));
+    const expected = noticesOf(plan.season ?? expect.fail('there is no season')).filter(isWorthTelling);
     const items = all(notices, '.notice');
     expect(items.length).to.equal(expected.length);
     expect(items.length).to.be.greaterThan(1);
@@ -134,7 +136,7 @@ describe('runnel-notices', () => {
     const name = '<img src=x onerror=alert(1)>';
     const { notices } = await shown(oneBed({ zones: [zone({ plantings: [tomatoes({ name, lines: [] })] })] }));
     expect(all(notices, 'img')).to.have.length(0);
-    expect(plain(all(notices, '.notice strong')[0]?.textContent)).to.equal(`${name}:`);
+    expect(plain(all(notices, '.notice strong')[0]?.textContent)).to.equal(`\u2068${name}\u2069:`);
   });
 
   it('carries the cautions at its foot, the tank’s only where there is a tank', async () => {
@@ -149,5 +151,45 @@ describe('runnel-notices', () => {
     plan.edit({ type: 'change-supply', change: { tank: { capacity: 500, start: 500 } } });
     await quiet(notices);
     expect(foot()).to.match(/not for drinking/);
+  });
+});
+
+describe('the notices of a large garden', () => {
+  afterEach(clearPage);
+
+  it('come in slices, those in the fold a few at a time, all of them on paper', async () => {
+    const place = onPage(
+      html`<runnel-plan locale="en-GB" .plan=${benchGarden(130)}><runnel-notices></runnel-notices></runnel-plan>`,
+    );
+    const notices = place.querySelector('runnel-notices') ?? expect.fail('there are no notices');
+    const root = notices.shadowRoot ?? expect.fail('it has rendered nothing');
+    const { looking } = noticesWords(BRITISH_ENGLISH);
+    let wasLooking = false;
+    const watch = new MutationObserver(() => {
+      wasLooking ||= root.querySelector('.waiting')?.textContent === looking;
+    });
+    watch.observe(root, { childList: true, subtree: true, characterData: true });
+    const plan = place.querySelector('runnel-plan') ?? expect.fail('there is no plan');
+    await until(() => plan.season !== undefined, 'the plan is open');
+    await until(() => wasLooking, 'the notices are looked for');
+    await settled(place, 'runnel-notices');
+    watch.disconnect();
+    const found = noticesOf(plan.season ?? expect.fail('there is no season'));
+    const count = found.filter(isWorthTelling).length;
+    expect(count).to.be.greaterThan(140);
+    expect(all(notices, '.notice').length).to.equal(29);
+    const fold = notices.shadowRoot?.querySelector<HTMLDetailsElement>('.more') ?? expect.fail('there is no fold');
+    fold.open = true;
+    await until(() => all(notices, '.notice').length > 30, 'the fold is filled');
+    expect(all(notices, '.notice').length).to.equal(105);
+    button(fold, /^Show (the last )?\d/).click();
+    await settled(place, 'runnel-notices');
+    expect(all(notices, '.notice').length).to.equal(Math.min(count, 205));
+    dispatchEvent(new Event('beforeprint'));
+    expect(all(notices, '.notice').length).to.equal(count);
+    dispatchEvent(new Event('afterprint'));
+    await settled(place, 'runnel-notices');
+    expect(all(notices, '.notice').length).to.equal(Math.min(count, 205));
+    expect(all(notices, '.notice').length).to.be.greaterThan(30);
   });
 });

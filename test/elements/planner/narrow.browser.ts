@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
+import { PLANNER_VIEWS } from '../../../src/elements/planner/planner-views.ts';
 import type { RunnelPlanner } from '../../../src/elements/planner/runnel-planner.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
@@ -64,13 +65,23 @@ describe('the planner on a phone with all unfolded', () => {
         html`<runnel-planner license-key="non-commercial-and-evaluation" .plan=${plan}></runnel-planner>`,
       );
       const planner = await settled(place, 'runnel-planner');
+      for (const view of PLANNER_VIEWS) {
+        planner.view = view;
+        await quiet(planner);
+      }
       await until(() => planner.querySelector('.handsontable td') !== null, 'the grid is laid out');
       const own = planner.querySelector('runnel-plan');
       own?.select({ zone: 'beds', planting: 'shrubs', week: 14 });
       await quiet(planner);
-      await unfold(planner);
-      expect(detailsIn(planner).length).to.be.greaterThan(20);
-      expect(document.documentElement.scrollWidth).to.be.at.most(WIDTH);
+      let folds = 0;
+      for (const view of PLANNER_VIEWS) {
+        planner.view = view;
+        await quiet(planner);
+        await unfold(planner);
+        folds += detailsIn(planner).length;
+        expect(document.documentElement.scrollWidth, view).to.be.at.most(WIDTH);
+      }
+      expect(folds).to.be.greaterThan(20);
     });
   }
 });

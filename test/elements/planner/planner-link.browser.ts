@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
+import { definePlannerParts } from '../../../src/elements/planner/planner-parts.ts';
 import { planTextFromLink } from '../../../src/exchange/link/plan-text-from-link.ts';
 import { planner } from '../../../src/language/en/planner.ts';
 import { checkPlan } from '../../../src/plan/reading/check-plan.ts';
@@ -9,6 +10,8 @@ import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { oneBed } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, until } from '../shared/on-page.ts';
+
+definePlannerParts();
 
 const textOf = (root: ParentNode | null | undefined, selector: string) =>
   root?.querySelector(selector)?.textContent?.replaceAll(/\s+/g, ' ').trim() ?? '';

@@ -1,4 +1,4 @@
-import { setViewport } from '@web/test-runner-commands';
+import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
 import { RunnelWhyEvent } from '../../../src/elements/shared/events/why-event.ts';
@@ -14,10 +14,18 @@ import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-pag
 const KEY = 'non-commercial-and-evaluation';
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replaceAll(/\s+/g, ' ').trim();
 
-async function shown(plan: Plan = mixedGarden()) {
-  const place = onPage(html`<runnel-planner license-key=${KEY} locale="en-GB" .plan=${plan}></runnel-planner>`);
+async function shown(plan: Plan = mixedGarden(), isFullPage = false) {
+  return shownAt('season', isFullPage, plan);
+}
+
+async function shownAt(view: 'season' | 'week', isFullPage: boolean, plan: Plan = mixedGarden()) {
+  const place = onPage(
+    html`<runnel-planner license-key=${KEY} locale="en-GB" .plan=${plan} ?full-page=${isFullPage}></runnel-planner>`,
+  );
   const planner = await settled(place, 'runnel-planner');
-  await until(() => planner.querySelector('.handsontable td') !== null, 'the grid is laid out');
+  if (view === 'season') {
+    await until(() => planner.querySelector('.handsontable td') !== null, 'the grid is laid out');
+  }
   await quiet(planner);
   const own = planner.querySelector('runnel-plan');
   if (own === null) throw new Error('the planner has no plan of its own');
@@ -31,7 +39,10 @@ const button = (root: ShadowRoot | null | undefined, words: string) => {
   return found;
 };
 const bottomOf = (element: Element | null) => element?.getBoundingClientRect().bottom ?? Number.NaN;
-const topOf = (element: Element | null) => element?.getBoundingClientRect().top ?? Number.NaN;
+const shownViews = (planner: Element) =>
+  [...planner.querySelectorAll('.runnel-planner__view:not([hidden])')].map(
+    (view) => view.querySelector('runnel-grid, runnel-week, runnel-mix, runnel-garden, runnel-files')?.localName,
+  );
 
 const sizes = [
   { width: 1440, height: 900 },
@@ -73,46 +84,98 @@ describe('runnel-planner', () => {
   });
 
   for (const size of sizes) {
-    it(`has grid and chart together on the first screen of ${size.width} by ${size.height}`, async () => {
+    it(`has the season whole on one screen of ${size.width} by ${size.height}, where it may fill the window`, async () => {
       await setViewport(size);
-      const { planner } = await shown();
+      const { planner } = await shown(mixedGarden(), true);
       await quiet(planner);
-      expect(topOf(planner.querySelector('.handsontable'))).to.be.within(0, size.height / 3);
-      const plot = planner.querySelector('runnel-chart')?.shadowRoot?.querySelector('.plot') ?? null;
-      expect(bottomOf(plot)).to.be.at.most(size.height);
-      expect(document.documentElement.scrollWidth).to.be.at.most(size.width);
+      // The sheet takes the height that is left once the parts around it have theirs.
+      await until(() => document.documentElement.scrollHeight === size.height, 'the planner has taken its height');
+      const { scrollWidth, scrollHeight } = document.documentElement;
+      expect([scrollWidth, scrollHeight]).to.deep.equal([size.width, size.height]);
+      expect(bottomOf(planner.querySelector('.runnel-grid__key'))).to.be.at.most(size.height);
     });
   }
 
-  it('is one column on a phone, with a way to each part that stays in sight', async () => {
-    await setViewport({ width: 390, height: 844 });
-    const { planner } = await shown();
-    expect(document.documentElement.scrollWidth).to.be.at.most(390);
-    const nav = planner.querySelector('runnel-planner-nav');
-    for (const [words, part] of [
-      ['Attention', 'notices'],
-      ['Chart', 'chart'],
-      ['Why', 'trace'],
-      ['Files', 'files'],
-      ['Weeks', 'grid'],
-    ]) {
-      button(nav?.shadowRoot, words ?? '').click();
+  for (const size of [...sizes, { width: 390, height: 844 }]) {
+    it(`shows the way to every view within a screen of ${size.width} by ${size.height}`, async () => {
+      await setViewport(size);
+      const place = onPage(html`<runnel-planner full-page .plan=${mixedGarden()}></runnel-planner>`);
+      const planner = await settled(place, 'runnel-planner');
+      await until(() => planner.querySelector('runnel-planner-nav')?.shadowRoot?.querySelector('a') != null, 'links');
       await quiet(planner);
-      const top = topOf(planner.querySelector(`runnel-${part}`));
-      const isLast = Math.ceil(scrollY + innerHeight) >= document.documentElement.scrollHeight;
-      expect(top, words).to.be.at.least(bottomOf(nav) - 1);
-      if (!isLast) expect(top, words).to.be.at.most(bottomOf(nav) + 60);
-      expect(topOf(nav), words).to.be.at.least(-1);
+      const links = planner.querySelector('runnel-planner-nav')?.shadowRoot?.querySelectorAll('a') ?? [];
+      expect(links).to.have.length(5);
+      for (const link of links) {
+        const { left, right, top, bottom, width } = link.getBoundingClientRect();
+        const at = planner
+          .querySelector('runnel-planner-nav')
+          ?.shadowRoot?.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+        expect([link.textContent, width > 20, at === link]).to.deep.equal([link.textContent, true, true]);
+      }
+      await setViewport({ width: 1440, height: 900 });
+    });
+  }
+
+  it('shows one view at a time, each by its name, and keeps what was begun in another', async () => {
+    const { planner } = await shown();
+    const nav = planner.querySelector('runnel-planner-nav');
+    for (const [words, tag] of [
+      [say.view.week, 'runnel-week'],
+      [say.view.mix, 'runnel-mix'],
+      [say.view.garden, 'runnel-garden'],
+      [say.view.files, 'runnel-files'],
+      [say.view.season, 'runnel-grid'],
+    ] as const) {
+      button(nav?.shadowRoot, words).click();
+      await quiet(planner);
+      expect(shownViews(planner), words).to.deep.equal([tag]);
+      expect(plain(nav?.shadowRoot?.querySelector('[aria-current]')?.textContent)).to.equal(words);
     }
-    scrollTo(0, 0);
+    expect(planner.querySelectorAll('.runnel-planner__view').length).to.equal(5);
+    expect(location.search).to.equal(new URL(location.href).search.replace(/[?&]view=\w+/, ''));
+  });
+
+  it('shows the views that a page names, and no way between them where there is one', async () => {
+    const { planner } = await shown();
+    planner.views = 'garden week';
+    planner.view = undefined;
+    await quiet(planner);
+    expect(shownViews(planner)).to.deep.equal(['runnel-garden']);
+    planner.views = 'week';
+    await quiet(planner);
+    expect(shownViews(planner)).to.deep.equal(['runnel-week']);
+    expect(planner.querySelector('runnel-planner-nav')).to.equal(null);
+  });
+
+  it('gives each view an address where the page is its own, and follows the browser back', async () => {
+    const before = location.href;
+    const { planner } = await shown(mixedGarden(), true);
+    const nav = planner.querySelector('runnel-planner-nav')?.shadowRoot;
+    const link = nav?.querySelector<HTMLAnchorElement>('a[data-view=week]');
+    expect(new URL(link?.href ?? '').searchParams.get('view')).to.equal('week');
+    link?.click();
+    await quiet(planner);
+    expect(new URLSearchParams(location.search).get('view')).to.equal('week');
+    nav?.querySelector<HTMLAnchorElement>('a[data-view=files]')?.click();
+    await quiet(planner);
+    history.back();
+    await until(() => shownViews(planner).join() === 'runnel-week', 'the view before is back');
+    clearPage();
+    const { planner: again } = await shownAt('week', true);
+    expect(shownViews(again)).to.deep.equal(['runnel-week']);
+    const second = onPage(html`<runnel-planner license-key=${KEY} .plan=${oneBed()} full-page></runnel-planner>`);
+    const other = await settled(second, 'runnel-planner');
+    await until(() => other.querySelector('runnel-planner-nav') !== null, 'the second planner is there');
+    await quiet(other);
+    expect(other.querySelector('runnel-planner-nav')?.shadowRoot?.querySelector('a')).to.equal(null);
+    history.replaceState(null, '', before);
   });
 
   it('takes a change back and makes it again by its buttons, and names what they would do', async () => {
     const { planner, plan } = await shown();
     expect(button(bar(planner), say.undo).disabled).to.equal(true);
     plan.edit({ type: 'rename-plan', name: 'Another name' });
-    await quiet(planner);
-    expect(button(bar(planner), say.undo).title).to.contain('Another name');
+    await until(() => button(bar(planner), say.undo).title.includes('Another name'), 'it names what would be undone');
     button(bar(planner), say.undo).click();
     await quiet(planner);
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
@@ -125,17 +188,22 @@ describe('runnel-planner', () => {
     expect(plain(bar(planner)?.querySelector('h1')?.textContent)).to.equal('Mixed garden');
   });
 
-  it('keeps what explains the season beside it, and off what is below', async () => {
-    await setViewport({ width: 1440, height: 900 });
+  it('has one panel beside the sheet, whose tab a press or the arrows change', async () => {
     const { planner } = await shown();
-    button(planner.querySelector('runnel-planner-nav')?.shadowRoot, 'Files').click();
+    const tabs = [...planner.querySelectorAll<HTMLElement>('.runnel-planner__tabs [role=tab]')];
+    const panes = () =>
+      [...planner.querySelectorAll<HTMLElement>('.runnel-planner__pane:not([hidden])')].map(
+        ({ firstElementChild }) => firstElementChild?.localName,
+      );
+    expect(panes()).to.deep.equal(['runnel-trace']);
+    tabs[1]?.click();
     await quiet(planner);
-    await new Promise((resolve) => requestAnimationFrame(resolve));
-    expect(bottomOf(planner.querySelector('.runnel-planner__side'))).to.be.at.most(
-      topOf(planner.querySelector('.runnel-planner__below')),
-    );
-    expect(scrollY).to.be.greaterThan(900);
-    scrollTo(0, 0);
+    expect(panes()).to.deep.equal(['runnel-notices']);
+    tabs[1]?.focus();
+    await sendKeys({ press: 'ArrowLeft' });
+    await quiet(planner);
+    expect(panes()).to.deep.equal(['runnel-trace']);
+    expect(document.activeElement).to.equal(tabs[0]);
   });
 
   it('shows why a figure is so when a view is asked', async () => {

@@ -18,6 +18,7 @@ export function intlWords(locale: string): readonly string[] {
       { month: style } as const,
       { weekday: style } as const,
     ]),
+    { weekday: 'narrow' },
     { dateStyle: 'long', timeStyle: 'short' },
   ];
   const dates = styles.flatMap((style) => {

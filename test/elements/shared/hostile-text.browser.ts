@@ -9,8 +9,10 @@ import '../../../src/elements/notices/define.ts';
 import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/planner/define.ts';
 import '../../../src/elements/trace/define.ts';
+import '../../../src/elements/weather/define.ts';
 import '../../../src/elements/week/define.ts';
 import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
+import { isolated } from '../../../src/language/format/isolated.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { ATTACK_TAG, FORMULA_STARTS, hostileGarden } from '../../support/hostile-plan.ts';
 import {
@@ -95,6 +97,7 @@ const SHOWN: Readonly<Record<string, string>> = {
   'runnel-notices': zone.name,
   'runnel-planner': plan.name,
   'runnel-trace': zone.name,
+  'runnel-weather': plan.site.climate.source ?? '',
   'runnel-week': zone.name,
 };
 
@@ -137,11 +140,11 @@ describe('a text of the plan that looks like a formula or like markup', () => {
     const tomatoes = zone.plantings[0]?.name ?? '';
     await click(cell(page.grid, 'beds/tomatoes', '2027-06-07'));
     await type('5');
-    expect(callout()).to.contain(`${tomatoes} has no shut-off`);
+    expect(callout()).to.contain(`${isolated(tomatoes)} has no shut-off`);
     await click(cell(page.grid, 'beds', '2027-07-05'), 'right');
     await click(menuItem(ACTIONS.menu.note));
     const box = document.querySelector('.runnel-note');
-    expect(box?.getAttribute('aria-label')).to.contain(zone.name);
+    expect(box?.getAttribute('aria-label')).to.contain(isolated(zone.name));
     expect(box?.querySelector('textarea')?.value).to.equal(plan.choices?.['beds']?.['2027-07-05']?.note);
     expect(cell(page.grid, 'beds', '2027-07-12').title).to.contain(
       plan.choices?.['beds']?.['2027-07-12']?.note ?? 'a note',

@@ -23,9 +23,10 @@ export async function settled<Name extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
-/** Waits until an element, and what it holds, has rendered. */
+/** Waits until an element, and what it holds, has rendered; what was never on the page is not drawn before it is. */
 export async function quiet(element: Element): Promise<void> {
   const lit = element as Partial<LitElement> & Element;
+  if (lit.hasUpdated === false && !lit.isConnected) return;
   while (lit.updateComplete !== undefined && !(await lit.updateComplete)) {
     // A controller asked for another round.
   }

@@ -1,7 +1,10 @@
+import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
+import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/planner/define.ts';
+import '../../../src/elements/week/define.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
-import { clearPage, html, onPage, settled } from './on-page.ts';
+import { clearPage, html, onPage, settled, until } from './on-page.ts';
 
 /** Where the words of each pattern stand in the first text that holds both, CSS pixels. */
 function placesOf(place: Node, patterns: readonly RegExp[]): readonly DOMRect[] {
@@ -20,18 +23,19 @@ function placesOf(place: Node, patterns: readonly RegExp[]): readonly DOMRect[] 
 }
 
 describe('a page that runs right to left', () => {
-  before(() => {
+  before(async () => {
     document.documentElement.dir = 'rtl';
+    // Wide enough that the sums of the season are frozen beside the names.
+    await setViewport({ width: 1400, height: 900 });
   });
 
-  after(() => {
-    document.documentElement.removeAttribute('dir');
-    clearPage();
-  });
+  afterEach(clearPage);
+
+  after(() => document.documentElement.removeAttribute('dir'));
 
   it('has the planner’s columns from the right, its words readable, and nothing beyond its edge', async () => {
     const place = onPage(
-      html`<runnel-planner license-key="non-commercial-and-evaluation" .plan=${mixedGarden()}></runnel-planner>`,
+      html`<runnel-planner license-key="non-commercial-and-evaluation" view="season" .plan=${mixedGarden()}></runnel-planner>`,
     );
     const planner = await settled(place, 'runnel-planner');
     const grid = await settled(planner, 'runnel-grid');
@@ -41,9 +45,13 @@ describe('a page that runs right to left', () => {
     expect(name.left).to.be.at.least(whole.right - 1);
     const root = document.documentElement;
     expect(root.scrollWidth).to.be.at.most(root.clientWidth);
+  });
 
-    const week = planner.querySelector('runnel-week')?.shadowRoot;
+  it('has a week whose figures stand before their units', async () => {
+    const place = onPage(html`<runnel-plan .plan=${mixedGarden()}><runnel-week></runnel-week></runnel-plan>`);
+    const week = (await settled(place, 'runnel-week')).shadowRoot;
     if (!week) throw new Error('there is no week');
+    await until(() => /\d+\s*\u2060?min\b/.test(week.textContent ?? ''), 'the week is there');
     const [minutes, unit] = placesOf(week, [/^\s*\d+/, /\bmin\b/]);
     expect(minutes?.right).to.be.at.most(unit?.left ?? 0);
   });

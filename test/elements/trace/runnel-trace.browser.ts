@@ -4,7 +4,7 @@ import '../../../src/elements/trace/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelTrace } from '../../../src/elements/trace/runnel-trace.ts';
 import { traceCell } from '../../../src/explain/trace/trace-cell.ts';
-import { describeStep } from '../../../src/language/describe-step.ts';
+import { describeStep, STEP_GROUPS, stepGroup } from '../../../src/language/describe-step.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
@@ -44,9 +44,12 @@ describe('runnel-trace', () => {
     expect(textOf(parts.trace, 'header p')).to.equal('Beds, 5–11 Jul');
     const season = parts.plan.season;
     if (season === undefined) throw new Error('there is no season');
-    const steps = traceCell(season, { zoneId: 'beds', week: 13 });
-    expect(stepsOf(parts.trace)).to.have.length(steps.length);
+    const groupOf = (id: Parameters<typeof stepGroup>[0]) => STEP_GROUPS.indexOf(stepGroup(id, reader.language));
     const reader = readerFor('en-GB', 'us');
+    const steps = traceCell(season, { zoneId: 'beds', week: 13 }).toSorted(
+      (one, other) => groupOf(one.id) - groupOf(other.id),
+    );
+    expect(stepsOf(parts.trace)).to.have.length(steps.length);
     for (const [order, step] of steps.entries()) {
       const item = stepsOf(parts.trace)[order];
       const { title, says, formula, source, result, inputs } = describeStep(step, reader);
@@ -58,6 +61,36 @@ describe('runnel-trace', () => {
         inputs.flatMap(({ label, value }) => [plain(label), plain(value)]),
       );
     }
+  });
+
+  it('answers in three sentences first, and names the planting that sets the run, which leads there', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', week: 15 });
+    const sentences = [...(parts.trace.shadowRoot?.querySelectorAll('.answer p') ?? [])].map((p) =>
+      plain(p.textContent),
+    );
+    expect(sentences).to.have.length(3);
+    expect(sentences[0]).to.match(/^The plants need \d\.\d\d in this week, most of all Tomatoes: \d\.\d\d in\.$/);
+    expect(sentences[1]).to.match(/^Rain gives \d\.\d\d in of the \d\.\d\d in that usually falls\.$/);
+    expect(sentences[2]).to.match(/^The run is set by Tomatoes: \d days? of \d+ min\.$/);
+    const folds = [...(parts.trace.shadowRoot?.querySelectorAll('details.group') ?? [])];
+    expect(folds.map((fold) => textIn(fold, '.title'))).to.deep.equal(['Weather', 'Need', 'Minutes', 'Check']);
+    parts.trace.shadowRoot?.querySelector<HTMLElement>('.answer button')?.click();
+    await quiet(parts.trace);
+    expect(parts.plan.store.view.selection).to.deep.include({ zone: 'beds', planting: 'tomatoes', week: 15 });
+    expect(textOf(parts.trace, '.answer .need')).to.match(/^What Tomatoes would use this week: \d\.\d\d in\.$/);
+    await select(parts, { zone: 'beds', week: 13 });
+    expect(textOf(parts.trace, '.answer .run')).to.match(/^The run is set by hand: /);
+  });
+
+  it('says how deep a run wets the ground, how long it is of use, and what to look for, folded beneath', async () => {
+    const parts = await shown();
+    await select(parts, { zone: 'beds', planting: 'tomatoes', week: 15 });
+    const told = [...(parts.trace.shadowRoot?.querySelectorAll('.depths p') ?? [])].map((p) => plain(p.textContent));
+    expect(told).to.have.length(2);
+    expect(told[0]).to.match(/^Tomatoes: \d+ min wet the ground .*in/);
+    expect(told[1]).to.match(/^The day after, push a thin rod into the ground beside an emitter/);
+    expect(textOf(parts.trace, 'summary')).to.equal('How deep, and what to look for');
   });
 
   it('asks about a week’s weather alone where that is selected', async () => {
@@ -77,6 +110,10 @@ describe('runnel-trace', () => {
   it('folds how a step is worked out beneath its sentence', async () => {
     const parts = await shown();
     await select(parts, { zone: 'beds', week: 13 });
+    const group = parts.trace.shadowRoot?.querySelector<HTMLDetailsElement>('details.group');
+    expect(group?.open).to.equal(false);
+    group?.querySelector('summary')?.click();
+    expect(group?.open).to.equal(true);
     const details = stepsOf(parts.trace)[0]?.querySelector('details');
     expect(details?.open).to.equal(false);
     details?.querySelector('summary')?.click();

@@ -3,17 +3,12 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/week/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
-import { refillOf } from '../../../src/engine/season/planting-week.ts';
-import type { PlantingSeason, ZoneSeason } from '../../../src/engine/season/season.ts';
-import { zoneRuns } from '../../../src/engine/season/zone-runs.ts';
+import type { ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
-import { weekWords } from '../../../src/language/en/week.ts';
-import { BRITISH_ENGLISH } from '../../../src/language/language.ts';
+import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { refusalFault } from '../../../src/store/refusals.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
-
-const say = weekWords(BRITISH_ENGLISH);
 
 const plain = (text: string | null | undefined) =>
   (text ?? '')
@@ -29,19 +24,25 @@ async function shown(today: string, garden = mixedGarden()): Promise<{ list: Run
 }
 
 const textOf = (list: RunnelWeek, selector: string) => plain(list.shadowRoot?.querySelector(selector)?.textContent);
-const articleOf = (list: RunnelWeek, zone: string) =>
-  [...(list.shadowRoot?.querySelectorAll('article') ?? [])].find(
-    (each) => plain(each.querySelector('h3')?.textContent) === zone,
-  );
 
-function buttonOf(list: RunnelWeek, words: string): HTMLButtonElement {
-  const found = [...(list.shadowRoot?.querySelectorAll('button') ?? [])].find(
-    (each) => plain(each.textContent) === words,
-  );
-  if (found === undefined) throw new Error(`there is no button "${words}"`);
+function part<Element extends HTMLElement>(list: RunnelWeek, selector: string): Element {
+  const found = list.shadowRoot?.querySelector<Element>(selector);
+  if (!found) throw new Error(`there is no ${selector}`);
   return found;
 }
 
+async function pressed(list: RunnelWeek, name: string): Promise<void> {
+  part(list, `button[name="${name}"]`).click();
+  await quiet(list);
+}
+
+const zoneOf = (plan: RunnelPlan, id: string) => plan.season?.zones.find(({ zone }) => zone.id === id) as ZoneSeason;
+const recordOf = (plan: RunnelPlan, id: string) => {
+  const run = plan.plan?.log?.runs?.[id]?.['2027-06-28'];
+  return typeof run === 'object' ? run : undefined;
+};
+const minutesIn = (plan: RunnelPlan, id: string) =>
+  Object.fromEntries(Object.entries(recordOf(plan, id)?.days ?? {}).map(([day, { minutes }]) => [day, minutes]));
 const fieldOf = (list: RunnelWeek, name: string) =>
   list.shadowRoot?.querySelector(`input[name="${name}"]`) as HTMLInputElement;
 
@@ -52,166 +53,124 @@ async function entered(list: RunnelWeek, name: string, text: string): Promise<vo
   await quiet(list);
 }
 
+// The garden starts on Monday 5 April 2027: Wednesday 30 June lies in its thirteenth week.
 describe('runnel-week', () => {
   afterEach(clearPage);
 
-  // The garden starts on Monday 5 April 2027: 30 June lies in its thirteenth week.
-  it('shows the week that holds today, with the minutes and days of the season', async () => {
+  it('shows the week of today whatever is selected elsewhere, and what runs today with start, minutes and shut-offs', async () => {
     const { list, plan } = await shown('2027-06-30');
-    expect(textOf(list, 'h2')).to.equal('28 June – 4 July');
-    const zone = plan.season?.zones.find((each) => each.zone.id === 'beds');
-    if (zone === undefined) throw new Error('there are no beds');
-    const cell = zoneWeek(zone, 12);
+    plan.select({ week: 3, zone: 'beds' });
+    await quiet(list);
+    expect(textOf(list, 'h2')).to.equal('Wednesday 30 June');
+    const cell = zoneWeek(zoneOf(plan, 'beds'), 12);
     expect(cell.minutes).to.be.greaterThan(0);
-    const task = plain(articleOf(list, zone.zone.name)?.querySelector('strong')?.textContent);
-    expect(task).to.match(/^[\d.]+ min on Wed, Fri and Sun$/);
-    expect(Number.parseFloat(task)).to.be.closeTo(cell.minutesPerDay, 0.51);
+    expect(textOf(list, '.runs .zone')).to.equal('Beds');
+    expect(Number.parseFloat(textOf(list, '.runs .minutes'))).to.be.closeTo(cell.minutesPerDay, 0.51);
+    expect(textOf(list, '.runs .start')).to.equal('5:00');
+    expect(textOf(list, '.runs .what')).to.match(/also Fri and Sun/);
+    expect(textOf(list, '.runs .what')).to.match(/Shrubs (open|shut) (today|all week|every time)/);
   });
 
-  it('says of each shut-off on which days it is open', async () => {
+  it('says of another week that it is not that of today, and leads back', async () => {
     const { list } = await shown('2027-06-30');
-    const words = [...(list.shadowRoot?.querySelectorAll('dt + dd') ?? [])].map((each) => plain(each.textContent));
-    expect(words.length).to.be.greaterThan(0);
-    for (const says of words) expect(says).to.match(/^(shut all week|open on .+)$/);
+    await pressed(list, 'next');
+    expect(textOf(list, 'h2')).to.equal('5–11 July');
+    expect(textOf(list, 'header')).to.contain('This is not the week of today.');
+    expect(list.shadowRoot?.querySelector('.today')).to.equal(null);
+    await pressed(list, 'this-week');
+    expect(textOf(list, 'h2')).to.equal('Wednesday 30 June');
   });
 
-  // A reading of Thursday's rain is known from Friday on; with an inch of it Friday and Sunday need no run.
-  it('names the days that run unlike others, and those that are skipped', async () => {
-    const rained = (rain: number) => mixedGarden({ log: { days: { '2027-07-01': { rain } } } });
-    const texts = async (rain: number) => {
-      const { list, plan } = await shown('2027-06-30', rained(rain));
-      const beds = plan.season?.zones[0] as ZoneSeason;
-      const article = articleOf(list, 'Beds');
-      return {
-        runs: zoneRuns(beds, 12),
-        said: [...(article?.querySelectorAll('strong') ?? [])].map((each) => plain(each.textContent)),
-        all: plain(article?.textContent),
-      };
-    };
-    const some = await texts(0.3);
-    expect(some.runs.map(({ mask }) => mask)).to.deep.equal([0b0000100, 0b1010000]);
-    const [wednesday, later] = some.runs.map(({ minutes }) => minutes);
-    expect(some.said).to.deep.equal([`${wednesday} min on Wed`, `${later} min on Fri and Sun`]);
-    expect(some.all).to.contain('Decided anew on Fri, from what was known by then.');
-    expect(some.all).not.to.contain('Skipped');
-    const much = await texts(1);
-    expect(much.said).to.deep.equal([`${much.runs[0]?.minutes} min on Wed`]);
-    expect(much.all).to.contain('Skipped on Fri and Sun: less than half a step of the timer is needed');
-  });
-
-  it('says of a planting that is due for a refill what becomes of it', async () => {
-    const { list, plan } = await shown('2027-06-30');
-    const words = () => plain(articleOf(list, 'Beds')?.querySelector('dl')?.textContent);
-    for (let week = 5; week < 25; week++) {
-      plan.select({ week });
-      await quiet(list);
-      const shrubs = plan.season?.zones[0]?.plantings.find(
-        ({ planting }) => planting.id === 'shrubs',
-      ) as PlantingSeason;
-      const refill = refillOf(shrubs, week);
-      const said = Object.values(say.refill).filter((each) => words().includes(each));
-      expect(said, `week ${week}`).to.deep.equal(refill === undefined ? [] : [say.refill[refill]]);
-    }
-  });
-
-  it('shows the first week where today is outside the season, and steps from there', async () => {
-    const { list, plan } = await shown('2026-01-01');
+  it('shows the first week before the season and the last after it', async () => {
+    const { list } = await shown('2026-01-01');
     expect(textOf(list, 'h2')).to.equal('5–11 April');
-    expect(buttonOf(list, say.previous).disabled).to.equal(true);
-    expect(buttonOf(list, say.thisWeek).disabled).to.equal(true);
-    buttonOf(list, say.next).click();
+    expect(textOf(list, 'header')).to.contain('The season starts on 5 April.');
+    expect(part<HTMLButtonElement>(list, '[name=previous]').disabled).to.equal(true);
+    list.today = '2028-01-01';
     await quiet(list);
-    expect(textOf(list, 'h2')).to.equal('12–18 April');
-    plan.select({ week: 29 });
-    await quiet(list);
-    expect(buttonOf(list, say.next).disabled).to.equal(true);
+    expect(textOf(list, 'header')).to.contain('The season ended on 31 October.');
+    expect(part<HTMLButtonElement>(list, '[name=next]').disabled).to.equal(true);
   });
 
-  it('notes a zone as run when it is checked off, and takes that back', async () => {
+  it('ticks what ran today: it stays as it was run, and the days to come stay computed', async () => {
     const { list, plan } = await shown('2027-06-30');
-    const box = articleOf(list, 'Beds')?.querySelector('input');
-    if (!box) throw new Error('there is no box');
-    const zone = () => plan.season?.zones[0];
-    const planned = zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).minutes;
-    box.click();
+    const before = plan.season?.totals.figures.slice();
+    const { minutesPerDay } = zoneWeek(zoneOf(plan, 'beds'), 12);
+    await pressed(list, 'tick-beds');
+    expect(minutesIn(plan, 'beds')).to.deep.equal({ '2027-06-30': minutesPerDay });
+    expect(recordOf(plan, 'beds')?.rest).to.equal('computed');
+    expect(plan.season?.totals.figures).to.deep.equal(before);
+    expect(part(list, '[name=tick-beds]').getAttribute('aria-checked')).to.equal('true');
+    // Rain of the day after changes Friday, and no longer what ran on Wednesday.
+    plan.edit({ type: 'change-day-weather', day: '2027-06-29', change: { rain: 1 } });
     await quiet(list);
-    const run = plan.plan?.log?.runs?.['beds']?.['2027-06-28'];
-    const days = typeof run === 'object' ? run.days : {};
-    expect(Object.values(days).reduce((sum, { minutes }) => sum + minutes, 0)).to.equal(planned);
-    expect(Object.values(days).every(({ open }) => open !== undefined)).to.equal(true);
-    expect(zoneWeek(zone() as NonNullable<ReturnType<typeof zone>>, 12).origin).to.equal('run');
-    expect(box.checked).to.equal(true);
-    box.click();
-    await quiet(list);
-    expect(plan.plan?.log?.runs?.['beds']?.['2027-06-28']).to.equal(undefined);
-    expect(box.checked).to.equal(false);
+    expect(zoneWeek(zoneOf(plan, 'beds'), 12).minutesDay2).to.equal(minutesPerDay);
+    expect(zoneWeek(zoneOf(plan, 'beds'), 12).minutesDay4).to.be.lessThan(minutesPerDay);
+    await pressed(list, 'tick-beds');
+    expect(recordOf(plan, 'beds')).to.equal(undefined);
   });
 
-  it('logs the whole week as planned by one press, as one step', async () => {
-    const { list, plan } = await shown('2027-07-05');
-    plan.select({ week: 12 });
-    await quiet(list);
-    const before = plan.season?.totals.figures.slice();
-    expect(list.shadowRoot?.querySelectorAll('.assumed').length).to.equal(2);
-    buttonOf(list, say.logAll).click();
-    await quiet(list);
-    expect(plan.season?.zones.map((zone) => zoneWeek(zone, 12).origin)).to.deep.equal(['run', 'run']);
-    expect(plan.season?.totals.figures).to.deep.equal(before);
-    expect(list.shadowRoot?.querySelectorAll('.assumed, .closing').length).to.equal(0);
+  it('ticks all of today by one press, as one step', async () => {
+    const { list, plan } = await shown('2027-06-30');
+    await pressed(list, 'all-done');
+    expect(['beds', 'containers'].map((zone) => Object.keys(minutesIn(plan, zone)))).to.deep.equal([
+      ['2027-06-30'],
+      ['2027-06-30'],
+    ]);
+    expect(list.shadowRoot?.querySelectorAll('.runs [aria-checked=true]').length).to.equal(2);
     plan.undo();
     await quiet(list);
-    expect(plan.plan?.log?.runs?.['containers']).to.equal(undefined);
+    expect(recordOf(plan, 'beds')).to.equal(undefined);
   });
 
-  it('takes other minutes and shut-offs of a single day, and leaves the other days as planned', async () => {
+  it('says what is held at the timer where a run is not needed', async () => {
+    const rained = mixedGarden({ log: { days: { '2027-07-01': { rain: 1.5 } } } });
+    // Three minutes are less than half of such a step.
+    const coarse = applyEdit(rained, { type: 'change-zone', zone: 'beds', change: { timerStepMinutes: 10 } });
+    const { list } = await shown('2027-07-02', coarse);
+    expect(textOf(list, '.held')).to.match(/^Hold at the timer today: .*Beds/);
+    const box = part(list, '.row:not(.heads) .day:nth-child(6) .box');
+    expect(box.classList.contains('skipped')).to.equal(true);
+  });
+
+  it('takes the rain of any of the last seven days, of the week before too', async () => {
     const { list, plan } = await shown('2027-06-30');
-    const beds = () => plan.season?.zones[0] as ZoneSeason;
-    const planned = zoneRuns(beds(), 12)[0]?.minutes as number;
-    await entered(list, 'run-beds-2027-07-02', '7');
-    const runs = () => {
-      const run = plan.plan?.log?.runs?.['beds']?.['2027-06-28'];
-      return typeof run === 'object' ? run.days : {};
-    };
-    const minutes = () => Object.fromEntries(Object.entries(runs()).map(([day, run]) => [day, run.minutes]));
-    expect(minutes()).to.deep.equal({ '2027-06-30': planned, '2027-07-02': 7, '2027-07-04': planned });
-    const openBefore = runs()['2027-07-02']?.open?.includes('shrubs') as boolean;
-    fieldOf(list, 'open-beds-shrubs-2027-07-02').click();
+    const button = part(list, 'button[name=enter-rain]');
+    const lifted = new Event('touchend', { cancelable: true });
+    button.dispatchEvent(lifted);
     await quiet(list);
-    expect(runs()['2027-07-02']?.open).to.deep.equal(openBefore ? [] : ['shrubs']);
-    expect(minutes()['2027-07-02']).to.equal(7);
+    expect(lifted.defaultPrevented, 'no mouse after the finger takes the keyboard from the tube').to.equal(true);
+    expect(list.shadowRoot?.activeElement?.getAttribute('name')).to.equal('rain-2027-06-30');
+    await entered(list, 'rain-2027-06-30', '.35');
+    await entered(list, 'rain-2027-06-24', '0,2');
+    expect(textOf(list, '#rain-2027-06-24-why')).not.to.equal('');
+    await entered(list, 'rain-2027-06-24', '0.2');
+    await pressed(list, 'rain-2027-06-28-more');
+    expect(plan.plan?.log?.days).to.deep.include({
+      '2027-06-24': { rain: 0.2 },
+      '2027-06-28': { rain: 0.05 },
+      '2027-06-30': { rain: 0.35 },
+    });
+    expect(textOf(list, '.rain')).to.equal('0.40 in');
+    await entered(list, 'rain-2027-06-30', '35');
+    expect(plan.plan?.log?.days?.['2027-06-30']).to.deep.equal({ rain: 0.35 });
   });
 
-  it('keeps what is no number in its field, and says why', async () => {
-    const { list, plan } = await shown('2027-06-30');
-    const { plan: before } = plan;
-    await entered(list, 'run-beds-2027-07-02', 'seven');
-    const field = fieldOf(list, 'run-beds-2027-07-02');
-    expect(field.value).to.equal('seven');
-    expect(field.getAttribute('aria-invalid')).to.equal('true');
-    expect(textOf(list, '#run-beds-2027-07-02-why')).to.contain('is not a number');
-    await entered(list, 'run-beds-2027-07-02', '2000');
-    expect(field.value).to.equal('2000');
-    expect(textOf(list, '#run-beds-2027-07-02-why')).to.contain('1,440');
-    expect(plan.plan).to.equal(before);
-    await entered(list, 'run-beds-2027-07-02', '7');
-    expect(field.getAttribute('aria-invalid')).to.equal(null);
-  });
-
-  it('takes the rain of the gauge with the day through which it was read', async () => {
+  it('takes one total with the day through which it was read', async () => {
     const { list, plan } = await shown('2027-06-30');
     const week = () => plan.plan?.log?.weeks?.['2027-06-28'];
-    await entered(list, 'rain-2027-06-28', '0.4');
+    await pressed(list, 'enter-rain');
+    await pressed(list, 'rain-form');
+    await entered(list, 'rain-2027-06-28-total', '0.4');
     expect(week()).to.deep.equal({ rain: 0.4, rainThrough: '2027-06-30' });
-    const select = list.shadowRoot?.querySelector('.rain-entry select') as HTMLSelectElement;
+    const select = part<HTMLSelectElement>(list, '.total select');
     select.value = '2027-07-01';
     select.dispatchEvent(new Event('change'));
     await quiet(list);
     expect(week()).to.deep.equal({ rain: 0.4, rainThrough: '2027-07-01' });
-    await entered(list, 'rain-2027-06-28', '');
-    expect(week()).to.equal(undefined);
   });
 
-  it('takes a forecast of days to come, of today’s issue, and lets go of it', async () => {
+  it('takes a forecast of days to come, of today’s issue, says it, and lets go of it', async () => {
     const { list, plan } = await shown('2027-06-30');
     expect(list.shadowRoot?.querySelectorAll('.forecast tbody tr').length).to.equal(5);
     await entered(list, 'forecast-2027-07-02-rain', '0.5');
@@ -219,15 +178,89 @@ describe('runnel-week', () => {
     expect(plan.plan?.log?.forecasts).to.deep.equal([
       { issued: '2027-06-30', days: { '2027-07-01': { eto: 0.1 }, '2027-07-02': { rain: 0.5 } } },
     ]);
+    expect(textOf(list, '.weather')).to.match(/Forecast: 0\.50? in on Friday\./);
     await entered(list, 'forecast-2027-07-02-rain', '');
     await entered(list, 'forecast-2027-07-01-eto', '');
     expect(plan.plan?.log?.forecasts).to.equal(undefined);
-    plan.select({ week: 11 });
-    await quiet(list);
-    expect(list.shadowRoot?.querySelector('.forecast')).to.equal(null);
   });
 
-  it('says why where a zone cannot be checked off, and leaves its box as it was', async () => {
+  it('closes the week: what is open is logged as planned, and undo brings it back', async () => {
+    const { list, plan } = await shown('2027-07-04');
+    const before = plan.season?.totals.figures.slice();
+    await pressed(list, 'close-week');
+    expect(textOf(list, 'h2')).to.equal('Close the week');
+    expect(textOf(list, '.foot')).to.contain('Next week stays as planned.');
+    await pressed(list, 'close');
+    expect(plan.season?.zones.map((zone) => zoneWeek(zone, 12).origin)).to.deep.equal(['run', 'run']);
+    expect(plan.season?.totals.figures).to.deep.equal(before);
+    expect(textOf(list, '.week')).to.contain('This week is closed.');
+    await pressed(list, 'undo');
+    expect(recordOf(plan, 'beds')).to.equal(undefined);
+  });
+
+  it('takes other minutes and shut-offs of a day, keeps the rest as planned, and says what next week does', async () => {
+    const { list, plan } = await shown('2027-07-04', mixedGarden({ choices: {} }));
+    await pressed(list, 'close-week');
+    await pressed(list, 'as-planned');
+    const planned = minutesIn(plan, 'beds')['2027-07-02'] as number;
+    expect(textOf(list, '.closing')).to.contain('as planned');
+    await pressed(list, 'box-beds-6');
+    await entered(list, 'run-beds-2027-07-04', '1');
+    expect(minutesIn(plan, 'beds')).to.deep.equal({ '2027-06-30': planned, '2027-07-02': planned, '2027-07-04': 1 });
+    expect(part(list, '[name=box-beds-6] .box').classList.contains('changed')).to.equal(true);
+    expect(textOf(list, '[name=box-beds-6] .box')).to.equal('1');
+    expect(textOf(list, '.foot')).to.match(/Next week Beds runs [\d.]+ min, not [\d.]+ min; nothing else changes\./);
+    const isOpen = recordOf(plan, 'beds')?.days['2027-07-04']?.open?.includes('shrubs') === true;
+    await pressed(list, isOpen ? 'shut-shrubs' : 'open-shrubs');
+    expect(recordOf(plan, 'beds')?.days['2027-07-04']?.open).to.deep.equal(isOpen ? [] : ['shrubs']);
+    await pressed(list, 'planned');
+    expect(minutesIn(plan, 'beds')['2027-07-04']).to.equal(undefined);
+  });
+
+  it('keeps what is no number in its field, and says why', async () => {
+    const { list, plan } = await shown('2027-07-04');
+    await pressed(list, 'close-week');
+    await pressed(list, 'zone-beds');
+    const name = 'run-beds-2027-06-30';
+    const { plan: before } = plan;
+    await entered(list, name, 'seven');
+    expect(fieldOf(list, name).value).to.equal('seven');
+    expect(textOf(list, `#${name}-why`)).to.contain('is not a number');
+    await entered(list, name, '2000');
+    expect(textOf(list, `#${name}-why`)).to.contain('1,440');
+    expect(plan.plan).to.equal(before);
+    await entered(list, name, '7');
+    expect(fieldOf(list, name).getAttribute('aria-invalid')).to.equal(null);
+  });
+
+  it('sets the meter beside what was expected, and says what a difference may mean', async () => {
+    const { list, plan } = await shown('2027-07-04', mixedGarden({ log: { meter: { '2027-06-27': 1000 } } }));
+    await pressed(list, 'close-week');
+    const says = () => textOf(list, '.meter [role=status]');
+    await entered(list, 'meter-2027-07-04', '900');
+    expect(says()).to.contain('less than the reading before');
+    const gallons = (plan.season?.totals.figures[12] as number) / 3.785411784;
+    await entered(list, 'meter-2027-07-04', String(Math.round(1000 + gallons)));
+    expect(says()).to.contain('That agrees.');
+    await entered(list, 'meter-2027-07-04', String(Math.round(1000 + 2 * gallons)));
+    expect(says()).to.match(/That is \d+% more/);
+    expect(says()).to.contain('Check for a leak');
+    await entered(list, 'meter-2027-07-04', '1001');
+    expect(says()).to.contain('clogged filter');
+    expect(plan.plan?.log?.meter).to.deep.equal({ '2027-06-27': 1000, '2027-07-04': 1001 });
+  });
+
+  it('takes a note of the week', async () => {
+    const { list, plan } = await shown('2027-07-04');
+    await pressed(list, 'close-week');
+    const note = part<HTMLTextAreaElement>(list, '[name=note]');
+    note.value = 'Supply off on Sunday.';
+    note.dispatchEvent(new Event('change'));
+    await quiet(list);
+    expect(plan.plan?.log?.weeks?.['2027-06-28']).to.deep.equal({ note: 'Supply off on Sunday.' });
+  });
+
+  it('says why where a zone cannot be ticked, and leaves its box as it was', async () => {
     const { list, plan } = await shown('2027-06-30');
     const faults = [refusalFault('not-computed')];
     plan.addEventListener(
@@ -238,22 +271,21 @@ describe('runnel-week', () => {
       },
       { capture: true, once: true },
     );
-    const box = articleOf(list, 'Beds')?.querySelector('input');
-    box?.click();
-    await quiet(list);
+    await pressed(list, 'tick-beds');
     expect(textOf(list, '[role=alert]')).to.contain('The plan');
-    expect(box?.checked).to.equal(false);
-    box?.click();
-    await quiet(list);
+    expect(part(list, '[name=tick-beds]').getAttribute('aria-checked')).to.equal('false');
+    await pressed(list, 'tick-beds');
     expect(textOf(list, '[role=alert]')).to.equal('');
-    expect(box?.checked).to.equal(true);
+    expect(part(list, '[name=tick-beds]').getAttribute('aria-checked')).to.equal('true');
   });
 
   it('offers no boxes where the plan can only be looked at', async () => {
     const { list, plan } = await shown('2027-06-30');
     plan.readOnly = true;
     await quiet(plan);
-    expect(list.shadowRoot?.querySelectorAll('input').length).to.equal(0);
+    expect(list.shadowRoot?.querySelectorAll('input, [role=checkbox], button.cell, [name=close-week]').length).to.equal(
+      0,
+    );
   });
 
   it('carries the cautions', async () => {

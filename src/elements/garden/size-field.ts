@@ -1,0 +1,29 @@
+/** The size of a planting as people say it, in one field. */
+import { sizesWords } from '../../language/en/sizes.ts';
+import type { PlanPlanting } from '../../plan/schema/plan-schema.ts';
+import { textField } from './fields.ts';
+import type { FormContext, FormPart } from './form-context.ts';
+import { readSize } from './read-size.ts';
+import { sizeComesTo, sizeText } from './size-text.ts';
+
+export function sizeField(part: FormPart<Pick<PlanPlanting, 'extent' | 'container'>>, context: FormContext) {
+  const { value, key, change } = part;
+  const { reader, plan } = context;
+  const say = sizesWords(reader.language);
+  return textField(
+    {
+      key: key('size'),
+      words: { label: say.field.label, help: `${say.field.examples[plan.units]}. ${sizeComesTo(value, reader)}` },
+      value: sizeText(value, reader),
+      refuses: (text) =>
+        readSize(text, value, reader) === undefined
+          ? ({ language }) => sizesWords(language)[text === '' ? 'missing' : 'notRead']
+          : undefined,
+      edit: (text = '') => {
+        const read = readSize(text, value, reader) ?? value;
+        return change({ extent: read.extent, container: read.container ?? value.container });
+      },
+    },
+    context,
+  );
+}

@@ -1,0 +1,150 @@
+import { css } from 'lit';
+
+/** What stands beside the steps, at their foot, at their beginning and at their end. */
+export const startKnownStyles = css`
+  .known {
+    display: grid;
+    gap: 0.4rem;
+    min-inline-size: 0;
+  }
+
+  .finding {
+    margin: 0;
+    font-size: var(--_size-large);
+    line-height: 1.2;
+    text-wrap: balance;
+  }
+
+  .strip {
+    display: block;
+    inline-size: 100%;
+    block-size: auto;
+  }
+
+  .strip text {
+    fill: var(--_ink);
+    font-size: 12px;
+  }
+
+  .strip .eto-name {
+    fill: var(--_growth);
+  }
+
+  .strip .rain-name {
+    fill: var(--_rain);
+  }
+
+  .strip .rain {
+    fill: var(--_rain);
+    opacity: 0.55;
+  }
+
+  .strip .eto {
+    fill: none;
+    stroke: var(--_growth);
+    stroke-width: 2;
+  }
+
+  .strip .need {
+    fill: var(--_ink);
+    opacity: 0.3;
+  }
+
+  .strip .got {
+    fill: var(--_water);
+  }
+
+  .key span {
+    display: inline-block;
+    inline-size: 0.6rem;
+    block-size: 0.75rem;
+    margin-inline-start: 0.75rem;
+  }
+
+  .key-need {
+    background: var(--_ink);
+    opacity: 0.3;
+  }
+
+  .key-got {
+    background: var(--_water);
+  }
+
+  .assumptions {
+    margin-block-start: 0.75rem;
+    padding-block-start: 0.5rem;
+    border-block-start: 1px solid var(--_line);
+  }
+
+  .assumptions h3 {
+    margin-block: 0 0.3rem;
+  }
+
+  .assumptions li {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 0.6rem;
+    align-items: baseline;
+    padding-block: 0.2rem;
+    font-size: var(--_size-small);
+  }
+
+  .foot {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem 1rem;
+    align-items: center;
+    position: sticky;
+    inset-block-end: 0;
+    z-index: 5;
+    margin-block-start: 1rem;
+    padding-block: 0.6rem;
+    border-block-start: 1px solid var(--_line);
+    background: var(--_paper);
+  }
+
+  .skip {
+    margin-inline-start: auto;
+  }
+
+  .entries {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 17rem), 1fr));
+    gap: 1rem 1.5rem;
+    margin-block: 1rem;
+  }
+
+  .entry {
+    display: grid;
+    gap: 0.3rem;
+    justify-items: start;
+    align-content: start;
+  }
+
+  .entry p {
+    color: var(--_quiet);
+    font-size: var(--_size-small);
+  }
+
+  .entry button {
+    min-block-size: 2.75rem;
+  }
+
+  .three {
+    max-inline-size: 60ch;
+    font-size: var(--_size-large);
+    line-height: 1.35;
+  }
+
+  .worst {
+    max-inline-size: 70ch;
+  }
+
+  .told-season > .actions {
+    margin-block-start: 1rem;
+  }
+
+  .told-season > :is(.rows, .assumptions) {
+    max-inline-size: 46rem;
+  }
+`;

@@ -1,0 +1,57 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { type FoundPlace, findPlaces } from '../../exchange/places/find-places.ts';
+import { placesText } from '../../exchange/places/load-places.ts';
+import { type Places, placesSteps } from '../../exchange/places/unpack-places.ts';
+import { fetchPart } from '../shared/fetch-part.ts';
+import { sliced } from './slices.ts';
+
+export type FinderState =
+  | { readonly step: 'none' | 'loading' | 'not-fetched' }
+  | { readonly step: 'found'; readonly places: readonly FoundPlace[] };
+
+let all: Promise<Places | undefined> | undefined;
+
+/** Fetched once for all finders of a page, when somebody begins to type. */
+async function allPlaces(): Promise<Places | undefined> {
+  const text = await fetchPart(placesText);
+  return text === undefined ? undefined : sliced(placesSteps(text), () => true);
+}
+
+/** Looks places up by what is typed. */
+export class PlaceFinder implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
+  #turn = 0;
+  state: FinderState = { step: 'none' };
+
+  constructor(host: ReactiveControllerHost) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  hostConnected(): void {}
+
+  async find(typed: string, countryName: (code: string) => string): Promise<void> {
+    const turn = ++this.#turn;
+    if (typed.trim() === '') return this.#show({ step: 'none' });
+    if (this.state.step !== 'found') this.#show({ step: 'loading' });
+    all ??= allPlaces();
+    const places = await all;
+    if (places === undefined) all = undefined;
+    if (turn !== this.#turn) return;
+    this.#show(
+      places === undefined
+        ? { step: 'not-fetched' }
+        : { step: 'found', places: findPlaces(places, typed, { countryName }) },
+    );
+  }
+
+  clear(): void {
+    this.#turn += 1;
+    this.#show({ step: 'none' });
+  }
+
+  #show(state: FinderState): void {
+    this.state = state;
+    this.#host.requestUpdate();
+  }
+}

@@ -1,0 +1,162 @@
+import { expect } from 'chai';
+import '../../../src/elements/plan/define.ts';
+import '../../../src/elements/start/define.ts';
+import { START_STEPS } from '../../../src/elements/start/start-steps.ts';
+import { start as say } from '../../../src/language/en/start.ts';
+import { accessibilityFaults } from '../shared/axe.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
+
+async function shown() {
+  const place = onPage(html`<runnel-plan locale="en"><runnel-start today="2027-03-10"></runnel-start></runnel-plan>`);
+  const plan = await settled(place, 'runnel-plan');
+  const element = await settled(place, 'runnel-start');
+  const root = element.shadowRoot as ShadowRoot;
+  const named = (name: string) => root.querySelector<HTMLElement>(`[name="${name}"]`);
+  const press = async (name: string) => {
+    await until(() => named(name) !== null, `there is ${name}`);
+    named(name)?.click();
+    await quiet(element);
+  };
+  return { plan, element, root, named, press };
+}
+
+const text = (root: ParentNode, selector: string) => root.querySelector(selector)?.textContent ?? '';
+
+describe('runnel-start', () => {
+  afterEach(clearPage);
+
+  for (const way of ['new-plan', 'template-vegetables', 'template-border', 'template-porch', 'template-club']) {
+    it(`passes axe at each step of ${way}`, async function () {
+      this.timeout(60_000);
+      const { element, root, press, named } = await shown();
+      expect(await accessibilityFaults(element)).to.deep.equal([]);
+      await press(way);
+      for (const step of START_STEPS) {
+        await until(() => text(root, '#step-title') === say[step].title, `the step ${step} is there`);
+        expect(await accessibilityFaults(element), step).to.deep.equal([]);
+        if (named('next') !== null) await press('next');
+      }
+      if (way !== 'new-plan') {
+        await press('show-season');
+        await until(() => text(root, '#step-title') === say.season.title, 'the season is there');
+        expect(text(root, '.three')).to.match(/takes [\d,]+\sgal/);
+        expect(await accessibilityFaults(element)).to.deep.equal([]);
+      }
+    });
+  }
+
+  it('shows all that is assumed in one list, and takes out of it what was told or found right', async () => {
+    const { root, plan, press } = await shown();
+    await press('new-plan');
+    const names = () => [...root.querySelectorAll('.assumptions li')].map((item) => text(item, '.quiet'));
+    const all = Object.values(say.assumptions.names);
+    await until(() => names().length > 0, 'the list is there');
+    expect(names()).to.deep.equal(all.filter((name) => name !== say.assumptions.names.climate));
+    root.querySelector<HTMLElement>('.assumptions li .does button:last-child')?.click();
+    await until(() => plan.plan?.assumed?.includes('season') === false, 'the season is right');
+    await until(() => root.querySelector('[value=clay]') !== null, 'the step is there');
+    root.querySelector<HTMLInputElement>('input[type=radio][value=clay]')?.click();
+    await until(() => plan.plan?.site.soil === 'clay', 'the soil is told');
+    expect(plan.plan?.assumed).not.to.include('soil');
+    await until(() => !names().includes(say.assumptions.names.soil), 'the list is shorter');
+  });
+
+  it('says beside Skip what stays assumed, and nothing of what was told', async () => {
+    const { root, plan, named, press } = await shown();
+    const skips = () => text(root, '.skip .quiet').replaceAll(/\s/g, ' ');
+    await press('new-plan');
+    await until(() => skips() === say.where.skip, 'no weather is known');
+    await press('next');
+    await until(() => skips() === 'Stays assumed: Hose bib · 5 gpm', 'the source is assumed');
+    await until(() => root.querySelector('[value=main]') !== null, 'the step is there');
+    root.querySelector<HTMLInputElement>('input[type=radio][value=main]')?.click();
+    await until(() => skips() === 'Stays assumed: 5 gpm', 'the source is told');
+    expect(plan.plan?.supply?.sources[0]?.name).to.equal(say.sources.main);
+    expect(plan.plan?.assumed).not.to.include('source');
+    await press('next');
+    await until(() => skips() === 'Stays assumed: 1 zone · Tue, Thu, and Sat · 5:00 AM, 3 h', 'the timer is assumed');
+    await press('more-zones');
+    await until(() => skips() === 'Stays assumed: 5:00 AM, 3 h', 'zones and days are told');
+    expect(named('fewer-zones')?.hasAttribute('disabled')).to.equal(false);
+  });
+
+  it('shows a number of days a week as the days that the season waters on', async () => {
+    const { root, plan, press } = await shown();
+    await press('new-plan');
+    await until(() => plan.plan !== undefined, 'the plan is open');
+    plan.edit({ type: 'change-zone', zone: 'zone-1', change: { wateringDays: 2 } });
+    await press('next');
+    await press('next');
+    await until(() => root.querySelector('.days') !== null, 'the step is there');
+    const days = [...root.querySelectorAll<HTMLInputElement>('.day input')].map(({ checked }) => checked);
+    expect(days).to.deep.equal([false, false, false, true, false, false, true]);
+    expect(plan.season?.garden.zones[0]?.wateringDays).to.equal(0b1001000);
+  });
+
+  it('tells of a plant the classes that the list has by region', async () => {
+    const { root, press } = await shown();
+    await press('new-plan');
+    for (let step = 0; step < 3; step += 1) await press('next');
+    await until(() => root.querySelector('runnel-plant-search') !== null, 'the step is there');
+    const search = root.querySelector('runnel-plant-search')?.shadowRoot as ShadowRoot;
+    const input = search.querySelector('input') as HTMLInputElement;
+    input.value = 'western redbud';
+    input.dispatchEvent(new Event('input'));
+    await until(() => search.querySelector('[role=option]') !== null, 'it is found');
+    search.querySelector<HTMLElement>('[role=option]')?.click();
+    const says = () => [...root.querySelectorAll('.wide .help')].map(({ textContent }) => textContent).join(' ');
+    await until(() => says().includes('very low: North-Central Coast and Central Valley; low: '), 'it is told');
+  });
+
+  it('goes on where it was left when the plan stands on the page again', async () => {
+    const { plan, element, press } = await shown();
+    await press('template-border');
+    await until(() => plan.plan !== undefined, 'the garden is open');
+    const kept = plan.plan;
+    clearPage();
+    const place = onPage(html`<runnel-plan locale="en" .plan=${kept}><runnel-start></runnel-start></runnel-plan>`);
+    const again = await settled(place, 'runnel-start');
+    expect(element.isConnected).to.equal(false);
+    again.shadowRoot?.querySelector<HTMLElement>('[name=resume]')?.click();
+    await quiet(again);
+    await until(() => text(again.shadowRoot as ShadowRoot, '#step-title') === say.where.title, 'the steps are there');
+  });
+
+  it('takes pots by what one holds, keeps a row that is being typed while the steps are left, and a size that nobody typed anew', async () => {
+    const { root, plan, element, named, press } = await shown();
+    await press('new-plan');
+    for (let step = 0; step < 3; step += 1) await press('next');
+    await until(() => named('row-size') !== null, 'the step is there');
+    const field = (name: string) => named(name) as HTMLInputElement;
+    const type = async (name: string, typed: string) => {
+      field(name).value = typed;
+      field(name).dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+      await quiet(element);
+    };
+    await type('row-name', 'Herbs');
+    await type('row-size', '2 pots 5 gal');
+    expect(root.textContent).to.match(/Each is taken as 13\sin across/);
+    element.begin();
+    await quiet(element);
+    await press('resume');
+    await until(() => named('row-size') !== null, 'the step is there again');
+    expect([field('row-name').value, field('row-size').value]).to.deep.equal(['Herbs', '2 pots 5 gal']);
+    await press('add-row');
+    const planting = () => plan.plan?.zones[0]?.plantings[0];
+    await until(() => planting() !== undefined, 'it is added');
+    expect(planting()).to.deep.include({
+      container: { volume: 5 },
+      extent: { kind: 'canopy', count: 2, diameter: 13 },
+    });
+    root.querySelector<HTMLElement>('[aria-label="Change Herbs"]')?.click();
+    await quiet(element);
+    expect(field('row-size').value).to.equal('2 × 5 gal');
+    await type('row-name', 'Thyme');
+    await press('add-row');
+    await until(() => planting()?.name === 'Thyme', 'it is changed');
+    expect(planting()).to.deep.include({
+      container: { volume: 5 },
+      extent: { kind: 'canopy', count: 2, diameter: 13 },
+    });
+  });
+});
