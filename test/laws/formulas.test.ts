@@ -6,20 +6,30 @@ import { lowestQuarterUniformity } from '../../src/engine/application/distributi
 import { applicationEfficiency, schedulingMultiplier } from '../../src/engine/application/efficiency.ts';
 import { grossIrrigation, netMmPerMinute, runMinutes } from '../../src/engine/application/run-time.ts';
 import { addDays, dayNumber, dayOfYear, isIsoDate, isLeapYear, isoDate, yearOf } from '../../src/engine/calendar.ts';
-import { type DailyWeather, monthlyNormals, yearsOf } from '../../src/engine/climate/monthly-normals.ts';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import { landscapeCoefficient } from '../../src/engine/plants/landscape-coefficient.ts';
 import { landscapeFactorRange } from '../../src/engine/plants/landscape-factor-range.ts';
 import { WATER_USE_CLASSES } from '../../src/engine/plants/water-use-classes.data.ts';
 import { monthlyEffectiveRainMm, RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { gammaCumulative, gammaQuantile } from '../../src/engine/rain/gamma-distribution.ts';
+import { recordNormals } from '../../src/engine/record/record-normals.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
+import type { PlantingSeason, ZoneSeason } from '../../src/engine/season/season.ts';
 import { minutesOnDay } from '../../src/engine/season/zone-week.ts';
+import { restOn } from '../oracle/crop.ts';
 import { adjustedKcEnd, adjustedKcMid } from '../published/formulas/climate-adjustment.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { between, some } from '../support/garden-numbers.ts';
 import { law } from './law.ts';
+
+/** Of reference ET: nothing while it has no leaves or the ground is frozen. */
+function landscapeShareOn(planting: GardenPlanting, date: number): number {
+  const { coefficient, establishing } = planting;
+  if (coefficient.kind === 'crop' || restOn(planting, date) === 'asleep') return 0;
+  const isYoung = establishing !== undefined && date <= establishing.until;
+  return landscapeCoefficient(coefficient) * (coefficient.mulchFactor ?? 1) * (isYoung ? establishing.factor : 1);
+}
 
 describe('formulas by themselves', () => {
   law('turn net depths into gross ones, and these at a line’s rate into the minutes of the week', {
@@ -27,19 +37,8 @@ describe('formulas by themselves', () => {
     runs: 150,
     holds: (garden) => {
       for (const zone of runSeason(garden).zones) {
-        const efficiency = applicationEfficiency({ efficiency: zone.zone.efficiency });
         for (const own of zone.plantings) {
-          const { planting } = own;
-          for (let week = 0; week < zone.weeks; week += 1) {
-            const { irrigationNetMm, irrigationGrossMm, openMask } = plantingWeek(own, week);
-            expectNear(grossIrrigation(irrigationNetMm, efficiency), irrigationGrossMm);
-            const rateMmPerHour = steadyRate(garden, planting);
-            if (rateMmPerHour === undefined) continue;
-            const minutes = [0, 1, 2, 3, 4, 5, 6].reduce((sum, offset) => {
-              return sum + ((openMask >> offset) & 1) * minutesOnDay(zone, 7 * week + offset);
-            }, 0);
-            expectNear(runMinutes(irrigationNetMm, netMmPerMinute(rateMmPerHour, efficiency)), minutes);
-          }
+          for (let week = 0; week < zone.weeks; week += 1) expectNetAndGross(garden, zone, own, week);
         }
       }
     },
@@ -51,13 +50,10 @@ describe('formulas by themselves', () => {
     holds: (garden) => {
       const { zones, weather } = runSeason(garden);
       for (const { planting, demand } of zones.flatMap(({ plantings }) => plantings)) {
-        const { coefficient, establishing } = planting;
-        if (coefficient.kind === 'crop') continue;
-        const kl = landscapeCoefficient(coefficient);
+        if (planting.coefficient.kind === 'crop') continue;
         for (let day = demand.first; day < demand.end; day += 1) {
-          const isYoung = establishing !== undefined && garden.span.firstDay + day <= establishing.until;
-          const etcMm = kl * (isYoung ? establishing.factor : 1) * (weather.eto.mm[day] as number);
-          expectNear(demand.etcMm[day] as number, etcMm);
+          const share = landscapeShareOn(planting, garden.span.firstDay + day);
+          expectNear(demand.etcMm[day] as number, share * (weather.eto.mm[day] as number));
         }
       }
     },
@@ -122,16 +118,21 @@ describe('formulas by themselves', () => {
     }),
     runs: 60,
     holds: ({ first, readings }) => {
-      const days = readings.map((reading, place): DailyWeather => ({ day: first + place, ...reading }));
-      const normals = monthlyNormals(days);
-      for (const [month, rainMm] of normals.rainMm.entries()) {
-        const ofMonth = days.filter(({ day }) => Number(isoDate(day).slice(5, 7)) === month + 1);
-        const daily = rainMm / (MONTH_DAYS[month] as number);
-        expectNear(daily, meanOf(ofMonth.map((day) => day.rainMm)));
-        expectNear(normals.minTemperatureC[month] as number, meanOf(ofMonth.map((day) => day.minTemperatureC)));
-        expectNear(normals.maxTemperatureC[month] as number, meanOf(ofMonth.map((day) => day.maxTemperatureC)));
+      const column = (reading: Reading) => Float64Array.from(readings, (day) => day[reading] ?? Number.NaN);
+      const columns = { rainMm: column('rainMm'), minTemperatureC: column('minTemperatureC') };
+      const normals = recordNormals(
+        { firstDay: first, dayCount: readings.length, columns },
+        { etoMm: column('rainMm'), rainDayThresholdMm: 5 },
+      );
+      for (const [month, days] of MONTH_DAYS.entries()) {
+        const ofMonth = readings.filter((_, index) => Number(isoDate(first + index).slice(5, 7)) === month + 1);
+        const rain = ofMonth.map((day) => day.rainMm);
+        const wet = rain.map((mm) => (Number.isNaN(mm) ? undefined : Number(mm >= 5)));
+        expectNear(normals.rainMm?.[month], days * meanOf(rain));
+        expectNear(normals.etoMm?.[month], days * meanOf(rain));
+        expectNear(normals.rainDays?.[month], days * meanOf(wet));
+        expectNear(normals.minTemperatureC?.[month], meanOf(ofMonth.map((day) => day.minTemperatureC)));
       }
-      expect(yearsOf(days)).toEqual([...new Set(days.map(({ day }) => Number(isoDate(day).slice(0, 4))))]);
     },
   });
 
@@ -184,17 +185,39 @@ describe('formulas of rain', () => {
 function steadyRate({ span }: Garden, { lines, from, to, areaM2 }: GardenPlanting): number | undefined {
   const [line] = lines;
   const isSteady = from <= span.firstDay && to >= span.firstDay + 7 * span.weeks - 1;
-  if (!isSteady || line === undefined || lines.length > 1 || line.from > span.firstDay) return undefined;
+  if (!isSteady || line === undefined || lines.length > 1 || line.from > span.firstDay || line.to !== undefined)
+    return undefined;
   return line.flowLph > 0 ? applicationRateMmPerHour(line.flowLph, areaM2) : undefined;
+}
+
+function expectNetAndGross(garden: Garden, zone: ZoneSeason, own: PlantingSeason, week: number): void {
+  const share = steadyEfficiency(own.planting, zone.zone.efficiency);
+  if (share === undefined) return;
+  const efficiency = applicationEfficiency({ efficiency: share });
+  const { irrigationNetMm, irrigationGrossMm, openMask } = plantingWeek(own, week);
+  expectNear(grossIrrigation(irrigationNetMm, efficiency), irrigationGrossMm);
+  const rateMmPerHour = steadyRate(garden, own.planting);
+  if (rateMmPerHour === undefined) return;
+  const minutes = [0, 1, 2, 3, 4, 5, 6].reduce((sum, offset) => {
+    return sum + ((openMask >> offset) & 1) * minutesOnDay(zone, 7 * week + offset);
+  }, 0);
+  expectNear(runMinutes(irrigationNetMm, netMmPerMinute(rateMmPerHour, efficiency)), minutes);
+}
+
+/** Undefined where lines bring each another share of their water. */
+function steadyEfficiency({ flows }: GardenPlanting, usual: number): number | undefined {
+  const [first = usual, ...others] = flows.map(({ efficiency }) => efficiency);
+  return others.every((other) => other === first) ? first : undefined;
 }
 
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-function arbitraryReading(): fc.Arbitrary<Omit<DailyWeather, 'day'>> {
+type Reading = 'rainMm' | 'minTemperatureC';
+
+function arbitraryReading(): fc.Arbitrary<{ readonly rainMm: number; readonly minTemperatureC?: number | undefined }> {
   return fc.record({
     rainMm: fc.oneof(fc.constant(Number.NaN), fc.constant(0), between(0, 40), between(0, 10)),
     minTemperatureC: some(between(-20, 20)),
-    maxTemperatureC: some(between(0, 40)),
   });
 }
 
@@ -203,6 +226,7 @@ function meanOf(readings: readonly (number | undefined)[]): number {
   return known.reduce((sum, reading) => sum + reading, 0) / known.length;
 }
 
-function expectNear(one: number, other: number): void {
+function expectNear(one: number | undefined, other: number): void {
+  if (one === undefined) expect.fail(`nothing instead of ${other}`);
   if (!(Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(other)))) expect.fail(`${one} is not ${other}`);
 }

@@ -11,6 +11,7 @@ import type {
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { reusedBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
+import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
 import { law } from './law.ts';
 import { allFigures } from './weeks-of.ts';
 
@@ -35,6 +36,15 @@ const anyWhere = fc.integer({ min: 0, max: 1000 });
 const arbitraryGrowing: fc.Arbitrary<Growing> = fc.constantFrom<Growing[]>(
   (planting) => structuredClone(planting),
   (planting) => ({ ...planting, areaM2: 2 * planting.areaM2 }),
+  ({ container, ...planting }) => ({ ...planting, wettedShare: planting.wettedShare === 0.4 ? 1 : 0.4 }),
+  ({ wettedShare, ...planting }) => planting,
+  (planting) => ({ ...planting, leachingFraction: planting.leachingFraction === 0.2 ? 0 : 0.2 }),
+  (planting) => inPots(planting),
+  (planting) => ({ ...planting, rainFactor: planting.rainFactor === 0 ? 1 : 0 }),
+  (planting) => ({ ...planting, rest: [{ from: planting.from + 12, to: planting.from + 30, kind: 'leafless' }] }),
+  (planting) => ({ ...planting, rest: [{ from: planting.from + 12, to: planting.to, kind: 'dry-down' }] }),
+  ({ rest, ...planting }) => planting,
+  (planting) => ({ ...planting, rootZone: { ...planting.rootZone, startDepletion: 1, initialDepthM: 0.05 } }),
   (planting) => ({ ...planting, from: planting.from + 9 }),
   (planting) => ({ ...planting, lines: planting.lines.map((line) => ({ ...line, flowLph: 0.6 * line.flowLph })) }),
   (planting) => ({ ...planting, lines: planting.lines.slice(1), hasShutOff: !planting.hasShutOff }),
@@ -50,6 +60,15 @@ const arbitraryGrowing: fc.Arbitrary<Growing> = fc.constantFrom<Growing[]>(
 );
 
 type Growing = (planting: GardenPlanting) => GardenPlanting;
+
+/** Two of 20 L of a mix that gives 0.3 of its volume. */
+function inPots({ rootZone, ...planting }: GardenPlanting): GardenPlanting {
+  return {
+    ...planting,
+    container: { count: 2, volumeLitres: 20, openingM: 0.3, rainShare: 1 },
+    rootZone: { ...rootZone, depthM: 0.04 / planting.areaM2, availableWater: 0.3, adjustsDepletion: false },
+  };
+}
 
 const LANDSCAPE: GardenPlanting['coefficient'] = {
   kind: 'landscape',
@@ -73,6 +92,11 @@ const arbitraryRunning: fc.Arbitrary<Running> = fc.constantFrom<Running[]>(
   (zone) => ({ ...zone, soil: { ...zone.soil, availableWater: 0.11 } }),
   (zone) => ({ ...zone, soil: { ...zone.soil } }),
   (zone) => ({ ...zone, plantings: zone.plantings.toReversed() }),
+  (zone) => ({ ...zone, wateringDaysByWeek: Array.from({ length: 200 }, (_, week) => (week % 5 === 2 ? 0 : 42)) }),
+  (zone) => ({ ...zone, wateringDaysByWeek: Array.from({ length: 200 }, (_, week) => (week % 13 < 3 ? 1 : 0)) }),
+  ({ wateringDaysByWeek, ...zone }) => zone,
+  (zone) => ({ ...zone, cutOrder: 9 - (zone.cutOrder ?? 1) }),
+  (zone) => ({ ...zone, cutExempt: zone.cutExempt !== true }),
 );
 
 type Running = (zone: GardenZone) => GardenZone;
@@ -133,6 +157,10 @@ const oneChange: fc.Arbitrary<Change> = fc.oneof(
   fc.integer({ min: 1, max: 9 }).map((rainMm): Change => {
     return ({ site, ...rest }) => ({ ...rest, site: { ...site, years: aRecord(rest.span.firstDay, rainMm) } });
   }),
+  fc
+    .tuple(fc.integer({ min: 0, max: 60 }), fc.double({ min: 0, max: 1, noNaN: true }))
+    .map(([day, share]) => cutFrom(day, share)),
+  fc.constant<Change>(({ supply: { cuts, ...supply }, ...garden }) => ({ ...garden, supply })),
 );
 
 /** Two at once now and then, as a paste or an import makes them. */
@@ -158,11 +186,14 @@ const addedZone = arbitraryGarden().chain((garden) =>
 /** Where few zones of many change, only the weeks that moved are added up anew. */
 const MANY_ZONES = arbitraryGarden({ mostWeeks: 6, mostZones: 9, mostPlantings: 2 });
 
+/** Where water is cut, one zone's change may change all others. */
+const LIMITED = arbitraryLimitedGarden({ mostWeeks: 8 });
+
 const edited = fc.oneof(
   {
     weight: 8,
     arbitrary: fc.record({
-      garden: fc.oneof(arbitraryGarden({ mostWeeks: 30 }), MANY_ZONES),
+      garden: fc.oneof(arbitraryGarden({ mostWeeks: 30 }), MANY_ZONES, LIMITED),
       changes: fc.array(arbitraryChange, { minLength: 1, maxLength: 5 }),
     }),
   },
@@ -252,6 +283,14 @@ function observeOn(dayPlace: number, seen: { readonly rainMm?: number; readonly 
     const day = garden.span.firstDay + (dayPlace % (7 * garden.span.weeks));
     const days = new Map(garden.observed.days);
     return { ...garden, observed: { ...garden.observed, days: days.set(day, { ...days.get(day), ...seen }) } };
+  };
+}
+
+/** Two weeks of less water, after the cuts that there are. */
+function cutFrom(day: number, share: number): Change {
+  return ({ supply, ...garden }) => {
+    const from = garden.span.firstDay + day;
+    return { ...garden, supply: { ...supply, cuts: [...(supply.cuts ?? []), { from, to: from + 13, share }] } };
   };
 }
 

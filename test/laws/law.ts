@@ -1,8 +1,7 @@
-/** How a law is tried: on so many random inputs, the same ones every time unless LAW_SEED names others. */
+/** How a law is tried: on so many random inputs, the same ones every time. */
 import fc from 'fast-check';
 import { it } from 'vitest';
-
-const SEED = Number(process.env['LAW_SEED'] ?? 56);
+import { RANDOM_SEED } from '../tools/random-seed.ts';
 
 export interface Law<Input> {
   readonly on: fc.Arbitrary<Input>;
@@ -13,11 +12,11 @@ export interface Law<Input> {
 
 /** Inputs that several laws look at, where to make them costs more than to look. */
 export function sampled<Input>(on: fc.Arbitrary<Input>, runs: number): readonly Input[] {
-  return fc.sample(on, { numRuns: runs, seed: SEED });
+  return fc.sample(on, { numRuns: runs, seed: RANDOM_SEED });
 }
 
 export function law<Input>(words: string, { on, runs, holds }: Law<Input>): void {
   it(words, { timeout: 120_000 }, () => {
-    fc.assert(fc.property(on, holds), { numRuns: runs, seed: SEED });
+    fc.assert(fc.property(on, holds), { numRuns: runs, seed: RANDOM_SEED });
   });
 }

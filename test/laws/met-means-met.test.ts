@@ -15,6 +15,8 @@ import { plantingDays } from '../../src/engine/season/planting-days.ts';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { PlantingSeason, Season } from '../../src/engine/season/season.ts';
+import { restOn, wettedShareIn } from '../oracle/crop.ts';
+import { daysFrom } from '../oracle/watering-days.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 
@@ -33,8 +35,15 @@ function rowsOf(season: Season, watering: 'keep' | 'refill'): readonly Row[] {
   return season.zones.flatMap(({ zone, plantings }) =>
     plantings
       .filter(({ planting }) => planting.watering === watering)
-      .flatMap((planting) => weeks.map((index) => ({ season, zone, planting, index }))),
+      .flatMap((planting) => weeks.map((index) => ({ season, zone, planting, index })))
+      .filter((row) => !restsIn(row)),
   );
+}
+
+/** Whether it asks for nothing on some day of the week, without leaves, in frozen ground or left to dry: then nobody calls it short. */
+function restsIn({ season, planting, index }: Row): boolean {
+  const first = season.garden.span.firstDay + 7 * index;
+  return daysFrom(first, first + 6).some((day) => restOn(planting.planting, day) !== undefined);
 }
 
 /** The goal of a week is one number: a forecast could move it from morning to morning. */
@@ -120,8 +129,10 @@ function lastWatering({ season, zone, planting, index }: Row): { stepsMm: number
     .filter((day) => day >= demand.first && day < demand.end);
   const watering = inGround.filter((day) => (zone.wateringDays >> (day % 7)) & 1);
   const last = watering.findLast((day) => (netMmPerMinute[day] as number) > 0) ?? (watering.at(-1) as number);
-  const change = (demand.etcMm[last] as number) - (soakedMm[last] as number);
-  const expected = (demand.expectedEtcMm[last] as number) - (expectedRainMm[last] as number);
+  const share = wettedShareIn(planting.planting, index);
+  // Of ground that is wetted in part the wetted one bears all that the rest lacks: at most the whole day's use, where its share was expected.
+  const change = (demand.etcMm[last] as number) - share * (soakedMm[last] as number);
+  const expected = share * ((demand.expectedEtcMm[last] as number) - (expectedRainMm[last] as number));
   const stepMm = zone.timerStepMinutes * (netMmPerMinute[inGround.at(-1) as number] as number);
   const mornings = watering.filter((day) => day <= last).length;
   return { stepsMm: 0.5 * stepMm * mornings, surpriseMm: Math.max(0, change - expected) };

@@ -112,7 +112,7 @@ describe('more rain never asks for more irrigation', () => {
   });
 
   it('and on many mornings for less', () => {
-    expect(saved).toBeGreaterThan(1_000);
+    expect(saved).toBeGreaterThan(500);
   });
 
   law('of a refill alone in its zone: it is not due sooner', {

@@ -2,7 +2,9 @@ import { describe, expect } from 'vitest';
 import type { Garden } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { seasonSupply } from '../../src/engine/supply/season-supply.ts';
+import { wateringTimes } from '../../src/explain/watering-times.ts';
 import { gardenOf } from '../../src/plan/garden-of.ts';
+import { totalAvailableMm } from '../oracle/crop.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
 import { arbitrarySuppliedGarden } from '../support/garden-supply.ts';
@@ -32,7 +34,9 @@ describe('every figure is a plain number', () => {
     on: arbitrarySuppliedGarden(),
     runs: 1_000,
     holds: (garden) => {
-      const { flows, drawL, times, tank, meteredL, allowance } = seasonSupply(runSeason(garden));
+      const season = runSeason(garden);
+      const { flows, drawL, tank, meteredL, allowance } = seasonSupply(season);
+      const times = wateringTimes(season);
       const rows = [...flows, drawL, times.minutesNeeded, times.windowMinutes, meteredL];
       const ofTank = tank === undefined ? [] : [tank.roofL, tank.besidesL, tank.levelL, tank.overflowL, tank.shortL];
       const all = [...rows, ...ofTank, ...(allowance === undefined ? [] : [allowance.cumulativeL])];
@@ -47,7 +51,7 @@ function expectPlain(garden: Garden): void {
   for (const { zone, planting, week } of plantingRows(season)) {
     const name = `${planting.id} week ${week.week}`;
     faults.push(...faultsOf(name, week));
-    const tawMm = 1000 * zone.soil.availableWater * planting.rootZone.depthM;
+    const tawMm = totalAvailableMm(planting, zone.soil.availableWater, planting.to);
     if (week.depletionEndMm > tawMm * (1 + ROUNDING)) faults.push(`${name}: drier than the soil can be`);
     if (week.usedMm > week.demandMm * (1 + ROUNDING)) faults.push(`${name}: used more than it would`);
     if (week.openDays > bits(week.openMask)) faults.push(`${name}: water ran on a day on which it is closed`);

@@ -7,7 +7,6 @@ import type { WateringMethod } from '../../src/engine/application/efficiencies.d
 import { applicationEfficiency, defaultEfficiency } from '../../src/engine/application/efficiency.ts';
 import { grossIrrigation, netMmPerMinute, runMinutes } from '../../src/engine/application/run-time.ts';
 import { dayNumber, daysInMonth, isoDate } from '../../src/engine/calendar.ts';
-import { monthlyNormals } from '../../src/engine/climate/monthly-normals.ts';
 import { monthlyReferenceEt } from '../../src/engine/climate/monthly-reference-et.ts';
 import { frictionCoefficient } from '../../src/engine/line/friction.ts';
 import { type Lateral, lateral } from '../../src/engine/line/lateral.ts';
@@ -73,7 +72,6 @@ const NOT_THERE: readonly Refusal[] = [
   { of: () => defaultEfficiency(NOWHERE as WateringMethod), says: 'There is no efficiency for' },
   { of: (value) => lowestQuarterUniformity([value, value, value]), says: 'at least 4 are needed' },
   { of: () => lowestQuarterUniformity([0, 0, 0, 0]), says: 'no uniformity without water' },
-  { of: (value) => monthlyNormals([{ day: Math.round(value), rainMm: value }]), says: 'normals need every month' },
   { of: (value) => monthlyReferenceEt([], { latitudeDeg: value, elevationM: 0 }), says: 'months must be twelve' },
   { of: (value) => dayNumber(`2027-02-${30 + Math.round(value)}`), says: 'is not a day of the calendar' },
   { of: (value) => dayNumber(`day ${value}`), says: 'is not a day of the calendar' },

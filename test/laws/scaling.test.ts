@@ -1,10 +1,12 @@
-import { describe, expect } from 'vitest';
-import type { DayRun, Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
+import { describe, expect, it } from 'vitest';
+import type { DayRun, Garden, GardenLine, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { PLANTING_FIELDS, type Season, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
+import { withFlows } from '../support/with-flows.ts';
 import { law } from './law.ts';
 import { litresByWeek } from './weeks-of.ts';
 
@@ -36,7 +38,7 @@ describe('size', () => {
       });
       const halves = { ...garden, zones: garden.zones.flatMap((zone) => [half(zone, '-left'), half(zone, '-right')]) };
       const whole = litresByWeek(runSeason(garden));
-      litresByWeek(runSeason(halves)).forEach((litres, week) => {
+      litresByWeek(runSeason(withFlows(halves))).forEach((litres, week) => {
         expect(Math.abs(litres - (whole[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
       });
     },
@@ -69,12 +71,66 @@ describe('size', () => {
         })),
       };
       const whole = litresByWeek(runSeason(garden));
-      litresByWeek(runSeason(halves)).forEach((litres, week) => {
+      litresByWeek(runSeason(withFlows(halves))).forEach((litres, week) => {
         expect(Math.abs(litres - (whole[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
       });
     },
   });
 });
+
+/** The exponent of the flow in the Hazen-Williams formula. */
+const EXPONENT = 1.852;
+
+describe('size at pressure', () => {
+  let behindTubes = 0;
+
+  law('twice the runs behind a solid line that loses as much at twice the flow take twice the water', {
+    on: arbitraryLimitedGarden({ mostWeeks: 2, mostZones: 2 }),
+    runs: 200,
+    holds: (limited) => {
+      // Emitters that stand singly are one run, which twice as many make longer.
+      const garden = mapPlantings(limited, (planting) => ({ ...planting, lines: planting.lines.filter(isLaidInRuns) }));
+      const twice = mapPlantings(garden, (planting) => ({
+        ...planting,
+        areaM2: 2 * planting.areaM2,
+        lines: planting.lines.map((line) => (line.emitters > 0 ? twoForOne(line) : shortened(line))),
+      }));
+      const before = litresByWeek(runSeason({ ...garden, supply: { ...garden.supply, cuts: [] } }));
+      const after = litresByWeek(runSeason({ ...twice, supply: { ...twice.supply, cuts: [] } }));
+      after.forEach((litres, week) => {
+        expect(Math.abs(litres - 2 * (before[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
+      });
+      if (before.some((litres) => litres > 0) && garden.zones.some(isBehindTube)) behindTubes += 1;
+    },
+  });
+
+  it('is that of many gardens whose lines lie behind a tube at a known pressure', () => {
+    expect(behindTubes).toBeGreaterThan(10);
+  });
+});
+
+function isLaidInRuns({ emitters, runs }: GardenLine): boolean {
+  return !(emitters > 0) || runs !== undefined;
+}
+
+function twoForOne(line: GardenLine): GardenLine {
+  const { emitters, flowLph, runs = 1, lengthM = 0 } = line;
+  return { ...line, emitters: 2 * emitters, flowLph: 2 * flowLph, runs: 2 * runs, lengthM: 2 * lengthM };
+}
+
+/** Friction grows with the length and with the flow to the power; the climb stays. */
+function shortened(line: GardenLine): GardenLine {
+  const { lengthM = 0, riseMPerM } = line;
+  return { ...line, lengthM: lengthM / 2 ** EXPONENT, riseMPerM: riseMPerM * 2 ** EXPONENT };
+}
+
+function isBehindTube({ plantings }: GardenZone): boolean {
+  return plantings.some(
+    ({ lines, flows }) =>
+      lines.some(({ emitters, lengthM = 0 }) => !(emitters > 0) && lengthM > 0) &&
+      flows.some(({ pressureKpa }) => pressureKpa !== undefined),
+  );
+}
 
 /** What was open is open in both halves. */
 function runsOfHalves(runs: WeekChoice['runs']): WeekChoice['runs'] {
@@ -86,14 +142,19 @@ function runsOfHalves(runs: WeekChoice['runs']): WeekChoice['runs'] {
 }
 
 function mapPlantings(garden: Garden, change: (planting: GardenPlanting) => GardenPlanting): Garden {
-  return { ...garden, zones: garden.zones.map((zone) => ({ ...zone, plantings: zone.plantings.map(change) })) };
+  return withFlows({
+    ...garden,
+    zones: garden.zones.map((zone) => ({ ...zone, plantings: zone.plantings.map(change) })),
+  });
 }
 
-/** The same planting on more or less ground, with as much more or less line. */
+/** The same planting on more or less ground, with as much more or less line; in as many more or fewer pots. */
 function sized(planting: GardenPlanting, times: number): GardenPlanting {
+  const { container } = planting;
   return {
     ...planting,
     areaM2: times * planting.areaM2,
+    ...(container && { container: { ...container, count: times * container.count } }),
     lines: planting.lines.map((line) => ({ ...line, emitters: times * line.emitters, flowLph: times * line.flowLph })),
   };
 }

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Garden, GardenPlanting, GardenZone, WeekChoice } from '../../src/engine/garden.ts';
+import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
+import type { Season } from '../../src/engine/season/season.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 import { plantingRows, zoneRows } from './weeks-of.ts';
@@ -61,6 +63,27 @@ function mayDecide({ id }: GardenPlanting, { rule, plantings }: GardenZone, firs
   });
 }
 
+describe('a shut-off whose planting is at rest', () => {
+  let opened = 0;
+
+  law('is closed on every day of its rest, of a week for which nobody set it', {
+    on: arbitraryGarden({ mostZones: 2 }),
+    runs: 1_000,
+    holds: (garden) => {
+      for (const { own, week, open } of computedOpenDays(runSeason(garden))) {
+        const resting = Array.from({ length: 7 }, (_, day) => (own.demand.rest?.[7 * week + day] ?? 0) << day);
+        const rest = resting.reduce((mask, bit) => mask | bit);
+        expect(open & rest, `${own.planting.id} week ${week}`).toBe(0);
+        if (open !== 0 && rest !== 0) opened++;
+      }
+    },
+  });
+
+  it('opens on other days of many such weeks', () => {
+    expect(opened).toBeGreaterThan(10);
+  });
+});
+
 describe('a week that is closed by hand', () => {
   law('takes no water, unless minutes were really run', {
     on: arbitraryGarden(),
@@ -85,6 +108,19 @@ function withShutOffs(garden: Garden, closedWeeks: readonly number[]): Garden {
       return { ...zone, choices, plantings: zone.plantings.map((planting) => ({ ...planting, hasShutOff: true })) };
     }),
   };
+}
+
+/** Weeks in which nobody set or logged the days of a shut-off, of plantings that are at rest at times. */
+function computedOpenDays({ zones }: Season) {
+  return zones.flatMap(({ zone: { choices }, plantings, weeks }) =>
+    plantings
+      .filter(({ planting, demand }) => planting.hasShutOff && demand.rest !== undefined)
+      .flatMap((own) =>
+        Array.from({ length: weeks }, (_, week) => ({ own, week, open: plantingFigure(own, 'openMask', week) })).filter(
+          ({ week }) => !choices.get(week)?.runs && !choices.get(week)?.openDays?.has(own.planting.id),
+        ),
+      ),
+  );
 }
 
 function openDays(choice: WeekChoice | undefined, closedId: string): ReadonlyMap<string, number> {

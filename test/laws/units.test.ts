@@ -16,7 +16,7 @@ const INCH = 0.0254;
 const GALLON = 231 * 2.54 ** 3 * 1e-3;
 const PSI = (0.45359237 * 9.80665) / INCH ** 2 / 1000;
 
-/** What a metric value of each field is divided by. Centimetres are the metric unit of spacings, depths of roots and canopies. */
+/** What a metric value of each field is divided by. Centimetres are the metric unit of spacings, depths of roots, canopies, trunks and pots. */
 const US_UNITS: Readonly<Record<string, number>> = {
   rain: 25.4,
   rainDayThreshold: 25.4,
@@ -27,6 +27,8 @@ const US_UNITS: Readonly<Record<string, number>> = {
   roofArea: FOOT ** 2,
   length: FOOT,
   diameter: 2.54,
+  opening: 2.54,
+  trunk: 2.54,
   spacing: 2.54,
   rootDepth: 2.54,
   windHeight: FOOT,
@@ -34,6 +36,7 @@ const US_UNITS: Readonly<Record<string, number>> = {
   flow: GALLON,
   leastPressure: PSI,
   pressure: PSI,
+  waterHeight: FOOT,
   volume: GALLON,
   perWeek: GALLON,
   perSeason: GALLON,

@@ -1,24 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Garden } from '../../src/engine/garden.ts';
+import type { Garden, RestSpan } from '../../src/engine/garden.ts';
 import { RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { MINUTES_ORIGINS, STATES } from '../../src/engine/season/season.ts';
 import { gardenOf } from '../../src/plan/garden-of.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { arbitraryPlan } from '../support/arbitrary-plan.ts';
+import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
+import { unlikeUsual } from '../support/unlike-usual.ts';
 import { type Comparison, compare, type Difference } from './compare.ts';
-import { reachedBy } from './reached.ts';
+import { limitsReachedBy, reachedBy } from './reached.ts';
 
-/** Fast-check leans towards the ends of a range; half of the gardens come without that leaning. */
+/** Fast-check leans towards the ends of a range; half of the gardens come without that leaning. Plantings of every tenth rest often, lines of every fifth are laid anew. */
 const gardens: readonly Garden[] = [
   ...fc.sample(arbitraryGarden(), { seed: 1998, numRuns: 250 }),
   ...fc.sample(fc.noBias(arbitraryGarden()), { seed: 56, numRuns: 250 }),
-];
+]
+  .map((garden, index) => (index % 10 === 3 ? restingOften(garden) : garden))
+  .map((garden, index) => (index % 5 === 1 ? laidAnew(garden, Math.min(1, 0.3 + (index % 8) / 10)) : garden));
 
 /** What a person can write down: the same engine by way of the document. */
 const documents: readonly Garden[] = fc
   .sample(arbitraryPlan({ mostZones: 3, mostWeeks: 30 }), { seed: 21, numRuns: 100 })
   .map(gardenOf);
+
+/** Lines at the pressure that is there, watering days that change from week to week, weeks in which water is cut; in every fifth all weeks are. */
+const limited: readonly Garden[] = [
+  ...fc.sample(arbitraryLimitedGarden(), { seed: 7, numRuns: 200 }),
+  ...fc.sample(fc.noBias(arbitraryLimitedGarden()), { seed: 9, numRuns: 50 }),
+].map((garden, index) => (index % 5 === 2 ? alwaysCut(garden, 0.1 + (index % 7) / 10) : garden));
 
 /** Zones that may differ because a decision lay within rounding of its limit. */
 const MOST_SET_ASIDE = 5;
@@ -37,12 +47,62 @@ describe('engine and oracle agree to a millionth', () => {
     for (const [what, count] of reachedBy(gardens, comparisons)) expect([what, count > 10]).toEqual([what, true]);
   });
 
+  it('in every figure of 250 gardens whose water is limited, which hold every limit', { timeout: 240_000 }, () => {
+    const comparisons = limited.map(compare);
+    expect(firstDifferences(comparisons)).toEqual([]);
+    expect(setAside(comparisons).length).toBeLessThanOrEqual(MOST_SET_ASIDE);
+    for (const [what, count] of limitsReachedBy(limited, comparisons)) expect([what, count > 10]).toEqual([what, true]);
+  });
+
+  it('in every figure of gardens in which some weeks are expected to be unlike usual', { timeout: 60_000 }, () => {
+    const comparisons = gardens.slice(0, 20).map(unlikeUsual).map(compare);
+    expect(firstDifferences(comparisons)).toEqual([]);
+    expect(setAside(comparisons)).toEqual([]);
+  });
+
   it('in every figure of 100 random plans', { timeout: 240_000 }, () => {
     const comparisons = documents.map(compare);
     expect(firstDifferences(comparisons)).toEqual([]);
     expect(setAside(comparisons).length).toBeLessThanOrEqual(MOST_SET_ASIDE);
   });
 });
+
+/** Behind shut-offs, and at rest on three days in ten. */
+function restingOften(garden: Garden): Garden {
+  const { firstDay, weeks } = garden.span;
+  const kinds = ['dry-down', 'frozen', 'leafless'] as const;
+  const rest = Array.from({ length: Math.ceil((7 * weeks) / 10) }, (_, part): RestSpan => {
+    const from = firstDay + 10 * part + 4;
+    return { from, to: from + 2, kind: kinds[part % 3] ?? 'frozen' };
+  });
+  const zones = garden.zones.map((zone) => {
+    return { ...zone, plantings: zone.plantings.map((planting) => ({ ...planting, hasShutOff: true, rest })) };
+  });
+  return { ...garden, zones };
+}
+
+/** From a third of the season to two thirds of it lines wet a share of the ground: after a half and before all of it, or after all and before a fifth. */
+function laidAnew(garden: Garden, share: number): Garden {
+  const { weeks } = garden.span;
+  const byWeek = (before: number, after: number) =>
+    Array.from({ length: weeks }, (_, week) => {
+      if (3 * week < weeks) return before;
+      return 3 * week < 2 * weeks ? share : after;
+    });
+  const zones = garden.zones.map((zone) => {
+    const plantings = zone.plantings.map((planting, index) => {
+      if (planting.container !== undefined) return planting;
+      return { ...planting, isShareTyped: true, wettedShareByWeek: index % 2 === 0 ? byWeek(0.5, 1) : byWeek(1, 0.2) };
+    });
+    return { ...zone, plantings };
+  });
+  return { ...garden, zones };
+}
+
+function alwaysCut(garden: Garden, share: number): Garden {
+  const { firstDay, weeks } = garden.span;
+  return { ...garden, supply: { ...garden.supply, cuts: [{ from: firstDay, to: firstDay + 7 * weeks, share }] } };
+}
 
 /** Each garden's first, with its place among the gardens; ten of them are enough to read. */
 function firstDifferences(comparisons: readonly Comparison[]): readonly (Difference & { readonly garden: number })[] {

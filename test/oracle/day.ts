@@ -1,34 +1,77 @@
-/** One day of the root zone: FAO-56 eq. 85 with the stress of eq. 84. Depths in mm. */
-export interface RootZoneDay {
-  readonly etcMm: number;
-  /** Readily available water of the day. */
-  readonly rawMm: number;
-  /** Rain that enters the soil. */
-  readonly soakedMm: number;
+/**
+ * One day of the root zone: FAO-56 eq. 85 with the stress of eq. 84. Depths in mm: of a store over its own ground, of a planting over all of its
+ * ground. Where lines wet a part of the ground there are two stores of one depth, the wetted one and the rest.
+ */
+import type { NearTies } from './near-ties.ts';
+import { potDay } from './pot-day.ts';
+import type { DayBalance, Depletion, Irrigation, RootZoneDay, Stores } from './root-zone-day.ts';
+import { stress } from './root-zone-day.ts';
+import { twoStoresDay } from './two-stores-day.ts';
+
+/** Missing water over all of the ground. */
+export function overAll({ share }: Stores, { wettedMm, dryMm }: Depletion): number {
+  return share * wettedMm + (1 - share) * dryMm;
 }
 
-export interface DayBalance {
-  readonly endMm: number;
-  readonly usedMm: number;
-  readonly drainedMm: number;
-  /** What drains is the rain's first, then the irrigation's. */
-  readonly rainDrainedMm: number;
-  readonly irrigationDrainedMm: number;
+/**
+ * As it is once another share of the ground is wetted: what is newly wetted was dry ground, what is no longer wetted keeps what it had. Over all of
+ * the ground as much is missing as before.
+ */
+export function wettedAnew({ wettedMm, dryMm }: Depletion, before: number, now: number): Depletion {
+  if (now > before) {
+    const mixedMm = (before * wettedMm + (now - before) * dryMm) / now;
+    return { wettedMm: mixedMm, dryMm: now === 1 ? mixedMm : dryMm };
+  }
+  if (now === before) return { wettedMm, dryMm };
+  const leftMm = before === 1 ? wettedMm : ((before - now) * wettedMm + (1 - before) * dryMm) / (1 - now);
+  return { wettedMm, dryMm: leftMm };
+}
+
+/** With what the new soil lacks that the roots reach in the morning. */
+export function rooted({ wettedMm, dryMm }: Depletion, rootedMm: number): Depletion {
+  return { wettedMm: wettedMm + rootedMm, dryMm: dryMm + rootedMm };
 }
 
 /** The day as it happens: a dry root zone gives less, and what field capacity cannot hold drains. */
-export function realDay(day: RootZoneDay, tawMm: number, depletionMm: number, irrigationMm: number): DayBalance {
-  const stress = depletionMm > day.rawMm ? (tawMm - depletionMm) / (tawMm - day.rawMm) : 1;
-  const there = tawMm - depletionMm + day.soakedMm + irrigationMm;
-  const usedMm = Math.min(stress * day.etcMm, there);
-  const balance = depletionMm + usedMm - day.soakedMm - irrigationMm;
+export function realDay(
+  day: RootZoneDay,
+  stores: Stores,
+  start: Depletion,
+  irrigation: Irrigation,
+  ties: NearTies,
+): DayBalance {
+  if (stores.isPot) return potDay(day, start.wettedMm, irrigation);
+  if (stores.share < 1) return twoStoresDay(day, stores.share, start, irrigation.irrigationMm, ties);
+  return oneStoreDay(day, start.wettedMm, irrigation.irrigationMm);
+}
+
+function oneStoreDay(day: RootZoneDay, startMm: number, irrigationMm: number): DayBalance {
+  const { etcMm, tawMm, soakedMm } = day;
+  const usedMm = Math.min(stress(day, startMm) * etcMm, tawMm - startMm + soakedMm + irrigationMm);
+  const balance = startMm + usedMm - soakedMm - irrigationMm;
+  const endMm = Math.max(0, balance);
   const drainedMm = Math.max(0, -balance);
-  const rainDrainedMm = Math.min(day.soakedMm, drainedMm);
+  const rainDrainedMm = Math.min(soakedMm, drainedMm);
   return {
-    endMm: Math.max(0, balance),
+    end: { wettedMm: endMm, dryMm: endMm },
     usedMm,
     drainedMm,
     rainDrainedMm,
     irrigationDrainedMm: drainedMm - rainDrainedMm,
+    askedOfWettedMm: etcMm,
   };
+}
+
+/** Whether its plants were short on a day: it started beyond what is readily there in every store they have; in a pot, they got less than they wanted. */
+export function isShortOn(
+  day: RootZoneDay,
+  { share, isPot }: Stores,
+  start: Depletion,
+  { usedMm }: DayBalance,
+  ties: NearTies,
+): boolean {
+  if (isPot) return ties.isClearlyAbove(day.etcMm - usedMm, 0);
+  const isBeyond = (mm: number) => ties.isClearlyAbove(mm, day.rawMm);
+  const hasOther = share < 1 && !day.isEstablishing;
+  return isBeyond(start.wettedMm) && (!hasOther || isBeyond(start.dryMm));
 }

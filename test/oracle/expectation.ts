@@ -1,14 +1,17 @@
 /** What is expected of a planting's days, as it is known on the morning of one of them. Depths in mm. */
 import type { Forecast, ForecastDay, Garden } from '../../src/engine/garden.ts';
-import { depletionShare } from './crop.ts';
+import { depletionShare, rainFactorOf } from './crop.ts';
 import type { PlantingFacts } from './planting-facts.ts';
 import { soakedRain } from './rain.ts';
+import { daysFrom } from './watering-days.ts';
 
 export interface ExpectedDay {
   readonly etcMm: number;
   readonly rawMm: number;
   /** Rain that will enter the soil. */
   readonly rainMm: number;
+  /** Missing water of the soil that roots reach at its start. */
+  readonly rootedMm: number;
 }
 
 /** By a day of the season. */
@@ -18,7 +21,7 @@ export type Expectation = (day: number) => ExpectedDay;
  * Normals, but for what has been forecast by that morning. What was read of earlier days changes no expectation. A forecast ETo
  * raises or lowers the use that the normals tell; where they tell of none it says nothing.
  */
-export function expectationOn(garden: Garden, { planting, tawMm, days }: PlantingFacts, morning: number): Expectation {
+export function expectationOn(garden: Garden, { planting, days }: PlantingFacts, morning: number): Expectation {
   const known = forecastsBy(garden, garden.span.firstDay + morning);
   return (index) => {
     const day = days[index];
@@ -28,11 +31,12 @@ export function expectationOn(garden: Garden, { planting, tawMm, days }: Plantin
     const forecastEtcMm = etoMm === undefined || day.expectedEtoMm === 0 ? undefined : day.coefficient * etoMm;
     return {
       etcMm: forecastEtcMm ?? day.expectedEtcMm,
-      rawMm: forecastEtcMm === undefined ? day.expectedRawMm : depletionShare(planting, forecastEtcMm) * tawMm,
+      rawMm: forecastEtcMm === undefined ? day.expectedRawMm : depletionShare(planting, forecastEtcMm) * day.tawMm,
       rainMm:
         rainMm === undefined || !day.inGround
           ? day.expectedRainMm
-          : soakedRain(rainMm, etoMm ?? day.expectedEtoMm, garden.site.rain),
+          : rainFactorOf(planting) * soakedRain(rainMm, etoMm ?? day.expectedEtoMm, garden.site.rain),
+      rootedMm: day.rootedMm,
     };
   };
 }
@@ -50,12 +54,15 @@ function forecastFigure(known: readonly Forecast[], date: number, figure: keyof 
     ?.days.get(date)?.[figure];
 }
 
-/** What plants use on some days that are never short. */
-export function useOver(expected: Expectation, days: readonly number[]): number {
-  return days.reduce((sum, day) => sum + expected(day).etcMm, 0);
+/** What plants use from a day to another if they are never short, and what new soil lacks that their roots reach after the first. */
+export function useFrom(expected: Expectation, first: number, last: number): number {
+  return daysFrom(first, last).reduce((sum, day) => {
+    const { etcMm, rootedMm } = expected(day);
+    return sum + etcMm + (day > first ? rootedMm : 0);
+  }, 0);
 }
 
-/** Change of depletion over some days, if nobody waters, nothing drains, and no plant is short. */
-export function changeOver(expected: Expectation, days: readonly number[]): number {
-  return days.reduce((sum, day) => sum + expected(day).etcMm - expected(day).rainMm, 0);
+/** Change of depletion from a morning to the end of a day, if nobody waters, nothing drains, and no plant is short. */
+export function changeFrom(expected: Expectation, first: number, last: number): number {
+  return daysFrom(first, last).reduce((sum, day) => sum - expected(day).rainMm, useFrom(expected, first, last));
 }

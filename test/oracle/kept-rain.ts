@@ -4,7 +4,9 @@
  */
 import type { GardenPlanting, RainRule } from '../../src/engine/garden.ts';
 import type { SeasonYears } from '../../src/engine/rain/season-years.ts';
-import { realDay } from './day.ts';
+import { ofYear } from '../support/of-year.ts';
+import { rainFactorOf } from './crop.ts';
+import { realDay, rooted } from './day.ts';
 import type { Expectation, ExpectedDay } from './expectation.ts';
 import { daysByMonth, type MonthShares, monthName } from './month-shares.ts';
 import type { NearTies } from './near-ties.ts';
@@ -12,7 +14,9 @@ import type { DemandDay } from './planting-facts.ts';
 import { soakedRain } from './rain.ts';
 import { isDueOn } from './refill.ts';
 import { equalMinutes, goalAt } from './request.ts';
-import { isInMask, lastWatering, nextWatering } from './watering-days.ts';
+import type { Depletion, Stores } from './root-zone-day.ts';
+import { expectedOfWetted } from './two-stores-day.ts';
+import { daysFrom, isInMask, lastWatering, mayAsk, nextWatering, weekOf } from './watering-days.ts';
 
 /** Share expected in the first run. */
 const FIRST_SHARE = 0.5;
@@ -23,8 +27,9 @@ const SETTLED = 0.002;
 
 export interface KeptRainInput {
   readonly planting: GardenPlanting;
+  readonly stores: Stores;
+  readonly leachingFraction: number;
   readonly wateringDays: number;
-  readonly tawMm: number;
   readonly startMm: number;
   readonly demand: readonly DemandDay[];
   readonly rain: RainRule;
@@ -32,8 +37,10 @@ export interface KeptRainInput {
 }
 
 export function keptShares(input: KeptRainInput, years: SeasonYears): MonthShares {
-  const mostRuns = years.basis === 'made' ? RUNS_ON_MADE_YEARS : MOST_RUNS_ON_RECORD;
-  let shares: MonthShares = new Map([...daysByMonth(input.demand).keys()].map((name) => [name, FIRST_SHARE]));
+  const { share } = input.stores;
+  const runsOnMadeYears = share < 1 ? 1 : RUNS_ON_MADE_YEARS;
+  const mostRuns = years.basis === 'made' ? runsOnMadeYears : MOST_RUNS_ON_RECORD;
+  let shares = share < 1 ? keptShares(whollyWetted(input), years) : firstShares(input);
   for (let run = 1; run <= mostRuns; run++) {
     const before = shares;
     shares = sharesExpecting(input, years, before);
@@ -43,28 +50,37 @@ export function keptShares(input: KeptRainInput, years: SeasonYears): MonthShare
   return shares;
 }
 
+function firstShares({ demand }: KeptRainInput): MonthShares {
+  return new Map([...daysByMonth(demand).keys()].map((name) => [name, FIRST_SHARE]));
+}
+
+/** Where lines wet a part of the ground, mornings first expect what the same planting keeps with all of it wetted. */
+function whollyWetted(input: KeptRainInput): KeptRainInput {
+  return { ...input, stores: { ...input.stores, share: 1 } };
+}
+
 /** What is kept in all years together, where mornings expect these shares of the normal rain. */
 function sharesExpecting(input: KeptRainInput, years: SeasonYears, expectedShares: MonthShares): MonthShares {
   const expected = input.demand.map((day): ExpectedDay => {
-    const rainMm = day.normalRainMm * (expectedShares.get(monthName(day.date)) ?? 0);
-    return { etcMm: day.expectedEtcMm, rawMm: day.expectedRawMm, rainMm };
+    const rainMm = day.usualRainMm * (expectedShares.get(monthName(day.date)) ?? 0);
+    return { etcMm: day.expectedEtcMm, rawMm: day.expectedRawMm, rainMm, rootedMm: day.rootedMm };
   });
   const mornings = wateringMornings(input, (day) => expected[day] as ExpectedDay);
   const keptMm = input.demand.map(() => 0);
   const fallenMm = input.demand.map(() => 0);
   for (let year = 0; year < years.years; year++) {
-    const ofYear = (daily: Float64Array) => daily.subarray(year * years.days, (year + 1) * years.days);
-    const rainMm = ofYear(years.rainMm);
-    const kept = keptInYear(input, mornings, { rainMm, etoShare: ofYear(years.etoShare) });
+    const factor = rainFactorOf(input.planting);
+    const rainMm = ofYear(years.rainMm, years, year);
+    const kept = keptInYear(input, mornings, { rainMm, etoShare: ofYear(years.etoShare, years, year) });
     kept.forEach((mm, day) => {
       keptMm[day] = (keptMm[day] ?? 0) + mm;
-      fallenMm[day] = (fallenMm[day] ?? 0) + (rainMm[day] ?? 0);
+      fallenMm[day] = (fallenMm[day] ?? 0) + factor * (rainMm[day] ?? 0);
     });
   }
-  const allDays = input.demand.map((day, place) => {
+  const allDays = input.demand.map((day, index) => {
     // Made years are held against their own rain, real ones against the normals.
-    const rainMm = years.basis === 'made' ? fallenMm[place] : years.years * day.normalRainMm;
-    return { ...day, keptMm: keptMm[place] ?? 0, rainMm: rainMm ?? 0 };
+    const rainMm = years.basis === 'made' ? fallenMm[index] : years.years * day.usualRainMm;
+    return { ...day, keptMm: keptMm[index] ?? 0, rainMm: rainMm ?? 0 };
   });
   return new Map(
     [...daysByMonth(allDays)].map(([name, days]) => {
@@ -77,30 +93,44 @@ function sharesExpecting(input: KeptRainInput, years: SeasonYears, expectedShare
 
 /** A watering morning, as far as it is the same in every year. */
 interface Morning {
-  readonly expected: Expectation;
+  readonly morning: number;
   readonly next: number;
   readonly last: number;
+  readonly nextAfterLast: number;
+  /** By the month's shares; in mm over all of the ground. */
+  readonly expected: Expectation;
+  /** Where there is one store it is the same in every year, too. */
   readonly goalMm: number;
 }
 
-/** By day; only days in the ground have one. */
-function wateringMornings({ wateringDays, demand }: KeptRainInput, expected: Expectation) {
-  const stay = { days: demand.map(({ inGround }) => ({ inGround, netMmPerMinute: inGround ? 1 : 0 })) };
+/** By day; only days on which the planting may ask have one. */
+function wateringMornings(input: KeptRainInput, expected: Expectation) {
+  const { wateringDays, demand } = input;
+  const waters = (day: number) => isInMask(wateringDays, day);
+  const stay = { days: demand.map((day) => ({ ...day, netMmPerMinute: day.inGround ? 1 : 0 })) };
   const mornings = new Map<number, Morning>();
-  demand.forEach(({ inGround }, day) => {
-    if (!inGround || !isInMask(wateringDays, day)) return;
-    const next = nextWatering(stay, wateringDays, day);
-    const last = lastWatering(stay, wateringDays, Math.floor(day / 7)) ?? day;
-    const goalMm = goalAt({
-      expected,
-      targetMm: demand[last]?.targetMm ?? 0,
-      last,
-      next: nextWatering(stay, wateringDays, last),
-    });
-    mornings.set(day, { expected, next, last, goalMm });
+  demand.forEach((facts, day) => {
+    if (!mayAsk(facts) || !isInMask(wateringDays, day)) return;
+    const last = lastWatering(stay, waters, weekOf(day)) ?? day;
+    const nextAfterLast = nextWatering(stay, waters, last);
+    const next = nextWatering(stay, waters, day);
+    const goalMm = goalOf(input, expected, { last, nextAfterLast });
+    mornings.set(day, { morning: day, next, last, nextAfterLast, expected, goalMm });
   });
   return mornings;
 }
+
+function goalOf(
+  { demand, stores }: KeptRainInput,
+  expected: Expectation,
+  { last, nextAfterLast }: Pick<Morning, 'last' | 'nextAfterLast'>,
+): number {
+  const targetMm = demand[last]?.targetMm ?? 0;
+  return goalAt({ expected, targetMm, last, next: nextAfterLast, potRuns: stores.isPot ? POT_RUNS : undefined });
+}
+
+/** Of a day: in other years nobody knows what else a zone waters. */
+const POT_RUNS = 1;
 
 interface YearWeather {
   readonly rainMm: Float64Array;
@@ -113,31 +143,55 @@ function keptInYear(
   mornings: ReadonlyMap<number, Morning>,
   { rainMm, etoShare }: YearWeather,
 ): readonly number[] {
-  const { tawMm, startMm, demand, rain } = input;
-  let depletionMm = startMm;
+  const { planting, stores, startMm, demand, rain, ties } = input;
+  let depletion: Depletion = { wettedMm: startMm, dryMm: startMm };
   return demand.map((facts, day) => {
     if (!facts.inGround) return 0;
+    depletion = rooted(depletion, facts.rootedMm);
     const morning = mornings.get(day);
-    const irrigationMm = morning === undefined ? 0 : irrigationOn(input, morning, day, depletionMm);
+    const irrigationMm = morning === undefined ? 0 : irrigationOn(input, morning, depletion);
     const share = etoShare[day] ?? Number.NaN;
-    const soakedMm = soakedRain(rainMm[day] ?? Number.NaN, facts.expectedEtoMm * share, rain);
-    const today = { etcMm: facts.expectedEtcMm * share, rawMm: facts.expectedRawMm, soakedMm };
-    const balance = realDay(today, tawMm, depletionMm, irrigationMm);
-    depletionMm = balance.endMm;
+    const soaked = soakedRain(rainMm[day] ?? Number.NaN, facts.expectedEtoMm * share, rain);
+    const soakedMm = rainFactorOf(planting) * soaked;
+    const { tawMm, isEstablishing } = facts;
+    const today = { etcMm: facts.expectedEtcMm * share, tawMm, rawMm: facts.expectedRawMm, soakedMm, isEstablishing };
+    const balance = realDay(today, stores, depletion, { irrigationMm, runs: POT_RUNS }, ties);
+    depletion = balance.end;
     return soakedMm - balance.rainDrainedMm;
   });
 }
 
-/** A refill is filled when it is due; a planting that is kept gets what it asks for. */
-function irrigationOn(
-  { planting, wateringDays, ties }: KeptRainInput,
-  { expected, next, last, goalMm }: Morning,
-  morning: number,
-  depletionMm: number,
-): number {
+/** A refill is filled when it is due; a planting that is kept gets what it asks for. Over all of its ground. */
+function irrigationOn(input: KeptRainInput, morning: Morning, { wettedMm, dryMm }: Depletion): number {
+  const { planting, stores, leachingFraction, wateringDays, demand, ties } = input;
+  const expected = ofWetted(input, morning, dryMm);
+  const waters = (day: number) => isInMask(wateringDays, day) && mayAsk(demand[day]);
+  const netMmPerMinute = (day: number) => (waters(day) ? (1 - leachingFraction) / stores.share : 0);
   if (planting.watering === 'refill') {
-    return isDueOn(expected, { morning, next }, depletionMm, ties) ? depletionMm : 0;
+    return isDueOn(expected, morning, wettedMm, ties) ? wettedMm / netMmPerMinute(morning.morning) : 0;
   }
-  const netMmPerMinute = (day: number) => (isInMask(wateringDays, day) ? 1 : 0);
-  return equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute });
+  const { last } = morning;
+  const goalMm = stores.share < 1 ? goalOf(input, expected, morning) : morning.goalMm;
+  const potRuns = stores.isPot ? POT_RUNS : undefined;
+  return equalMinutes({
+    expected,
+    morning: morning.morning,
+    depletionMm: wettedMm,
+    goalMm,
+    last,
+    netMmPerMinute,
+    potRuns,
+  });
+}
+
+/** What the wetted store has to bear from a morning on, where there are two. */
+function ofWetted({ demand, stores, ties }: KeptRainInput, morning: Morning, dryMm: number): Expectation {
+  const { expected } = morning;
+  if (stores.share === 1) return expected;
+  const until = Math.max(morning.next, morning.nextAfterLast);
+  const days = daysFrom(morning.morning, until).map((day) => {
+    return { ...expected(day), isEstablishing: demand[day]?.isEstablishing === true };
+  });
+  const uses = expectedOfWetted(days, stores.share, dryMm, ties);
+  return (day) => ({ ...expected(day), etcMm: uses[day - morning.morning] ?? Number.NaN });
 }

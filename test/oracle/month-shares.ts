@@ -40,7 +40,7 @@ export function monthShares(
   );
 }
 
-/** The month is reckoned as if its days in the ground were all of it. */
+/** The month is reckoned as if its days in the ground were all of it; without a watering day, all that is readily available is drawn. */
 function shareOf(
   rule: RainRule & { readonly method: MonthlyMethod },
   monthlyRainMm: readonly number[],
@@ -52,8 +52,8 @@ function shareOf(
   if (rainMm === 0) return 0;
   const etcMm = mean(days.map(({ expectedEtcMm }) => expectedEtcMm));
   const rawMm = mean(days.map(({ expectedRawMm }) => expectedRawMm));
-  const drawnMm =
-    planting.watering === 'refill' ? rawMm : Math.min(rawMm, (etcMm * 7) / wateringDayCount(wateringDays));
+  const waterings = wateringDayCount(wateringDays);
+  const drawnMm = planting.watering === 'refill' || waterings === 0 ? rawMm : Math.min(rawMm, (etcMm * 7) / waterings);
   return effectiveRain(rule, { rainMm, etcMm: etcMm * daysIn(month), storageMm: drawnMm }) / rainMm;
 }
 

@@ -14,7 +14,7 @@ interface ShutOffQuestion {
 
 /** A mask of days, bit 0 = the week's first. */
 export function openMask({ wateringDays, minutes, asked, askedOn }: ShutOffQuestion, ties: NearTies): number {
-  if (asked === 0 || asked === Number.POSITIVE_INFINITY) return 0;
+  if (!ties.isAbove(asked, TOLERANCE) || asked === Number.POSITIVE_INFINITY) return 0;
   const all = wateringDayCount(wateringDays);
   for (let count = 1; count < all; count++) {
     const mask = maskOf(wateringDays, count);

@@ -1,17 +1,34 @@
 /** Everything about a planting that does not depend on how it is watered, day by day. Depths in mm over its ground. */
-import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import type { Garden, GardenPlanting, GardenSupply, GardenZone } from '../../src/engine/garden.ts';
 import type { SeasonYears } from '../../src/engine/rain/season-years.ts';
-import { coefficientOn, depletionShare, targetMmOn, totalAvailableMm } from './crop.ts';
+import { yearMonthOf } from './calendar.ts';
+import {
+  coefficientOn,
+  depletionShare,
+  isEstablishingOn,
+  rainFactorOf,
+  restOn,
+  rootDepthOn,
+  targetMmOn,
+  totalAvailableMm,
+  wettedShareIn,
+} from './crop.ts';
 import { keptShares } from './kept-rain.ts';
-import { monthName, monthShares } from './month-shares.ts';
+import { monthMasks, usualByMonth } from './month-masks.ts';
+import { type MonthShares, monthName, monthShares } from './month-shares.ts';
 import type { NearTies } from './near-ties.ts';
+import { flowsOn } from './planting-flow.ts';
 import { soakedRain } from './rain.ts';
+import type { Stores } from './root-zone-day.ts';
 import type { WeatherDay } from './weather.ts';
 
 export interface PlantingFacts {
   readonly planting: GardenPlanting;
-  readonly tawMm: number;
+  readonly storesIn: (week: number) => Stores;
+  /** Missing at the start in each store. */
   readonly startMm: number;
+  /** Of what is brought, the part that is to drain and carry salt away. */
+  readonly leachingFraction: number;
   readonly days: readonly PlantingDay[];
 }
 
@@ -19,9 +36,18 @@ export interface DemandDay {
   /** Of the calendar; counted as the garden counts. */
   readonly date: number;
   readonly inGround: boolean;
+  /** It asks for nothing. */
+  readonly isResting: boolean;
+  readonly isEstablishing: boolean;
+  /** It is establishing, or its roots still grow. */
+  readonly isYoung: boolean;
   /** K: ETc over reference ET. */
   readonly coefficient: number;
   readonly etcMm: number;
+  /** Total available water. */
+  readonly tawMm: number;
+  /** Missing water of the soil that its roots reach at its start. */
+  readonly rootedMm: number;
   /** Readily available water at that use. */
   readonly rawMm: number;
   /** The same by the normals. */
@@ -30,6 +56,7 @@ export interface DemandDay {
   /** By the normals, too. */
   readonly expectedEtoMm: number;
   readonly normalRainMm: number;
+  readonly usualRainMm: number;
   /** Depletion that watering may leave. */
   readonly targetMm: number;
 }
@@ -56,55 +83,109 @@ export interface Surroundings {
 
 export function plantingFacts(around: Surroundings, planting: GardenPlanting): PlantingFacts {
   const { garden, zone, weather, ties } = around;
-  const tawMm = totalAvailableMm(planting, zone.soil.availableWater);
-  const startMm = planting.rootZone.startDepletion * planting.rootZone.allowedDepletion * tawMm;
-  const demand = weather.map((day) => demandOn(planting, tawMm, day));
+  const leachingFraction = planting.leachingFraction ?? 0;
+  const isPot = planting.container !== undefined;
+  const shareIn = (week: number) => wettedShareIn(planting, week);
+  const demand = withRoots(
+    planting,
+    weather.map((day) => demandOn(planting, zone, day)),
+  );
+  const startMm = startShareOf(planting) * (demand.find(({ inGround }) => inGround)?.tawMm ?? 0);
   const { rain, climate } = garden.site;
-  const shares =
+  const sharesUnder = (wateringDays: number, share: number) =>
     rain.method === 'balance'
-      ? keptShares({ planting, wateringDays: zone.wateringDays, tawMm, startMm, demand, rain, ties }, around.years())
-      : monthShares({ ...rain, method: rain.method }, climate.rainMm, {
-          planting,
-          wateringDays: zone.wateringDays,
-          demand,
-        });
+      ? keptShares(
+          { planting, stores: { share, isPot }, leachingFraction, wateringDays, startMm, demand, rain, ties },
+          around.years(),
+        )
+      : monthShares({ ...rain, method: rain.method }, climate.rainMm, { planting, wateringDays, demand });
+  const factor = rainFactorOf(planting);
+  const shareOn = sharesByMonth(sharesUnder, {
+    maskOf: monthMasks(zone, garden.span),
+    wettedOf: usualByMonth(garden.span, shareIn),
+  });
   const days = demand.map((day, index): PlantingDay => {
     const fell = weather[index] as WeatherDay;
-    const expectedRainMm = day.inGround ? fell.normalRainMm * (shares.get(monthName(day.date)) ?? Number.NaN) : 0;
-    const readMm = day.inGround ? soakedRain(fell.rainMm, fell.etoMm, rain) : 0;
+    const expectedRainMm = day.inGround ? day.normalRainMm * shareOn(day.date) : 0;
+    const readMm = day.inGround ? factor * soakedRain(fell.rainMm, fell.etoMm, rain) : 0;
     return {
       ...day,
-      rainMm: fell.rainMm,
+      rainMm: factor * fell.rainMm,
       soakedMm: fell.rainFrom === 'normals' ? expectedRainMm : readMm,
       expectedRainMm,
-      ...lineOn(planting, zone.efficiency, day),
+      ...linesOn(planting, garden.supply, zone.efficiency, day),
     };
   });
-  return { planting, tawMm, startMm, days };
+  const storesIn = (week: number) => ({ share: shareIn(week), isPot });
+  return { planting, storesIn, startMm, leachingFraction, days };
 }
 
-function demandOn(planting: GardenPlanting, tawMm: number, day: WeatherDay): DemandDay {
+/** Of the available water, what is missing at the start, and in the soil that roots reach later. */
+function startShareOf({ rootZone }: GardenPlanting): number {
+  return rootZone.startDepletion * rootZone.allowedDepletion;
+}
+
+function demandOn(planting: GardenPlanting, { soil }: GardenZone, day: WeatherDay): BareDay {
   const inGround = day.day >= planting.from && day.day <= planting.to;
+  const tawMm = totalAvailableMm(planting, soil.availableWater, day.day);
   const coefficient = inGround ? coefficientOn(planting, day.day) : 0;
   const etcMm = coefficient * day.etoMm;
   const expectedEtcMm = coefficient * day.normalEtoMm;
   return {
     date: day.day,
     inGround,
+    isResting: restOn(planting, day.day) !== undefined,
+    isEstablishing: isEstablishingOn(planting, day.day),
+    isYoung: isEstablishingOn(planting, day.day) || rootDepthOn(planting, day.day) < planting.rootZone.depthM,
     coefficient,
     etcMm,
+    tawMm,
     rawMm: depletionShare(planting, etcMm) * tawMm,
     expectedEtcMm,
     expectedRawMm: depletionShare(planting, expectedEtcMm) * tawMm,
     expectedEtoMm: day.normalEtoMm,
-    normalRainMm: day.normalRainMm,
-    targetMm: targetMmOn(planting, tawMm, day.day),
+    normalRainMm: rainFactorOf(planting) * day.normalRainMm,
+    usualRainMm: rainFactorOf(planting) * day.usualRainMm,
+    // What is to drain leaves no room for rain.
+    targetMm: (planting.leachingFraction ?? 0) > 0 ? 0 : targetMmOn(planting, tawMm, day.day),
   };
 }
 
-function lineOn({ lines, areaM2 }: GardenPlanting, efficiency: number, { inGround, date }: DemandDay) {
-  const line = inGround ? lines.filter(({ from }) => from <= date).at(-1) : undefined;
-  const flowLph = line?.flowLph ?? 0;
-  const grossMmPerMinute = flowLph / areaM2 / 60;
-  return { grossMmPerMinute, netMmPerMinute: grossMmPerMinute * efficiency, flowLpm: flowLph / 60 };
+/** Roots grow from one day in the ground of the season to the next. */
+function withRoots(planting: GardenPlanting, days: readonly BareDay[]): readonly DemandDay[] {
+  return days.map((day, index) => {
+    const before = days[index - 1];
+    const grownMm = day.inGround && before?.inGround ? day.tawMm - before.tawMm : 0;
+    return { ...day, rootedMm: startShareOf(planting) * grownMm };
+  });
+}
+
+type BareDay = Omit<DemandDay, 'rootedMm'>;
+
+interface OfMonths {
+  /** Watering days. */
+  readonly maskOf: (month: number) => number;
+  /** Share of the ground that is wetted. */
+  readonly wettedOf: (month: number) => number;
+}
+
+/** Each month's share is that of the season under the watering days, and with the wetted share, of the month. */
+function sharesByMonth(sharesUnder: (mask: number, wetted: number) => MonthShares, { maskOf, wettedOf }: OfMonths) {
+  const known = new Map<string, MonthShares>();
+  return (date: number): number => {
+    const { month } = yearMonthOf(date);
+    const name = `${maskOf(month)} ${wettedOf(month)}`;
+    const shares = known.get(name) ?? sharesUnder(maskOf(month), wettedOf(month));
+    known.set(name, shares);
+    return shares.get(monthName(date)) ?? Number.NaN;
+  };
+}
+
+/** All lines of the day together: each with its own share that stays where it is wanted. */
+function linesOn(planting: GardenPlanting, supply: GardenSupply, usual: number, { inGround, date }: DemandDay) {
+  const flows = inGround ? flowsOn(planting, supply, date) : [];
+  const grossLph = flows.reduce((sum, { flowLph }) => sum + flowLph, 0);
+  const netLph = flows.reduce((sum, { line, flowLph }) => sum + flowLph * (line.efficiency ?? usual), 0);
+  const perMinute = (lph: number) => lph / planting.areaM2 / 60;
+  return { grossMmPerMinute: perMinute(grossLph), netMmPerMinute: perMinute(netLph), flowLpm: grossLph / 60 };
 }

@@ -94,6 +94,7 @@ describe('plants', () => {
     to: 100,
     hasShutOff: false,
     lines: [],
+    flows: [],
   };
 
   it.each([
@@ -148,17 +149,20 @@ describe('plants', () => {
     ['maize on silt', 0.17, 1.2, 204],
   ])('Example 36: %s', (_name, availableWater, rootDepthM, published) => {
     expect(
-      totalAvailableMm({ ...beans, rootZone: { ...beans.rootZone, depthM: rootDepthM } }, availableWater),
+      totalAvailableMm({ ...beans, rootZone: { ...beans.rootZone, depthM: rootDepthM } }, availableWater, 1),
     ).toBeCloseTo(published, 1);
   });
 });
 
+const WHOLE = { share: 1, isPot: false };
+
 describe('soil', () => {
   it('Example 37: ten days of tomato without water', () => {
-    const day = { etcMm: 6, rawMm: 64, soakedMm: 0 };
+    const day = { etcMm: 6, tawMm: 160, rawMm: 64, soakedMm: 0, isEstablishing: false };
     let depletionMm = 55;
     for (const published of [61, 67, 72.8, 78.3, 83.4, 88.2, 92.6, 96.9, 100.8, 104.5]) {
-      depletionMm = realDay(day, 160, depletionMm, 0).endMm;
+      const start = { wettedMm: depletionMm, dryMm: depletionMm };
+      depletionMm = realDay(day, WHOLE, start, { irrigationMm: 0, runs: 1 }, new NearTies()).end.wettedMm;
       expect(Math.abs(depletionMm - published)).toBeLessThan(0.06);
     }
   });
@@ -169,20 +173,20 @@ describe('a timer', () => {
 
   // By hand: of 1 to 4 cycles of at most two steps of 5 min, 10, 10, 15 and 20 min, 15 is nearest.
   it('runs 13.3 min in steps of 5, cycles of at most 11.4, as three of 5', () => {
-    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4 };
+    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4, runsADay: 1 };
     expect(nearestRun(13.3, timer, ties)).toEqual({ cycles: 3, minutes: 15 });
     expect(nearestRun(2.4, timer, ties)).toEqual({ cycles: 0, minutes: 0 });
     expect(nearestRun(2.5, timer, ties)).toEqual({ cycles: 1, minutes: 5 });
   });
 
   it('runs at least as long where it must, and else as long as it can', () => {
-    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4 };
+    const timer = { timerStepMinutes: 5, longestCycleMinutes: 11.4, startsADay: 4, runsADay: 1 };
     expect(sufficientRun(15.1, timer, ties)).toEqual({ cycles: 2, minutes: 20 });
     expect(sufficientRun(100, timer, ties)).toEqual({ cycles: 4, minutes: 40 });
   });
 
   it('runs no longer than a day', () => {
-    const timer = { timerStepMinutes: 1, longestCycleMinutes: Number.POSITIVE_INFINITY, startsADay: 4 };
+    const timer = { timerStepMinutes: 1, longestCycleMinutes: Number.POSITIVE_INFINITY, startsADay: 4, runsADay: 1 };
     expect(nearestRun(9000, timer, ties)).toEqual({ cycles: 1, minutes: 1440 });
   });
 });
@@ -190,7 +194,7 @@ describe('a timer', () => {
 describe('a refill', () => {
   // By hand: 3 mm a day go, 20 mm are readily there. Watered every third day, with no rain counted on: 20 - 3 x 3 = 11 mm is the most that lasts.
   it('is due when it would pass its allowed depletion before its next watering', () => {
-    const expected = () => ({ etcMm: 3, rawMm: 20, rainMm: 2 });
+    const expected = () => ({ etcMm: 3, rawMm: 20, rainMm: 2, rootedMm: 0 });
     const ties = new NearTies();
     expect(passAbove(expected, 0, 3)).toBeCloseTo(11, 12);
     expect(isDueOn(expected, { morning: 0, next: 3 }, 11, ties)).toBe(false);

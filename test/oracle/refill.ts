@@ -42,7 +42,7 @@ export function expectedFilling(
   for (let day = first?.morning ?? 0; day <= (looks.at(-1)?.morning ?? -1); day++) {
     const look = looks.find(({ morning }) => morning === day);
     if (look !== undefined && isDueOn(expected, look, now, ties)) return { morning: day, depletionMm: now };
-    now = Math.max(0, now + changeOn(expected, day));
+    now = Math.max(0, now + changeOn(expected, day)) + rootedAfter(expected, day, looks.at(-1)?.morning ?? -1);
   }
   return undefined;
 }
@@ -54,8 +54,8 @@ interface FillingQuestion {
   readonly first: number;
   readonly last: number;
   readonly wateringDays: number;
-  /** That the zone is expected to run on each of the days. */
-  readonly minutes: number;
+  /** That the zone is expected to run on a day. */
+  readonly minutesOn: (day: number) => number;
   readonly netMmPerMinute: (day: number) => number;
 }
 
@@ -64,7 +64,7 @@ interface FillingQuestion {
  * that, all watering days from the first on. A mask, bit 0 = the week's first day.
  */
 export function fillingMask(question: FillingQuestion, ties: NearTies): number {
-  const { expected, filling, first, last, wateringDays, minutes, netMmPerMinute } = question;
+  const { expected, filling, first, last, wateringDays, minutesOn, netMmPerMinute } = question;
   const asMask = (days: readonly number[]) => days.reduce((mask, day) => mask | (1 << (day % 7)), 0);
   const watering = (from: number) => daysFrom(from, last).filter((day) => isInMask(wateringDays, day));
   let missingMm = filling.depletionMm;
@@ -72,12 +72,17 @@ export function fillingMask(question: FillingQuestion, ties: NearTies): number {
   for (const day of daysFrom(filling.morning, last)) {
     if (isInMask(wateringDays, day)) {
       open.push(day);
-      missingMm -= minutes * netMmPerMinute(day);
+      missingMm -= minutesOn(day) * netMmPerMinute(day);
       if (!ties.isAbove(missingMm, TOLERANCE)) return asMask(open);
     }
-    missingMm = Math.max(0, missingMm) + changeOn(expected, day);
+    missingMm = Math.max(0, missingMm) + changeOn(expected, day) + rootedAfter(expected, day, last);
   }
   return asMask(watering(first));
+}
+
+/** What new soil lacks that roots reach on the morning after, up to a last one. */
+function rootedAfter(expected: Expectation, day: number, last: number): number {
+  return day < last ? expected(day + 1).rootedMm : 0;
 }
 
 function changeOn(expected: Expectation, day: number): number {

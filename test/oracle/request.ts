@@ -1,5 +1,5 @@
 /** What a planting asks of its zone on a watering morning: the least equal minutes that reach its goal by the week's last watering. */
-import { changeOver, type Expectation, useOver } from './expectation.ts';
+import { changeFrom, type Expectation, useFrom } from './expectation.ts';
 import { daysFrom } from './watering-days.ts';
 
 /**
@@ -8,14 +8,20 @@ import { daysFrom } from './watering-days.ts';
  */
 export function passAbove(expected: Expectation, start: number, next: number): number {
   return leastOf(
-    daysFrom(start + 1, next).map((day) => expected(day).rawMm - useOver(expected, daysFrom(start, day - 1))),
+    daysFrom(start + 1, next).map(
+      (day) => expected(day).rawMm - expected(day).rootedMm - useFrom(expected, start, day - 1),
+    ),
   );
 }
 
 /** The same at the end of a day: the next day itself must not start beyond its allowed depletion either. */
 function allowedAfter(expected: Expectation, end: number, next: number): number {
   return leastOf(
-    daysFrom(end + 1, next).map((day) => expected(day).rawMm - useOver(expected, daysFrom(end + 1, day - 1))),
+    daysFrom(end + 1, next).map((day) => {
+      const grownMm = daysFrom(end + 1, day).reduce((sum, each) => sum + expected(each).rootedMm, 0);
+      const usedMm = daysFrom(end + 1, day - 1).reduce((sum, each) => sum + expected(each).etcMm, 0);
+      return expected(day).rawMm - grownMm - usedMm;
+    }),
   );
 }
 
@@ -26,11 +32,22 @@ interface Goal {
   readonly last: number;
   /** The watering after the last. */
   readonly next: number;
+  /** Equal runs of a day by which a pot is watered; undefined of ground. */
+  readonly potRuns?: number | undefined;
 }
 
-/** Depletion to have at the end of the last watering day: the target, or less where it would not last until the next watering. */
-export function goalAt({ expected, targetMm, last, next }: Goal): number {
-  return Math.max(0, Math.min(targetMm, allowedAfter(expected, last, next)));
+/**
+ * Depletion to have at the end of the last watering day: the target, or less where it would not last until the next watering; in a pot no less than
+ * what its plants use after the day's last run.
+ */
+export function goalAt({ expected, targetMm, last, next, potRuns }: Goal): number {
+  const goalMm = Math.max(0, Math.min(targetMm, allowedAfter(expected, last, next)));
+  return Math.max(goalMm, afterLastRun(expected, last, potRuns));
+}
+
+/** A pot is full after a run at best, and its plants go on drinking until the day ends. */
+function afterLastRun(expected: Expectation, day: number, potRuns: number | undefined): number {
+  return potRuns === undefined ? 0 : expected(day).etcMm / potRuns;
 }
 
 export interface Question {
@@ -43,6 +60,7 @@ export interface Question {
   readonly last: number | undefined;
   /** Net mm that a minute brings on a day. */
   readonly netMmPerMinute: (day: number) => number;
+  readonly potRuns?: number | undefined;
 }
 
 /** Net mm that a minute on each watering day brings from a day to the last watering. */
@@ -52,13 +70,15 @@ export function gainFrom({ last, netMmPerMinute }: Pick<Question, 'last' | 'netM
 
 /**
  * With no plant short the depletion after the last watering is the greatest, over all days j up to it, of demand less rain and
- * irrigation from j on, where the first day's also holds the depletion it started with: each j gives one bound.
+ * irrigation from j on, where the first day's also holds the depletion it started with (a pot's later ones what was used after the last run before
+ * them): each j gives one bound.
  * Infinity where water is wanted and no line brings any.
  */
 export function equalMinutes(question: Question): number {
-  const { expected, morning, depletionMm, goalMm, last } = question;
+  const { expected, morning, depletionMm, goalMm, last, potRuns } = question;
   const bounds = daysFrom(morning, last ?? -1).map((day) => {
-    const wanted = (day === morning ? depletionMm : 0) + changeOver(expected, daysFrom(day, last ?? -1)) - goalMm;
+    const startMm = day === morning ? depletionMm : afterLastRun(expected, day - 1, potRuns) + expected(day).rootedMm;
+    const wanted = startMm + changeFrom(expected, day, last ?? -1) - goalMm;
     const gain = gainFrom(question, day);
     if (gain > 0) return wanted / gain;
     return day === morning && wanted > 0 ? Number.POSITIVE_INFINITY : 0;

@@ -11,7 +11,10 @@ export interface TimerRun {
 
 export const NO_RUN: TimerRun = { minutes: 0, cycles: 0 };
 
-export type Timer = Pick<GardenZone, 'timerStepMinutes' | 'longestCycleMinutes' | 'startsADay'>;
+export interface Timer extends Pick<GardenZone, 'timerStepMinutes' | 'longestCycleMinutes' | 'startsADay'> {
+  /** Runs a day that its pots want: a day has as many cycles, or a multiple of them. */
+  readonly runsADay: number;
+}
 
 /** The run nearest to what is wanted; of those equally near the one with the fewest cycles. Under half a step there is none. */
 export function nearestRun(wanted: number, timer: Timer, ties: NearTies): TimerRun {
@@ -37,15 +40,17 @@ export function sufficientRun(wanted: number, timer: Timer, ties: NearTies): Tim
 
 /** One for each number of cycles that the timer can start, as long as a day lasts. */
 function timerRuns(timer: Timer, rounded: (steps: number) => number, wanted: number): readonly TimerRun[] {
-  const { timerStepMinutes, longestCycleMinutes, startsADay } = timer;
+  const { timerStepMinutes, longestCycleMinutes, startsADay, runsADay } = timer;
   const longest = Math.max(1, Math.floor(longestCycleMinutes / timerStepMinutes + TOLERANCE));
-  return Array.from({ length: startsADay }, (_, index) => index + 1).flatMap((cycles) => {
-    const fitting = Math.floor(MINUTES_PER_DAY / (cycles * timerStepMinutes) + TOLERANCE);
-    const most = Math.min(longest, fitting);
-    if (most < 1) return [];
-    const steps = Math.min(most, Math.max(1, rounded(wanted / (cycles * timerStepMinutes))));
-    return [{ cycles, minutes: cycles * steps * timerStepMinutes }];
-  });
+  return Array.from({ length: Math.floor(startsADay / runsADay) }, (_, index) => (index + 1) * runsADay).flatMap(
+    (cycles) => {
+      const fitting = Math.floor(MINUTES_PER_DAY / (cycles * timerStepMinutes) + TOLERANCE);
+      const most = Math.min(longest, fitting);
+      if (most < 1) return [];
+      const steps = Math.min(most, Math.max(1, rounded(wanted / (cycles * timerStepMinutes))));
+      return [{ cycles, minutes: cycles * steps * timerStepMinutes }];
+    },
+  );
 }
 
 /** The first of those that come out best, but for rounding. */

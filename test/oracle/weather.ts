@@ -12,9 +12,12 @@ export interface WeatherDay {
   readonly etoMm: number;
   readonly rainMm: number;
   readonly rainFrom: 'day' | 'total' | 'forecast' | 'normals';
-  /** By the normals. */
+  /** By the normals, with what departs from them: as it is expected. */
   readonly normalEtoMm: number;
   readonly normalRainMm: number;
+  /** By the normals alone. */
+  readonly usualEtoMm: number;
+  readonly usualRainMm: number;
   /** Whether anything was read of the day itself, or a total of days among which it is. */
   readonly isRead: boolean;
 }
@@ -25,7 +28,7 @@ export function weatherOf(garden: Garden): readonly WeatherDay[] {
   return weeks.flatMap((week) => weatherOfWeek(garden, etoTotals, garden.span.firstDay + 7 * week));
 }
 
-function weatherOfWeek({ site, observed }: Garden, etoTotals: readonly number[], firstDay: number): WeatherDay[] {
+function weatherOfWeek({ site, observed, span }: Garden, etoTotals: readonly number[], firstDay: number): WeatherDay[] {
   const dates = [0, 1, 2, 3, 4, 5, 6].map((offset) => firstDay + offset);
   const seen = dates.map((day) => observed.days.get(day) ?? {});
   const total = totalOf(observed.weeks, dates);
@@ -34,8 +37,10 @@ function weatherOfWeek({ site, observed }: Garden, etoTotals: readonly number[],
   const eto = spreadEvenly(ownEto, total.etoMm);
   const rain = spreadOverRainDays(site, dates, ownRain, total);
   return dates.map((day, offset) => {
-    const normalEtoMm = dayOfNormals(etoTotals, day);
-    const normalRainMm = dayOfNormals(site.climate.rainMm, day);
+    const usualEtoMm = dayOfNormals(etoTotals, day);
+    const normalEtoMm = usualEtoMm * (site.timesUsual?.eto[day - span.firstDay] ?? 1);
+    const usualRainMm = dayOfNormals(site.climate.rainMm, day);
+    const normalRainMm = usualRainMm * (site.timesUsual?.rain[day - span.firstDay] ?? 1);
     const forecastRainMm = lastForecast(observed.forecasts, day, 'rainMm');
     const forecastEtoMm = lastForecast(observed.forecasts, day, 'etoMm');
     const ways = { day: ownRain[offset], total: rain[offset], forecast: forecastRainMm };
@@ -46,6 +51,8 @@ function weatherOfWeek({ site, observed }: Garden, etoTotals: readonly number[],
       rainFrom: (['day', 'total', 'forecast'] as const).find((way) => ways[way] !== undefined) ?? 'normals',
       normalEtoMm,
       normalRainMm,
+      usualEtoMm,
+      usualRainMm,
       isRead: eto[offset] !== undefined || rain[offset] !== undefined,
     };
   });

@@ -10,7 +10,7 @@ export function yearsOf({ site, span }: Garden, weather: readonly WeatherDay[]):
   let found: SeasonYears | undefined;
   const { firstDay } = span;
   const recorded = () => {
-    const etoMm = Float64Array.from(weather, ({ normalEtoMm }) => normalEtoMm);
+    const etoMm = Float64Array.from(weather, ({ usualEtoMm }) => usualEtoMm);
     return site.years === undefined ? undefined : recordedYears(site.years, { firstDay, etoMm });
   };
   const made = () => {

@@ -2,7 +2,7 @@
 import type { GardenZone } from '../../src/engine/garden.ts';
 import type { NearTies } from './near-ties.ts';
 import { TOLERANCE } from './near-ties.ts';
-import { NO_RUN, nearestRun, sufficientRun, type TimerRun } from './rounding.ts';
+import { NO_RUN, nearestRun, sufficientRun, type Timer, type TimerRun } from './rounding.ts';
 
 /** A planting on a watering morning on which it is in the ground. */
 export interface Asking {
@@ -25,12 +25,12 @@ export interface Decision {
 export const NO_DECISION: Decision = { wanted: 0, run: NO_RUN };
 
 /** Rounded to the nearest run, and up where somebody who decides would pass its allowed depletion. */
-export function decide(zone: GardenZone, asking: readonly Asking[], ties: NearTies): Decision {
+export function decide(zone: GardenZone, asking: readonly Asking[], timer: Timer, ties: NearTies): Decision {
   const deciders = decidersOf(zone, asking);
   const wanted = wantedBy(zone, deciders);
-  const nearest = nearestRun(wanted, zone, ties);
+  const nearest = nearestRun(wanted, timer, ties);
   const isTooLittle = wanted > TOLERANCE && deciders.some(({ passes }) => passes(nearest.minutes));
-  return { wanted, run: isTooLittle ? sufficientRun(wanted, zone, ties) : nearest };
+  return { wanted, run: isTooLittle ? sufficientRun(wanted, timer, ties) : nearest };
 }
 
 /**

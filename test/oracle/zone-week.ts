@@ -2,6 +2,8 @@
 import type { GardenZone } from '../../src/engine/garden.ts';
 import type { MinutesOrigin, State, ZONE_FIELDS } from '../../src/engine/season/season.ts';
 import { TOLERANCE } from './near-ties.ts';
+import type { DayRecord } from './planting-course.ts';
+import type { PlantingDay } from './planting-facts.ts';
 import type { PlantingFigures, Volumes } from './week.ts';
 import type { ZoneDay, ZoneWeekRun } from './zone-course.ts';
 
@@ -10,34 +12,44 @@ export type ZoneFigures = Figures & { readonly state: State; readonly origin: Mi
 
 const WORST_FIRST: readonly State[] = ['dry', 'short', 'over', 'met'];
 
-/** `plantings` in the zone's order. */
+/** A planting's ground, and its days in it of the week. */
+interface Stay {
+  readonly areaM2: number;
+  readonly records: readonly DayRecord[];
+}
+
+/** `plantings` and `stays` in the zone's order. */
 export function zoneWeekFigures(
   zone: GardenZone,
-  { given, days }: ZoneWeekRun,
+  { kept, given, runsADay, days }: ZoneWeekRun,
   plantings: readonly PlantingFigures[],
+  stays: readonly Stay[],
 ): ZoneFigures {
   const sum = (figure: (planting: PlantingFigures, areaM2: number) => number) =>
     plantings.reduce((total, planting, place) => total + figure(planting, zone.plantings[place]?.areaM2 ?? 0), 0);
   const groundM2 = sum(({ groundDays }, areaM2) => (groundDays > 0 ? areaM2 : 0));
   const rainStayedLitres = sum((planting) => planting.rainStayedLitres);
-  const rainCreditLitres = rainStayedLitres / zone.efficiency;
+  const rainCreditLitres = rainStayedLitres / efficiencyOf(zone, stays);
   const flowOfAllLpm = sum(({ flowLpm }) => flowLpm);
   const minutesPerDay = Math.max(...days.map(({ minutes }) => minutes));
   const origin = given?.origin ?? 'computed';
-  const mask = (holds: (day: ZoneDay) => boolean) =>
-    days.reduce((found, day, offset) => found | (holds(day) ? 1 << offset : 0), 0);
+  const mask = (holds: (day: ZoneDay, offset: number) => boolean) =>
+    days.reduce((found, day, offset) => found | (holds(day, offset) ? 1 << offset : 0), 0);
   return {
     ...volumes(sum),
     minutes: days.reduce((total, { minutes }) => total + minutes, 0),
     minutesPerDay,
+    runsADay: minutesPerDay > 0 ? runsADay : 0,
     cycles: days.find(({ minutes }) => minutes === minutesPerDay)?.cycles ?? 0,
     rainCreditMm: groundM2 > 0 ? rainStayedLitres / groundM2 : 0,
     rainCreditLitres,
     rainCreditMinutes: flowOfAllLpm > 0 ? rainCreditLitres / flowOfAllLpm : 0,
     flowLpm: sum(({ flowLpm, openMask }) => (openMask === 0 ? 0 : flowLpm)),
     minutesWanted: days.find(({ decision }) => decision !== undefined)?.decision?.wanted ?? 0,
-    skippedMask: given === undefined ? mask((day) => isSkipped(day, minutesPerDay > 0)) : 0,
+    skippedMask: mask((day, offset) => given?.minutes[offset] === undefined && isSkipped(day, minutesPerDay > 0)),
     decidedMask: mask(({ isAnew }) => isAnew),
+    cutLitres: cutLitresOf(days, stays),
+    cutShare: 1 - kept,
     minutesDay0: minutesOn(days, 0),
     minutesDay1: minutesOn(days, 1),
     minutesDay2: minutesOn(days, 2),
@@ -48,6 +60,27 @@ export function zoneWeekFigures(
     state: stateOf(origin, plantings),
     origin,
   };
+}
+
+/** What its lines give on the last day in the ground of the week, net over gross; where none gives any, the zone's own figure. */
+function efficiencyOf(zone: GardenZone, stays: readonly Stay[]): number {
+  const sum = (figure: (day: PlantingDay) => number) =>
+    stays.reduce((total, { areaM2, records }) => {
+      const last = records.at(-1)?.facts;
+      return total + (last === undefined ? 0 : areaM2 * figure(last));
+    }, 0);
+  const gross = sum(({ grossMmPerMinute }) => grossMmPerMinute);
+  return gross > 0 ? sum(({ netMmPerMinute }) => netMmPerMinute) / gross : zone.efficiency;
+}
+
+/** Of each morning what open lines would have given in the minutes that a cut took. */
+function cutLitresOf(days: readonly ZoneDay[], stays: readonly Stay[]): number {
+  const openLpm = (offset: number) =>
+    stays.reduce((total, { areaM2, records }) => {
+      const today = records.find(({ day, isOpen }) => isOpen && day % 7 === offset);
+      return total + areaM2 * (today?.facts.grossMmPerMinute ?? 0);
+    }, 0);
+  return days.reduce((total, { cutMinutes }, offset) => total + cutMinutes * openLpm(offset), 0);
 }
 
 /** A watering morning without a run, in a week that runs on another day, or although some minutes were wanted. */

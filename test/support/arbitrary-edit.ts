@@ -63,6 +63,13 @@ const MAKERS: readonly Maker[] = [
     day: dayOf(plan, draw),
     run: draw.clears ? undefined : { minutes: draw.amount, ...(draw.place > 1 && { open: [plantingId(plan, draw)] }) },
   }),
+  (plan, draw) => ({
+    type: 'set-week-run',
+    ...cell(plan, draw),
+    run: draw.clears ? undefined : { days: { [dayOf(plan, draw)]: { minutes: draw.amount } }, rest: 'computed' },
+  }),
+  (plan, draw) => ({ type: 'set-week-note', week: dayOf(plan, draw), note: draw.clears ? undefined : 'Supply off.' }),
+  (plan, draw) => ({ type: 'set-meter', day: dayOf(plan, draw), reading: orNothing(draw) }),
   (plan, draw) => ({ type: 'close-week', ...cell(plan, draw), closed: !draw.clears }),
   (plan, draw) => ({ type: 'set-open-days', ...at(plan, draw), week: dayOf(plan, draw), days: orNothing(draw) }),
   (plan, draw) => ({ type: 'set-note', ...cell(plan, draw), note: draw.clears ? undefined : 'Heat is coming.' }),
@@ -96,6 +103,7 @@ const MAKERS: readonly Maker[] = [
   }),
   (plan, draw) => ({ type: 'set-climate', climate: { ...plan.site.climate, source: `${draw.amount}` } }),
   (_plan, draw) => ({ type: 'rename-plan', name: draw.clears ? '' : `Plan ${draw.amount}` }),
+  (_plan, draw) => ({ type: 'set-assumed', assumed: draw.clears ? undefined : ['soil', 'season'] }),
   (_plan, draw) => ({ type: 'set-plan-notes', notes: draw.clears ? undefined : 'Notes' }),
   (plan, draw) => ({
     type: 'set-season',
@@ -105,6 +113,13 @@ const MAKERS: readonly Maker[] = [
   (_plan, draw) => ({
     type: 'change-supply',
     change: { window: draw.clears ? undefined : { hoursPerDay: draw.amount, weekdays: ['tue', 'sat'] } },
+  }),
+  (plan, draw) => ({
+    type: 'set-what-if',
+    name: `What-if ${draw.place}`,
+    edits: draw.clears
+      ? undefined
+      : [{ type: 'close-week', zone: plan.zones[0]?.id ?? 'gone', week: dayOf(plan, draw), closed: true }],
   }),
   (_plan, draw) => ({ type: 'convert-units', units: draw.clears ? 'us' : 'metric' }),
   (plan, draw) => ({

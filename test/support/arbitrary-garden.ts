@@ -13,9 +13,11 @@ import type {
   WeekChoice,
   ZoneRule,
 } from '../../src/engine/garden.ts';
+import { plainlyGrown } from './garden-ground.ts';
 import { between, some } from './garden-numbers.ts';
 import { arbitraryPlanting } from './garden-planting.ts';
 import { arbitraryObserved, arbitrarySite } from './garden-weather.ts';
+import { withFlows } from './with-flows.ts';
 
 export interface GardenOptions {
   /** Left out: 16. */
@@ -24,6 +26,8 @@ export interface GardenOptions {
   readonly mostZones?: number;
   /** Left out: 4. */
   readonly mostPlantings?: number;
+  /** All in the ground, all of it wetted, nothing on it, nobody at rest. */
+  readonly isPlainGround?: boolean;
 }
 
 const WATER_FROM_THE_MAIN: GardenSupply = { sources: [], windowWeekdays: 127, windowHoursPerDay: 24 };
@@ -40,18 +44,27 @@ const firstDays = fc.oneof(
 );
 
 export function arbitraryGarden(options: GardenOptions = {}): fc.Arbitrary<Garden> {
-  const { mostWeeks = 16, mostZones = 3, mostPlantings = 4 } = options;
-  return fc.record({ firstDay: firstDays, weeks: fc.integer({ min: 1, max: mostWeeks }) }).chain((span) =>
-    fc.record({
-      span: fc.constant(span),
-      site: arbitrarySite(span),
-      observed: arbitraryObserved(span),
-      supply: fc.constant(WATER_FROM_THE_MAIN),
-      zones: fc
-        .array(arbitraryZone(span, mostPlantings), { maxLength: mostZones })
-        .map((zones) => zones.map((zone, place) => named(zone, `zone-${place}`))),
-    }),
-  );
+  const { mostWeeks = 16, mostZones = 3, mostPlantings = 4, isPlainGround = false } = options;
+  return fc
+    .record({ firstDay: firstDays, weeks: fc.integer({ min: 1, max: mostWeeks }) })
+    .chain((span) =>
+      fc.record({
+        span: fc.constant(span),
+        site: arbitrarySite(span),
+        observed: arbitraryObserved(span),
+        supply: fc.constant(WATER_FROM_THE_MAIN),
+        zones: fc
+          .array(arbitraryZone(span, mostPlantings), { maxLength: mostZones })
+          .map((zones) =>
+            zones.map((zone, index) => named(isPlainGround ? onPlainGround(zone) : zone, `zone-${index}`)),
+          ),
+      }),
+    )
+    .map(withFlows);
+}
+
+function onPlainGround(zone: GardenZone): GardenZone {
+  return { ...zone, plantings: zone.plantings.map(plainlyGrown) };
 }
 
 export function arbitraryZone(span: SeasonSpan, mostPlantings: number): fc.Arbitrary<GardenZone> {
@@ -80,13 +93,13 @@ export function arbitraryZone(span: SeasonSpan, mostPlantings: number): fc.Arbit
 const arbitraryRule: fc.Arbitrary<ZoneRule> = fc.oneof(
   fc.constant({ kind: 'thirstiest' as const }),
   fc.constant({ kind: 'area-weighted' as const }),
-  fc.integer({ min: 0, max: 4 }).map((place) => ({ kind: 'planting' as const, plantingId: plantingId('zone', place) })),
+  fc.integer({ min: 0, max: 4 }).map((index) => ({ kind: 'planting' as const, plantingId: plantingId('zone', index) })),
 );
 
 function arbitraryChoices({ weeks }: SeasonSpan): fc.Arbitrary<Map<number, WeekChoice>> {
   const openDays = fc
     .array(fc.tuple(fc.integer({ min: 0, max: 4 }), fc.integer({ min: 0, max: 7 })), { maxLength: 3 })
-    .map((days) => new Map(days.map(([place, count]) => [plantingId('zone', place), count])));
+    .map((days) => new Map(days.map(([index, count]) => [plantingId('zone', index), count])));
   const choice: fc.Arbitrary<WeekChoice> = fc.record({
     minutes: some(fc.oneof(fc.constant(0), between(0, 400))),
     minutesRun: fc.option(fc.oneof(fc.constant(0), between(0, 400)), { nil: undefined, freq: 2 }),
@@ -109,7 +122,7 @@ const arbitraryRuns: fc.Arbitrary<ReadonlyMap<number, DayRun>> = fc
         open: some(
           fc
             .subarray([0, 1, 2, 3])
-            .map((places): ReadonlySet<string> => new Set(places.map((place) => plantingId('zone', place)))),
+            .map((indices): ReadonlySet<string> => new Set(indices.map((index) => plantingId('zone', index)))),
         ),
       }),
     ),
@@ -117,8 +130,8 @@ const arbitraryRuns: fc.Arbitrary<ReadonlyMap<number, DayRun>> = fc
   )
   .map((runs) => new Map(runs));
 
-function plantingId(zoneId: string, place: number): string {
-  return `${zoneId}/planting-${place}`;
+function plantingId(zoneId: string, index: number): string {
+  return `${zoneId}/planting-${index}`;
 }
 
 /** Ids that tell zones and plantings apart, wherever they are named. */
@@ -127,7 +140,7 @@ function named(zone: GardenZone, id: string): GardenZone {
   return {
     ...zone,
     id,
-    plantings: zone.plantings.map((planting, place) => ({ ...planting, id: plantingId(id, place) })),
+    plantings: zone.plantings.map((planting, index) => ({ ...planting, id: plantingId(id, index) })),
     rule: zone.rule.kind === 'planting' ? { kind: 'planting', plantingId: renamed(zone.rule.plantingId) } : zone.rule,
     choices: new Map(
       [...zone.choices].map(([week, choice]) => {

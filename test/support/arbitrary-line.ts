@@ -1,20 +1,32 @@
-/** Random lines: every kind, layout, topology and emitter; several of a planting, each from a day of its own. */
+/** Random lines: every kind, layout, topology and emitter; several of a planting, with days of their own. */
 import fc from 'fast-check';
 import type { PlanLine } from '../../src/plan/schema/plan-schema.ts';
-import { amount, dayNear, type Frame } from './arbitrary-parts.ts';
+import { amount, dayNear, type Frame, inOrder } from './arbitrary-parts.ts';
 
+/** Several may lie at once; none ends before it is laid. */
 export function arbitraryLines(frame: Frame): fc.Arbitrary<PlanLine[]> {
-  return fc.uniqueArray(arbitraryLine(frame), { maxLength: 3, selector: ({ from }) => from ?? 'the first day' });
+  return fc.array(arbitraryLine(frame), { maxLength: 3 });
 }
 
 export function arbitraryLine(frame: Frame): fc.Arbitrary<PlanLine> {
-  const from = dayNear(frame, 20, 20);
+  return lineOfAnyDays(frame).map((line) => ({ ...line, ...inOrder(line) }));
+}
+
+function lineOfAnyDays(frame: Frame): fc.Arbitrary<PlanLine> {
+  const days = { from: dayNear(frame, 20, 20), to: dayNear(frame, 0, 30) };
+  const tube = {
+    risePercent: fc.integer({ min: -10, max: 10 }),
+    insideDiameter: amount('bore', frame, 4, 20),
+  };
   const flow = amount('emitterFlow', frame, 0.5, 8);
   const hydraulics = {
     topology: fc.constantFrom<('dead-end' | 'loop')[]>('dead-end', 'loop'),
     slopeSide: fc.constantFrom<('level' | 'uphill' | 'downhill')[]>('level', 'uphill', 'downhill'),
-    risePercent: fc.integer({ min: -10, max: 10 }),
-    insideDiameter: amount('bore', frame, 4, 20),
+    ...tube,
+    application: fc.oneof(
+      fc.record({ kind: fc.constant('efficiency' as const), value: fc.constantFrom(0.5, 0.75, 1) }),
+      fc.record({ kind: fc.constant('distribution-uniformity' as const), value: fc.constantFrom(0.6, 0.9) }),
+    ),
     emitter: fc.oneof(
       fc.record({ kind: fc.constant('compensating' as const), leastPressure: amount('pressure', frame, 40, 110) }),
       fc.record({ kind: fc.constant('plain' as const), exponent: fc.constantFrom(0.4, 0.5, 0.75, 1) }),
@@ -24,7 +36,7 @@ export function arbitraryLine(frame: Frame): fc.Arbitrary<PlanLine> {
     fc.record(
       {
         kind: fc.constant('dripline' as const),
-        from,
+        ...days,
         flow,
         spacing: amount('spacing', frame, 0.1, 0.6),
         layout: arbitraryLayout(frame),
@@ -33,20 +45,23 @@ export function arbitraryLine(frame: Frame): fc.Arbitrary<PlanLine> {
       { requiredKeys: ['kind', 'flow', 'spacing', 'layout'] },
     ),
     fc.record(
-      { kind: fc.constant('point' as const), from, flow, count: fc.integer({ min: 1, max: 8 }), ...hydraulics },
+      { kind: fc.constant('point' as const), ...days, flow, count: fc.integer({ min: 1, max: 8 }), ...hydraulics },
       { requiredKeys: ['kind', 'flow', 'count'] },
     ),
     fc.record(
       {
         kind: fc.constant('spray' as const),
-        from,
+        ...days,
         flow: amount('emitterFlow', frame, 15, 80),
         count: fc.integer({ min: 1, max: 12 }),
         ...hydraulics,
       },
       { requiredKeys: ['kind', 'flow', 'count'] },
     ),
-    fc.record({ kind: fc.constant('solid' as const), from }, { requiredKeys: ['kind'] }),
+    fc.record(
+      { kind: fc.constant('solid' as const), ...days, length: amount('length', frame, 0.5, 40), ...tube },
+      { requiredKeys: ['kind'] },
+    ),
   );
 }
 

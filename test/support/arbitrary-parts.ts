@@ -21,8 +21,13 @@ export function amount(quantity: Quantity, { units }: Frame, lowSi: number, high
   });
 }
 
-/** 0 to 1 by hundredths. */
-export const share: fc.Arbitrary<number> = fc.integer({ min: 0, max: 100 }).map((hundredths) => hundredths / 100);
+/** By hundredths. */
+export function hundredths(low: number, high: number): fc.Arbitrary<number> {
+  return fc.integer({ min: low, max: high }).map((each) => each / 100);
+}
+
+/** 0 to 1. */
+export const share: fc.Arbitrary<number> = hundredths(0, 100);
 
 /** A name or note: words, other scripts, and what must never be read as markup or formula. */
 export const wordy: fc.Arbitrary<string> = fc.oneof(
@@ -37,4 +42,13 @@ export const some = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | un
 /** A day of the season, or up to so many days before and after it. */
 export function dayNear({ firstDay, weeks }: Frame, before: number, after: number): fc.Arbitrary<string> {
   return fc.integer({ min: firstDay - before, max: firstDay + 7 * weeks - 1 + after }).map(isoDate);
+}
+
+/** Two ISO days, the earlier first; where only one is there, as they are. */
+export function inOrder<Days extends { readonly from?: string | undefined; readonly to?: string | undefined }>({
+  from,
+  to,
+}: Days): Pick<Days, 'from' | 'to'> {
+  if (from === undefined || to === undefined || from <= to) return { from, to } as Pick<Days, 'from' | 'to'>;
+  return { from: to, to: from } as Pick<Days, 'from' | 'to'>;
 }

@@ -11,6 +11,7 @@ import { arbitraryChoices, arbitraryLog } from './arbitrary-records.ts';
 import { arbitrarySite } from './arbitrary-site.ts';
 import { arbitrarySupply } from './arbitrary-supply.ts';
 import { arbitraryZone } from './arbitrary-zone.ts';
+import { plainlyPlanted } from './plan-ground.ts';
 
 export interface PlanOptions {
   readonly units?: UnitSystem;
@@ -20,6 +21,8 @@ export interface PlanOptions {
   readonly mostPlantings?: number;
   /** Left out: 60. */
   readonly mostWeeks?: number;
+  /** All in the ground, all of it wetted, nothing on it, nobody at rest. */
+  readonly isPlainGround?: boolean;
 }
 
 /** A valid plan. */
@@ -42,7 +45,19 @@ export function arbitraryPlan(options: PlanOptions = {}): fc.Arbitrary<Plan> {
         }),
       ),
     )
+    .map((plan) => (options.isPlainGround === true ? onPlainGround(plan) : plan))
     .map(asRead);
+}
+
+function onPlainGround({ supply, ...plan }: Plan): Plan {
+  const { leachingFraction, ...rest } = supply ?? { sources: [] };
+  const zones = plan.zones.map((zone) => ({ ...zone, plantings: zone.plantings.map(plainlyPlanted) }));
+  const { minTemperature, ...climate } = plan.site.climate;
+  const mild = minTemperature && {
+    minTemperature: minTemperature.map((low) => Math.max(low, plan.units === 'us' ? 32 : 0)),
+  };
+  const site = { ...plan.site, climate: { ...climate, ...mild } };
+  return { ...plan, site, zones, ...(supply && { supply: rest }) };
 }
 
 function arbitraryFrame({ units, mostWeeks = 60 }: PlanOptions): fc.Arbitrary<Frame> {
@@ -64,14 +79,14 @@ function asRead(plan: Plan): Plan {
 
 /** Ids that tell zones and plantings apart; the rule of one planting names one that is there. */
 function withIds(zones: readonly PlanZone[]): PlanZone[] {
-  return zones.map((zone, place) => {
-    const plantings = zone.plantings.map((planting, at) => ({ ...planting, id: `planting-${place}-${at}` }));
+  return zones.map((zone, index) => {
+    const plantings = zone.plantings.map((planting, at) => ({ ...planting, id: `planting-${index}-${at}` }));
     const { rule, ...rest } = zone;
     const deciding = plantings.at(-1)?.id;
     const named = rule?.kind === 'planting';
     return {
       ...rest,
-      id: `zone-${place}`,
+      id: `zone-${index}`,
       plantings,
       ...(rule === undefined || (named && deciding === undefined)
         ? {}

@@ -6,6 +6,7 @@ import { WATER_USE_CLASS_IDS } from '../../src/engine/plants/water-use-classes.d
 import type { PlanNeed, PlanPlanting } from '../../src/plan/schema/plan-schema.ts';
 import { arbitraryLines } from './arbitrary-line.ts';
 import { amount, dayNear, type Frame, share, wordy } from './arbitrary-parts.ts';
+import { arbitraryPlanGround } from './plan-ground.ts';
 
 /** A planting whose id is not yet set. */
 export function arbitraryPlanting(frame: Frame): fc.Arbitrary<PlanPlanting> {
@@ -25,11 +26,13 @@ export function arbitraryPlanting(frame: Frame): fc.Arbitrary<PlanPlanting> {
         inGround: fc.record({ from: dayNear(frame, 30, 0), to: dayNear(frame, 0, 60) }, { requiredKeys: [] }),
         establishing: fc.record({ until: dayNear(frame, 0, 60), factor: fc.constantFrom(0.8, 1.2, 1.5) }),
         shutOff: fc.boolean(),
+        ...arbitraryPlanGround(frame),
         note: wordy,
       },
       { requiredKeys: ['id', 'name', 'need', 'extent', 'lines'] },
     )
-    .map(withDaysInOrder);
+    .map(withDaysInOrder)
+    .map(withLinesInOrder);
 }
 
 /** Days in the ground that run forwards and end after planting. */
@@ -39,6 +42,14 @@ function withDaysInOrder(planting: PlanPlanting): PlanPlanting {
   const first = inGround.from ?? (need.kind === 'crop' ? need.plantedOn : undefined);
   if (first === undefined || first <= inGround.to) return planting;
   return { ...planting, inGround: inGround.from === undefined ? {} : { from: inGround.to, to: inGround.from } };
+}
+
+/** A line without a day of its own lies from the planting's first: it must not end before. */
+function withLinesInOrder(planting: PlanPlanting): PlanPlanting {
+  const first = planting.inGround?.from;
+  const endsEarly = ({ from, to }: PlanPlanting['lines'][number]) =>
+    to !== undefined && first !== undefined && from === undefined && to < first;
+  return { ...planting, lines: planting.lines.map((line) => (endsEarly(line) ? { ...line, to: first } : line)) };
 }
 
 function arbitraryNeed(frame: Frame): fc.Arbitrary<PlanNeed> {
@@ -74,10 +85,14 @@ function arbitraryNeed(frame: Frame): fc.Arbitrary<PlanNeed> {
 function arbitraryExtent(frame: Frame): fc.Arbitrary<PlanPlanting['extent']> {
   return fc.oneof(
     fc.record({ kind: fc.constant('area' as const), area: amount('area', frame, 0.5, 200) }),
-    fc.record({
-      kind: fc.constant('canopy' as const),
-      count: fc.integer({ min: 1, max: 40 }),
-      diameter: amount('diameter', frame, 0.1, 5),
-    }),
+    fc.record(
+      {
+        kind: fc.constant('canopy' as const),
+        count: fc.integer({ min: 1, max: 40 }),
+        diameter: amount('diameter', frame, 0.1, 5),
+        trunk: amount('diameter', frame, 0.03, 0.2),
+      },
+      { requiredKeys: ['kind', 'count', 'diameter'] },
+    ),
   );
 }

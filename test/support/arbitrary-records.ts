@@ -33,6 +33,12 @@ export function arbitraryLog(frame: Frame, zones: readonly PlanZone[]): fc.Arbit
           })
           .map((runs) => runs.map(([week, run]) => run(frame.firstDay + 7 * week))),
       ),
+      meter: fc
+        .uniqueArray(fc.tuple(dayNear(frame, 5, 5), fc.integer({ min: 0, max: 999_999 })), {
+          maxLength: 4,
+          selector: ([day]) => day,
+        })
+        .map((entries) => Object.fromEntries(entries)),
       forecasts: fc
         .uniqueArray(arbitraryForecast(frame), { maxLength: 3, selector: ({ issued }) => issued })
         .map((forecasts) => forecasts.toSorted((left, right) => (left.issued < right.issued ? -1 : 1))),
@@ -66,6 +72,7 @@ function arbitraryWeek(frame: Frame): fc.Arbitrary<(firstDay: number) => PlanWee
       {
         rain: amount('depth', frame, 0, 120),
         eto: amount('depth', frame, 0, 60),
+        note: wordy,
         through: fc.integer({ min: 0, max: 6 }),
       },
       { requiredKeys: [] },
@@ -87,16 +94,20 @@ function arbitraryRun({ plantings }: PlanZone): fc.Arbitrary<(firstDay: number) 
     maxLength: 4,
     selector: ([day]) => day,
   });
-  return fc.tuple(fc.integer({ min: 0, max: 6 }), fc.oneof(total, days)).map(([under, run]) => (firstDay) => [
-    isoDate(firstDay + under),
-    typeof run === 'number'
-      ? run
-      : {
-          days: Object.fromEntries(
-            run.toSorted(([left], [right]) => left - right).map(([day, each]) => [isoDate(firstDay + day), each]),
-          ),
-        },
-  ]);
+  const isSome = fc.boolean();
+  return fc
+    .tuple(fc.integer({ min: 0, max: 6 }), fc.oneof(total, days), isSome)
+    .map(([under, run, rest]) => (firstDay) => [
+      isoDate(firstDay + under),
+      typeof run === 'number'
+        ? run
+        : {
+            days: Object.fromEntries(
+              run.toSorted(([left], [right]) => left - right).map(([day, each]) => [isoDate(firstDay + day), each]),
+            ),
+            ...(rest && { rest: 'computed' }),
+          },
+    ]);
 }
 
 function arbitraryForecast(frame: Frame): fc.Arbitrary<PlanForecast> {

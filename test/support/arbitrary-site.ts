@@ -5,7 +5,7 @@ import { MISSING_WEATHER_RULES } from '../../src/engine/climate/weather-readings
 import { RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { TEXTURE_IDS } from '../../src/engine/soil/textures.data.ts';
 import type { PlanClimate, PlanSite, PlanYears } from '../../src/plan/schema/plan-schema.ts';
-import { amount, type Frame, share, wordy } from './arbitrary-parts.ts';
+import { amount, type Frame, hundredths, share, wordy } from './arbitrary-parts.ts';
 
 export function arbitrarySite(frame: Frame): fc.Arbitrary<PlanSite> {
   return fc.record(
@@ -17,7 +17,9 @@ export function arbitrarySite(frame: Frame): fc.Arbitrary<PlanSite> {
       windHeight: amount('height', frame, 1, 12),
       setting: fc.constantFrom(...SETTINGS),
       missingWeather: fc.constantFrom(...MISSING_WEATHER_RULES),
+      availableWater: hundredths(2, 40),
       slopePercent: fc.integer({ min: 0, max: 30 }),
+      timeZone: fc.constantFrom('America/New_York', 'Europe/London', 'Asia/Kolkata', 'Australia/Lord_Howe'),
       exposure: wordy,
       years: arbitraryYears(frame),
       rain: fc.record(

@@ -1,7 +1,7 @@
 /** Random supplies: typed and measured flows, sources that change, windows, allowances, tanks. */
 import fc from 'fast-check';
 import type { PlanSupply } from '../../src/plan/schema/plan-schema.ts';
-import { amount, dayNear, type Frame, share, wordy } from './arbitrary-parts.ts';
+import { amount, dayNear, type Frame, hundredths, inOrder, share, wordy } from './arbitrary-parts.ts';
 import { someWeekdays } from './arbitrary-zone.ts';
 
 export function arbitrarySupply(frame: Frame): fc.Arbitrary<PlanSupply> {
@@ -17,18 +17,36 @@ export function arbitrarySupply(frame: Frame): fc.Arbitrary<PlanSupply> {
           volume: volume(4, 40),
           seconds: fc.integer({ min: 10, max: 300 }),
         }),
+        fc.record({
+          kind: fc.constant('bucket' as const),
+          volume: volume(4, 40),
+          seconds: fc.integer({ min: 10, max: 300 }),
+          share: fc.integer({ min: 10, max: 100 }).map((hundredths) => hundredths / 100),
+        }),
       ),
-      pressure: amount('pressure', frame, 80, 500),
+      head: fc.oneof(
+        fc.record({ pressure: amount('pressure', frame, 80, 500) }),
+        fc.record({ waterHeight: amount('waterHeight', frame, 0.3, 20) }),
+      ),
     },
     { requiredKeys: ['name'] },
   );
   return fc.record(
     {
-      sources: fc.uniqueArray(source, { maxLength: 3, selector: ({ from }) => from ?? 'the first day' }),
+      sources: fc
+        .uniqueArray(source, { maxLength: 3, selector: ({ from }) => from ?? 'the first day' })
+        .map((sources) => sources.map(({ head, ...rest }) => ({ ...rest, ...head }))),
+      restrictions: fc.array(arbitraryRestriction(frame), { maxLength: 2 }),
+      cuts: fc.array(arbitraryCut(frame), { maxLength: 2 }),
       window: fc.record(
-        { weekdays: someWeekdays, hoursPerDay: fc.integer({ min: 1, max: 24 }) },
+        {
+          weekdays: someWeekdays,
+          opensAt: fc.constantFrom('00:00', '05:30', '21:00'),
+          hoursPerDay: fc.integer({ min: 1, max: 24 }),
+        },
         { requiredKeys: ['hoursPerDay'] },
       ),
+      leachingFraction: hundredths(0, 50),
       allowance: fc.record({ perWeek: volume(0, 9000), perSeason: volume(0, 90_000) }, { requiredKeys: [] }),
       tank: fc.record(
         {
@@ -42,4 +60,25 @@ export function arbitrarySupply(frame: Frame): fc.Arbitrary<PlanSupply> {
     },
     { requiredKeys: ['sources'] },
   );
+}
+
+function arbitraryRestriction(frame: Frame) {
+  const restriction = fc.record(
+    {
+      name: wordy,
+      from: dayNear(frame, 30, 30),
+      to: dayNear(frame, 30, 30),
+      weekdays: someWeekdays,
+      hoursPerDay: fc.integer({ min: 1, max: 24 }),
+    },
+    { requiredKeys: ['weekdays'] },
+  );
+  return restriction.map((anyDays) => ({ ...anyDays, ...inOrder(anyDays) }));
+}
+
+function arbitraryCut(frame: Frame) {
+  const day = dayNear(frame, 15, 15);
+  return fc
+    .tuple(fc.record({ from: day, to: day }), share, amount('volume', frame, 0, 4000), fc.boolean())
+    .map(([days, part, perWeek, isShare]) => ({ ...inOrder(days), ...(isShare ? { share: part } : { perWeek }) }));
 }

@@ -149,8 +149,20 @@ export const FAULTY_RELATIONS = {
   'a crop that is pulled before it is planted': oneBed({
     zones: [zone({ plantings: [tomatoes({ inGround: { to: '2027-05-01' } })] })],
   }),
-  'two lines from one day': oneBed({
-    zones: [zone({ plantings: [tomatoes({ lines: [{ kind: 'solid' }, { kind: 'solid' }] })] })],
+  'a line that ends before it is laid': oneBed({
+    zones: [zone({ plantings: [tomatoes({ lines: [{ kind: 'solid', from: '2027-06-20', to: '2027-06-10' }] })] })],
+  }),
+  'a pressure and a height of water': oneBed({
+    supply: { sources: [{ name: 'Barrel', pressure: 2, waterHeight: 3 }] },
+  }),
+  'a restriction that runs backwards': oneBed({
+    supply: { sources: [], restrictions: [{ from: '2027-06-20', to: '2027-06-10', weekdays: ['mon'] }] },
+  }),
+  'a cut of no amount': oneBed({
+    supply: { sources: [], cuts: [{ from: '2027-06-07', to: '2027-06-20' }] },
+  }),
+  'a cut of two amounts': oneBed({
+    supply: { sources: [], cuts: [{ from: '2027-06-07', to: '2027-06-20', share: 0.2, perWeek: 50 }] },
   }),
   'two sources from one day': oneBed({
     supply: {

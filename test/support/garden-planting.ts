@@ -1,6 +1,7 @@
 /** Random plantings and lines for gardens. */
 import fc from 'fast-check';
 import type { GardenLine, GardenPlanting, PlantCoefficient, RootZone, SeasonSpan } from '../../src/engine/garden.ts';
+import { arbitraryGround, grownIn } from './garden-ground.ts';
 import { between, dayAround, some } from './garden-numbers.ts';
 
 function arbitraryCoefficient(span: SeasonSpan): fc.Arbitrary<PlantCoefficient> {
@@ -54,6 +55,7 @@ const rateMmPerHour = fc.oneof(
   { weight: 1, arbitrary: between(40, 200) },
 );
 
+/** Several lie at once where their days overlap; some give way to a later one. */
 function arbitraryLines(span: SeasonSpan, areaM2: number): fc.Arbitrary<GardenLine[]> {
   const line = fc
     .record({
@@ -61,10 +63,15 @@ function arbitraryLines(span: SeasonSpan, areaM2: number): fc.Arbitrary<GardenLi
         { weight: 2, arbitrary: fc.constant(span.firstDay - 30) },
         { weight: 1, arbitrary: dayAround(span, 5) },
       ),
+      to: some(dayAround(span, 5)),
       kind: fc.constantFrom<GardenLine['kind'][]>('dripline', 'dripline', 'point', 'spray', 'solid'),
       rate: rateMmPerHour,
+      efficiency: some(between(0.3, 1)),
     })
-    .map(({ from, kind, rate }) => lineOf(from, kind, kind === 'solid' ? 0 : rate * areaM2));
+    .map(({ from, to, kind, rate, efficiency }): GardenLine => {
+      const stay = to === undefined ? { from } : { from: Math.min(from, to), to: Math.max(from, to) };
+      return { ...lineOf(from, kind, kind === 'solid' ? 0 : rate * areaM2), ...stay, efficiency };
+    });
   return fc.array(line, { minLength: 0, maxLength: 3 }).map((lines) => lines.sort((a, b) => a.from - b.from));
 }
 
@@ -120,8 +127,17 @@ export function arbitraryPlanting(span: SeasonSpan): fc.Arbitrary<GardenPlanting
     stay: arbitraryStay(span),
     hasShutOff: fc.boolean(),
     plants: some(fc.integer({ min: 1, max: 50 })),
+    ground: arbitraryGround(span),
   });
-  return parts.chain(({ stay, ...rest }) =>
-    arbitraryLines(span, rest.areaM2).map((lines) => ({ id: 'planting', name: 'Planting', ...rest, ...stay, lines })),
+  return parts.chain(({ stay, ground, ...rest }) =>
+    arbitraryLines(span, rest.areaM2).map((lines) => ({
+      id: 'planting',
+      name: 'Planting',
+      ...grownIn(ground, rest),
+      ...stay,
+      lines,
+      // Solved once the garden has a supply.
+      flows: [],
+    })),
   );
 }

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import type { Garden, GardenSupply, SeasonSpan } from '../../src/engine/garden.ts';
 import { arbitraryGarden, type GardenOptions } from './arbitrary-garden.ts';
 import { between, dayAround, some } from './garden-numbers.ts';
+import { withFlows } from './with-flows.ts';
 
 export function arbitraryGardenSupply(span: SeasonSpan): fc.Arbitrary<GardenSupply> {
   const source = fc.record({
@@ -32,6 +33,6 @@ export function arbitraryGardenSupply(span: SeasonSpan): fc.Arbitrary<GardenSupp
 /** A garden with a supply of its own. */
 export function arbitrarySuppliedGarden(options: GardenOptions = {}): fc.Arbitrary<Garden> {
   return arbitraryGarden(options).chain((garden) =>
-    arbitraryGardenSupply(garden.span).map((supply) => ({ ...garden, supply })),
+    arbitraryGardenSupply(garden.span).map((supply) => withFlows({ ...garden, supply })),
   );
 }

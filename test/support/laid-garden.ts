@@ -15,6 +15,7 @@ import { TEXTURE_IDS } from '../../src/engine/soil/textures.data.ts';
 import type { GardenOptions } from './arbitrary-garden.ts';
 import { between, some } from './garden-numbers.ts';
 import { arbitrarySuppliedGarden } from './garden-supply.ts';
+import { withFlows } from './with-flows.ts';
 
 /** How a line is laid, whatever its flow. */
 interface Laying
@@ -76,7 +77,8 @@ export function arbitraryLaidGarden(options: GardenOptions = {}): fc.Arbitrary<G
           })),
         }),
       );
-      return { ...garden, zones, supply: sourceShare === undefined ? garden.supply : scarce(garden, sourceShare) };
+      const supply = sourceShare === undefined ? garden.supply : scarce(garden, sourceShare);
+      return withFlows({ ...garden, zones, supply });
     });
 }
 

@@ -1,7 +1,8 @@
 /** Lines as they are laid, and a planting on one. Their figures are invented. */
 import fc from 'fast-check';
-import type { GardenLine, GardenPlanting } from '../../src/engine/garden.ts';
+import type { GardenLine, GardenPlanting, GardenSupply } from '../../src/engine/garden.ts';
 import { between } from './garden-numbers.ts';
+import { plantingWithFlows } from './with-flows.ts';
 
 /** Dripline in equal runs: 2.3 L/h every 0.3 m, compensating from 70 kPa, unless changed. */
 export function laidLine({
@@ -37,9 +38,13 @@ export function pointLine(emitters: number, change: Partial<GardenLine> = {}): G
   return { ...line, kind: 'point', ...change };
 }
 
-/** In the ground from day 20,000 to 20,200 on 30 m2. */
-export function plantingWith(lines: readonly GardenLine[], change: Partial<GardenPlanting> = {}): GardenPlanting {
-  return {
+/** In the ground from day 20,000 to 20,200 on 30 m2, fed by the sources. */
+export function plantingWith(
+  lines: readonly GardenLine[],
+  change: Partial<GardenPlanting> = {},
+  sources: GardenSupply['sources'] = [],
+): GardenPlanting {
+  const planting = {
     id: 'beds',
     name: 'Beds',
     coefficient: {
@@ -63,8 +68,10 @@ export function plantingWith(lines: readonly GardenLine[], change: Partial<Garde
     to: 20_200,
     hasShutOff: false,
     lines,
+    flows: [],
     ...change,
-  };
+  } satisfies GardenPlanting;
+  return plantingWithFlows(planting, 0.8, sources);
 }
 
 /** Compensating and plain, dead end and loop, flat and sloping, short and far too long. */

@@ -5,6 +5,7 @@
  */
 import type { Garden, GardenPlanting, GardenZone, RootZone } from '../../src/engine/garden.ts';
 import { lineOf } from './garden-planting.ts';
+import { plantingWithFlows, withFlows, zoneWithFlows } from './with-flows.ts';
 
 /** Monday 3 May 2027. */
 export const FIRST_DAY = 20_941;
@@ -14,7 +15,7 @@ const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 export type PlantingChange = Partial<Omit<GardenPlanting, 'rootZone'>> & { readonly rootZone?: Partial<RootZone> };
 
 export function plainPlanting({ rootZone, ...change }: PlantingChange = {}): GardenPlanting {
-  return {
+  const planting = {
     id: 'bed',
     name: 'Bed',
     coefficient: {
@@ -39,8 +40,10 @@ export function plainPlanting({ rootZone, ...change }: PlantingChange = {}): Gar
     to: FIRST_DAY + 1000,
     hasShutOff: false,
     lines: [lineOf(FIRST_DAY - 100, 'dripline', 60)],
+    flows: [],
     ...change,
-  };
+  } satisfies GardenPlanting;
+  return plantingWithFlows(planting, 0.8);
 }
 
 /** The same with another share of reference ET. */
@@ -50,7 +53,7 @@ export function thirsty(factor: number, change: PlantingChange = {}): GardenPlan
 }
 
 export function plainZone(change: Partial<GardenZone> = {}): GardenZone {
-  return {
+  const zone: GardenZone = {
     id: 'zone',
     name: 'Zone',
     soil: { texture: 'loam', availableWater: 0.15, intakeMmPerHour: 10, slopePercent: 0 },
@@ -65,11 +68,12 @@ export function plainZone(change: Partial<GardenZone> = {}): GardenZone {
     choices: new Map(),
     ...change,
   };
+  return zoneWithFlows(zone);
 }
 
 /** Ten weeks. */
 export function plainGarden(zones: readonly GardenZone[] = [plainZone()], change: Partial<Garden> = {}): Garden {
-  return {
+  const garden: Garden = {
     span: { firstDay: FIRST_DAY, weeks: 10 },
     site: {
       latitudeDeg: 40,
@@ -86,4 +90,5 @@ export function plainGarden(zones: readonly GardenZone[] = [plainZone()], change
     zones,
     ...change,
   };
+  return withFlows(garden);
 }

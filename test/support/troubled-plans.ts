@@ -1,6 +1,6 @@
 /** Small invented gardens with one trouble of line or supply each, for the remedies that it has. */
 import type { NoticeKind } from '../../src/explain/notices/notice.ts';
-import type { Plan, PlanPlanting, PlanSupply } from '../../src/plan/schema/plan-schema.ts';
+import type { Plan, PlanPlanting, PlanSupply, PlanZone } from '../../src/plan/schema/plan-schema.ts';
 import { mixedGarden, oneBed, shrubs, tomatoes, zone } from './small-plans.ts';
 
 /** Dripline of 0.9 gph every 12 in, 30 psi at its inlet: 360 ft would do, far less than 600. */
@@ -57,6 +57,16 @@ export function shortWindow(): Plan {
 export function smallAllowance(): Plan {
   const garden = mixedGarden({ choices: {}, log: {} });
   return { ...garden, supply: { sources: garden.supply?.sources ?? [], allowance: { perWeek: 120 } } };
+}
+
+/** 6 gpm in one run of dripline; fed in its middle each half has 3 (5 ft/s is at 3.8 gpm in its tube of 0.56 in). */
+export function fastLine(): Plan {
+  const layout = { kind: 'length', length: 40 } as const;
+  const planting = tomatoes({
+    extent: { kind: 'area', area: 2000 },
+    lines: [{ kind: 'dripline', flow: 4.5, spacing: 6, layout, insideDiameter: 0.56 }],
+  });
+  return oneBed({ zones: [zone({ plantings: [planting] })], supply: { sources: [{ name: 'Main', pressure: 60 }] } });
 }
 
 /** Half full in March, with a roof; a larger tank would last. */
@@ -124,6 +134,55 @@ export function longRun(): Plan {
   });
 }
 
+const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** A pot of 10 L (or `volume`) with a plant 60 cm across that uses 8.4 mm a day, watered once every day. */
+export function potWith(change: Partial<PlanZone> = {}, volume = 10): Plan {
+  return {
+    format: 'runnel-plan',
+    version: 2,
+    units: 'metric',
+    name: 'A pot',
+    season: { firstDay: '2027-06-07', weeks: 3 },
+    site: {
+      latitude: 40,
+      soil: 'loam',
+      climate: { source: 'invented', eto: MONTH_DAYS.map((days) => 7 * days), rain: MONTH_DAYS.map(() => 0) },
+    },
+    zones: [
+      {
+        id: 'pots',
+        name: 'Pots',
+        wateringDays: 7,
+        startsADay: 1,
+        longestCycleMinutes: 600,
+        plantings: [
+          {
+            id: 'pot',
+            name: 'Pot',
+            need: { kind: 'class', class: 'high', factor: 0.9, microclimate: 4 / 3 },
+            extent: { kind: 'canopy', count: 1, diameter: 60 },
+            container: { volume },
+            lines: [{ kind: 'point', flow: 4, count: 1 }],
+          },
+        ],
+        ...change,
+      },
+    ],
+  };
+}
+
+/** One row down a bed 4 ft wide. */
+export function oneRow(change: Partial<PlanPlanting> = {}): Plan {
+  const planting = tomatoes({
+    rootDepth: 30,
+    extent: { kind: 'area', area: 32 },
+    lines: [{ kind: 'dripline', flow: 0.9, spacing: 12, layout: { kind: 'rows', rows: 1, length: 8 } }],
+    ...change,
+  });
+  return oneBed({ zones: [zone({ plantings: [planting] })] });
+}
+
 /** Each trouble with a garden that has it. */
 export const TROUBLES: readonly (readonly [NoticeKind, () => Plan])[] = [
   ['line-too-long', longLine],
@@ -131,6 +190,7 @@ export const TROUBLES: readonly (readonly [NoticeKind, () => Plan])[] = [
   ['flow-together', flowsTogether],
   ['window-too-short', shortWindow],
   ['allowance-exceeded', smallAllowance],
+  ['flow-too-fast', fastLine],
   ['tank-dry', dryTank],
   ['emitters-far-apart', farEmitters],
   ['line-downhill', downhillLine],
@@ -140,4 +200,6 @@ export const TROUBLES: readonly (readonly [NoticeKind, () => Plan])[] = [
   ['over', overwatered],
   ['step-too-long', longSteps],
   ['too-long', longRun],
+  ['pot-dries-out', () => potWith()],
+  ['wetted-too-little', () => oneRow()],
 ];

@@ -6,15 +6,12 @@ import { describe, expect, it } from 'vitest';
 import { applicationRateMmPerHour } from '../../../src/engine/application/application-rate.ts';
 import { netMmPerMinute, runMinutes } from '../../../src/engine/application/run-time.ts';
 import type { ObservedDay } from '../../../src/engine/garden.ts';
-import { frictionCoefficient, frictionLossKpa } from '../../../src/engine/line/friction.ts';
 import { plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { PlantingSeason, ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { readilyAvailableWaterMm, totalAvailableWaterMm } from '../../../src/engine/soil/available-water.ts';
 import { rootZoneDay } from '../../../src/engine/soil/root-zone-day.ts';
-import { roofYieldL } from '../../../src/engine/supply/roof-yield.ts';
-import { fromSi, toSi } from '../../../src/engine/units.ts';
 import { lineOf } from '../../support/garden-planting.ts';
 import { FIRST_DAY, plainGarden, plainZone, thirsty } from '../../support/plain-garden.ts';
 
@@ -25,21 +22,6 @@ const M2_PER_FT2 = 0.09290304;
 const EVERY_DAY = 127;
 /** Holds whatever is asked of it. */
 const DEEP = { depthM: 20 };
-
-describe('Penn State Extension, Determining how long to run drip irrigation systems for vegetables (2013)', () => {
-  // One tape a bed of 30 in, all the water counted: an inch on 100 ft of bed, 250 ft2.
-  it.each([
-    [12, 13.2, 11.8],
-    [8, 20.4, 7.6],
-    [8, 30.6, 5.1],
-    [12, 27, 5.8],
-    [8, 40.2, 3.9],
-    [4, 80.4, 1.9],
-  ])('1 in by emitters every %d in, %f gph a hundred feet: %f hours', (_spacing, gph, hours) => {
-    const rate = applicationRateMmPerHour(gph * LITRES_PER_GALLON, 250 * M2_PER_FT2);
-    expect(Math.abs(runMinutes(MM_PER_IN, netMmPerMinute(rate, 1)) / 60 - hours)).toBeLessThan(0.05);
-  });
-});
 
 describe('University of California Santa Cruz, Teaching Organic Farming and Gardening, unit 1.5, exercise 3', () => {
   // A bed of 25 x 4 ft, 1.05 in of ETo a week, 150 emitters of 0.334 gph. Printed 62.31 gal, which is 1.00 in; 1.05 in are 65.45.
@@ -134,43 +116,4 @@ it('Irrigation water requirements, training slides after a state irrigation guid
   // Silt loam of 2.1 in a foot, roots of 2.5 ft, 35 % allowed: 1.8375.
   const taw = totalAvailableWaterMm(2.1 / 12, 2.5 * 0.3048);
   expect(readilyAvailableWaterMm(taw, 0.35) / MM_PER_IN).toBeCloseTo(1.8375, 9);
-});
-
-describe('USDA-NRCS with Marietta, Ohio, Rain barrels of fun', () => {
-  // The page reckons 0.6 gal on a square foot and inch: of 144/231 that is a runoff coefficient of 0.9625.
-  const gallons = (ft2: number, inches: number) =>
-    roofYieldL({ roofAreaM2: ft2 * M2_PER_FT2, rainMm: inches * MM_PER_IN, runoffCoefficient: 0.9625 }) /
-    LITRES_PER_GALLON;
-
-  it.each([
-    ['a roof of 24 x 20 ft under 0.25 in brings 72 gal', 480, 72],
-    ['a garden of 10 x 35 ft takes 52.5 gal for as much', 350, 52.5],
-    ['55 gal water 366 ft2', 366, 55],
-  ])('%s', (_, ft2, printed) => {
-    expect(Math.abs(gallons(ft2, 0.25) / printed - 1)).toBeLessThan(0.002);
-  });
-});
-
-describe('Illinois Administrative Code, title 77, part 906, appendix A, exhibit I', () => {
-  // Plastic pipe of 1 in, schedule 40, C = 150, feet of head a hundred feet. Its bore of 1.049 in is ASTM D1785's, from memory.
-  it.each([
-    [2, 0.28],
-    [3, 0.6],
-    [4, 1.01],
-    [5, 1.52],
-    [6, 2.14],
-    [7, 2.89],
-    [8, 3.63],
-    [9, 4.57],
-    [10, 5.5],
-  ])('%d gpm lose %f ft a hundred feet', (gpm, feet) => {
-    const pipe = { insideDiameterMm: 1.049 * MM_PER_IN, lengthM: 100 * 0.3048, hazenWilliamsC: 150 };
-    const psi = fromSi(
-      frictionLossKpa(frictionCoefficient(pipe), toSi(60 * gpm, 'emitterFlow', 'us')),
-      'pressure',
-      'us',
-    );
-    // 2.31 ft of water are 1 psi.
-    expect(Math.abs((psi * 2.31) / feet - 1)).toBeLessThan(0.021);
-  });
 });

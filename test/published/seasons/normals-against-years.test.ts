@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GardenSite, ObservedWeather, ObservedWeek } from '../../../src/engine/garden-weather.ts';
 import { CITIES, type CityDay, dailyWeather, normalsOf, readingsOf, recordOf, YEARS } from './daily-weather.ts';
-import { SEVEN_PLANTINGS, SPAN, seasonWater, type TriedPlanting } from './seven-plantings.ts';
+import { POT_AND_SHRUB, SEVEN_PLANTINGS, SPAN, seasonWater, type TriedPlanting } from './seven-plantings.ts';
 
 const RAIN = { method: 'balance', fraction: 0.25, runoffFraction: 0 } as const;
 const NOTHING_READ: ObservedWeather = { days: new Map(), weeks: new Map() };
@@ -27,7 +27,7 @@ interface Row {
 const rows = CITIES.flatMap((city) => {
   const days = dailyWeather(city);
   const site = { ...city, climate: normalsOf(days), rain: RAIN };
-  return SEVEN_PLANTINGS.map((tried) => rowOf(city.name, tried, site, days));
+  return [...SEVEN_PLANTINGS, ...POT_AND_SHRUB].map((tried) => rowOf(city.name, tried, site, days));
 });
 
 function rowOf(city: string, tried: TriedPlanting, site: GardenSite, days: readonly CityDay[]): Row {
@@ -81,7 +81,7 @@ process.stdout.write(
     'place, planting: mm replayed by day, from the normals, from the years; % of ETc: normals, years, week totals',
     ...rows.map(
       (row) =>
-        `${row.city.padEnd(9)} ${row.name.padEnd(36)}${mm(row.replayedMm)}${mm(row.normalsMm)}${mm(row.recordMm)}` +
+        `${row.city.padEnd(9)} ${row.name.padEnd(42)}${mm(row.replayedMm)}${mm(row.normalsMm)}${mm(row.recordMm)}` +
         `${percent(row.normals)}${percent(row.record)}${percent(row.totals)}`,
     ),
     '',

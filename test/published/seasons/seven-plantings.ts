@@ -5,6 +5,7 @@ import type { GardenSite, ObservedWeather } from '../../../src/engine/garden-wea
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { lineOf } from '../../support/garden-planting.ts';
+import { withFlows } from '../../support/with-flows.ts';
 
 /** April to October. */
 export const SPAN = { firstDay: dayNumber('2013-04-01'), weeks: 30 };
@@ -66,6 +67,7 @@ function tried(
     areaM2: 10,
     hasShutOff: false,
     lines: [lineOf(firstDay - 200, 'dripline', 60)],
+    flows: [],
     ...ground,
   };
   return { name, planting, wateringDays };
@@ -93,6 +95,35 @@ export const SEVEN_PLANTINGS: readonly TriedPlanting[] = [
   tried('shrubs of 0.5, refilled, 3 days', 0b1001010, 'refill', landscape(0.5), roots(0.5, 0.5)),
   tried('shrubs of 0.25, refilled, 2 days', 0b1000100, 'refill', landscape(0.25), roots(0.6, 0.5)),
 ];
+
+/** Ten pots of 10 L, a quarter of a metre across, whose plants cover 0.4 m each: 24 mm of water over them, rain on 0.39 of their ground. */
+const POTS = tried('pots of 10 L, kept, 7 days', 0b1111111, 'keep', landscape(1.2), {
+  ...roots(0.25, 0.5),
+  availableWater: 0.3,
+  targetDepletion: 0,
+});
+const CROWN_M2 = (Math.PI / 4) * 0.4 ** 2;
+
+/** A pot, and a shrub of whose ground lines wet a part. */
+export const POT_AND_SHRUB: readonly TriedPlanting[] = [
+  {
+    ...POTS,
+    planting: {
+      ...POTS.planting,
+      areaM2: 10 * CROWN_M2,
+      container: { count: 10, volumeLitres: 10, openingM: 0.25, rainShare: 1 },
+      rainFactor: (0.25 / 0.4) ** 2,
+    },
+  },
+  wettedInPart(
+    0.3,
+    tried('shrubs of 0.5 on a share of 0.3, refilled', 0b1001010, 'refill', landscape(0.5), roots(0.5, 0.5)),
+  ),
+];
+
+function wettedInPart(wettedShare: number, { planting, ...rest }: TriedPlanting): TriedPlanting {
+  return { ...rest, planting: { ...planting, wettedShare } };
+}
 
 export interface SeasonWater {
   /** Net irrigation and what was drawn from the soil, mm. */
@@ -122,7 +153,7 @@ export function seasonWater(
   };
   const supply = { sources: [], windowWeekdays: 0b1111111, windowHoursPerDay: 24 };
   const garden: Garden = { span: SPAN, site, observed, supply, zones: [zone] };
-  const own = runSeason(garden).zones[0]?.plantings[0];
+  const own = runSeason(withFlows(garden)).zones[0]?.plantings[0];
   if (own === undefined) throw new Error('the season has no planting');
   let irrigationMm = 0;
   let etcMm = 0;

@@ -288,6 +288,15 @@ export const CROP_STAGES_PRINTED: readonly CropStagesPrinted[] = [
     fromMemory: false,
   },
   {
+    cropIds: ['garlic'],
+    region: 'any',
+    planting: 'in autumn',
+    printedRange: null,
+    printedTotalDays: null,
+    note: 'FAO-56 Table 11 has no row for garlic.',
+    fromMemory: false,
+  },
+  {
     cropIds: ['mint'],
     region: 'any',
     planting: 'when growth resumes in spring',

@@ -97,6 +97,15 @@ export const CROPS_PRINTED: readonly CropPrinted[] = [
     footnotes: [],
   },
   {
+    id: 'garlic',
+    kcIniFromGroup: true,
+    kcMidSupported: null,
+    kcEndRange: null,
+    heightM: 0.3,
+    heightRangeM: null,
+    footnotes: [],
+  },
+  {
     id: 'eggplant',
     kcIniFromGroup: true,
     kcMidSupported: null,
