@@ -81,7 +81,7 @@ function sayOf(node: Node, key: string, used: Set<string>): void {
 /** Takes the kit's own metadata out of a part, and gives the unit that they name. */
 function takeMetadata(rest: Node): { readonly rest: Node; readonly unit: string | undefined } {
   const { quantity, units } = rest;
-  for (const name of ['quantity', 'units', 'unit']) delete rest[name];
+  for (const name of ['quantity', 'units', 'unit', 'isExact']) delete rest[name];
   const unit = quantity === undefined ? undefined : unitOf(quantity as Quantity, units as UnitSystem).name;
   return { rest, unit };
 }

@@ -18,70 +18,84 @@ import {
   type SeasonSetting,
   SeasonSheet,
   seasonMenuItems,
+  unitsHeading,
   weekHeaders,
 } from '../src/sheet/index.ts';
 
-/** A row of the host's: its own data, and which zone it is about, if any. */
-interface RotaRow {
+/** A row of the host's: its own data, and which zone it is about, or which planting behind a shut-off, if any. */
+interface ScheduleRow {
   readonly task: string;
   readonly zone?: string;
+  readonly planting?: string;
   crew: string;
   valve: string;
   remark: string;
 }
 
 const rowOf = (row: unknown): RowReference | undefined => {
-  const { task, zone } = row as RotaRow;
+  const { task, zone, planting } = row as ScheduleRow;
   if (task === 'Rain gauge') return 'rain';
-  return zone === undefined ? undefined : { zone };
+  return zone === undefined ? undefined : { zone, planting };
 };
 
-function rotaOf({ zones }: Plan): RotaRow[] {
+/** The demo's own day. */
+const TODAY = '2027-06-16';
+
+function scheduleOf({ zones }: Plan): ScheduleRow[] {
   const crews = ['Saturday crew', 'School class', 'Early risers'];
   return [
     { task: 'Rain gauge', crew: 'Whoever is there', valve: '', remark: 'By the shed' },
-    ...zones.map(({ id, name }, at) => ({
-      task: name,
-      zone: id,
-      crew: crews[at % crews.length] ?? '',
-      valve: String(at + 1),
-      remark: '',
-    })),
+    ...zones.flatMap(({ id, name, plantings }, at) => {
+      const own = { crew: crews[at % crews.length] ?? '', valve: String(at + 1), remark: '' };
+      const behindShutOffs = plantings.filter(({ shutOff }) => shutOff === true);
+      return [
+        { task: name, zone: id, ...own },
+        ...behindShutOffs.map((each) => ({
+          task: `Shut-off: ${each.name}`,
+          zone: id,
+          planting: each.id,
+          ...own,
+          remark: 'Days that it is open',
+        })),
+      ];
+    }),
     { task: 'Turn the compost', crew: 'School class', valve: '', remark: 'No water needed' },
   ];
 }
 
-function showRota(first: Plan): void {
-  const box = document.querySelector<HTMLElement>('#rota');
+function showSchedule(first: Plan): void {
+  const box = document.querySelector<HTMLElement>('#schedule');
   const undo = document.querySelector<HTMLButtonElement>('#undo');
   const total = document.querySelector('#total');
   if (box === null || undo === null || total === null) return;
   const past: Plan[] = [];
   let plan = first;
-  const sheet = new SeasonSheet({ plan, season: computeSeason(plan), locale: 'en-US', readOnly: false });
+  const sheet = new SeasonSheet({ plan, season: computeSeason(plan), today: TODAY, locale: 'en-US', readOnly: false });
   const stand = (next: Plan) => {
     plan = next;
     sheet.update({ ...sheet.state, plan, season: computeSeason(plan, sheet.state.season) });
     undo.disabled = past.length === 0;
     total.textContent = sheet.describe({ row: { kind: 'total' }, column: { kind: 'season' } });
   };
-  undo.addEventListener('click', () => {
+  const undoSeason = (): boolean => {
     const before = past.pop();
     if (before !== undefined) stand(before);
-  });
+    return before !== undefined;
+  };
+  undo.addEventListener('click', undoSeason);
   const hot: Handsontable.Core = new Handsontable(box, {
     licenseKey: 'non-commercial-and-evaluation',
     colorScheme: 'auto',
-    data: rotaOf(plan),
+    data: scheduleOf(plan),
     columns: [
       { data: 'task', readOnly: true, width: 150 },
       { data: 'crew', width: 120 },
       { data: 'valve', width: 60 },
-      ...hostWeekColumns(sheet, rowOf, 76),
+      ...hostWeekColumns(sheet, rowOf, 92),
       { data: 'remark', width: 200 },
     ],
     nestedHeaders: [
-      [{ label: 'Rota', colspan: 3 }, ...monthHeaders(sheet), 'Notes'],
+      ['Schedule', { label: unitsHeading(sheet), colspan: 2 }, ...monthHeaders(sheet), 'Notes'],
       ['Task', 'Crew', 'Valve', ...weekHeaders(sheet), 'Remark'],
     ],
     rowHeights: 56,
@@ -103,6 +117,19 @@ function showRota(first: Plan): void {
         }
         return result;
       },
+      // The season's last change; where there is none, or the cell is one of the page's own, the grid's.
+      onHistory: (step) => {
+        const { row, col } = hot.getSelectedRangeActive()?.highlight ?? {};
+        const isOfSeason = bindingOf(hot)?.cell(row ?? -1, col ?? -1) !== undefined;
+        if (isOfSeason) return step === 'undo' && undoSeason();
+        hot.getPlugin('undoRedo')[step]();
+        return true;
+      },
+      onWhy: () => {
+        const { row, col } = hot.getSelectedRangeActive()?.highlight ?? {};
+        const cell = bindingOf(hot)?.cell(row ?? -1, col ?? -1);
+        if (cell !== undefined) total.textContent = sheet.describe(cell);
+      },
     } satisfies SeasonSetting,
   });
   stand(plan);
@@ -119,5 +146,5 @@ adoptSheetStyles(document);
 const answer = await fetch('plans/lantern-lane.runnel.json');
 const read = readPlan(await answer.text());
 const note = document.querySelector('.note');
-if (read.ok) showRota(read.plan);
+if (read.ok) showSchedule(read.plan);
 else if (note) note.textContent = `The plan could not be read: ${read.faults.map(faultText).join('; ')}.`;

@@ -1,14 +1,11 @@
 /** The plan behind seattle.html. The weather is real, the garden invented. */
-import { daysInMonth, monthOf } from '../src/engine/calendar.ts';
-import { type DailyWeather, monthlyNormals, yearsOf } from '../src/engine/climate/monthly-normals.ts';
-import { describeRowFault } from '../src/exchange/csv/describe-row-fault.ts';
-import { readDailyWeather } from '../src/exchange/weather-file/read-daily-weather.ts';
+import { readWeatherFile } from '../src/exchange/weather-file/read-weather-file.ts';
+import { takeClimate } from '../src/exchange/weather-take/take-climate.ts';
+import { applyEdit } from '../src/plan/edits/apply-edit.ts';
 import type { Plan } from '../src/plan/schema/plan-schema.ts';
 
 /** Degrees north, of the airport where the weather was measured. */
 const LATITUDE = 47.45;
-
-const round = (values: readonly number[], digits: number) => values.map((value) => Number(value.toFixed(digits)));
 
 export interface SeattlePlan {
   readonly plan: Plan;
@@ -18,43 +15,17 @@ export interface SeattlePlan {
 
 /** `text` is seattle-weather.csv of vega-datasets: date, precipitation in mm, highest and lowest temperature in °C. */
 export function seattlePlan(text: string): SeattlePlan {
-  const { days, faults } = readDailyWeather(text, 'metric');
-  if (faults[0] !== undefined) throw new Error(describeRowFault(faults[0], 'en'));
-  const normals = monthlyNormals(days);
-  const years = yearsOf(days);
-  const span = `${years[0]} to ${years.at(-1)}`;
-  return {
-    says: `${days.length.toLocaleString('en')} days of weather in Seattle, ${span} (NOAA, through the open data package vega-datasets), became monthly normals; the season below runs on them. The garden is invented.`,
-    plan: {
-      format: 'runnel-plan',
-      version: 2,
-      units: 'metric',
-      name: 'A small garden in Seattle',
-      season: { firstDay: '2027-04-05', weeks: 26 },
-      site: {
-        latitude: LATITUDE,
-        elevation: 130,
-        soil: 'sandy-loam',
-        climate: {
-          source: `Seattle, daily weather ${span} as monthly means and rain days (NOAA, vega-datasets, BSD-3-Clause); ETo by Hargreaves-Samani`,
-          minTemperature: round(normals.minTemperatureC, 2),
-          maxTemperature: round(normals.maxTemperatureC, 2),
-          rain: round(normals.rainMm, 1),
-          rainDays: round(rainDays(days), 1),
-        },
-      },
-      zones: ZONES,
-    },
-  };
-}
-
-/** Days of a month with 0.25 mm or more, as many as a common year has on average. */
-function rainDays(days: readonly DailyWeather[]): readonly number[] {
-  return Array.from({ length: 12 }, (_, month) => {
-    const ofMonth = days.filter(({ day }) => monthOf(day) === month);
-    const wet = ofMonth.filter(({ rainMm = 0 }) => rainMm >= 0.25);
-    return (wet.length / ofMonth.length) * daysInMonth(2001, month);
+  const { record, refused } = readWeatherFile(text, { units: 'metric' });
+  if (record === undefined) throw new Error(`the weather file was not understood (${refused?.code})`);
+  const { edit, firstYear, lastYear } = takeClimate(record, EMPTY, {
+    source: 'Seattle, daily weather 2012 to 2015 (NOAA, vega-datasets, BSD-3-Clause); ETo by Hargreaves-Samani',
   });
+  if (edit === undefined) throw new Error('the weather file is too short for a climate');
+  const days = record.dayCount.toLocaleString('en');
+  return {
+    says: `${days} days of weather in Seattle, ${firstYear} to ${lastYear} (NOAA, through the open data package vega-datasets), became its climate by month and ${lastYear - firstYear + 1} years of days; the season below runs on them. The garden is invented.`,
+    plan: applyEdit(EMPTY, edit),
+  };
 }
 
 const ZONES: Plan['zones'] = [
@@ -104,3 +75,24 @@ const ZONES: Plan['zones'] = [
     ],
   },
 ];
+
+const NOTHING = Array.from({ length: 12 }, () => 0);
+
+/** The garden before anything is known of its weather. */
+const EMPTY: Plan = {
+  format: 'runnel-plan',
+  version: 2,
+  units: 'metric',
+  name: 'A small garden in Seattle',
+  season: { firstDay: '2027-04-05', weeks: 26 },
+  site: {
+    place: 'Seattle',
+    latitude: LATITUDE,
+    longitude: -122.31,
+    timeZone: 'America/Los_Angeles',
+    elevation: 130,
+    soil: 'sandy-loam',
+    climate: { source: '', eto: NOTHING, rain: NOTHING },
+  },
+  zones: ZONES,
+};

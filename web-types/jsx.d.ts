@@ -24,10 +24,14 @@ import type { RunnelGrid } from '../dist/elements/grid/runnel-grid.js';
 import type { RunnelMix } from '../dist/elements/mix/runnel-mix.js';
 import type { RunnelPlan } from '../dist/elements/plan/runnel-plan.js';
 import type { RunnelPlanner } from '../dist/elements/planner/runnel-planner.js';
+import type { RunnelStart } from '../dist/elements/start/runnel-start.js';
 import type { RunnelTrace } from '../dist/elements/trace/runnel-trace.js';
+import type { RunnelWeather } from '../dist/elements/weather/runnel-weather.js';
 import type { RunnelWeek } from '../dist/elements/week/runnel-week.js';
 import type { RunnelSelectEvent } from '../dist/elements/shared/events/select-event.js';
 import type { RunnelHoverEvent } from '../dist/elements/shared/events/hover-event.js';
+import type { RunnelYearEvent } from '../dist/elements/shared/events/year-event.js';
+import type { RunnelFrameEvent } from '../dist/elements/shared/events/frame-event.js';
 import type { RunnelOpenEvent } from '../dist/elements/shared/events/open-event.js';
 import type { RunnelEditEvent } from '../dist/elements/shared/events/edit-event.js';
 import type { RunnelHistoryEvent } from '../dist/elements/shared/events/history-event.js';
@@ -36,6 +40,7 @@ import type { RunnelViewEvent } from '../dist/elements/shared/events/view-event.
 import type { RunnelChangeEvent } from '../dist/elements/shared/events/change-event.js';
 import type { RunnelAutosaveEvent } from '../dist/elements/shared/events/autosave-event.js';
 import type { RunnelErrorEvent } from '../dist/elements/shared/events/error-event.js';
+import type { RunnelStartDoneEvent } from '../dist/elements/shared/events/start-done-event.js';
 
 /** What any element takes, where no type of the framework's own is given for it. */
 export interface RunnelCommonAttributes {
@@ -61,18 +66,28 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     pointedWeek?: RunnelChart['pointedWeek'] | undefined;
     /** Whose water is shown. The zone is the selected one; without one it is the whole garden all the same. */
     scope?: RunnelChart['scope'] | undefined;
+    /** Whether the season stands there as a strip: curves, and beneath them, on the same weeks, a thin row a zone and a tile a week in the tone of its water. A frame on it is what the plan's sheet shows; it is dragged, or moved by keys, and the sheet follows. */
+    strip?: RunnelChart['strip'] | undefined;
+    /** The day that counts as today in the strip, year-month-day; the reader's own unless set. */
+    today?: RunnelChart['today'] | undefined;
+    /** Weeks and zones that the sheet of the plan shows. */
+    frame?: RunnelChart['frame'] | undefined;
     /** A week was chosen; `selection` keeps the zone that was selected. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
     /** Another week is under the pointer, or none. */
     'onrunnel-hover'?: ((event: RunnelHoverEvent) => void) | undefined;
+    /** The plan is to be shown in the weather of one of its years, or in its own again. */
+    'onrunnel-year'?: ((event: RunnelYearEvent) => void) | undefined;
+    /** The frame of a strip was moved: the plan's sheet is to show that. */
+    'onrunnel-frame'?: ((event: RunnelFrameEvent) => void) | undefined;
   };
-  /** The plan as a file, the season as a table, tables imported after a preview of what they would change, and paper. */
+  /** The plan as a file, the season on paper, as a calendar, as a workbook that computes on and as a table, tables imported after a preview of what they would change, the season in review, and next year's plan. */
   'runnel-files': Common & {
     /** What the grid of the plan shows; undefined where there is none. */
     sheetView?: RunnelFiles['sheetView'] | undefined;
-    /** A plan file was chosen. */
+    /** A plan file was chosen, or next year's plan is to be opened. */
     'onrunnel-open'?: ((event: RunnelOpenEvent) => void) | undefined;
-    /** A table was imported. */
+    /** A table was imported, or the time zone or the opening of the window was set for a calendar. */
     'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
     /** The import is to be undone. */
     'onrunnel-history'?: ((event: RunnelHistoryEvent) => void) | undefined;
@@ -100,6 +115,10 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     today?: RunnelGrid['today'] | undefined;
     /** Week of the season that any view of the plan points at; its header is marked. */
     pointedWeek?: RunnelGrid['pointedWeek'] | undefined;
+    /** The weeks and zones that the sheet shows, or that another view of the plan asks it to show. */
+    frame?: RunnelGrid['frame'] | undefined;
+    /** Where the controls above the sheet are to stand instead, and its key: elements of the page, anywhere in it. */
+    places?: RunnelGrid['places'] | undefined;
     /** Key of the spreadsheet component Handsontable; `non-commercial-and-evaluation` where its terms of that use are met. */
     'license-key'?: string | undefined;
     /** A figure was entered, taken back, pasted or dragged. */
@@ -112,6 +131,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'onrunnel-hover'?: ((event: RunnelHoverEvent) => void) | undefined;
     /** It was asked why a figure is so; `selection` is where. */
     'onrunnel-why'?: ((event: RunnelWhyEvent) => void) | undefined;
+    /** Other weeks or zones have come into view; `frame` is which. */
+    'onrunnel-frame'?: ((event: RunnelFrameEvent) => void) | undefined;
     /** The sheet shows other figures, rows or weeks; `view` is which. */
     'onrunnel-view'?: ((event: RunnelViewEvent) => void) | undefined;
   };
@@ -147,7 +168,9 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     storageKey?: RunnelPlan['storageKey'] | undefined;
     /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
     fromLink?: RunnelPlan['fromLink'] | undefined;
-    /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. */
+    /** Addresses in the Open-Meteo layout that end in `/archive` and `/forecast`, or of files of days; asked once a button is pressed. */
+    weatherService?: RunnelPlan['weatherService'] | undefined;
+    /** The plan on screen. Setting it opens that plan, with its faults listed where it has any; undefined changes nothing. Of a large one the season is computed a little at a time: `runnel-change` tells when it stands there. */
     plan?: RunnelPlan['plan'] | undefined;
     /** Whether the plan can only be looked at. */
     'read-only'?: true | '' | undefined;
@@ -155,6 +178,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'storage-key'?: string | undefined;
     /** Whether the plan opens from the page's own address, where that carries one behind `#runnel=`. */
     'from-link'?: true | '' | undefined;
+    /** Addresses in the Open-Meteo layout that end in `/archive` and `/forecast`, or of files of days; asked once a button is pressed. */
+    'weather-service'?: string | undefined;
     /** The plan is another: loaded, edited, undone or redone. Carries `plan`, `season`, `documentId`, `cause` and, for an edit, `edit`. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
     /** The plan is saved in another way than before, or there is something to say about it. Carries `autosave`: `status`, `notes` by their codes with values and choices, `copies` of plans that would have been overwritten, and `drafts`, which were typed and not entered. */
@@ -162,7 +187,7 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     /** A plan or an edit was refused, and what is on screen stays. Carries `refused` (`plan` or `edit`), `faults` and, for an edit, `edit`. `describeFault` puts a fault in words. */
     'onrunnel-error'?: ((event: RunnelErrorEvent) => void) | undefined;
   };
-  /** The season's grid, chart, notices and the trace of a number, laid out as one tool. */
+  /** All of the kit laid out as one tool: the season, this week, mixed zones, the garden and files, one view at a time. */
   'runnel-planner': Common & {
     /** Plan file that the planner's own plan opens. */
     src?: RunnelPlanner['src'] | undefined;
@@ -174,10 +199,20 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     storageKey?: RunnelPlanner['storageKey'] | undefined;
     /** Whether the planner's own plan opens from the page's address, where that carries one. */
     fromLink?: RunnelPlanner['fromLink'] | undefined;
+    /** Addresses of a weather service for the planner's own plan; see `runnel-plan`. */
+    weatherService?: RunnelPlanner['weatherService'] | undefined;
+    /** Address of a plan that can be looked at as an example, where a plan is begun. */
+    example?: RunnelPlanner['example'] | undefined;
     /** The grid's licence key; see `runnel-grid`. */
     licenseKey?: RunnelPlanner['licenseKey'] | undefined;
     /** The day that counts as today, year-month-day; the reader's own unless set. */
     today?: RunnelPlanner['today'] | undefined;
+    /** The views that there are, by name, in order: `season`, `week`, `mix`, `garden`, `files`; all of them where it names none. */
+    views?: RunnelPlanner['views'] | undefined;
+    /** The view that stands there; left out, this week on a narrow screen and the season on any other. */
+    view?: RunnelPlanner['view'] | undefined;
+    /** Whether the page is the planner's: it fills the window, and each view has an address, `?view=week`, to which the browser's back button, a reload and a link lead. Of several planners on a page the first one has the address. */
+    fullPage?: RunnelPlanner['fullPage'] | undefined;
     /** A plan for the planner's own `runnel-plan`. */
     plan?: RunnelPlanner['plan'] | undefined;
     /** Whether the planner's own plan can only be looked at. */
@@ -186,8 +221,12 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     'storage-key'?: string | undefined;
     /** Whether the planner's own plan opens from the page's address, where that carries one. */
     'from-link'?: true | '' | undefined;
+    /** Addresses of a weather service for the planner's own plan; see `runnel-plan`. */
+    'weather-service'?: string | undefined;
     /** The grid's licence key; see `runnel-grid`. */
     'license-key'?: string | undefined;
+    /** Whether the page is the planner's: it fills the window, and each view has an address, `?view=week`, to which the browser's back button, a reload and a link lead. Of several planners on a page the first one has the address. */
+    'full-page'?: true | '' | undefined;
     /** From its own plan: another plan stands on the page. */
     'onrunnel-change'?: ((event: RunnelChangeEvent) => void) | undefined;
     /** From its own plan: it is saved in another way than before. */
@@ -195,22 +234,54 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
     /** From its own plan: a plan or an edit was refused. */
     'onrunnel-error'?: ((event: RunnelErrorEvent) => void) | undefined;
   };
-  /** Why the selected number is so: every step with its inputs, units, formula and source. */
+  /** From nothing to a season in five steps: where, water, timer, what grows, and how it gets its water. */
+  'runnel-start': Common & {
+    /** The day that counts as today, year-month-day; the reader's own unless set. */
+    today?: RunnelStart['today'] | undefined;
+    /** Address of a plan that can be looked at as an example. */
+    example?: RunnelStart['example'] | undefined;
+    /** An answer changes the plan. */
+    'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
+    /** A new plan, an example or a file is to be opened. */
+    'onrunnel-open'?: ((event: RunnelOpenEvent) => void) | undefined;
+    /** What was taken was taken back. */
+    'onrunnel-history'?: ((event: RunnelHistoryEvent) => void) | undefined;
+    /** The steps are done, or were left. Carries `view`, the view that is wanted next: `season`, or `week` to print it. */
+    'onrunnel-start-done'?: ((event: RunnelStartDoneEvent) => void) | undefined;
+  };
+  /** Why the selected number is so: three sentences, then every step with its inputs, units, formula and source. */
   'runnel-trace': Common & {
     /** Week of the season that any view of the plan points at; it is marked where it is the one that is explained. */
     pointedWeek?: RunnelTrace['pointedWeek'] | undefined;
+    /** The week that is asked about was changed: its minutes, its note, or whether it is closed. */
+    'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
     /** Another planting of the zone, or its total, was chosen. */
     'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
     /** The pointer came to the trace, whose week it then points at, or left it. */
     'onrunnel-hover'?: ((event: RunnelHoverEvent) => void) | undefined;
   };
-  /** One week's instructions by zone, for a phone or the shed door: what to open, how long, on which days. */
+  /** The garden's place and its weather: climate by month as a picture and a table, years of days, files, a weather service. */
+  'runnel-weather': Common & {
+    /** The day that counts as today, year-month-day; the reader's own unless set. */
+    today?: RunnelWeather['today'] | undefined;
+    /** The place, the climate, the years or readings were changed. */
+    'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
+    /** What was taken was taken back. */
+    'onrunnel-history'?: ((event: RunnelHistoryEvent) => void) | undefined;
+  };
+  /** This week on a phone or at a desk: what to run today, the rain, the week day by day, and closing it. */
   'runnel-week': Common & {
     /** The day that counts as today, year-month-day; the reader's own unless set. */
     today?: RunnelWeek['today'] | undefined;
-    /** Another week was stepped to. */
-    'onrunnel-select'?: ((event: RunnelSelectEvent) => void) | undefined;
-    /** A zone was checked off or that was taken back, a day was logged, rain or a forecast was entered. */
+    /** Whether something around it shows why a week's run is so: then each zone asks. */
+    answersWhy?: RunnelWeek['answersWhy'] | undefined;
+    /** Whether something around it shows why a week's run is so: then each zone asks. */
+    'answers-why'?: true | '' | undefined;
+    /** It was asked why the run of a zone is so; `selection` is where. */
+    'onrunnel-why'?: ((event: RunnelWhyEvent) => void) | undefined;
+    /** A run was ticked or that was taken back, a week was closed, rain, a forecast or the meter was entered. */
     'onrunnel-edit'?: ((event: RunnelEditEvent) => void) | undefined;
+    /** A week that was closed was taken back. */
+    'onrunnel-history'?: ((event: RunnelHistoryEvent) => void) | undefined;
   };
 }

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { elementPage } from './element-pages.ts';
 import { type ElementDeclaration, elementsManifest, elementsOf, eventDeclarations } from './elements-manifest.ts';
 import { jsxTypes } from './jsx-types.ts';
+import { plantsPage } from './plants-page.ts';
 import { withElementsSection } from './readme-elements.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -22,6 +23,7 @@ export async function editorFiles(): Promise<ReadonlyMap<string, string>> {
     ['web-types/vscode.html-custom-data.json', asJson(vscodeData(elements))],
     ['web-types/jsx.d.ts', jsxTypes(elements)],
     ...elements.map((each) => [`${PAGES}/${each.tagName}.md`, elementPage(each, events)] as const),
+    ['web-types/plants.md', plantsPage()],
     ['README.md', withElementsSection(readFileSync(join(root, 'README.md'), 'utf8'), elements)],
   ]);
 }

@@ -1,7 +1,9 @@
 import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BuildResult, build } from 'esbuild';
+import { build } from 'esbuild';
+import { compactTemplates } from './compact-templates.ts';
+import { type Bundle, withoutIdleImports } from './idle-imports.ts';
 import { linesToPaste } from './readme-paste.ts';
 import { packagesIn, thirdPartyNotices } from './third-party-notices.ts';
 
@@ -10,20 +12,21 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** Where the bundle lies, from the root. */
 export const PAGE_FOLDER = 'dist/page';
 
-type Bundle = BuildResult<{ metafile: true; write: false }>;
+/** What loads late is named by its bytes alone: every part that imports it says its name. */
+export const CHUNK_NAMES = '[hash]';
 
 /**
  * Bundles the one script of a page and what it loads late. In memory: who asks decides where it goes. `place` is where the
  * sources lie; the same sources make the same bytes wherever that is.
  */
-export function bundlePage(place = root): Promise<Bundle> {
-  return build({
+export async function bundlePage(place = root): Promise<Bundle> {
+  const bundle = await build({
     absWorkingDir: place,
     // Names of files are made of paths too, so a node_modules that is only linked to must not show.
     preserveSymlinks: true,
     entryPoints: { runnel: 'src/page/runnel.ts' },
     outdir: PAGE_FOLDER,
-    chunkNames: 'part-[hash]',
+    chunkNames: CHUNK_NAMES,
     bundle: true,
     splitting: true,
     minify: true,
@@ -32,10 +35,12 @@ export function bundlePage(place = root): Promise<Bundle> {
     conditions: ['production'],
     // They stand in LICENSES.txt beside it, whole.
     legalComments: 'none',
+    plugins: [compactTemplates],
     metafile: true,
     write: false,
     logLevel: 'error',
   });
+  return withoutIdleImports(bundle, `${PAGE_FOLDER}/runnel.js`);
 }
 
 export interface PageFile {

@@ -2,7 +2,8 @@
  * Invented gardens of any size for the bench: three plantings a zone, a whole year of 53 weeks. They are made by place
  * in the list alone, so the same size is always the same garden, and twice the zones are twice the work.
  */
-import type { Plan, PlanPlanting, PlanZone } from '../../src/plan/schema/plan-schema.ts';
+import { dayNumber, isoDate } from '../../src/engine/calendar.ts';
+import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../src/plan/schema/plan-schema.ts';
 import { weekFirstDay } from '../../src/plan/season-weeks.ts';
 import { SEATTLE } from '../support/small-plans.ts';
 
@@ -32,6 +33,36 @@ export function benchGarden(zones: number): Plan {
       list.filter((_, place) => place % 10 === 9).map(({ id }) => [id, { [weekKey(26)]: { minutes: 90 } }]),
     ),
   };
+}
+
+/** Roots that are no deeper at first, cm: they do not grow. */
+const STEADY_ROOTS = 15;
+
+/** The same with all its ground wetted and roots that do not grow, as the bare loop has it: one store of one depth a planting. */
+export function inOneStore(plan: Plan): Plan {
+  const inOne = (planting: PlanPlanting): PlanPlanting => ({
+    ...planting,
+    wettedShare: 1,
+    ...(planting.need.kind === 'crop' ? { rootDepth: STEADY_ROOTS } : {}),
+  });
+  return { ...plan, zones: plan.zones.map((of) => ({ ...of, plantings: of.plantings.map(inOne) })) };
+}
+
+/** The same on a source of a known pressure: every line of plain emitters, behind a solid line of its own. */
+export function atPressure(plan: Plan): Plan {
+  return {
+    ...plan,
+    name: `${plan.name} at pressure`,
+    supply: { sources: [{ name: 'Main', pressure: 120 }] },
+    zones: plan.zones.map((of) => ({ ...of, plantings: of.plantings.map(behindSolidLine) })),
+  };
+}
+
+function behindSolidLine(planting: PlanPlanting, place: number): PlanPlanting {
+  const plain = planting.lines.map((line): PlanLine => {
+    return line.kind === 'solid' ? line : { ...line, emitter: { kind: 'plain', exponent: 0.5 } };
+  });
+  return { ...planting, lines: [...plain, { kind: 'solid', length: 4 + 3 * place }] };
 }
 
 /** Another figure in one week's rain gauge. */
@@ -145,7 +176,7 @@ function shrubbery(place: number): readonly Planting[] {
       extent: { kind: 'area', area: 5 + (place % 4) },
       shutOff: true,
       lines: [
-        { kind: 'point', flow: 4, count: 6 },
+        { kind: 'point', flow: 4, count: 6, to: isoDate(dayNumber(weekKey(22)) - 1) },
         { kind: 'point', flow: 4, count: 10, from: weekKey(22) },
       ],
     },

@@ -2,11 +2,13 @@
 import { writeFileSync } from 'node:fs';
 import { gridSuite } from './grid-suite.ts';
 import { growthSuite } from './growth-suite.ts';
+import { heavySuite } from './heavy-suite.ts';
 import { lineOf, type Outcome, type Suite } from './outcome.ts';
 import { seasonSuite } from './season-suite.ts';
 import { cellsOf, tableOf } from './table.ts';
+import { yearsSuite } from './years-suite.ts';
 
-const SUITES: readonly Suite[] = [seasonSuite, growthSuite, gridSuite];
+const SUITES: readonly Suite[] = [seasonSuite, growthSuite, gridSuite, heavySuite, yearsSuite];
 
 const names = process.argv.slice(2);
 const unknown = names.filter((name) => !SUITES.some((suite) => suite.name === name));

@@ -21,14 +21,20 @@ const ROUNDING = 1e-9;
 /** Weeks stand for days in the sheet: a season's litres come out alike, not the same. */
 const WEEKS_FOR_DAYS = 0.1;
 
+export function requireSameWeeks({ zones }: Pick<Season, 'zones'>, bare: Bare): void {
+  zones.forEach((zone, place) => {
+    for (let week = 0; week < zone.weeks; week++) requireSameWeek(zone, bare, place, week);
+  });
+}
+
 export function requireSameSeason(
   { zones }: Season,
   { bare, sheet }: { readonly bare: Bare; readonly sheet: Sheet },
 ): void {
   const litres = { ours: 0, sheet: 0 };
+  requireSameWeeks({ zones }, bare);
   zones.forEach((zone, place) => {
     for (let week = 0; week < zone.weeks; week++) {
-      requireSameWeek(zone, bare, place, week);
       litres.ours += zoneFigure(zone, 'litres', week);
       litres.sheet += sheet.litres(place, week);
     }

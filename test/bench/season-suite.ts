@@ -15,9 +15,10 @@ import { gardenOf } from '../../src/plan/garden-of.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { Bare } from './bare/bare.ts';
 import { type Contest, hold } from './contest.ts';
-import { benchGarden, WEEKS, withWeekMinutes, withWeekRain, zoneIdAt } from './gardens.ts';
+import { atPressure, benchGarden, inOneStore, WEEKS, withWeekMinutes, withWeekRain, zoneIdAt } from './gardens.ts';
+import { keepersIn, keptRainAlone } from './kept-rain.ts';
 import { type Outcome, outcome, type Suite } from './outcome.ts';
-import { requireSameSeason } from './same-season.ts';
+import { requireSameSeason, requireSameWeeks } from './same-season.ts';
 import { Sheet } from './sheet/sheet.ts';
 
 const SIZES = [10, 50, 200];
@@ -28,15 +29,29 @@ export const seasonSuite: Suite = { name: 'season', outcomes };
 
 function* outcomes(): Generator<Outcome> {
   for (const zones of SIZES) {
-    const plan = benchGarden(zones);
+    const plan = inOneStore(benchGarden(zones));
     const garden = gardenOf(plan);
     const rivals = { bare: new Bare(garden), sheet: () => new Sheet(garden) };
     yield hold(wholeSeason(plan, rivals));
     requireSame(plan, rivals);
     yield hold(rainEdit(plan, rivals));
     yield hold(minutesEdit(plan, rivals));
-    if (zones === ASKED_AT) yield* madeYearsAlone(garden, rivals);
+    if (zones === ASKED_AT) {
+      yield* madeYearsAlone(garden, rivals);
+      yield* underPressure(atPressure(plan));
+      yield* keptRainAlone();
+    }
   }
+}
+
+/** The bare loop is given what the lines give at their pressure; ours solves it, once for each plan. */
+function* underPressure(plan: Plan): Generator<Outcome> {
+  const garden = gardenOf(plan);
+  const rivals = { bare: new Bare(garden), sheet: () => new Sheet(garden) };
+  const at = (contest: Contest): Contest => ({ ...contest, name: `${contest.name} at pressure`, peer: undefined });
+  yield hold(at(wholeSeason(plan, rivals)));
+  requireSameWeeks(computeSeason(plan), rivals.bare);
+  yield hold(at(rainEdit(plan, rivals)));
 }
 
 interface Rivals {
@@ -100,14 +115,8 @@ function* madeYearsAlone(garden: Garden, { bare }: Rivals): Generator<Outcome> {
 }
 
 /** Those of the bare loop, in its order. */
-function keepersOf({ zones }: Season, { garden }: Bare): readonly RainKeeper[] {
-  const all = zones.flatMap(({ zone, plantings }) =>
-    plantings.map(({ planting, demand }) => ({
-      demand,
-      isRefill: planting.watering === 'refill',
-      wateringDays: zone.wateringDays,
-    })),
-  );
+function keepersOf(season: Season, { garden }: Bare): readonly RainKeeper[] {
+  const all = keepersIn(season);
   return [...garden.keepers.planting].map((planting) => all[planting] as RainKeeper);
 }
 

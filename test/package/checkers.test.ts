@@ -4,6 +4,7 @@ import { checkPackage, createPackageFromTarballData, type Problem } from '@areth
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
 import { beforeAll, expect, it } from 'vitest';
+import { elementNames } from '../../.build/steps/elements-manifest.ts';
 import { exportPaths, readPackageManifest } from '../tools/package-exports.ts';
 import { type PackedPackage, packedPackage } from '../tools/packed-package.ts';
 
@@ -26,10 +27,16 @@ const NOT_SERVED = ['node10', 'node16-cjs'];
 const isServed = (problem: Problem): boolean =>
   !('resolutionKind' in problem && NOT_SERVED.includes(problem.resolutionKind));
 
+/** The element that stands for all in the paths that have a star: they are resolved alike, and to check one takes a second. */
+const ELEMENT = 'planner';
+
 it('the types of every path are as its module is, for whoever imports', async () => {
   const { name } = readPackageManifest();
+  const others = elementNames().filter((element) => element !== ELEMENT);
   const paths = exportPaths(packed.files).filter(
-    ({ module, types }) => types !== undefined || module?.endsWith('.json'),
+    (path) =>
+      (path.types !== undefined || path.module?.endsWith('.json')) &&
+      !others.some((element) => path.module?.startsWith(`dist/elements/${element}/`)),
   );
   const entrypoints = paths.map((path) => path.name.replace(name, '.'));
   const result = await checkPackage(createPackageFromTarballData(readFileSync(packed.tarball)), { entrypoints });
@@ -38,4 +45,4 @@ it('the types of every path are as its module is, for whoever imports', async ()
   expect(result.problems.filter(isServed)).toEqual([]);
   // Those who are not served are told so, which shows that the checker was at work.
   expect(result.problems.length).toBeGreaterThan(entrypoints.length);
-}, 120_000);
+}, 300_000);

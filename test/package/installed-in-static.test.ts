@@ -86,6 +86,8 @@ describe('plain pages with the single script', () => {
   it('show the planner from the lines of README.md, grid, chart and all', async () => {
     const { page, complaints, asked, scripts } = await open('index.html');
     await page.locator('runnel-planner runnel-grid td', { hasText: '20' }).first().waitFor();
+    await page.locator('runnel-planner runnel-chart .tiles').first().waitFor();
+    await page.getByRole('tab', { name: 'Chart' }).click();
     await page.locator('runnel-planner runnel-chart canvas').first().waitFor();
     expect(complaints).toEqual([]);
     expect(asked.filter((address) => !address.startsWith(site.origin) && !address.startsWith('data:'))).toEqual([]);
@@ -99,7 +101,7 @@ describe('plain pages with the single script', () => {
     const week = page.locator('runnel-week');
     await week.getByText('Shrub bank').first().waitFor();
     await page.waitForLoadState('networkidle');
-    expect(await week.locator('[part=title]').textContent()).toMatch(/July\s12/);
+    expect(await week.locator('[part=title]').textContent()).toMatch(/July\s14/);
     expect(complaints).toEqual([]);
     expect(asked.filter((address) => !address.startsWith(`${site.origin}/`))).toEqual([]);
     const text = await scripts();

@@ -35,7 +35,7 @@ const config = (files: readonly string[], options: object = {}): string =>
 const MAIN = `
 import 'runnel-kit/elements/plan/define';
 import { RunnelWeek } from 'runnel-kit/elements/week/define';
-import { fromSi } from 'runnel-kit/engine';
+import { fromSi } from 'runnel-kit/plan';
 
 const week = document.querySelector('runnel-week');
 if (!(week instanceof RunnelWeek)) throw new Error('no week');

@@ -87,11 +87,13 @@ describe('a page with the one script', () => {
     expect(packagesOf(mayLoad(definition('chart')))).not.toContain('handsontable');
   });
 
-  it('loads what reads and writes tables when it is wanted, and for nothing but the files', () => {
-    expect(packagesOf(needs(definition('files')))).not.toContain('papaparse');
-    expect(packagesOf(mayLoad(definition('files')))).toContain('papaparse');
-    expect(packagesOf(needs(definition('planner')))).not.toContain('papaparse');
-    for (const name of ['chart', 'garden', 'grid', 'mix', 'notices', 'plan', 'trace', 'week']) {
+  it('loads what reads and writes tables when it is wanted, and for nothing but files of a season or of weather', () => {
+    // The garden holds the weather, and the planner all of them.
+    for (const name of ['files', 'garden', 'planner', 'weather']) {
+      expect(packagesOf(needs(definition(name))), name).not.toContain('papaparse');
+      expect(packagesOf(mayLoad(definition(name))), name).toContain('papaparse');
+    }
+    for (const name of ['chart', 'grid', 'mix', 'notices', 'plan', 'trace', 'week']) {
       expect(packagesOf(mayLoad(definition(name))), name).not.toContain('papaparse');
     }
   });

@@ -4,10 +4,21 @@
 export const TYPED_USES = `
 import { RunnelEditEvent, type Edit, type Selection } from 'runnel-kit';
 import { RunnelWeek } from 'runnel-kit/elements/week';
-import { fromSi, runSeason, toSi, zoneWeek, type Quantity, type UnitSystem } from 'runnel-kit/engine';
+import { runSeason, zoneWeek } from 'runnel-kit/engine';
 import { type CsvChoice, seasonToCsv } from 'runnel-kit/exchange';
 import { describeEdit, en, readerFor, registerLanguage, type Words } from 'runnel-kit/language';
-import { applyEdit, emptyPlan, gardenOf, readPlan, tryEdit, type Plan } from 'runnel-kit/plan';
+import {
+  applyEdit,
+  emptyPlan,
+  fromSi,
+  gardenOf,
+  readPlan,
+  toSi,
+  tryEdit,
+  type Plan,
+  type Quantity,
+  type UnitSystem,
+} from 'runnel-kit/plan';
 import { SeasonSheet } from 'runnel-kit/sheet';
 
 // Plans and edits

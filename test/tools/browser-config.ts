@@ -1,18 +1,16 @@
-import { join } from 'node:path';
-import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter, summaryReporter, type TestRunnerConfig } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import * as puppeteer from 'puppeteer-core';
 import { pageFile } from '../../.build/steps/page-bundle.ts';
 import { browserReport } from './browser-report.ts';
-import { bundleDependencies } from './bundle-dependencies.ts';
+import { bundleTests } from './bundle-tests.ts';
 import { chromiumFlags } from './chromium-flags.ts';
-import { type BrowserKind, chromium, findBrowser } from './find-browser.ts';
+import { chromium, findProgram, type ProgramKind } from './find-program.ts';
 import { freePort } from './free-port.ts';
-import { projectRoot } from './source-files.ts';
+import { filesUnder, projectRoot } from './source-files.ts';
 
-function executableOf(kind: BrowserKind): string {
-  const path = findBrowser(kind, process.env);
+function executableOf(kind: ProgramKind): string {
+  const path = findProgram(kind, process.env);
   if (path === undefined)
     throw new Error(`${kind.label} was not found: install it, or set ${kind.variable} to its path.`);
   return path;
@@ -24,8 +22,11 @@ const testPage = (testFramework: string): string => `<!doctype html>
   <body><script type="module" src="${testFramework}"></script></body>
 </html>`;
 
+/** Modules that tests load into a frame, by address. */
+const LOADED_IN_FRAMES = [...filesUnder('src/elements', 'define.ts'), 'test/elements/mix/cold-page.ts'];
+
 /** How the tests in `files` run in one browser. RUNNEL_BROWSER_REPORT may name a file for the result as JSON. */
-export async function browserConfig(kind: BrowserKind, files: string[]): Promise<TestRunnerConfig> {
+export async function browserConfig(kind: ProgramKind, files: string[]): Promise<TestRunnerConfig> {
   const reportPath = process.env['RUNNEL_BROWSER_REPORT'];
   return {
     rootDir: projectRoot,
@@ -47,8 +48,7 @@ export async function browserConfig(kind: BrowserKind, files: string[]): Promise
           return file && { body: file.text, type: file.type };
         },
       },
-      bundleDependencies(),
-      esbuildPlugin({ ts: true, target: 'es2022', tsconfig: join(projectRoot, 'tsconfig.json') }),
+      bundleTests([...filesUnder('test', '.browser.ts'), ...LOADED_IN_FRAMES]),
     ],
     browsers: [
       chromeLauncher({

@@ -2,13 +2,13 @@
 import { type BuildOptions, build } from 'esbuild';
 import { type Browser, chromium as chromiumDriver } from 'playwright-core';
 import { chromiumFlags } from './chromium-flags.ts';
-import { chromium, findBrowser } from './find-browser.ts';
+import { chromium, findProgram } from './find-program.ts';
 import { projectRoot } from './source-files.ts';
 
 export const BLANK_PAGE = '<!doctype html><html lang="en"><head><title>Blank</title></head><body></body></html>';
 
 export async function launchChromium(): Promise<Browser> {
-  const executablePath = findBrowser(chromium, process.env);
+  const executablePath = findProgram(chromium, process.env);
   if (executablePath === undefined) throw new Error(`Chromium was not found: set ${chromium.variable} to its path.`);
   return chromiumDriver.launch({ executablePath, args: chromiumFlags });
 }

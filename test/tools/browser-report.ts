@@ -11,7 +11,9 @@ function describeSession(session: TestSession): BrowserReport['files'][number] {
   return {
     name: session.testFile ?? 'unknown file',
     passed: tests.filter((test) => test.passed).length,
-    failed: tests.filter((test) => !test.passed && !test.skipped).length,
+    failures: tests
+      .filter((test) => !test.passed && !test.skipped)
+      .map((test) => ({ name: test.name, message: test.error?.message ?? '' })),
     skipped: tests.filter((test) => test.skipped).length,
     succeeded: session.passed === true,
   };

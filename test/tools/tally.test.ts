@@ -12,7 +12,10 @@ const unitFile = (status: string, ...tests: readonly string[]) => ({
 const browserFile = (passed: number, failed: number, skipped: number, succeeded: boolean) => ({
   name: 'a.browser.ts',
   passed,
-  failed,
+  failures: Array.from({ length: failed }, (_, index) => ({
+    name: `drips ${index}`,
+    message: 'expected 1\nat line 3',
+  })),
   skipped,
   succeeded,
 });
@@ -40,6 +43,26 @@ describe('a report of tests in a browser counts', () => {
     ['a file that could not be loaded as one failure', [browserFile(0, 0, 0, false)], [0, 1]],
   ])('%s', (_name, files, expected) => {
     expect(counts(tallyBrowser({ files }))).toEqual(expected);
+  });
+});
+
+describe('a report names each failed test with its file and the first line of what it said', () => {
+  it('in Node', () => {
+    const file = unitFile('failed', 'passed');
+    const failed = {
+      status: 'failed',
+      fullName: 'it leaks',
+      failureMessages: ['AssertionError: 2 mm\n    at a.test.ts:3'],
+    };
+    expect(
+      tallyUnit({ testResults: [{ ...file, assertionResults: [...file.assertionResults, failed] }] }).remarks,
+    ).toEqual(['failed: it leaks (a.test.ts): AssertionError: 2 mm']);
+  });
+
+  it('in a browser', () => {
+    expect(tallyBrowser({ files: [browserFile(1, 1, 0, false)] }).remarks).toEqual([
+      'failed: drips 0 (a.browser.ts): expected 1',
+    ]);
   });
 });
 

@@ -1,4 +1,4 @@
-/** How many checks of one runner passed and failed, with a line for each failure that no runner's output shows by itself. */
+/** How many checks of one runner passed and failed, with a line for each failure. */
 export interface Tally {
   readonly passed: number;
   readonly failed: number;
@@ -10,7 +10,11 @@ export interface UnitReport {
   readonly testResults: readonly {
     readonly name: string;
     readonly status: string;
-    readonly assertionResults: readonly { readonly status: string; readonly fullName: string }[];
+    readonly assertionResults: readonly {
+      readonly status: string;
+      readonly fullName: string;
+      readonly failureMessages?: readonly string[];
+    }[];
   }[];
 }
 
@@ -19,11 +23,18 @@ export interface BrowserReport {
   readonly files: readonly {
     readonly name: string;
     readonly passed: number;
-    readonly failed: number;
+    /** The failed tests, each with what it said. */
+    readonly failures: readonly { readonly name: string; readonly message: string }[];
     readonly skipped: number;
     /** False when a test failed, and also when the file could not be loaded or threw between its tests. */
     readonly succeeded: boolean;
   }[];
+}
+
+/** One line for a failed test: the first line of what it said is enough to know it again. */
+function failureLine(test: string, file: string, message = ''): string {
+  const [said = ''] = message.split('\n');
+  return `failed: ${test} (${file})${said === '' ? '' : `: ${said.slice(0, 300)}`}`;
 }
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);
@@ -46,6 +57,7 @@ export function tallyUnit(report: UnitReport): Tally {
   return addTallies(
     report.testResults.map(({ name, status, assertionResults }) => {
       const passed = assertionResults.filter((test) => test.status === 'passed').length;
+      const failures = assertionResults.filter((test) => test.status === 'failed');
       const skipped = assertionResults.filter((test) => test.status !== 'passed' && test.status !== 'failed');
       const failed = assertionResults.length - passed;
       const broke = status === 'failed' && failed === 0;
@@ -53,6 +65,7 @@ export function tallyUnit(report: UnitReport): Tally {
         passed,
         failed: failed + Number(broke),
         remarks: [
+          ...failures.map((test) => failureLine(test.fullName, name, test.failureMessages?.[0])),
           ...skipped.map((test) => `skipped, counted as failed: ${test.fullName} (${name})`),
           ...(broke ? [`broke outside its tests: ${name}`] : []),
         ],
@@ -63,12 +76,13 @@ export function tallyUnit(report: UnitReport): Tally {
 
 export function tallyBrowser(report: BrowserReport): Tally {
   return addTallies(
-    report.files.map(({ name, passed, failed, skipped, succeeded }) => {
-      const broke = !succeeded && failed === 0;
+    report.files.map(({ name, passed, failures, skipped, succeeded }) => {
+      const broke = !succeeded && failures.length === 0;
       return {
         passed,
-        failed: failed + skipped + Number(broke),
+        failed: failures.length + skipped + Number(broke),
         remarks: [
+          ...failures.map((test) => failureLine(test.name, name, test.message)),
           ...(skipped > 0 ? [`${skipped} skipped, counted as failed: ${name}`] : []),
           ...(broke ? [`broke outside its tests: ${name}`] : []),
         ],

@@ -4,5 +4,7 @@ export const commonSettings = {
   globals: false,
   allowOnly: false,
   passWithNoTests: false,
-  testTimeout: 20_000,
+  // The other runners may want the same cores.
+  testTimeout: 60_000,
+  setupFiles: 'test/tools/random-seed.ts',
 } as const;

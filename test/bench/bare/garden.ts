@@ -92,6 +92,8 @@ export function bareGarden(garden: Garden): BareGarden {
 
 function bareWeather(garden: Garden, { firstDay, days, eto, rain, months, years: ofSite }: Weather): BareWeather {
   const { years, rainMm, etoShare } = ofSite();
+  // It runs year after year.
+  const byYear = (byDay: Float64Array) => byDay.map((_, at) => byDay[(at % days) * years + Math.floor(at / days)] ?? 0);
   return {
     days,
     weeks: days / 7,
@@ -102,8 +104,8 @@ function bareWeather(garden: Garden, { firstDay, days, eto, rain, months, years:
     monthStart: Int32Array.from(months.starts),
     wetDays: Int32Array.from({ length: days / 7 }, (_, week) => usualWetDays(garden, firstDay + 7 * week + 3)),
     years,
-    yearRain: rainMm,
-    yearEtoShare: etoShare,
+    yearRain: byYear(rainMm),
+    yearEtoShare: byYear(etoShare),
   };
 }
 
@@ -194,14 +196,20 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
     area: numbers((planting) => planting.areaM2),
     rate: numbers((planting, zone) => lineRate(planting, 0) * zone.efficiency),
     laterRate: numbers((planting, zone) => lineRate(planting, 1) * zone.efficiency),
-    later: wholes(({ lines }) => (lines[1] === undefined ? days : inSeason(lines[1].from))),
+    later: wholes((planting) => inSeason(emitting(planting)[1]?.from ?? firstDay + days)),
   };
 }
 
-/** The bench's plantings have one line or two, the first from the planting's first day on. */
-function lineRate({ lines, areaM2 }: GardenPlanting, place: number): number {
-  return (lines[place]?.flowLph ?? 0) / areaM2 / 60;
+/** The bench's plantings have one line with emitters or two, the first from the planting's first day on; what they give at their pressure is known. */
+function lineRate(planting: GardenPlanting, place: number): number {
+  const line = emitting(planting)[place];
+  if (line === undefined) return 0;
+  const day = Math.max(line.from, planting.from);
+  const flow = planting.flows.find(({ from, to }) => from <= day && day <= to);
+  return (flow?.linesLph[planting.lines.indexOf(line)] ?? 0) / planting.areaM2 / 60;
 }
+
+const emitting = ({ lines }: GardenPlanting) => lines.filter(({ emitters }) => emitters > 0);
 
 function stagesOf(coefficient: PlantCoefficient): {
   readonly kc: readonly [number, number, number];

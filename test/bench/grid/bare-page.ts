@@ -1,6 +1,7 @@
 /**
- * The limit: a bare Handsontable of as many rows and columns, as high and as wide, with plain numbers in them, and with what
- * a plain sheet has of the library: headers of two rows, frozen rows and columns, the menu, filling, copying, widening.
+ * The limit: a bare Handsontable of as many rows and columns, as high and as wide, each of them and together, with plain numbers
+ * in them, and with what a plain sheet has of the library: headers of two rows, frozen rows and columns, the menu, filling,
+ * copying, widening.
  */
 
 import Handsontable from 'handsontable/base';
@@ -15,6 +16,7 @@ import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
 import { NestedHeaders } from 'handsontable/plugins/nestedHeaders';
 import { registerPlugin } from 'handsontable/plugins/registry';
 import { UndoRedo } from 'handsontable/plugins/undoRedo';
+import { columnWidths, rowHeights } from '../../../src/sheet/grid/grid-sizes.ts';
 import { WEEKS } from '../gardens.ts';
 import { BOX, cellAt, frame, LICENSE_KEY, ZONES } from './bench-page.ts';
 
@@ -24,11 +26,20 @@ for (const plugin of [AutoColumnSize, Autofill, ContextMenu, CopyPaste, ManualCo
 }
 
 const ROWS = ZONES + 3;
-const WIDTHS = { name: 186, season: 84, week: 68 };
+/** As our grid lays the same room out. */
+const ROOM = {
+  widthPx: BOX.widthPx,
+  heightPx: BOX.heightPx,
+  textPx: 15,
+  scrollbarPx: 0,
+  isTouched: false,
+};
+const WIDTHS = columnWidths('all', ROOM, WEEKS);
+const HEIGHTS = rowHeights(ZONES, 'all', ROOM);
 
 function rowHeight(row: number): number {
-  if (row < 2) return 30;
-  return row === ROWS - 1 ? 42 : 54;
+  if (row < 2) return HEIGHTS.weather;
+  return row === ROWS - 1 ? HEIGHTS.total : HEIGHTS.body;
 }
 
 globalThis.benchPage = {
@@ -50,7 +61,7 @@ globalThis.benchPage = {
         ['', '', ...months],
         ['Zone', 'Season', ...Array.from({ length: WEEKS }, (_, week) => `${week + 1}`)],
       ],
-      columnHeaderHeight: 26,
+      columnHeaderHeight: [...HEIGHTS.headings],
       rowHeights: rowHeight,
       width: BOX.widthPx,
       height: BOX.heightPx,
@@ -70,5 +81,4 @@ globalThis.benchPage = {
     await frame();
   },
   cell: cellAt,
-  shows: (typed) => typed,
 };

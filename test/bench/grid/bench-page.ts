@@ -4,8 +4,6 @@ export interface BenchPage {
   open(): Promise<void>;
   /** A cell that is drawn, by row and week of the season. */
   cell(row: number, week: number): HTMLTableCellElement;
-  /** What a cell shows of a number that was typed into it. */
-  shows(typed: string): string;
 }
 
 declare global {

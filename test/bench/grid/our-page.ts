@@ -17,5 +17,4 @@ globalThis.benchPage = {
     while (grid.querySelector('td.runnel-cell') === null) await frame();
   },
   cell: cellAt,
-  shows: (typed) => `${typed} min`,
 };

@@ -70,15 +70,15 @@ function placeOfCell({ row, week }: Place): { x: number; y: number } {
   return { x: left + width / 2, y: top + height / 2 };
 }
 
+/** A cell ends with what can be typed into it. */
 function watchForPaint({ row, week, typed }: Place & { readonly typed: string }): void {
   const td = benchPage.cell(row, week);
-  const shown = benchPage.shows(typed);
   globalThis.painted = new Promise((resolve, reject) => {
     const onKey = () => {
       const start = performance.now();
       const look = () => {
         if (performance.now() - start > 20_000) reject(new Error(`${typed} was never shown: ${td.textContent}`));
-        else if (!td.textContent.includes(shown)) requestAnimationFrame(look);
+        else if (!td.textContent.endsWith(typed)) requestAnimationFrame(look);
         else afterPaint(() => resolve(performance.now() - start));
       };
       requestAnimationFrame(look);

@@ -3,8 +3,8 @@ import { chmodSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { findBrowser, chromium as realChromium, firefox as realFirefox } from './find-browser.ts';
-import { ensureBrowsers, type Machine } from './install-browsers.ts';
+import { findProgram, chromium as realChromium, firefox as realFirefox } from './find-program.ts';
+import { ensurePrograms, type Machine } from './install-programs.ts';
 
 // Whatever is installed on this machine outside the PATH stays out of it.
 const chromium = { ...realChromium, places: {} };
@@ -45,19 +45,27 @@ const machine = (isRoot: boolean): Machine => ({
 describe('a browser', () => {
   it('is found in the PATH', () => {
     const path = placeProgram('chromium');
-    expect(findBrowser(chromium, { PATH: join(folder, 'bin') })).toBe(path);
+    expect(findProgram(chromium, { PATH: join(folder, 'bin') })).toBe(path);
   });
 
   it('is the one that the environment names, where it names one', () => {
     placeProgram('chromium');
     const own = placeProgram('own-chromium');
-    expect(findBrowser(chromium, { PATH: join(folder, 'bin'), CHROME_PATH: own })).toBe(own);
+    expect(findProgram(chromium, { PATH: join(folder, 'bin'), CHROME_PATH: own })).toBe(own);
+  });
+
+  it('is passed over where it will not do, for the next that will', () => {
+    const other = placeProgram('google-chrome');
+    placeProgram('chromium');
+    const kind = { ...chromium, isUsable: (path: string) => !path.endsWith('chromium') };
+    expect(findProgram(kind, { PATH: join(folder, 'bin') })).toBe(other);
+    expect(findProgram({ ...kind, isUsable: () => false }, { PATH: join(folder, 'bin') })).toBeUndefined();
   });
 
   it('is never another than the one that the environment names', () => {
     placeProgram('chromium');
     const env = { PATH: join(folder, 'bin'), CHROME_PATH: join(folder, 'nothing') };
-    expect(() => findBrowser(chromium, env)).toThrow(/CHROME_PATH is .*nothing, where there is no program/);
+    expect(() => findProgram(chromium, env)).toThrow(/CHROME_PATH is .*nothing, where there is no program/);
   });
 });
 
@@ -66,7 +74,7 @@ describe('a missing browser', () => {
     placeProgram('chromium');
     placeProgram('firefox-esr');
     placeAptGet([]);
-    expect([...ensureBrowsers([chromium, firefox], machine(true))]).toEqual([]);
+    expect([...ensurePrograms([chromium, firefox], machine(true))]).toEqual([]);
     expect(asked).toThrow();
   });
 
@@ -75,34 +83,34 @@ describe('a missing browser', () => {
     placeAptGet(['chromium']);
     // Copying needs a program from outside the empty PATH of this machine.
     placeProgram('cp', '#!/bin/sh\nexec /bin/cp "$@"\n');
-    expect([...ensureBrowsers([chromium, firefox], machine(true))]).toEqual([]);
+    expect([...ensurePrograms([chromium, firefox], machine(true))]).toEqual([]);
     expect(asked()).toEqual(['update', 'install --yes --no-install-recommends chromium']);
   });
 
   it('is named with one line of advice where the installation does not bring it', () => {
     placeProgram('firefox');
     placeAptGet([]);
-    const advice = [...ensureBrowsers([chromium, firefox], machine(true)).values()];
+    const advice = [...ensurePrograms([chromium, firefox], machine(true)).values()];
     expect(advice).toHaveLength(1);
     expect(advice[0]).toMatch(/^Chromium was not found .* set CHROME_PATH .*$/);
   });
 
   it('is not installed by somebody who is not root', () => {
     placeAptGet(['chromium', 'firefox']);
-    expect(ensureBrowsers([chromium, firefox], machine(false)).size).toBe(2);
+    expect(ensurePrograms([chromium, firefox], machine(false)).size).toBe(2);
     expect(asked).toThrow();
   });
 
   it('is not installed in place of one that the environment names wrongly', () => {
     placeAptGet(['chromium']);
     const { env, ...rest } = machine(true);
-    const faults = ensureBrowsers([chromium], { ...rest, env: { ...env, CHROME_PATH: join(folder, 'nothing') } });
+    const faults = ensurePrograms([chromium], { ...rest, env: { ...env, CHROME_PATH: join(folder, 'nothing') } });
     expect(faults.get(chromium)).toMatch(/^CHROME_PATH is /);
     expect(asked).toThrow();
   });
 
   it('is named with one line of advice where there is no apt-get', () => {
-    expect([...ensureBrowsers([firefox], machine(true)).values()].join()).toMatch(
+    expect([...ensurePrograms([firefox], machine(true)).values()].join()).toMatch(
       /^Firefox was not found .* FIREFOX_PATH/,
     );
   });
