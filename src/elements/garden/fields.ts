@@ -11,6 +11,7 @@ import { nameIn } from '../../language/name-in.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { oneLine } from '../../plan/schema/name-text.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
+import { unlessTyping } from '../shared/unless-typing.ts';
 import type { FormContext } from './form-context.ts';
 import type { Refused } from './form-controller.ts';
 
@@ -74,7 +75,7 @@ export function numberField(field: NumberField, context: FieldContext): Template
     name=${key}
     inputmode="decimal"
     autocomplete="off"
-    .value=${live(form.refused(key)?.text ?? shown)}
+    .value=${unlessTyping(form.refused(key)?.text ?? shown)}
     placeholder=${words.empty ?? fallbackText(field, format) ?? nothing}
     ?readonly=${form.readOnly}
     aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
@@ -156,7 +157,7 @@ function textInput(field: TextField, type: 'text' | 'date' | 'time', context: Fi
       name=${key}
       type=${type}
       autocomplete="off"
-      .value=${live(form.refused(key)?.text ?? value ?? '')}
+      .value=${unlessTyping(form.refused(key)?.text ?? value ?? '')}
       ?readonly=${form.readOnly}
       aria-invalid=${form.refused(key) === undefined ? nothing : 'true'}
       aria-describedby=${`${key}-says`}
