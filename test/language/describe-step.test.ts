@@ -60,6 +60,7 @@ const steps: readonly TraceStep[] = (() => {
   const grounds = [
     oneRow(),
     potWith(),
+    { ...potWith(), log: { days: { '2027-06-08': { rain: 2 } } } },
     oneRow({ wettedShare: 0.4, mulch: { kind: 'plastic' } }),
     oneRow({ mulch: { kind: 'organic', cover: 0.8 }, startDepletion: 0.6, soak: true }),
   ].map((plan) => gardenOf(plan));

@@ -26,6 +26,11 @@ export function expectedChangeMm(days: ExpectedDays, day: number, known?: KnownF
   return expectedEtcMm(days, day, known) - expectedRainOnMm(days, day, known);
 }
 
+/** Depletion at the end of a day in which a container was full after its last run, `afterRuns` of the day before its end. */
+export function leftAfterRunsMm(days: ExpectedDays, afterRuns: number, day: number, known?: KnownForecast): number {
+  return afterRuns * Math.max(0, expectedChangeMm(days, day, known));
+}
+
 /** Depletion of the soil that roots grow into at the start of a day, before anybody looks how dry it is, mm. */
 export function rootedOn({ demand }: Pick<ExpectedDays, 'demand'>, day: number): number {
   return demand.rootedMm === undefined ? 0 : (demand.rootedMm[day] as number);

@@ -16,6 +16,7 @@ import {
   expectedEtcMm,
   expectedRainOnMm,
   expectedRawMm,
+  leftAfterRunsMm,
   rootedOn,
   usualEtcMm,
 } from './expected-days.ts';
@@ -40,7 +41,7 @@ export interface WeekOutlook {
   /** Day from which the ground that its lines do not wet is looked ahead, and its depletion on that morning, mm. */
   dryFrom: number;
   dryMm: number;
-  /** What a container uses after the last run of a day, as a share of the day's; 0 in the ground. */
+  /** Share of a day that is left after a container's last run; 0 in the ground. */
   afterRuns: number;
   /** By day of the week, 0 = its first: expected demand less rain from that day to the end of `last`, mm. */
   readonly changeMm: Float64Array;
@@ -156,7 +157,7 @@ function project(
 function goalOf({ days, last, afterRuns }: WeekOutlook, allowedMm: number, forecast?: KnownForecast): number {
   const { demand } = days;
   const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
-  const least = afterRuns === 0 ? 0 : afterRuns * expectedEtcMm(days, last, forecast);
+  const least = afterRuns === 0 ? 0 : leftAfterRunsMm(days, afterRuns, last, forecast);
   return Math.max(least, Math.min(targetMm, allowedMm));
 }
 
@@ -186,7 +187,7 @@ function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
     gain += ((mask >> at) & 1) * (netMmPerMinute[day] as number);
     changeMm[at] = change;
     gainMm[at] = gain;
-    const used = afterRuns === 0 || day <= demand.first ? 0 : afterRuns * expectedEtcMm(days, day - 1, forecast);
+    const used = afterRuns === 0 || day <= demand.first ? 0 : leftAfterRunsMm(days, afterRuns, day - 1, forecast);
     change += rootedOn(days, day);
     const missing = used + change - goalMm;
     if (gain > 0 && missing > minutes * gain) minutes = runMinutes(missing, gain);

@@ -42,12 +42,20 @@ export function keptInOneStore(run: YearsRun, day: number): number {
   for (let year = 0; year < askedMm.length; year++) {
     const etc = etcMm[year] as number;
     const soaked = soakedMm[year] as number;
-    const brought = soaked + (askedMm[year] as number);
-    const depletion = (wettedMm[year] as number) + rooted;
-    const used = isInContainer ? 0 : usedWaterMm(etc, depletion, raw, taw, brought);
+    const asked = askedMm[year] as number;
+    let depletion = (wettedMm[year] as number) + rooted;
+    let brought = soaked;
+    let used: number;
+    if (isInContainer) {
+      depletion = positivePart(depletion - asked);
+      used = usedOfPartMm(etc, positivePart(depletion - soaked), raw, taw);
+    } else {
+      brought += asked;
+      used = usedWaterMm(etc, depletion, raw, taw, brought);
+    }
     const end = endDepletionMm(depletion, used, brought);
     const left = positivePart(end);
-    wettedMm[year] = isInContainer ? left + usedOfPartMm(etc, left, raw, taw) : left;
+    wettedMm[year] = left;
     kept += positivePart(soaked + end - left);
   }
   return kept;

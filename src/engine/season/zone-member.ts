@@ -3,7 +3,7 @@ import type { KnownForecast } from '../forecast.ts';
 import { isShort } from '../soil/root-zone-day.ts';
 import { type Stores, storesOf } from '../soil/two-stores.ts';
 import { growRoots } from './balance-day.ts';
-import { expectedChangeMm, expectedEtcMm } from './expected-days.ts';
+import { expectedChangeMm, leftAfterRunsMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import type { WeekLimits } from './planting-state.ts';
 import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
@@ -217,8 +217,9 @@ export function mayAskAlone({ season: { planting }, days }: Pick<ZoneMember, 'se
 
 /** What a pot lacks of a morning's water: FAO-56 p. 171, no more than is missing; with several runs a day, before the last of them. mm. */
 export function missingOn(outlook: WeekOutlook, day: number, depletionMm: number, forecast?: KnownForecast): number {
-  const afterMm = outlook.afterRuns * expectedEtcMm(outlook.days, day, forecast);
-  return Math.max(0, depletionMm + expectedChangeMm(outlook.days, day, forecast) - afterMm);
+  const { days, afterRuns } = outlook;
+  const leftMm = leftAfterRunsMm(days, afterRuns, day, forecast);
+  return Math.max(0, depletionMm + expectedChangeMm(days, day, forecast) - leftMm);
 }
 
 /** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */

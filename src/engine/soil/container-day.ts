@@ -13,35 +13,36 @@ export interface ContainerDay {
 }
 
 /**
- * In each part its water comes first, and what the mix cannot hold drains; then the plants use theirs: all that they ask of the readily
- * available water, and of the rest as much as eq. 84 gives if it is followed through the part, so that the last of it is never reached.
- * mm over the ground under the canopy; `wettedMm` is the depletion.
+ * In each part its irrigation comes first, and what the mix cannot hold drains; then rain falls while the plants use theirs: all that they
+ * ask of the readily available water, and of the rest as much as eq. 84 gives if it is followed through the part, so that the last of it
+ * is never reached. Of the rain, what is over the brim at the part's end drains. mm over the ground under the canopy; `wettedMm` is the
+ * depletion.
  *
- * Source: FAO-56 eq. 84 to 88; water before use as in its Example 38 (p. 172).
+ * Source: FAO-56 eq. 84 to 88; irrigation before use as in its Example 38 (p. 172), rain against the day's use as in its eq. 85 and 88.
  */
 export function runContainer(stores: Stores, day: ContainerDay): void {
   const { parts, rawMm, tawMm } = day;
   const etcMm = day.etcMm / parts;
   const rainMm = day.soakedMm / parts;
-  const broughtMm = rainMm + day.irrigationMm / parts;
+  const irrigationMm = day.irrigationMm / parts;
   let depletionMm = stores.wettedMm;
   let usedMm = 0;
   let rainDrainedMm = 0;
-  let drainedMm = 0;
+  let irrigationDrainedMm = 0;
   for (let part = 0; part < parts; part++) {
-    const level = depletionMm - broughtMm;
-    drainedMm += Math.max(0, -level);
-    rainDrainedMm += Math.min(rainMm, Math.max(0, -level));
-    const used = usedOfPartMm(etcMm, Math.max(0, level), rawMm, tawMm);
+    irrigationDrainedMm += Math.max(0, irrigationMm - depletionMm);
+    const levelMm = Math.max(0, depletionMm - irrigationMm) - rainMm;
+    const used = usedOfPartMm(etcMm, Math.max(0, levelMm), rawMm, tawMm);
     usedMm += used;
-    depletionMm = Math.max(0, level) + used;
+    rainDrainedMm += Math.max(0, -levelMm - used);
+    depletionMm = Math.max(0, levelMm + used);
   }
   stores.wettedMm = depletionMm;
   stores.dryMm = depletionMm;
   stores.usedMm = usedMm;
   stores.askedOfWettedMm = day.etcMm;
   stores.rainDrainedMm = rainDrainedMm;
-  stores.irrigationDrainedMm = drainedMm - rainDrainedMm;
+  stores.irrigationDrainedMm = irrigationDrainedMm;
 }
 
 /** Use of a span of time that asks for `etcMm` without stress, mm: d Dr / dt = Ks ETc, solved. */

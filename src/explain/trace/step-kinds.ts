@@ -87,7 +87,7 @@ export interface MinutesSteps {
   readonly 'net-rate': OfLine;
   /** `from`: where it changes within the week. */
   readonly 'asked-rate': Pick<OfLine, 'from'> & { readonly variant: 'part' | 'leaching' | 'part-leaching' };
-  readonly 'minutes-asked': OnDay & { readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'filling' };
+  readonly 'minutes-asked': OnDay & { readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'alone' | 'filling' };
   readonly 'named-days': OnDay & { readonly variant: 'hand-set' | 'none' | 'fewest' | 'filling' };
   readonly 'open-days': { readonly variant: 'none' | 'no-shut-off' | 'shut-off' };
   readonly 'minutes-open': unknown;

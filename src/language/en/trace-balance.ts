@@ -14,9 +14,8 @@ const SHORT_PART = 'a day is short where the depletion at its start is beyond RA
 const SHORT_POT = 'a day is short where less was used than ETc';
 
 const POT_DAY =
-  'in each of as many equal parts as the day has runs: Dr = max(0, Dr − rain − irrigation), then Dr = Dr + used; ' +
-  'used = the lesser of ETc and RAW − Dr, and of the rest (TAW − the greater of Dr and RAW) × (1 − e^(−rest / (TAW − RAW)))';
-const POT_EXCESS = `a part’s excess = max(0, rain + irrigation − Dr); ${POT_DAY}`;
+  'in each of as many equal parts as the day has runs: Dr = max(0, Dr − irrigation) − rain, then Dr = max(0, Dr + used); used, from Dr or ' +
+  '0 = the lesser of ETc and RAW − Dr, and of the rest (TAW − the greater of Dr and RAW) × (1 − e^(−rest / (TAW − RAW)))';
 
 const DRAWN =
   'demand × share from each part while its RAW − Dr + what came lasts, nothing where it starts beyond RAW; what is lacking comes from ' +
@@ -71,7 +70,7 @@ export const traceBalance = {
     says: {
       one: 'The day’s use comes off, rain and irrigation fill, and what is beyond full drains.',
       part: 'Both parts of the ground together.',
-      pot: 'Each run fills the pots and what is beyond full drains; then the plants use what is there.',
+      pot: 'Each run fills the pots, and what is beyond full drains at once. Then rain falls while the plants drink, and what is beyond full at the end drains.',
     },
     formula: {
       one: 'Dr end = max(0, Dr start + used − rain − irrigation)',
@@ -85,13 +84,13 @@ export const traceBalance = {
       none: NOTHING_DRAINED,
       some: 'More came than the soil could hold, even without the rain, which drains first.',
       part: 'More came to the wetted part than it could hold, even without the rain, which drains first.',
-      pot: 'More came than the mix could hold, even without the rain, which drains first.',
+      pot: 'What a run brings beyond what its pots lack drains at once.',
     },
     formula: {
       none: EXCESS,
       some: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed`,
       part: `${EXCESS} of the wetted part; irrigation drained = wetted share × the excess beyond the day’s rain, summed`,
-      pot: `${POT_EXCESS}; irrigation drained = the excess beyond the part’s rain, summed`,
+      pot: `irrigation drained = max(0, irrigation − Dr), summed; ${POT_DAY}`,
     },
   },
   'rain-drained': {
@@ -100,13 +99,13 @@ export const traceBalance = {
       none: NOTHING_DRAINED,
       some: 'More came than the soil could hold. Rain drains first.',
       part: 'More came to one part of the ground than it could hold. Rain drains first.',
-      pot: 'More came than the mix could hold. Rain drains first.',
+      pot: 'Rain drains that the plants do not drink and the mix cannot hold.',
     },
     formula: {
       none: EXCESS,
       some: `${EXCESS}; rain drained = the lesser of the excess and the day’s rain, summed`,
       part: `${EXCESS} of each part; rain drained = the lesser of the excess and the day’s rain, × the share of each, summed`,
-      pot: `${POT_EXCESS}; rain drained = the lesser of the excess and the part’s rain, summed`,
+      pot: `rain drained = max(0, −(Dr + used)), summed; ${POT_DAY}`,
     },
   },
 } satisfies Partial<StepTexts<CheckSteps>>;

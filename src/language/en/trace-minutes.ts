@@ -65,6 +65,8 @@ export const traceMinutes = {
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
       filling: 'It is filled at once.',
       bounds: 'The least on each watering day left that reaches the goal.',
+      alone:
+        'Since weather was read or forecast this week, it asks for what this morning lacks and no more: a pot holds hardly more than a day’s water.',
     },
     formula: {
       'left-alone': 'minutes = 0 where no refill is due',
@@ -72,7 +74,9 @@ export const traceMinutes = {
       filling: 'minutes = 60 × depletion at the start / net rate',
       bounds:
         'minutes = the greatest, at least 0, of 60 × (Σ demand less rain − depletion to reach) / Σ net rate, from each day to the last; ' +
-        'the first with its depletion, a later one with what roots grow into; of a pot with what it used after the last run before',
+        'the first with its depletion, a later one with what roots grow into; of a pot with what it used less rain after the last run before',
+      alone:
+        'minutes = 60 × max(0, depletion at the start + demand less rain − used less rain after the last run) / net rate',
     },
   },
   'named-days': {

@@ -151,12 +151,12 @@ export const traceNeed = {
     says: {
       room: 'The week’s last watering leaves the target, or less, to last until the next.',
       establishing: 'Establishing plants are filled.',
-      pot: 'A pot is full after its last run of a day, and ends the day with what was used since.',
+      pot: 'A pot is full after its last run of a day, and ends the day with what was used since, less the rain.',
     },
     formula: {
       room: 'depletion to reach = max(0, the lesser of T and RAW − demand until its day − what roots grow into)',
       establishing: 'depletion to reach = 0 until that date',
-      pot: 'depletion to reach = the greatest of what is used after the last run, and the lesser of T and RAW − demand until its day; T = 0 while establishing',
+      pot: 'depletion to reach = the greatest of what is used less rain after the last run, and the lesser of T and RAW − demand until its day; T = 0 while establishing',
     },
   },
   need: {

@@ -30,13 +30,14 @@ function yearsOf(basis: SeasonYears['basis'], years: readonly Year[]): SeasonYea
 
 interface Given extends Partial<PlantingDemand> {
   readonly isRefill?: boolean;
+  readonly wateringDays?: number;
   readonly rainMm?: Float64Array;
   readonly runoffFraction?: number;
   readonly twoMonths?: boolean;
 }
 
 function shares(years: SeasonYears, given: Given = {}): readonly number[] {
-  const { isRefill = false, rainMm = of(1), runoffFraction = 0, twoMonths = false, ...change } = given;
+  const { isRefill = false, wateringDays = 0b1, rainMm = of(1), runoffFraction = 0, twoMonths = false, ...change } = given;
   const demand: PlantingDemand = {
     first: 0,
     end: DAYS,
@@ -55,7 +56,7 @@ function shares(years: SeasonYears, given: Given = {}): readonly number[] {
     leachingFraction: 0,
     ...change,
   };
-  const keeper: RainKeeper = { demand, isRefill, wateringDays: 0b1 };
+  const keeper: RainKeeper = { demand, isRefill, wateringDays };
   const months = twoMonths
     ? { starts: [0, 7, DAYS], calendarMonth: [5, 6], lengthDays: [30, 31] }
     : { starts: [0, DAYS], calendarMonth: [5], lengthDays: [30] };
@@ -117,6 +118,14 @@ describe('the share of the normals’ rain that is kept', () => {
     // 3 + 3 of the 10 mm of day 8.
     const late = yearsOf('made', [{ rain: { 8: 10 } }]);
     expect(shares(late, { isRefill: true, expectedRawMm: of(30), tawMm: 60 })[0]).toBeCloseTo(0.6, 12);
+  });
+
+  it('of a pot that is full in the morning is what it uses on that day: 3 of 10 mm', () => {
+    expect(shares(yearsOf('made', [{ rain: { 0: 10 } }]), { isInContainer: true })[0]).toBeCloseTo(0.3, 12);
+    // A run a day: a share of 0.5 of 1 mm is expected, so that equal minutes leave 5/6, 4/5 and 3/4 of what was left and of that rain: on the fourth
+    // morning 3/4 (4/5 (5/6 s + s) + s) = 1.85 s. 3 + 1.85 x 0.5 = 3.925 of 10 mm, then 3 + 1.85 x 0.3925.
+    const daily = shares(yearsOf('made', [ONE_STORM]), { isInContainer: true, wateringDays: 127 });
+    expect(daily[0]).toBeCloseTo((3 + 1.85 * 0.3925) / 10, 12);
   });
 
   it('counts days in the ground alone', () => {

@@ -33,12 +33,41 @@ describe('a pot of 10 L on a day of 7 mm, coefficient 1.2', () => {
     expect(afterDay(4.2, { irrigationMm: 8.4 }).irrigationDrainedMm).toBeCloseTo(4.2, 12);
   });
 
-  it('loses rain before irrigation, and all that came is used, drained or in the mix', () => {
-    const start = 3;
-    const { usedMm, wettedMm, rainDrainedMm, irrigationDrainedMm } = afterDay(start, { soakedMm: 6, irrigationMm: 2 });
-    expect(rainDrainedMm).toBeCloseTo(5, 12);
-    expect(irrigationDrainedMm).toBeCloseTo(0, 12);
-    expect(6 + 2).toBeCloseTo(usedMm + rainDrainedMm + irrigationDrainedMm + start - wettedMm, 12);
+  /*
+   * Filled at dawn it uses 8.3481 mm, as above. Rain falls while it does: of 6 mm none is lost, 8.3481 - 6 = 2.3481 are missing at the end; of 10
+   * mm 1.6519 drain. Were rain counted before use, all of it would drain.
+   */
+  const FULL_USE_MM = 7.5 + 7.5 * (1 - Math.exp(-0.12));
+
+  it('filled at dawn keeps of the day’s rain as much as its plants use', () => {
+    const some = afterDay(3, { soakedMm: 6, irrigationMm: 3 });
+    expect([some.rainDrainedMm, some.irrigationDrainedMm]).toEqual([0, 0]);
+    expect(some.usedMm).toBeCloseTo(FULL_USE_MM, 12);
+    expect(some.wettedMm).toBeCloseTo(2.3481, 4);
+    const more = afterDay(3, { soakedMm: 10, irrigationMm: 3 });
+    expect(more.rainDrainedMm).toBeCloseTo(1.6519, 4);
+    expect(more.irrigationDrainedMm).toBe(0);
+    expect(more.wettedMm).toBe(0);
+  });
+
+  it('loses what a run brings beyond full, whatever falls later', () => {
+    // 5 mm where 3 are missing: 2 drain, with rain or without.
+    for (const soakedMm of [0, 4, 20]) {
+      expect(afterDay(3, { soakedMm, irrigationMm: 5 }).irrigationDrainedMm).toBeCloseTo(2, 12);
+    }
+  });
+
+  it('run twice, 8 mm of rain: 4 of them in each half against 4.2 that go', () => {
+    // Each run brings 4.2. First half: full, then 4 come and 4.2 go, 0.2 are missing; the second run brings 4.0 too much and fills it, then again.
+    const { usedMm, wettedMm, rainDrainedMm, irrigationDrainedMm } = afterDay(4.2, {
+      parts: 2,
+      soakedMm: 8,
+      irrigationMm: 8.4,
+    });
+    expect(usedMm).toBeCloseTo(8.4, 12);
+    expect(rainDrainedMm).toBe(0);
+    expect(irrigationDrainedMm).toBeCloseTo(4, 12);
+    expect(wettedMm).toBeCloseTo(0.2, 12);
   });
 
   it('never gives more than it holds', () => {

@@ -154,27 +154,28 @@ interface PotDay {
   readonly end: number;
   readonly used: number;
   readonly rainDrained: number;
-  readonly drained: number;
+  readonly irrigationDrained: number;
 }
 
-/** Water first, then use: FAO-56 Example 38; d Dr / dt = Ks ETc solved beyond RAW. */
+/** Irrigation first (FAO-56 Example 38), then rain beside use (eq. 85 and 88); d Dr / dt = Ks ETc solved beyond RAW. */
 function potDay(given: StepInputs, day: unknown): PotDay {
   const on = (id: LabelId) => given.by(id, 'day').get(day) ?? Number.NaN;
   const runs = on('day-runs');
   const [raw, taw] = [on('day-readily-available'), on('day-available')];
   const [rain, irrigation, etc] = [on('day-rain-soaked') / runs, on('day-irrigation') / runs, on('day-demand') / runs];
   let depletion = on('day-depletion-start');
-  const sums = { used: 0, rainDrained: 0, drained: 0 };
+  const sums = { used: 0, rainDrained: 0, irrigationDrained: 0 };
   for (let run = 0; run < runs; run++) {
-    const excess = Math.max(0, rain + irrigation - depletion);
-    sums.drained += excess;
-    sums.rainDrained += Math.min(rain, excess);
-    depletion = Math.max(0, depletion - rain - irrigation);
-    const easy = Math.min(etc, Math.max(0, raw - depletion));
+    if (irrigation > depletion) sums.irrigationDrained += irrigation - depletion;
+    const level = Math.max(0, depletion - irrigation) - rain;
+    const from = Math.max(0, level);
+    const easy = Math.min(etc, Math.max(0, raw - from));
     const hard = etc - easy;
-    const used = hard > 0 ? easy + (taw - Math.max(depletion, raw)) * (1 - Math.exp(-hard / (taw - raw))) : easy;
+    const used = hard > 0 ? easy + (taw - Math.max(from, raw)) * (1 - Math.exp(-hard / (taw - raw))) : easy;
     sums.used += used;
-    depletion += used;
+    depletion = level + used;
+    if (depletion < 0) sums.rainDrained -= depletion;
+    depletion = Math.max(0, depletion);
   }
   return { end: depletion, ...sums };
 }
@@ -198,8 +199,10 @@ export interface Drained {
 
 export function drainedFromPots(given: StepInputs): Drained {
   const days = [...given.by('day-demand', 'day').keys()].map((day) => potDay(given, day));
-  const rain = total(days.map(({ rainDrained }) => rainDrained));
-  return { rain, irrigation: total(days.map(({ drained }) => drained)) - rain };
+  return {
+    rain: total(days.map(({ rainDrained }) => rainDrained)),
+    irrigation: total(days.map(({ irrigationDrained }) => irrigationDrained)),
+  };
 }
 
 export function drainedFromParts(given: StepInputs): Drained {

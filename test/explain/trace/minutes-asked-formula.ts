@@ -7,6 +7,8 @@ export function minutesAsked(given: StepInputs): number | string {
       return given.code('due') === 'no' ? 0 : Number.NaN;
     case 'filling':
       return fill(startOf(given), netRates(given));
+    case 'alone':
+      return fill(Math.max(0, lackingAlone(given)), netRates(given));
     case 'no-line':
       return netRates(given).length > 0 || given.has('goal') ? byBounds(given) : 'no-run-is-enough';
     default:
@@ -23,6 +25,13 @@ const netRates = (given: StepInputs) => [...given.by('day-net-rate', 'day').valu
 function startOf(given: StepInputs): number {
   const [start = Number.NaN] = given.by('day-depletion-start', 'day').values();
   return start;
+}
+
+/** What a pot lacks on a morning of its own: after the last run it is full. */
+function lackingAlone(given: StepInputs): number {
+  const [change = Number.NaN] = given.by('day-change', 'day').values();
+  const [left = Number.NaN] = given.by('day-left', 'day').values();
+  return startOf(given) + change - left;
 }
 
 /** On day L the depletion is the greatest, over all days j up to L, of the sums from j on less what was brought since. */

@@ -230,3 +230,36 @@ describe('a week with half the water', () => {
     expect(stepOf(bed, 'minutes-open').result.value).toBe(108);
   });
 });
+
+describe('a pot that is watered every day, 2 mm read on Tuesday', () => {
+  // It uses 2.5 mm a day, 0.08 mm a minute come: 31.25 minutes. Full on Tuesday morning it lacks 0.5 mm in the evening.
+  const container = { count: 10, volumeLitres: 10, openingM: 0.25, rainShare: 1 } as const;
+  const { bed } = traced(
+    { container, rootZone: { depthM: 0.05, availableWater: 0.3 }, rainFactor: 1 },
+    { observed: rainOn(FIRST_DAY + 1, 2) },
+    { wateringDays: 0b1111111, timerStepMinutes: 0.25 },
+  );
+  const asked = bed.filter(({ id }) => id === 'minutes-asked');
+
+  it('asks in equal minutes until then, and from Wednesday on for each morning alone', () => {
+    expect(asked.map((step) => [inputsOf(step).variant, step.result.value])).toEqual([
+      ['bounds', expect.closeTo(31.25, 9)],
+      ['alone', expect.closeTo(0.5 / 0.08, 9)],
+      ...Array.from({ length: 4 }, () => ['alone', expect.closeTo(31.25, 9)]),
+    ]);
+  });
+
+  it('says what the morning lacks: its depletion, the day’s change, and what is left after its last run', () => {
+    expect(asked[1]?.inputs.map(({ label }) => label.id)).toEqual([
+      'day-depletion-start',
+      'day-change',
+      'day-left',
+      'day-net-rate',
+    ]);
+    expect(asked[1]?.inputs.map(({ value }) => value)).toEqual([0.5, 2.5, 2.5, 4.8].map((value) => expect.closeTo(value, 9)));
+  });
+
+  it('lost none of that rain', () => {
+    expect(stepOf(bed, 'rain-drained').result.value).toBe(0);
+  });
+});

@@ -22,7 +22,7 @@ const allowed = (given: StepInputs): number =>
     ? given.num('readily-available-then') - given.numOr('demand-between', 0) - given.numOr('rooted-between', 0)
     : Number.POSITIVE_INFINITY;
 
-/** A pot ends the day with what it used after its last run. */
+/** A pot ends the day with what it used less rain after its last run. */
 const goal: Formula = (given) => {
   const room = given.has('establishing-until') ? 0 : Math.min(given.num('target'), allowed(given));
   return Math.max(given.variant === 'pot' ? given.num('after-last-run') : 0, room);

@@ -9,6 +9,16 @@
  * 10.5 L a day, 147.0 and 73.5 L a week. Where the timer has one start, 7.5 mm go freely and of the last 0.9 mm 7.5 (1 - e^(-0.9/7.5)) =
  * 0.848 (FAO-56 eq. 84 followed through the day): 8.348 mm, and every day is short.
  *
+ * *In rain.* The openings are half as wide as the canopies together: 5 x pi/4 x 0.35682^2 = 0.500 m2, so half of the rain gets in. Irrigation comes at dawn, rain falls
+ * while the plants drink (FAO-56 Example 38; eq. 85 and 88). A coefficient of 1.0, 7 mm a day, one run: each morning lacks 7 mm, 7 / 0.8 / 0.5 = 17.5
+ * minutes. 8 mm fall on the second day of the third week, 4 get in: filled at dawn, 7 - 4 = 3 mm are missing in the evening and nothing drained. The
+ * next morning lacks 3 mm, 7.5 minutes; the week runs 6 x 17.5 + 7.5 = 112.5 instead of 122.5. Of 20 mm, 10 get in, 7 are drunk and 3 drain; the next
+ * morning asks for nothing: 105 minutes. At 1.2 in two runs, 8 mm, 2 of them in each half: 4.2 - 2 = 2.2 mm are missing at noon, where the second
+ * run brings 4.2 and loses 2.0; 2.2 in the evening. The next day asks for 2.2 + 8.4 - 4.2 = 6.4 mm, 16 minutes, of whose first half 3.2 - 2.2 = 1.0
+ * is lost: 4.2 at noon, 4.2 - 3.2 + 4.2 = 5.2 in the evening. The day after asks for 9.4, 23.5 minutes; then it is 21 again: 144.5 in all.
+ * *Its usual rain* is kept by the share of its own days: the normals have 0.5 mm a day, half of it gets in, half of that counts (a fixed fraction of 0.5): 0.125
+ * mm. A day lacks 7 - 0.125 = 6.875 mm, 17.1875 minutes.
+ *
  * **A shrub with a wetted share of 0.3**, filled deep and seldom. 10 m2, roots of 0.5 m: 100 mm, 50 of them readily; 0.5 x 5 = 2.5 mm a day. Full at
  * first, both stores lose 2.5 mm a day and lack 50 after 20 days. On the 21st the rest of its ground gives no more and the wetted part would
  * pass 50 by 2.5 / 0.3 = 8.33: it is filled, 0.3 x 50 = 15 mm, 150 L, / 0.8 = 187.5 L; 25 emitters of 2 L/h give 50 L an hour: 225 minutes.
@@ -113,6 +123,50 @@ describe('five pots of 10 L, a coefficient of 1.2, 7 mm a day', () => {
     expect(own.demandMm).toBeCloseTo(7 * 8.4, 9);
     expect(own.usedMm).toBeCloseTo(7 * 8.4, 9);
     expect(own.depletionEndMm).toBeCloseTo(4.2, 9);
+  });
+
+  const inRain = (factor: number, rain: number) =>
+    cells(
+      {
+        ...pots,
+        need: { kind: 'class', class: 'high', factor: 0.8, density: 1.25, microclimate: factor },
+        container: { volume: 10, count: 5, mix: 'potting', opening: 35.682 },
+      },
+      { startsADay: 4 },
+      rainOn('2027-06-22', rain),
+      7,
+    )(2);
+
+  it('in one run a day keep of a day’s rain what they drink on it: 4 of 4 mm, 7 of 10', () => {
+    const some = inRain(1, 8);
+    expect(some.own.rainMm).toBeCloseTo(4, 3);
+    expect([some.own.rainDrainedMm, some.own.irrigationDrainedMm]).toEqual([0, 0]);
+    expect(some.zone).toMatchObject({ runsADay: 1, minutes: 112.5, minutesDay2: 7.5, minutesDay3: 17.5 });
+    expect(some.own).toMatchObject({ shortDays: 0, state: 'met' });
+    const more = inRain(1, 20);
+    expect(more.own.rainDrainedMm).toBeCloseTo(3, 2);
+    expect(more.zone).toMatchObject({ minutes: 105, minutesDay2: 0, minutesDay3: 17.5 });
+  });
+
+  it('in two runs lose what the second brings too much, and no rain', () => {
+    const { zone, own } = inRain(1.2, 8);
+    expect([1, 2, 3, 4].map((day) => zone[`minutesDay${day}` as 'minutesDay1'])).toEqual([21, 16, 23.5, 21]);
+    expect(zone.minutes).toBe(144.5);
+    expect(own.rainDrainedMm).toBe(0);
+    expect(own.irrigationDrainedMm).toBeCloseTo(3, 3);
+    expect(own.usedMm).toBeCloseTo(7 * 8.4, 9);
+  });
+
+  it('expect their usual rain on each day: 6.875 mm, 17.1875 minutes', () => {
+    const site: Plan['site'] = {
+      latitude: 40,
+      climate: { source: 'invented', eto: DAYS.map((days) => 7 * days), rain: DAYS.map((days) => 0.5 * days) },
+      rain: { method: 'fraction', fraction: 0.5 },
+    };
+    const container = { volume: 10, count: 5, mix: 'potting', opening: 35.682 } as const;
+    const need = { kind: 'class', class: 'high', factor: 0.8, density: 1.25, microclimate: 1 } as const;
+    const { zone } = cells({ ...pots, need, container }, {}, { site })(2);
+    expect(zone.minutesWanted).toBeCloseTo(17.1875, 3);
   });
 
   it('in one run a day they are short every day, by 0.052 mm', () => {

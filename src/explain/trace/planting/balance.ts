@@ -4,7 +4,7 @@ import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input } from '../trace-value.ts';
 import type { CellDay, PlantingCell } from './planting-cell.ts';
 import { shortDaysStep } from './short-days.ts';
-import { drainedPartInputs, drawnInputs, meanStep, partSteps, potInputs, potStep, storeKind } from './stores.ts';
+import { drainedPartInputs, drawnInputs, meanStep, partSteps, POT_SOURCE, potInputs, potStep, storeKind } from './stores.ts';
 import { shareInput } from './wetted.ts';
 
 /** Differences below this are rounding. */
@@ -104,7 +104,7 @@ function drainedStep(
   return {
     id,
     variant: drained.length === 0 ? 'none' : some,
-    source: ['FAO-56 eq. 88', { id: 'choice-rain-first' }],
+    source: kind === 'pot' ? POT_SOURCE : ['FAO-56 eq. 88', { id: 'choice-rain-first' }],
     inputs: drained.length === 0 ? [] : [...shareInput(cell), ...drained.flatMap(DRAINED[kind])],
     result: depth(at(field)),
   };

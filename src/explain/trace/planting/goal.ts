@@ -1,5 +1,5 @@
 /** How dry the week's last watering may leave the soil: the room that is kept free for rain. */
-import { expectedEtcMm } from '../../../engine/season/expected-days.ts';
+import { leftAfterRunsMm } from '../../../engine/season/expected-days.ts';
 import { targetOn } from '../../../engine/season/planting-demand.ts';
 import type { TraceLabel, TraceStep, TraceValue } from '../trace-step.ts';
 import { date, depth, input } from '../trace-value.ts';
@@ -41,6 +41,6 @@ function goalStep(
         ]
       : [input('establishing-until', date(until))];
   if (afterRuns === 0) return { ...of, variant: until === undefined ? 'room' : 'establishing', inputs };
-  const left = input('after-last-run', depth(afterRuns * expectedEtcMm(days, last, forecast)));
+  const left = input('after-last-run', depth(leftAfterRunsMm(days, afterRuns, last, forecast)));
   return { ...of, variant: 'pot', inputs: [...inputs, left] };
 }

@@ -1,5 +1,5 @@
 /** The minutes a watering day that a planting asks for on a morning. */
-import { expectedEtcMm } from '../../../engine/season/expected-days.ts';
+import { leftAfterRunsMm } from '../../../engine/season/expected-days.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, depth, input, minutes, rate } from '../trace-value.ts';
@@ -8,9 +8,8 @@ import { isInMask, type PlantingCell } from './planting-cell.ts';
 import { changeInputs, type PlantingMorning, rootedInputs } from './planting-morning.ts';
 
 /** Of a morning on which it asks anew. */
-export function minutesAskedStep(cell: PlantingCell, told: PlantingMorning): TraceStep {
+export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
   const { keeper, dayOf } = cell;
-  const morning = told.asksAlone ? alone(told) : told;
   const { index, depletionMm, minutesAsked, fillingMm, outlook } = morning;
   const { days } = outlook;
   const of = {
@@ -27,6 +26,10 @@ export function minutesAskedStep(cell: PlantingCell, told: PlantingMorning): Tra
   const rateOn = (day: number) =>
     input({ id: 'day-net-rate', day: dayOf(day) }, rate(60 * (days.netMmPerMinute[day] as number)));
   if (keeper.isRefill) return { ...of, variant: isLimited ? 'filling' : 'no-line', inputs: [start, rateOn(index)] };
+  if (morning.asksAlone) {
+    const inputs = [start, ...changeInputs(morning, index, index, dayOf), leftInput(morning, index, dayOf), rateOn(index)];
+    return { ...of, variant: isLimited ? 'alone' : 'no-line', inputs };
+  }
   const bringing = daysIn(
     { first: index, end: outlook.last + 1 },
     (day) => isInMask(outlook.mask, day - outlook.start) && (days.netMmPerMinute[day] as number) > 0,
@@ -45,21 +48,17 @@ export function minutesAskedStep(cell: PlantingCell, told: PlantingMorning): Tra
   };
 }
 
-/** As if its day were the week's last. */
-function alone(morning: PlantingMorning): PlantingMorning {
-  const { index: last, outlook, forecast } = morning;
-  const goalMm = outlook.afterRuns * expectedEtcMm(outlook.days, last, forecast);
-  return { ...morning, outlook: { ...outlook, last, goalMm } };
+/** Of a pot: how dry each day leaves it that a later one starts with. */
+function leftInputs(morning: PlantingMorning, dayOf: PlantingCell['dayOf']): readonly TraceValue[] {
+  const { afterRuns, last, days } = morning.outlook;
+  if (afterRuns === 0) return [];
+  return daysIn({ first: morning.index, end: last }, (day) => day >= days.demand.first).map((day) =>
+    leftInput(morning, day, dayOf),
+  );
 }
 
-/** Of a pot: what it uses after the last run of a day, which each later day starts with. */
-function leftInputs(
-  { index, outlook, forecast }: PlantingMorning,
-  dayOf: PlantingCell['dayOf'],
-): readonly TraceValue[] {
-  const { afterRuns, last, days } = outlook;
-  if (afterRuns === 0) return [];
-  return daysIn({ first: index, end: last }, (day) => day >= days.demand.first).map((day) =>
-    input({ id: 'day-left', day: dayOf(day) }, depth(afterRuns * expectedEtcMm(days, day, forecast))),
-  );
+/** Of a pot that is full after the last run of a day. */
+function leftInput({ outlook, forecast }: PlantingMorning, day: number, dayOf: PlantingCell['dayOf']): TraceValue {
+  const leftMm = leftAfterRunsMm(outlook.days, outlook.afterRuns, day, forecast);
+  return input({ id: 'day-left', day: dayOf(day) }, depth(leftMm));
 }

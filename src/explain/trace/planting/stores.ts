@@ -87,13 +87,15 @@ export function meanStep(cell: PlantingCell, of: CellDay): TraceStep {
   };
 }
 
-/** In as many parts as a day has runs: water comes first, then what plants use. */
+export const POT_SOURCE: readonly TraceSource[] = ['FAO-56 eq. 84–88, Example 38'];
+
+/** In as many parts as a day has runs: irrigation comes first, then rain beside what plants use. */
 export function potStep(of: CellDay): TraceStep {
   return {
     id: 'day-balance',
     day: of.day,
     variant: 'pot',
-    source: ['FAO-56 eq. 84–88, Example 38'],
+    source: POT_SOURCE,
     inputs: [...potInputs(of), input({ id: 'day-used', day: of.day }, depth(of.usedMm))],
     result: depth(of.endMm),
   };
