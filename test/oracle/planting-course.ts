@@ -6,7 +6,7 @@ import type { NearTies } from './near-ties.ts';
 import { maskOf, openMask } from './open-days.ts';
 import type { PlantingDay, PlantingFacts } from './planting-facts.ts';
 import { type ExpectedFilling, expectedFilling, fillingMask, isDueOn, isFilled } from './refill.ts';
-import { equalMinutes, goalAt, passAbove } from './request.ts';
+import { afterLastRun, equalMinutes, goalAt, passAbove } from './request.ts';
 import type { DayBalance, Depletion, Stores } from './root-zone-day.ts';
 import { sufficientRun } from './rounding.ts';
 import { expectedOfWetted } from './two-stores-day.ts';
@@ -193,8 +193,10 @@ export class PlantingCourse {
 
   /** That replace what is missing, and what goes on the day before its last run. */
   private minutesToFillPot(morning: number): number {
-    const { etcMm, rainMm } = this.expectedOn(morning)(morning);
-    const missingMm = Math.max(0, this.ground.wettedMm + etcMm - rainMm - etcMm / this.runsADay);
+    const expected = this.expectedOn(morning);
+    const { etcMm, rainMm } = expected(morning);
+    const endMm = this.ground.wettedMm + etcMm - rainMm;
+    const missingMm = Math.max(0, endMm - afterLastRun(expected, morning, this.runsADay));
     return minutesFor(missingMm, this.netOn(this.waters, morning));
   }
 

@@ -1,21 +1,21 @@
 /**
- * A day of a pot, in as many equal parts as it is watered: water comes first and what it cannot hold drains (FAO-56 Example 38), then the
- * plants use it. It may lose all that it holds in a day, so eq. 84 is solved over the part instead of taken from its start. Depths in mm.
+ * A day of a pot, in as many equal parts as it is watered: irrigation comes first and what passes the brim drains (FAO-56 Example 38); then rain
+ * falls while the plants use water, and what is over the brim at the end drains (eq. 85 and 88). It may lose all that it holds in a day, so
+ * eq. 84 is solved over the part instead of taken from its start. Depths in mm.
  */
 import type { DayBalance, Irrigation, RootZoneDay } from './root-zone-day.ts';
 
 export function potDay(day: RootZoneDay, startMm: number, { irrigationMm, runs }: Irrigation): DayBalance {
   const sums = { depletionMm: startMm, usedMm: 0, rainDrainedMm: 0, irrigationDrainedMm: 0 };
   for (let part = 0; part < runs; part++) {
-    const rainMm = day.soakedMm / runs;
-    const levelMm = sums.depletionMm - rainMm - irrigationMm / runs;
-    const drainedMm = Math.max(0, -levelMm);
-    const wateredMm = Math.max(0, levelMm);
-    const usedMm = usedBy(day, day.etcMm / runs, wateredMm);
+    const irrigatedMm = sums.depletionMm - irrigationMm / runs;
+    sums.irrigationDrainedMm += Math.max(0, -irrigatedMm);
+    // Under 0 while more rain is there than the mix holds.
+    const levelMm = Math.max(0, irrigatedMm) - day.soakedMm / runs;
+    const usedMm = usedBy(day, day.etcMm / runs, Math.max(0, levelMm));
     sums.usedMm += usedMm;
-    sums.rainDrainedMm += Math.min(rainMm, drainedMm);
-    sums.irrigationDrainedMm += drainedMm - Math.min(rainMm, drainedMm);
-    sums.depletionMm = wateredMm + usedMm;
+    sums.rainDrainedMm += Math.max(0, -(levelMm + usedMm));
+    sums.depletionMm = Math.max(0, levelMm + usedMm);
   }
   const { depletionMm, ...rest } = sums;
   return {

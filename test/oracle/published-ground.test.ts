@@ -69,6 +69,24 @@ describe('a pot', () => {
     expect(balance.usedMm).toBeCloseTo(8.4, 9);
     expect(balance.end.wettedMm).toBeCloseTo(4.2, 9);
   });
+
+  // Eq. 85 and 88: what is over the brim is reckoned at the day's end. By hand: of 8 mm on a full pot 6 are used, 2 drain.
+  it('rain that fills it drains but for what is used meanwhile', () => {
+    const balance = realDay(dayOf({ etcMm: 6, soakedMm: 8 }), POT, alike(0), { irrigationMm: 0, runs: 1 }, ties);
+    expect(balance.usedMm).toBeCloseTo(6, 9);
+    expect(balance.rainDrainedMm).toBeCloseTo(2, 9);
+    expect(balance.end.wettedMm).toBe(0);
+  });
+
+  // By hand, the pot above with 5 mm of rain: of 5 mm run 4 fill it, 1 drains; 2.5 of rain, 4.2 go: 1.7 short; of 5 mm run 3.3 drain; 1.7 short.
+  it('a run that overfills it drains before the rain, which the plants use', () => {
+    const day = dayOf({ etcMm: 8.4, tawMm: 42.4, rawMm: 21.2, soakedMm: 5 });
+    const balance = realDay(day, POT, alike(4), { irrigationMm: 10, runs: 2 }, ties);
+    expect(balance.irrigationDrainedMm).toBeCloseTo(4.3, 9);
+    expect(balance.rainDrainedMm).toBe(0);
+    expect(balance.usedMm).toBeCloseTo(8.4, 9);
+    expect(balance.end.wettedMm).toBeCloseTo(1.7, 9);
+  });
 });
 
 describe('ground that is wetted in part', () => {

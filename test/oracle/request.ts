@@ -38,16 +38,18 @@ interface Goal {
 
 /**
  * Depletion to have at the end of the last watering day: the target, or less where it would not last until the next watering; in a pot no less than
- * what its plants use after the day's last run.
+ * what is used after the day's last run beyond the rain that falls meanwhile.
  */
 export function goalAt({ expected, targetMm, last, next, potRuns }: Goal): number {
   const goalMm = Math.max(0, Math.min(targetMm, allowedAfter(expected, last, next)));
   return Math.max(goalMm, afterLastRun(expected, last, potRuns));
 }
 
-/** A pot is full after a run at best, and its plants go on drinking until the day ends. */
-function afterLastRun(expected: Expectation, day: number, potRuns: number | undefined): number {
-  return potRuns === undefined ? 0 : expected(day).etcMm / potRuns;
+/** A pot is full after a run at best; then its plants go on drinking, and rain goes on falling, until the day ends. */
+export function afterLastRun(expected: Expectation, day: number, potRuns: number | undefined): number {
+  if (potRuns === undefined) return 0;
+  const { etcMm, rainMm } = expected(day);
+  return Math.max(0, etcMm - rainMm) / potRuns;
 }
 
 export interface Question {
@@ -70,7 +72,7 @@ export function gainFrom({ last, netMmPerMinute }: Pick<Question, 'last' | 'netM
 
 /**
  * With no plant short the depletion after the last watering is the greatest, over all days j up to it, of demand less rain and
- * irrigation from j on, where the first day's also holds the depletion it started with (a pot's later ones what was used after the last run before
+ * irrigation from j on, where the first day's also holds the depletion it started with (a pot's later ones what was lost after the last run before
  * them): each j gives one bound.
  * Infinity where water is wanted and no line brings any.
  */
