@@ -88,6 +88,36 @@ describe('the demo garden', () => {
     expect(fromSi(cell.flowLpm, 'supplyFlow', 'us')).toBeCloseTo(0.4, 9);
   });
 
+  // Containers, week of 12 July (week 14), from normals; the terrace pots decide, each morning alike.
+  //   demand         annual flowers 0.80 x microclimate 1.3 = 1.04, of the 33.3287 mm of ETo below = 34.6618 mm
+  //   rain           13.2426 mm as below, into openings of 16 in under canopies of 18 in: (16/18)^2 = 10.4633 mm
+  //   soaked         the share of July's rain that a pot filled in the morning keeps over the made years x 10.4633
+  //   asked          filled each day, a morning lacks what the day before drank less its rain: most on Sunday, of Saturday's
+  //                  1.04 x 4.7540 = 4.94416 mm, since the usual rain falls from 2.03 mm on Monday to 1.80 on Sunday
+  //   net rate       18 gph over 18 canopies of 18 in, 31.8086 ft2 = 0.384288 mm/min, x 0.81 = 0.311273 mm/min
+  //   minutes a day  asked / 0.311273, about 13.5                                        = 14
+  //   gallons        24 gph x 98 min / 60                                                = 39.2
+  it('gives the containers 7 x 14 minutes and 39.2 gal in the week of 12 July, half of the rain in its pots counted', () => {
+    const zone = zoneOf('containers');
+    const cell = zoneWeek(zone, 14);
+    const pots = zone.plantings.find(({ planting }) => planting.id === 'pots') as PlantingSeason;
+    const figures = plantingWeek(pots, 14);
+    const share = pots.rainShares[season.weather.months.calendarMonth.indexOf(JULY)] as number;
+    expect(share).toBeGreaterThan(0.4);
+    expect(share).toBeLessThan(0.65);
+    expect(figures.demandMm).toBeCloseTo(34.661848, 5);
+    expect(figures.rainMm).toBeCloseTo(10.463326, 5);
+    expect(figures.rainSoakedMm).toBeCloseTo(share * 10.463326, 5);
+    expect(figures.rainDrainedMm).toBe(0);
+    const rainMm = season.weather.rain.expectedMm.slice(7 * 14, 7 * 15);
+    expect(rainMm[0]).toBeCloseTo(2.03, 2);
+    expect(rainMm[6]).toBeCloseTo(1.8, 2);
+    const askedMm = 4.94416 - (256 / 324) * share * (rainMm[5] as number);
+    expect(cell.minutesWanted).toBeCloseTo(askedMm / 0.311273, 3);
+    expect(cell.minutesPerDay).toBe(14);
+    expect(gallons(cell.litres)).toBeCloseTo(39.2, 9);
+  });
+
   // Shrub bank, week of 12 July (week 14), from normals; the new shrubs decide, since the old ones have a shut-off.
   //   ETo by month   Hargreaves-Samani at 40.78 N, J 196: Ra 40.78 MJ, 21.56/29.50 C -> July 4.6736 mm/d
   //                  June 4.5045 and August 4.1439 mm/d: month bounds (4.5045 + 4.6736)/2 = 4.5891, 4.4088

@@ -93,7 +93,7 @@ function decidedBefore({ zones }: Season, end: number): readonly unknown[] {
   );
 }
 
-/** Days of shut-offs are named on the week's first watering morning, for all of the week. */
+/** Days of shut-offs are named on the week's first watering morning, for all of the week; of a planting at rest, once it is over. */
 function expectDaysNamed(one: Season, other: Season, knownOn: number): void {
   const { firstDay, weeks } = one.garden.span;
   const week = Math.floor(knownOn / 7);
@@ -104,7 +104,9 @@ function expectDaysNamed(one: Season, other: Season, knownOn: number): void {
     const bothRun = zoneFigure(zone, 'minutes', week) > 0 && zoneFigure(changed, 'minutes', week) > 0;
     if (!bothRun || firstMorning >= knownOn) continue;
     for (const [at, planting] of zone.plantings.entries()) {
-      if (planting.planting.from > firstDay + firstMorning) continue;
+      const { from, rest = [] } = planting.planting;
+      const named = firstDay + firstMorning;
+      if (from > named || rest.some((each) => each.from <= named && each.to >= named)) continue;
       const same = changed.plantings[at] as (typeof changed.plantings)[number];
       expect(plantingFigure(same, 'openMask', week)).toBe(plantingFigure(planting, 'openMask', week));
     }

@@ -28,7 +28,7 @@ const days: fc.Arbitrary<Day> = fc
     day: { ...day, rawMm: allowed * day.tawMm },
   }));
 
-function after({ startMm, day }: Day, change: Partial<ContainerDay> = {}): Stores {
+function dayOf({ startMm, day }: Day, change: Partial<ContainerDay> = {}): Stores {
   const stores = storesOf(startMm, startMm);
   runContainer(stores, { ...day, ...change });
   return stores;
@@ -41,9 +41,12 @@ describe('a container’s day', () => {
     on: days,
     runs: 1_000,
     holds: (of) => {
-      const { usedMm, rainDrainedMm, irrigationDrainedMm, wettedMm } = after(of);
+      const { usedMm, rainDrainedMm, irrigationDrainedMm, wettedMm } = dayOf(of);
       const { soakedMm, irrigationMm } = of.day;
-      expect(of.startMm + usedMm + rainDrainedMm + irrigationDrainedMm).toBeCloseTo(soakedMm + irrigationMm + wettedMm, 9);
+      expect(of.startMm + usedMm + rainDrainedMm + irrigationDrainedMm).toBeCloseTo(
+        soakedMm + irrigationMm + wettedMm,
+        9,
+      );
       expect(Math.min(wettedMm, usedMm, rainDrainedMm, irrigationDrainedMm)).toBeGreaterThanOrEqual(0);
       expect(wettedMm).toBeLessThanOrEqual(of.day.tawMm + ROUNDING_MM);
     },
@@ -53,7 +56,7 @@ describe('a container’s day', () => {
     on: days,
     runs: 1_000,
     holds: (of) => {
-      const { usedMm, rainDrainedMm } = after(of);
+      const { usedMm, rainDrainedMm } = dayOf(of);
       expect(rainDrainedMm).toBeLessThanOrEqual(Math.max(0, of.day.soakedMm - usedMm) + ROUNDING_MM);
     },
   });
@@ -62,8 +65,8 @@ describe('a container’s day', () => {
     on: days,
     runs: 300,
     holds: (of) => {
-      const one = after(of, { parts: 1 });
-      expect(one.irrigationDrainedMm).toBe(after(of, { parts: 1, soakedMm: 0 }).irrigationDrainedMm);
+      const one = dayOf(of, { parts: 1 });
+      expect(one.irrigationDrainedMm).toBe(dayOf(of, { parts: 1, soakedMm: 0 }).irrigationDrainedMm);
       expect(one.irrigationDrainedMm).toBe(Math.max(0, of.day.irrigationMm - of.startMm));
     },
   });
@@ -72,7 +75,7 @@ describe('a container’s day', () => {
     on: fc.tuple(days, mm(20)),
     runs: 500,
     holds: ([of, moreMm]) => {
-      const [less, more] = [after(of), after(of, { soakedMm: of.day.soakedMm + moreMm })];
+      const [less, more] = [dayOf(of), dayOf(of, { soakedMm: of.day.soakedMm + moreMm })];
       expect(more.wettedMm).toBeLessThanOrEqual(less.wettedMm + ROUNDING_MM);
       expect(more.usedMm).toBeGreaterThanOrEqual(less.usedMm - ROUNDING_MM);
     },

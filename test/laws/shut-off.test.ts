@@ -68,7 +68,7 @@ describe('a shut-off whose planting is at rest', () => {
 
   law('is closed on every day of its rest, of a week for which nobody set it', {
     on: arbitraryGarden({ mostZones: 2 }),
-    runs: 1_000,
+    runs: 1_300,
     holds: (garden) => {
       for (const { own, week, open } of computedOpenDays(runSeason(garden))) {
         const resting = Array.from({ length: 7 }, (_, day) => (own.demand.rest?.[7 * week + day] ?? 0) << day);

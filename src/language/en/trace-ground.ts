@@ -102,6 +102,18 @@ const minutes = {
       all: 'wetted = ground',
     },
   },
+  'wetted-share': {
+    title: 'Share of the ground that is wetted',
+    says: {
+      typed: 'As the plan has it. Irrigation fills this part alone; rain falls on all of it.',
+      computed:
+        'What its emitters wet at the depth of the roots. Irrigation fills this part alone; rain falls on all of it.',
+    },
+    formula: {
+      typed: 'share = as set in the plan',
+      computed: 'share = ground that its lines wet / ground, in hundredths, 0.05 to 1',
+    },
+  },
   'asked-rate': {
     title: (format: Format, of: Pick<OfLine, 'from'>) => `Rate by which its minutes are found${ofLine(format, of)}`,
     says: {

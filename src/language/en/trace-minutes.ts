@@ -16,18 +16,6 @@ const feedFormula = (meters: string): string =>
   `pressure = source − climb − friction, at least 0; friction in ${meters} of water: 10.67 × length × (Q / C)^1.852 / d^4.87, in m and m³/s`;
 
 export const traceMinutes = {
-  'wetted-share': {
-    title: 'Share of the ground that is wetted',
-    says: {
-      typed: 'As the plan has it. Irrigation fills this part alone; rain falls on all of it.',
-      computed:
-        'What its emitters wet at the depth of the roots. Irrigation fills this part alone; rain falls on all of it.',
-    },
-    formula: {
-      typed: 'share = as set in the plan',
-      computed: 'share = ground that its lines wet / ground, in hundredths, 0.05 to 1',
-    },
-  },
   'line-feed': {
     title: (format: Format, of: Pick<OfLine, 'from'>) => `Pressure behind the solid line${ofLine(format, of)}`,
     says: 'What the way to the emitters leaves of the source’s pressure.',
@@ -66,7 +54,7 @@ export const traceMinutes = {
       filling: 'It is filled at once.',
       bounds: 'The least on each watering day left that reaches the goal.',
       alone:
-        'Since weather was read or forecast this week, it asks for what this morning lacks and no more: a pot holds hardly more than a day’s water.',
+        'Weather was read or forecast. A pot holds little more than a day’s water, so it asks for this morning alone.',
     },
     formula: {
       'left-alone': 'minutes = 0 where no refill is due',

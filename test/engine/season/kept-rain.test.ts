@@ -37,7 +37,14 @@ interface Given extends Partial<PlantingDemand> {
 }
 
 function shares(years: SeasonYears, given: Given = {}): readonly number[] {
-  const { isRefill = false, wateringDays = 0b1, rainMm = of(1), runoffFraction = 0, twoMonths = false, ...change } = given;
+  const {
+    isRefill = false,
+    wateringDays = 0b1,
+    rainMm = of(1),
+    runoffFraction = 0,
+    twoMonths = false,
+    ...change
+  } = given;
   const demand: PlantingDemand = {
     first: 0,
     end: DAYS,

@@ -256,7 +256,9 @@ describe('a pot that is watered every day, 2 mm read on Tuesday', () => {
       'day-left',
       'day-net-rate',
     ]);
-    expect(asked[1]?.inputs.map(({ value }) => value)).toEqual([0.5, 2.5, 2.5, 4.8].map((value) => expect.closeTo(value, 9)));
+    expect(asked[1]?.inputs.map(({ value }) => value)).toEqual(
+      [0.5, 2.5, 2.5, 4.8].map((value) => expect.closeTo(value, 9)),
+    );
   });
 
   it('lost none of that rain', () => {

@@ -4,7 +4,16 @@ import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input } from '../trace-value.ts';
 import type { CellDay, PlantingCell } from './planting-cell.ts';
 import { shortDaysStep } from './short-days.ts';
-import { drainedPartInputs, drawnInputs, meanStep, partSteps, POT_SOURCE, potInputs, potStep, storeKind } from './stores.ts';
+import {
+  drainedPartInputs,
+  drawnInputs,
+  meanStep,
+  POT_SOURCE,
+  partSteps,
+  potInputs,
+  potStep,
+  storeKind,
+} from './stores.ts';
 import { shareInput } from './wetted.ts';
 
 /** Differences below this are rounding. */

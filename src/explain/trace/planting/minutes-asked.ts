@@ -27,7 +27,12 @@ export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): 
     input({ id: 'day-net-rate', day: dayOf(day) }, rate(60 * (days.netMmPerMinute[day] as number)));
   if (keeper.isRefill) return { ...of, variant: isLimited ? 'filling' : 'no-line', inputs: [start, rateOn(index)] };
   if (morning.asksAlone) {
-    const inputs = [start, ...changeInputs(morning, index, index, dayOf), leftInput(morning, index, dayOf), rateOn(index)];
+    const inputs = [
+      start,
+      ...changeInputs(morning, index, index, dayOf),
+      leftInput(morning, index, dayOf),
+      rateOn(index),
+    ];
     return { ...of, variant: isLimited ? 'alone' : 'no-line', inputs };
   }
   const bringing = daysIn(
