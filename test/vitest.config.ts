@@ -7,6 +7,7 @@ import { commonSettings } from './tools/vitest-settings.ts';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const own = unitTests('own');
 const browser = unitTests('browser');
+const timed = unitTests('timed');
 
 export default defineConfig({
   root,
@@ -23,13 +24,14 @@ export default defineConfig({
           ...commonSettings,
           name: PROJECTS.shared,
           include: ['test/**/*.test.ts'],
-          exclude: [...own, ...browser, ...REACH_TESTS],
+          exclude: [...own, ...browser, ...timed, ...REACH_TESTS],
           isolate: false,
         },
       },
       { root, test: { ...commonSettings, name: PROJECTS.reach, include: [...REACH_TESTS], isolate: false } },
       { root, test: { ...commonSettings, name: PROJECTS.own, include: own } },
       { root, test: { ...commonSettings, name: PROJECTS.browser, include: browser, maxWorkers: 1 } },
+      { root, test: { ...commonSettings, name: PROJECTS.timed, include: timed, maxWorkers: 1 } },
     ],
     coverage: {
       provider: 'v8',

@@ -1,6 +1,6 @@
 import '../.build/run-ts.mjs';
 
-const { browserConfig } = await import('./tools/browser-config.ts');
+const { browserConfig, browserTests } = await import('./tools/browser-config.ts');
 const { chromium } = await import('./tools/find-program.ts');
 
-export default await browserConfig(chromium, ['test/**/*.browser.ts']);
+export default await browserConfig(chromium, browserTests('.browser.ts'));

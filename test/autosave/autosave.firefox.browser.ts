@@ -30,7 +30,7 @@ function lookAt(plan: Element): void {
 
 /** Waits until the mirror on the disk has a text under the key. */
 async function mirroredText(): Promise<string> {
-  const end = performance.now() + 8000;
+  const end = performance.now() + 20_000;
   for (let text = await mirrored(KEY); performance.now() < end; text = await mirrored(KEY))
     if (text !== undefined) return text;
   throw new Error('nothing reached the mirror');

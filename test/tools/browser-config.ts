@@ -8,6 +8,7 @@ import { chromiumFlags } from './chromium-flags.ts';
 import { chromium, findProgram, type ProgramKind } from './find-program.ts';
 import { freePort } from './free-port.ts';
 import { filesUnder, projectRoot } from './source-files.ts';
+import { TIMED } from './unit-tests.ts';
 
 function executableOf(kind: ProgramKind): string {
   const path = findProgram(kind, process.env);
@@ -25,7 +26,12 @@ const testPage = (testFramework: string): string => `<!doctype html>
 /** Modules that tests load into a frame, by address. */
 const LOADED_IN_FRAMES = [...filesUnder('src/elements', 'define.ts'), 'test/elements/mix/cold-page.ts'];
 
-/** How the tests in `files` run in one browser. RUNNEL_BROWSER_REPORT may name a file for the result as JSON. */
+/** The tests of browsers whose files end so, by the clock only where that is asked for, as paths from the root. */
+export function browserTests(end: string): string[] {
+  return filesUnder('test', end).filter((path) => end === TIMED.browser || !path.endsWith(TIMED.browser));
+}
+
+/** How the tests in `files`, paths from the root, run in one browser. RUNNEL_BROWSER_REPORT may name a file for the result as JSON. */
 export async function browserConfig(kind: ProgramKind, files: string[]): Promise<TestRunnerConfig> {
   const reportPath = process.env['RUNNEL_BROWSER_REPORT'];
   return {

@@ -1,9 +1,9 @@
-// `npm test`: the checks, the tests in Node, those of random gardens with what they reach, and the tests in each browser, and the sum of them in the last line.
+// `npm test`: the checks, the tests in Node, those of random gardens with what they reach, the tests in each browser, those by the clock, and the sum of them in the last line.
 import { runChecks } from './checks.ts';
 import { chromium, firefox, icalendar, libreOffice, type ProgramKind } from './find-program.ts';
 import { ensurePrograms, thisMachine } from './install-programs.ts';
 import { reportAndExit } from './report.ts';
-import { runBrowserTests, runOtherUnitTests, runReach, runUnitTestsWithBrowser } from './runners.ts';
+import { runBrowserTests, runOtherUnitTests, runReach, runTimedUnitTests, runUnitTestsWithBrowser } from './runners.ts';
 import { failure, type Tally } from './tally.ts';
 
 const missing = ensurePrograms([chromium, firefox, libreOffice, icalendar], thisMachine);
@@ -22,4 +22,7 @@ const lines: readonly (() => Promise<readonly Tally[]>)[] = [
 ];
 
 console.log('Checks, tests in Node and tests in each browser run beside one another; each is printed when it ends.');
-reportAndExit((await Promise.all(lines.map((line) => line()))).flat());
+const tallies = (await Promise.all(lines.map((line) => line()))).flat();
+// What asks how long something takes has the machine to itself.
+tallies.push(await runTimedUnitTests(), await runIn(chromium, 'test/wtr.timed.config.js'));
+reportAndExit(tallies);

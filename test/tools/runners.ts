@@ -32,7 +32,7 @@ export function runUnitTests(...filters: readonly string[]): Promise<Tally> {
   return runVitest('Tests in Node', [...filters, '--config=test/vitest.config.ts', '--reporter=default']);
 }
 
-/** Runs all tests of Node but those that `runReach` runs and those that open a browser. */
+/** Runs the tests of Node that neither `runReach` runs, nor open a browser, nor go by the clock. */
 export function runOtherUnitTests(): Promise<Tally> {
   return runUnitTests(`--project=${PROJECTS.shared}`, `--project=${PROJECTS.own}`);
 }
@@ -41,6 +41,15 @@ export function runOtherUnitTests(): Promise<Tally> {
 export function runUnitTestsWithBrowser(): Promise<Tally> {
   return runVitest('Tests in Node that open a browser', [
     `--project=${PROJECTS.browser}`,
+    '--config=test/vitest.config.ts',
+    '--reporter=default',
+  ]);
+}
+
+/** Runs the tests of Node that ask how long something takes. */
+export function runTimedUnitTests(): Promise<Tally> {
+  return runVitest('Tests in Node by the clock', [
+    `--project=${PROJECTS.timed}`,
     '--config=test/vitest.config.ts',
     '--reporter=default',
   ]);

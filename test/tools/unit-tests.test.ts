@@ -14,7 +14,11 @@ it.each([
   ['opens a browser', "import { openChromium } from '../tools/open-chromium.ts';", 'browser'],
   ['opens one by its driver', "import { launch } from 'puppeteer-core';", 'browser'],
 ] as const)('a test that %s', (_what, source, project) => {
-  expect(projectOf(source)).toBe(project);
+  expect(projectOf('test/example.test.ts', source)).toBe(project);
+});
+
+it('a test that asks how long something takes runs by itself', () => {
+  expect(projectOf('test/example.timed.test.ts', 'const start = performance.now();')).toBe('timed');
 });
 
 it('each test file of Node belongs to one project', async () => {

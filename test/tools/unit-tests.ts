@@ -8,6 +8,8 @@ export const PROJECTS = {
   shared: 'in one process',
   own: 'each in its own process',
   browser: 'with a browser',
+  /** Ask how long something takes: alone on the machine, after all others. */
+  timed: 'by the clock',
   /** `REACH_TESTS`. */
   reach: 'random gardens',
 } as const;
@@ -31,8 +33,12 @@ const NEEDS_OWN: readonly RegExp[] = [
 const OPENS_BROWSER =
   /^import\b[^;]*\bfrom '(?:puppeteer-core|playwright-core|[./]+\/tools\/(?:open-chromium|browser-page)\.ts)'/m;
 
-/** How the test in a file has to run, read off its source. */
-export function projectOf(source: string): 'shared' | 'own' | 'browser' {
+/** How the files end whose tests ask for times. */
+export const TIMED = { node: '.timed.test.ts', browser: '.timed.browser.ts' } as const;
+
+/** How the test in a file has to run, by its path or read off its source. */
+export function projectOf(path: string, source: string): 'shared' | 'own' | 'browser' | 'timed' {
+  if (path.endsWith(TIMED.node)) return 'timed';
   if (OPENS_BROWSER.test(source)) return 'browser';
   return NEEDS_OWN.some((mark) => mark.test(source)) ? 'own' : 'shared';
 }
@@ -40,6 +46,6 @@ export function projectOf(source: string): 'shared' | 'own' | 'browser' {
 /** The test files of Node that have to run so, as paths from the root. */
 export function unitTests(project: ReturnType<typeof projectOf>): string[] {
   return filesUnder('test', '.test.ts').filter(
-    (path) => projectOf(readFileSync(join(projectRoot, path), 'utf8')) === project,
+    (path) => projectOf(path, readFileSync(join(projectRoot, path), 'utf8')) === project,
   );
 }

@@ -9,20 +9,17 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/week/define.ts';
 import type { RunnelNotices } from '../../../src/elements/notices/runnel-notices.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
-import { SLICE_MS } from '../../../src/elements/shared/in-slices.ts';
 import type { NoticeKind } from '../../../src/explain/notices/notice.ts';
 import { noticesOf } from '../../../src/explain/notices/notices-of.ts';
 import { cautionWords } from '../../../src/language/en/cautions.ts';
 import { noticesWords } from '../../../src/language/en/notices.ts';
 import { remediesWords } from '../../../src/language/en/remedies.ts';
 import { US_ENGLISH as US } from '../../../src/language/language.ts';
-import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { emptyPlan } from '../../../src/plan/empty-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
-import { searchRemedies } from '../../../src/remedies/notices/remedies-of.ts';
 import type { RemedyKind } from '../../../src/remedies/notices/remedy.ts';
-import { mixedGarden, oneBed } from '../../support/small-plans.ts';
-import { dryTank, flowsTogether, longLine, TROUBLES } from '../../support/troubled-plans.ts';
+import { oneBed } from '../../support/small-plans.ts';
+import { dryTank, flowsTogether, longLine } from '../../support/troubled-plans.ts';
 import { LICENSE_KEY } from '../grid/grid-page.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -221,42 +218,6 @@ describe('the remedies of a notice', () => {
     expect(content()).to.contain(noticesWords(US).remedies['larger-tank']);
   });
 });
-
-describe('working remedies out', () => {
-  /** Other work on the machine only ever adds to a time: a step's shortest of several searches is nearest to its own. */
-  const MOST_SEARCHES = 40;
-  const MOST_MS = 50 - SLICE_MS;
-
-  it('takes steps that leave the page under 50 ms a task', function () {
-    this.timeout(170_000);
-    const plans = [...TROUBLES.map(([, planOf]) => planOf()), mixedGarden()];
-    const longest = plans.flatMap((plan) => {
-      const season = computeSeason(plan);
-      return noticesOf(season).map((notice) => {
-        let times = stepTimes({ plan, season, notice });
-        for (let search = 1; search < MOST_SEARCHES && Math.max(...times) >= MOST_MS; search++) {
-          const again = stepTimes({ plan, season, notice });
-          times = times.map((time, step) => Math.min(time, again[step] ?? time));
-        }
-        return Math.max(...times);
-      });
-    });
-    expect(longest.length).to.be.greaterThan(TROUBLES.length);
-    expect(Math.max(...longest), 'longest step, ms').to.be.below(MOST_MS);
-  });
-});
-
-/** Milliseconds of each step of a search. */
-function stepTimes(of: Parameters<typeof searchRemedies>[0]): readonly number[] {
-  const search = searchRemedies(of);
-  const times: number[] = [];
-  for (let isDone = false; !isDone; ) {
-    const start = performance.now();
-    isDone = search.next().done === true;
-    times.push(performance.now() - start);
-  }
-  return times;
-}
 
 describe('a climate that is not filled in', () => {
   afterEach(clearPage);

@@ -36,7 +36,7 @@ export async function quiet(element: Element): Promise<void> {
 
 /** Waits until `holds` is true, and fails with `what` where it never is. */
 export async function until(holds: () => boolean, what: string): Promise<void> {
-  const end = performance.now() + 8000;
+  const end = performance.now() + 20_000;
   while (!holds()) {
     if (performance.now() > end) throw new Error(`waited in vain until ${what}`);
     await new Promise((resolve) => requestAnimationFrame(resolve));
