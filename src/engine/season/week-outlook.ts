@@ -194,13 +194,15 @@ function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
   }
 }
 
-/** `allowedMm` is that at the end of the last watering day. */
+/** `allowedMm` is that at the end of the last watering day. At rest it is never short. */
 function fillPassAbove(outlook: WeekOutlook, allowedMm: number, forecast?: KnownForecast): void {
   const { days, start, mask, first, last, passAboveMm } = outlook;
   let pass = allowedMm;
   for (let day = last; day >= first; day--) {
-    if (day < last && (mask >> (day + 1 - start)) & 1) pass = Number.POSITIVE_INFINITY;
-    if (day < last) pass = Math.min(pass, expectedRawMm(days, day + 1, forecast)) - rootedOn(days, day + 1);
+    const isResting = days.demand.rest?.[day + 1];
+    if (day < last && (isResting || (mask >> (day + 1 - start)) & 1)) pass = Number.POSITIVE_INFINITY;
+    if (day < last && !isResting)
+      pass = Math.min(pass, expectedRawMm(days, day + 1, forecast)) - rootedOn(days, day + 1);
     pass -= expectedEtcMm(days, day, forecast);
     passAboveMm[day - start] = pass;
   }

@@ -40,9 +40,12 @@ function askOfStores(run: YearsRun, day: number): void {
   const raw = demand.expectedRawMm[day] as number;
   const net = days.netMmPerMinute[day] as number;
   const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
-  // A refill lasts to the next morning, a planting that is kept from the week's last to the one after it.
+  // A refill lasts to the next morning or to a rest, a planting that is kept from the week's last to the one after it.
   let until = outlook.next;
-  for (let later = last; isRefill && later > day; later--) if ((mask >> (later - start)) & 1) until = later;
+  for (let later = last; isRefill && later > day; later--) {
+    if (demand.rest?.[later]) until = later - 1;
+    else if ((mask >> (later - start)) & 1) until = later;
+  }
   for (let year = 0; year < askedMm.length; year++) {
     const depletion = (wettedMm[year] as number) + (rootedMm[day] as number);
     const allowed = project(run, year, day, isRefill ? day : last, until);

@@ -165,4 +165,12 @@ describe('a depletion above which a planting passes its allowed one before its n
     // The second day has 5 mm readily: 5 - 3.
     expect(ahead({ expectedRawMm: of(20).fill(5, 1, 2) }).passAboveMm[0]).toBeCloseTo(2, 12);
   });
+
+  it('ends before a rest, in which nothing is short', () => {
+    // At rest on day 2, before the watering of day 3: day 1 alone is to begin within 20 mm, and 3 go until then.
+    const rest = new Uint8Array(DAYS).fill(1, 2, 3);
+    expect(ahead({ rest }).passAboveMm[0]).toBeCloseTo(17, 12);
+    expect(ahead({ rest }).passAboveMm[1]).toBe(Number.POSITIVE_INFINITY);
+    expect(ahead({ rest: new Uint8Array(DAYS).fill(1, 1, 3) }).passAboveMm[0]).toBe(Number.POSITIVE_INFINITY);
+  });
 });

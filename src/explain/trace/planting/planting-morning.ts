@@ -110,9 +110,14 @@ export function allowedInputs(
   ];
 }
 
-/** The next watering after a morning, or the last day up to which it must last. */
-export function nextWatering({ start, mask, last, next }: WeekOutlook, morning: number): number {
-  return daysIn({ first: morning + 1, end: last + 1 }, (index) => ((mask >> (index - start)) & 1) === 1)[0] ?? next;
+/** The next watering after a morning, or the last day up to which it must last: that before a rest. */
+export function nextWatering({ start, mask, last, next, days }: WeekOutlook, morning: number): number {
+  const { rest } = days.demand;
+  for (let index = morning + 1; index <= last; index++) {
+    if (rest?.[index]) return index - 1;
+    if ((mask >> (index - start)) & 1) return index;
+  }
+  return next;
 }
 
 /** What all plantings of a zone have to say in its minutes of a morning, in the zone's order. */
