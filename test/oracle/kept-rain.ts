@@ -15,7 +15,7 @@ import { soakedRain } from './rain.ts';
 import { isDueOn } from './refill.ts';
 import { equalMinutes, goalAt } from './request.ts';
 import type { Depletion, Stores } from './root-zone-day.ts';
-import { expectedOfWetted } from './two-stores-day.ts';
+import { type ExpectedStoreDay, expectedOfWetted } from './two-stores-day.ts';
 import { daysFrom, isInMask, lastWatering, mayAsk, nextWatering, weekOf } from './watering-days.ts';
 
 /** Share expected in the first run. */
@@ -61,20 +61,20 @@ function whollyWetted(input: KeptRainInput): KeptRainInput {
 
 /** What is kept in all years together, where mornings expect these shares of the normal rain. */
 function sharesExpecting(input: KeptRainInput, years: SeasonYears, expectedShares: MonthShares): MonthShares {
-  const expected = input.demand.map((day): ExpectedDay => {
+  const expected = input.demand.map((day): ExpectedStoreDay => {
+    const { expectedEtcMm: etcMm, expectedRawMm: rawMm, rootedMm, isEstablishing } = day;
     const rainMm = day.usualRainMm * (expectedShares.get(monthName(day.date)) ?? 0);
-    return { etcMm: day.expectedEtcMm, rawMm: day.expectedRawMm, rainMm, rootedMm: day.rootedMm };
+    return { etcMm, rawMm, rainMm, rootedMm, isEstablishing };
   });
-  const mornings = wateringMornings(input, (day) => expected[day] as ExpectedDay);
+  const mornings = wateringMornings(input, (day) => expected[day] as ExpectedStoreDay);
   const keptMm = input.demand.map(() => 0);
   const fallenMm = input.demand.map(() => 0);
-  for (let year = 0; year < years.years; year++) {
-    const factor = rainFactorOf(input.planting);
-    const rainMm = ofYear(years.rainMm, years, year);
-    const kept = keptInYear(input, mornings, { rainMm, etoShare: ofYear(years.etoShare, years, year) });
+  const factor = rainFactorOf(input.planting);
+  for (const year of yearByYear(years)) {
+    const kept = keptInYear(input, mornings, year);
     kept.forEach((mm, day) => {
       keptMm[day] = (keptMm[day] ?? 0) + mm;
-      fallenMm[day] = (fallenMm[day] ?? 0) + factor * (rainMm[day] ?? 0);
+      fallenMm[day] = (fallenMm[day] ?? 0) + factor * (year.rainMm[day] ?? 0);
     });
   }
   const allDays = input.demand.map((day, index) => {
@@ -91,6 +91,19 @@ function sharesExpecting(input: KeptRainInput, years: SeasonYears, expectedShare
   );
 }
 
+const APART = new WeakMap<SeasonYears, readonly YearWeather[]>();
+
+/** Each year by itself; every planting of a garden looks at the same ones. */
+function yearByYear(years: SeasonYears): readonly YearWeather[] {
+  const known = APART.get(years);
+  if (known !== undefined) return known;
+  const apart = Array.from({ length: years.years }, (_, year): YearWeather => {
+    return { rainMm: ofYear(years.rainMm, years, year), etoShare: ofYear(years.etoShare, years, year) };
+  });
+  APART.set(years, apart);
+  return apart;
+}
+
 /** A watering morning, as far as it is the same in every year. */
 interface Morning {
   readonly morning: number;
@@ -98,13 +111,15 @@ interface Morning {
   readonly last: number;
   readonly nextAfterLast: number;
   /** By the month's shares; in mm over all of the ground. */
-  readonly expected: Expectation;
+  readonly expected: StoreExpectation;
   /** Where there is one store it is the same in every year, too. */
   readonly goalMm: number;
 }
 
+type StoreExpectation = (day: number) => ExpectedStoreDay;
+
 /** By day; only days on which the planting may ask have one. */
-function wateringMornings(input: KeptRainInput, expected: Expectation) {
+function wateringMornings(input: KeptRainInput, expected: StoreExpectation) {
   const { wateringDays, demand } = input;
   const waters = (day: number) => isInMask(wateringDays, day);
   const stay = { days: demand.map((day) => ({ ...day, netMmPerMinute: day.inGround ? 1 : 0 })) };
@@ -185,13 +200,14 @@ function irrigationOn(input: KeptRainInput, morning: Morning, { wettedMm, dryMm 
 }
 
 /** What the wetted store has to bear from a morning on, where there are two. */
-function ofWetted({ demand, stores, ties }: KeptRainInput, morning: Morning, dryMm: number): Expectation {
+function ofWetted({ stores, ties }: KeptRainInput, morning: Morning, dryMm: number): Expectation {
   const { expected } = morning;
   if (stores.share === 1) return expected;
   const until = Math.max(morning.next, morning.nextAfterLast);
-  const days = daysFrom(morning.morning, until).map((day) => {
-    return { ...expected(day), isEstablishing: demand[day]?.isEstablishing === true };
+  const days = daysFrom(morning.morning, until).map(expected);
+  const wetted = expectedOfWetted(days, stores.share, dryMm, ties).map((etcMm, place): ExpectedDay => {
+    const { rawMm, rainMm, rootedMm } = days[place] as ExpectedStoreDay;
+    return { etcMm, rawMm, rainMm, rootedMm };
   });
-  const uses = expectedOfWetted(days, stores.share, dryMm, ties);
-  return (day) => ({ ...expected(day), etcMm: uses[day - morning.morning] ?? Number.NaN });
+  return (day) => wetted[day - morning.morning] as ExpectedDay;
 }

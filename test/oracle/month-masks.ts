@@ -20,11 +20,12 @@ export function usualByMonth(
     const { month } = yearMonthOf(firstDay + 7 * week + 3);
     ofMonth.set(month, [...(ofMonth.get(month) ?? []), ofWeek(week)]);
   }
-  return (month) => {
+  const usual = Array.from({ length: 12 }, (_, month) => {
     const near = [0, 1, 2, 3, 4, 5, 6].flatMap((away) => [month + away, month - away]);
     const known = near.map((each) => ofMonth.get((each + 24) % 12)).find((masks) => masks !== undefined) ?? [];
     return mostUsual(known);
-  };
+  });
+  return (month) => usual[month] ?? Number.NaN;
 }
 
 /** The first of those that stand most often; 0 where there is none. */

@@ -14,10 +14,27 @@ export interface LineFlow {
 
 /** Of the lines that lie on the day. Without a known pressure each gives what is printed on its emitters. */
 export function flowsOn(planting: GardenPlanting, { sources }: GardenSupply, day: number): readonly LineFlow[] {
-  const laid = planting.lines.filter(({ from, to }) => from <= day && (to === undefined || day <= to));
-  const source = sources.filter(({ from }) => from <= day).at(-1);
-  if (source?.pressureKpa === undefined) return laid.map((line) => ({ line, flowLph: line.flowLph }));
-  const inletKpa = inletOf(planting, laid, source.pressureKpa);
+  const lies = planting.lines.map(({ from, to }) => from <= day && (to === undefined || day <= to));
+  const pressureKpa = sources.filter(({ from }) => from <= day).at(-1)?.pressureKpa;
+  const known = SOLVED.get(planting) ?? new Map<string, readonly LineFlow[]>();
+  SOLVED.set(planting, known);
+  const name = `${lies} ${pressureKpa}`;
+  const laid = planting.lines.filter((_, place) => lies[place]);
+  const flows = known.get(name) ?? flowsAt(planting, laid, pressureKpa);
+  known.set(name, flows);
+  return flows;
+}
+
+/** A season asks for the same lines at the same pressure day after day. */
+const SOLVED = new WeakMap<GardenPlanting, Map<string, readonly LineFlow[]>>();
+
+function flowsAt(
+  planting: GardenPlanting,
+  laid: readonly GardenLine[],
+  sourceKpa: number | undefined,
+): readonly LineFlow[] {
+  if (sourceKpa === undefined) return laid.map((line) => ({ line, flowLph: line.flowLph }));
+  const inletKpa = inletOf(planting, laid, sourceKpa);
   return laid.map((line) => ({ line, flowLph: flowAt(line, planting, inletKpa) }));
 }
 
@@ -41,15 +58,8 @@ function inletOf(planting: GardenPlanting, laid: readonly GardenLine[], sourceKp
 /** Share of what is printed on a line. */
 const TRICKLE = 1e-6;
 
-/** A season asks for the same pressure day after day. */
-const KNOWN = new WeakMap<GardenLine, Map<string, number>>();
-
 function flowAt(line: GardenLine, planting: GardenPlanting, inletKpa: number): number {
-  const known = KNOWN.get(line) ?? new Map<string, number>();
-  KNOWN.set(line, known);
-  const name = `${inletKpa} ${planting.areaM2} ${planting.plants}`;
-  const flowLph = known.get(name) ?? lineFlowLph(line, planting, inletKpa);
-  known.set(name, flowLph);
+  const flowLph = lineFlowLph(line, planting, inletKpa);
   // A trickle is none: its minutes would run into infinity.
   return flowLph < TRICKLE * line.flowLph ? 0 : flowLph;
 }

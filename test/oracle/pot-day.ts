@@ -6,22 +6,26 @@
 import type { DayBalance, Irrigation, RootZoneDay } from './root-zone-day.ts';
 
 export function potDay(day: RootZoneDay, startMm: number, { irrigationMm, runs }: Irrigation): DayBalance {
-  const sums = { depletionMm: startMm, usedMm: 0, rainDrainedMm: 0, irrigationDrainedMm: 0 };
+  let depletionMm = startMm;
+  let usedMm = 0;
+  let rainDrainedMm = 0;
+  let irrigationDrainedMm = 0;
   for (let part = 0; part < runs; part++) {
-    const irrigatedMm = sums.depletionMm - irrigationMm / runs;
-    sums.irrigationDrainedMm += Math.max(0, -irrigatedMm);
+    const irrigatedMm = depletionMm - irrigationMm / runs;
+    irrigationDrainedMm += Math.max(0, -irrigatedMm);
     // Under 0 while more rain is there than the mix holds.
     const levelMm = Math.max(0, irrigatedMm) - day.soakedMm / runs;
-    const usedMm = usedBy(day, day.etcMm / runs, Math.max(0, levelMm));
-    sums.usedMm += usedMm;
-    sums.rainDrainedMm += Math.max(0, -(levelMm + usedMm));
-    sums.depletionMm = Math.max(0, levelMm + usedMm);
+    const usedInPartMm = usedBy(day, day.etcMm / runs, Math.max(0, levelMm));
+    usedMm += usedInPartMm;
+    rainDrainedMm += Math.max(0, -(levelMm + usedInPartMm));
+    depletionMm = Math.max(0, levelMm + usedInPartMm);
   }
-  const { depletionMm, ...rest } = sums;
   return {
-    ...rest,
     end: { wettedMm: depletionMm, dryMm: depletionMm },
-    drainedMm: rest.rainDrainedMm + rest.irrigationDrainedMm,
+    usedMm,
+    drainedMm: rainDrainedMm + irrigationDrainedMm,
+    rainDrainedMm,
+    irrigationDrainedMm,
     askedOfWettedMm: day.etcMm,
   };
 }

@@ -12,7 +12,9 @@ export function wateringDayCount(mask: number): number {
 
 /** Days in order, both ends included. */
 export function daysFrom(first: number, last: number): readonly number[] {
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, place) => first + place);
+  const days: number[] = [];
+  for (let day = first; day <= last; day++) days.push(day);
+  return days;
 }
 
 /**
