@@ -1,5 +1,6 @@
 /** What the days of a planting are expected to bring: its demand and rain, one number a day of the season. */
 import type { KnownForecast } from '../forecast.ts';
+import { positivePart } from '../number-only.ts';
 import { depletionFraction } from '../plants/depletion-fraction.ts';
 import { readilyAvailableWaterMm } from '../soil/available-water.ts';
 import { type PlantingDemand, tawOn } from './planting-demand.ts';
@@ -28,7 +29,7 @@ export function expectedChangeMm(days: ExpectedDays, day: number, known?: KnownF
 
 /** Depletion at the end of a day in which a container was full after its last run, `afterRuns` of the day before its end. */
 export function leftAfterRunsMm(days: ExpectedDays, afterRuns: number, day: number, known?: KnownForecast): number {
-  return afterRuns * Math.max(0, expectedChangeMm(days, day, known));
+  return afterRuns > 0 ? afterRuns * positivePart(expectedChangeMm(days, day, known)) : 0;
 }
 
 /** Depletion of the soil that roots grow into at the start of a day, before anybody looks how dry it is, mm. */

@@ -157,8 +157,7 @@ function project(
 function goalOf({ days, last, afterRuns }: WeekOutlook, allowedMm: number, forecast?: KnownForecast): number {
   const { demand } = days;
   const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
-  const least = afterRuns === 0 ? 0 : leftAfterRunsMm(days, afterRuns, last, forecast);
-  return Math.max(least, Math.min(targetMm, allowedMm));
+  return Math.max(leftAfterRunsMm(days, afterRuns, last, forecast), Math.min(targetMm, allowedMm));
 }
 
 /** Greatest depletion at the end of the day before `from` from which no day from there to `until` starts beyond its allowed one, mm. */
@@ -187,7 +186,7 @@ function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
     gain += ((mask >> at) & 1) * (netMmPerMinute[day] as number);
     changeMm[at] = change;
     gainMm[at] = gain;
-    const used = afterRuns === 0 || day <= demand.first ? 0 : leftAfterRunsMm(days, afterRuns, day - 1, forecast);
+    const used = day > demand.first ? leftAfterRunsMm(days, afterRuns, day - 1, forecast) : 0;
     change += rootedOn(days, day);
     const missing = used + change - goalMm;
     if (gain > 0 && missing > minutes * gain) minutes = runMinutes(missing, gain);
@@ -199,10 +198,14 @@ function fillPassAbove(outlook: WeekOutlook, allowedMm: number, forecast?: Known
   const { days, start, mask, first, last, passAboveMm } = outlook;
   let pass = allowedMm;
   for (let day = last; day >= first; day--) {
-    const isResting = days.demand.rest?.[day + 1];
-    if (day < last && (isResting || (mask >> (day + 1 - start)) & 1)) pass = Number.POSITIVE_INFINITY;
-    if (day < last && !isResting)
-      pass = Math.min(pass, expectedRawMm(days, day + 1, forecast)) - rootedOn(days, day + 1);
+    const next = day + 1;
+    if (next <= last) {
+      if (days.demand.rest?.[next]) pass = Number.POSITIVE_INFINITY;
+      else {
+        if ((mask >> (next - start)) & 1) pass = Number.POSITIVE_INFINITY;
+        pass = Math.min(pass, expectedRawMm(days, next, forecast)) - rootedOn(days, next);
+      }
+    }
     pass -= expectedEtcMm(days, day, forecast);
     passAboveMm[day - start] = pass;
   }

@@ -43,17 +43,15 @@ export function keptInOneStore(run: YearsRun, day: number): number {
     const etc = etcMm[year] as number;
     const soaked = soakedMm[year] as number;
     const asked = askedMm[year] as number;
-    let depletion = (wettedMm[year] as number) + rooted;
-    let brought = soaked;
-    let used: number;
+    const depletion = (wettedMm[year] as number) + rooted;
+    let end: number;
     if (isInContainer) {
-      depletion = positivePart(depletion - asked);
-      used = usedOfPartMm(etc, positivePart(depletion - soaked), raw, taw);
+      const level = positivePart(depletion - asked) - soaked;
+      end = level + usedOfPartMm(etc, positivePart(level), raw, taw);
     } else {
-      brought += asked;
-      used = usedWaterMm(etc, depletion, raw, taw, brought);
+      const brought = soaked + asked;
+      end = endDepletionMm(depletion, usedWaterMm(etc, depletion, raw, taw, brought), brought);
     }
-    const end = endDepletionMm(depletion, used, brought);
     const left = positivePart(end);
     wettedMm[year] = left;
     kept += positivePart(soaked + end - left);

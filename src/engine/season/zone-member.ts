@@ -217,9 +217,8 @@ export function mayAskAlone({ season: { planting }, days }: Pick<ZoneMember, 'se
 
 /** What a pot lacks of a morning's water: FAO-56 p. 171, no more than is missing; with several runs a day, before the last of them. mm. */
 export function missingOn(outlook: WeekOutlook, day: number, depletionMm: number, forecast?: KnownForecast): number {
-  const { days, afterRuns } = outlook;
-  const leftMm = leftAfterRunsMm(days, afterRuns, day, forecast);
-  return Math.max(0, depletionMm + expectedChangeMm(days, day, forecast) - leftMm);
+  const leftMm = leftAfterRunsMm(outlook.days, outlook.afterRuns, day, forecast);
+  return Math.max(0, depletionMm + expectedChangeMm(outlook.days, day, forecast) - leftMm);
 }
 
 /** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */

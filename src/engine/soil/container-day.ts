@@ -1,4 +1,5 @@
 /** A day of a container: its mix holds so little that a day is run in as many parts as it is watered. */
+import { positivePart } from '../number-only.ts';
 import type { Stores } from './two-stores.ts';
 
 export interface ContainerDay {
@@ -30,12 +31,12 @@ export function runContainer(stores: Stores, day: ContainerDay): void {
   let rainDrainedMm = 0;
   let irrigationDrainedMm = 0;
   for (let part = 0; part < parts; part++) {
-    irrigationDrainedMm += Math.max(0, irrigationMm - depletionMm);
-    const levelMm = Math.max(0, depletionMm - irrigationMm) - rainMm;
-    const used = usedOfPartMm(etcMm, Math.max(0, levelMm), rawMm, tawMm);
+    irrigationDrainedMm += positivePart(irrigationMm - depletionMm);
+    const levelMm = positivePart(depletionMm - irrigationMm) - rainMm;
+    const used = usedOfPartMm(etcMm, positivePart(levelMm), rawMm, tawMm);
     usedMm += used;
-    rainDrainedMm += Math.max(0, -levelMm - used);
-    depletionMm = Math.max(0, levelMm + used);
+    rainDrainedMm += positivePart(-levelMm - used);
+    depletionMm = positivePart(levelMm + used);
   }
   stores.wettedMm = depletionMm;
   stores.dryMm = depletionMm;
