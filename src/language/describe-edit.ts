@@ -260,7 +260,8 @@ const MOST_PARTS = 2;
 function togetherEdit(plan: Plan, { action, edits }: TogetherEdit, reader: Reader): string {
   const words = editsWords(reader.language);
   const format = formatFor(reader);
-  if (action !== undefined) return words.batch[action](format, batchOf(plan, edits));
+  const isNamed = action !== undefined && Object.hasOwn(words.batch, action);
+  if (isNamed) return words.batch[action](format, batchOf(plan, edits));
   const parts = edits.slice(0, MOST_PARTS).map((edit) => describeEdit(plan, edit, reader));
   const [first] = parts;
   if (first === undefined) return words.nothing;
@@ -282,9 +283,7 @@ function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
 }
 
 /** Those that an edit is made of. */
-function single(edit: Edit): readonly Edit[] {
-  return edit.type === 'together' ? edit.edits.flatMap(single) : [edit];
-}
+const single = (edit: Edit): readonly Edit[] => (edit.type === 'together' ? edit.edits.flatMap(single) : [edit]);
 
 function fieldsOf(change: object, { language }: Reader): readonly string[] {
   return Object.keys(change).map((field) => fieldName([field], language));

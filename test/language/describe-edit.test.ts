@@ -16,6 +16,11 @@ const climate = mixedGarden().site.climate;
 const said = (edit: Edit, locale = 'en-US') =>
   describeEdit(mixedGarden(), edit, readerFor(locale, 'us')).replaceAll('\u00a0', ' ');
 
+it.each(['__proto__', 'constructor', 'toString', 'no such thing'])('an action %s says what was changed', (action) => {
+  const edits: Edit[] = [{ type: 'set-minutes', ...cell, minutes: 45 }];
+  expect(said({ type: 'together', action, edits } as unknown as Edit)).toBe(said({ type: 'together', edits }));
+});
+
 describe('an edit in words', () => {
   it.each<[Edit, string]>([
     [{ type: 'set-minutes', ...cell, minutes: 45 }, 'Beds, week of July 5: 45 min set by hand'],

@@ -1,14 +1,25 @@
 /** A row that could not be read, as a person is told: `Line 3, “lots”: use rain from 0 to 78 in, with a decimal point.` */
 import { csvWords } from '../../language/en/csv.ts';
 import { formatFor } from '../../language/format/format.ts';
+import { isolatedText } from '../../language/format/isolated.ts';
 import { unitSymbol } from '../../language/format/quantity.ts';
+import { visibleText } from '../../language/format/visible-text.ts';
 import { readerFor } from '../../language/reader.ts';
 import type { RowFault } from './imported.ts';
 
 /** `locale`: BCP 47, of the reader. */
 export function describeRowFault(fault: RowFault, locale: string): string {
   const reader = readerFor(locale, 'us');
-  return csvWords(reader.language).rowFault(formatFor(reader), fault.line, fault.value, reasonOf(fault, locale));
+  return csvWords(reader.language).rowFault(formatFor(reader), fault.line, shown(fault.value), reasonOf(fault, locale));
+}
+
+/** Most of a cell that is shown: a quote that is never closed makes one of half the file. */
+const MOST_LETTERS = 80;
+
+function shown(value: string): string {
+  const letters = [...value.slice(0, 2 * MOST_LETTERS + 2)];
+  const text = letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS - 1).join('')}…` : value;
+  return isolatedText(visibleText(text));
 }
 
 function reasonOf(fault: RowFault, locale: string): string {

@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import { runThrough } from '../../engine/run-through.ts';
 import { fromSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import type { Refusal } from './imported.ts';
-import { rowSteps, unixSteps } from './row-steps.ts';
+import { asOnUnix, rowSteps, withoutMark } from './row-steps.ts';
 import type { DecimalMark, Separator, TableForm } from './table-form.ts';
 
 export interface Table {
@@ -25,7 +25,7 @@ export function readTable(text: string): Table {
 
 /** The same with pauses, for a table of any length. */
 export function* tableSteps(text: string): Generator<void, Table> {
-  const bare = yield* unixSteps(text);
+  const bare = withoutMark(text);
   const separator = separatorOf(bare);
   const rows: TableRow[] = [];
   for (const some of rowSteps(bare, separator)) {
@@ -36,8 +36,11 @@ export function* tableSteps(text: string): Generator<void, Table> {
     yield;
   }
   const first = rows.shift();
-  return { separator, header: first?.cells ?? [], rows };
+  return { separator, header: first?.cells.slice(0, MOST_HEADINGS) ?? [], rows };
 }
+
+/** A season's table has a column a week and a few more. */
+const MOST_HEADINGS = 1000;
 
 /** In order of preference: a comma may also be a decimal mark, or stand in a heading. */
 const SEPARATORS: readonly Separator[] = ['\t', ';', '|', ','];
@@ -49,7 +52,8 @@ const LETTERS_ASKED = 200_000;
 /** What parts the headings, and most rows into as many cells. */
 function separatorOf(whole: string): Separator {
   const isLong = whole.length > LETTERS_ASKED;
-  const text = (isLong && whole.slice(0, whole.lastIndexOf('\n', LETTERS_ASKED) + 1)) || whole;
+  const asked = asOnUnix(whole.slice(0, LETTERS_ASKED));
+  const text = (isLong && asked.slice(0, asked.lastIndexOf('\n') + 1)) || asked;
   let best: { readonly separator: Separator; readonly alike: number } | undefined;
   for (const separator of SEPARATORS) {
     const options = { delimiter: separator, newline: '\n', skipEmptyLines: 'greedy', preview: ROWS_ASKED } as const;

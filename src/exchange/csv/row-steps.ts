@@ -16,7 +16,7 @@ export function* rowSteps(text: string, separator = ','): Generator<readonly Row
   while (from < text.length) {
     const to = endOfStretch(text, from);
     const rows: RowStep[] = [];
-    const stretch = text.slice(from, to);
+    const stretch = asOnUnix(text.slice(from, to));
     let read = 0;
     Papa.parse<string[]>(stretch, {
       delimiter: separator,
@@ -33,38 +33,39 @@ export function* rowSteps(text: string, separator = ','): Generator<readonly Row
   }
 }
 
-/** Letters in which line breaks are looked for at a stretch. */
+/** Letters of a text that are looked at together. */
 const LETTERS_AT_A_STRETCH = 250_000;
 
-/** The text without its byte order mark, its lines ended as on Unix. */
-export function* unixSteps(text: string): Generator<void, string> {
-  const bare = text.replace(/^\uFEFF/, '');
-  if (!bare.includes('\r')) return bare;
-  const parts: string[] = [];
-  for (let from = 0; from < bare.length; ) {
-    const end = from + LETTERS_AT_A_STRETCH;
-    const to = bare[end - 1] === '\r' ? end + 1 : end;
-    parts.push(bare.slice(from, to).replaceAll(/\r\n?/g, '\n'));
-    from = to;
-    yield;
-  }
-  return parts.join('');
-}
+/** A text without its byte order mark. */
+export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
 
-/** The end of a line outside of quotes, some hundred lines on. */
+/** A part of a text, its lines ended as on Unix. */
+export const asOnUnix = (part: string): string => (part.includes('\r') ? part.replaceAll(/\r\n?/g, '\n') : part);
+
+/**
+ * The end of a line outside of quotes, some hundred lines on, or fewer of long lines. A row that is longer still, as one is whose quote is
+ * never closed, ends with a line within its quotes, or where the stretch is full.
+ */
 function endOfStretch(text: string, from: number): number {
+  const full = Math.min(text.length, from + LETTERS_AT_A_STRETCH);
   let quotes = 0;
   let lines = 0;
-  for (let at = from; at < text.length; at += 1) {
+  let end = 0;
+  let lineEnd = 0;
+  for (let at = from; at < full; at += 1) {
     const code = text.charCodeAt(at);
     if (code === QUOTE) quotes += 1;
-    else if (code === BREAK && quotes % 2 === 0) {
+    else if (code === BREAK || (code === RETURN && text.charCodeAt(at + 1) !== BREAK)) {
+      lineEnd = at + 1;
+      if (quotes % 2 === 1) continue;
+      end = lineEnd;
       lines += 1;
-      if (lines === ROWS_AT_A_STRETCH) return at + 1;
+      if (lines === ROWS_AT_A_STRETCH) return end;
     }
   }
-  return text.length;
+  return full === text.length ? full : end || lineEnd || full;
 }
 
 const QUOTE = '"'.charCodeAt(0);
 const BREAK = '\n'.charCodeAt(0);
+const RETURN = '\r'.charCodeAt(0);

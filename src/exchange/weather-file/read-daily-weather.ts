@@ -3,10 +3,11 @@ import { type DayNumber, dayNumber, isoDate } from '../../engine/calendar.ts';
 import { runThrough } from '../../engine/run-through.ts';
 import { type Quantity, toSi, type UnitSystem } from '../../engine/units.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
+import { hourlyFault } from '../csv/hourly-fault.ts';
 import type { Refusal, RowFault } from '../csv/imported.ts';
 import { readDay } from '../csv/read-day.ts';
 import { bareWord, type Heading, type HeadingUnit, headingWords, readHeading } from '../csv/read-heading.ts';
-import { numberIn, readTable, type Table, type TableRow, tooManyCells } from '../csv/read-table.ts';
+import { numberIn, readTable, type Table, tooManyCells } from '../csv/read-table.ts';
 import { isStretchEnd } from '../csv/stretch.ts';
 import {
   type DecimalMark,
@@ -94,25 +95,6 @@ export function* dailyWeatherSteps(
   const hourly = yield* hourlyFault(rows, columns.date.index, form);
   if (hourly !== undefined) return { form, asked, days: [], faults: [hourly], units: read };
   return { form, asked, ...(yield* daysOf(table, columns, read, form)), units: read };
-}
-
-/** The row where a day has another time than in a row before: the figures of such a file are of no day. */
-function* hourlyFault(
-  rows: readonly TableRow[],
-  dateIndex: number,
-  { days }: TableForm,
-): Generator<void, RowFault | undefined> {
-  const times = new Map<string, string>();
-  for (const [index, { line, cells }] of rows.entries()) {
-    if (isStretchEnd(index)) yield;
-    const value = cells[dateIndex] ?? '';
-    const written = readDay(value, days ?? 'year-month-day');
-    if (written === undefined) continue;
-    const before = times.get(written.day);
-    if (before !== undefined && before !== written.time) return { code: 'hourly', line, value };
-    times.set(written.day, written.time);
-  }
-  return undefined;
 }
 
 function* daysOf(

@@ -1,5 +1,5 @@
 /** A file of daily weather, told by what it is. */
-import { unixSteps } from '../csv/row-steps.ts';
+import { asOnUnix, withoutMark } from '../csv/row-steps.ts';
 import { ghcnDaily } from './kinds/ghcn-daily.ts';
 import { nceiAccess, nceiSearch } from './kinds/ncei.ts';
 import { openMeteoCsv } from './kinds/open-meteo-csv.ts';
@@ -38,8 +38,8 @@ export function* weatherFileSteps(
   choice: WeatherFileChoice = {},
   locale = 'en',
 ): Generator<void, WeatherFile> {
-  const bare = yield* unixSteps(text);
-  const start = bare.slice(0, START_LETTERS);
+  const bare = withoutMark(text);
+  const start = asOnUnix(bare.slice(0, START_LETTERS));
   const layout = WEATHER_FILE_LAYOUTS.find(({ isLike }) => isLike(start));
   if (layout === undefined) return { ...unreadFile('log'), refused: { code: 'no-days' } };
   return yield* layout.read(bare, choice, locale);

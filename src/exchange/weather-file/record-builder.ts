@@ -3,6 +3,7 @@ import type { DayNumber } from '../../engine/calendar.ts';
 import type { DailyRecord, RecordReading } from '../../engine/record/daily-record.ts';
 import { MOST_IN_A_DAY_MM } from '../../plan/packed-days.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
+import { isStretchEnd } from '../csv/stretch.ts';
 import { areMisprints } from './misread.ts';
 import type { LeftOut, LeftOutCause, WeatherFileRefusal } from './weather-file.ts';
 
@@ -27,6 +28,12 @@ const MOST_DAYS = 400 * 366;
 interface Column {
   readonly values: Map<DayNumber, number>;
   impossible: number;
+}
+
+export interface RecordBuilt {
+  readonly record: DailyRecord | undefined;
+  readonly leftOut: readonly LeftOut[];
+  readonly refused: WeatherFileRefusal | undefined;
 }
 
 const leftOutKey = (cause: LeftOutCause, reading: RecordReading): string => [cause, reading].join();
@@ -78,25 +85,26 @@ export class RecordBuilder {
     else known.count += 1;
   }
 
-  /** All that was collected; a column without any figure is left away. */
-  finish(): {
-    readonly record: DailyRecord | undefined;
-    readonly leftOut: readonly LeftOut[];
-    readonly refused: WeatherFileRefusal | undefined;
-  } {
+  /** All that was collected, with pauses; a column without any figure is left away. */
+  *finish(): Generator<void, RecordBuilt> {
     const refused = this.#wrongUnits();
-    this.#leaveOutSwapped();
+    yield* this.#leaveOutSwapped();
     const leftOut = [...this.#leftOut.values()];
     const dayCount = this.#last - this.#first + 1;
     const isEmpty = [...this.#columns.values()].every(({ values }) => values.size === 0);
     if (refused !== undefined) return { record: undefined, leftOut, refused };
     if (isEmpty || dayCount > MOST_DAYS) return { record: undefined, leftOut, refused: { code: 'no-days' } };
-    const columns = [...this.#columns].flatMap(([reading, { values }]) => {
-      if (values.size === 0) return [];
+    const columns: [RecordReading, Float64Array][] = [];
+    for (const [reading, { values }] of this.#columns) {
+      if (values.size === 0) continue;
       const days = new Float64Array(dayCount).fill(Number.NaN);
-      for (const [day, value] of values) days[day - this.#first] = value;
-      return [[reading, days] as const];
-    });
+      let put = 0;
+      for (const [day, value] of values) {
+        if (isStretchEnd(put++)) yield;
+        days[day - this.#first] = value;
+      }
+      columns.push([reading, days]);
+    }
     const record = { firstDay: this.#first, dayCount, columns: Object.fromEntries(columns) };
     return { record, leftOut, refused };
   }
@@ -110,10 +118,12 @@ export class RecordBuilder {
     return undefined;
   }
 
-  #leaveOutSwapped(): void {
+  *#leaveOutSwapped(): Generator<void> {
     const lows = this.#columns.get('minTemperatureC')?.values;
     const highs = this.#columns.get('maxTemperatureC')?.values;
+    let seen = 0;
     for (const [day, low] of lows ?? []) {
+      if (isStretchEnd(seen++)) yield;
       const high = highs?.get(day);
       if (high === undefined || high >= low) continue;
       lows?.delete(day);

@@ -12,10 +12,15 @@ export type Issue = Expectation & {
 /** More would bury the first. */
 export const MOST_FAULTS = 200;
 
-/** In the document's order, one fault a place; names are those of the document. */
+/** In the document's order, one fault a place; names are those of the document. Issues of `more-faults` are added to what is only counted. */
 export function faultsOf(document: unknown, issues: readonly Issue[]): readonly Fault[] {
   const places = new Map<string, Issue>();
+  let uncounted = 0;
   for (const issue of issues) {
+    if (issue.code === 'more-faults') {
+      uncounted += issue.values.count;
+      continue;
+    }
     const path = pathText(issue.path);
     if (!places.has(path)) places.set(path, issue);
   }
@@ -25,7 +30,7 @@ export function faultsOf(document: unknown, issues: readonly Issue[]): readonly 
     const place = placeAt(document, issue.path);
     return { path, code: issue.code, values: { ...issue.values, place, found: foundOf(issue.value) } } as Fault;
   });
-  const more = sorted.length - faults.length;
+  const more = sorted.length - faults.length + uncounted;
   if (more === 0) return faults;
   return [...faults, { path: '', code: 'more-faults', values: { count: more, place: WHOLE_PLAN, found: undefined } }];
 }

@@ -23,15 +23,35 @@ export function readBySchema<Schema extends v.GenericSchema>(
   // Every object is strict: an unknown field is at least one issue.
   if (found.length === 0) return { issues: [], output };
   const node = schema as unknown as SchemaNode;
-  const known = found
+  const wrong = found
     .filter((issue) => !isUnknownField(issue))
-    .flatMap((issue) => insideUnion(issue, node, value, at) ?? issueOf(issue, node, value, at));
-  return { issues: [...known, ...unknownFields(node, value, at)], output: undefined };
+    .map((issue) => ({ issue, path: [...at, ...pathOf(issue)] }));
+  const issues = [
+    ...upToMost(wrong, ({ issue }) => insideUnion(issue, node, value, at) ?? [issueOf(issue, node, value, at)]),
+    ...upToMost(unknownFields(node, value, at), unknownField),
+  ];
+  return { issues, output: undefined };
 }
 
 /** Everything that is wrong with a value that stands at a path of the document. */
 export function schemaIssues(schema: v.GenericSchema, value: unknown, at: Path): readonly Issue[] {
   return readBySchema(schema, value, at).issues;
+}
+
+/** More than a person reads. */
+const MOST_TOLD = 2000;
+
+/** Of what is wrong, so much is told; of the rest the places are counted. */
+function upToMost<Wrong extends { readonly path: Path }>(
+  wrong: readonly Wrong[],
+  issuesOf: (wrong: Wrong) => readonly Issue[],
+): readonly Issue[] {
+  const told = wrong.slice(0, MOST_TOLD);
+  const issues = told.flatMap(issuesOf);
+  if (wrong.length === told.length) return issues;
+  const placesOf = (some: readonly Wrong[]) => new Set(some.map(({ path }) => path.join('.')));
+  const count = placesOf(wrong).size - placesOf(told).size;
+  return [...issues, { path: [], value: undefined, code: 'more-faults', values: { count } }];
 }
 
 type ValibotIssue = v.BaseIssue<unknown>;
@@ -88,7 +108,17 @@ const unwrapped = (schema: SchemaNode): SchemaNode => (schema.wrapped ? unwrappe
 /** Valibot stops at an object's first unknown field: the walk below finds them all. */
 const isUnknownField = (issue: ValibotIssue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
 
-function unknownFields(schema: SchemaNode, value: unknown, at: Path): readonly Issue[] {
+interface UnknownField {
+  readonly path: Path;
+  readonly value: unknown;
+  readonly parent: SchemaNode;
+}
+
+const unknownField = ({ path, value, parent }: UnknownField): readonly Issue[] => [
+  { path, value, code: 'unknown-field', values: { known: Object.keys(parent.entries ?? {}) } },
+];
+
+function unknownFields(schema: SchemaNode, value: unknown, at: Path): readonly UnknownField[] {
   const resolved = resolveSchema(schema, value);
   if (resolved === undefined || typeof value !== 'object' || value === null) return [];
   if (Array.isArray(value)) {
@@ -97,9 +127,8 @@ function unknownFields(schema: SchemaNode, value: unknown, at: Path): readonly I
   return Object.entries(value).flatMap(([key, item]) => inside(resolved, key, item, [...at, key]));
 }
 
-function inside(parent: SchemaNode, key: string, value: unknown, at: Path): readonly Issue[] {
+function inside(parent: SchemaNode, key: string, value: unknown, path: Path): readonly UnknownField[] {
   const schema = childSchema(parent, key);
-  if (schema !== undefined) return unknownFields(schema, value, at);
-  if (parent.entries === undefined) return [];
-  return [{ path: at, value, code: 'unknown-field', values: { known: Object.keys(parent.entries) } }];
+  if (schema !== undefined) return unknownFields(schema, value, path);
+  return parent.entries === undefined ? [] : [{ path, value, parent }];
 }

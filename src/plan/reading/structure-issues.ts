@@ -1,5 +1,6 @@
-/** What no plan can look like, whatever its fields: nested without end, or with names that JavaScript keeps for itself. */
+/** What no plan can look like, whatever its fields: nested or listed without end, or with names that JavaScript keeps for itself. */
 import type { Issue } from './issue.ts';
+import { isFarTooLarge, largeIssue } from './large-part.ts';
 import type { Path } from './place.ts';
 
 /** The deepest value of a plan, `zones.0.plantings.0.lines.0.layout.kind`, lies 8 deep. */
@@ -30,6 +31,7 @@ export function structureIssues(document: unknown, at: Path = []): StructureIssu
       return { issues: [deep], endless: true };
     }
     const keys = Object.keys(value);
+    if (isFarTooLarge(value, keys)) return { issues: [largeIssue(path, value)], endless: true };
     const isList = Array.isArray(value);
     const pathTo = (key: string): Path => [...path, isList ? Number(key) : key];
     const reserved = keys.filter((key) => RESERVED.has(key));

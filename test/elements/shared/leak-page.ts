@@ -8,6 +8,7 @@ import '../../../src/elements/mix/define.ts';
 import '../../../src/elements/notices/define.ts';
 import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/planner/define.ts';
+import '../../../src/elements/start/define.ts';
 import '../../../src/elements/trace/define.ts';
 import '../../../src/elements/weather/define.ts';
 import '../../../src/elements/week/define.ts';
@@ -22,6 +23,7 @@ const DRAWN = {
   'runnel-garden': (place: ParentNode) => shows(place, 'runnel-garden', '.part-name'),
   'runnel-mix': (place: ParentNode) => shows(place, 'runnel-mix', 'table, h3'),
   'runnel-notices': (place: ParentNode) => shows(place, 'runnel-notices', 'h2, li'),
+  'runnel-start': (place: ParentNode) => shows(place, 'runnel-start', '.step input'),
   'runnel-trace': (place: ParentNode) => shows(place, 'runnel-trace', 'select'),
   'runnel-weather': (place: ParentNode) => shows(place, 'runnel-weather', 'svg'),
   'runnel-week': (place: ParentNode) => shows(place, 'runnel-week', 'input'),
@@ -111,6 +113,7 @@ for (const target of [window, document]) {
 export interface LeakPage {
   /** `atOnce`: so many stand on the page at a time, each with a storage key of its own. */
   openAndClose(tag: Opened, times: number, atOnce: number): Promise<void>;
+  settle(settleMs: number): Promise<void>;
   charts(): number;
   open(): typeof open;
 }
@@ -130,6 +133,8 @@ async function openOne(tag: Opened, storageKey: string): Promise<void> {
   const around = document.createElement('runnel-plan');
   around.setAttribute('storage-key', storageKey);
   around.plan = plan;
+  // Its first page is a list of ways to begin: the step with most in it says more.
+  if (view.localName === 'runnel-start') Object.assign(view, { step: 'plants' });
   around.append(view);
   document.body.append(around);
   await until(() => around.autosave.status !== 'off', `${tag} is saved`);
@@ -145,9 +150,9 @@ globalThis.leakPage = {
     for (let time = 0; time < times; time += atOnce) {
       await Promise.all(Array.from({ length: atOnce }, (_, at) => openOne(tag, `leak-${at}`)));
     }
-    // Frames and timers that were asked for have their turn.
-    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 300)));
   },
+  // Frames and timers that were asked for have their turn.
+  settle: (settleMs) => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, settleMs))),
   charts: () => Object.keys(Chart.instances).length,
   open: () => ({ ...open }),
 };

@@ -40,3 +40,11 @@ it.each<[RowFaultReason, string]>([
 it('says that a cell is empty', () => {
   expect(describeRowFault({ code: 'zone-unknown', line: 3, value: '' }, 'en')).toMatch(/^Line 3, empty: no zone/);
 });
+
+it('shows the beginning of a long cell, what cannot be seen in it, and keeps it from turning the sentence', () => {
+  const says = (value: string) => describeRowFault({ code: 'zone-unknown', line: 3, value }, 'en');
+  expect(says('x'.repeat(1_000_000))).toBe(says(`${'x'.repeat(79)}…`));
+  expect(says('😀'.repeat(100))).toContain(`“${'😀'.repeat(79)}…”`);
+  expect(says('Beds\t1\n2')).toContain('“Beds⇥1↵2”');
+  expect(says('\u202eBeds')).toContain('“\u2068Beds\u2069”');
+});

@@ -98,6 +98,13 @@ describe('the order of days', () => {
   );
 });
 
+it.each([
+  ['by a time in a column of its own', 'Date,Time,Rain (mm)\n2027-06-14,00:00,1\n2027-06-14,01:00,2\n', 3],
+  ['by twelve rows a day and more', `Date,Rain (mm)\n${'2027-06-14,1\n'.repeat(12)}${'2027-06-15,1\n'.repeat(13)}`, 3],
+])('tells an hourly file %s', (_, text, line) => {
+  expect(read(text)).toMatchObject({ days: [], faults: [{ code: 'hourly', line }] });
+});
+
 it('refuses an hourly file whole, since none of its rows is a day', () => {
   const text = table('Date,Rain', '2027-06-14T00:00,0', '2027-06-14T01:00,3', '2027-06-15T00:00,0');
   expect(read(text)).toMatchObject({ days: [], faults: [{ code: 'hourly', line: 3 }] });

@@ -257,6 +257,30 @@ describe('ten faults at once', () => {
     expect(faults).toHaveLength(MOST_FAULTS + 1);
     expect(faults.at(-1)).toMatchObject({ path: '', code: 'more-faults', values: { count: 800 } });
   });
+
+  it('those of many thousand fields are counted without a look at each', () => {
+    const unknown = Object.fromEntries(Array.from({ length: 5000 }, (_, index) => [`k${index}`, 1]));
+    const days = Object.fromEntries(Array.from({ length: 3000 }, (_, index) => [`no day ${index}`, {}]));
+    const result = checkPlan({ ...oneBed(), ...unknown, log: { days } });
+    expect(result.ok ? [] : result.faults.at(-1)).toMatchObject({
+      code: 'more-faults',
+      values: { count: 8000 - MOST_FAULTS },
+    });
+  });
+});
+
+describe('what is far larger than any plan is refused by its size alone', () => {
+  const many = (count: number) => Object.fromEntries(Array.from({ length: count }, (_, index) => [`k${index}`, 1]));
+
+  it.each<[string, object, string, string, object]>([
+    ['zones', { zones: Array.from({ length: 100_000 }, () => ({})) }, 'zones', 'list-too-long', { most: 5000 }],
+    ['zones with holes', { zones: new Array(1e9) }, 'zones', 'list-too-long', { most: 5000 }],
+    ['forecasts', { log: { forecasts: new Array(1e5) } }, 'log.forecasts', 'list-too-long', { most: 800 }],
+    ['weeks', { log: { weeks: many(120_000) } }, 'log.weeks', 'entries', { by: 'day' }],
+    ['fields that are unknown', { more: many(120_000) }, 'more', 'not-a-plan', {}],
+  ])('%s', (_, change, ...expected) => {
+    expect(faultOf({ ...oneBed(), ...change })).toEqual([expected]);
+  });
 });
 
 describe('a value that no file can hold', () => {

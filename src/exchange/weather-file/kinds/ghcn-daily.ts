@@ -25,7 +25,7 @@ export const ghcnDaily: WeatherFileLayout = { kind: 'ghcn-daily', isLike: (start
 
 function* read(text: string, choice: WeatherFileChoice): Generator<void, WeatherFile> {
   const file = unreadFile('ghcn-daily');
-  const lines = text.split('\n');
+  const lines = text.split(/\r\n?|\n/);
   const ids = new Set<string>();
   for (const line of lines) if (line.trim() !== '') ids.add(line.slice(0, 11));
   const places = [...ids].map((id) => ({ ...NOWHERE, id }));
@@ -43,7 +43,7 @@ function* read(text: string, choice: WeatherFileChoice): Generator<void, Weather
       faults.push({ code: 'date', line: index + 1, value: line.slice(0, 21), example: `${chosen.place.id}202704PRCP` });
   }
   const system = { system: 'metric', by: 'layout' } as const;
-  return { ...file, ...chosen, faults, units: { depth: system, temperature: system }, ...builder.finish() };
+  return { ...file, ...chosen, faults, units: { depth: system, temperature: system }, ...(yield* builder.finish()) };
 }
 
 const NOWHERE = {

@@ -6,8 +6,9 @@
 import { dayNumber } from '../../../engine/calendar.ts';
 import { toSi, type UnitSystem } from '../../../engine/units.ts';
 import type { RowFault } from '../../csv/imported.ts';
-import { readDay } from '../../csv/read-day.ts';
+import { type DayRead, readDay } from '../../csv/read-day.ts';
 import { type RowStep, rowSteps } from '../../csv/row-steps.ts';
+import { isStretchEnd } from '../../csv/stretch.ts';
 import { choosePlace } from '../file-places.ts';
 import { RecordBuilder } from '../record-builder.ts';
 import {
@@ -73,17 +74,17 @@ interface NceiTable {
 function* read(kind: NceiKind, text: string, choice: WeatherFileChoice): Generator<void, WeatherFile> {
   const file = unreadFile(kind);
   const table = yield* tableIn(text);
-  const chosen = choosePlace(placesIn(table), choice);
+  const chosen = choosePlace(yield* placesIn(table), choice);
   if (chosen.asked.length > 0) return { ...file, ...chosen };
-  yield;
   const { cell } = table;
-  const rows = table.rows.filter((row) => cell(row, 'STATION') === chosen.place?.id);
-  if (rows.some((row) => isTimed(cell(row, 'DATE')))) return { ...file, ...chosen, refused: { code: 'hourly' } };
   const builder = new RecordBuilder();
   const faults: RowFault[] = [];
   const figures: Figure[] = [];
-  for (const row of rows) {
+  for (const [index, row] of table.rows.entries()) {
+    if (isStretchEnd(index)) yield;
+    if (cell(row, 'STATION') !== chosen.place?.id) continue;
     const written = readDay(cell(row, 'DATE'), 'year-month-day');
+    if (isTimed(written)) return { ...file, ...chosen, refused: { code: 'hourly' } };
     if (written === undefined) {
       faults.push({ code: 'date', line: row.line, value: cell(row, 'DATE'), example: '2027-04-05' });
       continue;
@@ -92,11 +93,10 @@ function* read(kind: NceiKind, text: string, choice: WeatherFileChoice): Generat
     builder.meet(day);
     figures.push(...figuresIn(row, day, table));
   }
-  yield;
-  const units = unitsOf(kind, figures, choice);
+  const units = yield* unitsOf(kind, figures, choice);
   if (units === undefined) return { ...file, ...chosen, faults, asked: ['units'] };
-  putFigures(figures, kind === 'ncei-access' ? tenths : searchValue(units.system), builder);
-  return { ...file, ...chosen, faults, units: { depth: units, temperature: units }, ...builder.finish() };
+  yield* putFigures(figures, kind === 'ncei-access' ? tenths : searchValue(units.system), builder);
+  return { ...file, ...chosen, faults, units: { depth: units, temperature: units }, ...(yield* builder.finish()) };
 }
 
 function* tableIn(text: string): Generator<void, NceiTable> {
@@ -110,9 +110,10 @@ function* tableIn(text: string): Generator<void, NceiTable> {
   return { rows, cell: ({ cells }, name) => cells[columns.get(name) ?? -1] ?? '' };
 }
 
-function placesIn({ rows, cell }: NceiTable): readonly FilePlace[] {
+function* placesIn({ rows, cell }: NceiTable): Generator<void, readonly FilePlace[]> {
   const places = new Map<string, FilePlace>();
-  for (const row of rows) {
+  for (const [index, row] of rows.entries()) {
+    if (isStretchEnd(index)) yield;
     const id = cell(row, 'STATION');
     if (!places.has(id))
       places.set(
@@ -124,8 +125,8 @@ function placesIn({ rows, cell }: NceiTable): readonly FilePlace[] {
 }
 
 /** Hours of a day stand in another file of the same look. */
-function isTimed(text: string): boolean {
-  const time = readDay(text, 'year-month-day')?.time ?? '';
+function isTimed(written: DayRead | undefined): boolean {
+  const time = written?.time ?? '';
   return time !== '' && !/^0?0(:00)*$/.test(time);
 }
 
@@ -136,12 +137,13 @@ function figuresIn(row: RowStep, day: number, { cell }: NceiTable): readonly Fig
   });
 }
 
-function putFigures(
+function* putFigures(
   figures: readonly Figure[],
   amountOf: (text: string, element: GhcnElement) => number,
   builder: RecordBuilder,
-): void {
-  for (const { day, element, text, flags } of figures) {
+): Generator<void> {
+  for (const [index, { day, element, text, flags }] of figures.entries()) {
+    if (isStretchEnd(index)) yield;
     if (element === ACCUMULATED_ELEMENT) builder.leaveOut('accumulated', day, 'rainMm', text);
     else putGhcnFigure(builder, { day, element, value: amountOf(text, element), text, flags });
   }
@@ -168,9 +170,13 @@ const searchValue =
       : Number.NaN;
 
 /** Undefined where both are possible and nobody has said which. */
-function unitsOf(kind: NceiKind, figures: readonly Figure[], { units }: WeatherFileChoice): FileUnits | undefined {
+function* unitsOf(
+  kind: NceiKind,
+  figures: readonly Figure[],
+  { units }: WeatherFileChoice,
+): Generator<void, FileUnits | undefined> {
   if (kind === 'ncei-access') return { system: 'metric', by: 'layout' };
   if (units !== undefined) return { system: units, by: 'choice' };
-  const system = unitsBySize(figures);
+  const system = yield* unitsBySize(figures);
   return system && { system, by: 'size' };
 }

@@ -26,14 +26,15 @@ export const openMeteoCsv: WeatherFileLayout = {
 function* read(text: string, choice: WeatherFileChoice): Generator<void, WeatherFile> {
   const file = unreadFile('open-meteo-csv');
   const rows: RowStep[] = [];
+  const headings: number[] = [];
   for (const step of rowSteps(text)) {
-    rows.push(...step);
+    for (const row of step) if (rows.push(row) > 0 && row.cells.includes('time')) headings.push(rows.length - 1);
     yield;
   }
-  const at = rows.findIndex(({ cells }) => cells.includes('time'));
+  // A second table is of hours.
+  const [at = -1, hours] = headings;
   const header = rows[at]?.cells ?? [];
-  const hours = rows.findIndex(({ cells }, index) => index > at && cells.includes('time'));
-  const days = rows.slice(at + 1, hours < 0 ? undefined : hours);
+  const days = rows.slice(at + 1, hours);
   const idColumn = header.indexOf('location_id');
   const chosen = choosePlace(placesIn(at < 0 ? [] : rows.slice(0, at)), choice);
   if (at < 0) return { ...file, ...chosen, refused: { code: 'layout', what: 'time' } };

@@ -1,5 +1,6 @@
 /** Days of the Open-Meteo layout, from a CSV or a JSON answer alike. */
 import { type DayNumber, dayNumber, isIsoDate } from '../../../engine/calendar.ts';
+import { isStretchEnd } from '../../csv/stretch.ts';
 import { RecordBuilder } from '../record-builder.ts';
 import type { FileUnits, WeatherFile, WeatherFileRefusal } from '../weather-file.ts';
 import { OPEN_METEO_VARIABLES, type OpenMeteoColumn, systemOfUnit } from './open-meteo-columns.ts';
@@ -24,7 +25,7 @@ export function* openMeteoDays(days: readonly unknown[], series: readonly Series
     const variable = OPEN_METEO_VARIABLES[each.name];
     return variable === undefined ? [] : [{ ...each, variable }];
   });
-  const refused = refusalOf(days, known);
+  const refused = yield* refusalOf(days, known);
   if (refused !== undefined) {
     return { record: undefined, leftOut: [], units: { depth: undefined, temperature: undefined }, refused };
   }
@@ -35,15 +36,21 @@ export function* openMeteoDays(days: readonly unknown[], series: readonly Series
     builder.meet(day);
     for (const each of known) putValue(each, row, day, builder);
   }
-  return { ...builder.finish(), units: unitsOf(known) };
+  return { ...(yield* builder.finish()), units: unitsOf(known) };
 }
 
-function refusalOf(days: readonly unknown[], known: readonly Known[]): WeatherFileRefusal | undefined {
-  if (days.some((day) => typeof day === 'string' && /^\d{4}-\d{2}-\d{2}T/.test(day))) return { code: 'hourly' };
+function* refusalOf(
+  days: readonly unknown[],
+  known: readonly Known[],
+): Generator<void, WeatherFileRefusal | undefined> {
+  let noDay: WeatherFileRefusal | undefined;
+  for (const [row, day] of days.entries()) {
+    if (isStretchEnd(row)) yield;
+    if (typeof day === 'string' && /^\d{4}-\d{2}-\d{2}T/.test(day)) return { code: 'hourly' };
+    if (typeof day !== 'string' || !isIsoDate(day)) noDay ??= { code: 'layout', what: String(day) };
+  }
   const noUnit = known.find(({ variable, unit }) => variable.toSi(0, unit) === undefined);
-  if (noUnit !== undefined) return { code: 'layout', what: `${noUnit.name} (${noUnit.unit})` };
-  const noDay = days.findIndex((day) => typeof day !== 'string' || !isIsoDate(day));
-  return noDay < 0 ? undefined : { code: 'layout', what: String(days[noDay]) };
+  return noUnit === undefined ? noDay : { code: 'layout', what: `${noUnit.name} (${noUnit.unit})` };
 }
 
 function putValue({ variable, unit, at }: Known, row: number, day: DayNumber, builder: RecordBuilder): void {

@@ -2,7 +2,8 @@
 import type { RecordReading } from '../../../engine/record/daily-record.ts';
 import type { UnitSystem } from '../../../engine/units.ts';
 import type { RowFault } from '../../csv/imported.ts';
-import { numberIn, type Table, tableSteps } from '../../csv/read-table.ts';
+import { numberIn, type Table, type TableRow, tableSteps } from '../../csv/read-table.ts';
+import { isStretchEnd } from '../../csv/stretch.ts';
 import { areMisprints } from '../misread.ts';
 import {
   dailyWeatherSteps,
@@ -38,52 +39,62 @@ function* read(text: string, choice: WeatherFileChoice, locale: string): Generat
   const table = yield* tableSteps(text);
   const columns = weatherColumns(table.header, locale);
   if (columns.date === undefined || !hasReading(columns)) return { ...file, refused: { code: 'no-days' } };
-  const unnamed = unnamedUnits(table, columns, choice);
-  const { rows, traces } = withoutTraces(table, columns);
+  const unnamed = yield* unnamedUnits(table, columns, choice);
+  const { rows, traces } = yield* withoutTraces(table, columns);
   const read = yield* dailyWeatherSteps({ ...table, rows }, unnamed?.system ?? 'metric', locale, choice);
   yield;
   if (read.faults.some(({ code }) => code === 'hourly')) return { ...file, refused: { code: 'hourly' } };
   const asked: readonly WeatherQuestion[] = [...(unnamed === undefined ? (['units'] as const) : []), ...read.asked];
   if (asked.length > 0) return { ...file, asked };
-  const finished = builderOf(read.days, traces).finish();
-  const wrong = wrongUnits(read.faults, table.rows.length);
+  const finished = yield* (yield* builderOf(read.days, traces)).finish();
+  const wrong = yield* wrongUnits(read.faults, table.rows.length);
   const refused = wrong === undefined ? {} : { record: undefined, refused: wrong };
   return { ...file, faults: read.faults, units: unitsOf(read.units, columns, unnamed), ...finished, ...refused };
 }
 
 /** The units of columns whose heading names none; undefined where they have to be asked for. */
-function unnamedUnits(table: Table, columns: WeatherColumns, choice: WeatherFileChoice): FileUnits | undefined {
+function* unnamedUnits(
+  table: Table,
+  columns: WeatherColumns,
+  choice: WeatherFileChoice,
+): Generator<void, FileUnits | undefined> {
   const named = [columns.rain, columns.min, columns.max].filter((column) => column !== undefined);
   if (named.every(({ units }) => units !== undefined)) return { system: 'metric', by: 'file' };
   if (choice.units !== undefined) return { system: choice.units, by: 'choice' };
-  const system = unitsBySize([...figuresIn(table, columns)]);
+  const system = yield* unitsBySize(figuresIn(table, columns));
   return system && { system, by: 'size' };
 }
 
 /** Rows with 0 in place of a trace of rain, and the lines where one stood. */
-function withoutTraces({ rows }: Table, { rain }: WeatherColumns) {
+function* withoutTraces(
+  { rows }: Table,
+  { rain }: WeatherColumns,
+): Generator<void, { readonly rows: readonly TableRow[]; readonly traces: readonly number[] }> {
   const at = rain?.index ?? -1;
   const traces: number[] = [];
-  const bare = rows.map((row) => {
-    if (!TRACE.test(row.cells[at] ?? '')) return row;
-    traces.push(row.line);
-    return { ...row, cells: row.cells.with(at, '0') };
-  });
+  const bare: TableRow[] = [];
+  for (const [index, row] of rows.entries()) {
+    if (isStretchEnd(index)) yield;
+    const isTrace = TRACE.test(row.cells[at] ?? '');
+    if (isTrace) traces.push(row.line);
+    bare.push(isTrace ? { ...row, cells: row.cells.with(at, '0') } : row);
+  }
   return { rows: bare, traces };
 }
 
-function builderOf(days: readonly FileDay[], traces: readonly number[]): RecordBuilder {
+function* builderOf(days: readonly FileDay[], traces: readonly number[]): Generator<void, RecordBuilder> {
   const builder = new RecordBuilder();
-  for (const { day, rainMm, minTemperatureC, maxTemperatureC } of days) {
+  for (const [index, { day, rainMm, minTemperatureC, maxTemperatureC }] of days.entries()) {
+    if (isStretchEnd(index)) yield;
     builder.meet(day);
     for (const [reading, value] of Object.entries({ rainMm, minTemperatureC, maxTemperatureC })) {
       if (value !== undefined) builder.put(day, reading as RecordReading, value, '');
     }
   }
-  const byLine = new Map(days.map(({ day, line }) => [line, day]));
-  for (const line of traces) {
-    const day = byLine.get(line);
-    if (day !== undefined) builder.leaveOut('trace', day, 'rainMm', 'T');
+  const lines = new Set(traces);
+  for (const [index, { day, line }] of days.entries()) {
+    if (isStretchEnd(index)) yield;
+    if (lines.has(line)) builder.leaveOut('trace', day, 'rainMm', 'T');
   }
   return builder;
 }
@@ -99,12 +110,17 @@ function unitsOf(
 }
 
 /** Where many rows have a number that no day has, its unit is another. */
-function wrongUnits(faults: readonly RowFault[], rows: number): WeatherFileRefusal | undefined {
-  const beyond = faults.filter(
-    (fault) => (fault.code === 'rain' || fault.code === 'temperature') && !Number.isNaN(numberIn(fault.value)),
-  );
-  const [first] = beyond;
-  if (first === undefined || areMisprints(beyond.length, rows)) return undefined;
+function* wrongUnits(faults: readonly RowFault[], rows: number): Generator<void, WeatherFileRefusal | undefined> {
+  let first: RowFault | undefined;
+  let beyond = 0;
+  for (const [index, fault] of faults.entries()) {
+    if (isStretchEnd(index)) yield;
+    if (fault.code !== 'rain' && fault.code !== 'temperature') continue;
+    if (Number.isNaN(numberIn(fault.value))) continue;
+    first ??= fault;
+    beyond++;
+  }
+  if (first === undefined || areMisprints(beyond, rows)) return undefined;
   const reading = first.code === 'rain' ? 'rainMm' : 'maxTemperatureC';
   return { code: 'wrong-units', reading, day: undefined, value: first.value };
 }
