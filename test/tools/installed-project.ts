@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { readPackageManifest } from './package-exports.ts';
-import { packedPackage } from './packed-package.ts';
+import { madeOnce, packedPackage } from './packed-package.ts';
 
 export interface Ended {
   readonly status: number | null;
@@ -22,8 +22,10 @@ export interface InstalledProject {
 /** Makes one outside this project, where nothing of it is found but what the tarball brings. */
 export async function installedProject(files: Readonly<Record<string, string>>): Promise<InstalledProject> {
   const { tarball } = await packedPackage();
-  const { name } = readPackageManifest();
+  const installed = join(dirname(tarball), 'installed');
+  await madeOnce(installed, (place) => install(tarball, place));
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'runnel-project-')));
+  cpSync(installed, folder, { recursive: true, verbatimSymlinks: true });
   const project: InstalledProject = {
     folder,
     write: (more) => {
@@ -35,12 +37,20 @@ export async function installedProject(files: Readonly<Record<string, string>>):
     run: (command, args) => run(command, args, folder),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
-  const manifest = { private: true, type: 'module', dependencies: { [name]: `file:${tarball}` } };
-  project.write({ 'package.json': JSON.stringify(manifest), ...files });
-  const quick = ['--prefer-offline', '--no-audit', '--no-fund', '--no-package-lock', '--ignore-scripts'];
-  const { status, said } = await project.run('npm', ['install', ...quick]);
-  if (status !== 0) throw new Error(`npm install failed: ${said}`);
+  project.write(files);
   return project;
+}
+
+/** An empty project with the package in it, once for all that ask: npm takes longer for it than most of their tests. */
+async function install(tarball: string, place: string): Promise<void> {
+  const making = `${place}.${process.pid}`;
+  mkdirSync(making);
+  const manifest = { private: true, type: 'module', dependencies: { [readPackageManifest().name]: `file:${tarball}` } };
+  writeFileSync(join(making, 'package.json'), JSON.stringify(manifest));
+  const quick = ['--prefer-offline', '--no-audit', '--no-fund', '--no-package-lock', '--ignore-scripts'];
+  const { status, said } = await run('npm', ['install', ...quick], making);
+  if (status !== 0) throw new Error(`npm install failed: ${said}`);
+  renameSync(making, place);
 }
 
 function run(command: string, args: readonly string[], cwd: string): Promise<Ended> {

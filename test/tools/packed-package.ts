@@ -42,17 +42,7 @@ const SETTINGS = ['tsconfig.json', '.build/tsconfig.json'];
  */
 export async function packedPackage(): Promise<PackedPackage> {
   const place = join(CACHE, keyOfSources());
-  while (!existsSync(place)) {
-    if (!takeTurn(`${place}.turn`)) {
-      await setTimeout(200);
-      continue;
-    }
-    try {
-      if (!existsSync(place)) await make(place);
-    } finally {
-      rmSync(`${place}.turn`, { recursive: true, force: true });
-    }
-  }
+  await madeOnce(place, make);
   const files: readonly string[] = JSON.parse(readFileSync(join(place, 'files.json'), 'utf8'));
   return { folder: join(place, 'package'), tarball: join(place, TARBALL), files };
 }
@@ -64,6 +54,21 @@ function keyOfSources(): string {
     hash.update(`${path}\0`).update(readFileSync(join(projectRoot, path)));
   }
   return hash.digest('hex').slice(0, 16);
+}
+
+/** Waits until a folder is there, made by one process and moved to where it is to be once it is whole. */
+export async function madeOnce(place: string, make: (place: string) => Promise<void>): Promise<void> {
+  while (!existsSync(place)) {
+    if (!takeTurn(`${place}.turn`)) {
+      await setTimeout(200);
+      continue;
+    }
+    try {
+      if (!existsSync(place)) await make(place);
+    } finally {
+      rmSync(`${place}.turn`, { recursive: true, force: true });
+    }
+  }
 }
 
 /** True for one process at a time; the turn of one that has died is up. */
