@@ -205,7 +205,8 @@ const byHand = (site: Plan['site']): Plan => ({
 const litres = (plan: Plan) =>
   computeSeason(plan).zones.map((zone) => Array.from({ length: 30 }, (_, week) => zoneFigure(zone, 'litres', week)));
 
-describe('from nothing to a season', () => {
+// Each in a tab of its own: most of the time is waiting for the page.
+describe.concurrent('from nothing to a season', () => {
   it.each(SCREENS)(
     'a garden of seven areas takes at most 60 actions with the %s at %i by %i',
     async (way, width, height) => {
