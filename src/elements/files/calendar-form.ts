@@ -1,5 +1,5 @@
 /** A calendar of the season: what it is to hold, and the file. */
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { dayNumber } from '../../engine/calendar.ts';
 import { nearestWeek } from '../../engine/season/week-span.ts';
@@ -12,7 +12,8 @@ import { inSlices } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
+import type { FilesHost } from './files-host.ts';
 import { minuteOfTime, timeOfMinute } from './time-of-day.ts';
 
 /** Early, before the sun and the wind: common practice, no source. */
@@ -25,7 +26,7 @@ type Alarm = keyof typeof ALARMS;
 type Problem = 'none' | 'noZone' | 'weeksTurned';
 
 export class CalendarForm {
-  readonly #host: LitElement;
+  readonly #host: FilesHost;
   readonly #plan: PlanConsumer;
   #contents: 'runs' | 'turns' = 'runs';
   #first: number | undefined;
@@ -38,7 +39,7 @@ export class CalendarForm {
   #opensAt: number | undefined;
   #problem: Problem | undefined;
 
-  constructor(host: LitElement, plan: PlanConsumer) {
+  constructor(host: FilesHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
   }
@@ -90,7 +91,10 @@ export class CalendarForm {
       opensAt: minuteOfTime(plan.supply?.window?.opensAt ?? '') ?? this.#opensAt ?? USUAL_OPENING,
       contents: this.#contents,
       weeks: {
-        first: Math.min(this.#first ?? nearestWeek(season.garden.span, dayNumber(todayHere())), weeks - 1),
+        first: Math.min(
+          this.#first ?? nearestWeek(season.garden.span, dayNumber(todayOf(this.#host.today))),
+          weeks - 1,
+        ),
         last,
       },
       zones: new Set(plan.zones.map(({ id }) => id).filter((id) => !this.#without.has(id))),

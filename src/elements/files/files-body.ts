@@ -1,8 +1,7 @@
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { UnitSystem } from '../../engine/units.ts';
 import type { FormChoice } from '../../exchange/csv/table-form.ts';
 import { filesWords } from '../../language/en/files.ts';
-import type { SheetView } from '../../sheet/sheet-view.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
 import { DropField } from '../shared/drop-field.ts';
@@ -16,6 +15,7 @@ import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/p
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
 import { PLAN_FILES, savePlan } from '../shared/save-plan.ts';
 import { CalendarForm } from './calendar-form.ts';
+import type { FilesHost } from './files-host.ts';
 import { importStatus, previewTemplate, refusedTemplate } from './import-template.ts';
 import { printPaper } from './print-paper.ts';
 import { filesStyles } from './runnel-files.styles.ts';
@@ -26,11 +26,6 @@ import { WORKBOOK_TYPE, WorkbookForm } from './workbook-form.ts';
 
 /** What a table's file is told by. */
 const TABLE_FILES = `.csv,.tsv,.txt,.xlsx,text/csv,text/plain,${WORKBOOK_TYPE}`;
-
-/** The element whose content this is. */
-export interface FilesHost extends LitElement {
-  readonly sheetView: SheetView | undefined;
-}
 
 /** The plan as a file, the season as a table, import of tables, and paper. */
 export class FilesBody {
@@ -83,7 +78,7 @@ export class FilesBody {
     if (work === undefined || !isReady(view)) return;
     const { plan, season } = view;
     inSlices({
-      steps: work.seasonCsvSteps(season, csvChoice(extent, view, this.#host.sheetView)),
+      steps: work.seasonCsvSteps(season, csvChoice(extent, view, this.#host)),
       isWanted: () => this.#host.isConnected,
       // The mark tells spreadsheets that names are in UTF-8.
       onEnd: (text) => saveFile(this.#say.seasonFile(fileNameOf(plan.name)), `\uFEFF${text}`, 'text/csv;charset=utf-8'),
@@ -161,7 +156,7 @@ export class FilesBody {
   }
 
   #paperPart(view: ReadyView): TemplateResult {
-    const print = () => void printPaper(this.#host.renderRoot as ShadowRoot, view, 'season');
+    const print = () => void printPaper(this.#host, view, 'season');
     return html`<section>
       <h3>${this.#say.paperTitle}</h3>
       <p>${this.#say.paperSays}</p>

@@ -4,14 +4,14 @@ import { nearestWeek } from '../../engine/season/week-span.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 import type { PaperKind } from '../shared/paper/paper-choice.ts';
 import type { ReadyView } from '../shared/plan-state.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
+import type { FilesHost } from './files-host.ts';
 
-/** `root`: the shadow root that holds it. */
-export async function printPaper(root: ShadowRoot, view: ReadyView, kind: PaperKind): Promise<void> {
+export async function printPaper(host: FilesHost, view: ReadyView, kind: PaperKind): Promise<void> {
   const part = await fetchPart(() => import('../shared/paper/paper-dialog.ts'));
   if (part === undefined) return;
-  const today = todayHere();
-  await part.openPaper(root, view, {
+  const today = todayOf(host.today);
+  await part.openPaper(host.renderRoot as ShadowRoot, view, {
     kind,
     week: view.selection.week ?? nearestWeek(view.season.garden.span, dayNumber(today)),
     today,

@@ -31,6 +31,9 @@ export class RunnelFiles extends LateElement<FilesBody> {
   @property({ attribute: false })
   sheetView: SheetView | undefined;
 
+  /** The day that counts as today, year-month-day; the reader's own unless set. */
+  @property() today: string | undefined;
+
   protected override readonly lateWords = 'files';
 
   protected override async fetchBody(): Promise<FilesBody> {

@@ -1,23 +1,24 @@
 /** What is done when a season is over: it is looked back on, and the next one's plan is begun. */
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { filesWords } from '../../language/en/files.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
+import type { FilesHost } from './files-host.ts';
 import type { NextYearForm } from './next-year-form.ts';
 import { printPaper } from './print-paper.ts';
 
 export class SeasonEnd {
-  readonly #host: LitElement;
+  readonly #host: FilesHost;
   #form: NextYearForm | undefined;
   #hasFailed = false;
 
-  constructor(host: LitElement) {
+  constructor(host: FilesHost) {
     this.#host = host;
   }
 
   render(view: ReadyView): TemplateResult {
     const { review, nextYear, notFetched } = filesWords(readingOf(view).language);
-    const print = () => void printPaper(this.#host.renderRoot as ShadowRoot, view, 'review');
+    const print = () => void printPaper(this.#host, view, 'review');
     return html`<div class="parts end">
         <section>
           <h3>${review.title}</h3>

@@ -5,7 +5,8 @@ import type { CsvChoice } from '../../exchange/csv/season-to-csv.ts';
 import { seasonRows } from '../../sheet/sheet-row.ts';
 import { type SheetView, SINGLE_MEASURES } from '../../sheet/sheet-view.ts';
 import type { ReadyView } from '../shared/plan-state.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
+import type { FilesHost } from './files-host.ts';
 
 /** `shown`: what the grid of the plan shows; `all`: every figure of every zone and planting; else one figure by zone. */
 export type Extent = 'shown' | SheetView['measure'];
@@ -14,7 +15,12 @@ export const EXTENTS: readonly Extent[] = ['shown', 'all', ...SINGLE_MEASURES];
 const measuresOf = (measure: SheetView['measure']) => (measure === 'all' ? SINGLE_MEASURES : [measure]);
 
 /** `shown` without a grid is everything. */
-export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, view: SheetView | undefined): CsvChoice {
+export function csvChoice(
+  extent: Extent,
+  { plan, season, locale }: ReadyView,
+  page: Pick<FilesHost, 'sheetView' | 'today'>,
+): CsvChoice {
+  const { sheetView: view, today } = page;
   const { units } = plan;
   const shared = { units, locale };
   if (extent === 'shown' && view !== undefined) {
@@ -29,5 +35,5 @@ export function csvChoice(extent: Extent, { plan, season, locale }: ReadyView, v
   }
   const isAll = extent === 'all' || extent === 'shown';
   if (!isAll) return { ...shared, measures: measuresOf(extent) };
-  return { ...shared, measures: ALL_FIGURES, withPlantings: true, withRecords: true, today: dayNumber(todayHere()) };
+  return { ...shared, measures: ALL_FIGURES, withPlantings: true, withRecords: true, today: dayNumber(todayOf(today)) };
 }

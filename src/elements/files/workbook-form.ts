@@ -1,5 +1,5 @@
 /** The season as a workbook that computes on: what it is, and the file. */
-import { html, type LitElement, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { dayNumber } from '../../engine/calendar.ts';
 import type { WorkbookContent } from '../../exchange/workbook/sheet-content.ts';
 import { filesWords } from '../../language/en/files.ts';
@@ -8,7 +8,8 @@ import { afterOthers, inSlices, SLICE_MS } from '../shared/in-slices.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, readingOf } from '../shared/plan-state.ts';
 import { fileNameOf, saveFile } from '../shared/save-file.ts';
-import { todayHere } from '../shared/today-here.ts';
+import { todayOf } from '../shared/today-here.ts';
+import type { FilesHost } from './files-host.ts';
 
 /** Media type of the file that is written. */
 export const WORKBOOK_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
@@ -16,11 +17,11 @@ export const WORKBOOK_TYPE = 'application/vnd.openxmlformats-officedocument.spre
 type Writing = typeof import('./workbook-writing.ts');
 
 export class WorkbookForm {
-  readonly #host: LitElement;
+  readonly #host: FilesHost;
   readonly #plan: PlanConsumer;
   #state: 'idle' | 'writing' | 'failed' = 'idle';
 
-  constructor(host: LitElement, plan: PlanConsumer) {
+  constructor(host: FilesHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
   }
@@ -44,7 +45,7 @@ export class WorkbookForm {
     const { view } = this.#plan;
     if (work === undefined || !isReady(view)) return this.#show(work === undefined ? 'failed' : 'idle');
     const { plan, season, locale } = view;
-    const choice = { planName: plan.name, units: plan.units, locale, today: dayNumber(todayHere()) };
+    const choice = { planName: plan.name, units: plan.units, locale, today: dayNumber(todayOf(this.#host.today)) };
     inSlices({
       steps: work.workbookSteps(season, choice),
       isWanted: () => this.#host.isConnected,

@@ -174,7 +174,7 @@ export class PlannerSheet extends ViewElement {
     week: () => html`<runnel-week class="runnel-planner__week" .today=${this.today} answers-why></runnel-week>`,
     mix: () => html`<runnel-mix class="runnel-planner__mix"></runnel-mix>`,
     garden: () => html`<runnel-garden class="runnel-planner__garden" .today=${this.today}></runnel-garden>`,
-    files: () => html`<runnel-files class="runnel-planner__files"></runnel-files>`,
+    files: () => html`<runnel-files class="runnel-planner__files" .today=${this.today}></runnel-files>`,
   };
 
   #withoutSeason(): TemplateResult {

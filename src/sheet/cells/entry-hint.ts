@@ -7,6 +7,11 @@ import { wateringDayCount } from '../watering-days.ts';
 import type { CellContext } from './cell-context.ts';
 import { cellName, entryLabel } from './cell-name.ts';
 
+type MinutesEdit = Extract<Edit, { type: 'set-minutes' | 'set-minutes-run' | 'set-week-run' }>;
+
+/** Steps, as far as adding up fractions leaves them whole. */
+const STEP_TOLERANCE = 1e-6;
+
 /** What stands beside a cell while one types there: what it would set and for what, else what the field is for. */
 export function entryHint(cell: SheetCell, entry: Entry, context: CellContext): string {
   const { row, column } = cell;
@@ -17,13 +22,30 @@ export function entryHint(cell: SheetCell, entry: Entry, context: CellContext): 
   const { edit, remark } = entry;
   const days = wateringDayCount(row.zone.zone, column.week);
   if (edit.type === 'set-minutes' || edit.type === 'set-minutes-run' || edit.type === 'set-week-run') {
-    const minutes = minutesOf(edit);
-    if (remark !== undefined || minutes === undefined || days === 0) return remark ?? entryLabel(cell, context);
-    return words.hint.minutes(format, cellName(cell, context), minutes, days);
+    return remark ?? minutesHint(cell, edit, days, context);
   }
   return edit.type === 'set-open-days' && typeof edit.days === 'number'
     ? words.hint.openDays(format, cellName(cell, context), edit.days, days)
     : entryLabel(cell, context);
+}
+
+function minutesHint(cell: SheetCell, edit: MinutesEdit, days: number, context: CellContext): string {
+  const { format, words } = context;
+  const minutes = minutesOf(edit);
+  if (minutes === undefined || days === 0) return entryLabel(cell, context);
+  const name = cellName(cell, context);
+  // What was run is as it was; the timer is set to what will be.
+  const stepMinutes = edit.type === 'set-minutes' && 'zone' in cell.row ? cell.row.zone.zone.timerStepMinutes : 0;
+  const even = stepMinutes > 0 ? evenTotals(minutes, days * stepMinutes) : [];
+  if (even.length === 0) return words.hint.minutes(format, name, minutes, days);
+  return words.hint.unevenMinutes(format, name, { total: minutes, days, stepMinutes, even });
+}
+
+/** Totals next to `minutes` of which each day's run is whole steps of the timer, least first; none where `minutes` is one. `stepMinutes`: a step on each day. */
+function evenTotals(minutes: number, stepMinutes: number): readonly number[] {
+  const steps = minutes / stepMinutes;
+  if (Math.abs(steps - Math.round(steps)) < STEP_TOLERANCE) return [];
+  return [Math.floor(steps), Math.ceil(steps)].filter((each) => each > 0).map((each) => each * stepMinutes);
 }
 
 function rainHint(
@@ -38,9 +60,7 @@ function rainHint(
   return words.hint.rain(format, cellName(cell, context), mm, last);
 }
 
-function minutesOf(
-  edit: Extract<Edit, { type: 'set-minutes' | 'set-minutes-run' | 'set-week-run' }>,
-): number | undefined {
+function minutesOf(edit: MinutesEdit): number | undefined {
   if (edit.type !== 'set-week-run') return edit.minutes;
   const { run } = edit;
   if (typeof run !== 'object') return run;

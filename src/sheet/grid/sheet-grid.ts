@@ -6,6 +6,7 @@ import type { CellReference } from '../reference.ts';
 import { adoptSheetStyles } from './adopt-styles.ts';
 import { bindingOf } from './bindings.ts';
 import { coreStyles } from './core-styles.ts';
+import { drawAhead } from './draw-ahead.ts';
 import { Handsontable } from './grid-library.ts';
 import { roomOf, sizeOf } from './grid-room.ts';
 import {
@@ -63,6 +64,7 @@ export class SheetGrid {
     const { sheet } = setting;
     this.hot = new Handsontable(box, {
       ...this.#layout(),
+      ...drawAhead({ rows: () => sheet.rows.length, columns: () => this.hot?.countCols() ?? 0 }),
       [SEASON_KEY]: setting,
       data: sheet.rows as object[],
       rowHeights: (visualRow: number) => this.#rowHeight(visualRow),

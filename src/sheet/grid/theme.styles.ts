@@ -37,7 +37,7 @@ export const themeStyles = `
   --ht-shadow-blur: 0;
   --ht-shadow-opacity: 0%;
   --ht-cell-horizontal-padding: 6px;
-  --ht-cell-vertical-padding: 0px;
+  --ht-cell-vertical-padding: 0.01px;
   --ht-cell-horizontal-border-color: var(--_paper);
   --ht-cell-vertical-border-color: var(--_paper);
   --ht-cell-selection-border-color: var(--_ink);
