@@ -15,7 +15,7 @@ import type { PlanView } from '../../store/plan-view.ts';
 import { lateNoticeLines } from '../notices/late-notice-lines.ts';
 import type { NoticeLines } from '../notices/notice-lines.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
-import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { cautionsOf, cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelOpenEvent } from '../shared/events/open-event.ts';
 import { LatePart } from '../shared/late-part.ts';
 import { markupAround } from '../shared/outside-plan.ts';
@@ -85,7 +85,7 @@ export class GardenBody {
       ${plan.zones.length === 0 ? html`<p class="quiet">${noZones}</p>` : nothing}
       ${plan.zones.map((zone, index) => this.#zone(zone, index, context))}
       ${view.readOnly ? nothing : this.#foot(view, context)}
-      ${cautionsTemplate(plan.supply?.tank !== undefined, reader.language)}`;
+      ${cautionsTemplate(cautionsOf(plan.supply?.tank !== undefined), reader.language)}`;
   }
 
   #foot({ undoStep }: PlanView, context: FormContext): TemplateResult {

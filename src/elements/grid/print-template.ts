@@ -4,7 +4,7 @@ import { sheetWords } from '../../language/en/sheet.ts';
 import type { SeasonSheet } from '../../sheet/season-sheet.ts';
 import { NAME_COLUMN, SEASON_COLUMN, type SheetColumn } from '../../sheet/sheet-cell.ts';
 import type { SheetRow } from '../../sheet/sheet-row.ts';
-import { cautionsTemplate } from '../shared/cautions-template.ts';
+import { cautionsOf, cautionsTemplate } from '../shared/cautions-template.ts';
 
 /** States that somebody has to act on or to know of: a letter stands for them on paper, where no sign is drawn. */
 const PAPER_STATES = ['dry', 'short', 'over', 'closed'] as const;
@@ -24,7 +24,7 @@ export function printTemplate(sheet: SeasonSheet): TemplateResult {
     return tableTemplate(sheet, at === 0 ? [SEASON_COLUMN, ...columns] : columns);
   });
   const hasTank = sheet.state.season.garden.supply.tank !== undefined;
-  return html`<div class="runnel-grid__print">${tables}<p>${legend(sheet)}</p>${cautionsTemplate(hasTank, sheet.reader.language)}</div>`;
+  return html`<div class="runnel-grid__print">${tables}<p>${legend(sheet)}</p>${cautionsTemplate(cautionsOf(hasTank), sheet.reader.language)}</div>`;
 }
 
 function legend({ reader: { language } }: SeasonSheet): string {

@@ -19,35 +19,47 @@ export function plantingTable(comparison: ZoneComparison, reader: Reader): Templ
   const total = (litresOf: (planting: ZoneComparison['plantings'][number]) => number) =>
     volume(plantings.reduce((sum, planting) => sum + litresOf(planting), 0));
   const [gallons, rate] = [format.unit('volume'), format.unit('rate')];
+  const heads = [
+    words.rate(rate),
+    words.needed(gallons),
+    words.received(gallons),
+    words.ratio,
+    words.lost(gallons),
+    words.shortDays,
+  ];
   return html`<div class="scroller" tabindex="0" role="region" aria-label=${words.title}>
       <table>
         <thead>
           <tr>
-            ${[words.planting, words.rate(rate), words.needed(gallons), words.received(gallons), words.ratio, words.lost(gallons), words.shortDays].map(columnHead)}
+            ${[words.planting, ...heads].map(columnHead)}
           </tr>
         </thead>
         <tbody>
           ${plantings.map(
             (planting) => html`<tr>
               <th scope="row">${isolated(planting.name)}</th>
-              <td>${format.amount(planting.rateMmPerHour, 'rate')}</td>
-              <td>${volume(planting.neededLitres)}</td>
-              <td>${volume(planting.receivedLitres)}</td>
-              <td>${format.number(planting.ratio, 2, 2)}</td>
-              <td>${volume(planting.drainedLitres)}</td>
-              <td>${format.number(planting.shortDayCount)}</td>
+              ${cells(heads, [
+                format.amount(planting.rateMmPerHour, 'rate'),
+                volume(planting.neededLitres),
+                volume(planting.receivedLitres),
+                format.number(planting.ratio, 2, 2),
+                volume(planting.drainedLitres),
+                format.number(planting.shortDayCount),
+              ])}
             </tr>`,
           )}
         </tbody>
         <tfoot>
           <tr>
             <th scope="row">${words.total}</th>
-            <td></td>
-            <td>${total(({ neededLitres }) => neededLitres)}</td>
-            <td>${total(({ receivedLitres }) => receivedLitres)}</td>
-            <td></td>
-            <td>${volume(comparison.drainedLitres)}</td>
-            <td>${format.number(comparison.shortDays)}</td>
+            ${cells(heads, [
+              '',
+              total(({ neededLitres }) => neededLitres),
+              total(({ receivedLitres }) => receivedLitres),
+              '',
+              volume(comparison.drainedLitres),
+              format.number(comparison.shortDays),
+            ])}
           </tr>
         </tfoot>
       </table>
@@ -59,21 +71,25 @@ export function weekTable({ plantings }: ZoneComparison, firstDay: number, reade
   const words = mixWords(reader.language).table;
   const format = formatFor(reader);
   const weeks = plantings[0]?.neededMm.length ?? 0;
+  const names = plantings.map(({ name }) => isolated(name));
   const amount = (mm: number, areaM2: number) => format.amount(mm * areaM2, 'volume');
   return html`<p class="quiet small">${words.weeklyNote(format.unit('volume'))}</p>
     <div class="scroller" tabindex="0" role="region" aria-label=${words.weekly}>
       <table>
         <thead>
-          <tr>${[words.week, ...plantings.map(({ name }) => isolated(name))].map(columnHead)}</tr>
+          <tr>${[words.week, ...names].map(columnHead)}</tr>
         </thead>
         <tbody>
           ${Array.from(
             { length: weeks },
             (_, week) => html`<tr>
               <th scope="row">${format.week(firstDay + 7 * week)}</th>
-              ${plantings.map(
-                ({ receivedMm, neededMm, areaM2 }) =>
-                  html`<td>${amount(receivedMm[week] as number, areaM2)} / ${amount(neededMm[week] as number, areaM2)}</td>`,
+              ${cells(
+                names,
+                plantings.map(
+                  ({ receivedMm, neededMm, areaM2 }) =>
+                    `${amount(receivedMm[week] as number, areaM2)} / ${amount(neededMm[week] as number, areaM2)}`,
+                ),
               )}
             </tr>`,
           )}
@@ -112,18 +128,17 @@ function ruleTable(rows: readonly RuleRow[], reader: Reader): TemplateResult {
   const format = formatFor(reader);
   const gallons = format.unit('volume');
   const volume = (litres: number) => format.amount(litres, 'volume');
+  const heads = [words.metered(gallons), words.lost(gallons), words.shortDays];
   return html`<div class="scroller" tabindex="0" role="region" aria-label=${words.rules}>
     <table>
       <thead>
-        <tr>${[words.ruleColumn, words.metered(gallons), words.lost(gallons), words.shortDays].map(columnHead)}</tr>
+        <tr>${[words.ruleColumn, ...heads].map(columnHead)}</tr>
       </thead>
       <tbody>
         ${rows.map(
           ({ name, figures }) => html`<tr>
             <th scope="row">${name}</th>
-            <td>${volume(figures.litres)}</td>
-            <td>${volume(figures.drainedLitres)}</td>
-            <td>${format.number(figures.shortDays)}</td>
+            ${cells(heads, [volume(figures.litres), volume(figures.drainedLitres), format.number(figures.shortDays)])}
           </tr>`,
         )}
       </tbody>
@@ -133,4 +148,9 @@ function ruleTable(rows: readonly RuleRow[], reader: Reader): TemplateResult {
 
 function columnHead(label: string): TemplateResult {
   return html`<th scope="col">${label}</th>`;
+}
+
+/** Each with its heading, which a narrow page writes before it. */
+function cells(heads: readonly string[], texts: readonly string[]): readonly TemplateResult[] {
+  return texts.map((text, at) => html`<td data-head=${heads[at] ?? ''}>${text}</td>`);
 }

@@ -183,6 +183,39 @@ export const mixStyles = css`
     max-inline-size: 72ch;
   }
 
+  @media (max-width: 35rem) {
+    .scroller:has([data-head]) :is(table, tbody, tfoot, tr) {
+      display: block;
+    }
+
+    .scroller:has([data-head]) :is(tbody, tfoot) th {
+      display: block;
+      padding-block-start: 0.75rem;
+      border: 0;
+      font-weight: 650;
+    }
+
+    .scroller:has([data-head]) thead {
+      display: none;
+    }
+
+    td[data-head] {
+      display: flex;
+      gap: 1rem;
+      justify-content: space-between;
+    }
+
+    td[data-head]::before {
+      color: var(--_quiet);
+      content: attr(data-head);
+      text-align: start;
+    }
+
+    td[data-head]:empty {
+      display: none;
+    }
+  }
+
   @media print {
     form,
     button,

@@ -1,6 +1,7 @@
 import type { LitElement } from 'lit';
 import type { Season } from '../../engine/season/season.ts';
 import { type Notice, plantingsOf } from '../../explain/notices/notice.ts';
+import { NOTICE_KINDS, NOTICE_WEIGHTS } from '../../explain/notices/notice-kinds.ts';
 import { findingNotices } from '../../explain/notices/notices-of.ts';
 import { isWorthTelling } from '../../explain/notices/worth-telling.ts';
 import { inSlices } from '../shared/in-slices.ts';
@@ -112,4 +113,11 @@ function subjectOf(notice: Notice): string {
   const subject = subjects.get(notice) ?? JSON.stringify([kind, zoneId, ...plantingsOf(notice), lineIndex]);
   subjects.set(notice, subject);
   return subject;
+}
+
+/** What a notice is about. */
+export function aboutOf({ notice }: ListedNotice): 'broken' | 'wastesWater' | 'goodToKnow' {
+  const { weight } = NOTICE_KINDS[notice.kind];
+  if (weight === NOTICE_WEIGHTS.wastesWater) return 'wastesWater';
+  return weight === NOTICE_WEIGHTS.goodToKnow ? 'goodToKnow' : 'broken';
 }

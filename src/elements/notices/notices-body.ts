@@ -1,6 +1,5 @@
 import { html, type LitElement, nothing, type ReactiveController, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { NOTICE_KINDS, NOTICE_WEIGHTS } from '../../explain/notices/notice-kinds.ts';
 import type { NoticeSeverity } from '../../explain/notices/severity.ts';
 import { noticesWords } from '../../language/en/notices.ts';
 import { formatFor } from '../../language/format/format.ts';
@@ -11,6 +10,7 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { hasRemedies } from '../../remedies/notices/remedied-kinds.ts';
 import type { PlanView } from '../../store/plan-view.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { CautionsOnce } from '../shared/cautions-once.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { NoticesFoundEvent } from '../shared/events/notices-found-event.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
@@ -20,7 +20,7 @@ import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { isReady, type ReadyView, readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { SeasonYears } from '../shared/season-years.ts';
 import { isYearly, noticeItem } from './notice-item.ts';
-import { type ListedNotice, NoticeList } from './notice-list.ts';
+import { aboutOf, type ListedNotice, NoticeList } from './notice-list.ts';
 import type { NoticeRemedies } from './notice-remedies.ts';
 import { noticesStyles } from './runnel-notices.styles.ts';
 
@@ -39,13 +39,6 @@ const AT_A_TIME = 100;
 interface Range {
   readonly from: number;
   readonly to: number;
-}
-
-/** What a notice is about. */
-function aboutOf({ notice }: ListedNotice): 'broken' | 'wastesWater' | 'goodToKnow' {
-  const { weight } = NOTICE_KINDS[notice.kind];
-  if (weight === NOTICE_WEIGHTS.wastesWater) return 'wastesWater';
-  return weight === NOTICE_WEIGHTS.goodToKnow ? 'goodToKnow' : 'broken';
 }
 
 /** A remedy that was applied, or undone again. */
@@ -68,6 +61,7 @@ export class NoticesBody implements ReactiveController {
   #opened: ReadonlySet<string> = new Set();
   #applied: Applied | undefined;
   readonly #finder: NoticeList;
+  readonly #cautions: CautionsOnce;
   readonly #years: SeasonYears;
   /** Undefined while it is being worked out. */
   #list: readonly ListedNotice[] | undefined = [];
@@ -80,6 +74,7 @@ export class NoticesBody implements ReactiveController {
     this.#host = host;
     this.#plan = plan;
     this.#finder = new NoticeList(host);
+    this.#cautions = new CautionsOnce(host);
     this.#years = new SeasonYears(host, plan);
     host.addController(this);
     this.#remedies = new LatePart(host, plan, async () => {
@@ -137,7 +132,7 @@ export class NoticesBody implements ReactiveController {
         ${migrationTemplate(view.migration, reader)}</div>
       <p class="visually-hidden" role="status">${this.#announcement()}</p>
       ${isReady(view) ? this.#notices(view) : waitingTemplate(view)}
-      <div part="cautions">${cautionsTemplate(view.season?.garden.supply.tank !== undefined, reader.language)}</div>`;
+      <div part="cautions">${cautionsTemplate(this.#cautions.of(view.season?.garden.supply.tank !== undefined), reader.language)}</div>`;
   }
 
   /** What was just done, for a screen reader. */

@@ -123,6 +123,10 @@ export const plannerSheetStyles = css`
   }
 
   @container runnel-planner (min-width: 700px) {
+    .runnel-planner__view:not(.runnel-planner__view-season) {
+      position: relative;
+    }
+
     .runnel-planner__view {
       overflow: auto;
       margin-inline: -0.25rem;

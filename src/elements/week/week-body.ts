@@ -8,6 +8,7 @@ import { formatFor } from '../../language/format/format.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
+import { CautionsOnce } from '../shared/cautions-once.ts';
 import { cautionsTemplate } from '../shared/cautions-template.ts';
 import { RunnelWhyEvent } from '../shared/events/why-event.ts';
 import { faultsTemplate } from '../shared/faults-template.ts';
@@ -42,6 +43,7 @@ export class WeekBody {
   readonly #host: WeekHost;
   readonly #plan: PlanConsumer;
   readonly #entries: WeekEntries;
+  readonly #cautions: CautionsOnce;
   /** Another week than that of today, where one was stepped to. */
   #shown: number | undefined;
   #closing: ClosingState | undefined;
@@ -54,6 +56,7 @@ export class WeekBody {
   constructor(host: WeekHost, plan: PlanConsumer) {
     this.#host = host;
     this.#plan = plan;
+    this.#cautions = new CautionsOnce(host);
     this.#entries = new WeekEntries(plan, () => host.requestUpdate());
     for (const styles of [weekStyles, weekTableStyles, rainTubesStyles, closeWeekStyles])
       adoptStyles(host.renderRoot, styles);
@@ -166,7 +169,7 @@ export class WeekBody {
           ${this.#actions(context)}
         </div>
       </div>
-      ${cautionsTemplate(season.garden.supply.tank !== undefined, language)}`;
+      ${cautionsTemplate(this.#cautions.of(season.garden.supply.tank !== undefined), language)}`;
   }
 
   #elsewhere({ view, today }: WeekContext): TemplateResult {

@@ -30,3 +30,16 @@ export function coreStyles(library: GridClass): CSSStyleSheet | undefined {
   sheet.replaceSync(text);
   return sheet;
 }
+
+/**
+ * The menu is a grid of the library's own making, and would write the style that is adopted already into the page once
+ * more, against a strict policy. It looks for an element of this name first, whatever its kind; an empty <style> would
+ * break such a policy too.
+ */
+export function keepFromInjecting(into: Document): void {
+  const id = 'handsontable-core-styles';
+  if (into.getElementById(id) !== null) return;
+  const placeholder = into.createElement('meta');
+  placeholder.id = id;
+  into.head.append(placeholder);
+}

@@ -5,7 +5,7 @@ import type { CellReference } from '../reference.ts';
 
 import { adoptSheetStyles } from './adopt-styles.ts';
 import { bindingOf } from './bindings.ts';
-import { coreStyles } from './core-styles.ts';
+import { coreStyles, keepFromInjecting } from './core-styles.ts';
 import { drawAhead } from './draw-ahead.ts';
 import { Handsontable } from './grid-library.ts';
 import { roomOf, sizeOf } from './grid-room.ts';
@@ -45,6 +45,8 @@ export class SheetGrid {
   #content: string;
   /** Width and height of the box when the grid was last fitted to it, px. */
   #fitted: string;
+  /** Whether it was hidden when it was last fitted to its box. */
+  #wasHidden: boolean;
   /** What was to be selected last. */
   #pointedAt: CellReference | undefined;
   /** What is to be selected once the sheet is no longer hidden. */
@@ -61,6 +63,7 @@ export class SheetGrid {
     this.#shape = this.#shapeNow();
     this.#content = this.#contentNow();
     this.#fitted = sizeOf(box);
+    this.#wasHidden = this.#isHidden;
     const { sheet } = setting;
     this.hot = new Handsontable(box, {
       ...this.#layout(),
@@ -104,7 +107,8 @@ export class SheetGrid {
 
   /** To be called when the element got another width, height or text size. A hidden one has none, and keeps what it had. */
   resize(): void {
-    if (this.#isHidden) return;
+    this.#wasHidden = this.#isHidden;
+    if (this.#wasHidden) return;
     this.#fit();
     const size = sizeOf(this.#box);
     if (size !== this.#fitted) this.hot.refreshDimensions();
@@ -117,7 +121,8 @@ export class SheetGrid {
   select(reference: CellReference): void {
     if (sameData(reference, this.#pointedAt)) return;
     this.#pointedAt = reference;
-    if (this.#isHidden) this.#wanted = reference;
+    // As it was when it was last fitted: to ask now would have the page laid out in the midst of an edit.
+    if (this.#wasHidden) this.#wanted = reference;
     else this.season.select(reference);
   }
 
@@ -281,17 +286,4 @@ function adoptGridStyles(into: Document): void {
   }
   adoptSheetStyles(into, core, theme);
   if (core !== undefined) keepFromInjecting(into);
-}
-
-/**
- * The menu is a grid of the library's own making, and would write the style that is adopted already into the page once
- * more, against a strict policy. It looks for an element of this name first, whatever its kind; an empty <style> would
- * break such a policy too.
- */
-function keepFromInjecting(into: Document): void {
-  const id = 'handsontable-core-styles';
-  if (into.getElementById(id) !== null) return;
-  const placeholder = into.createElement('meta');
-  placeholder.id = id;
-  into.head.append(placeholder);
 }
