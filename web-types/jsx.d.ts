@@ -85,6 +85,8 @@ export interface RunnelIntrinsicElements<Common = RunnelCommonAttributes> {
   'runnel-files': Common & {
     /** What the grid of the plan shows; undefined where there is none. */
     sheetView?: RunnelFiles['sheetView'] | undefined;
+    /** The day that counts as today, year-month-day; the reader's own unless set. */
+    today?: RunnelFiles['today'] | undefined;
     /** A plan file was chosen, or next year's plan is to be opened. */
     'onrunnel-open'?: ((event: RunnelOpenEvent) => void) | undefined;
     /** A table was imported, or the time zone or the opening of the window was set for a calendar. */

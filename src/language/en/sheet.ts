@@ -9,7 +9,7 @@ const DAYS = { one: 'day', other: 'days' };
 const WATERING_DAYS = { one: 'watering day', other: 'watering days' };
 
 /** Minutes of a week that a timer's steps do not divide among its watering days. */
-interface Uneven {
+export interface Uneven {
   readonly total: number;
   readonly days: number;
   readonly stepMinutes: number;
