@@ -73,9 +73,14 @@ export interface ForecastDay {
   readonly etoMm?: number | undefined;
 }
 
+/** Where a reading comes from that nobody read or typed; no calculation hangs on it. */
+export type ReadingOrigin = 'service' | 'file' | 'estimate';
+
 export interface ObservedDay {
   readonly rainMm?: number | undefined;
+  readonly rainFrom?: ReadingOrigin | undefined;
   readonly etoMm?: number | undefined;
+  readonly etoFrom?: ReadingOrigin | undefined;
   readonly minTemperatureC?: number | undefined;
   readonly maxTemperatureC?: number | undefined;
   readonly dewPointC?: number | undefined;

@@ -53,7 +53,8 @@ export {
   weatherServiceOf,
 } from './weather-service/weather-service.ts';
 export { type ClimateChoice, type ClimateTaken, climateSteps, takeClimate } from './weather-take/take-climate.ts';
-export { type ReadingsTaken, takeForecast, takeReadings } from './weather-take/take-readings.ts';
+export { type ReadingsChoice, type ReadingsTaken, takeForecast, takeReadings } from './weather-take/take-readings.ts';
+export { type SeasonTaken, takeSeason } from './weather-take/take-season.ts';
 export { seasonToWorkbook, type WorkbookChoice, workbookSteps } from './workbook/season-to-workbook.ts';
 export type { WorkbookContent } from './workbook/sheet-content.ts';
 export { WorkbookError, workbookTexts } from './workbook/workbook-texts.ts';

@@ -143,7 +143,7 @@ function weatherEdit(plan: Plan, edit: WeatherEdit, reader: Reader): string {
       return describeRecord(plan, edit, reader);
     case 'set-day-weather':
     case 'change-day-weather': {
-      const weather = (edit.type === 'set-day-weather' ? edit.weather : edit.change) ?? {};
+      const { source: _, ...weather } = (edit.type === 'set-day-weather' ? edit.weather : edit.change) ?? {};
       const day = shortText(edit.day);
       if (weather.rain !== undefined) return words.dayRain(format, day, toSi(weather.rain, 'depth', plan.units));
       const isGone = Object.values(weather).every((value) => value === undefined);

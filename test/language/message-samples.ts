@@ -17,10 +17,12 @@ export const SAMPLES: Samples = {
   'traceLabels.eto-days': [
     [{ days: marked('days'), method: 'observed' }],
     [{ days: marked('days'), method: 'normals' }],
+    [{ days: marked('days'), method: 'observed', from: 'service' }],
   ],
   'traceLabels.rain-days': [
     [{ days: marked('days'), origin: 'observed-day' }],
     [{ days: marked('days'), origin: 'normals' }],
+    [{ days: marked('days'), origin: 'observed-day', from: 'estimate' }],
   ],
   'traceNeed.rain-share.title': [
     [{ month: marked('month'), variant: 'tr21' }],

@@ -12,6 +12,7 @@ import type {
   PlanWeekRun,
   PlanZone,
 } from '../../src/plan/schema/plan-schema.ts';
+import { READING_SOURCES } from '../../src/plan/schema/records.ts';
 import { amount, dayNear, type Frame, wordy } from './arbitrary-parts.ts';
 
 export function arbitraryLog(frame: Frame, zones: readonly PlanZone[]): fc.Arbitrary<PlanLog> {
@@ -48,21 +49,31 @@ export function arbitraryLog(frame: Frame, zones: readonly PlanZone[]): fc.Arbit
 }
 
 function arbitraryDay(frame: Frame): fc.Arbitrary<PlanDay> {
-  return fc.record(
-    {
-      rain: fc.oneof(fc.constant(0), amount('depth', frame, 0, 60)),
-      eto: amount('depth', frame, 0, 9),
-      minTemperature: amount('temperature', frame, -10, 12),
-      maxTemperature: amount('temperature', frame, 13, 40),
-      dewPoint: amount('temperature', frame, -10, 12),
-      minHumidityPercent: fc.integer({ min: 0, max: 60 }),
-      maxHumidityPercent: fc.integer({ min: 61, max: 100 }),
-      wind: amount('windSpeed', frame, 0, 10),
-      radiationMj: fc.integer({ min: 0, max: 32 }),
-      sunshineHours: fc.integer({ min: 0, max: 15 }),
-    },
-    { requiredKeys: [] },
-  );
+  return fc
+    .record(
+      {
+        rain: fc.oneof(fc.constant(0), amount('depth', frame, 0, 60)),
+        eto: amount('depth', frame, 0, 9),
+        minTemperature: amount('temperature', frame, -10, 12),
+        maxTemperature: amount('temperature', frame, 13, 40),
+        dewPoint: amount('temperature', frame, -10, 12),
+        minHumidityPercent: fc.integer({ min: 0, max: 60 }),
+        maxHumidityPercent: fc.integer({ min: 61, max: 100 }),
+        wind: amount('windSpeed', frame, 0, 10),
+        radiationMj: fc.integer({ min: 0, max: 32 }),
+        sunshineHours: fc.integer({ min: 0, max: 15 }),
+      },
+      { requiredKeys: [] },
+    )
+    .map(sourced);
+}
+
+/** Of some days it says where the readings come from, by a figure that it has. */
+function sourced(day: PlanDay): PlanDay {
+  const { sunshineHours: hours } = day;
+  if (hours === undefined) return day;
+  const source = READING_SOURCES[hours % READING_SOURCES.length];
+  return { ...day, source: hours % 2 === 0 ? source : { rain: source, minTemperature: 'file' } };
 }
 
 /** By the first day of its week. */

@@ -136,7 +136,7 @@ function takeTemplate(
   return html`<button class="main" name="take-climate" @click=${() => void take()}>${say.takeClimate}</button>
     ${
       hasSeason
-        ? html`<button name="take-season" @click=${() => void session.takeSeason(record, today)}>${say.takeSeason}</button>`
+        ? html`<button name="take-season" @click=${() => void session.takeSeason(record, today, bridge)}>${say.takeSeason}</button>`
         : html`<span class="quiet">${say.noSeason}</span>`
     }`;
 }

@@ -30,15 +30,19 @@ export function serviceSection(context: ServiceContext): TemplateResult {
   const say = weatherWords(reader.language).service;
   const place = placeOf(plan);
   const asks = service.archive !== undefined || service.forecast !== undefined;
-  if (asks && place === undefined) return html`<h3>${say.title}</h3><p class="quiet">${say.noPlace}</p>`;
+  const [file] = service.files;
+  if (asks && place === undefined && file === undefined)
+    return html`<h3>${say.title}</h3><p class="quiet">${say.noPlace}</p>`;
   const isBusy = session.state.step === 'busy';
   const button = (name: string, words: string, press: () => void) =>
     html`<button name=${name} class="main" ?disabled=${isBusy} @click=${press}>${words}</button>`;
   return html`<h3>${say.title}</h3>
+    ${asks && place === undefined ? html`<p class="quiet">${say.noPlace}</p>` : nothing}
     <p id="service-says">${saysWhat(context, place)}</p>
     <div class="actions" role="group" aria-describedby="service-says">
       ${climateRequest(context) === undefined ? nothing : button('ask-climate', say.climate, () => void askClimate(context))}
-      ${service.forecast === undefined ? nothing : button('ask-season', say.season, () => void askSeason(context))}
+      ${service.forecast === undefined || place === undefined ? nothing : button('ask-season', say.season, () => void askSeason(context))}
+      ${file === undefined ? nothing : button('ask-file', say.file, () => void session.openAddress(fileName(file), file))}
       ${isBusy ? html`<button name="cancel" @click=${() => session.close()}>${say.cancel}</button>` : nothing}
     </div>
     ${asks ? html`<p class="help">${say.model}</p>` : nothing}`;
@@ -48,23 +52,37 @@ function placeOf({ site }: Plan): ServicePlace | undefined {
   return site.longitude === undefined ? undefined : { latitudeDeg: site.latitude, longitudeDeg: site.longitude };
 }
 
+/** What stands behind the last slash of an address, or its server where nothing does. */
+const fileName = ({ pathname, host }: URL): string => decodedName(pathname.split('/').at(-1) ?? '') || host;
+
+function decodedName(name: string): string {
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
+}
+
+/** Of each kind of address that can be asked now. */
 function saysWhat({ service, reader }: ServiceContext, place: ServicePlace | undefined): string {
   const say = weatherWords(reader.language).service;
   const format = formatFor(reader);
   const hosts = (addresses: readonly (URL | undefined)[]) =>
     format.list([...new Set(addresses.flatMap((address) => (address === undefined ? [] : [address.host])))]);
-  const asked = [service.archive, service.forecast];
-  if (place === undefined || asked.every((address) => address === undefined)) return say.fileSays(hosts(service.files));
-  const { latitudeDeg, longitudeDeg } = placeSaid(place);
-  return say.says(format, latitudeDeg, longitudeDeg, hosts(asked));
+  const asked = [service.archive, service.forecast].filter((address) => address !== undefined);
+  const said = place === undefined || asked.length === 0 ? undefined : placeSaid(place);
+  return [
+    ...(said === undefined ? [] : [say.says(format, said.latitudeDeg, said.longitudeDeg, hosts(asked))]),
+    ...(service.files.length === 0 ? [] : [say.fileSays(hosts(service.files))]),
+  ].join(' ');
 }
 
 const firstOf = (year: number): DayNumber => dayNumberOf({ year, month: 0, dayOfMonth: 1 });
 
-/** The archive for a place, else the first file. */
+/** Of the years that normals are made of; undefined without an archive or a place. */
 function climateRequest({ service, plan }: ServiceContext): URL | undefined {
   const place = placeOf(plan);
-  if (service.archive === undefined || place === undefined) return service.files[0];
+  if (service.archive === undefined || place === undefined) return undefined;
   return archiveRequest(service.archive, place, firstOf(NORMAL_YEARS.first), firstOf(NORMAL_YEARS.last + 1) - 1);
 }
 

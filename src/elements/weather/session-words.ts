@@ -22,11 +22,14 @@ export function sessionStatus(state: SessionState, reader: Reader): string {
       return service.gotClimate(format, firstYear, lastYear, years);
     }
     case 'took-season': {
-      const { filled, typed, missing } = state.taken;
+      const { filled, refreshed, kept, estimated, missing, hasForecast } = state.taken;
       const sentences = [
-        service.gotSeason(format, filled, typed),
+        ...(filled > 0 ? [service.filled(format, filled)] : []),
+        ...(refreshed > 0 ? [service.refreshed(format, refreshed)] : []),
+        ...(kept > 0 ? [service.kept(format, kept)] : []),
+        ...(estimated > 0 ? [service.estimated(format, estimated)] : []),
         ...(missing > 0 ? [service.missing(format, missing)] : []),
-        ...(state.hasForecast ? [service.gotForecast] : []),
+        ...(hasForecast ? [service.gotForecast] : []),
       ];
       return sentences.join(' ');
     }

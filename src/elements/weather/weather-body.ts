@@ -25,6 +25,7 @@ import { filePreview } from './file-preview.ts';
 import { PlaceFinder } from './place-finder.ts';
 import { placeForm } from './place-form.ts';
 import { readWeatherText } from './read-weather-text.ts';
+import { readingsSection } from './readings-section.ts';
 import { weatherStyles } from './runnel-weather.styles.ts';
 import { serviceSection } from './service-section.ts';
 import { failureWords, sessionStatus } from './session-words.ts';
@@ -47,6 +48,7 @@ export class WeatherBody {
   readonly #session: WeatherSession;
   readonly #drop: DropField;
   readonly #years: SeasonYears;
+  #readingsOpen = false;
   /** Comes after the rest. */
   #unusual: UnusualWeeks | undefined;
 
@@ -77,6 +79,7 @@ export class WeatherBody {
       toggle: () => {},
     };
     const say = weatherWords(reader.language);
+    const today = todayOf(this.#host.today);
     return html`<h2 part="title">${say.title}</h2>
       ${placeForm(context, this.#finder)}
       ${view.readOnly ? nothing : this.#sources(view, plan, reader)}
@@ -87,8 +90,15 @@ export class WeatherBody {
         <summary>${say.climate.table}</summary>
         <div class="part-body">${climateForm(context)}</div>
       </details>
+      ${readingsSection(context, today, {
+        isOpen: this.#readingsOpen,
+        toggle: (isOpen) => {
+          this.#readingsOpen = isOpen;
+          this.#host.requestUpdate();
+        },
+      })}
       ${yearsSection(context, this.#years)}
-      ${this.#unusual?.render(context, todayOf(this.#host.today), () => this.#undo()) ?? nothing}`;
+      ${this.#unusual?.render(context, today, () => this.#undo()) ?? nothing}`;
   }
 
   #sources(view: PlanView, plan: Plan, reader: Reader): TemplateResult {
@@ -97,10 +107,14 @@ export class WeatherBody {
     const today = todayOf(this.#host.today);
     const service = weatherServiceOf(view.weatherService, document.baseURI);
     const session = this.#session;
+    const preview = (origin: 'service' | 'file') =>
+      state.step === 'file' && session.origin === origin
+        ? filePreview(state, { plan, reader, today }, session)
+        : nothing;
     const asks =
       service === undefined
         ? nothing
-        : html`${serviceSection({ service, plan, reader, today, session })}${this.#progress('service', view, reader)}`;
+        : html`${serviceSection({ service, plan, reader, today, session })}${preview('service')}${this.#progress('service', view, reader)}`;
     return html`${asks}
       <h3>${say.file.title}</h3>
       <p class="quiet">${say.file.says}</p>
@@ -108,7 +122,7 @@ export class WeatherBody {
         ${fileButton({ words: say.file.choose, accept: WEATHER_FILES, onFile: (file) => this.#open(file) })}
         <span class="quiet">${say.file.drop}</span>
       `)}
-      ${state.step === 'file' ? filePreview(state, { plan, reader, today }, session) : nothing}
+      ${preview('file')}
       ${this.#progress('file', view, reader)}`;
   }
 

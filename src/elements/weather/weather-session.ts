@@ -5,7 +5,8 @@ import type { DailyRecord } from '../../engine/record/daily-record.ts';
 import type { WeatherFile, WeatherFileChoice, WeatherFileRefusal } from '../../exchange/weather-file/weather-file.ts';
 import type { ServiceFailure } from '../../exchange/weather-service/request-weather.ts';
 import type { ClimateChoice, ClimateTaken } from '../../exchange/weather-take/take-climate.ts';
-import type { ReadingsTaken } from '../../exchange/weather-take/take-readings.ts';
+import type { ReadingsChoice } from '../../exchange/weather-take/take-readings.ts';
+import type { SeasonTaken } from '../../exchange/weather-take/take-season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
@@ -24,7 +25,7 @@ export type SessionState =
       readonly bridge: boolean;
     }
   | { readonly step: 'took-climate'; readonly taken: ClimateTaken; readonly after: Plan }
-  | { readonly step: 'took-season'; readonly taken: ReadingsTaken; readonly hasForecast: boolean; readonly after: Plan }
+  | { readonly step: 'took-season'; readonly taken: SeasonTaken; readonly after: Plan }
   | { readonly step: 'failed'; readonly why: SessionFailure };
 
 export type SessionFailure =
@@ -102,10 +103,22 @@ export class WeatherSession implements ReactiveController {
     await this.#climate(record, choice, turn);
   }
 
-  async takeSeason(record: DailyRecord, today: string): Promise<void> {
+  async takeSeason(record: DailyRecord, today: string, bridge: boolean): Promise<void> {
     const turn = this.#begin();
     const work = await this.#work(turn);
-    if (work !== undefined) await this.#season(work, [record], today);
+    if (work !== undefined) await this.#season(work, [record], today, { source: 'file', bridge });
+  }
+
+  /** A file at an address: fetched, then shown for what it is as one that was chosen. */
+  async openAddress(name: string, address: URL): Promise<void> {
+    const turn = this.#begin();
+    this.origin = 'service';
+    this.#show({ step: 'busy', what: 'asking' });
+    const work = await this.#work(turn);
+    const text = work && (await this.#answer(work, address, turn));
+    if (text === undefined) return;
+    this.#text = text;
+    await this.#read(name, {}, turn);
   }
 
   /** Asks for every address in turn; the records come in the order of the addresses. */
@@ -120,11 +133,9 @@ export class WeatherSession implements ReactiveController {
     if (work === undefined) return;
     const files: WeatherFile[] = [];
     for (const address of addresses) {
-      const answer = await work.requestWeather(address, { signal: this.#wait.signal });
-      if (turn !== this.#turn) return;
-      if (!answer.ok)
-        return answer.why.code === 'cancelled' ? undefined : this.#fail({ from: 'service', why: answer.why });
-      const file = await sliced(work.weatherFileSteps(answer.text), () => turn === this.#turn);
+      const text = await this.#answer(work, address, turn);
+      if (text === undefined) return;
+      const file = await sliced(work.weatherFileSteps(text), () => turn === this.#turn);
       if (file === undefined) return;
       if (file.record === undefined) return this.#fail({ from: 'answer', why: file.refused ?? { code: 'no-days' } });
       files.push(file);
@@ -142,7 +153,17 @@ export class WeatherSession implements ReactiveController {
       work,
       files.flatMap(({ record }) => (record === undefined ? [] : [record])),
       today,
+      { source: 'service' },
     );
+  }
+
+  /** Undefined, and said so, where none comes; undefined where something else was asked for since. */
+  async #answer(work: Work, address: URL, turn: number): Promise<string | undefined> {
+    const answer = await work.requestWeather(address, { signal: this.#wait.signal });
+    if (turn !== this.#turn) return undefined;
+    if (answer.ok) return answer.text;
+    if (answer.why.code !== 'cancelled') this.#fail({ from: 'service', why: answer.why });
+    return undefined;
   }
 
   async #climate(record: DailyRecord, choice: (plan: Plan) => ClimateChoice, turn: number): Promise<void> {
@@ -157,30 +178,17 @@ export class WeatherSession implements ReactiveController {
     if (after !== undefined) this.#show({ step: 'took-climate', taken, after });
   }
 
-  async #season(work: Work, records: readonly DailyRecord[], today: string): Promise<void> {
+  async #season(work: Work, records: readonly DailyRecord[], today: string, choice: ReadingsChoice): Promise<void> {
     const { plan } = this.#plan.view;
     if (plan === undefined) return;
     const day = dayNumber(today);
-    let [filled, typed, missing] = [0, 0, 0];
-    let hasForecast = false;
-    const edits: Edit[] = [];
-    for (const record of records) {
-      const taken = work.takeReadings(record, plan, day);
-      filled += taken.filled;
-      typed = Math.max(typed, taken.typed);
-      missing = taken.missing;
-      if (taken.edit !== undefined) edits.push(taken.edit);
-      const forecast = work.takeForecast(record, plan, day);
-      hasForecast ||= forecast !== undefined;
-      if (forecast !== undefined) edits.push(forecast);
-    }
-    if (edits.length === 0) {
+    const taken = work.takeSeason(records, plan, day, choice);
+    if (taken.edit === undefined) {
       this.#fail({ from: day <= dayNumber(plan.season.firstDay) ? 'not-started' : 'nothing-new' });
       return;
     }
-    const after = await this.#apply({ type: 'together', action: 'take-readings', edits });
-    if (after === undefined) return;
-    this.#show({ step: 'took-season', taken: { edit: undefined, filled, typed, missing }, hasForecast, after });
+    const after = await this.#apply(taken.edit);
+    if (after !== undefined) this.#show({ step: 'took-season', taken, after });
   }
 
   async #apply(edit: Edit): Promise<Plan | undefined> {

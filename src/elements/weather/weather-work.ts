@@ -3,4 +3,4 @@
 export { weatherFileSteps } from '../../exchange/weather-file/read-weather-file.ts';
 export { requestWeather } from '../../exchange/weather-service/request-weather.ts';
 export { climateSteps } from '../../exchange/weather-take/take-climate.ts';
-export { takeForecast, takeReadings } from '../../exchange/weather-take/take-readings.ts';
+export { takeSeason } from '../../exchange/weather-take/take-season.ts';

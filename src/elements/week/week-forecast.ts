@@ -122,7 +122,7 @@ function forecastEdit(
 ): Edit {
   const before = log?.forecasts?.find((forecast) => forecast.issued === issued)?.days ?? {};
   const { [day]: known = {}, ...others } = before;
-  const after: ForecastDay = changed<ForecastDay>(known, change);
+  const after: ForecastDay = changed<ForecastDay>(known, { ...change, source: undefined });
   const days = Object.keys(after).length === 0 ? others : { ...others, [day]: after };
   const sorted = Object.fromEntries(Object.entries(days).sort(([one], [other]) => (one < other ? -1 : 1)));
   return { type: 'set-forecast', issued, days: Object.keys(sorted).length === 0 ? undefined : sorted };

@@ -4,6 +4,7 @@ import { runThrough } from '../../engine/run-through.ts';
 import { fromSi, type Quantity, type UnitSystem } from '../../engine/units.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { roundByShare, roundForPerson } from '../../plan/edits/round-for-person.ts';
+import { readingSource, withSources } from '../../plan/reading-sources.ts';
 import type { Plan, PlanDay } from '../../plan/schema/plan-schema.ts';
 import { dailyWeatherSteps, type FileDay, type WeatherUnits } from '../weather-file/read-daily-weather.ts';
 import type { ImportChange, ImportPreview, RowFault } from './imported.ts';
@@ -51,7 +52,11 @@ export function* weatherSteps(
     const day = isoDate(each.day);
     const before = plan.log?.days?.[day];
     const read = inPlanUnits(each, file.units, plan.units);
-    const weather = { ...before, ...read };
+    const weather = withSources({ ...before, ...read }, (reading) =>
+      reading !== 'eto' && read[reading] !== undefined && read[reading] !== before?.[reading]
+        ? 'file'
+        : before && readingSource(before, reading),
+    );
     const fault = disagreement(each, weather);
     if (fault !== undefined) {
       faults.push(fault);

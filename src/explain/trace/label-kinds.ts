@@ -1,14 +1,21 @@
 /** What the values of steps are, each with what its label names. `language/en/trace-labels.ts` has the labels. */
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import type { ReadingOrigin } from '../../engine/garden-weather.ts';
 import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import type { GroundLabels } from './ground-label-kinds.ts';
 import type { Named, NumberedLine, OfDay, OfLine, OfMonth } from './label-about.ts';
 
+export interface DaysRead {
+  readonly days: number;
+  /** Of readings that nobody typed. */
+  readonly from?: ReadingOrigin;
+}
+
 interface WeatherLabels {
-  readonly 'eto-days': { readonly days: number; readonly method: (typeof ETO_METHODS)[number] };
-  readonly 'rain-days': { readonly days: number; readonly origin: (typeof RAIN_ORIGINS)[number] };
+  readonly 'eto-days': DaysRead & { readonly method: (typeof ETO_METHODS)[number] };
+  readonly 'rain-days': DaysRead & { readonly origin: (typeof RAIN_ORIGINS)[number] };
   readonly 'min-temperature': unknown;
   readonly 'max-temperature': unknown;
   readonly 'vapour-pressure': unknown;

@@ -12,6 +12,12 @@ export const planLogFields = {
   'log.days.*.wind': 'Mean wind speed, at the site’s wind height.',
   'log.days.*.radiationMj': 'Solar radiation.',
   'log.days.*.sunshineHours': 'Hours of bright sunshine.',
+  'log.days.*.source':
+    'Where its rain, reference ET and temperatures come from, together or each: a weather service, a file, or an estimate over a gap. Left out: typed.',
+  'log.days.*.source.rain': 'Where the rain comes from.',
+  'log.days.*.source.eto': 'Where the reference evapotranspiration comes from.',
+  'log.days.*.source.minTemperature': 'Where the lowest temperature comes from.',
+  'log.days.*.source.maxTemperature': 'Where the highest temperature comes from.',
   'log.weeks': 'Totals by week, under any day of the week (its first, when this kit writes it).',
   'log.weeks.*.rain': 'Rain of the week, through the day that it was read.',
   'log.weeks.*.rainThrough':
@@ -30,6 +36,7 @@ export const planLogFields = {
   'log.forecasts.*.days': 'By day, none before the day of issue.',
   'log.forecasts.*.days.*.rain': 'Rain that was expected.',
   'log.forecasts.*.days.*.eto': 'Reference evapotranspiration that was expected.',
+  'log.forecasts.*.days.*.source': 'Where it comes from. Left out: typed.',
   assumed: 'What of the plan was filled in without anybody having said so, for it to be shown as such.',
   choices: 'What was set by hand, by zone and a day of the week.',
   'choices.*.*.minutes': 'Minutes of the whole week, set by hand.',

@@ -1,26 +1,28 @@
 /** What the trace calls the values of its steps, with the symbols that their formulas use. */
 import type { ETO_METHODS } from '../../engine/climate/daily-eto.ts';
+import type { ReadingOrigin } from '../../engine/garden-weather.ts';
 import type { Names } from '../../engine/names.ts';
 import type { RAIN_ORIGINS } from '../../engine/rain/daily-rain.ts';
 import type { Named, OfDay, OfLine, OfMonth } from '../../explain/trace/label-about.ts';
+import type { DaysRead } from '../../explain/trace/label-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { TraceLabels } from '../trace-words.ts';
 
-const ETO_FROM: Readonly<Record<(typeof ETO_METHODS)[number], string>> = {
+type DaysFrom = (typeof ETO_METHODS)[number] | (typeof RAIN_ORIGINS)[number] | ReadingOrigin;
+
+const FROM: Readonly<Record<DaysFrom, string>> = {
   normals: 'from the normals',
   observed: 'as measured',
+  'observed-day': 'as measured',
   'penman-monteith': 'by Penman-Monteith',
   'hargreaves-samani': 'by Hargreaves-Samani',
   'observed-week': 'from the measured total of the week',
   forecast: 'as forecast',
-};
-
-const RAIN_FROM: Readonly<Record<(typeof RAIN_ORIGINS)[number], string>> = {
-  normals: 'from the normals',
-  'observed-day': 'as measured',
-  'observed-week': 'from the measured total of the week',
-  forecast: 'as forecast',
+  // Nobody typed these.
+  service: 'from the weather service',
+  file: 'from a file',
+  estimate: 'estimated',
 };
 
 const DAYS = { one: 'day', other: 'days' };
@@ -51,10 +53,14 @@ const perLine =
     `${what}${ofLine(format, of)}`;
 
 export const traceLabels = {
-  'eto-days': ({ count }: Format, of: { readonly days: number; readonly method: (typeof ETO_METHODS)[number] }) =>
-    `${count(of.days, DAYS)} ${ETO_FROM[of.method]}`,
-  'rain-days': ({ count }: Format, of: { readonly days: number; readonly origin: (typeof RAIN_ORIGINS)[number] }) =>
-    `${count(of.days, DAYS)} ${RAIN_FROM[of.origin]}`,
+  'eto-days': (
+    { count }: Format,
+    { days, method, from }: DaysRead & { readonly method: (typeof ETO_METHODS)[number] },
+  ) => `${count(days, DAYS)} ${FROM[from ?? method]}`,
+  'rain-days': (
+    { count }: Format,
+    { days, origin, from }: DaysRead & { readonly origin: (typeof RAIN_ORIGINS)[number] },
+  ) => `${count(days, DAYS)} ${FROM[from ?? origin]}`,
   'min-temperature': 'Lowest temperature Tmin',
   'max-temperature': 'Highest temperature Tmax',
   'vapour-pressure': 'Vapor pressure ea',

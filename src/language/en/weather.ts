@@ -84,6 +84,34 @@ export const weather = {
     help: ({ count }: Format, years: number) =>
       `The season was run over ${count(years, YEARS)}, each with its own rain and ETo. They are ranked by the water that the garden needs.`,
   },
+  season: {
+    title: 'Readings of this season',
+    notBegun: ({ day }: Format, first: number) => `The season begins on ${day(first, 'full')}.`,
+    counts: {
+      rain: ({ list }: Format, parts: readonly string[]) => `Rain: ${list(parts)}.`,
+      eto: ({ list }: Format, parts: readonly string[]) => `Reference ET: ${list(parts)}.`,
+    },
+    days: ({ count }: Format, days: number, from: string) => `${count(days, DAYS)} ${from}`,
+    from: {
+      typed: 'typed',
+      week: 'in a typed total of the week',
+      file: 'from a file',
+      service: 'from the weather service',
+      estimate: 'estimated over a gap',
+      temperatures: 'from low and high',
+      none: 'not read (usual weather stands in)',
+    },
+    /** `issued`: the day of the forecast. */
+    ahead: ({ count, day }: Format, days: number, issued: number) =>
+      `Forecast of ${day(issued)}: ${count(days, DAYS)} to come.`,
+    help: 'What you type always wins: rain in “This week” or on the sheet. Figures from a service can be refreshed; typed ones stay.',
+    table: 'Day by day',
+    day: 'Day',
+    rain: 'Rain',
+    eto: 'ETo',
+    lowHigh: (low: string, high: string) => `${low} to ${high}`,
+    forecast: (from: string) => `forecast, ${from}`,
+  },
   unusual: {
     title: 'A hot week, a dry month',
     about:
@@ -127,6 +155,7 @@ export const weather = {
     /** What leaves the page. `where`: servers. */
     says: ({ number }: Format, latitudeDeg: number, longitudeDeg: number, where: string) =>
       `Sends latitude ${number(latitudeDeg, 2)} and longitude ${number(longitudeDeg, 2)} (rounded to 0.05°) to ${where} when you press, and nothing before.`,
+    file: 'Get the file',
     fileSays: (where: string) => `Fetches a file from ${where} when you press. Nothing about your garden is sent.`,
     climate: 'Get climate and years',
     season: 'Get this season’s weather',
@@ -136,8 +165,12 @@ export const weather = {
     cancel: 'Cancel',
     gotClimate: ({ count }: Format, first: number, last: number, years: number) =>
       `Climate of ${first} to ${last} is in the plan, with ${count(years, YEARS)} of daily weather.`,
-    gotSeason: ({ count }: Format, days: number, typed: number) =>
-      `${count(days, DAYS)} filled in.${typed === 0 ? '' : ` Your own readings of ${count(typed, DAYS)} stay.`}`,
+    filled: ({ count }: Format, days: number) => `${count(days, DAYS)} filled in.`,
+    refreshed: ({ count }: Format, days: number) =>
+      `Newer figures for ${count(days, DAYS)} that were filled in before.`,
+    kept: ({ count }: Format, days: number) =>
+      `Readings of ${count(days, DAYS)} that you typed or took from a file stay as they are.`,
+    estimated: ({ count }: Format, days: number) => `On ${count(days, DAYS)} a gap is filled with an estimate.`,
     gotForecast: 'The forecast is in the plan.',
     nothingNew: 'Nothing new: every day that has passed is filled in already.',
     missing: ({ count }: Format, days: number) => `No rain is known for ${count(days, DAYS)}: usual rain stands in.`,

@@ -1,6 +1,7 @@
 /** Edits of the observed weather, of forecasts and of the climate. */
 
 import { dayNumber, isIsoDate } from '../../engine/calendar.ts';
+import { readingSource, withSources } from '../reading-sources.ts';
 import { sameData } from '../same-data.ts';
 import type { Plan, PlanDay, PlanDeparture, PlanForecast, PlanWeek } from '../schema/plan-schema.ts';
 import { weekDays } from '../season-weeks.ts';
@@ -22,7 +23,7 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
     case 'set-day-weather':
       return withDay(plan, edit.day, edit.weather);
     case 'change-day-weather':
-      return withDay(plan, edit.day, changed(ownValue(plan.log?.days, edit.day) ?? {}, edit.change));
+      return withDay(plan, edit.day, changedDay(ownValue(plan.log?.days, edit.day) ?? {}, edit.change));
     case 'set-forecast':
       return withForecast(plan, edit.issued, edit.days);
     case 'set-climate': {
@@ -38,6 +39,16 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
 function withDay(plan: Plan, day: string, weather: PlanDay = {}): Plan {
   const isCleared = sameData(weather, {});
   return withLog(plan, { days: withKey(plan.log?.days, day, isCleared ? undefined : weather) });
+}
+
+/** Readings that are named count as typed, unless the change says where they come from. */
+function changedDay(before: PlanDay, change: Change<PlanDay>): PlanDay {
+  const after = changed(before, change);
+  if (before.source === undefined || Object.hasOwn(change, 'source')) return after;
+  const sourced = withSources(after, (reading) =>
+    Object.hasOwn(change, reading) ? undefined : readingSource(before, reading),
+  );
+  return sameData(sourced, before) ? before : sourced;
 }
 
 type WeekRainEdit = Extract<WeatherEdit, { type: 'set-week-rain' }>;

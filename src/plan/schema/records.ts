@@ -11,6 +11,25 @@ export const MINUTES_A_WEEK = 7 * 24 * 60;
 /** Minutes of a whole week. */
 export const weekMinutes = range(0, MINUTES_A_WEEK, 'minutesPerWeek');
 
+/** Readings of a day that can come from elsewhere than a person's hand. */
+export const SOURCED_READINGS = ['rain', 'eto', 'minTemperature', 'maxTemperature'] as const;
+
+/** Where they come from then: a weather service, a file, or a line over a gap between the days before and after. */
+export const READING_SOURCES = ['service', 'file', 'estimate'] as const;
+
+const readingSource = v.picklist(READING_SOURCES);
+
+/** Of all such readings of the day, or by reading; what is left out was typed. */
+const daySource = v.union([
+  readingSource,
+  fields({
+    rain: v.optional(readingSource),
+    eto: v.optional(readingSource),
+    minTemperature: v.optional(readingSource),
+    maxTemperature: v.optional(readingSource),
+  }),
+]);
+
 export function observedDaySchema(system: UnitSystem) {
   return fields({
     rain: v.optional(quantity('depth', system)),
@@ -23,6 +42,7 @@ export function observedDaySchema(system: UnitSystem) {
     wind: v.optional(quantity('windSpeed', system)),
     radiationMj: v.optional(range(0, 50, 'MJ/m²')),
     sunshineHours: v.optional(range(0, 24, 'hours')),
+    source: v.optional(daySource),
   });
 }
 
@@ -57,6 +77,7 @@ export function forecastSchema(system: UnitSystem) {
   const forecastDay = fields({
     rain: v.optional(quantity('depth', system)),
     eto: v.optional(quantity('depth', system)),
+    source: v.optional(readingSource),
   });
   return fields({ issued: isoDay, days: v.record(isoDay, forecastDay) });
 }

@@ -2,6 +2,7 @@
 import { type DayNumber, dayNumber } from '../../engine/calendar.ts';
 import type { Forecast, ForecastDay, ObservedDay, ObservedWeather, ObservedWeek } from '../../engine/garden.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import { readingSource } from '../reading-sources.ts';
 import type { PlanDay, PlanForecast, PlanLog, PlanWeek } from '../schema/plan-schema.ts';
 import { inSi, present } from './in-si.ts';
 import { memoize } from './memoize.ts';
@@ -62,7 +63,9 @@ const observedDay = memoize(
   (day: PlanDay, { units }: InUnits): ObservedDay =>
     present({
       rainMm: inSi(day.rain, 'depth', units),
+      rainFrom: readingSource(day, 'rain'),
       etoMm: inSi(day.eto, 'depth', units),
+      etoFrom: readingSource(day, 'eto'),
       minTemperatureC: inSi(day.minTemperature, 'temperature', units),
       maxTemperatureC: inSi(day.maxTemperature, 'temperature', units),
       dewPointC: inSi(day.dewPoint, 'temperature', units),

@@ -134,12 +134,86 @@ describe('runnel-weather', () => {
     page.find('[name="ask-season"]').click();
     await until(() => page.provider.plan?.log?.forecasts !== undefined, 'the forecast is in the plan');
     const log = page.provider.plan?.log;
-    expect(log?.days?.['2027-06-08']).to.deep.equal({ rain: 0.7, eto: 0.1 });
-    expect(log?.days?.['2027-06-14']).to.deep.equal({ rain: 0, eto: 0.1 });
+    expect(log?.days?.['2027-06-08']).to.deep.equal({ rain: 0.7, eto: 0.1, source: { eto: 'service' } });
+    expect(log?.days?.['2027-06-14']).to.deep.equal({ rain: 0, eto: 0.1, source: 'service' });
     expect(log?.days?.['2027-06-15']).to.equal(undefined);
     expect(log?.forecasts?.[0]?.issued).to.equal(TODAY);
     expect(Object.keys(log?.forecasts?.[0]?.days ?? {})).to.have.length(10);
     expect(net.asked).to.have.length(1);
+    await quiet(page.element);
+    const counts = [...page.root.querySelectorAll('.season li')].map((item) =>
+      item.textContent?.replaceAll('\u00a0', ' '),
+    );
+    expect(counts).to.deep.equal([
+      'Rain: 1 day typed and 7 days from the weather service.',
+      'Reference ET: 8 days from the weather service.',
+    ]);
+    expect(page.root.querySelector('.season table')).to.equal(null);
+    page.find<HTMLDetailsElement>('.season details').open = true;
+    await until(() => page.root.querySelector('.season table') !== null, 'the days are shown');
+    const rows = [...page.root.querySelectorAll('.season tbody tr')].map((row) => row.textContent ?? '');
+    expect(rows).to.have.length(18);
+    expect(rows.at(-2)).to.contain('0.70').and.to.contain('typed').and.to.contain('from the weather service');
+    expect(rows[0]).to.contain('forecast, from the weather service');
+  });
+
+  it('asks anew: what came from the service becomes newer, what was typed since stays', async () => {
+    const page = await shown({ site: { ...mixedGarden().site, longitude: -122 } });
+    page.find('[name="ask-season"]').click();
+    await until(() => page.root.querySelector('[name="undo"]') !== null, 'the season is filled in');
+    page.provider.edit({ type: 'change-day-weather', day: '2027-06-09', change: { rain: 0.3 } });
+    net.restore();
+    net = network(
+      (url) =>
+        new Response(
+          answer(dayNumber(TODAY) - Number(url.searchParams.get('past_days')), dayNumber(TODAY) + 9).replaceAll(
+            '2.54',
+            '5.08',
+          ),
+        ),
+    );
+    await quiet(page.element);
+    page.find('[name="ask-season"]').click();
+    await until(() => page.provider.plan?.log?.days?.['2027-06-10']?.eto === 0.2, 'the service says other figures');
+    expect(page.provider.plan?.log?.days?.['2027-06-09']).to.deep.equal({
+      rain: 0.3,
+      eto: 0.2,
+      source: { eto: 'service' },
+    });
+    await quiet(page.element);
+    expect(page.text())
+      .to.match(/Newer figures for 8\sdays/)
+      .and.to.match(/Readings of 1\sday that you typed/);
+  });
+
+  it('fetches a club’s own file when asked, and shows it as one that was chosen', async () => {
+    net.restore();
+    const rows = Array.from(
+      { length: 70 },
+      (_, index) => `${isoDate(dayNumber('2027-05-01') + index)},0,${index === 40 ? '' : 20},10`,
+    );
+    net = network(() => new Response(['date,precipitation,temp_max,temp_min', ...rows].join('\n')));
+    const page = await shown({}, 'https://club.example/weather/days%202027.csv');
+    expect(net.asked).to.have.length(0);
+    page.find('[name="ask-file"]').click();
+    await until(() => page.root.querySelector('.preview select') !== null, 'its units are asked for');
+    expect(net.asked.map(({ href }) => href)).to.deep.equal(['https://club.example/weather/days%202027.csv']);
+    expect(page.text()).to.contain('days 2027.csv');
+    const choice = page.find<HTMLSelectElement>('.preview select');
+    choice.value = 'metric';
+    choice.dispatchEvent(new Event('change'));
+    await until(() => page.root.querySelector('[name="take-season"]') !== null, 'it is understood');
+    page.find('.preview input[type="checkbox"]').click();
+    await quiet(page.element);
+    page.find('[name="take-season"]').click();
+    await until(() => page.provider.plan?.log?.days !== undefined, 'the season is filled in');
+    expect(page.provider.plan?.log?.days?.['2027-06-09']).to.deep.equal({
+      ...{ rain: 0, minTemperature: 50, maxTemperature: 68 },
+      source: 'file',
+    });
+    expect(page.provider.plan?.log?.days?.['2027-06-10']?.source).to.deep.equal({
+      ...{ rain: 'file', minTemperature: 'file', maxTemperature: 'estimate' },
+    });
   });
 
   for (const [name, respond, says] of [

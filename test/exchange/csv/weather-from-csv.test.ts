@@ -68,7 +68,7 @@ describe('weatherFromCsv', () => {
     const preview = weatherFromCsv('Date,Low\n2027-05-01,70\n2027-05-02,50\n', before);
     expect(preview.faults).toEqual([{ code: 'high-below-low-of-day', line: 2, value: '70, 60' }]);
     expect(preview.changes.map(({ day }) => day)).toEqual(['2027-05-02']);
-    expect(taken(before, preview).log?.days?.['2027-05-02']).toEqual({ minTemperature: 50 });
+    expect(taken(before, preview).log?.days?.['2027-05-02']).toEqual({ minTemperature: 50, source: 'file' });
   });
 
   it.each([

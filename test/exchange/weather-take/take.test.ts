@@ -3,11 +3,15 @@ import { dayNumber, dayNumberOf } from '../../../src/engine/calendar.ts';
 import type { DailyRecord } from '../../../src/engine/record/daily-record.ts';
 import { takeClimate } from '../../../src/exchange/weather-take/take-climate.ts';
 import { takeForecast, takeReadings } from '../../../src/exchange/weather-take/take-readings.ts';
+import { takeSeason } from '../../../src/exchange/weather-take/take-season.ts';
 import { tryEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { convertUnits } from '../../../src/plan/edits/convert-units.ts';
+import { readPlan } from '../../../src/plan/reading/read-plan.ts';
+import { writePlan } from '../../../src/plan/reading/write-plan.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { oneBed } from '../../support/small-plans.ts';
 
+const SERVICE = { source: 'service' } as const;
 const FIRST = '2027-05-03';
 const first = dayNumber(FIRST);
 const plan = oneBed({ season: { firstDay: FIRST, weeks: 4 } });
@@ -33,8 +37,8 @@ function applied(before: Plan, edit: ReturnType<typeof takeForecast>): Plan {
 
 describe('readings of the season', () => {
   it('fill the days before today, in the season, in the plan’s units', () => {
-    const taken = takeReadings(record(40), plan, first + 5);
-    expect(taken).toMatchObject({ filled: 5, typed: 0, missing: 0 });
+    const taken = takeReadings(record(40), plan, first + 5, SERVICE);
+    expect(taken).toMatchObject({ filled: 5, refreshed: 0, kept: 0, missing: 0 });
     const { log } = applied(plan, taken.edit);
     expect(Object.keys(log?.days ?? {})).toEqual([
       '2027-05-03',
@@ -43,8 +47,9 @@ describe('readings of the season', () => {
       '2027-05-06',
       '2027-05-07',
     ]);
-    expect(log?.days?.['2027-05-03']).toEqual({ rain: 0.1, eto: 0.2 });
-    expect(takeReadings(record(40), applied(plan, taken.edit), first + 5)).toMatchObject({ edit: undefined, typed: 5 });
+    expect(log?.days?.['2027-05-03']).toEqual({ rain: 0.1, eto: 0.2, source: 'service' });
+    const again = takeReadings(record(40), applied(plan, taken.edit), first + 5, SERVICE);
+    expect(again).toMatchObject({ edit: undefined, filled: 0, refreshed: 0, kept: 0 });
   });
 
   it('leave what was typed: a day’s own, and a total as far as it was read', () => {
@@ -55,27 +60,112 @@ describe('readings of the season', () => {
         weeks: { '2027-05-10': { rain: 1, rainThrough: '2027-05-12' } },
       },
     };
-    const { days } = applied(typed, takeReadings(record(40), typed, first + 14).edit).log ?? {};
-    expect(days?.['2027-05-03']).toEqual({ rain: 0.5, eto: 0.2 });
-    expect(days?.['2027-05-04']).toEqual({ minTemperature: 40, maxTemperature: 60, rain: 0.1 });
-    expect(days?.['2027-05-12']).toEqual({ eto: 0.2 });
-    expect(days?.['2027-05-13']).toEqual({ rain: 0.1, eto: 0.2 });
+    const { days } = applied(typed, takeReadings(record(40), typed, first + 14, SERVICE).edit).log ?? {};
+    expect(days?.['2027-05-03']).toEqual({ rain: 0.5, eto: 0.2, source: { eto: 'service' } });
+    expect(days?.['2027-05-04']).toEqual({
+      ...{ minTemperature: 40, maxTemperature: 60, rain: 0.1 },
+      source: { rain: 'service' },
+    });
+    expect(days?.['2027-05-12']).toEqual({ eto: 0.2, source: 'service' });
+    expect(days?.['2027-05-13']).toEqual({ rain: 0.1, eto: 0.2, source: 'service' });
   });
 
   it('say which days lack rain, and take temperatures where there is no reference ET', () => {
     const rainMm = new Float64Array(40).fill(0);
     rainMm.fill(Number.NaN, 4, 6);
-    const taken = takeReadings(record(40, { rainMm, etoMm: new Float64Array(40).fill(Number.NaN) }), plan, first + 4);
+    const taken = takeReadings(
+      record(40, { rainMm, etoMm: new Float64Array(40).fill(Number.NaN) }),
+      plan,
+      first + 4,
+      SERVICE,
+    );
     expect(taken.missing).toBe(2);
-    expect(applied(plan, taken.edit).log?.days?.['2027-05-04']).toEqual({ minTemperature: 50, maxTemperature: 68 });
+    expect(applied(plan, taken.edit).log?.days?.['2027-05-04']).toEqual({
+      ...{ minTemperature: 50, maxTemperature: 68 },
+      source: 'service',
+    });
   });
 
-  it('of days to come are a forecast of today', () => {
-    const { log } = applied(plan, takeForecast(record(12), plan, first + 7));
-    expect(log?.forecasts).toEqual([
-      { issued: '2027-05-10', days: { '2027-05-10': { rain: 0.1, eto: 0.2 }, '2027-05-11': { rain: 0.1, eto: 0.2 } } },
-    ]);
-    expect(takeForecast(record(12), plan, first + 60)).toBeUndefined();
+  it('of days to come are a forecast of today, and leave what was typed of it', () => {
+    const day = { rain: 0.1, eto: 0.2, source: 'service' } as const;
+    const { log } = applied(plan, takeForecast(record(12), plan, first + 7, SERVICE));
+    expect(log?.forecasts).toEqual([{ issued: '2027-05-10', days: { '2027-05-10': day, '2027-05-11': day } }]);
+    expect(takeForecast(record(12), plan, first + 60, SERVICE)).toBeUndefined();
+    const typed: Plan = {
+      ...plan,
+      log: { forecasts: [{ issued: '2027-05-10', days: { '2027-05-11': { rain: 1 } } }] },
+    };
+    const both = applied(typed, takeForecast(record(12), typed, first + 7, SERVICE));
+    expect(both.log?.forecasts?.[0]?.days).toEqual({ '2027-05-10': day, '2027-05-11': { rain: 1 } });
+    expect(takeForecast(record(12), both, first + 7, SERVICE)).toBeUndefined();
+  });
+});
+
+describe('where a reading comes from', () => {
+  const rainy = (days: number, mm: number) => record(days, { rainMm: new Float64Array(days).fill(mm) });
+  const day = '2027-05-04';
+  const filled = applied(plan, takeReadings(record(40), plan, first + 5, SERVICE).edit);
+
+  it('lets a service say it anew, and never touches what was typed since', () => {
+    const typed = applied(filled, { type: 'change-day-weather', day, change: { rain: 0.7 } });
+    expect(typed.log?.days?.[day]).toEqual({ rain: 0.7, eto: 0.2, source: { eto: 'service' } });
+    const again = takeReadings(rainy(40, 5.08), typed, first + 5, SERVICE);
+    expect(again).toMatchObject({ filled: 0, refreshed: 4, kept: 1 });
+    const { days } = applied(typed, again.edit).log ?? {};
+    expect(days?.[day]).toEqual({ rain: 0.7, eto: 0.2, source: { eto: 'service' } });
+    expect(days?.['2027-05-05']).toEqual({ rain: 0.2, eto: 0.2, source: 'service' });
+  });
+
+  it('counts a figure that is typed as the service had it as typed, and one without a word as typed', () => {
+    const same = applied(filled, { type: 'change-day-weather', day, change: { rain: 0.1, eto: 0.2 } });
+    expect(same.log?.days?.[day]).toEqual({ rain: 0.1, eto: 0.2 });
+    const older: Plan = { ...plan, log: { days: { [day]: { rain: 0.1, eto: 0.2 } } } };
+    expect(takeReadings(rainy(40, 5.08), older, first + 2, SERVICE)).toMatchObject({
+      filled: 1,
+      refreshed: 0,
+      kept: 1,
+    });
+  });
+
+  it('lets a file take the place of a service, and not the other way round', () => {
+    const fromFile = applied(filled, takeReadings(rainy(40, 5.08), filled, first + 5, { source: 'file' }).edit);
+    expect(fromFile.log?.days?.[day]).toEqual({ rain: 0.2, eto: 0.2, source: 'file' });
+    expect(takeReadings(record(40), fromFile, first + 5, SERVICE)).toMatchObject({ edit: undefined, kept: 5 });
+  });
+
+  it('is an estimate where a gap was bridged, which anything else replaces', () => {
+    const hole = new Float64Array(40).fill(5.08);
+    hole[5] = Number.NaN;
+    const gap = { ...record(40, { etoMm: hole }) };
+    const bridged = takeReadings(gap, plan, first + 5, { source: 'file', bridge: true });
+    expect(bridged).toMatchObject({ filled: 5, estimated: 1 });
+    const plain = takeReadings(gap, plan, first + 5, { source: 'file' });
+    expect(plain).toMatchObject({ filled: 5, estimated: 0 });
+    const after = applied(plan, bridged.edit);
+    expect(after.log?.days?.['2027-05-05']).toEqual({ rain: 0.1, eto: 0.2, source: { rain: 'file', eto: 'estimate' } });
+    const better = record(40, { etoMm: new Float64Array(40).fill(2.54) });
+    const { days } = applied(after, takeReadings(better, after, first + 5, SERVICE).edit).log ?? {};
+    expect(days?.['2027-05-05']).toEqual({ rain: 0.1, eto: 0.1, source: { rain: 'file', eto: 'service' } });
+    expect(days?.['2027-05-04']).toEqual({ rain: 0.1, eto: 0.2, source: 'file' });
+  });
+
+  it('survives a change of units, saving and undo, and only known sources are read', () => {
+    expect(convertUnits(filled, 'metric').log?.days?.[day]).toEqual({ rain: 2.54, eto: 5.08, source: 'service' });
+    const read = readPlan(writePlan(filled));
+    expect(read.ok && read.plan.log).toEqual(filled.log);
+    const hostile = writePlan(filled).replace(
+      '"source": "service"',
+      '"source": { "__proto__": "service", "rain": "typed" }',
+    );
+    expect(readPlan(hostile).ok).toBe(false);
+  });
+
+  it('of a season’s beginning and its last days together is one step, and tells what neither has', () => {
+    const early = { ...record(6), firstDay: first };
+    const late = { ...record(3), firstDay: first + 7 };
+    const taken = takeSeason([late, early], plan, first + 10, SERVICE);
+    expect(taken).toMatchObject({ filled: 9, missing: 1, hasForecast: false });
+    expect(Object.keys(applied(plan, taken.edit).log?.days ?? {})).toHaveLength(9);
   });
 });
 

@@ -169,6 +169,28 @@ describe('the trace of reference ET says of each day what it rests on', () => {
     });
   });
 
+  it('by where each reading comes from, typed ones first', () => {
+    const read: readonly [number, ObservedDay][] = [
+      [FIRST_DAY, { rainMm: 4, etoMm: 5 }],
+      [FIRST_DAY + 1, { rainMm: 3, rainFrom: 'service', etoMm: 2, etoFrom: 'service' }],
+      [FIRST_DAY + 2, { rainMm: 2, rainFrom: 'file', etoMm: 1, etoFrom: 'estimate' }],
+    ];
+    const garden = plainGarden(undefined, { observed: { days: new Map(read), weeks: new Map() } });
+    const steps = traceCell(runSeason(garden), { zoneId: 'zone', plantingId: 'bed', week: 0 });
+    const [rain, eto] = ['rain', 'reference-et'].map((id) => steps.find((step) => step.id === id));
+    expect(rain?.inputs.slice(1)).toMatchObject([
+      { label: { id: 'rain-days', days: 1, origin: 'observed-day' }, value: 4 },
+      { label: { id: 'rain-days', days: 1, origin: 'observed-day', from: 'file' }, value: 2 },
+      { label: { id: 'rain-days', days: 1, origin: 'observed-day', from: 'service' }, value: 3 },
+    ]);
+    expect(rain?.source.slice(1)).toEqual([{ id: 'observed' }]);
+    expect(eto?.inputs.map(({ label }) => label).slice(1)).toMatchObject([
+      { days: 1, method: 'observed' },
+      { days: 1, from: 'service' },
+      { days: 1, from: 'estimate' },
+    ]);
+  });
+
   it('where the site asks for Penman-Monteith with less: each estimate, by its place in FAO-56', () => {
     const steps = stepsAt({
       elevationM: undefined,

@@ -5,6 +5,7 @@ import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, input } from '../trace-value.ts';
 import { rainTotalStep } from './rain-total.ts';
+import { byReadingOrigin } from './reading-origins.ts';
 import { departureSteps, normalsStep } from './totals-to-days.ts';
 
 type Origin = (typeof RAIN_ORIGINS)[number];
@@ -12,10 +13,12 @@ type Origin = (typeof RAIN_ORIGINS)[number];
 /** `span` lies within one week and has at least one day. */
 export function rainSteps(season: Season, span: DaySpan): readonly TraceStep[] {
   const { rain } = season.weather;
-  const parts = RAIN_ORIGINS.map((origin, code) => ({
-    origin,
-    indexes: daysIn(span, (index) => rain.origin[index] === code),
-  })).filter(({ indexes }) => indexes.length > 0);
+  const parts = RAIN_ORIGINS.flatMap((origin, code) => {
+    const indexes = daysIn(span, (index) => rain.origin[index] === code);
+    return byReadingOrigin(season, 'rainFrom', indexes).map((part) => ({ origin, ...part }));
+  });
+  // Others say in their labels where they come from.
+  const isTyped = parts.some(({ origin, from }) => origin.startsWith('observed') && from === undefined);
   const normals: TraceSource = { id: 'normals', text: season.garden.site.climate.source };
   return [
     ...parts.flatMap(({ origin, indexes }) => detailOf(season, origin, indexes)),
@@ -23,11 +26,14 @@ export function rainSteps(season: Season, span: DaySpan): readonly TraceStep[] {
       id: 'rain',
       source: [
         ...(parts.some(({ origin }) => origin === 'normals') ? [normals] : []),
-        ...(parts.some(({ origin }) => origin.startsWith('observed')) ? [{ id: 'observed' } as const] : []),
+        ...(isTyped ? [{ id: 'observed' } as const] : []),
         ...(parts.some(({ origin }) => origin === 'forecast') ? [{ id: 'forecast-day' } as const] : []),
       ],
-      inputs: parts.map(({ origin, indexes }) =>
-        input({ id: 'rain-days', days: indexes.length, origin }, depth(sumOver(rain.mm, indexes))),
+      inputs: parts.map(({ origin, from, indexes }) =>
+        input(
+          { id: 'rain-days', days: indexes.length, origin, ...(from && { from }) },
+          depth(sumOver(rain.mm, indexes)),
+        ),
       ),
       result: depth(sumOver(rain.mm, daysIn(span))),
     },

@@ -5,6 +5,7 @@ import { type DaySpan, daysIn, sumOver } from '../day-span.ts';
 import type { TraceSource, TraceStep } from '../trace-step.ts';
 import { depth, input } from '../trace-value.ts';
 import { dayEtoStep, monthEtoSteps, type Weather } from './eto-from-weather.ts';
+import { byReadingOrigin } from './reading-origins.ts';
 import { departureSteps, monthsOf, normalsStep, weekTotalStep } from './totals-to-days.ts';
 
 type Method = (typeof ETO_METHODS)[number];
@@ -12,17 +13,17 @@ type Method = (typeof ETO_METHODS)[number];
 /** `span` lies within one week and has at least one day. */
 export function referenceEtSteps(season: Season, span: DaySpan): readonly TraceStep[] {
   const { eto } = season.weather;
-  const parts = ETO_METHODS.map((method, code) => ({
-    method,
-    indexes: daysIn(span, (index) => eto.method[index] === code),
-  })).filter(({ indexes }) => indexes.length > 0);
+  const parts = ETO_METHODS.flatMap((method, code) => {
+    const indexes = daysIn(span, (index) => eto.method[index] === code);
+    return byReadingOrigin(season, 'etoFrom', indexes).map((part) => ({ method, ...part }));
+  });
   return [
     ...parts.flatMap(({ method, indexes }) => detailOf(season, method, indexes)),
     {
       id: 'reference-et',
-      source: parts.map(({ method }) => sourceOf(method, season)),
-      inputs: parts.map(({ method, indexes }) =>
-        input({ id: 'eto-days', days: indexes.length, method }, depth(sumOver(eto.mm, indexes))),
+      source: parts.flatMap(({ method, from }) => (from === undefined ? [sourceOf(method, season)] : [])),
+      inputs: parts.map(({ method, from, indexes }) =>
+        input({ id: 'eto-days', days: indexes.length, method, ...(from && { from }) }, depth(sumOver(eto.mm, indexes))),
       ),
       result: depth(sumOver(eto.mm, daysIn(span))),
     },
