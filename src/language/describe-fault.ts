@@ -93,6 +93,7 @@ const EXPECTED: { readonly [Code in FaultCode]: Say<Code> } = {
   'empty-file': (_, words) => words.emptyFile,
   'not-json': ({ expected }, words) => words.json[expected],
   'file-unreachable': (_, words) => words.fileUnreachable,
+  'file-unreadable': (_, words) => words.fileUnreadable,
   'file-refused': ({ status }, words) => words.fileRefused(status),
   'line-unknown': ({ lines }, words, format) => (lines === 0 ? words.noLines : words.lineUnknown(format, lines)),
   'edit-unknown': (_, words) => words.editUnknown,
@@ -150,6 +151,7 @@ function valueText({ code, values }: Fault, reader: Reader): string {
     case 'unanswered':
       return words.noPlanHere;
     case 'file-unreachable':
+    case 'file-unreadable':
     case 'file-refused':
       return String(values.found);
     default:

@@ -1,6 +1,7 @@
 /** Formulas called by plain JavaScript, which no compiler stops: none of them gives NaN. */
 import { describe, expect, it } from 'vitest';
 import { addDays, dayNumber, isIsoDate, isoDate } from '../../src/engine/calendar.ts';
+import { rootDepthM } from '../../src/engine/ground/index.ts';
 import * as engine from '../../src/engine/index.ts';
 import * as line from '../../src/engine/line/index.ts';
 import { fromSi, toSi, unitOf } from '../../src/engine/units.ts';
@@ -33,6 +34,7 @@ const TAKEN: Readonly<Record<string, Arguments>> = {
   readilyAvailableWaterMm: [100, 0.5],
   totalAvailableWaterMm: [0.15, 0.6],
   rootZoneDay: [{ depletionMm: 60, rawMm: 40, tawMm: 90, etcMm: 5, rainMm: 1, irrigationMm: 2 }],
+  rootDepthM: [30, STAGES, { initialM: 0.15, fullM: 1 }],
   stressCoefficient: [60, 40, 90],
   roofYieldL: [{ rainMm: 10, roofAreaM2: 50, runoffCoefficient: 0.9 }],
   fromSi: [25.4, 'depth', 'us'],
@@ -52,7 +54,7 @@ const TAKEN: Readonly<Record<string, Arguments>> = {
 };
 
 const calendar = { addDays, dayNumber, isIsoDate, isoDate };
-const formulas = { ...engine, ...line, ...calendar, fromSi, toSi, unitOf } as unknown as Readonly<
+const formulas = { ...engine, ...line, ...calendar, rootDepthM, fromSi, toSi, unitOf } as unknown as Readonly<
   Record<string, (...given: Arguments) => unknown>
 >;
 

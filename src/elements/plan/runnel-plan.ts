@@ -17,8 +17,7 @@ import { RunnelErrorEvent } from '../shared/events/error-event.ts';
 import { planContext } from '../shared/plan-context.ts';
 import { resolveLocale } from '../shared/resolve-locale.ts';
 import { ViewElement } from '../shared/view-element.ts';
-import { warnDeveloper } from '../shared/warn-developer.ts';
-import { fetchPlanText } from './fetch-plan-text.ts';
+import { fetchPlanText, filePlanText, warnOfAddress } from './fetch-plan-text.ts';
 import { LateAutosave } from './late-autosave.ts';
 import { ViewRequests } from './view-requests.ts';
 import { WorkProgress } from './work-progress.ts';
@@ -207,8 +206,11 @@ export class RunnelPlan extends ViewElement {
   /** The same from a file that a person chose. */
   async openFile(file: Blob): Promise<boolean> {
     const { signal } = this.#beginReading();
-    const text = await file.text();
-    return !signal.aborted && this.store.openTextInSteps(text, this.#progress.until(signal));
+    const text = await filePlanText(file);
+    if (signal.aborted) return false;
+    if (typeof text === 'string') return this.store.openTextInSteps(text, this.#progress.until(signal));
+    this.store.refuse([text]);
+    return false;
   }
 
   #told(edit: Edit, result: EditResult): EditResult {
@@ -251,13 +253,10 @@ export class RunnelPlan extends ViewElement {
     const answer = await fetchPlanText(address, signal).catch(() => undefined);
     if (signal.aborted || answer === undefined) return;
     if (typeof answer === 'string') await this.store.openTextInSteps(answer, this.#progress.until(signal), 'page');
-    else this.#refuseAddress(address, answer);
-  }
-
-  #refuseAddress(address: string, fault: Fault): void {
-    this.store.refuse([fault]);
-    const status = fault.code === 'file-refused' ? fault.values.status : 0;
-    warnDeveloper(this, `the plan at "${address}" did not come; the status of the answer is ${status}.`);
+    else {
+      this.store.refuse([answer]);
+      warnOfAddress(this, address, answer);
+    }
   }
 
   /** Only the file asked for last is opened. */

@@ -1,3 +1,4 @@
+import { numberOnly } from '../number-only.ts';
 import type { CropStageLengths } from './crop-stages.data.ts';
 
 /**
@@ -12,5 +13,5 @@ export function rootDepthM(
   { initialM, fullM }: { readonly initialM: number; readonly fullM: number },
 ): number {
   const grown = Math.min(1, Math.max(0, (dayNumber - iniDays) / devDays));
-  return initialM + (fullM - initialM) * grown;
+  return numberOnly(initialM + (fullM - initialM) * grown);
 }

@@ -1,5 +1,6 @@
 import { runThrough } from '../../engine/run-through.ts';
 import type { Season } from '../../engine/season/season.ts';
+import { requireObject } from '../../plan/require-argument.ts';
 import { timingDays } from '../watering-times.ts';
 import type { FoundNotice, Notice, NoticeKind } from './notice.ts';
 import { NOTICE_KINDS } from './notice-kinds.ts';
@@ -9,6 +10,7 @@ const FINDERS = new Set(Object.values(NOTICE_KINDS).map(({ find }) => find));
 
 /** What in a season needs attention, worst first (`ranked` says how); empty where all is met. */
 export function noticesOf(season: Season): readonly Notice[] {
+  requireObject('season', season, 'garden', 'zones');
   return runThrough(findingNotices(season));
 }
 

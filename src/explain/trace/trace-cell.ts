@@ -1,4 +1,5 @@
 import type { Season } from '../../engine/season/season.ts';
+import { requireObject } from '../../plan/require-argument.ts';
 import { weekSpan } from './day-span.ts';
 import { tracePlanting } from './planting/trace-planting.ts';
 import { traceGarden } from './trace-garden.ts';
@@ -24,7 +25,10 @@ export interface TracedCell {
  *
  * Throws a RangeError for a week, a zone or a planting that the season does not have.
  */
-export function traceCell(season: Season, { week, zoneId, plantingId, weather }: TracedCell): readonly TraceStep[] {
+export function traceCell(season: Season, cell: TracedCell): readonly TraceStep[] {
+  requireObject('season', season, 'garden', 'zones');
+  requireObject('cell', cell);
+  const { week, zoneId, plantingId, weather } = cell;
   const { weeks } = season.garden.span;
   if (!(Number.isInteger(week) && week >= 0 && week < weeks)) {
     throw new RangeError(`week ${week} is outside the season of ${weeks} weeks`);

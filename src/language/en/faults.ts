@@ -189,6 +189,7 @@ export const faults = {
       'digit-after-e': 'a digit after the e',
     } satisfies Record<JsonToken, string>,
     fileUnreachable: 'a file that can be reached: check the address and the connection, then load the page again',
+    fileUnreadable: 'a file that can be read: choose it again',
     fileRefused: (status: number) => `a file that the server gives out; it answered ${status}`,
 
     lineUnknown: ({ number }: Format, lines: number) => `one of its lines, 1 to ${number(lines)}`,

@@ -91,6 +91,8 @@ export interface FaultValues {
   /** The plan file was not fetched: no answer, or this HTTP status. `found` is its address. */
   'file-unreachable': NoValues;
   'file-refused': { readonly status: number };
+  /** A file that a person chose was moved or closed off since. `found` is its name. */
+  'file-unreadable': NoValues;
 
   // An edit.
   'line-unknown': { readonly lines: number };

@@ -16,16 +16,20 @@ import { clearStorage } from '../clear-storage.ts';
 
 const PREFIX = 'runnel-typed:';
 
+/** Of the plan of one test: what a page before has not written to the disk yet comes back under its own key. */
+let storageKey = '';
+let plans = 0;
+
 /** What the browser would show at the next visit if the tab were killed now: the fields in words, and their texts. */
 function stored(): readonly (readonly [string, string])[] {
   return Object.keys(localStorage)
-    .filter((key) => key.startsWith(PREFIX))
+    .filter((key) => key.startsWith(PREFIX) && key.endsWith(`:${storageKey}`))
     .map((key) => JSON.parse(localStorage.getItem(key) ?? ''))
     .map(({ of, text }) => [of, text] as const);
 }
 
 async function visit(): Promise<RunnelPlan> {
-  const place = onPage(html`<runnel-plan locale="en" storage-key="beds" .plan=${mixedGarden()}>
+  const place = onPage(html`<runnel-plan locale="en" storage-key=${storageKey} .plan=${mixedGarden()}>
     <runnel-grid license-key=${LICENSE_KEY} today="2027-07-14"></runnel-grid>
     <runnel-garden today="2027-04-01"></runnel-garden>
     <runnel-files></runnel-files>
@@ -65,7 +69,10 @@ async function plantingField(plan: Element, field: string): Promise<HTMLInputEle
 
 describe('what is typed and not entered', () => {
   before(() => setViewport({ width: 1400, height: 800 }));
-  beforeEach(clearStorage);
+  beforeEach(async () => {
+    storageKey = `typed-${Date.now()}-${plans++}`;
+    await clearStorage();
+  });
   afterEach(clearPage);
 
   it('in a form is stored under the names of field, planting and zone until the field is left', async () => {
@@ -167,7 +174,7 @@ describe('what is typed and not entered', () => {
   });
 
   it('is shown at the next visit with its field, and can be deleted', async () => {
-    localStorage.setItem(`${PREFIX}gone-1:beds`, JSON.stringify({ of: 'Name, Tomatoes', text: 'Paste toma' }));
+    localStorage.setItem(`${PREFIX}gone-1:${storageKey}`, JSON.stringify({ of: 'Name, Tomatoes', text: 'Paste toma' }));
     const plan = await visit();
     await until(() => plan.autosave.drafts.length > 0, 'it is found');
     await quiet(plan);
@@ -191,9 +198,12 @@ describe('what is typed and not entered', () => {
     name.focus();
     await sendKeys({ type: 'x' });
     await until(() => stored().length === 1, 'the text is stored');
-    localStorage.setItem(`${PREFIX}gone-1:beds`, JSON.stringify({ of: 'Name', text: 'Of a tab that is gone' }));
+    localStorage.setItem(
+      `${PREFIX}gone-1:${storageKey}`,
+      JSON.stringify({ of: 'Name', text: 'Of a tab that is gone' }),
+    );
     const beside = document.createElement('runnel-plan');
-    beside.storageKey = 'beds';
+    beside.storageKey = storageKey;
     document.querySelector('main')?.append(beside);
     await until(() => beside.autosave.drafts.length > 0, 'what is left is found');
     expect(beside.autosave.drafts.map(({ text }) => text)).to.deep.equal(['Of a tab that is gone']);

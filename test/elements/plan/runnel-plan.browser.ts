@@ -159,6 +159,41 @@ describe('runnel-plan', () => {
     await until(() => plan.plan?.name === 'Mixed garden', 'the second file is open');
   });
 
+  it('reads no more of a file, or of an answer without end, than tells that it is too long', async () => {
+    const { plan } = await shown();
+    const million = new Blob([' '.repeat(1_000_000)]);
+    expect(await plan.openFile(new Blob(Array.from({ length: 120 }, () => million)))).to.equal(false);
+    expect(plan.faults[0]).to.deep.include({ path: '', code: 'too-long' });
+    const { fetch } = window;
+    const part = new TextEncoder().encode(' '.repeat(1_000_000));
+    let isCancelled = false;
+    const pull = (to: ReadableStreamDefaultController) => to.enqueue(part);
+    window.fetch = (_, init) => {
+      init?.signal?.addEventListener('abort', () => (isCancelled = true));
+      return Promise.resolve(new Response(new ReadableStream({ pull })));
+    };
+    try {
+      plan.src = 'without-end.runnel.json';
+      await until(() => isCancelled, 'the answer is ended');
+      await until(() => plan.store.view.status === 'ready', 'it is refused');
+      expect(plan.faults[0]).to.deep.include({ path: '', code: 'too-long' });
+      expect(plan.plan?.name).to.equal('One bed');
+    } finally {
+      window.fetch = fetch;
+    }
+  });
+
+  it('says so where a file that was chosen is there no more', async () => {
+    const { plan } = await shown();
+    const gone = new File([''], 'beds.runnel.json');
+    gone.slice = () =>
+      ({ text: () => Promise.reject(new DOMException('gone', 'NotReadableError')) }) as unknown as Blob;
+    expect(await plan.openFile(gone)).to.equal(false);
+    expect(plan.faults[0]?.code).to.equal('file-unreadable');
+    expect(plan.faults[0]?.values.found).to.equal('beds.runnel.json');
+    expect(plan.store.view.status).to.equal('ready');
+  });
+
   it('opens only the file that was asked for last', async () => {
     const { plan } = await shown();
     const first = plan.openFile(new Blob([writePlan(mixedGarden())]));
