@@ -8,6 +8,7 @@ export function startShare(member: ZoneMember, scratch: WeekOutlook, week: numbe
   const { planting, demand } = member.season;
   if (planting.wettedShareByWeek === undefined) return;
   const [before, now] = [shareIn(planting, week - 1), shareIn(planting, week)];
+  if (now === before && now === member.days.demand.share) return;
   member.days = daysOfWeek(member.days, planting, week);
   member.outlook.days = member.days.asked;
   scratch.days = member.days.asked;

@@ -6,8 +6,8 @@ import { rootedOn } from './expected-days.ts';
 import { isWettedAlone } from './planting-demand.ts';
 import { plantingStateOf } from './planting-state.ts';
 import { isFilled } from './refill.ts';
-import { PLANTING_FIELDS as P } from './season.ts';
-import { growOn, meanDepletionMm, type ZoneMember } from './zone-member.ts';
+import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT } from './season.ts';
+import { addTo, growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
 
 const ROUNDING_MM = 1e-9;
 
@@ -43,19 +43,19 @@ export function runDays(
     given.parts = zoneRan > 0 ? parts : 1;
     runBalance(ground, day, given);
     const isShortDay = isRunShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
-    if (isShortDay && !rest?.[day]) week.shortDays++;
-    if (day <= last) week.needed = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
+    if (isShortDay && !rest?.[day]) addTo(week, P.shortDays, 1);
+    if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
     if (ran > 0) {
-      week.openDays++;
-      week.gross += ran * (grossMmPerMinute[day] as number);
+      addTo(week, P.openDays, 1);
+      addTo(week, P.irrigationGrossMm, ran * (grossMmPerMinute[day] as number));
     }
-    week.demand += etc;
-    week.used += stores.usedMm;
-    week.rain += rainFactor * (rainMm[day] as number);
-    week.soaked += soaked;
-    week.net += irrigation;
-    week.rainDrained += stores.rainDrainedMm;
-    week.irrigationDrained += stores.irrigationDrainedMm;
+    addTo(week, P.demandMm, etc);
+    addTo(week, P.usedMm, stores.usedMm);
+    addTo(week, P.rainMm, rainFactor * (rainMm[day] as number));
+    addTo(week, P.rainSoakedMm, soaked);
+    addTo(week, P.irrigationNetMm, irrigation);
+    addTo(week, P.rainDrainedMm, stores.rainDrainedMm);
+    addTo(week, P.irrigationDrainedMm, stores.irrigationDrainedMm);
     endRefill(member, before - irrigation / share);
   }
 }
@@ -63,7 +63,7 @@ export function runDays(
 /** Before the day's own change, roots grown. */
 function neededThrough({ week, outlook }: ZoneMember, day: number, depletionMm: number): number {
   if (day === outlook.first) return Math.max(0, depletionMm);
-  return Math.max(0, week.needed) + rootedOn(outlook.days, day);
+  return Math.max(0, week[WEEK_SUMS.needed] as number) + rootedOn(outlook.days, day);
 }
 
 /** A refill that has been filled is due no more. */
@@ -84,40 +84,29 @@ export function keepWeek(
   const isInGround = first < end;
   const netMmPerMinute = isInGround ? (days.netMmPerMinute[end - 1] as number) : 0;
   const isKept = season.planting.watering === 'keep';
-  const put = (field: number, value: number) => {
-    figures[field * weeks + index] = value;
-  };
+  const needed = week[WEEK_SUMS.needed] as number;
   if (isInGround) {
-    put(P.demandMm, week.demand);
-    put(P.usedMm, week.used);
-    put(P.rainMm, week.rain);
-    put(P.rainSoakedMm, week.soaked);
-    put(P.rainDrainedMm, week.rainDrained);
-    put(P.irrigationNetMm, week.net);
-    put(P.irrigationGrossMm, week.gross);
-    put(P.irrigationDrainedMm, week.irrigationDrained);
-    put(P.depletionStartMm, week.depletionStart);
-    put(P.depletionEndMm, meanDepletionMm(member));
-    put(P.neededMm, share * (isKept && last >= 0 ? Math.max(0, week.needed - outlook.goalMm) : week.due));
-    put(P.openDays, week.openDays);
-    put(P.openMask, member.openMask & daysMask(first - start, end - start));
-    put(P.shortDays, week.shortDays);
-    put(P.groundDays, end - first);
-    put(P.dueMask, member.dueMask);
-    put(P.fillingMm, member.fillingMm);
-    put(P.missedMm, share * member.missedMm);
-    put(P.wettedEndMm, stores.wettedMm);
-    put(P.dryEndMm, stores.dryMm);
-    put(P.rootedMm, week.rooted);
-  }
-  put(P.minutesWanted, member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0);
-  put(P.flowLpm, isInGround ? (days.grossMmPerMinute[end - 1] as number) * season.planting.areaM2 : 0);
+    week[P.depletionEndMm] = meanDepletionMm(member);
+    week[P.neededMm] =
+      share * (isKept && last >= 0 ? Math.max(0, needed - outlook.goalMm) : (week[WEEK_SUMS.due] as number));
+    week[P.openMask] = member.openMask & daysMask(first - start, end - start);
+    week[P.groundDays] = end - first;
+    week[P.dueMask] = member.dueMask;
+    week[P.fillingMm] = member.fillingMm;
+    week[P.missedMm] = share * member.missedMm;
+    week[P.wettedEndMm] = stores.wettedMm;
+    week[P.dryEndMm] = stores.dryMm;
+    week[P.flowLpm] = (days.grossMmPerMinute[end - 1] as number) * season.planting.areaM2;
+  } else week.fill(0);
+  week[P.minutesWanted] = member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
   limits.rawMm = days.demand.rawMm[end - 1] ?? 0;
   limits.depletionMm = isWettedAlone(days.demand, end - 1) ? stores.wettedMm : Math.min(stores.wettedMm, stores.dryMm);
   limits.isResting = rest?.[end - 1] === 1;
   const stepMm = timerStepMinutes * netMmPerMinute;
   const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
   limits.missableMm = isKept ? 0.5 * stepMm * mornings : Number.POSITIVE_INFINITY;
-  limits.drainableMm = stepMm * week.openDays + days.demand.leachingFraction * week.net;
-  put(P.state, plantingStateOf(figures, weeks, index, limits));
+  limits.drainableMm =
+    stepMm * (week[P.openDays] as number) + days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
+  week[P.state] = plantingStateOf(week, limits);
+  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) figures[field * weeks + index] = week[field] as number;
 }

@@ -79,7 +79,9 @@ function askedDays({ planting, demand }: Ground, buffers: DayBuffers, days: DayS
   const { expectedRainMm, netMmPerMinute } = buffers;
   const { rest, leachingFraction } = demand;
   const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;
-  if (isWhole && leachingFraction === 0 && rest === undefined) return { demand, expectedRainMm, netMmPerMinute };
+  // All of one shape: the loops that read them are quick only so.
+  const asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined };
+  if (isWhole && leachingFraction === 0 && rest === undefined) return asked;
   buffers.askedMmPerMinute ??= new Float64Array(netMmPerMinute.length);
   const { askedMmPerMinute } = buffers;
   let ofNet = 0;
@@ -87,9 +89,9 @@ function askedDays({ planting, demand }: Ground, buffers: DayBuffers, days: DayS
     if (day === days.first || day % 7 === 0) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
     askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
   }
-  if (isWhole) return { demand, expectedRainMm, netMmPerMinute: askedMmPerMinute };
+  if (isWhole) return { ...asked, netMmPerMinute: askedMmPerMinute };
   buffers.projectedMm ??= new Float64Array(netMmPerMinute.length);
-  return { demand, expectedRainMm, netMmPerMinute: askedMmPerMinute, projectedMm: buffers.projectedMm };
+  return { ...asked, netMmPerMinute: askedMmPerMinute, projectedMm: buffers.projectedMm };
 }
 
 function fillNet(

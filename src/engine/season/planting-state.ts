@@ -27,18 +27,18 @@ export interface WeekLimits {
 /** Share of the need that may be missed. */
 const MISSED_SHARE = 0.1;
 
-/** Index into STATES for a planting's week, whose other figures are already there. */
-export function plantingStateOf(figures: Float64Array, weeks: number, week: number, limits: WeekLimits): number {
-  const at = (field: number) => figures[field * weeks + week] as number;
+/** Index into STATES for a planting's week, whose other figures are already there, by `PLANTING_FIELDS`. */
+export function plantingStateOf(week: Float64Array, limits: WeekLimits): number {
+  const at = (field: number) => week[field] as number;
   if (at(F.groundDays) === 0) return OFF;
-  if (!limits.isResting && isWanting(figures, weeks, week, limits)) {
+  if (!limits.isResting && isWanting(week, limits)) {
     return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
   }
   return at(F.irrigationDrainedMm) > limits.drainableMm + LEAST_SHOWN_MM ? OVER : MET;
 }
 
-function isWanting(figures: Float64Array, weeks: number, week: number, limits: WeekLimits): boolean {
-  const at = (field: number) => figures[field * weeks + week] as number;
+function isWanting(week: Float64Array, limits: WeekLimits): boolean {
+  const at = (field: number) => week[field] as number;
   if (limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM) return true;
   const isStillDue = at(F.dueMask) !== 0 && at(F.fillingMm) > 0;
   const isMissed = at(F.missedMm) > Math.max(MISSED_SHARE * at(F.neededMm), limits.missableMm) + LEAST_SHOWN_MM;

@@ -12,7 +12,6 @@ import type { KnownForecast } from '../forecast.ts';
 import { drawnMm, readyMm } from '../soil/two-stores.ts';
 import {
   type ExpectedDays,
-  expectedChangeMm,
   expectedEtcMm,
   expectedRainOnMm,
   expectedRawMm,
@@ -38,7 +37,7 @@ export interface WeekOutlook {
   next: number;
   /** Depletion to reach by the end of `last`, mm. */
   goalMm: number;
-  /** Day from which the ground that its lines do not wet is looked ahead, and its depletion on that morning, mm. */
+  /** Day of the morning that looks ahead, and how dry the ground is then that its lines do not wet, mm: days before are as they were. */
   dryFrom: number;
   dryMm: number;
   /** Share of a day that is left after a container's last run; 0 in the ground. */
@@ -77,19 +76,24 @@ export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[]): Wee
 
 /** The outlook of a week that starts on day `start`, on watering days `mask`, with what was forecast. */
 export function lookAhead(outlook: WeekOutlook, start: number, mask: number, forecast?: KnownForecast): void {
+  const isAgain = outlook.dryFrom > start && outlook.start === start && outlook.mask === mask && outlook.last >= 0;
+  if (!isAgain) spanWeek(outlook, start, mask);
+  if (outlook.last < 0) return;
+  if (outlook.days.projectedMm !== undefined) project(outlook, outlook.days.projectedMm, forecast);
+  const allowedMm = allowedUntil(outlook, outlook.last + 1, outlook.next, forecast);
+  outlook.goalMm = goalOf(outlook, allowedMm, forecast);
+  fillMornings(outlook, allowedMm, forecast);
+}
+
+/** The days alone of such a week, for one in which somebody looks ahead later. */
+export function spanWeek(outlook: WeekOutlook, start: number, mask: number): void {
   const { first, end } = outlook.days.demand;
   outlook.start = start;
   outlook.mask = mask;
   outlook.first = Math.max(start, first);
   outlook.end = Math.min(start + 7, end);
   outlook.last = lastWatering(outlook);
-  if (outlook.last < 0) return;
-  outlook.next = nextWatering(outlook, outlook.last);
-  if (outlook.days.projectedMm !== undefined) project(outlook, outlook.days.projectedMm, forecast);
-  const allowedMm = allowedUntil(outlook, outlook.last + 1, outlook.next, forecast);
-  outlook.goalMm = goalOf(outlook, allowedMm, forecast);
-  fillBounds(outlook, forecast);
-  fillPassAbove(outlook, allowedMm, forecast);
+  if (outlook.last >= 0) outlook.next = nextWatering(outlook, outlook.last);
 }
 
 /** Least equal minutes on the watering days from a morning on that reach the goal; Infinity where no line brings any. */
@@ -122,8 +126,9 @@ export function minutesOnDays(
   if (!((scratch.days.netMmPerMinute[scratch.last] ?? 0) > 0)) return Number.POSITIVE_INFINITY;
   scratch.next = next;
   scratch.afterRuns = outlook.afterRuns;
-  scratch.goalMm = goalOf(scratch, allowedUntil(scratch, scratch.last + 1, next, forecast), forecast);
-  fillBounds(scratch, forecast);
+  const allowedMm = allowedUntil(scratch, scratch.last + 1, next, forecast);
+  scratch.goalMm = goalOf(scratch, allowedMm, forecast);
+  fillMornings(scratch, allowedMm, forecast);
   return minutesAsked(scratch, day, depletionMm);
 }
 
@@ -140,15 +145,15 @@ function project(
   projectedMm: Float64Array,
   forecast?: KnownForecast,
 ): void {
-  const { demand } = days;
-  const { share = 1 } = demand;
+  const { demand, expectedRainMm } = days;
+  const { share = 1, expectedEtcMm: usualMm } = demand;
   let dry = dryMm;
   for (let day = Math.max(first, dryFrom); day <= next; day++) {
-    const etcMm = usualEtcMm(days, day, forecast);
-    const rainMm = expectedRainOnMm(days, day, forecast);
+    const etcMm = forecast ? usualEtcMm(days, day, forecast) : (usualMm[day] as number);
+    const rainMm = forecast ? expectedRainOnMm(days, day, forecast) : (expectedRainMm[day] as number);
+    const rawMm = forecast ? expectedRawMm(days, day, forecast) : (demand.expectedRawMm[day] as number);
     dry += rootedOn(days, day);
-    const ready = isWettedAlone(demand, day) ? 0 : readyMm(dry, expectedRawMm(days, day, forecast), rainMm);
-    const ofDry = Math.min(etcMm, ready);
+    const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, rawMm, rainMm));
     dry = Math.max(0, dry + ofDry - rainMm);
     projectedMm[day] = drawnMm(share, etcMm, ofDry);
   }
@@ -172,42 +177,34 @@ function allowedUntil({ days }: WeekOutlook, from: number, until: number, foreca
   return allowedMm;
 }
 
-/** One pass backwards from the last watering. */
-function fillBounds(outlook: WeekOutlook, forecast?: KnownForecast): void {
-  const { days, start, mask, first, last, goalMm, changeMm, gainMm, laterMinutes, afterRuns } = outlook;
+/** One pass backwards from the last watering. `allowedMm` is that at the end of that day. At rest it is never short. */
+function fillMornings(outlook: WeekOutlook, allowedMm: number, forecast?: KnownForecast): void {
+  const { days, start, mask, first, last, dryFrom, goalMm, changeMm, gainMm, laterMinutes, passAboveMm, afterRuns } =
+    outlook;
   const { netMmPerMinute, demand } = days;
   let change = 0;
   let gain = 0;
   let minutes = 0;
-  for (let day = last; day >= first; day--) {
+  let pass = allowedMm;
+  for (let day = last; day >= Math.max(first, dryFrom); day--) {
     const at = day - start;
+    const isWatered = (mask >> at) & 1;
+    const etcMm = expectedEtcMm(days, day, forecast);
     laterMinutes[at] = minutes;
-    change += expectedChangeMm(days, day, forecast);
-    gain += ((mask >> at) & 1) * (netMmPerMinute[day] as number);
+    change += etcMm - expectedRainOnMm(days, day, forecast);
+    gain += isWatered * (netMmPerMinute[day] as number);
+    pass -= etcMm;
     changeMm[at] = change;
     gainMm[at] = gain;
+    passAboveMm[at] = pass;
+    const rooted = rootedOn(days, day);
     const used = day > demand.first ? leftAfterRunsMm(days, afterRuns, day - 1, forecast) : 0;
-    change += rootedOn(days, day);
+    change += rooted;
+    const isResting = demand.rest?.[day];
+    if (isWatered || isResting) pass = Number.POSITIVE_INFINITY;
+    if (!isResting) pass = Math.min(pass, expectedRawMm(days, day, forecast)) - rooted;
     const missing = used + change - goalMm;
     if (gain > 0 && missing > minutes * gain) minutes = runMinutes(missing, gain);
-  }
-}
-
-/** `allowedMm` is that at the end of the last watering day. At rest it is never short. */
-function fillPassAbove(outlook: WeekOutlook, allowedMm: number, forecast?: KnownForecast): void {
-  const { days, start, mask, first, last, passAboveMm } = outlook;
-  let pass = allowedMm;
-  for (let day = last; day >= first; day--) {
-    const next = day + 1;
-    if (next <= last) {
-      if (days.demand.rest?.[next]) pass = Number.POSITIVE_INFINITY;
-      else {
-        if ((mask >> (next - start)) & 1) pass = Number.POSITIVE_INFINITY;
-        pass = Math.min(pass, expectedRawMm(days, next, forecast)) - rootedOn(days, next);
-      }
-    }
-    pass -= expectedEtcMm(days, day, forecast);
-    passAboveMm[day - start] = pass;
   }
 }
 

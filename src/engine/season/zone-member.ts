@@ -7,7 +7,7 @@ import { expectedChangeMm, leftAfterRunsMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import type { WeekLimits } from './planting-state.ts';
 import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
-import { PLANTING_FIELDS as P, type PlantingSeason } from './season.ts';
+import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, type PlantingSeason } from './season.ts';
 import { minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 
@@ -42,29 +42,18 @@ export interface ZoneMember {
   asksAlone: boolean;
   /** Depletion that the last watering was to leave, above its goal, mm over the ground that its lines wet. */
   missedMm: number;
-  readonly week: WeekSums;
+  /** Its week so far: figures of `PLANTING_FIELDS`, and `WEEK_SUMS`, mm. In an object each addition takes several times as long. */
+  readonly week: Float64Array;
   readonly limits: WeekLimits;
 }
 
-/** Sums of a week's days, mm. */
-interface WeekSums {
-  depletionStart: number;
-  demand: number;
-  used: number;
-  rooted: number;
-  rain: number;
-  soaked: number;
-  rainDrained: number;
-  net: number;
-  gross: number;
-  irrigationDrained: number;
-  shortDays: number;
-  openDays: number;
+/** Beside the figures of a week, by the same numbers. */
+export const WEEK_SUMS = {
   /** The greatest sum of demand less rain up to the last watering day, from a day on to it, over the ground that its lines wet. */
-  needed: number;
+  needed: PLANTING_FIELD_COUNT,
   /** Depletion on the mornings on which a refill became due, or was still due from the week before, over the same. */
-  due: number;
-}
+  due: PLANTING_FIELD_COUNT + 1,
+} as const;
 
 /** `from` is the first week to run; the weeks before it are in the figures. */
 export function zoneMember(
@@ -95,22 +84,7 @@ export function zoneMember(
     askedOn: -1,
     asksAlone: false,
     missedMm: 0,
-    week: {
-      depletionStart: 0,
-      demand: 0,
-      used: 0,
-      rooted: 0,
-      rain: 0,
-      soaked: 0,
-      rainDrained: 0,
-      net: 0,
-      gross: 0,
-      irrigationDrained: 0,
-      shortDays: 0,
-      openDays: 0,
-      needed: 0,
-      due: 0,
-    },
+    week: new Float64Array(PLANTING_FIELD_COUNT + 2),
     limits: { rawMm: 0, depletionMm: 0, missableMm: 0, drainableMm: 0, isResting: false },
   };
 }
@@ -126,20 +100,12 @@ export function startWeek(member: ZoneMember): void {
   request.isPresent = false;
   request.minutesPerDay = 0;
   request.litresPerMinute = 0;
-  week.depletionStart = meanDepletionMm(member);
-  week.demand = 0;
-  week.used = 0;
-  week.rooted = 0;
-  week.rain = 0;
-  week.soaked = 0;
-  week.rainDrained = 0;
-  week.net = 0;
-  week.gross = 0;
-  week.irrigationDrained = 0;
-  week.shortDays = 0;
-  week.openDays = 0;
-  week.needed = 0;
-  week.due = 0;
+  week.fill(0);
+  week[P.depletionStartMm] = meanDepletionMm(member);
+}
+
+export function addTo(week: Float64Array, field: number, value: number): void {
+  week[field] = (week[field] as number) + value;
 }
 
 /** Roots reach new soil at the start of a day, once. */
@@ -148,7 +114,7 @@ export function growOn(member: ZoneMember, day: number): void {
   if (demand.rootedMm === undefined || member.grownOn >= day) return;
   member.grownOn = day;
   growRoots({ demand, stores: member.stores }, day);
-  member.week.rooted += demand.rootedMm[day] as number;
+  addTo(member.week, P.rootedMm, demand.rootedMm[day] as number);
 }
 
 /** Of all its ground, mm. */
@@ -182,7 +148,7 @@ export function lookForRefill(member: ZoneMember, day: number, forecast: KnownFo
   }
   if (!wasDue && isDue(member, day, forecast)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return;
-  if (!wasDue || member.dueMask === 0) week.due += depletionMm;
+  if (!wasDue || member.dueMask === 0) addTo(week, WEEK_SUMS.due, depletionMm);
   member.dueMask |= 1 << (day - outlook.start);
 }
 

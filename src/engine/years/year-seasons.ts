@@ -4,6 +4,7 @@ import type { ObservedDay, ObservedWeather } from '../garden-weather.ts';
 import type { SeasonYears } from '../rain/season-years.ts';
 import { runningSeason } from '../season/run-season.ts';
 import { type Season, SUPPLY_FIELDS } from '../season/season.ts';
+import { reusedBuffers } from '../season/zone-season.ts';
 import { seasonSupply } from '../supply/season-supply.ts';
 import { type SupplyHold, suppliesThatHold } from './supply-hold.ts';
 
@@ -51,8 +52,9 @@ export function* yearSeasons(season: Season): Generator<number, YearOutcomes> {
   const { basis, years, calendarYears } = season.weather.years();
   const outcomes: YearOutcome[] = [];
   const zones = Math.max(1, season.zones.length);
+  const buffers = reusedBuffers();
   for (let year = 0; year < years; year += 1) {
-    const steps = runningSeason(gardenInYear(season, year), season);
+    const steps = runningSeason(gardenInYear(season, year), season, buffers);
     let step = steps.next();
     while (step.done !== true) {
       yield (year + step.value / zones) / years;
