@@ -1,9 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect } from 'vitest';
+import { describe } from 'vitest';
 import type { Garden, GardenPlanting, GardenZone, RootZone } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import { seasonBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
+import { expectAllSame } from '../support/same-figures.ts';
 import { law } from './law.ts';
 import { allFigures } from './weeks-of.ts';
 
@@ -40,10 +41,11 @@ describe('plantings that ask alike', () => {
       for (const each of [garden, { ...garden, site }] satisfies Garden[]) {
         const together = runSeason({ ...each, zones }, undefined, buffers);
         const alone = zones.map((zone) => runSeason({ ...each, zones: [zone] }));
-        expect(together.zones.map(({ figures }) => [...figures])).toEqual(
-          alone.map((season) => [...(season.zones[0]?.figures ?? [])]),
+        expectAllSame(
+          together.zones.map(({ figures }) => figures),
+          alone.map((season) => season.zones[0]?.figures ?? []),
         );
-        expect(allFigures(runSeason({ ...each, zones }))).toEqual(allFigures(together));
+        expectAllSame(allFigures(runSeason({ ...each, zones })), allFigures(together));
       }
     },
   });

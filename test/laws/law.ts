@@ -15,6 +15,15 @@ export function sampled<Input>(on: fc.Arbitrary<Input>, runs: number): readonly 
   return fc.sample(on, { numRuns: runs, seed: RANDOM_SEED });
 }
 
+/** What several laws look at, made when the first of them asks for it. */
+export function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
 export function law<Input>(words: string, { on, runs, holds }: Law<Input>): void {
   it(words, { timeout: 120_000 }, () => {
     fc.assert(fc.property(on, holds), { numRuns: runs, seed: RANDOM_SEED });

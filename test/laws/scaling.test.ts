@@ -6,6 +6,7 @@ import { PLANTING_FIELDS, type Season, SUPPLY_FIELDS } from '../../src/engine/se
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
+import { expectNear, expectSame } from '../support/same-figures.ts';
 import { withFlows } from '../support/with-flows.ts';
 import { law } from './law.ts';
 import { litresByWeek } from './weeks-of.ts';
@@ -20,10 +21,11 @@ describe('size', () => {
     holds: (garden) => {
       const once = runSeason(garden);
       const twice = runSeason(mapPlantings(garden, (planting) => sized(planting, 2)));
-      expect(litresByWeek(twice)).toEqual(litresByWeek(once).map((litres) => 2 * litres));
-      expect(volumes(twice)).toEqual(volumes(once).map((litres) => 2 * litres));
-      expect(depths(twice)).toEqual(depths(once));
-      expect(minutes(twice)).toEqual(minutes(once));
+      const doubled = (litres: readonly number[]) => litres.map((each) => 2 * each);
+      expectSame(litresByWeek(twice), doubled(litresByWeek(once)));
+      expectSame(volumes(twice), doubled(volumes(once)));
+      expectSame(depths(twice), depths(once));
+      expectSame(minutes(twice), minutes(once));
     },
   });
 
@@ -38,9 +40,7 @@ describe('size', () => {
       });
       const halves = { ...garden, zones: garden.zones.flatMap((zone) => [half(zone, '-left'), half(zone, '-right')]) };
       const whole = litresByWeek(runSeason(garden));
-      litresByWeek(runSeason(withFlows(halves))).forEach((litres, week) => {
-        expect(Math.abs(litres - (whole[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
-      });
+      expectNear(litresByWeek(runSeason(withFlows(halves))), whole, 0);
     },
   });
 
@@ -71,9 +71,7 @@ describe('size', () => {
         })),
       };
       const whole = litresByWeek(runSeason(garden));
-      litresByWeek(runSeason(withFlows(halves))).forEach((litres, week) => {
-        expect(Math.abs(litres - (whole[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
-      });
+      expectNear(litresByWeek(runSeason(withFlows(halves))), whole, 0);
     },
   });
 });
@@ -97,9 +95,11 @@ describe('size at pressure', () => {
       }));
       const before = litresByWeek(runSeason({ ...garden, supply: { ...garden.supply, cuts: [] } }));
       const after = litresByWeek(runSeason({ ...twice, supply: { ...twice.supply, cuts: [] } }));
-      after.forEach((litres, week) => {
-        expect(Math.abs(litres - 2 * (before[week] ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * litres);
-      });
+      expectNear(
+        after,
+        before.map((litres) => 2 * litres),
+        0,
+      );
       if (before.some((litres) => litres > 0) && garden.zones.some(isBehindTube)) behindTubes += 1;
     },
   });
