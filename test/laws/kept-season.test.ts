@@ -39,6 +39,11 @@ const arbitraryGrowing: fc.Arbitrary<Growing> = fc.constantFrom<Growing[]>(
   (planting) => ({ ...planting, areaM2: 2 * planting.areaM2 }),
   ({ container, ...planting }) => ({ ...planting, wettedShare: planting.wettedShare === 0.4 ? 1 : 0.4 }),
   ({ wettedShare, ...planting }) => planting,
+  (planting) => ({
+    ...planting,
+    wettedShareByWeek: Array.from({ length: 200 }, (_, week) => (week % 9 < 4 ? 0.3 : 0.8)),
+  }),
+  ({ wettedShareByWeek, ...planting }) => planting,
   (planting) => ({ ...planting, leachingFraction: planting.leachingFraction === 0.2 ? 0 : 0.2 }),
   (planting) => inPots(planting),
   (planting) => ({ ...planting, rainFactor: planting.rainFactor === 0 ? 1 : 0 }),

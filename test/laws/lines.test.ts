@@ -28,14 +28,14 @@ interface LinesOfWeek {
   readonly lines: readonly ZoneLine[];
 }
 
-const weeks: readonly LinesOfWeek[] = sampled(inSomeWeek, 400).map(({ garden, week }) => ({
+const weeks: readonly LinesOfWeek[] = sampled(inSomeWeek, 450).map(({ garden, week }) => ({
   garden,
   week,
   lines: garden.zones.flatMap((zone) => zoneLines(garden, zone, week)),
 }));
 const everyLine = weeks.flatMap(({ lines }) => lines);
 
-describe('the lines of a week of 400 random gardens', () => {
+describe('the lines of a week of 450 random gardens', () => {
   it('are those of the plantings that stand there with emitters, at the pressure of the source that serves', () => {
     for (const { garden, week, lines } of weeks) {
       const first = garden.span.firstDay + 7 * week;

@@ -11,13 +11,11 @@ import { unlikeUsual } from '../support/unlike-usual.ts';
 import { type Comparison, compare, type Difference } from './compare.ts';
 import { limitsReachedBy, reachedBy } from './reached.ts';
 
-/** Fast-check leans towards the ends of a range; half of the gardens come without that leaning. Plantings of every tenth rest often, lines of every fifth are laid anew. */
+/** Fast-check leans towards the ends of a range; half of the gardens come without that leaning. Plantings of every tenth rest often. */
 const gardens: readonly Garden[] = [
   ...fc.sample(arbitraryGarden(), { seed: 1998, numRuns: 250 }),
   ...fc.sample(fc.noBias(arbitraryGarden()), { seed: 56, numRuns: 250 }),
-]
-  .map((garden, index) => (index % 10 === 3 ? restingOften(garden) : garden))
-  .map((garden, index) => (index % 5 === 1 ? laidAnew(garden, Math.min(1, 0.3 + (index % 8) / 10)) : garden));
+].map((garden, index) => (index % 10 === 3 ? restingOften(garden) : garden));
 
 /** What a person can write down: the same engine by way of the document. */
 const documents: readonly Garden[] = fc
@@ -77,24 +75,6 @@ function restingOften(garden: Garden): Garden {
   });
   const zones = garden.zones.map((zone) => {
     return { ...zone, plantings: zone.plantings.map((planting) => ({ ...planting, hasShutOff: true, rest })) };
-  });
-  return { ...garden, zones };
-}
-
-/** From a third of the season to two thirds of it lines wet a share of the ground: after a half and before all of it, or after all and before a fifth. */
-function laidAnew(garden: Garden, share: number): Garden {
-  const { weeks } = garden.span;
-  const byWeek = (before: number, after: number) =>
-    Array.from({ length: weeks }, (_, week) => {
-      if (3 * week < weeks) return before;
-      return 3 * week < 2 * weeks ? share : after;
-    });
-  const zones = garden.zones.map((zone) => {
-    const plantings = zone.plantings.map((planting, index) => {
-      if (planting.container !== undefined) return planting;
-      return { ...planting, isShareTyped: true, wettedShareByWeek: index % 2 === 0 ? byWeek(0.5, 1) : byWeek(1, 0.2) };
-    });
-    return { ...zone, plantings };
   });
   return { ...garden, zones };
 }

@@ -16,6 +16,8 @@ export interface Ground {
   /** Mix over the ground that the plants cover, m; undefined: it grows in the ground. */
   readonly pot: { readonly depthM: number; readonly availableWater: number; readonly count: number } | undefined;
   readonly wettedShare: number | undefined;
+  /** By week, where lines are laid anew in mid-season. */
+  readonly wettedShareByWeek: readonly number[] | undefined;
   readonly rainFactor: number | undefined;
   readonly mulch: Mulch | undefined;
   /** Of the full depth. */
@@ -24,7 +26,7 @@ export interface Ground {
   readonly leachingFraction: number | undefined;
 }
 
-/** A quarter stand in pots, a third are wetted in part, half of the annual crops grow their roots. */
+/** A quarter stand in pots, a third are wetted in part, lines of one in eight are laid anew, half of the annual crops grow their roots. */
 export function arbitraryGround(span: SeasonSpan): fc.Arbitrary<Ground> {
   return fc.record({
     pot: fc.oneof(
@@ -43,6 +45,10 @@ export function arbitraryGround(span: SeasonSpan): fc.Arbitrary<Ground> {
       { weight: 1, arbitrary: fc.constantFrom(1, 0.05) },
       { weight: 3, arbitrary: between(0.1, 0.95) },
     ),
+    wettedShareByWeek: fc.oneof(
+      { weight: 7, arbitrary: fc.constant(undefined) },
+      { weight: 1, arbitrary: arbitrarySharesByWeek(span) },
+    ),
     rainFactor: fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, fc.constantFrom(0, 1), between(0, 1.6)),
     mulch: fc.constantFrom<(Mulch | undefined)[]>(
       undefined,
@@ -53,6 +59,19 @@ export function arbitraryGround(span: SeasonSpan): fc.Arbitrary<Ground> {
     initialDepth: some(between(0.1, 1)),
     rest: arbitraryRest(span),
     leachingFraction: fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, fc.constant(0), between(0, 0.5)),
+  });
+}
+
+/** One share before a week, another from then on, and a third from a later one, which may be that of all of the ground or the first again. */
+function arbitrarySharesByWeek({ weeks }: SeasonSpan): fc.Arbitrary<readonly number[]> {
+  const share = fc.oneof({ weight: 2, arbitrary: between(0.05, 0.95) }, { weight: 1, arbitrary: fc.constant(1) });
+  const week = fc.integer({ min: 0, max: weeks });
+  return fc.tuple(share, share, some(share), week, week).map(([early, middle, late = early, one, other]) => {
+    const [first, second] = [Math.min(one, other), Math.max(one, other)];
+    return Array.from({ length: weeks }, (_, each) => {
+      if (each < first) return early;
+      return each < second ? middle : late;
+    });
   });
 }
 
@@ -80,7 +99,7 @@ export function grownIn<Planting extends Grown>(
   ground: Ground,
   planting: Planting,
 ): Planting & Partial<GardenPlanting> {
-  const { pot, wettedShare, rainFactor, rest, leachingFraction } = ground;
+  const { pot, wettedShare, wettedShareByWeek, rainFactor, rest, leachingFraction } = ground;
   const { rootZone, coefficient, areaM2 } = planting;
   const rooted = {
     ...planting,
@@ -98,6 +117,7 @@ export function grownIn<Planting extends Grown>(
   return {
     ...rooted,
     ...(wettedShare !== undefined && { wettedShare, isShareTyped: true }),
+    ...(wettedShareByWeek !== undefined && { wettedShareByWeek, isShareTyped: true }),
     rootZone: growing(rootZone, coefficient, ground.initialDepth),
   };
 }
@@ -127,6 +147,7 @@ function mulched(coefficient: PlantCoefficient, mulch: Mulch | undefined): Plant
 export function plainlyGrown({
   container,
   wettedShare,
+  wettedShareByWeek,
   rainFactor,
   rest,
   leachingFraction,
