@@ -29,9 +29,9 @@ export function* tableSteps(text: string): Generator<void, Table> {
   const separator = separatorOf(bare);
   const rows: TableRow[] = [];
   for (const some of rowSteps(bare, separator)) {
-    for (const { line, cells } of some) {
-      const read = cells.map(written);
-      if (read.some((cell) => cell !== '')) rows.push({ line, cells: read });
+    for (const row of some) {
+      // Most rows have no mark: of a million, none is made twice.
+      rows.push(row.cells.some(isMarked) ? { ...row, cells: row.cells.map(written) } : row);
     }
     yield;
   }
@@ -77,6 +77,8 @@ export function tooManyCells(
   const value = cells.join(separator).slice(0, ROW_LETTERS);
   return { code: 'too-many-cells', value, cells: cells.length, headings: header.length };
 }
+
+const isMarked = (cell: string): boolean => cell.startsWith("'");
 
 /** What was written, without the mark that keeps a name from being a formula. */
 function written(cell: string): string {

@@ -22,8 +22,10 @@ export function* rowSteps(text: string, separator = ','): Generator<readonly Row
       delimiter: separator,
       newline: '\n',
       step: ({ data, meta }) => {
-        const cells = data.map((cell) => cell.trim());
-        if (cells.some((cell) => cell !== '')) rows.push({ line, cells });
+        data.forEach((cell, at) => {
+          data[at] = cell.trim();
+        });
+        if (data.some((cell) => cell !== '')) rows.push({ line, cells: data });
         line += stretch.slice(read, meta.cursor).split('\n').length - 1;
         read = meta.cursor;
       },
