@@ -54,7 +54,9 @@ export const paper = {
   closed: 'closed',
   nothingPlanted: 'nothing planted',
   rainRead: 'Rain read',
-  rainUnit: (unit: string) => `${unit}, each morning`,
+  rainUnit: (unit: string) => `(${unit}) each morning`,
+  /** Beside a row's name. */
+  inUnit: (unit: string) => `(${unit})`,
   notes: 'Notes',
   garden: 'Garden',
   eto: 'Reference ET',
@@ -69,7 +71,9 @@ export const paper = {
   hasShutOff: 'with a shut-off',
   noTrouble: 'Nothing needs attention.',
   seasonOf: ({ days }: Format, first: DayNumber, last: DayNumber) => days(first, last, 'full'),
-  seasonKey: 'In each cell: minutes in the week, and the water. A line under the minutes: set by hand.',
+  /** `unit`: of volume. */
+  seasonKey: (unit: string) =>
+    `In each cell: minutes in the week, and below them the water (${unit}). A line under the minutes: set by hand.`,
   /** The season in review. `unit`: of volume. */
   review: {
     title: 'The season in review',

@@ -3,6 +3,7 @@ import { html, nothing, render, type TemplateResult } from 'lit';
 import { CAUTION_IDS } from '../../../explain/notices/cautions.ts';
 import { cautionWords } from '../../../language/en/cautions.ts';
 import { paperWords } from '../../../language/en/paper.ts';
+import { type Heights, paged } from './page-breaks.ts';
 import { sheetStyles } from './paper.styles.ts';
 import type { PaperBlock, PaperContext, PaperLayout } from './paper-block.ts';
 import { MARGIN_INCHES, type PaperChoice, paperInches } from './paper-choice.ts';
@@ -52,13 +53,6 @@ function adopt(target: Document, choice: PaperChoice): void {
   target.adoptedStyleSheets = [sheet];
 }
 
-interface Heights {
-  readonly title: number;
-  readonly blocks: readonly number[];
-  readonly headings: readonly number[];
-  readonly foot: number;
-}
-
 function measured(target: Document, { title, blocks }: PaperLayout, context: PaperContext): Heights {
   const { choice } = context;
   render(
@@ -77,26 +71,6 @@ function measured(target: Document, { title, blocks }: PaperLayout, context: Pap
     headings: all.slice(blocks.length, 2 * blocks.length),
     foot: heightOf(target.querySelector('.foot') ?? undefined) / zoom,
   };
-}
-
-/** As many blocks on a page as there is room for above its foot; a heading is not left without one. */
-function paged(blocks: readonly PaperBlock[], heights: Heights, room: number): readonly (readonly PaperBlock[])[] {
-  const pages: PaperBlock[][] = [[]];
-  let used = heights.title;
-  for (const [at, block] of blocks.entries()) {
-    const page = pages.at(-1) as PaperBlock[];
-    const isHeaded = block.heading !== undefined && page.at(-1)?.heading !== block.heading;
-    const needed = (heights.blocks[at] ?? 0) + (isHeaded ? (heights.headings[at] ?? 0) : 0);
-    if (page.length > 0 && used + needed > room - heights.foot) {
-      if (block.isOptional) continue;
-      pages.push([block]);
-      used = (heights.blocks[at] ?? 0) + (heights.headings[at] ?? 0);
-    } else {
-      page.push(block);
-      used += needed;
-    }
-  }
-  return pages;
 }
 
 function withHeadings(blocks: readonly PaperBlock[]): readonly TemplateResult[] {

@@ -86,8 +86,14 @@ export function seasonLayout(context: PaperContext): PaperLayout {
     const weather = (kind: 'eto' | 'rain') => (week: number) =>
       format.amount(weeklyWeather(kind, season.weather).weeks[week]?.mm ?? 0, 'depth');
     const rows: PaperBlock[] = [
-      { content: row(html`${say.eto} <small>${format.unit('depth')}</small>`, weather('eto'), 'small'), heading },
-      { content: row(html`${say.rain} <small>${format.unit('depth')}</small>`, weather('rain'), 'small'), heading },
+      {
+        content: row(html`${say.eto} <small>${say.inUnit(format.unit('depth'))}</small>`, weather('eto'), 'small'),
+        heading,
+      },
+      {
+        content: row(html`${say.rain} <small>${say.inUnit(format.unit('depth'))}</small>`, weather('rain'), 'small'),
+        heading,
+      },
       ...season.zones.map((zone, index) => ({
         heading,
         content: row(html`${index + 1} <b>${isolated(zone.zone.name)}</b>`, (week) => seasonCell(zone, week, context)),
@@ -95,7 +101,7 @@ export function seasonLayout(context: PaperContext): PaperLayout {
       {
         heading,
         content: row(
-          html`<b>${say.garden}</b> <small>${format.unit('volume')}</small>`,
+          html`<b>${say.garden}</b> <small>${say.inUnit(format.unit('volume'))}</small>`,
           (week) =>
             html`<b>${format.amount(
               season.zones.reduce((sum, zone) => sum + zoneFigure(zone, 'litres', week), 0),
@@ -108,7 +114,7 @@ export function seasonLayout(context: PaperContext): PaperLayout {
     return rows;
   });
   return {
-    title: html`${title(context, say.seasonOf(format, firstDay, firstDay + 7 * weeks - 1))}<p class="key">${say.seasonKey}</p>`,
+    title: html`${title(context, say.seasonOf(format, firstDay, firstDay + 7 * weeks - 1))}<p class="key">${say.seasonKey(format.unit('volume'))}</p>`,
     blocks: blocks.flat(),
   };
 }
