@@ -157,6 +157,7 @@ export const plannerSheetStyles = css`
     }
 
     .runnel-planner__pane {
+      position: relative;
       overflow: auto;
       min-block-size: 0;
     }

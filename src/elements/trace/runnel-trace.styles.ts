@@ -47,6 +47,16 @@ export const traceStyles = css`
     min-block-size: 2.2rem;
   }
 
+  @media (pointer: fine) {
+    .groups {
+      margin-block-start: 0.5rem;
+    }
+
+    .group > summary {
+      min-block-size: 1.85rem;
+    }
+  }
+
   .comes-to {
     text-align: end;
   }

@@ -8,7 +8,7 @@ const solid = (colour: string) => `linear-gradient(${colour} 0 0)`;
 
 const heights = Array.from(
   { length: BAR_STEPS + 1 },
-  (_, step) => `.runnel-sheet td.runnel-bar-${step} { --_bar: ${Math.round((92 * step) / BAR_STEPS)}%; }`,
+  (_, step) => `.runnel-sheet td.runnel-bar-${step} { --_bar: ${Math.round((84 * step) / BAR_STEPS)}%; }`,
 ).join('\n');
 
 const hollow = (colour: string) => `

@@ -126,6 +126,10 @@ ${toneRules}
   line-height: 1.5;
 }
 
+.runnel-sheet td.runnel-noted:is(.runnel-state-closed, .runnel-skipped) .runnel-main {
+  padding-inline-end: 9px;
+}
+
 .runnel-sheet td.runnel-tone-0 .runnel-start,
 .runnel-sheet td.runnel-season .runnel-start {
   color: var(--_rain);
