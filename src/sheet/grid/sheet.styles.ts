@@ -130,8 +130,7 @@ ${toneRules}
   padding-inline-end: 9px;
 }
 
-.runnel-sheet td.runnel-tone-0 .runnel-start,
-.runnel-sheet td.runnel-season .runnel-start {
+.runnel-sheet td.runnel-zone:is(.runnel-tone-0, .runnel-season) .runnel-start {
   color: var(--_rain);
 }
 
