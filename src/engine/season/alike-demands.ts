@@ -1,9 +1,9 @@
 /** Plantings that ask alike share their days: what one uses, the next need not reckon again nor keep twice. */
 import type { GardenSite } from '../garden-weather.ts';
 import type { Weather } from '../weather.ts';
-import type { RainKeeper } from './kept-rain.ts';
+import type { RainKeeper, YearsOfRain } from './kept-rain.ts';
 import { type PlantingDemand, plantingDemand } from './planting-demand.ts';
-import { monthShares } from './planting-rain.ts';
+import { monthShares, yearsOfRain } from './planting-rain.ts';
 import { isSameDemand, type Planted } from './same-demand.ts';
 
 interface Alike {
@@ -20,6 +20,7 @@ export class AlikeDemands {
   effort = 0;
   #weather: Pick<Weather, 'eto' | 'months'> | undefined;
   #site: GardenSite | undefined;
+  #years: YearsOfRain | undefined;
   readonly #found = new Map<number, Alike[]>();
   /** Of each demand, by watering days and way of watering. */
   readonly #shares = new Map<PlantingDemand, (readonly number[])[]>();
@@ -39,14 +40,17 @@ export class AlikeDemands {
   /** Shares of its months' normal rain that count, as `monthShares`. */
   sharesOf(keeper: RainKeeper, site: GardenSite, weather: Weather): readonly number[] {
     this.#standUnder(weather);
-    if (this.#site !== site) this.#shares.clear();
-    this.#site = site;
+    if (this.#site !== site) {
+      this.#site = site;
+      this.#shares.clear();
+      this.#years = undefined;
+    }
     const { demand, isRefill, wateringDays } = keeper;
     const ofDemand = this.#shares.get(demand) ?? [];
     this.#shares.set(demand, ofDemand);
     const way = 2 * wateringDays + Number(isRefill);
     if (ofDemand[way] === undefined) this.effort += YEARS_EFFORT;
-    ofDemand[way] ??= monthShares(keeper, site, weather);
+    ofDemand[way] ??= monthShares(keeper, site, weather, () => (this.#years ??= yearsOfRain(site, weather)));
     return ofDemand[way];
   }
 
@@ -54,7 +58,7 @@ export class AlikeDemands {
     if (this.#weather?.eto === eto && this.#weather.months === months) return;
     this.#weather = { eto, months };
     this.#found.clear();
-    this.#shares.clear();
+    this.#site = undefined;
   }
 }
 

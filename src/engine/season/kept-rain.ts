@@ -3,23 +3,12 @@
  * under its own way of watering. What finds no room drains, and a day's rain below a fifth of its ETo dries off (FAO-56 eq. 85 to
  * 88, p. 170).
  */
-import { dailyRainCountedMm } from '../rain/daily-threshold.ts';
-import type { SeasonYears } from '../rain/season-years.ts';
-import type { SeasonMonths } from '../weather.ts';
 import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
-import { keptInOneStore, keptInStores, type RainKeeper, type YearsRun } from './years-balance.ts';
+import { keptOn, type RainKeeper, type YearsRun } from './years-balance.ts';
 import { askOn } from './years-mornings.ts';
+import type { YearsOfRain } from './years-of-rain.ts';
 
-export type { RainKeeper };
-
-export interface YearsOfRain {
-  readonly years: SeasonYears;
-  readonly months: SeasonMonths;
-  /** What the normals say of each day of the season. */
-  readonly etoMm: Float64Array;
-  readonly rainMm: Float64Array;
-  readonly runoffFraction: number;
-}
+export type { RainKeeper, YearsOfRain };
 
 const FIRST_SHARE = 0.5;
 const MADE_RUNS = 2;
@@ -74,62 +63,44 @@ function rainOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly numbe
   const ofYear = () => new Float64Array(years.years);
   const run: YearsRun = {
     keeper,
+    of,
     outlook: outlookOf(keeper, of, expected),
     rootedMm: demand.rootedMm ?? new Float64Array(years.days),
     wettedMm: ofYear().fill(demand.startMm),
     dryMm: ofYear().fill(demand.startMm),
-    etcMm: ofYear(),
-    soakedMm: ofYear(),
     askedMm: ofYear(),
+    laterDryMm: ofYear(),
+    allowedMm: ofYear(),
+    useMm: new Float64Array(8 * years.years),
   };
   return months.calendarMonth.map((_, month) => {
     let keptMm = 0;
     let rainMm = 0;
     const end = Math.min(demand.end, months.starts[month + 1] as number);
     for (let day = Math.max(demand.first, months.starts[month] as number); day < end; day++) {
-      const fallen = weatherOn(run, of, day);
       askOn(run, day);
-      keptMm += demand.share < 1 ? keptInStores(run, day) : keptInOneStore(run, day);
-      rainMm += years.basis === 'record' ? years.years * demand.rainFactor * (of.rainMm[day] as number) : fallen;
+      keptMm += keptOn(run, day);
+      rainMm += demand.rainFactor * (of.allMm[day] as number);
     }
     return { keptMm, rainMm };
   });
 }
 
-/** Fills in what a day asks and brings; returns its rain in all years together, mm. */
-function weatherOn({ keeper, etcMm, soakedMm }: YearsRun, of: YearsOfRain, day: number): number {
-  const { expectedEtcMm, rainFactor } = keeper.demand;
-  const { years, rainMm, etoShare } = of.years;
-  const usualEtc = expectedEtcMm[day] as number;
-  const usualEto = of.etoMm[day] as number;
-  const soaking = rainFactor * (1 - of.runoffFraction);
-  let fallen = 0;
-  for (let year = 0, at = day * years; year < years; year++, at++) {
-    const share = etoShare[at] as number;
-    const fell = rainMm[at] as number;
-    etcMm[year] = usualEtc * share;
-    soakedMm[year] = soaking * dailyRainCountedMm(fell, usualEto * share);
-    fallen += fell;
-  }
-  return rainFactor * fallen;
-}
-
 /** One millimetre a "minute": the depth of each watering is what is asked for. Over the ground that the lines wet. */
 function outlookOf({ demand }: RainKeeper, of: YearsOfRain, shares: readonly number[]): WeekOutlook {
-  const { first, end, share, rest, isInContainer, rainFactor, leachingFraction } = demand;
+  const { first, end, rest, isInContainer, rainFactor, leachingFraction } = demand;
   const { starts } = of.months;
-  const expectedRainMm = of.rainMm.slice();
+  const expectedRainMm = of.normalMm.slice();
   shares.forEach((ofNormals, month) => {
     for (let day = starts[month] as number; day < (starts[month + 1] as number); day++) {
-      expectedRainMm[day] = rainFactor * (of.rainMm[day] as number) * ofNormals;
+      (expectedRainMm[day] as number) *= rainFactor * ofNormals;
     }
   });
-  const netMmPerMinute = new Float64Array(of.rainMm.length).fill(1 - leachingFraction, first, end);
+  const netMmPerMinute = new Float64Array(of.normalMm.length).fill(1 - leachingFraction, first, end);
   rest?.forEach((isResting, day) => {
-    if (isResting) netMmPerMinute[day] = 0;
+    (netMmPerMinute[day] as number) *= 1 - isResting;
   });
-  const projectedMm = share < 1 ? new Float64Array(of.rainMm.length) : undefined;
-  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute, projectedMm });
+  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute });
   outlook.start = -1;
   outlook.afterRuns = isInContainer ? 1 : 0;
   return outlook;

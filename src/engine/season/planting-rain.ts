@@ -5,7 +5,8 @@ import { NORMALS } from '../rain/daily-rain.ts';
 import { monthlyEffectiveRainMm, type RainMonth } from '../rain/effective-rain.ts';
 import type { Weather } from '../weather.ts';
 import { countDays } from './days-mask.ts';
-import { keptRainShares, type RainKeeper, type YearsOfRain } from './kept-rain.ts';
+import { keptRainShares, type RainKeeper } from './kept-rain.ts';
+import { rainOfYears, type YearsOfRain } from './years-of-rain.ts';
 
 /** Days of the season, from its first day counted; `end` is the day after the last. */
 export interface DaySpan {
@@ -36,22 +37,26 @@ export function fillRain(
 }
 
 /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
-export function monthShares(keeper: RainKeeper, site: GardenSite, weather: Weather): readonly number[] {
+export function monthShares(
+  keeper: RainKeeper,
+  site: GardenSite,
+  weather: Weather,
+  years = () => yearsOfRain(site, weather),
+): readonly number[] {
   // Where it never rains no years need be made.
   if (site.rain.method !== 'balance' || weather.rain.expectedMm.every((mm) => mm === 0)) {
     return weather.months.calendarMonth.map((_, month) => monthShare(keeper, site, weather, month));
   }
-  return keptRainShares(keeper, yearsOfRain(site, weather));
+  return keptRainShares(keeper, years());
 }
 
 export function yearsOfRain(site: GardenSite, weather: Weather): YearsOfRain {
-  return {
-    years: weather.years(),
-    months: weather.months,
-    etoMm: weather.eto.expectedMm,
-    rainMm: weather.rain.normalMm,
-    runoffFraction: site.rain.runoffFraction,
-  };
+  const { rain, eto, months } = weather;
+  return rainOfYears(
+    { years: weather.years(), months, normalMm: rain.normalMm },
+    eto.expectedMm,
+    site.rain.runoffFraction,
+  );
 }
 
 /** Share of a month's normal rain that counts by a monthly method, 0 to 1; `month` is an index into the season's months. */

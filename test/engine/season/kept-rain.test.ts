@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import type { SeasonYears } from '../../../src/engine/rain/season-years.ts';
 import { keptRainShares, type RainKeeper } from '../../../src/engine/season/kept-rain.ts';
 import type { PlantingDemand } from '../../../src/engine/season/planting-demand.ts';
+import { rainOfYears } from '../../../src/engine/season/years-of-rain.ts';
 
 const DAYS = 14;
 const of = (value: number) => new Float64Array(DAYS).fill(value);
@@ -67,7 +68,7 @@ function shares(years: SeasonYears, given: Given = {}): readonly number[] {
   const months = twoMonths
     ? { starts: [0, 7, DAYS], calendarMonth: [5, 6], lengthDays: [30, 31] }
     : { starts: [0, DAYS], calendarMonth: [5], lengthDays: [30] };
-  return keptRainShares(keeper, { years, months, etoMm: of(3), rainMm, runoffFraction });
+  return keptRainShares(keeper, rainOfYears({ years, months, normalMm: rainMm }, of(3), runoffFraction));
 }
 
 /*
