@@ -1,8 +1,14 @@
-/** A container's day: what it may lose, and that rain is worth what the plants drink while it falls. */
+/** A container's day: what it may lose, and that rain is worth what the plants drink while it falls. And runs a day: no more than are proposed. */
 import fc from 'fast-check';
-import { describe, expect } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { daysAWeek } from '../../src/engine/application/days-a-week.ts';
+import { monthOfWeek } from '../../src/engine/calendar.ts';
+import { runSeason } from '../../src/engine/season/run-season.ts';
+import { weekMask } from '../../src/engine/season/week-masks.ts';
+import { zoneWeek } from '../../src/engine/season/zone-week.ts';
 import { type ContainerDay, runContainer } from '../../src/engine/soil/container-day.ts';
 import { type Stores, storesOf } from '../../src/engine/soil/two-stores.ts';
+import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
@@ -79,5 +85,30 @@ describe('a container’s day', () => {
       expect(more.wettedMm).toBeLessThanOrEqual(less.wettedMm + ROUNDING_MM);
       expect(more.usedMm).toBeGreaterThanOrEqual(less.usedMm - ROUNDING_MM);
     },
+  });
+});
+
+describe('a zone', () => {
+  let several = 0;
+
+  law('never runs more often in a day than is proposed for the month, on days of its own that are enough', {
+    on: arbitraryGarden(),
+    runs: 150,
+    holds: (garden) => {
+      const season = runSeason(garden);
+      for (const { zoneId, month, isEnough, startsADay } of daysAWeek(season)) {
+        const zone = season.zones.find((each) => each.zone.id === zoneId);
+        for (let week = 0; zone !== undefined && isEnough && week < zone.weeks; week++) {
+          if (monthOfWeek(garden.span.firstDay + 7 * week) !== month || weekMask(zone.zone, week) === 0) continue;
+          const { runsADay } = zoneWeek(zone, week);
+          expect(runsADay).toBeLessThanOrEqual(startsADay);
+          if (runsADay > 1) several++;
+        }
+      }
+    },
+  });
+
+  it('runs several times a day in many of them', () => {
+    expect(several).toBeGreaterThan(20);
   });
 });

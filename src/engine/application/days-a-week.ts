@@ -8,6 +8,7 @@ import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
 import { weekMask } from '../season/week-masks.ts';
 import { shareIn } from '../season/wetted-week.ts';
 import { isUnrestricted } from '../supply/restrictions.ts';
+import { type RunsNeed, runsNeed } from './runs-need.ts';
 
 /** Of one zone in one calendar month. */
 export interface DaysAWeek {
@@ -16,8 +17,10 @@ export interface DaysAWeek {
   readonly month: number;
   /** Fewest watering days a week that fit, within those that are allowed. */
   readonly daysAWeek: number;
-  /** Times a day, where one filling does not last a day and the timer has the starts. */
+  /** Times a day: the most that its season runs on these days, within the starts of the timer. */
   readonly startsADay: number;
+  /** Whose need those are; undefined where all can do with one. */
+  readonly runsNeed: RunsNeed | undefined;
   /** Whose need it is. */
   readonly plantingId: string;
   /** On the day of the month on which it lasts least: what it may use after a watering, mm, and what it uses in a day, mm. */
@@ -53,7 +56,12 @@ export function zoneDaysAWeek({ garden }: Pick<Season, 'garden'>, zone: ZoneSeas
     const allowed = mostUsual(weeks.map((week) => allowedMask(garden, week)));
     const planned = mostUsual(weeks.map((week) => weekMask(zone.zone, week)));
     const found = deciding(zone, weeks).map((scarcest) => fitting(zone, { month, allowed, planned }, scarcest));
-    return found.length === 0 ? [] : [found.reduce((most, each) => (asksMore(each, most) ? each : most))];
+    const [first, ...others] = found;
+    if (first === undefined) return [];
+    const fit = others.reduce((most, each) => (asksMore(each, most) ? each : most), first);
+    const proposed = fit.isEnough ? undefined : openMasks(allowed)[fit.daysAWeek];
+    const need = runsNeed(zone, garden.span.firstDay, weeks, (week) => proposed ?? weekMask(zone.zone, week));
+    return [{ ...fit, startsADay: Math.min(zone.zone.startsADay, need?.runs ?? 1), runsNeed: need }];
   });
 }
 
@@ -124,19 +132,19 @@ interface MonthDays {
   readonly planned: number;
 }
 
-function fitting({ zone }: ZoneSeason, { month, allowed, planned }: MonthDays, scarcest: Scarcest): DaysAWeek {
+type DaysThatFit = Omit<DaysAWeek, 'startsADay' | 'runsNeed'>;
+
+function fitting({ zone }: ZoneSeason, { month, allowed, planned }: MonthDays, scarcest: Scarcest): DaysThatFit {
   const { waterAtHandMm, dailyUseMm } = scarcest;
   const lastsDays = waterAtHandMm / dailyUseMm;
   const most = Math.max(1, Math.floor(lastsDays + ROUNDING_DAYS));
   const allowedDays = countDays(allowed);
   const fits = openMasks(allowed).findIndex((mask) => mask !== 0 && longestGap(mask) <= most);
   const widest = fits < 0 ? longestGap(allowed) : most;
-  const starts = lastsDays < 1 - ROUNDING_DAYS && waterAtHandMm > 0 ? Math.ceil(dailyUseMm / waterAtHandMm) : 1;
   return {
     zoneId: zone.id,
     month,
     daysAWeek: fits < 0 ? allowedDays : fits,
-    startsADay: Math.min(zone.startsADay, starts),
     ...scarcest,
     allowedDays,
     allowedMask: allowed,
@@ -151,11 +159,7 @@ function longestGap(mask: number): number {
   return Math.max(...days.map((day, at) => (days[at + 1] ?? (days[0] as number) + 7) - day));
 }
 
-function asksMore(one: DaysAWeek, other: DaysAWeek): boolean {
-  const lasts = ({ waterAtHandMm, dailyUseMm }: DaysAWeek) => waterAtHandMm / dailyUseMm;
-  return (
-    one.daysAWeek > other.daysAWeek ||
-    (one.daysAWeek === other.daysAWeek &&
-      (one.startsADay > other.startsADay || (one.startsADay === other.startsADay && lasts(one) < lasts(other))))
-  );
+function asksMore(one: DaysThatFit, other: DaysThatFit): boolean {
+  const lasts = ({ waterAtHandMm, dailyUseMm }: DaysThatFit) => waterAtHandMm / dailyUseMm;
+  return one.daysAWeek > other.daysAWeek || (one.daysAWeek === other.daysAWeek && lasts(one) < lasts(other));
 }

@@ -1,8 +1,7 @@
 /** What a zone's timer can be set to in a week, with the runs a day that its plantings need. */
 import type { GardenZone } from '../garden.ts';
 import type { TimerSettings } from '../soil/cycle-and-soak.ts';
-import type { PlantingDays } from './planting-days.ts';
-import { tawOn } from './planting-demand.ts';
+import { type PlantingDemand, tawOn } from './planting-demand.ts';
 import { ZONE_FIELDS as Z, type ZoneSeason } from './season.ts';
 
 export type WeekTimer = TimerSettings & { readonly runsADay: number };
@@ -20,8 +19,11 @@ export function timerOf({ zone, figures, weeks }: ZoneSeason, week: number): Wee
 
 const ROUNDING = 1e-9;
 
-/** A planting's demand, and what a minute of its lines brings. */
-export type WateredDays = Pick<PlantingDays, 'demand' | 'netMmPerMinute'>;
+/** A planting's demand, and what a minute of its lines brings on each day: all that counts is whether it is 0. */
+export interface WateredDays {
+  readonly demand: PlantingDemand;
+  readonly netMmPerMinute: ArrayLike<number>;
+}
 
 /** The watering days of a week, bit 0 = its first day, which is `start` of the season. */
 export interface WateringWeek {

@@ -1,6 +1,6 @@
 /** What the values of steps are that tell of mulch, pots, ground that is wetted in part, roots that grow, and rest. */
 import type { DayNumber } from '../../engine/calendar.ts';
-import type { OfDay, OfPart } from './label-about.ts';
+import type { Named, OfDay, OfPart } from './label-about.ts';
 
 export interface GroundLabels {
   readonly 'mulch-cover': unknown;
@@ -35,4 +35,6 @@ export interface GroundLabels {
   readonly 'day-runs': OfDay;
   readonly 'day-available': OfDay;
   readonly 'runs-a-day': unknown;
+  readonly 'runs-readily-available': Named;
+  readonly 'runs-use': Named;
 }

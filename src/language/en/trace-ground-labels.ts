@@ -4,7 +4,7 @@ import type { GroundPart, OfDay, OfPart } from '../../explain/trace/label-about.
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 import type { Messages } from '../messages.ts';
-import { between, onDay } from './trace-labels.ts';
+import { between, ofPlanting, onDay } from './trace-labels.ts';
 
 const PARTS: Readonly<Record<GroundPart, string>> = { wetted: 'wetted part', dry: 'part that stays dry' };
 
@@ -51,6 +51,8 @@ export const traceGroundLabels = {
   'day-runs': onDay('runs'),
   'day-available': onDay('available water TAW'),
   'runs-a-day': 'Runs a day',
+  'runs-readily-available': ofPlanting('RAW on the day that needs most runs'),
+  'runs-use': ofPlanting('expected use of that day'),
 } satisfies Messages<GroundLabels>;
 
 export const traceGroundLabelWords = area('traceGroundLabels', traceGroundLabels);

@@ -1,5 +1,5 @@
 /** What the trace says of mulch, pots, ground that is wetted in part, roots that grow, and rest. */
-import type { OfLine } from '../../explain/trace/label-about.ts';
+import type { OfLine, OfMonth } from '../../explain/trace/label-about.ts';
 import type { KcStage, MinutesSteps, NeedSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -112,6 +112,17 @@ const minutes = {
     formula: {
       typed: 'share = as set in the plan',
       computed: 'share = ground that its lines wet / ground, in hundredths, 0.05 to 1',
+    },
+  },
+  'runs-a-day': {
+    title: ({ month }: Format, of: OfMonth) => `Runs a day that fit, ${month(of.month)}`,
+    says: {
+      pot: 'What its pots hold within easy reach does not last a day.',
+      ground: 'What young roots have within easy reach does not last a day.',
+    },
+    formula: {
+      pot: 'runs a day = use of a day / RAW, rounded up, within the starts of the timer',
+      ground: 'runs a day = use of a day / RAW, rounded up, at most 2, within the starts of the timer',
     },
   },
   'asked-rate': {

@@ -37,7 +37,7 @@ export const onDay =
   ({ weekday }: Format, { day }: OfDay): string =>
     `${weekday(day)}, ${what}`;
 
-const ofPlanting =
+export const ofPlanting =
   (what: string) =>
   (_: Format, { name }: Named): string =>
     `${name}, ${what}`;

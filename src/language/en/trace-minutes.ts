@@ -118,11 +118,6 @@ export const traceMinutes = {
     formula:
       'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1; all where none fit',
   },
-  'runs-a-day': {
-    title: ({ month }: Format, of: OfMonth) => `Runs a day that fit, ${month(of.month)}`,
-    says: 'One filling does not last a day.',
-    formula: 'runs a day = use of a day / water at hand, rounded up, within the starts of the timer',
-  },
   'zone-minutes': {
     title: onDay('minutes needed'),
     says: {

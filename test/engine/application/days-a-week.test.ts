@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { daysAWeek } from '../../../src/engine/application/days-a-week.ts';
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
+import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { FIRST_DAY, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 // plain-garden.ts: 2.5 mm a day are used, 37.5 mm are readily there (0.15 m3/m3 x 500 mm x 0.5), without room for rain.
@@ -47,9 +48,36 @@ describe('days a week that fit', () => {
     expect(inMay(gardenWith(lasting4, {}, { restrictions }))).toMatchObject({ daysAWeek: 2, allowedDays: 2 });
   });
 
-  it('come with starts a day where a filling does not last one, as many as the timer has', () => {
-    expect(inMay(gardenWith({ allowedDepletion: 1 / 75 }))).toMatchObject({ daysAWeek: 7, startsADay: 3 });
-    expect(inMay(gardenWith({ allowedDepletion: 0.3 / 75 }))?.startsADay).toBe(4);
+  const container = { count: 10, volumeLitres: 10, openingM: 0.25, rainShare: 1 };
+  const establishing = { until: FIRST_DAY + 60, factor: 1 };
+
+  it.each([
+    // 2.5 mm a day of 1 mm is 3 runs, of 0.3 mm 9; the timer has 4 starts. In the ground young plants have 2 at most, and settled ones 1.
+    ['pots', { container }, 1, 3],
+    ['pots', { container }, 0.3, 4],
+    ['establishing plants', { establishing }, 1, 2],
+    ['establishing plants', { establishing }, 2.5, 1],
+    ['settled plants', {}, 1, 1],
+  ])('come with the runs a day of the season: %s %j of %d mm run %d times', (_, change, mm, startsADay) => {
+    const rootZone = { allowedDepletion: mm / 75 };
+    const fit = inMay(gardenWith(rootZone, change));
+    expect(fit).toMatchObject({ daysAWeek: 7, startsADay });
+    const zone = plainZone({ wateringDays: 127, plantings: [plainPlanting({ rootZone, ...change })] });
+    const [season = expect.unreachable()] = runSeason(plainGarden([zone])).zones;
+    expect([1, 2, 3].map((week) => zoneWeek(season, week).runsADay)).toEqual([startsADay, startsADay, startsADay]);
+  });
+
+  it('name whose need the runs are, though another decides the days', () => {
+    // The pots last a day and water on seven; the establishing bed, refilled, needs two runs on each.
+    const plantings = [
+      plainPlanting({ id: 'pots', container, rootZone: { allowedDepletion: 2.6 / 75 } }),
+      plainPlanting({ id: 'young', establishing, watering: 'refill', rootZone: { allowedDepletion: 2 / 75 } }),
+    ];
+    expect(inMay(plainGarden([plainZone({ plantings })]))).toMatchObject({
+      plantingId: 'pots',
+      startsADay: 2,
+      runsNeed: { plantingId: 'young', isInContainer: false, readilyAvailableMm: expect.closeTo(2, 9) },
+    });
   });
 
   it('are those of the planting that needs water most often; a refilled one decides alone only', () => {

@@ -121,7 +121,11 @@ const over =
 export const ZONE_FORMULAS: Formulas = {
   'days-a-week': daysAWeek,
   'runs-a-day': (given) =>
-    Math.min(given.num('starts-a-day'), Math.ceil(one(given, 'daily-use') / one(given, 'water-at-hand') - 1e-12)),
+    Math.min(
+      given.num('starts-a-day'),
+      given.variant === 'ground' ? 2 : Number.POSITIVE_INFINITY,
+      Math.ceil(one(given, 'runs-use') / one(given, 'runs-readily-available') - 1e-9),
+    ),
   'zone-minutes': wanted,
   'minutes-per-day': perDay,
   'minutes-cut': cut,

@@ -1,6 +1,7 @@
 /** How often a zone should be watered in the week's month, whatever the plan says. */
-import { zoneDaysAWeek } from '../../../engine/application/days-a-week.ts';
+import { type DaysAWeek, zoneDaysAWeek } from '../../../engine/application/days-a-week.ts';
 import { monthOfWeek } from '../../../engine/calendar.ts';
+import type { GardenZone } from '../../../engine/garden.ts';
 import { daysIn, weekSpan } from '../day-span.ts';
 import { isInMask } from '../planting/planting-cell.ts';
 import type { TraceStep } from '../trace-step.ts';
@@ -14,8 +15,7 @@ export function daysAWeekSteps({ season, zoneSeason, week }: ZoneCell): readonly
   const month = monthOfWeek(firstDay + 7 * week);
   const fit = zoneDaysAWeek(season, zoneSeason).find((each) => each.month === month);
   if (fit === undefined) return [];
-  const planting = zone.plantings.find(({ id }) => id === fit.plantingId);
-  const name = planting === undefined ? fit.plantingId : distinctName(planting, zone.plantings);
+  const name = nameIn(zone, fit.plantingId);
   const lasting = [
     input({ id: 'water-at-hand', name }, depth(fit.waterAtHandMm)),
     input({ id: 'daily-use', name }, depth(fit.dailyUseMm)),
@@ -36,16 +36,31 @@ export function daysAWeekSteps({ season, zoneSeason, week }: ZoneCell): readonly
       ],
       result: days(fit.daysAWeek),
     },
-    ...(fit.startsADay > 1
-      ? [
-          {
-            id: 'runs-a-day',
-            month,
-            source,
-            inputs: [...lasting, input('starts-a-day', count(zone.startsADay))],
-            result: count(fit.startsADay),
-          } as const,
-        ]
-      : []),
+    ...runsSteps(fit, zone),
   ];
+}
+
+/** Where one run of a day is too few for somebody. */
+function runsSteps({ month, startsADay, runsNeed }: DaysAWeek, zone: GardenZone): readonly TraceStep[] {
+  if (runsNeed === undefined || startsADay === 1) return [];
+  const name = nameIn(zone, runsNeed.plantingId);
+  return [
+    {
+      id: 'runs-a-day',
+      month,
+      variant: runsNeed.isInContainer ? 'pot' : 'ground',
+      source: [{ id: 'choice' }],
+      inputs: [
+        input({ id: 'runs-readily-available', name }, depth(runsNeed.readilyAvailableMm)),
+        input({ id: 'runs-use', name }, depth(runsNeed.useMm)),
+        input('starts-a-day', count(zone.startsADay)),
+      ],
+      result: count(startsADay),
+    },
+  ];
+}
+
+function nameIn({ plantings }: GardenZone, id: string): string {
+  const planting = plantings.find((each) => each.id === id);
+  return planting === undefined ? id : distinctName(planting, plantings);
 }
