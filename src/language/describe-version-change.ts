@@ -21,6 +21,8 @@ export function describeVersionChange(change: VersionChange, reader: Reader): st
       return words.rainReadThrough(format, change.values.weeks);
     case 'lines-ended':
       return words.linesEnded(format, change.values.lines);
+    case 'wetted-anew':
+      return words.wettedAnew(format, change.values.plantings);
     case 'flow-at-pressure':
       return words.flowAtPressure(format, change.values.sources);
     case 'bucket-share':

@@ -17,6 +17,10 @@ it.each<[VersionChange, string]>([
     '2 weekly rain totals count as read through the last day of the week.',
   ],
   [
+    { code: 'wetted-anew', values: { plantings: 2 } },
+    'Where later lines wet more or less of the ground, that share changes in their week: 2 plantings have such lines.',
+  ],
+  [
     { code: 'names-cleaned', values: { names: 1 } },
     '1 name was cleaned: tabs and line breaks became spaces, and a name that showed nothing is now the id or the number of what it names. Rename it in the garden.',
   ],

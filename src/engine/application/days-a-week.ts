@@ -5,7 +5,7 @@ import { countDays, daysOfMask } from '../season/days-mask.ts';
 import { openMasks } from '../season/open-days.ts';
 import { targetOn } from '../season/planting-demand.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
-import { weekMask } from '../season/week-masks.ts';
+import { heldMask, weekMask } from '../season/week-masks.ts';
 import { shareIn } from '../season/wetted-week.ts';
 import { isUnrestricted } from '../supply/restrictions.ts';
 import { type RunsNeed, runsNeed } from './runs-need.ts';
@@ -60,7 +60,7 @@ export function zoneDaysAWeek({ garden }: Pick<Season, 'garden'>, zone: ZoneSeas
     if (first === undefined) return [];
     const fit = others.reduce((most, each) => (asksMore(each, most) ? each : most), first);
     const proposed = fit.isEnough ? undefined : openMasks(allowed)[fit.daysAWeek];
-    const need = runsNeed(zone, garden.span.firstDay, weeks, (week) => proposed ?? weekMask(zone.zone, week));
+    const need = runsNeed(zone, garden.span.firstDay, weeks, (week) => proposed ?? heldMask(zone.zone, week));
     return [{ ...fit, startsADay: Math.min(zone.zone.startsADay, need?.runs ?? 1), runsNeed: need }];
   });
 }

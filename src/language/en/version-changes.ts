@@ -14,6 +14,8 @@ export const versionChanges = {
     `${count(weeks, { one: 'weekly rain total counts', other: 'weekly rain totals count' })} as read through the last day of the week.`,
   linesEnded: ({ count }: Format, lines: number) =>
     `Several lines can lie at once now. ${count(lines, { one: 'line that a later one replaced has', other: 'lines that a later one replaced have' })} a last day: the day before the next.`,
+  wettedAnew: ({ count }: Format, plantings: number) =>
+    `Where later lines wet more or less of the ground, that share changes in their week: ${count(plantings, { one: 'planting has', other: 'plantings have' })} such lines.`,
   flowAtPressure: ({ count }: Format, sources: number) =>
     `Lines now give what their pressure gives, and ${count(sources, { one: 'source has a pressure', other: 'sources have a pressure' })}. Check that it is the pressure at the lines, behind any regulator.`,
   bucketShare: ({ count, percent }: Format, sources: number, share: number) =>

@@ -23,12 +23,14 @@ export const from1: Migration = {
   from: 1,
   migrate: (document) => {
     const { document: cleaned, names } = withCleanNames(document);
-    const { document: migrated, lines } = withLinesEnded(cleaned);
+    const { document: migrated, lines, wettedAnew } = withLinesEnded(cleaned);
     const told: readonly VersionChange[] = names === 0 ? [] : [{ code: 'names-cleaned', values: { names } }];
     const ended: readonly VersionChange[] = lines === 0 ? [] : [{ code: 'lines-ended', values: { lines } }];
+    const anew: readonly VersionChange[] =
+      wettedAnew === 0 ? [] : [{ code: 'wetted-anew', values: { plantings: wettedAnew } }];
     return {
       document: migrated,
-      changes: [...changesSince1(document, DEFAULTS), ...waterChanges(document), ...ended, ...told],
+      changes: [...changesSince1(document, DEFAULTS), ...waterChanges(document), ...ended, ...anew, ...told],
     };
   },
 };

@@ -12,6 +12,8 @@ export interface VersionChangeValues {
   'names-cleaned': { readonly names: number };
   /** So many lines were ended by a later one of their planting: each has its last day now, since several may lie at once. */
   'lines-ended': { readonly lines: number };
+  /** In so many plantings emitters took over from others: the share of the ground that is wetted is another from that week on. */
+  'wetted-anew': { readonly plantings: number };
   /** So many sources have a pressure, which lines answer to now. */
   'flow-at-pressure': { readonly sources: number };
   /** Of so many open buckets' flow this share is planned on. */

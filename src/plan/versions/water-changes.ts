@@ -35,7 +35,8 @@ export function waterChanges({ supply, zones, ...document }: Loose): readonly Ve
   return told.filter((change) => change !== false);
 }
 
-function isDrip({ kind }: Loose): boolean {
+/** Emitters that may wet a part of the ground. */
+export function isDrip({ kind }: Loose): boolean {
   return kind === 'dripline' || kind === 'point';
 }
 

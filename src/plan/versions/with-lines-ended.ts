@@ -2,17 +2,21 @@
 import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { isAnnualCrop } from '../../engine/plants/find-crop.ts';
 import { dayIn, fieldsIn, type Loose, listIn } from '../reading/loose.ts';
+import { isDrip } from './water-changes.ts';
 
 export interface LinesEnded {
   /** The same object where no line was ended. */
   readonly document: Loose;
   /** How many were. */
   readonly lines: number;
+  /** Plantings of those lines with emitters that may wet a part of their ground: another share before than after. */
+  readonly wettedAnew: number;
 }
 
 /** A line without a day lies from its planting's first in the ground. */
 export function withLinesEnded(document: Loose): LinesEnded {
   let lines = 0;
+  let wettedAnew = 0;
   const seasonFirst = dayIn(fieldsIn(document['season'])['firstDay']);
   const ended = (planting: unknown): unknown => {
     const all = listIn(fieldsIn(planting)['lines']);
@@ -20,6 +24,7 @@ export function withLinesEnded(document: Loose): LinesEnded {
     const days = all.map((line) => dayIn(fieldsIn(line)['from']) ?? first);
     const next = days.map((day) => earliestAfter(days, day));
     if (next.every((day) => day === undefined)) return planting;
+    if (all.map(fieldsIn).some(isDrip)) wettedAnew++;
     return {
       ...fieldsIn(planting),
       lines: all.map((line, index) => {
@@ -37,7 +42,7 @@ export function withLinesEnded(document: Loose): LinesEnded {
       ? zone
       : { ...fieldsIn(zone), plantings: after };
   });
-  return lines === 0 ? { document, lines } : { document: { ...document, zones }, lines };
+  return { document: lines === 0 ? document : { ...document, zones }, lines, wettedAnew };
 }
 
 function earliestAfter(days: readonly (DayNumber | undefined)[], day: DayNumber | undefined): DayNumber | undefined {

@@ -81,6 +81,20 @@ describe('what is told', () => {
     expect(result.plan.zones[0]?.plantings[1]?.lines).toEqual(tomatoes().lines);
   });
 
+  it('is in how many plantings emitters took over from a day on, with another share of the ground wetted', () => {
+    const drip = { kind: 'point' as const, flow: 1, count: 4 };
+    const anew = [drip, { ...drip, count: 8, from: '2027-07-01' }];
+    const spray = [{ kind: 'spray' as const, flow: 10, count: 2 }];
+    const told = (lines: readonly (readonly object[])[]) => {
+      const plantings = lines.map((each, index) => tomatoes({ id: `p${index}`, lines: each as typeof anew }));
+      const result = checkPlan(asVersion1(oneBed({ zones: [zone({ plantings })] })));
+      if (!result.ok) throw new Error(JSON.stringify(result.faults));
+      return result.migration?.changes.filter(({ code }) => code === 'wetted-anew');
+    };
+    expect(told([anew, [drip], anew])).toEqual([{ code: 'wetted-anew', values: { plantings: 2 } }]);
+    expect(told([[drip], spray, [...spray, { ...spray[0], from: '2027-07-01' }]])).toEqual([]);
+  });
+
   it('a line without a day lies from its planting’s first: a crop’s planting day, or the first in the ground', () => {
     const lines = [{ kind: 'solid' as const }, { kind: 'solid' as const, from: '2027-05-01' }];
     const lastDays = (change: Parameters<typeof tomatoes>[0]) => {
