@@ -1,18 +1,21 @@
 /**
  * How often a zone wants water in a month: for each planting that is kept, or refilled where none is kept, its water at hand (what is readily available, FAO-56 eq. 82 and 83 with
  * p of the day's use, less the room that is left for rain) over what it uses in a day, on the day of the month's weeks on which that lasts shortest. So
- * many whole days may lie between two waterings; the days a week are the fewest that keep to that, spread over the days that are allowed.
+ * many whole days may lie between two waterings; the days a week are the fewest that keep to that, spread over the days that are allowed. Runs a day
+ * are the most that any week of the month has, on the zone's own days where those are enough, else on the proposed ones.
  */
 import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
 import { yearMonthOf } from './calendar.ts';
 import { mostUsual } from './month-masks.ts';
+import { NearTies } from './near-ties.ts';
 import { maskOf } from './open-days.ts';
 import type { PlantingDay, PlantingFacts } from './planting-facts.ts';
-import { daysFrom, isInMask, wateringDayCount, weekOf } from './watering-days.ts';
+import { runsOn } from './runs-a-day.ts';
+import { daysFrom, isInMask, wateringDayCount, wateringMask, weekOf } from './watering-days.ts';
 
 export interface DaysAWeek {
   readonly daysAWeek: number;
-  /** Above 1 where a day's use is more than the water at hand, as far as the timer starts so often. */
+  /** Equal runs that the zone's plantings together want, as far as the timer starts so often. */
   readonly startsADay: number;
   readonly plantingId: string;
   readonly waterAtHandMm: number;
@@ -33,25 +36,32 @@ export function daysAWeek(
       .filter(({ planting }) => planting.watering === watering && planting.flows.some(({ flowLph }) => flowLph > 0))
       .flatMap((facts) => scarcest(garden, facts, month))
       .map(({ lastsDays, ...rest }) => {
-        const asked = { daysAWeek: fewestDays(allowed, lastsDays), startsADay: startsFor(lastsDays, zone.startsADay) };
-        return { ...rest, ...asked, lastsDays, isEnough: isEnough(allowed, planned, lastsDays) };
+        const asked = { daysAWeek: fewestDays(allowed, lastsDays), isEnough: isEnough(allowed, planned, lastsDays) };
+        return { ...rest, ...asked, lastsDays };
       });
   const kept = askingOf('keep');
   const [most] = (kept.length > 0 ? kept : askingOf('refill')).sort(
-    (one, other) =>
-      other.daysAWeek - one.daysAWeek || other.startsADay - one.startsADay || one.lastsDays - other.lastsDays,
+    (one, other) => other.daysAWeek - one.daysAWeek || one.lastsDays - other.lastsDays,
   );
   if (most === undefined) return undefined;
   const { lastsDays, ...rest } = most;
-  return rest;
+  const ties = new NearTies();
+  const runs = weeksOf(garden, month).map((week) => {
+    const mask = rest.isEnough ? wateringMask(zone, week) : maskOf(allowed, rest.daysAWeek);
+    return runsOn(zone, plantings, { week, mask }, ties);
+  });
+  return { ...rest, startsADay: Math.max(...runs) };
+}
+
+/** A week belongs to the month of its fourth day. */
+function weeksOf({ span }: Garden, month: number): readonly number[] {
+  return daysFrom(0, span.weeks - 1).filter((week) => yearMonthOf(span.firstDay + 7 * week + 3).month === month);
 }
 
 /** The mask that most weeks of a calendar month have of days on which window and restrictions let water run, the first where several do. */
-export function allowedIn({ span, supply }: Garden, month: number): number {
-  const weeks = daysFrom(0, span.weeks - 1).filter((week) => {
-    return yearMonthOf(span.firstDay + 7 * week + 3).month === month;
-  });
-  const masks = weeks.map((week) =>
+export function allowedIn(garden: Garden, month: number): number {
+  const { span, supply } = garden;
+  const masks = weeksOf(garden, month).map((week) =>
     [0, 1, 2, 3, 4, 5, 6].reduce((mask, offset) => {
       const date = span.firstDay + 7 * week + offset;
       const inForce = (supply.restrictions ?? []).filter(({ from, to }) => {
@@ -68,11 +78,6 @@ export function allowedIn({ span, supply }: Garden, month: number): number {
 /** 0 is Monday. */
 function sinceMonday(date: number): number {
   return (new Date(date * 86_400_000).getUTCDay() + 6) % 7;
-}
-
-/** More than one where a filling does not last a day, as far as the timer starts so often; no number of them helps where it lasts none. */
-function startsFor(lastsDays: number, most: number): number {
-  return lastsDays > 0 && lastsDays < 1 ? Math.min(most, Math.ceil(1 / lastsDays)) : 1;
 }
 
 /** The day of the weeks of a month on which a planting's water at hand lasts shortest. */
