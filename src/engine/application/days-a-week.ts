@@ -19,8 +19,6 @@ export interface DaysAWeek {
   readonly daysAWeek: number;
   /** Times a day: the most that its season runs on these days, within the starts of the timer. */
   readonly startsADay: number;
-  /** Whose need those are; undefined where all can do with one. */
-  readonly runsNeed: RunsNeed | undefined;
   /** Whose need it is. */
   readonly plantingId: string;
   /** On the day of the month on which it lasts least: what it may use after a watering, mm, and what it uses in a day, mm. */
@@ -59,10 +57,20 @@ export function zoneDaysAWeek({ garden }: Pick<Season, 'garden'>, zone: ZoneSeas
     const [first, ...others] = found;
     if (first === undefined) return [];
     const fit = others.reduce((most, each) => (asksMore(each, most) ? each : most), first);
-    const proposed = fit.isEnough ? undefined : openMasks(allowed)[fit.daysAWeek];
-    const need = runsNeed(zone, garden.span.firstDay, weeks, (week) => proposed ?? heldMask(zone.zone, week));
-    return [{ ...fit, startsADay: Math.min(zone.zone.startsADay, need?.runs ?? 1), runsNeed: need }];
+    const need = runsNeedIn({ garden }, zone, fit);
+    return [{ ...fit, startsADay: Math.min(zone.zone.startsADay, need?.runs ?? 1) }];
   });
+}
+
+/** Whose need of runs a day counts in the month of `fit`: on the days that it proposes, or on the zone's own where those do. */
+export function runsNeedIn(
+  { garden }: Pick<Season, 'garden'>,
+  zone: ZoneSeason,
+  fit: DaysThatFit,
+): RunsNeed | undefined {
+  const proposed = fit.isEnough ? undefined : openMasks(fit.allowedMask)[fit.daysAWeek];
+  const weeks = monthsOf(garden).get(fit.month) ?? [];
+  return runsNeed(zone, garden.span.firstDay, weeks, (week) => proposed ?? heldMask(zone.zone, week));
 }
 
 /** Weeks of each calendar month, in the order of the season. */
@@ -132,7 +140,7 @@ interface MonthDays {
   readonly planned: number;
 }
 
-type DaysThatFit = Omit<DaysAWeek, 'startsADay' | 'runsNeed'>;
+type DaysThatFit = Omit<DaysAWeek, 'startsADay'>;
 
 function fitting({ zone }: ZoneSeason, { month, allowed, planned }: MonthDays, scarcest: Scarcest): DaysThatFit {
   const { waterAtHandMm, dailyUseMm } = scarcest;

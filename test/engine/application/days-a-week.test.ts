@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { daysAWeek } from '../../../src/engine/application/days-a-week.ts';
+import { daysAWeek, runsNeedIn } from '../../../src/engine/application/days-a-week.ts';
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
@@ -73,10 +73,14 @@ describe('days a week that fit', () => {
       plainPlanting({ id: 'pots', container, rootZone: { allowedDepletion: 2.6 / 75 } }),
       plainPlanting({ id: 'young', establishing, watering: 'refill', rootZone: { allowedDepletion: 2 / 75 } }),
     ];
-    expect(inMay(plainGarden([plainZone({ plantings })]))).toMatchObject({
-      plantingId: 'pots',
-      startsADay: 2,
-      runsNeed: { plantingId: 'young', isInContainer: false, readilyAvailableMm: expect.closeTo(2, 9) },
+    const season = runSeason(plainGarden([plainZone({ plantings })]));
+    const [zone = expect.unreachable()] = season.zones;
+    const [fit = expect.unreachable()] = daysAWeek(season);
+    expect(fit).toMatchObject({ plantingId: 'pots', startsADay: 2 });
+    expect(runsNeedIn(season, zone, fit)).toMatchObject({
+      plantingId: 'young',
+      isInContainer: false,
+      readilyAvailableMm: expect.closeTo(2, 9),
     });
   });
 

@@ -1,5 +1,5 @@
 /** How often a zone should be watered in the week's month, whatever the plan says. */
-import { type DaysAWeek, zoneDaysAWeek } from '../../../engine/application/days-a-week.ts';
+import { type DaysAWeek, runsNeedIn, zoneDaysAWeek } from '../../../engine/application/days-a-week.ts';
 import { monthOfWeek } from '../../../engine/calendar.ts';
 import type { GardenZone } from '../../../engine/garden.ts';
 import { daysIn, weekSpan } from '../day-span.ts';
@@ -36,23 +36,29 @@ export function daysAWeekSteps({ season, zoneSeason, week }: ZoneCell): readonly
       ],
       result: days(fit.daysAWeek),
     },
-    ...runsSteps(fit, zone),
+    ...runsSteps(fit, { season, zoneSeason }),
   ];
 }
 
 /** Where one run of a day is too few for somebody. */
-function runsSteps({ month, startsADay, runsNeed }: DaysAWeek, zone: GardenZone): readonly TraceStep[] {
-  if (runsNeed === undefined || startsADay === 1) return [];
-  const name = nameIn(zone, runsNeed.plantingId);
+function runsSteps(
+  fit: DaysAWeek,
+  { season, zoneSeason }: Pick<ZoneCell, 'season' | 'zoneSeason'>,
+): readonly TraceStep[] {
+  const { month, startsADay } = fit;
+  const need = startsADay > 1 ? runsNeedIn(season, zoneSeason, fit) : undefined;
+  if (need === undefined) return [];
+  const { zone } = zoneSeason;
+  const name = nameIn(zone, need.plantingId);
   return [
     {
       id: 'runs-a-day',
       month,
-      variant: runsNeed.isInContainer ? 'pot' : 'ground',
+      variant: need.isInContainer ? 'pot' : 'ground',
       source: [{ id: 'choice' }],
       inputs: [
-        input({ id: 'runs-readily-available', name }, depth(runsNeed.readilyAvailableMm)),
-        input({ id: 'runs-use', name }, depth(runsNeed.useMm)),
+        input({ id: 'runs-readily-available', name }, depth(need.readilyAvailableMm)),
+        input({ id: 'runs-use', name }, depth(need.useMm)),
         input('starts-a-day', count(zone.startsADay)),
       ],
       result: count(startsADay),
