@@ -32,10 +32,6 @@ export const mixPictureStyles = css`
     color: var(--_quiet);
   }
 
-  .over strong {
-    color: var(--_rain);
-  }
-
   :is(.short, .none) strong {
     color: var(--_short);
   }
@@ -100,11 +96,11 @@ export const mixPictureStyles = css`
   }
 
   .hatch-ground {
-    fill: color-mix(in oklab, var(--_rain) 25%, var(--_paper));
+    fill: color-mix(in oklab, var(--_quiet) 22%, var(--_paper));
   }
 
   .hatch-line {
-    fill: var(--_rain);
+    fill: var(--_quiet);
   }
 
   path.short {
