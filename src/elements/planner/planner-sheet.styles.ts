@@ -111,7 +111,7 @@ export const plannerSheetStyles = css`
   }
 
   .runnel-planner__pane {
-    padding-block-start: 0.75rem;
+    padding-block-start: 0.4rem;
   }
 
   .runnel-planner__pane[hidden] {

@@ -30,7 +30,7 @@ export const traceStyles = css`
   .answer {
     display: grid;
     gap: 0.4rem;
-    margin-block-start: 0.6rem;
+    margin-block-start: 0.4rem;
   }
 
   .groups {
@@ -152,9 +152,9 @@ export const traceStyles = css`
   .actions {
     display: flex;
     flex-wrap: wrap;
-    gap: 0.4rem 1rem;
+    gap: 0.2rem 1rem;
     align-items: start;
-    padding-block-start: 0.6rem;
+    padding-block-start: 0.35rem;
   }
 
   .actions details[open] {
