@@ -288,6 +288,19 @@ describe('runnel-week', () => {
     );
   });
 
+  it('carries each caution once on a page of two plans, and keeps it where the first goes', async () => {
+    const one = html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-week today="2027-06-30"></runnel-week></runnel-plan>`;
+    const place = onPage(html`<div>${one}${one}</div>`);
+    await settled(place, 'runnel-week');
+    const lists = [...place.querySelectorAll('runnel-week')];
+    for (const list of lists) await quiet(list);
+    const shownIn = () => lists.map((list) => list.shadowRoot?.querySelectorAll('.cautions').length);
+    expect(shownIn()).to.deep.equal([1, 0]);
+    place.querySelector('runnel-plan')?.remove();
+    await quiet(lists[1] as RunnelWeek);
+    expect(shownIn()[1]).to.equal(1);
+  });
+
   it('carries the cautions', async () => {
     const { list } = await shown('2027-06-30');
     expect(textOf(list, '.cautions')).to.contain('backflow').and.to.contain('Local codes');
