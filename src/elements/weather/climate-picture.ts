@@ -20,6 +20,7 @@ export function climatePicture({ season, reader, format }: FormContext): Templat
   const { site } = season.garden;
   const etoMm = monthlyEtoMm(site);
   const { rainMm } = site.climate;
+  if ([...etoMm, ...rainMm].every((mm) => mm === 0)) return html`<p>${say.none}</p>`;
   const most = Math.max(1, ...etoMm, ...rainMm);
   const y = (mm: number) => BOTTOM - ((BOTTOM - TOP) * mm) / most;
   const x = (month: number) => STEP * (month + 0.5);

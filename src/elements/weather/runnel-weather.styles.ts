@@ -109,6 +109,7 @@ export const weatherStyles = css`
   }
 
   .band {
+    inline-size: auto;
     border-collapse: collapse;
     margin-block: 0.5rem;
   }
@@ -149,12 +150,12 @@ export const weatherStyles = css`
     margin-block-start: 0.5rem;
   }
 
-  .unusual .band {
-    inline-size: auto;
-  }
-
   .unusual .band :is(th, td) {
     white-space: normal;
+  }
+
+  .try + [role='status'] [name='name'] {
+    inline-size: min(100%, 26rem);
   }
 
   .departures {

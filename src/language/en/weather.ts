@@ -53,6 +53,8 @@ export const weather = {
     /** The picture in a sentence. */
     finding: ({ month, quantity }: Format, driest: number, etoMm: number, rainMm: number) =>
       `${month(driest)} needs most: a lawn would use ${quantity(etoMm, 'depth')}, and ${quantity(rainMm, 'depth')} of rain falls.`,
+    /** In place of the picture, where every figure is 0. */
+    none: 'No climate yet. Get it from a weather service or a file above, or fill in the figures below.',
     eto: 'Reference ET (ETo)',
     rain: 'Rain',
     season: 'months of the season',
