@@ -119,6 +119,12 @@ export const weatherStyles = css`
     border-block-end: 1px solid var(--_line);
     text-align: start;
     font-weight: 400;
+    white-space: normal;
+    vertical-align: baseline;
+  }
+
+  .season td > .quiet {
+    display: block;
   }
 
   .band thead th {
@@ -142,16 +148,18 @@ export const weatherStyles = css`
 
   .actions {
     align-items: center;
+    margin-block: 0.4rem;
+  }
+
+  .status > p,
+  [role='alert'] > p {
+    margin-block-start: 0.4rem;
   }
 
   .try {
     display: grid;
     gap: 0.5rem;
     margin-block-start: 0.5rem;
-  }
-
-  .unusual .band :is(th, td) {
-    white-space: normal;
   }
 
   .try + [role='status'] [name='name'] {
