@@ -175,6 +175,8 @@ export class PlanStore {
     try {
       result = tryEdit(plan, edit);
       if (!result.ok) return result;
+      // Other years are long to check, and each planting's rain is kept anew over all of them.
+      if (result.plan.site.years !== plan.site.years) yield Number.POSITIVE_INFINITY;
       attempt = { plan: result.plan, season: yield* this.#seasonOf(result.plan) };
     } catch (error) {
       reportFault(error);
