@@ -2,6 +2,7 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { dayNumberOf } from '../../engine/calendar.ts';
 import { monthlyEtoMm } from '../../engine/climate/daily-eto.ts';
+import type { Season } from '../../engine/season/season.ts';
 import { weatherWords } from '../../language/en/weather.ts';
 import type { FormContext } from '../garden/form-context.ts';
 
@@ -15,12 +16,17 @@ const BOTTOM = 158;
 const STEP = WIDTH / 12;
 const BAR = 18;
 
+/** Whether any month has a figure. */
+export function hasClimate({ garden: { site } }: Season): boolean {
+  return [...monthlyEtoMm(site), ...site.climate.rainMm].some((mm) => mm > 0);
+}
+
 export function climatePicture({ season, reader, format }: FormContext): TemplateResult {
   const say = weatherWords(reader.language).climate;
   const { site } = season.garden;
   const etoMm = monthlyEtoMm(site);
   const { rainMm } = site.climate;
-  if ([...etoMm, ...rainMm].every((mm) => mm === 0)) return html`<p>${say.none}</p>`;
+  if (!hasClimate(season)) return html`<p>${say.none}</p>`;
   const most = Math.max(1, ...etoMm, ...rainMm);
   const y = (mm: number) => BOTTOM - ((BOTTOM - TOP) * mm) / most;
   const x = (month: number) => STEP * (month + 0.5);

@@ -20,7 +20,7 @@ import { readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { SeasonYears } from '../shared/season-years.ts';
 import { todayOf } from '../shared/today-here.ts';
 import { climateForm } from './climate-form.ts';
-import { climatePicture } from './climate-picture.ts';
+import { climatePicture, hasClimate } from './climate-picture.ts';
 import { filePreview } from './file-preview.ts';
 import { PlaceFinder } from './place-finder.ts';
 import { placeForm } from './place-form.ts';
@@ -85,7 +85,7 @@ export class WeatherBody {
       ${view.readOnly ? nothing : this.#sources(view, plan, reader)}
       <h3>${say.climate.title}</h3>
       ${climatePicture(context)}
-      <p class="quiet">${plan.site.climate.source === '' ? say.climate.noSource : say.climate.from(isolatedText(plan.site.climate.source))}</p>
+      ${hasClimate(season) ? html`<p class="quiet">${plan.site.climate.source === '' ? say.climate.noSource : say.climate.from(isolatedText(plan.site.climate.source))}</p>` : nothing}
       <details class="more" ?open=${weeksWithoutClimate(season).length > 0}>
         <summary>${say.climate.table}</summary>
         <div class="part-body">${climateForm(context)}</div>
