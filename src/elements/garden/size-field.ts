@@ -1,12 +1,15 @@
 /** The size of a planting as people say it, in one field. */
 import { sizesWords } from '../../language/en/sizes.ts';
+import { resized } from '../../plan/resized.ts';
 import type { PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import { textField } from './fields.ts';
 import type { FormContext, FormPart } from './form-context.ts';
 import { readSize } from './read-size.ts';
 import { sizeComesTo, sizeText } from './size-text.ts';
 
-export function sizeField(part: FormPart<Pick<PlanPlanting, 'extent' | 'container'>>, context: FormContext) {
+type Sized = Pick<PlanPlanting, 'extent' | 'container' | 'assumed'> & Partial<Pick<PlanPlanting, 'lines'>>;
+
+export function sizeField(part: FormPart<Sized>, context: FormContext) {
   const { value, key, change } = part;
   const { reader, plan } = context;
   const say = sizesWords(reader.language);
@@ -20,8 +23,8 @@ export function sizeField(part: FormPart<Pick<PlanPlanting, 'extent' | 'containe
           ? ({ language }) => sizesWords(language)[text === '' ? 'missing' : 'notRead']
           : undefined,
       edit: (text = '') => {
-        const read = readSize(text, value, reader) ?? value;
-        return change({ extent: read.extent, container: read.container ?? value.container });
+        const { extent, container = value.container } = readSize(text, value, reader) ?? value;
+        return change(resized(value, { extent, container }, plan.units));
       },
     },
     context,

@@ -8,6 +8,7 @@ import { changed } from '../../plan/edits/change.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { newPlantingId } from '../../plan/ids.ts';
 import { isClassSetByHand, needOfCrop } from '../../plan/need-of-plant.ts';
+import { resized } from '../../plan/resized.ts';
 import type { Plan, PlanNeed, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { linesFor, usualWay } from '../../plan/usual-lines.ts';
 import { rootDepthOfListed } from '../garden/listed-plant.ts';
@@ -153,13 +154,15 @@ export class PlantRow {
     },
   ): Edit {
     const at = { zone: zoneBefore, planting: before.id };
-    const { extent, container } = change;
-    const isLaidAnew = before.assumed?.includes('lines') === true && extent !== before.extent;
-    const lines = isLaidAnew ? { lines: linesFor(usualWay(extent, container !== undefined), extent, plan.units) } : {};
+    const { assumed, ...size } = resized(before, change, plan.units);
+    const told = assumed?.filter((part) => part !== 'need' || change.need === before.need);
     const inGround = changed<NonNullable<PlanPlanting['inGround']>>(before.inGround ?? {}, {
       from: this.from || undefined,
     });
-    const own = { ...change, ...lines, inGround: Object.keys(inGround).length === 0 ? undefined : inGround };
+    const own = {
+      ...{ ...change, ...size, ...(told && { assumed: told }) },
+      inGround: Object.keys(inGround).length === 0 ? undefined : inGround,
+    };
     const edits: Edit[] = [{ type: 'change-planting', ...at, change: own }];
     if (zone !== zoneBefore) edits.push({ type: 'move-planting', ...at, toZone: zone });
     return { type: 'together', edits };

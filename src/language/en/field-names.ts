@@ -44,7 +44,7 @@ export const fieldNames = {
     eto: 'reference ET',
     exponent: 'exponent of the emitter',
     exposure: 'exposure',
-    extent: 'extent',
+    extent: 'size',
     factor: 'factor',
     firstDay: 'first day',
     flow: 'flow',
