@@ -286,9 +286,8 @@ function batchOf(plan: Plan, edits: readonly Edit[]): Batch {
 const single = (edit: Edit): readonly Edit[] => (edit.type === 'together' ? edit.edits.flatMap(single) : [edit]);
 
 function fieldsOf(change: object, { language }: Reader): readonly string[] {
-  const fields = Object.keys(change);
-  const told = fields.filter((field) => field !== 'assumed');
-  return (told.length === 0 ? fields : told).map((field) => fieldName([field], language));
+  const told = Object.keys(change).filter((field, _, all) => field !== 'assumed' || all.length === 1);
+  return told.map((field) => fieldName([field], language));
 }
 
 function zoneName(plan: Plan, id: string): string {

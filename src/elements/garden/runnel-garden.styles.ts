@@ -119,8 +119,13 @@ export const gardenStyles = css`
     min-inline-size: 0;
   }
 
-  .wide {
+  .wide,
+  .fields > .help {
     grid-column: 1 / -1;
+  }
+
+  .fields > .help {
+    order: 1;
   }
 
   label {

@@ -5,6 +5,7 @@ import type { PlanPlanting } from '../../plan/schema/plan-schema.ts';
 import { textField } from './fields.ts';
 import type { FormContext, FormPart } from './form-context.ts';
 import { readSize } from './read-size.ts';
+import { sizeRefusal } from './size-refusal.ts';
 import { sizeComesTo, sizeText } from './size-text.ts';
 
 type Sized = Pick<PlanPlanting, 'extent' | 'container' | 'assumed'> & Partial<Pick<PlanPlanting, 'lines'>>;
@@ -19,9 +20,7 @@ export function sizeField(part: FormPart<Sized>, context: FormContext) {
       words: { label: say.field.label, help: `${say.field.examples[plan.units]}. ${sizeComesTo(value, reader)}` },
       value: sizeText(value, reader),
       refuses: (text) =>
-        readSize(text, value, reader) === undefined
-          ? ({ language }) => sizesWords(language)[text === '' ? 'missing' : 'notRead']
-          : undefined,
+        readSize(text, value, reader) === undefined ? (around) => sizeRefusal(text, around) : undefined,
       edit: (text = '') => {
         const { extent, container = value.container } = readSize(text, value, reader) ?? value;
         return change(resized(value, { extent, container }, plan.units));

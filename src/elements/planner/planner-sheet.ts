@@ -194,9 +194,9 @@ export class PlannerSheet extends ViewElement {
   }
 }
 
-/** Begun with the steps, and nothing grows in it yet. */
-const isBare = ({ assumed, zones }: Plan): boolean =>
-  assumed !== undefined && zones.every(({ plantings }) => plantings.length === 0);
+/** Begun with the steps, and nothing grows in it yet, or its weather is not known. */
+const isBare = ({ assumed, site, zones }: Plan): boolean =>
+  assumed !== undefined && (site.climate.source === '' || zones.every(({ plantings }) => plantings.length === 0));
 
 function place(of: 'tools' | 'key'): HTMLElement {
   const made = document.createElement('div');

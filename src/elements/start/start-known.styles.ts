@@ -107,6 +107,34 @@ export const startKnownStyles = css`
     margin-inline-start: auto;
   }
 
+  .places {
+    display: grid;
+    gap: 0.25rem;
+    margin: 0.25rem 0;
+    padding: 0;
+    list-style: none;
+  }
+
+  .places button {
+    inline-size: 100%;
+    text-align: start;
+  }
+
+  .weather > .fields {
+    margin-block-start: 0.6rem;
+  }
+
+  @container (max-width: 480px) {
+    .skip {
+      margin-inline-start: 0;
+      line-height: 1.35;
+    }
+
+    .skip button {
+      min-block-size: 2rem;
+    }
+  }
+
   .entries {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(min(100%, 17rem), 1fr));

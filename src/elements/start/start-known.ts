@@ -39,9 +39,10 @@ export function knownTemplate(context: StartContext): TemplateResult {
   const etoMm = sumOf(weeks.map((week) => week.etoMm));
   const rainMm = sumOf(weeks.map((week) => week.rainMm));
   const { first, last } = seasonDays(plan.season);
+  const hasPlace = plan.site.place !== undefined;
   return html`<aside class="known" aria-label=${say.aside}>
-    <h3 class="finding">${etoMm > 0 ? say.known.weather(format, etoMm, rainMm) : say.known.none}</h3>
-    <p class="quiet small">${etoMm > 0 ? say.known.span(format, first, last, plan.season.weeks) : say.known.noWeather}</p>
+    <h3 class="finding">${etoMm > 0 ? say.known.weather(format, etoMm, rainMm) : hasPlace ? say.known.weatherMissing : say.known.none}</h3>
+    <p class="quiet small">${etoMm > 0 ? say.known.span(format, first, last, plan.season.weeks) : hasPlace ? say.known.placeKnown : say.known.noWeather}</p>
     ${etoMm > 0 ? picture(context, weeks) : nothing}
     ${assumedList(context)}
   </aside>`;

@@ -23,10 +23,15 @@ function seasonTemplate(context: StartContext, notices: NoticeLines): TemplateRe
   const isKnown = hasWeather(season);
   const done = (view: 'season' | 'week') => () => host.dispatchEvent(new RunnelStartDoneEvent(view));
   return html`<div class="told-season">${stepHead(say.title, isKnown ? '' : say.noWeather)}
-    ${isKnown ? sentences(context) : nothing}
-    <h3>${say.attention}</h3>${attention(context, notices)}
-    <h3>${say.firstWeek}</h3>${firstWeek(context)}
-    <div class="actions"><button class="main" name="open-season" @click=${done('season')}>${say.open}</button>
+    ${
+      isKnown
+        ? html`${sentences(context)}
+          <h3>${say.attention}</h3>${attention(context, notices)}
+          <h3>${say.firstWeek}</h3>${firstWeek(context)}`
+        : nothing
+    }
+    <div class="actions">${isKnown ? nothing : html`<button class="main" name="to-weather" @click=${() => context.go('where')}>${say.toWeather}</button>`}
+      <button class=${isKnown ? 'main' : ''} name="open-season" @click=${done('season')}>${say.open}</button>
       <button name="print-week" @click=${done('week')}>${say.print}</button></div>
     ${assumedList(context)}</div>`;
 }

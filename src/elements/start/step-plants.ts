@@ -13,6 +13,7 @@ import { copyPlanting } from '../garden/create-and-copy.ts';
 import { refusal } from '../garden/fields.ts';
 import { needOfListed } from '../garden/listed-plant.ts';
 import { plantNameOf } from '../garden/plant-name.ts';
+import { sizeRefusal } from '../garden/size-refusal.ts';
 import { sizeComesTo, sizeText } from '../garden/size-text.ts';
 import { define } from '../shared/define.ts';
 import { PlantSearch } from '../shared/plant-search.ts';
@@ -98,7 +99,7 @@ function typingTemplate(context: StartContext): TemplateResult {
           row.refused = undefined;
         })} /></label>
       <div id="row-size-says">
-        <p class="refused" role="alert" ?hidden=${row.refused === undefined}>${row.refused === 'size-missing' ? size.missing : size.notRead}</p>
+        <p class="refused" role="alert" ?hidden=${row.refused === undefined}>${sizeRefusal(row.size, reader)}</p>
         <p class="help">${size.field.examples[plan.units]}</p>
       </div></div>
     ${classField(context)}

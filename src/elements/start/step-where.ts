@@ -17,6 +17,7 @@ import { choiceField, dateField, numberField, optionsOf } from '../garden/fields
 import { fieldSchema, schemaAt } from '../garden/form-context.ts';
 import { todayOf } from '../shared/today-here.ts';
 import { PlaceFinder } from '../weather/place-finder.ts';
+import { publishedTableField } from '../weather/published-table.ts';
 import { serviceSection } from '../weather/service-section.ts';
 import { failureWords, sessionStatus } from '../weather/session-words.ts';
 import { WeatherSession } from '../weather/weather-session.ts';
@@ -128,12 +129,15 @@ function weatherTemplate(context: WhereContext): TemplateResult {
   const service = weatherServiceOf(view.weatherService, document.baseURI);
   const { state } = session;
   const says = sessionStatus(state, reader);
-  const { source } = plan.site.climate;
+  const { source, rain } = plan.site.climate;
+  const hasRain = source === '' || rain.some((depth) => depth > 0);
   return html`<h3>${say.weather}</h3>
     ${source === '' ? nothing : html`<p class=${isAssumed(context, 'climate') ? 'told is-assumed' : 'told'}>${say.known(source)}</p>`}
+    ${hasRain ? nothing : html`<p class="help">${say.noRain}</p>`}
     ${service === undefined ? nothing : serviceSection({ service, plan, reader, today, session })}
     <div role="status">${says === '' ? nothing : html`<p>${says} ${state.step === 'busy' ? html`<progress></progress>` : nothing}</p>`}</div>
     <div role="alert">${state.step === 'failed' ? html`<p class="refused">${failureWords(state.why, reader)}</p>` : nothing}</div>
+    <div class="fields">${publishedTableField(say.table, context)}</div>
     ${fold(context, 'where-weather', say.otherWeather, say.otherWeatherSays, () => html`<runnel-weather .today=${host.today}></runnel-weather>`)}`;
 }
 

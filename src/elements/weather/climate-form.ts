@@ -1,17 +1,14 @@
 /** The climate by month: typed, pasted, or taken from a published table. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { PUBLISHED_ETO } from '../../engine/climate/published-eto.data.ts';
-import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { weatherWords } from '../../language/en/weather.ts';
-import { nameIn } from '../../language/name-in.ts';
 import { changed } from '../../plan/edits/change.ts';
-import type { Edit } from '../../plan/edits/edit.ts';
 import type { PlanClimate } from '../../plan/schema/plan-schema.ts';
-import { choiceField, namedOptions, numberField, optionsOf, textField } from '../garden/fields.ts';
+import { choiceField, numberField, optionsOf, textField } from '../garden/fields.ts';
 import { type FormContext, schemaAt } from '../garden/form-context.ts';
 import { type MonthColumn, monthsOf, monthTable, set } from './month-table.ts';
+import { publishedTableField } from './published-table.ts';
 
 export function climateForm(context: FormContext): TemplateResult {
   const { plan, season, reader } = context;
@@ -24,16 +21,7 @@ export function climateForm(context: FormContext): TemplateResult {
   const hasRain = climate.rain.some((depth) => depth > 0);
   return html`${isMissing ? html`<p class="too-long">${say.noClimate}</p>` : nothing}
     <div class="fields">
-      ${choiceField(
-        {
-          key: 'climate-table',
-          words: say.table,
-          value: '',
-          options: [{ value: '', label: say.table.empty }, ...namedOptions(PUBLISHED_ETO, context)],
-          edit: (id) => takeTable(id, context),
-        },
-        context,
-      )}
+      ${publishedTableField(say.table, context)}
       ${choiceField(
         {
           key: 'climate-kind',
@@ -57,22 +45,6 @@ export function climateForm(context: FormContext): TemplateResult {
     ${isMissing || hasRain ? nothing : html`<p class="too-long">${say.noRain}</p>`}
     ${monthTable(columns, context)}
     ${thresholdField(context)}`;
-}
-
-function takeTable(id: string, { plan, reader }: FormContext): Edit {
-  const { climate } = plan.site;
-  const row = PUBLISHED_ETO.find((candidate) => candidate.id === id);
-  if (row === undefined) return set(climate);
-  return set({
-    ...climate,
-    source: `${nameIn(row.name, reader.language)}: ${row.source}`,
-    eto: inPlanUnits(row.etoMm, plan.units),
-  });
-}
-
-/** Published figures are in SI: as a person would write them in the plan's units. */
-function inPlanUnits(valuesMm: readonly number[], units: UnitSystem): readonly number[] {
-  return valuesMm.map((mm) => Number(fromSi(mm, 'depth', units).toFixed(units === 'us' ? 2 : 1)));
 }
 
 /** ETo wins where it is given, so temperatures can stay beside it; without it they are needed. */

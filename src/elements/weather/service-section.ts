@@ -34,13 +34,13 @@ export function serviceSection(context: ServiceContext): TemplateResult {
   if (asks && place === undefined && file === undefined)
     return html`<h3>${say.title}</h3><p class="quiet">${say.noPlace}</p>`;
   const isBusy = session.state.step === 'busy';
-  const button = (name: string, words: string, press: () => void) =>
-    html`<button name=${name} class="main" ?disabled=${isBusy} @click=${press}>${words}</button>`;
+  const button = (name: string, words: string, press: () => void, rank = '') =>
+    html`<button name=${name} class=${rank} ?disabled=${isBusy} @click=${press}>${words}</button>`;
   return html`<h3>${say.title}</h3>
     ${asks && place === undefined ? html`<p class="quiet">${say.noPlace}</p>` : nothing}
     <p id="service-says">${saysWhat(context, place)}</p>
     <div class="actions" role="group" aria-describedby="service-says">
-      ${climateRequest(context) === undefined ? nothing : button('ask-climate', say.climate, () => void askClimate(context))}
+      ${climateRequest(context) === undefined ? nothing : button('ask-climate', say.climate, () => void askClimate(context), 'main')}
       ${service.forecast === undefined || place === undefined ? nothing : button('ask-season', say.season, () => void askSeason(context))}
       ${file === undefined ? nothing : button('ask-file', say.file, () => void session.openAddress(fileName(file), file))}
       ${isBusy ? html`<button name="cancel" @click=${() => session.close()}>${say.cancel}</button>` : nothing}

@@ -40,6 +40,11 @@ export const sizes = {
   },
   notRead: 'This size cannot be read. Write it like one of the examples.',
   missing: 'Type how large it is.',
+  /** Behind a number of pots or plants. */
+  eachMissing: {
+    us: 'Say how large each is, too, such as 4 pots 14 in, or 9 x 3 ft across.',
+    metric: 'Say how large each is, too, such as 4 pots 35 cm, or 9 x 90 cm across.',
+  },
   /** Of one pot or box, L. */
   holds: ({ quantity }: Format, litres: number) => `Each holds about ${quantity(litres, 'volume')}.`,
   covers: ({ quantity }: Format, areaM2: number) => `It covers ${quantity(areaM2, 'area')}.`,

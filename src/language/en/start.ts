@@ -77,7 +77,13 @@ export const start = {
     weather: 'Its weather',
     known: (source: string) => `In the plan: ${source}`,
     otherWeather: 'From a file, or typed by month',
-    otherWeatherSays: 'a weather office’s file, a published table',
+    otherWeatherSays: 'a weather office’s file, figures of your own',
+    table: {
+      label: 'Or without a service: a published table',
+      help: 'Places of California. Elsewhere, take one whose summers are most like yours.',
+      empty: 'Choose a place…',
+    },
+    noRain: 'It has no rain, so none is counted. Type the rain by month below, or read it week by week.',
     firstDay: { label: 'First day' },
     lastDay: { label: 'Last day' },
     soil: 'Soil',
@@ -216,10 +222,13 @@ export const start = {
     needs: ({ quantity, count }: Format, litres: number, weeks: number) =>
       `The garden takes ${quantity(litres, 'volume')} in ${count(weeks, { one: 'week', other: 'weeks' })}.`,
     weather: ({ quantity }: Format, etoMm: number, rainMm: number) =>
-      `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}.`,
+      rainMm === 0
+        ? `Sun and wind take ${quantity(etoMm, 'depth')}. No rain is counted.`
+        : `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}.`,
     busiest: ({ week, quantity }: Format, firstDay: number, litres: number) =>
       `Most in one week: ${quantity(litres, 'volume')}, ${week(firstDay)}.`,
-    noWeather: 'No weather is known yet: nothing can be computed. Go to “Where” and fetch or type it.',
+    noWeather: 'Its weather is not known yet, and without it nothing can be computed.',
+    toWeather: 'Choose its weather',
     attention: 'What needs attention most',
     noAttention: 'Nothing stands out.',
     firstWeek: 'The first week',
@@ -234,8 +243,12 @@ export const start = {
   known: {
     none: 'Nothing is known yet',
     weather: ({ quantity }: Format, etoMm: number, rainMm: number) =>
-      `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}`,
+      rainMm === 0
+        ? `Sun and wind take ${quantity(etoMm, 'depth')}, no rain is counted`
+        : `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}`,
     noWeather: 'First say where it is. Then the sun and the rain stand here.',
+    weatherMissing: 'Its weather is missing',
+    placeKnown: 'The place is known. Get its weather from the service, or take a published table.',
     span: ({ days, count }: Format, first: number, last: number, weeks: number) =>
       `${days(first, last, 'full')}, ${count(weeks, { one: 'week', other: 'weeks' })}`,
     rain: 'Rain',

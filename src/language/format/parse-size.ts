@@ -39,6 +39,12 @@ export function parsePlantCount(text: string, { language }: Reader): number | un
   return count === undefined || Number(count) === 0 ? undefined : Number(count);
 }
 
+/** `4 pots`, `9 shrubs`: how many there are, and not how large. */
+export function isBareCount(text: string, { language }: Reader): boolean {
+  const { plants, containers } = sizesWords(language);
+  return new RegExp(`^\\d+\\s+(?:${escaped([...plants, ...containers])})$`, 'u').test(typedSize(text).trim());
+}
+
 /** The text in front of any of the words, where one stands there as a word. */
 function cut(text: string, words: readonly string[]): { readonly before: string; readonly isThere: boolean } {
   const found = words.map((word) => text.indexOf(` ${word} `)).filter((at) => at >= 0);
