@@ -37,7 +37,9 @@ export const gardenStyles = css`
     gap: 0 0.75rem;
     align-items: baseline;
     inline-size: auto;
+    position: relative;
     padding-block: 0.55rem;
+    padding-inline-start: 1.2rem;
     color: inherit;
     font-weight: 600;
     text-decoration: none;
@@ -50,6 +52,8 @@ export const gardenStyles = css`
 
   summary::before {
     content: '\\25b8' / '';
+    position: absolute;
+    inset-inline-start: 0;
     color: var(--_ink);
   }
 

@@ -77,7 +77,7 @@ export function zoneForms(): typeof zoneForm {
 function zoneForm(zone: PlanZone, index: number, around: FormContext): TemplateResult {
   const context: ZoneContext = { ...around, zone };
   const { plan, form, reader, toggle } = context;
-  const { addPlanting, newPlanting } = gardenZonesWords(reader.language);
+  const { addPlanting, newPlanting, noPlantings, noPlantingsYet } = gardenZonesWords(reader.language);
   const { availableWater } = gardenGroundWords(reader.language);
   const { id } = zone;
   const part: FormPart<ZoneFields> & Unshown<ZoneFields, Shown> = {
@@ -100,12 +100,13 @@ function zoneForm(zone: PlanZone, index: number, around: FormContext): TemplateR
   const say = wordsOf(context);
   const { folds } = say;
   return html`<div class="fields">${tableFields(FIRST_FIELDS, say, part, context)}</div>
+    ${zone.plantings.length === 0 ? html`<p class="help">${plan.zones.length > 1 ? noPlantingsYet : noPlantings}</p>` : nothing}
+    ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, index: at }, context))}
+    ${form.readOnly ? nothing : html`<button class="add" name=${part.key('add')} @click=${add}>${addPlanting}</button>${refusal(part.key('add'), context)}`}
     ${fieldsFold(folds.timer, tableFields(TIMER_FIELDS, say, part, context))}
     ${fieldsFold(folds.ground, tableFields(GROUND_FIELDS, { ...say, availableWater }, part, context))}
     ${fieldsFold(folds.cut, tableFields(CUT_FIELDS, say, part, context))}
-    ${copyMoveRemove({ name: isolated(zone.name), key: part.key, index, count: plan.zones.length, ...actions }, context)}
-    ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, index: at }, context))}
-    ${form.readOnly ? nothing : html`<button class="add" name=${part.key('add')} @click=${add}>${addPlanting}</button>${refusal(part.key('add'), context)}`}`;
+    ${copyMoveRemove({ name: isolated(zone.name), key: part.key, index, count: plan.zones.length, ...actions }, context)}`;
 }
 
 /** So many days a week, or weekdays named one by one. */

@@ -14,6 +14,9 @@ export const gardenZones = {
   addLine: 'Add a line beside these',
   addFirstLine: 'Add a line',
   noZones: 'No zones yet. A zone is one valve or timer station: everything in it runs together.',
+  noPlantings: 'Nothing grows in it yet.',
+  noPlantingsYet:
+    'Nothing grows in it yet. Add a planting, or open one of another zone and choose where it says “Move to zone”.',
   noLines: 'No lines yet: only rain waters it.',
   /** Flow in L/min. */
   zoneSummary: ({ count, quantity }: Format, plantings: number, flowLpm: number) =>
