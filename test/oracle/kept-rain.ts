@@ -37,15 +37,14 @@ export interface KeptRainInput {
 }
 
 export function keptShares(input: KeptRainInput, years: SeasonYears): MonthShares {
-  const { share } = input.stores;
-  const runsOnMadeYears = share < 1 ? 1 : RUNS_ON_MADE_YEARS;
-  const mostRuns = years.basis === 'made' ? runsOnMadeYears : MOST_RUNS_ON_RECORD;
-  let shares = share < 1 ? keptShares(whollyWetted(input), years) : firstShares(input);
+  const mostRuns = years.basis === 'made' ? RUNS_ON_MADE_YEARS : MOST_RUNS_ON_RECORD;
+  let shares = firstShares(input);
   for (let run = 1; run <= mostRuns; run++) {
     const before = shares;
-    shares = sharesExpecting(input, years, before);
+    const isOfInput = run > 1 || input.stores.share === 1;
+    shares = sharesExpecting(isOfInput ? input : whollyWetted(input), years, before);
     const hasSettled = [...shares].every(([name, share]) => Math.abs(share - (before.get(name) ?? 0)) <= SETTLED);
-    if (years.basis === 'record' && hasSettled) break;
+    if (years.basis === 'record' && hasSettled && isOfInput) break;
   }
   return shares;
 }
@@ -54,7 +53,7 @@ function firstShares({ demand }: KeptRainInput): MonthShares {
   return new Map([...daysByMonth(demand).keys()].map((name) => [name, FIRST_SHARE]));
 }
 
-/** Where lines wet a part of the ground, mornings first expect what the same planting keeps with all of it wetted. */
+/** Where lines wet a part of the ground, the first run takes all of it as wetted. */
 function whollyWetted(input: KeptRainInput): KeptRainInput {
   return { ...input, stores: { ...input.stores, share: 1 } };
 }

@@ -19,8 +19,8 @@ const SETTLED = 0.002;
  * For each month of the season, the share of its normal rain that roots keep, 0 to 1.
  *
  * Mornings expect rain by the share of the run before, so it is run again: over recorded years until it has settled, where it is the
- * kept rain over the normals' of the same days; over made years twice, kept over fallen. Where lines wet a part of the ground the first run
- * expects the share of ground that they wet whole, and over made years it is the only one.
+ * kept rain over the normals' of the same days; over made years twice, kept over fallen. Where lines wet a part of the ground, the first
+ * run takes all of it as wetted.
  */
 export function keptRainShares(keeper: RainKeeper, of: YearsOfRain): readonly number[] {
   return keptRain(keeper, of).map(keptShare);
@@ -37,18 +37,16 @@ export interface KeptRain {
 export function keptRain(keeper: RainKeeper, of: YearsOfRain): readonly KeptRain[] {
   const isRecorded = of.years.basis === 'record';
   const { demand } = keeper;
-  // Two stores take longer, and expect about what one would.
-  const isOne = demand.share === 1;
-  let shares = isOne
-    ? of.months.calendarMonth.map(() => FIRST_SHARE)
-    : keptRainShares({ ...keeper, demand: { ...demand, share: 1 } }, of);
+  let shares: readonly number[] = of.months.calendarMonth.map(() => FIRST_SHARE);
   let months: readonly KeptRain[] = [];
-  const runs = isRecorded ? MOST_RECORDED_RUNS : isOne ? MADE_RUNS : 1;
-  for (let run = 0; run < runs; run++) {
+  for (let run = 0; run < (isRecorded ? MOST_RECORDED_RUNS : MADE_RUNS); run++) {
     const before = shares;
-    months = rainOfRun(keeper, of, before);
+    const isOwn = run > 0 || demand.share === 1;
+    // Two stores take longer, and keep about what one would.
+    months = rainOfRun(isOwn ? keeper : { ...keeper, demand: { ...demand, share: 1 } }, of, before);
     shares = months.map(keptShare);
-    if (isRecorded && shares.every((share, month) => Math.abs(share - (before[month] as number)) <= SETTLED)) break;
+    const hasSettled = shares.every((share, month) => Math.abs(share - (before[month] as number)) <= SETTLED);
+    if (isRecorded && isOwn && hasSettled) break;
   }
   return months;
 }

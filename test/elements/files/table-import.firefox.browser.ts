@@ -91,7 +91,7 @@ describe('runnel-files, import', () => {
     expect(preview(page)).to.deep.equal([['1 May 2027', say.notObserved, '1 in']]);
     button(page, say.apply).click();
     await quiet(page.plan);
-    expect(page.plan.plan?.log?.days?.['2027-05-01']).to.deep.equal({ rain: 1 });
+    expect(page.plan.plan?.log?.days?.['2027-05-01']).to.deep.equal({ rain: 1, source: 'file' });
   });
 
   it('says how a table is read, and asks where there are two readings', async () => {
@@ -139,7 +139,11 @@ describe('runnel-files, import', () => {
     button(page, say.applyRest).click();
     await quiet(page.plan);
     const { '2027-05-01': first, '2027-05-03': third, '2027-05-02': bad } = page.plan.plan?.log?.days ?? {};
-    expect([first, third, bad]).to.deep.equal([{ rain: 0.5 }, { rain: 0.2 }, undefined]);
+    expect([first, third, bad]).to.deep.equal([
+      { rain: 0.5, source: 'file' },
+      { rain: 0.2, source: 'file' },
+      undefined,
+    ]);
   });
 
   it('keeps nothing when it is cancelled', async () => {
