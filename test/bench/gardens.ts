@@ -38,7 +38,7 @@ export function benchGarden(zones: number): Plan {
 /** Roots that are no deeper at first, cm: they do not grow. */
 const STEADY_ROOTS = 15;
 
-/** The same with all its ground wetted and roots that do not grow, as the bare loop has it: one store of one depth a planting. */
+/** The same with all its ground wetted and roots that do not grow, as the sheet has it: one store of one depth a planting. */
 export function inOneStore(plan: Plan): Plan {
   const inOne = (planting: PlanPlanting): PlanPlanting => ({
     ...planting,

@@ -10,7 +10,7 @@ import { type Outcome, outcome } from './outcome.ts';
 
 const ZONES = 40;
 
-/** What it takes a planting whose ground is one store or two, kept or filled when due; the bare loop has no two stores. */
+/** What it takes a planting whose ground is one store or two, kept or filled when due. */
 export function* keptRainAlone(): Generator<Outcome> {
   const plan = benchGarden(ZONES);
   for (const [ground, of] of Object.entries({ 'one store': inOneStore(plan), 'two stores': plan })) {

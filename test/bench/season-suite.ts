@@ -1,7 +1,8 @@
 /**
  * The season, whole and after one edit: ours against the weekly relations as formulas in HyperFormula (the peer) and
  * against the bare loop (the limit). The peer has no states, cycles or totals to compute, weeks for days, and no kept rain; the
- * bare loop is given the made years. What these cost is measured by itself.
+ * bare loop is given the made years. What these cost is measured by itself. The peer has one store a planting, so that it is compared in
+ * one; in two stores, with roots that grow, the bare loop alone is.
  */
 import type { Garden } from '../../src/engine/garden.ts';
 import { madeYears } from '../../src/engine/rain/made-years.ts';
@@ -38,20 +39,21 @@ function* outcomes(): Generator<Outcome> {
     yield hold(minutesEdit(plan, rivals));
     if (zones === ASKED_AT) {
       yield* madeYearsAlone(garden, rivals);
-      yield* underPressure(atPressure(plan));
+      yield* withoutPeer(atPressure(plan), 'at pressure');
+      yield* withoutPeer(benchGarden(zones), 'in two stores');
       yield* keptRainAlone();
     }
   }
 }
 
-/** The bare loop is given what the lines give at their pressure; ours solves it, once for each plan. */
-function* underPressure(plan: Plan): Generator<Outcome> {
+/** What lines give at their pressure is given to the bare loop; ours solves it, once for each plan. */
+function* withoutPeer(plan: Plan, how: string): Generator<Outcome> {
   const garden = gardenOf(plan);
   const rivals = { bare: new Bare(garden), sheet: () => new Sheet(garden) };
-  const at = (contest: Contest): Contest => ({ ...contest, name: `${contest.name} at pressure`, peer: undefined });
-  yield hold(at(wholeSeason(plan, rivals)));
+  const named = (contest: Contest): Contest => ({ ...contest, name: `${contest.name} ${how}`, peer: undefined });
+  yield hold(named(wholeSeason(plan, rivals)));
   requireSameWeeks(computeSeason(plan), rivals.bare);
-  yield hold(at(rainEdit(plan, rivals)));
+  yield hold(named(rainEdit(plan, rivals)));
 }
 
 interface Rivals {

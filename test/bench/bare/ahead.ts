@@ -1,4 +1,5 @@
 /** What the mornings of a week expect, in the bare loop: at slot x 7 + day of the week, or one number a slot. */
+import { drawn, ready } from './stores.ts';
 
 const MOST_PLANTINGS = 8;
 const ofDay = () => new Float64Array(MOST_PLANTINGS * 7);
@@ -7,7 +8,7 @@ const ofDay = () => new Float64Array(MOST_PLANTINGS * 7);
 export const first = new Int32Array(MOST_PLANTINGS);
 export const end = new Int32Array(MOST_PLANTINGS);
 export const last = new Int32Array(MOST_PLANTINGS);
-const next = new Int32Array(MOST_PLANTINGS);
+export const next = new Int32Array(MOST_PLANTINGS);
 /** Depletion to reach on the last watering day. */
 export const goal = new Float64Array(MOST_PLANTINGS);
 /** Demand less rain up to the last watering, what a minute on each watering day brings, what later days ask for. */
@@ -17,25 +18,27 @@ export const later = ofDay();
 /** Depletion above which the planting passes its allowed one before its next watering. */
 export const pass = ofDay();
 
+/** What the wetted ground is to give up to the next watering, where lines wet a part: at slot x 14 + days from the week's first. */
+export const MOST_AHEAD = 14;
+export const draws = new Float64Array(MOST_PLANTINGS * MOST_AHEAD);
+
 export interface AheadDays {
   readonly etc: Float64Array;
   readonly raw: Float64Array;
+  readonly target: Float64Array;
   readonly expectedRain: Float64Array;
-  readonly net: Float64Array;
+  readonly asked: Float64Array;
 }
 
-/** `base` and `netBase`: where the planting's days begin; `targetFrom`: the first day on which room is left for rain. */
-export function lookAhead(
+/** The days of a week; `netBase`: where those of the planting's lines begin. */
+export function spanWeek(
   slot: number,
   begin: number,
   mask: number,
   inGround: number,
   outOfGround: number,
-  target: number,
-  targetFrom: number,
-  base: number,
   netBase: number,
-  { etc, raw, expectedRain, net }: AheadDays,
+  net: Float64Array,
 ): void {
   const from = Math.max(begin, inGround);
   const until = Math.min(begin + 7, outOfGround);
@@ -43,11 +46,47 @@ export function lookAhead(
   end[slot] = until;
   const latest = lastWatering(begin, from, until, mask, netBase, net);
   last[slot] = latest;
-  if (latest < 0) return;
-  const following = nextWatering(begin, latest, mask, outOfGround);
-  next[slot] = following;
-  let allowed = allowedUntil(latest + 1, following, base, etc, raw);
-  const aim = Math.max(0, Math.min(latest < targetFrom ? 0 : target, allowed));
+  if (latest >= 0) next[slot] = nextWatering(begin, latest, mask, outOfGround);
+}
+
+/** Fills in `draws` from a morning on, on which the ground that lines do not wet is this dry. */
+export function projectDraws(
+  slot: number,
+  begin: number,
+  from: number,
+  share: number,
+  establishUntil: number,
+  dryThen: number,
+  base: number,
+  { etc, raw, expectedRain }: AheadDays,
+): void {
+  const drawBase = slot * MOST_AHEAD - begin;
+  let dry = dryThen;
+  for (let day = Math.max(from, first[slot] as number); day <= (next[slot] as number); day++) {
+    const need = etc[base + day] as number;
+    const rain = expectedRain[base + day] as number;
+    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry, raw[base + day] as number, rain));
+    dry = Math.max(0, dry + ofDry - rain);
+    draws[drawBase + day] = drawn(share, need, ofDry);
+  }
+}
+
+/** Fills in the mornings from a day on; `needs` at `needBase`: what the wetted ground gives. */
+export function lookAhead(
+  slot: number,
+  begin: number,
+  mask: number,
+  fromDay: number,
+  base: number,
+  netBase: number,
+  needs: Float64Array,
+  needBase: number,
+  { raw, target, expectedRain, asked: net }: AheadDays,
+): void {
+  const latest = last[slot] as number;
+  const from = Math.max(fromDay, first[slot] as number);
+  let allowed = allowedUntil(latest + 1, next[slot] as number, base, raw, needs, needBase);
+  const aim = Math.max(0, Math.min(target[base + latest] as number, allowed));
   goal[slot] = aim;
   let sum = 0;
   let brought = 0;
@@ -55,7 +94,7 @@ export function lookAhead(
   for (let day = latest; day >= from; day--) {
     const at = slot * 7 + day - begin;
     later[at] = minutes;
-    const need = etc[base + day] as number;
+    const need = needs[needBase + day] as number;
     sum += need - (expectedRain[base + day] as number);
     if ((mask >> (day - begin)) & 1) brought += net[netBase + day] as number;
     change[at] = sum;
@@ -94,12 +133,19 @@ function nextWatering(begin: number, day: number, mask: number, outOfGround: num
   return outOfGround - 1;
 }
 
-function allowedUntil(from: number, until: number, base: number, etc: Float64Array, raw: Float64Array): number {
+function allowedUntil(
+  from: number,
+  until: number,
+  base: number,
+  raw: Float64Array,
+  needs: Float64Array,
+  needBase: number,
+): number {
   let sum = 0;
   let allowed = Number.POSITIVE_INFINITY;
   for (let day = from; day <= until; day++) {
     allowed = Math.min(allowed, (raw[base + day] as number) - sum);
-    sum += etc[base + day] as number;
+    sum += needs[needBase + day] as number;
   }
   return allowed;
 }
@@ -119,25 +165,25 @@ export function askedOn(
   day: number,
   open: number,
   depletion: number,
-  target: number,
-  targetFrom: number,
   base: number,
   netBase: number,
-  { etc, raw, expectedRain, net }: AheadDays,
+  needs: Float64Array,
+  needBase: number,
+  { raw, target, expectedRain, asked: net }: AheadDays,
 ): number {
   const latest = lastWatering(begin, day, end[slot] as number, open, netBase, net);
   if (latest < 0) return Number.POSITIVE_INFINITY;
-  const allowed = allowedUntil(latest + 1, next[slot] as number, base, etc, raw);
-  const aim = Math.max(0, Math.min(latest < targetFrom ? 0 : target, allowed));
+  const allowed = allowedUntil(latest + 1, next[slot] as number, base, raw, needs, needBase);
+  const aim = Math.max(0, Math.min(target[base + latest] as number, allowed));
   let sum = -aim;
   let brought = 0;
   let minutes = 0;
   for (let at = latest; at > day; at--) {
-    sum += (etc[base + at] as number) - (expectedRain[base + at] as number);
+    sum += (needs[needBase + at] as number) - (expectedRain[base + at] as number);
     if ((open >> (at - begin)) & 1) brought += net[netBase + at] as number;
     if (brought > 0 && sum > minutes * brought) minutes = sum / brought;
   }
-  sum += depletion + (etc[base + day] as number) - (expectedRain[base + day] as number);
+  sum += depletion + (needs[needBase + day] as number) - (expectedRain[base + day] as number);
   if ((open >> (day - begin)) & 1) brought += net[netBase + day] as number;
   if (brought === 0) return sum > 0 ? Number.POSITIVE_INFINITY : 0;
   return Math.max(minutes, sum / brought);

@@ -8,9 +8,14 @@ import { keptShares } from './kept.ts';
 export interface BareDays {
   readonly etc: Float64Array;
   readonly raw: Float64Array;
+  readonly taw: Float64Array;
+  /** Depletion that watering may leave. */
+  readonly target: Float64Array;
   readonly soaked: Float64Array;
   readonly expectedRain: Float64Array;
+  /** Over all of the ground, and over what its lines wet. */
   readonly net: Float64Array;
+  readonly asked: Float64Array;
   /** Share of a month's normal rain that is kept, at keeper x months + month. */
   readonly shares: Float64Array;
 }
@@ -21,9 +26,12 @@ export function bareDays({ plantings, keepers, weather }: BareGarden): BareDays 
   return {
     etc: daily(length),
     raw: daily(length),
+    taw: daily(length),
+    target: daily(length),
     soaked: daily(length),
     expectedRain: daily(length),
     net: daily(plantings.first.length),
+    asked: daily(plantings.first.length),
     shares: new Float64Array(length * (weather.monthStart.length - 1)),
   };
 }
@@ -59,9 +67,22 @@ function fillDemand(
   for (let day = first; day < end; day++) {
     const etc = kcOn(plantings, planting, day) * (day <= until ? factor : 1) * (eto[day] as number);
     const share = adjusts ? Math.min(Math.max(fraction + 0.04 * (5 - etc), 0.1), 0.8) : fraction;
+    const tawThen = grownShare(plantings, planting, day) * taw;
     out.etc[base + day] = etc;
-    out.raw[base + day] = share * taw;
+    out.taw[base + day] = tawThen;
+    out.raw[base + day] = share * tawThen;
+    out.target[base + day] = day <= until ? 0 : ((plantings.target[planting] as number) * tawThen) / taw;
   }
+}
+
+/** Roots are as deep as at planting through the first stage, then deeper in a straight line through the second. */
+function grownShare({ tawShareAtFirst, grows, stageEnds }: BarePlantings, planting: number, day: number): number {
+  const atFirst = tawShareAtFirst[planting] as number;
+  if (atFirst === 1) return 1;
+  const ini = stageEnds[planting * 4] as number;
+  const dev = stageEnds[planting * 4 + 1] as number;
+  const age = day - (grows[planting] as number) + 1;
+  return atFirst + (1 - atFirst) * Math.min(1, Math.max(0, (age - ini) / (dev - ini)));
 }
 
 function kcOn(plantings: BarePlantings, planting: number, day: number): number {
@@ -107,11 +128,21 @@ export function fillRain(
   }
 }
 
-function fillNet(plantings: BarePlantings, planting: number, days: number, { net }: BareDays): void {
+function fillNet(plantings: BarePlantings, planting: number, days: number, { net, asked }: BareDays): void {
   const base = planting * days;
   const first = plantings.first[planting] as number;
   const end = plantings.end[planting] as number;
   const later = Math.min(Math.max(plantings.later[planting] as number, first), end);
   net.fill(plantings.rate[planting] as number, base + first, base + later);
   net.fill(plantings.laterRate[planting] as number, base + later, base + end);
+  if (plantings.isPartly[planting] === 0) {
+    asked.set(net.subarray(base + first, base + end), base + first);
+    return;
+  }
+  const weeks = days / 7;
+  for (let week = 0; week < weeks; week++) {
+    const share = plantings.wettedByWeek[planting * weeks + week] as number;
+    const at = base + 7 * week;
+    for (let day = at; day < at + 7; day++) asked[day] = (net[day] as number) / share;
+  }
 }

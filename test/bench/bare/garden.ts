@@ -5,6 +5,7 @@ import { NORMALS } from '../../../src/engine/rain/daily-rain.ts';
 import { rainDayShare } from '../../../src/engine/rain/rain-days.ts';
 import { AlikeDemands } from '../../../src/engine/season/alike-demands.ts';
 import { seasonWeather, type Weather } from '../../../src/engine/weather.ts';
+import { sharesByWeek, usualByMonth } from './wetted-shares.ts';
 
 export interface BareGarden {
   readonly weather: BareWeather;
@@ -63,13 +64,20 @@ export interface BarePlantings {
   readonly stageEnds: Float64Array;
   readonly establishUntil: Int32Array;
   readonly establishFactor: Float64Array;
+  /** With full roots, and its share with those of a crop that is planted: 1 where they do not grow. */
   readonly taw: Float64Array;
+  readonly tawShareAtFirst: Float64Array;
   readonly fraction: Float64Array;
   readonly adjusts: Uint8Array;
   readonly target: Float64Array;
+  /** None where roots grow: new soil would be as dry. */
   readonly start: Float64Array;
   readonly refills: Uint8Array;
   readonly shutOff: Uint8Array;
+  /** Of the ground, what lines wet: for each planting by month of the season, by week, and whether it is a part in any. */
+  readonly wettedByMonth: Float64Array;
+  readonly wettedByWeek: Float64Array;
+  readonly isPartly: Uint8Array;
   readonly area: Float64Array;
   readonly keeper: Int32Array;
   /** Net mm a minute of the first line, and of the second from its day on. */
@@ -85,7 +93,7 @@ export function bareGarden(garden: Garden): BareGarden {
   return {
     weather: bareWeather(garden, weather),
     zones: bareZones(garden.zones, garden.span.weeks),
-    plantings: { ...barePlantings(plantings, weather.firstDay, weather.days), keeper },
+    plantings: { ...barePlantings(plantings, weather), keeper },
     keepers,
   };
 }
@@ -161,7 +169,7 @@ interface InZone {
   readonly zone: GardenZone;
 }
 
-function barePlantings(list: readonly InZone[], firstDay: number, days: number): Omit<BarePlantings, 'keeper'> {
+function barePlantings(list: readonly InZone[], { firstDay, days, months }: Weather): Omit<BarePlantings, 'keeper'> {
   const numbers = (of: (planting: GardenPlanting, zone: GardenZone) => number) =>
     Float64Array.from(list, ({ planting, zone }) => of(planting, zone));
   const wholes = (of: (planting: GardenPlanting) => number) => Int32Array.from(list, ({ planting }) => of(planting));
@@ -170,6 +178,7 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
   const inSeason = (day: number) => Math.min(days, Math.max(0, day - firstDay));
   const taw = (planting: GardenPlanting, zone: GardenZone) =>
     1000 * zone.soil.availableWater * planting.rootZone.depthM;
+  const shares = list.map(({ planting }) => sharesByWeek(planting, days / 7));
   const kc = numbers((planting) => stagesOf(planting.coefficient).kc[0]);
   return {
     first: wholes((planting) => inSeason(planting.from)),
@@ -183,6 +192,9 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
     establishUntil: wholes(({ establishing }) => (establishing ? establishing.until - firstDay : -1)),
     establishFactor: numbers(({ establishing }) => establishing?.factor ?? 1),
     taw: numbers(taw),
+    tawShareAtFirst: numbers(({ coefficient, rootZone: { depthM, initialDepthM = depthM } }) =>
+      coefficient.kind === 'crop' ? initialDepthM / depthM : 1,
+    ),
     fraction: numbers((planting) => planting.rootZone.allowedDepletion),
     adjusts: flags((planting) => planting.rootZone.adjustsDepletion),
     target: numbers(
@@ -193,6 +205,9 @@ function barePlantings(list: readonly InZone[], firstDay: number, days: number):
     ),
     refills: flags((planting) => planting.watering === 'refill'),
     shutOff: flags((planting) => planting.hasShutOff),
+    wettedByMonth: Float64Array.from(shares.flatMap((byWeek) => usualByMonth(byWeek, months))),
+    wettedByWeek: Float64Array.from(shares.flat()),
+    isPartly: Uint8Array.from(shares, (byWeek) => Number(byWeek.some((share) => share < 1))),
     area: numbers((planting) => planting.areaM2),
     rate: numbers((planting, zone) => lineRate(planting, 0) * zone.efficiency),
     laterRate: numbers((planting, zone) => lineRate(planting, 1) * zone.efficiency),

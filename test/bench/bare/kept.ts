@@ -1,92 +1,82 @@
-/** The share of a month's normal rain that roots keep, in the bare loop: a balance by day over made years, run twice. */
-import { change, first, gain, goal, last, later, lookAhead, pass } from './ahead.ts';
+/**
+ * The share of a month's normal rain that roots keep, in the bare loop: a balance by day over made years, run
+ * twice: first with all of the ground wetted, then with what lines wet, once for each share that months have.
+ */
 import type { BareDays } from './days.ts';
 import type { BareKeepers, BarePlantings, BareWeather } from './garden.ts';
-
-const RUNS = 2;
-const MOST_DAYS = 53 * 7;
-const expectedRain = new Float64Array(MOST_DAYS);
-const one = new Float64Array(MOST_DAYS);
-const kept = new Float64Array(MOST_DAYS);
-const fallen = new Float64Array(MOST_DAYS);
-/** Depth that a morning asks for less its depletion, watering days left, least of the later ones; or above what it is due. */
-const missing = new Float64Array(MOST_DAYS);
-const left = new Float64Array(MOST_DAYS);
-const least = new Float64Array(MOST_DAYS);
-const due = new Float64Array(MOST_DAYS);
+import { fillMornings, mornings } from './kept-mornings.ts';
+import { storesYear } from './kept-stores.ts';
 
 export function keptShares(
   plantings: BarePlantings,
   keepers: BareKeepers,
   keeper: number,
   weather: BareWeather,
-  { etc, raw, shares }: BareDays,
+  days: BareDays,
 ): void {
-  const { days, monthStart } = weather;
-  const months = monthStart.length - 1;
+  const { expectedShares } = mornings;
+  const months = weather.monthStart.length - 1;
   const planting = keepers.planting[keeper] as number;
-  const base = keeper * days;
-  shares.fill(0.5, keeper * months, (keeper + 1) * months);
-  for (let run = 0; run < RUNS; run++) {
-    fillMornings(plantings, planting, keepers.mask[keeper] as number, weather, etc, raw, shares, keeper);
-    kept.fill(0);
-    fallen.fill(0);
-    if (plantings.refills[planting] === 1) {
-      for (let year = 0; year < weather.years; year++) refillYear(plantings, planting, weather, year, base, etc, raw);
-    } else {
-      for (let year = 0; year < weather.years; year++) keepYear(plantings, planting, weather, year, base, etc, raw);
+  const mask = keepers.mask[keeper] as number;
+  expectedShares.fill(0.5);
+  fillMornings(plantings, planting, mask, weather, days, keeper);
+  runYears(plantings, planting, 1, weather, keeper, days);
+  for (let month = 0; month < months; month++) expectedShares[month] = keptShare(plantings, planting, weather, month);
+  fillMornings(plantings, planting, mask, weather, days, keeper);
+  for (let month = 0; month < months; month++) {
+    const wetted = wettedIn(plantings, planting, months, month);
+    let isDone = false;
+    for (let before = 0; before < month; before++) {
+      if (wettedIn(plantings, planting, months, before) === wetted) isDone = true;
     }
-    for (let month = 0; month < months; month++) {
-      let stayed = 0;
-      let fell = 0;
-      const until = Math.min(plantings.end[planting] as number, monthStart[month + 1] as number);
-      for (let day = Math.max(plantings.first[planting] as number, monthStart[month] as number); day < until; day++) {
-        stayed += kept[day] as number;
-        fell += fallen[day] as number;
-      }
-      shares[keeper * months + month] = fell > 0 ? Math.min(1, Math.max(0, stayed / fell)) : 0;
+    if (isDone) continue;
+    runYears(plantings, planting, wetted, weather, keeper, days);
+    for (let like = month; like < months; like++) {
+      if (wettedIn(plantings, planting, months, like) !== wetted) continue;
+      days.shares[keeper * months + like] = keptShare(plantings, planting, weather, like);
     }
   }
 }
 
-function fillMornings(
+function wettedIn({ wettedByMonth }: BarePlantings, planting: number, months: number, month: number): number {
+  return wettedByMonth[planting * months + month] as number;
+}
+
+function keptShare(
+  { first, end }: BarePlantings,
+  planting: number,
+  { monthStart }: BareWeather,
+  month: number,
+): number {
+  const { kept, fallen } = mornings;
+  let stayed = 0;
+  let fell = 0;
+  const until = Math.min(end[planting] as number, monthStart[month + 1] as number);
+  for (let day = Math.max(first[planting] as number, monthStart[month] as number); day < until; day++) {
+    stayed += kept[day] as number;
+    fell += fallen[day] as number;
+  }
+  return fell > 0 ? Math.min(1, Math.max(0, stayed / fell)) : 0;
+}
+
+/** All years with so much of the ground wetted. */
+function runYears(
   plantings: BarePlantings,
   planting: number,
-  mask: number,
-  { days, normalRain, monthStart }: BareWeather,
-  etc: Float64Array,
-  raw: Float64Array,
-  shares: Float64Array,
+  wetted: number,
+  weather: BareWeather,
   keeper: number,
+  days: BareDays,
 ): void {
-  const base = keeper * days;
-  const months = monthStart.length - 1;
-  for (let month = 0; month < months; month++) {
-    const until = monthStart[month + 1] as number;
-    const share = shares[keeper * months + month] as number;
-    for (let day = monthStart[month] as number; day < until; day++) {
-      expectedRain[day] = (normalRain[day] as number) * share;
-    }
-  }
-  const inGround = plantings.first[planting] as number;
-  const outOfGround = plantings.end[planting] as number;
-  one.fill(0);
-  one.fill(1, inGround, outOfGround);
-  left.fill(0);
-  due.fill(Number.POSITIVE_INFINITY);
-  const own = { etc: etc.subarray(base, base + days), raw: raw.subarray(base, base + days), expectedRain, net: one };
-  const target = plantings.target[planting] as number;
-  const targetFrom = (plantings.establishUntil[planting] as number) + 1;
-  for (let begin = 0; begin < days; begin += 7) {
-    lookAhead(0, begin, mask, inGround, outOfGround, target, targetFrom, 0, 0, own);
-    for (let day = first[0] as number; day <= (last[0] as number); day++) {
-      const at = day - begin;
-      if (((mask >> at) & 1) === 0) continue;
-      missing[day] = (change[at] as number) - (goal[0] as number);
-      left[day] = gain[at] as number;
-      least[day] = later[at] as number;
-      due[day] = Math.max(0, Math.min(own.raw[day] as number, pass[at] as number)) + 1e-9;
-    }
+  const { kept, fallen } = mornings;
+  const { etc, raw, taw } = days;
+  const base = keeper * weather.days;
+  kept.fill(0);
+  fallen.fill(0);
+  for (let year = 0; year < weather.years; year++) {
+    if (wetted < 1) storesYear(plantings, planting, wetted, weather, year, base, days);
+    else if (plantings.refills[planting] === 1) refillYear(plantings, planting, weather, year, base, etc, raw, taw);
+    else keepYear(plantings, planting, weather, year, base, etc, raw, taw);
   }
 }
 
@@ -98,9 +88,10 @@ function keepYear(
   base: number,
   etc: Float64Array,
   raw: Float64Array,
+  tawOf: Float64Array,
 ): void {
+  const { left, least, missing, kept, fallen } = mornings;
   const until = plantings.end[planting] as number;
-  const taw = plantings.taw[planting] as number;
   let depletion = plantings.start[planting] as number;
   for (let day = plantings.first[planting] as number; day < until; day++) {
     const share = yearEtoShare[year * days + day] as number;
@@ -108,6 +99,7 @@ function keepYear(
     const soaked = rain === 0 || rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
     const need = (etc[base + day] as number) * share;
     const allowed = raw[base + day] as number;
+    const taw = tawOf[base + day] as number;
     let brought = soaked;
     if (left[day] !== 0) {
       brought += Math.max(0, least[day] as number, (depletion + (missing[day] as number)) / (left[day] as number));
@@ -130,9 +122,10 @@ function refillYear(
   base: number,
   etc: Float64Array,
   raw: Float64Array,
+  tawOf: Float64Array,
 ): void {
+  const { due, kept, fallen } = mornings;
   const until = plantings.end[planting] as number;
-  const taw = plantings.taw[planting] as number;
   let depletion = plantings.start[planting] as number;
   for (let day = plantings.first[planting] as number; day < until; day++) {
     const share = yearEtoShare[year * days + day] as number;
@@ -140,6 +133,7 @@ function refillYear(
     const soaked = rain === 0 || rain < 0.2 * (eto[day] as number) * share ? 0 : rain;
     const need = (etc[base + day] as number) * share;
     const allowed = raw[base + day] as number;
+    const taw = tawOf[base + day] as number;
     const brought = soaked + (depletion > (due[day] as number) ? depletion : 0);
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
     depletion += Math.min(stressed, taw - depletion + brought) - brought;

@@ -4,7 +4,8 @@
  */
 import { type BareDays, fillDays, fillRain } from './days.ts';
 import type { BareGarden } from './garden.ts';
-import { depletions, fillings, runZoneWeek } from './week.ts';
+import { depletions, dries, fillings } from './slots.ts';
+import { runZoneWeek } from './week.ts';
 
 /** Week by week for each zone; litres but for the minutes of the week. */
 export interface BareSums {
@@ -42,6 +43,7 @@ export function runBareZone(garden: BareGarden, zone: number, days: BareDays, su
   const until = garden.zones.plantingStart[zone + 1] as number;
   for (let planting = from; planting < until; planting++) {
     depletions[planting - from] = garden.plantings.start[planting] as number;
+    dries[planting - from] = garden.plantings.start[planting] as number;
     fillings[planting - from] = 0;
   }
   for (let week = 0; week < garden.weather.weeks; week++) runZoneWeek(garden, zone, week, days, sums);
