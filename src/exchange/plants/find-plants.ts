@@ -11,8 +11,11 @@ export interface FoundPlant {
   readonly isWhole: boolean;
 }
 
-/** How far a name is from what was typed: the whole of it, its beginning, the beginning of a later word; a wrong letter costs more. */
-const COSTS = { whole: 0, beginning: 1, word: 2, letter: 3 } as const;
+/**
+ * How far a name is from what was typed: the whole of it, its first words, later words of it, the beginning of its first word, of a
+ * later one; a wrong letter costs more. Between words and beginnings stands more than another and longer name can cost.
+ */
+const COSTS = { whole: 0, firstWords: 1, words: 1.5, beginning: 3, wordBeginning: 4, letter: 3 } as const;
 /** Another name than the one that is shown. */
 const OTHER_NAME = 0.3;
 /** Of two that fit alike the shorter name is meant. */
@@ -40,9 +43,9 @@ export function findPlants(list: readonly ListedPlant[], typed: string, most = 8
 function costOf(name: string, wanted: string): number {
   const longer = A_LETTER_LONGER * Math.abs(name.length - wanted.length);
   if (name === wanted) return COSTS.whole;
-  if (name.startsWith(wanted)) return COSTS.beginning + longer;
+  const fit = fitOf(name, wanted);
+  if (fit !== undefined) return COSTS[fit] + longer;
   const words = name.split(' ');
-  if (words.length > 1 && name.includes(` ${wanted}`)) return COSTS.word + longer;
   const most = wrongLetters(wanted);
   if (most === 0) return Number.POSITIVE_INFINITY;
   let wrong = most + 1;
@@ -51,6 +54,14 @@ function costOf(name: string, wanted: string): number {
   }
   if (words.length > 1 && wrong > most) wrong = wordByWord(words, wanted, most);
   return wrong > most ? Number.POSITIVE_INFINITY : COSTS.letter * wrong + COSTS.beginning + longer;
+}
+
+/** How what was typed stands in a name letter by letter: pepper is a word of "sweet pepper", and a mere beginning of peppermint. */
+function fitOf(name: string, wanted: string): Exclude<keyof typeof COSTS, 'whole' | 'letter'> | undefined {
+  if (name.startsWith(`${wanted} `)) return 'firstWords';
+  if (` ${name} `.includes(` ${wanted} `)) return 'words';
+  if (name.startsWith(wanted)) return 'beginning';
+  return name.includes(` ${wanted}`) ? 'wordBeginning' : undefined;
 }
 
 /** Each word that was typed against the word of the name that is nearest: they may come in any order. */

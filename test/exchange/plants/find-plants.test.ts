@@ -42,6 +42,30 @@ describe('a plant typed as people type it', () => {
     expect(found(typed)).toContain(plant);
   });
 
+  // Botanically peppermint is no pepper, sagebrush no sage and a rosemary no rose (common knowledge).
+  it.each([
+    ['pepper', 'sweet-pepper', 'mint'],
+    ['peppers', 'sweet-pepper', 'mint'],
+    ['rose', 'Rosa hybrids (bush)', 'Rosmarinus officinalis'],
+  ] as const)('%s is a whole word of %s before it begins a longer word of %s', (typed, word, beginning) => {
+    const all = findPlants(list, typed, list.length).map(({ plant }) => idOf(plant));
+    expect(all[0]).toBe(word);
+    expect(all.indexOf(beginning)).toBeGreaterThan(0);
+  });
+
+  it('has every whole word of a name before the beginning of a longer word, of any plant of the list', () => {
+    const words = [...new Set(list.flatMap(({ folded }) => folded.flatMap((name) => name.split(' '))))].sort();
+    const begun = words.filter((word, index) => word.length > 3 && words[index + 1]?.startsWith(word));
+    expect(begun.length).toBeGreaterThan(10);
+    const wrong = begun.filter((word) => {
+      const isWord = findPlants(list, word, list.length).map(({ plant }) =>
+        plant.folded.some((name) => name.split(' ').includes(word)),
+      );
+      return isWord.lastIndexOf(true) > (isWord.includes(false) ? isWord.indexOf(false) : isWord.length);
+    });
+    expect(wrong).toEqual([]);
+  });
+
   it('is nothing where nothing was typed, or nothing like it grows', () => {
     expect(found('  ')).toEqual([]);
     expect(found('xqzzzv')).toEqual([]);
