@@ -103,6 +103,25 @@ export const controls = css`
     text-underline-offset: 0.2em;
   }
 
+  input:where([type='checkbox'], [type='radio']) {
+    inline-size: 1rem;
+    block-size: 1rem;
+    accent-color: var(--_ink);
+  }
+
+  /* A browser's own empty box is grey on a dark page, as if it could not be ticked. */
+  input:where([type='checkbox'], [type='radio']):where(:not(:checked, :disabled)) {
+    appearance: none;
+    flex: none;
+    border: 1.5px solid var(--_ink);
+    border-radius: 0.2rem;
+    background: var(--_paper);
+  }
+
+  input:where([type='radio']) {
+    border-radius: 50%;
+  }
+
   @media (hover: hover) {
     button:not(:disabled, .plain):hover {
       background: color-mix(in oklab, var(--_ink) 10%, var(--_paper));

@@ -141,7 +141,7 @@ export const gardenStyles = css`
     font-weight: 600;
   }
 
-  input:not([type='checkbox']),
+  input:not([type='checkbox'], [type='radio']),
   select {
     inline-size: 100%;
     min-block-size: 2.1rem;
@@ -253,7 +253,7 @@ export const gardenStyles = css`
   }
 
   @media (pointer: coarse) {
-    input:not([type='checkbox']),
+    input:not([type='checkbox'], [type='radio']),
     select,
     .check {
       min-block-size: 2.75rem;

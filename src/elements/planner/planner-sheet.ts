@@ -11,7 +11,7 @@ import { isReady, waitingTemplate } from '../shared/plan-state.ts';
 import { ViewElement } from '../shared/view-element.ts';
 import type { RunnelStart } from '../start/runnel-start.ts';
 import { StartStepEvent } from '../start/start-step-event.ts';
-import { type KeptStep, keepStep, keptStep } from './kept-step.ts';
+import { type KeptStep, keepStep, keptStep, type StepPlace } from './kept-step.ts';
 import { NewPlanEvent } from './new-plan-event.ts';
 import { PANEL_TABS, type PlannerPanel } from './planner-panel.ts';
 import { PLANNER_VIEWS, type PlannerView, VIEW_OF_PART } from './planner-views.ts';
@@ -67,11 +67,13 @@ export class PlannerSheet extends ViewElement {
       void this.updateComplete.then(() => this.start?.begin());
     });
     this.addEventListener(StartStepEvent.type, ({ step, row }) => {
-      if (this.#hasAddress) keepStep(step === 'begin' ? undefined : { step, row });
+      const plan = this.#plan.view.plan?.name;
+      // A field that goes with the steps tells of it once more.
+      if (this.isStarting) keepStep(this.#stepPlace, step === 'begin' ? undefined : { step, row, plan });
     });
     this.addEventListener(RunnelStartDoneEvent.type, ({ view }) => {
       this.isStarting = false;
-      if (this.#hasAddress) keepStep(undefined);
+      keepStep(this.#stepPlace, undefined);
       this.dispatchEvent(new ShowViewEvent(view));
     });
     this.addEventListener(ShowPartEvent.type, ({ part }) => void this.#show(part));
@@ -91,7 +93,7 @@ export class PlannerSheet extends ViewElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#kept = this.#hasAddress ? keptStep() : undefined;
+    this.#kept = keptStep(this.#stepPlace);
     addEventListener('pagehide', this.#onPageHide);
   }
 
@@ -106,23 +108,33 @@ export class PlannerSheet extends ViewElement {
     if (changed.has('view')) this.#shown.add(this.view);
     const { plan, status, readOnly } = this.#plan.view;
     if (plan === undefined) this.isStarting = !readOnly && (this.isStarting || status !== 'loading');
-    else if (!this.#hadPlan)
+    else if (!this.#hadPlan) {
+      if (this.#kept?.plan !== plan.name) this.#kept = undefined;
       this.isStarting =
         !readOnly && (isBare(plan) || this.#kept !== undefined || (this.start?.step ?? 'begin') !== 'begin');
+    }
     this.#hadPlan = plan !== undefined;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     const kept = this.#kept;
-    if (this.start === null || kept === undefined) return;
+    if (this.start === null || kept === undefined || !this.#hadPlan) return;
     this.start.step = kept.step;
     this.start.keptRow = kept.row;
     this.#kept = undefined;
   }
 
-  get #hasAddress(): boolean {
-    return this.addressOf('season') !== undefined;
+  get #stepPlace(): StepPlace {
+    return {
+      hasAddress: this.addressOf('season') !== undefined,
+      storageKey: this.closest('runnel-plan')?.storageKey,
+    };
+  }
+
+  get #isKept(): boolean {
+    const { hasAddress, storageKey } = this.#stepPlace;
+    return hasAddress || storageKey !== undefined;
   }
 
   async #show(part: PlannerPart): Promise<void> {
@@ -184,7 +196,7 @@ export class PlannerSheet extends ViewElement {
           ? html`<runnel-planner-panel class="runnel-planner__panel"></runnel-planner-panel>`
           : nothing
       }
-      ${this.isStarting ? html`<runnel-start class="runnel-planner__start" .today=${this.today} .example=${this.example} .isKept=${this.#hasAddress}></runnel-start>` : this.#unfinished()}
+      ${this.isStarting ? html`<runnel-start class="runnel-planner__start" .today=${this.today} .example=${this.example} .isKept=${this.#isKept}></runnel-start>` : this.#unfinished()}
     </section>`;
   }
 

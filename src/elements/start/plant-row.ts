@@ -28,7 +28,10 @@ interface Editing {
 }
 
 /** What is typed of a row, as plain data. */
-export type RowText = Pick<PlantRow, 'name' | 'plant' | 'need' | 'size' | 'zone' | 'from' | 'mix' | 'isUnderRoof'>;
+export type RowText = Pick<
+  PlantRow,
+  'name' | 'plant' | 'listed' | 'need' | 'size' | 'zone' | 'from' | 'mix' | 'isUnderRoof'
+>;
 
 export class PlantRow {
   /** The planting that is changed, as it stood; undefined for one that is added. */
@@ -54,9 +57,9 @@ export class PlantRow {
 
   /** Undefined where nothing is typed, or where a planting is changed that is in the plan. */
   get text(): RowText | undefined {
-    const { name, plant, need, size, zone, from, mix, isUnderRoof } = this;
+    const { name, plant, listed, need, size, zone, from, mix, isUnderRoof } = this;
     const isTyped = this.editing === undefined && [name, plant, size, from].some((text) => text !== '');
-    return isTyped ? { name, plant, need, size, zone, from, mix, isUnderRoof } : undefined;
+    return isTyped ? { name, plant, listed, need, size, zone, from, mix, isUnderRoof } : undefined;
   }
 
   begin(zone: PlanZone, planting: PlanPlanting, size: string, plant: string): void {

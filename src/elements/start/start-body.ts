@@ -86,7 +86,7 @@ export class StartBody {
     if (step === 'season') return html`${this.#progress(context, step)}${content}`;
     const next = stepBeside(step, 1);
     if (part !== undefined && next !== undefined) void this.#steps[next].part;
-    return html`${this.#progress(context, step)}
+    return html`${this.#progress(context, step)}${this.#withoutWeather(context, step)}
       <div class="columns"><div class="step">${content}</div>${knownTemplate(context)}</div>
       ${this.#foot(context, step)}`;
   }
@@ -141,6 +141,14 @@ export class StartBody {
       )}</ol>
       <button class="plain leave" name="leave" @click=${() => this.#host.dispatchEvent(new RunnelStartDoneEvent('season'))}>${say.leave}</button>
     </nav>`;
+  }
+
+  /** Whoever goes on without weather hears of it at the top of the next step. */
+  #withoutWeather({ season, reader }: StartContext, step: StartStep): TemplateResult | typeof nothing {
+    if (step === 'where' || hasWeather(season)) return nothing;
+    const say = startWords(reader.language).season;
+    return html`<p class="caution without-weather" role="status">${say.noWeather}
+      <button class="plain" name="to-weather" @click=${() => this.#go('where')}>${say.toWeather}</button></p>`;
   }
 
   #foot(context: StartContext, step: StartStep): TemplateResult {

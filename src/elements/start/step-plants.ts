@@ -84,7 +84,7 @@ function typingTemplate(context: StartContext): TemplateResult {
     host.requestUpdate();
   };
   const isEditing = row.editing !== undefined;
-  return html`<form class="typing" @submit=${(event: Event) => submit(context, event)} @change=${() => host.tellStep()}>
+  return html`<form class="typing" @submit=${(event: Event) => submit(context, event)} @change=${() => host.tellStep()} @focusout=${() => host.tellStep()}>
     <div class="field"><label><span class="label">${say.name.label}</span>
       <input name="row-name" ?data-runnel-kept=${host.isKept} autocomplete="off" .value=${live(row.name)} @input=${changed(
         (text) => {

@@ -227,7 +227,7 @@ export const start = {
         : `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}.`,
     busiest: ({ week, quantity }: Format, firstDay: number, litres: number) =>
       `Most in one week: ${quantity(litres, 'volume')}, ${week(firstDay)}.`,
-    noWeather: 'Its weather is not known yet, and without it nothing can be computed.',
+    noWeather: 'The garden’s weather is not known yet, and without it nothing can be computed.',
     toWeather: 'Choose its weather',
     attention: 'What needs attention most',
     noAttention: 'Nothing stands out.',
