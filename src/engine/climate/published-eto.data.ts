@@ -15,12 +15,12 @@ const MM_PER_INCH = 25.4;
 const VACAVILLE = { source: 'municipal code of Vacaville, California, Table 14.27.030.A' };
 const TITLE_23 = {
   source:
-    'California Code of Regulations, Title 23, Appendix A; its monthly figures recalled, not compared with the print',
+    'California Code of Regulations, Title 23, Appendix A; its monthly figures are from memory, not compared with the print',
 };
 const ZONES_SEEN = {
   source: 'California DWR and University of California Davis, Reference Evapotranspiration Zones (1999)',
 };
-const ZONES = { source: `${ZONES_SEEN.source}; its monthly figures recalled, not compared with the print` };
+const ZONES = { source: `${ZONES_SEEN.source}; its monthly figures are from memory, not compared with the print` };
 
 /** Published in inches, turned into millimetres with the exact 25.4. */
 function row(
