@@ -120,6 +120,12 @@ export const rainTubesStyles = css`
     max-inline-size: 18rem;
   }
 
+  .total .remark {
+    flex-basis: 100%;
+    margin: 0;
+    font-size: 0.85rem;
+  }
+
   select {
     min-block-size: 2.75rem;
   }

@@ -9,7 +9,7 @@ import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { rainDoubt } from '../../sheet/entry/doubt.ts';
-import { readThrough, weatherEntry } from '../../sheet/entry/weather-entry.ts';
+import { gaveWay, readThrough, weatherEntry } from '../../sheet/entry/weather-entry.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { entryField, type Read, type WeekEntries, whyTemplate } from './week-entries.ts';
 import type { WeekContext } from './week-model.ts';
@@ -73,7 +73,7 @@ function tube(day: DayNumber, { context, entries }: RainEntry): TemplateResult {
   const enter = (text: string, rain: number) => {
     const reading = { mm: toSi(rain, 'depth', units), firstDay: day, days: 1, today } as const;
     const doubt = rain === known ? undefined : rainDoubt(reading, view.season, format);
-    entries.send(key, text, edit(rain), doubt);
+    entries.send(key, text, edit(rain), { doubt });
   };
   const step = (by: number) => () => {
     const next = Math.max(0, Number(((known ?? 0) + by * STEPS[units]).toFixed(2)));
@@ -138,13 +138,20 @@ function totalField({ context, entries }: RainEntry): TemplateResult {
     const depth = entry.edit.rain;
     if (depth === undefined) return { kind: 'edit', edit: edit(depth, through) };
     const reading = { mm: toSi(depth, 'depth', plan.units), firstDay, days: 7, today } as const;
-    return { kind: 'edit', edit: edit(depth, through), doubt: rainDoubt(reading, season, format) };
+    const total = edit(depth, through);
+    const remark = gaveWay('rain', total, { plan, season, format });
+    return { kind: 'edit', edit: total, doubt: rainDoubt(reading, season, format), remark };
   };
   const choose = (event: Event) => {
     const day = (event.target as HTMLSelectElement).value;
     entries.chosen.set(key, day);
     if (rain === undefined) entries.take(key);
-    else entries.send(key, format.number(rain, MOST_DECIMALS), edit(rain, day));
+    else {
+      const total = edit(rain, day);
+      entries.send(key, format.number(rain, MOST_DECIMALS), total, {
+        remark: gaveWay('rain', total, { plan, season, format }),
+      });
+    }
   };
   const text = rain === undefined ? '' : format.number(rain, MOST_DECIMALS);
   return html`<div class="total" role="group" aria-label=${say.total}>
@@ -158,6 +165,7 @@ function totalField({ context, entries }: RainEntry): TemplateResult {
         })}
       </select>
     </label>
+    <p class="remark" role="status">${entries.remark(key)}</p>
   </div>`;
 }
 

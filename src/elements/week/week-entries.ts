@@ -8,6 +8,7 @@ import type { Reader } from '../../language/reader.ts';
 import type { EditResult } from '../../plan/edits/apply-edit.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Fault } from '../../plan/reading/fault.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
 
 /** Sends an edit up; `taken` is called once it is accepted. */
@@ -21,12 +22,27 @@ interface Refused {
   readonly keep?: (() => void) | undefined;
 }
 
+interface Said {
+  /** Asked before the edit is sent. */
+  readonly doubt?: string | undefined;
+  /** Told once it is accepted. */
+  readonly remark?: string | undefined;
+}
+
+interface Sent {
+  readonly key: string;
+  readonly text: string;
+  readonly remark: string | undefined;
+}
+
 export class WeekEntries {
   /** What was chosen beside a field that is still empty, by the field's key. */
   readonly chosen = new Map<string, string>();
   readonly #plan: PlanConsumer;
   readonly #update: () => void;
   readonly #refused = new Map<string, Refused>();
+  /** What became of the last entry, for as long as the plan is the one that it made. */
+  #remarked: { readonly key: string; readonly remark: string; readonly after: Plan } | undefined;
   #told: readonly Fault[] = [];
   #documentId: number | undefined;
 
@@ -60,15 +76,22 @@ export class WeekEntries {
   }
 
   /** Where there is a doubt it is asked about first: the text stays in its field, with a button that sends the edit. */
-  send(key: string, text: string, edit: Edit, doubt?: string): void {
+  send(key: string, text: string, edit: Edit, { doubt, remark }: Said = {}): void {
     if (doubt !== undefined) {
-      this.#refused.set(key, { text, why: () => doubt, keep: () => this.send(key, text, edit) });
+      this.#refused.set(key, { text, why: () => doubt, keep: () => this.send(key, text, edit, { remark }) });
       this.#update();
-    } else onceAnswered(this.#plan.edit(edit), (result) => this.#answered(key, text, result));
+    } else onceAnswered(this.#plan.edit(edit), (result) => this.#answered({ key, text, remark }, result));
   }
 
-  #answered(key: string, text: string, result: EditResult): void {
+  /** What became of what was entered there last; undefined where that is plain, or no longer so. */
+  remark(key: string): string | undefined {
+    const last = this.#remarked;
+    return last?.key === key && last.after === this.#plan.view.plan ? last.remark : undefined;
+  }
+
+  #answered({ key, text, remark }: Sent, result: EditResult): void {
     if (result.ok) {
+      this.#remarked = remark === undefined ? undefined : { key, remark, after: result.plan };
       this.take(key);
       return;
     }
@@ -99,7 +122,7 @@ export interface EntryField {
 }
 
 export type Read =
-  | { readonly kind: 'edit'; readonly edit: Edit; readonly doubt?: string | undefined }
+  | ({ readonly kind: 'edit'; readonly edit: Edit } & Said)
   | { readonly kind: 'same' }
   | { readonly kind: 'refused'; readonly why: string };
 
@@ -112,7 +135,7 @@ export function entryField(
   const changed = (event: Event) => {
     const typed = (event.target as HTMLInputElement).value;
     const entry = read(typed);
-    if (entry.kind === 'edit') entries.send(key, typed, entry.edit, entry.doubt);
+    if (entry.kind === 'edit') entries.send(key, typed, entry.edit, entry);
     else if (entry.kind === 'same') entries.take(key);
     else entries.refuse(key, typed, () => entry.why);
   };

@@ -4,6 +4,7 @@ import type { MinutesOrigin, Season } from '../../engine/season/season.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import { weekSum } from '../../engine/weather.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { withoutFilledDays } from '../../plan/edits/giving-way.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
@@ -125,10 +126,11 @@ function totalNow(kind: 'rain' | 'eto', week: number, { season }: RecordsInto): 
   return season && weekSum(season.weather[kind].mm, week);
 }
 
-/** Reference ET of a day is read too where its temperatures are. */
-function isReadByDay({ log, season }: Plan, week: string, kind: 'rain' | 'eto'): boolean {
-  const { first } = weekDays(season, week);
-  return Array.from({ length: 7 }, (_, day) => log?.days?.[isoDate(first + day)]).every(
+/** Reference ET of a day is read too where its temperatures are. What was filled in gives way to a total. */
+function isReadByDay(plan: Plan, week: string, kind: 'rain' | 'eto'): boolean {
+  const { first } = weekDays(plan.season, week);
+  const bare = withoutFilledDays(plan, { kind, week });
+  return Array.from({ length: 7 }, (_, day) => bare.log?.days?.[isoDate(first + day)]).every(
     (day) =>
       day?.[kind] !== undefined ||
       (kind === 'eto' && day?.minTemperature !== undefined && day.maxTemperature !== undefined),

@@ -71,16 +71,17 @@ export const entry = {
       eto: ({ spelled }: Format, mm: number) =>
         `Every day of this week has its own reference ET, ${spelled(mm, 'depth')} in all.`,
     },
+    /** `which`: the days, as a list. */
     some: {
-      rain: ({ plural, number, spelled }: Format, days: number, mm: number) =>
+      rain: ({ plural, spelled }: Format, which: string, days: number, mm: number) =>
         `${plural(days, {
-          one: `${number(days)} day of this week has rain of its own`,
-          other: `${number(days)} days of this week have rain of their own`,
+          one: `${which} has rain of its own`,
+          other: `${which} have rain of their own`,
         })}, ${spelled(mm, 'depth')} in all.`,
-      eto: ({ plural, number, spelled }: Format, days: number, mm: number) =>
+      eto: ({ plural, spelled }: Format, which: string, days: number, mm: number) =>
         `${plural(days, {
-          one: `${number(days)} day of this week has reference ET of its own`,
-          other: `${number(days)} days of this week have reference ET of their own`,
+          one: `${which} has reference ET of its own`,
+          other: `${which} have reference ET of their own`,
         })}, ${spelled(mm, 'depth')} in all.`,
     },
     atLeast: 'Type at least that.',
@@ -88,6 +89,14 @@ export const entry = {
     /** `item`: of the cell's menu. */
     clear: (item: string) => `To clear it, choose “${item}”.`,
     clearTwice: (item: string) => `To clear it, choose “${item}” twice: once for the week’s total, once for its days.`,
+  },
+
+  /** What a typed total does to days that a weather service or a file filled in. */
+  gaveWay: {
+    rain: ({ count }: Format, days: number) =>
+      `Your total counts: the rain that was filled in on ${count(days, DAYS)} was taken out. Undo brings it back.`,
+    eto: ({ count }: Format, days: number) =>
+      `Your total counts: the weather that was filled in on ${count(days, DAYS)} was taken out. Undo brings it back.`,
   },
 
   /** What a timer's steps made of a volume. */

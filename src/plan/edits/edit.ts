@@ -105,13 +105,17 @@ export interface DayRunEdit {
 }
 
 export type WeatherEdit =
-  /** `through`: the day of the week that it was read through; left out, the week's last. It always is of this total, not of one before. */
+  /**
+   * `through`: the day of the week that it was read through; left out, the week's last. It always is of this total, not of one before. What a
+   * weather service or a file filled in of the days that a total covers is taken out.
+   */
   | {
       readonly type: 'set-week-rain';
       readonly week: string;
       readonly rain: number | undefined;
       readonly through?: string;
     }
+  /** Takes out what was filled in of the week's reference ET and temperatures. */
   | { readonly type: 'set-week-eto'; readonly week: string; readonly eto: number | undefined }
   /** A note about a week of the whole garden; `undefined` or none takes it out. */
   | { readonly type: 'set-week-note'; readonly week: string; readonly note: string | undefined }

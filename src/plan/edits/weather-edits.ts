@@ -7,6 +7,7 @@ import type { Plan, PlanDay, PlanDeparture, PlanForecast, PlanWeek } from '../sc
 import { weekDays } from '../season-weeks.ts';
 import { changed, ownValue, withKey } from './change.ts';
 import type { Change, WeatherEdit } from './edit.ts';
+import { type TypedTotal, withoutFilledDays } from './giving-way.ts';
 import { readWeek, writeWeek } from './week-records.ts';
 import { withLog } from './with-log.ts';
 
@@ -15,7 +16,7 @@ export function editWeather(plan: Plan, edit: WeatherEdit): Plan {
     case 'set-week-rain':
       return withWeekRain(plan, edit);
     case 'set-week-eto':
-      return withWeek(plan, edit.week, { eto: edit.eto });
+      return withWeek(withRoomFor(plan, { kind: 'eto', week: edit.week }, edit.eto), edit.week, { eto: edit.eto });
     case 'set-week-note':
       return withWeek(plan, edit.week, { note: edit.note === '' ? undefined : edit.note });
     case 'set-meter':
@@ -56,8 +57,13 @@ type WeekRainEdit = Extract<WeatherEdit, { type: 'set-week-rain' }>;
 /** A total that is read through the week's last day says no day. */
 function withWeekRain(plan: Plan, { week, rain, through }: WeekRainEdit): Plan {
   const isWhole = through !== undefined && isLastDay(plan, week, through);
-  return withWeek(plan, week, { rain, rainThrough: rain === undefined || isWhole ? undefined : through });
+  const bare = withRoomFor(plan, { kind: 'rain', week, through }, rain);
+  return withWeek(bare, week, { rain, rainThrough: rain === undefined || isWhole ? undefined : through });
 }
+
+/** Days that were filled in give way to a total that somebody types, and stay where one is taken out. */
+const withRoomFor = (plan: Plan, total: TypedTotal, depth: number | undefined): Plan =>
+  depth === undefined ? plan : withoutFilledDays(plan, total);
 
 function isLastDay({ season }: Plan, week: string, day: string): boolean {
   return isIsoDate(week) && isIsoDate(day) && dayNumber(day) === weekDays(season, week).last;

@@ -8,11 +8,17 @@ import type { Plan } from '../../plan/schema/plan-schema.ts';
 import type { CellContext } from '../cells/cell-context.ts';
 
 export type Entry =
-  /** `remark` is a sentence on what became of the entry, where that is not plain from the cell. */
-  | { readonly kind: 'edit'; readonly edit: Edit; readonly remark?: string | undefined }
+  | EditEntry
   /** It says what the plan says already. */
   | { readonly kind: 'same' }
   | Refused;
+
+/** `remark` is a sentence on what became of the entry, where that is not plain from the cell. */
+export interface EditEntry {
+  readonly kind: 'edit';
+  readonly edit: Edit;
+  readonly remark?: string | undefined;
+}
 
 /** The plan stays as it is. */
 export interface Refused {

@@ -7,18 +7,21 @@ import { type EntryWords, entryWords } from '../../language/en/entry.ts';
 import { unitsWords } from '../../language/en/units.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { daysGivingWay } from '../../plan/edits/giving-way.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
 import type { WeatherKind } from '../week-weather.ts';
-import { type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
+import { type EditEntry, type Entry, type EntryContext, type RefusalCode, type Refused, refused } from './entry.ts';
 
 const DEPTH_UNITS: Partial<Record<AmountUnit, UnitSystem>> = { in: 'us', mm: 'metric' };
 
-/** The days of a week whose own figures win over its total. */
+/** The days of a week that have figures of their own. */
 interface OwnDays {
   /** Entered as such. */
   readonly entered: readonly DayNumber[];
-  readonly count: number;
+  /** Those that win over a total: somebody typed them, or temperatures that tell them. */
+  readonly holding: readonly DayNumber[];
+  /** Of those that win. */
   readonly sumMm: number;
 }
 
@@ -44,22 +47,35 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   const own = ownDays(kind, week, context);
   if (amount.kind === 'empty') {
     if (before !== undefined) return change(kind, firstDay, undefined);
-    return own.entered.length === 0 ? { kind: 'same' } : takeOut(kind, own.entered);
+    return own.entered.length === 0 ? { kind: 'same' } : takeOut(kind, own);
   }
-  const system = amount.unit === undefined ? plan.units : DEPTH_UNITS[amount.unit];
-  if (system === undefined) return refusedWithHint(kind, 'depth-unit', say['depth-unit'](text.trim()), context);
-  const depth = system === plan.units ? amount.value : converted(amount.value, system, plan.units);
+  const depth = depthOf(amount, plan.units);
+  if (depth === undefined) return refusedWithHint(kind, 'depth-unit', say['depth-unit'](text.trim()), context);
   const [least, most] = boundsOf('depth', plan.units);
   if (!(depth >= least && depth <= most)) {
     return refused('range', say.range(format, text.trim(), least, most, format.unit('depth')));
   }
   const total = { kind, mm: toSi(depth, 'depth', plan.units), own, hasTotal: before !== undefined };
-  return (
-    whyNot(total, context) ??
-    (depth === before
-      ? { kind: 'same' }
-      : change(kind, firstDay, depth, known?.rainThrough ?? readThrough(firstDay, context)))
-  );
+  const why = whyNot(total, context);
+  if (why !== undefined) return why;
+  const entry = change(kind, firstDay, depth, known?.rainThrough ?? readThrough(firstDay, context));
+  const remark = gaveWay(kind, entry.edit, context);
+  if (remark !== undefined) return { ...entry, remark };
+  return depth === before ? { kind: 'same' } : entry;
+}
+
+/** In the plan's unit; undefined where the unit is none of depth. */
+function depthOf({ value, unit }: { value: number; unit?: AmountUnit | undefined }, units: UnitSystem) {
+  const system = unit === undefined ? units : DEPTH_UNITS[unit];
+  return system === undefined || system === units ? system && value : converted(value, system, units);
+}
+
+/** What becomes of days that a service or a file filled in; undefined where none is in the way of the total. */
+export function gaveWay(kind: WeatherKind, edit: Edit, { plan, format }: WeatherContext): string | undefined {
+  if (edit.type !== 'set-week-rain' && edit.type !== 'set-week-eto') return undefined;
+  const through = edit.type === 'set-week-rain' ? edit.through : undefined;
+  const days = daysGivingWay(plan, { kind, week: edit.week, through });
+  return days.length === 0 ? undefined : entryWords(format.reader.language).gaveWay[kind](format, days.length);
 }
 
 /** Refused, and what can be typed instead. */
@@ -84,23 +100,24 @@ function whyNot({ kind, mm, own, hasTotal }: WeekTotal, { format }: WeatherConte
   if (kind === 'eto' && mm > MOST_ETO_MM_PER_WEEK) {
     return refused('too-much-eto', words.refused['too-much-eto'](format, MOST_ETO_MM_PER_WEEK));
   }
-  const { count, sumMm } = own;
-  const isWhole = count === 7;
+  const { holding, sumMm } = own;
+  const isWhole = holding.length === 7;
   if (isWhole ? Math.abs(mm - sumMm) <= SAME_MM : mm >= sumMm - SAME_MM) return undefined;
   const say = words.ownDays;
-  const days = isWhole ? say.all[kind](format, sumMm) : say.some[kind](format, count, sumMm);
+  const which = format.list(holding.map((day) => format.day(day)));
+  const days = isWhole ? say.all[kind](format, sumMm) : say.some[kind](format, which, holding.length, sumMm);
   const sentences = [days, ...(isWhole ? [] : [say.atLeast]), howToClear(own, hasTotal, words)];
   return refused('own-days', words.sentences(sentences));
 }
 
 /** What takes the days' own figures away. */
-function howToClear({ entered, count }: OwnDays, hasTotal: boolean, { ownDays: say, clear }: EntryWords): string {
-  if (entered.length < count) return say.fromTemperatures;
+function howToClear({ entered, holding }: OwnDays, hasTotal: boolean, { ownDays: say, clear }: EntryWords): string {
+  if (holding.some((day) => !entered.includes(day))) return say.fromTemperatures;
   return hasTotal ? say.clearTwice(clear.weather) : say.clear(clear.weather);
 }
 
 /** A total of rain that is corrected stays read through the day that was given. */
-function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined, through?: string): Entry {
+function change(kind: WeatherKind, firstDay: DayNumber, depth: number | undefined, through?: string): EditEntry {
   const week = isoDate(firstDay);
   const edit: Edit =
     kind === 'rain'
@@ -114,8 +131,10 @@ export function readThrough(firstDay: DayNumber, { today }: Pick<WeatherContext,
   return today !== undefined && today >= firstDay && today < firstDay + 6 ? isoDate(today) : undefined;
 }
 
-/** The figure of each day goes, its other observations stay. */
-function takeOut(kind: WeatherKind, days: readonly DayNumber[]): Entry {
+/** The figure of each day that was typed goes, or of each that was filled in where none was; other observations stay. */
+function takeOut(kind: WeatherKind, { entered, holding }: OwnDays): Entry {
+  const typed = entered.filter((day) => holding.includes(day));
+  const days = typed.length > 0 ? typed : entered;
   const edits = days.map(
     (day): Edit => ({ type: 'change-day-weather', day: isoDate(day), change: { [kind]: undefined } }),
   );
@@ -132,13 +151,15 @@ function ownDays(kind: WeatherKind, week: number, { plan, season }: WeatherConte
   const { mm } = kind === 'eto' ? eto : rain;
   const originOf = (at: number) =>
     kind === 'eto' ? ETO_METHODS[eto.method[at] as number] : RAIN_ORIGINS[rain.origin[at] as number];
+  const giving = daysGivingWay(plan, { kind, week: isoDate(firstDay + 7 * week) });
   const offsets = [0, 1, 2, 3, 4, 5, 6].map((day) => 7 * week + day).filter((at) => !SHARED.has(originOf(at)));
+  const holding = offsets.filter((at) => !giving.includes(isoDate(firstDay + at)));
   return {
     entered: offsets.map((at) => firstDay + at).filter((day) => plan.log?.days?.[isoDate(day)]?.[kind] !== undefined),
-    count: offsets.length,
-    sumMm: offsets.reduce((sum, at) => sum + (mm[at] as number), 0),
+    holding: holding.map((at) => firstDay + at),
+    sumMm: holding.reduce((sum, at) => sum + (mm[at] as number), 0),
   };
 }
 
 /** Where a day has its figure from that a week's total replaces. */
-const SHARED: ReadonlySet<string | undefined> = new Set(['normals', 'observed-week']);
+const SHARED: ReadonlySet<string | undefined> = new Set(['normals', 'observed-week', 'forecast']);

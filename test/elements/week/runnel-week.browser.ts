@@ -170,6 +170,24 @@ describe('runnel-week', () => {
     expect(week()).to.deep.equal({ rain: 0.4, rainThrough: '2027-07-01' });
   });
 
+  it('takes a total below what a service filled in, says what gave way, and undo brings it back', async () => {
+    const garden = mixedGarden();
+    const filled = {
+      '2027-06-28': { rain: 0.4, source: 'service' },
+      '2027-06-29': { rain: 0.3, source: 'service' },
+    } as const;
+    const { list, plan } = await shown('2027-06-30', { ...garden, log: { ...garden.log, days: filled } });
+    await pressed(list, 'enter-rain');
+    await pressed(list, 'rain-form');
+    await entered(list, 'rain-2027-06-28-total', '0.2');
+    expect(plan.plan?.log?.days).to.equal(undefined);
+    expect(textOf(list, '.total .remark')).to.match(/^Your total counts: .* 2 days was taken out/);
+    plan.undo();
+    await quiet(list);
+    expect(plan.plan?.log?.days).to.deep.equal(filled);
+    expect(textOf(list, '.total .remark')).to.equal('');
+  });
+
   it('takes a forecast of days to come, of today’s issue, says it, and lets go of it', async () => {
     const { list, plan } = await shown('2027-06-30');
     expect(list.shadowRoot?.querySelectorAll('.forecast tbody tr').length).to.equal(5);

@@ -24,11 +24,11 @@ describe('what is said of an entry', () => {
   });
 
   it('is right of one day and of several', () => {
-    expect(plain(words.ownDays.some.rain(format, 1, 25.4))).toBe(
-      '1 day of this week has rain of its own, 1 inch in all.',
+    expect(plain(words.ownDays.some.rain(format, 'June 8', 1, 25.4))).toBe(
+      'June 8 has rain of its own, 1 inch in all.',
     );
-    expect(plain(words.ownDays.some.eto(format, 2, 11.43))).toBe(
-      '2 days of this week have reference ET of their own, 0.45 inches in all.',
+    expect(plain(words.ownDays.some.eto(format, 'June 8 and June 9', 2, 11.43))).toBe(
+      'June 8 and June 9 have reference ET of their own, 0.45 inches in all.',
     );
   });
 

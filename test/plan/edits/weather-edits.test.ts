@@ -7,6 +7,7 @@ import { gardenInYear } from '../../../src/engine/years/year-seasons.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit, tryEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { nextYear } from '../../../src/plan/next-year/next-year.ts';
+import { weekOf } from '../../../src/plan/season-weeks.ts';
 import { mixedGarden, oneBed, SEATTLE } from '../../support/small-plans.ts';
 
 const bed = oneBed();
@@ -120,6 +121,56 @@ describe('an edit of the weather', () => {
   ] as const)('refuses %s', (_name, edit, path) => {
     const result = tryEdit(oneBed({ units: 'metric', site: { ...bed.site, climate: SEATTLE } }), edit);
     expect(result.ok ? [] : result.faults.map((fault) => fault.path)).toEqual([path]);
+  });
+});
+
+describe('a total that somebody types, and days that were filled in', () => {
+  const log = {
+    days: {
+      '2027-06-14': { rain: 0.3, eto: 0.2, source: 'service' },
+      '2027-06-15': { rain: 0.2 },
+      '2027-06-16': {
+        rain: 0.1,
+        minTemperature: 50,
+        maxTemperature: 70,
+        source: { rain: 'file', maxTemperature: 'file' },
+      },
+      '2027-06-18': { rain: 0.4, source: 'estimate' },
+      '2027-06-21': { rain: 0.5, source: 'service' },
+    },
+  } as const;
+  const filled = { ...bed, log };
+  const week = weekOf(bed.season, '2027-06-14');
+
+  it('takes the rain of filled days out, up to the day that it was read through, and leaves what was typed', () => {
+    const total = applyEdit(filled, { type: 'set-week-rain', week: '2027-06-14', rain: 0.25, through: '2027-06-17' });
+    expect(total.log).toEqual({
+      weeks: { '2027-06-14': { rain: 0.25, rainThrough: '2027-06-17' } },
+      days: {
+        '2027-06-14': { eto: 0.2, source: 'service' },
+        '2027-06-15': { rain: 0.2 },
+        '2027-06-16': { minTemperature: 50, maxTemperature: 70, source: { maxTemperature: 'file' } },
+        '2027-06-18': log.days['2027-06-18'],
+        '2027-06-21': log.days['2027-06-21'],
+      },
+    });
+    // The typed day has its 0.2 in, the other 0.05 in fall on the other days that were read through.
+    const rain = computeSeason(total).weather.rain.mm.subarray(7 * week, 7 * week + 4);
+    expect(rain[1]).toBeCloseTo(0.2 * 25.4, 9);
+    expect(rain.reduce((sum, mm) => sum + mm, 0)).toBeCloseTo(0.25 * 25.4, 9);
+  });
+
+  it('takes reference ET out with the temperatures that would tell it', () => {
+    const total = applyEdit(filled, { type: 'set-week-eto', week: '2027-06-14', eto: 1 });
+    expect(total.log?.days?.['2027-06-14']).toEqual({ rain: 0.3, source: 'service' });
+    expect(total.log?.days?.['2027-06-16']).toEqual({ rain: 0.1, minTemperature: 50, source: { rain: 'file' } });
+    expect(weekSum(computeSeason(total).weather.eto.mm, week)).toBeCloseTo(25.4, 6);
+  });
+
+  it('leaves them where a total is taken out, and every reading that was typed where it is set', () => {
+    expect(applyEdit(filled, { type: 'set-week-rain', week: '2027-06-14', rain: undefined })).toBe(filled);
+    const typed = { ...bed, log: { days: { '2027-06-15': { rain: 0.2 } } } };
+    expect(applyEdit(typed, { type: 'set-week-rain', week: '2027-06-14', rain: 1 }).log?.days).toBe(typed.log.days);
   });
 });
 

@@ -23,6 +23,7 @@ function read(row: string, at: string, text: string, measure: Measure = 'all') {
 
 const words = entryWords(US_ENGLISH);
 const format = formatFor(readerFor('en-US', 'us'));
+const nameOf = (day: string) => format.day(dayNumber(day));
 const GALLON = 3.785411784;
 
 const refusedFor = (code: RefusalCode, says = '') => ({ kind: 'refused', code, why: expect.stringContaining(says) });
@@ -211,6 +212,50 @@ describe('a week’s weather of which some days are known', () => {
   });
 });
 
+describe('a week’s weather of which days were filled in', () => {
+  const filled = daily({ rain: 0.1, source: 'service' });
+
+  it('takes a typed total below their sum; they give way, and it says so', () => {
+    const sheet = sheetOf({ ...mixedGarden(), log: { days: filled } });
+    const entry = sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2');
+    expect(entry).toEqual({
+      ...edit({ type: 'set-week-rain', week: '2027-06-07', rain: 0.2 }),
+      remark: words.gaveWay.rain(format, 7),
+    });
+  });
+
+  it('is held against a total by the days that were typed alone, which are named', () => {
+    const days = { ...filled, '2027-06-08': { rain: 0.3 } };
+    const sheet = sheetOf({ ...mixedGarden(), log: { days } });
+    const cell = cellOf(sheet, 'rain', '2027-06-07');
+    expect(sheet.read(cell, '0.2')).toEqual(
+      refusedFor('own-days', words.ownDays.some.rain(format, nameOf('2027-06-08'), 1, 0.3 * 25.4)),
+    );
+    expect(sheet.read(cell, '0.3')).toMatchObject({ remark: words.gaveWay.rain(format, 6) });
+    expect(sheet.read(cell, '')).toEqual(
+      edit({
+        type: 'together',
+        action: 'remove-day-rain',
+        edits: [{ type: 'change-day-weather', day: '2027-06-08', change: { rain: undefined } }],
+      }),
+    );
+  });
+
+  it('takes a total of reference ET over temperatures of a file', () => {
+    const days = daily({ minTemperature: 55, maxTemperature: 75, source: 'file' });
+    const sheet = sheetOf({ ...mixedGarden(), log: { days } });
+    expect(sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '1')).toMatchObject({ remark: words.gaveWay.eto(format, 7) });
+  });
+
+  it('takes a total below what was forecast of its days and never read', () => {
+    const forecasts = [{ issued: '2027-06-07', days: { '2027-06-08': { rain: 1 } } }];
+    const sheet = sheetOf({ ...mixedGarden(), log: { forecasts } });
+    expect(sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2')).toEqual(
+      edit({ type: 'set-week-rain', week: '2027-06-07', rain: 0.2 }),
+    );
+  });
+});
+
 describe('a volume', () => {
   it('is said where the timer’s steps made another one of it', () => {
     const entry = read('beds', '2027-06-07', '150 gal');
@@ -264,7 +309,7 @@ describe('a volume', () => {
 
 describe('refused, with why', () => {
   const inches = (depth: number) => depth * 25.4;
-  const atLeast = `${words.ownDays.some.rain(format, 2, inches(0.45))} ${words.ownDays.atLeast}`;
+  const atLeast = `${words.ownDays.some.rain(format, format.list([nameOf('2027-04-20'), nameOf('2027-04-21')]), 2, inches(0.45))} ${words.ownDays.atLeast}`;
   const clear = words.ownDays.clear(words.clear.weather);
   it.each<[string, string, string, string, Measure, RefusalCode, string]>([
     ['words', 'beds', '2027-06-07', 'abc', 'all', 'not-a-number', words.hints.minutes(format, 150 * GALLON)],
@@ -286,7 +331,7 @@ describe('refused, with why', () => {
       '0.1',
       'all',
       'own-days',
-      words.ownDays.some.eto(format, 1, inches(0.11)),
+      words.ownDays.some.eto(format, nameOf('2027-04-21'), 1, inches(0.11)),
     ],
     ['more than grass can use', 'eto', '2027-06-07', '5.6', 'all', 'too-much-eto', '5.51'],
     ['words as weather', 'rain', '2027-06-07', 'wet', 'all', 'not-a-number', words.hints.rain('inches')],
