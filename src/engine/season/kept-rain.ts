@@ -3,6 +3,7 @@
  * under its own way of watering. What finds no room drains, and a day's rain below a fifth of its ETo dries off (FAO-56 eq. 85 to
  * 88, p. 170).
  */
+import { withShare } from './planting-demand.ts';
 import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { keptOn, type RainKeeper, type YearsRun } from './years-balance.ts';
 import { askOn } from './years-mornings.ts';
@@ -43,7 +44,7 @@ export function keptRain(keeper: RainKeeper, of: YearsOfRain): readonly KeptRain
     const before = shares;
     const isOwn = run > 0 || demand.share === 1;
     // Two stores take longer, and keep about what one would.
-    months = rainOfRun(isOwn ? keeper : { ...keeper, demand: { ...demand, share: 1 } }, of, before);
+    months = rainOfRun(isOwn ? keeper : { ...keeper, demand: withShare(demand, 1) }, of, before);
     shares = months.map(keptShare);
     const hasSettled = shares.every((share, month) => Math.abs(share - (before[month] as number)) <= SETTLED);
     if (isRecorded && isOwn && hasSettled) break;
@@ -98,7 +99,7 @@ function outlookOf({ demand }: RainKeeper, of: YearsOfRain, shares: readonly num
   rest?.forEach((isResting, day) => {
     (netMmPerMinute[day] as number) *= 1 - isResting;
   });
-  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute });
+  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute, projectedMm: undefined });
   outlook.start = -1;
   outlook.afterRuns = isInContainer ? 1 : 0;
   return outlook;

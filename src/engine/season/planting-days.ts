@@ -4,12 +4,13 @@ import { netMmPerMinute as netDepthOfMinute } from '../application/run-time.ts';
 import type { GardenPlanting, GardenSite, GardenZone, PlantingFlow } from '../garden.ts';
 import type { Weather } from '../weather.ts';
 import type { ExpectedDays } from './expected-days.ts';
-import type { PlantingDemand } from './planting-demand.ts';
+import { type PlantingDemand, withShare } from './planting-demand.ts';
 import { type DaySpan, fillRain } from './planting-rain.ts';
 import type { PlantingSeason } from './season.ts';
-import { shareIn, type WettedPlanting } from './wetted-week.ts';
+import { shareIn } from './wetted-week.ts';
 
 export interface PlantingDays extends ExpectedDays {
+  /** Its own where lines wet another share from a week on. */
   readonly demand: PlantingDemand;
   /** What its mornings look at: depths over the ground that its lines wet. */
   readonly asked: ExpectedDays;
@@ -52,35 +53,38 @@ export function plantingDays(ground: Ground, context: ZoneContext): PlantingDays
 
 /** Fills in some days of the season, `end` not included; the others are left as they are. */
 export function fillDays(ground: Ground, { weather }: ZoneContext, buffers: DayBuffers, days: DaySpan): PlantingDays {
-  const { planting, demand, rainShares } = ground;
+  const { planting, demand: shared, rainShares } = ground;
+  const demand = planting.wettedShareByWeek === undefined ? shared : withShare(shared, shared.share);
   const { soakedMm, expectedRainMm, netMmPerMinute, grossMmPerMinute } = buffers;
   const inGround = { first: Math.max(demand.first, days.first), end: Math.min(demand.end, days.end) };
   const isWhole = days.first === 0 && days.end === weather.days;
-  const soakedFrom = isWhole ? [demand, rainShares, weather.rain] : undefined;
+  const soakedFrom = isWhole ? [shared, rainShares, weather.rain] : undefined;
   if (!isSame(buffers.soakedFrom, soakedFrom)) {
     buffers.soakedFrom = soakedFrom;
     soakedMm.fill(0, days.first, days.end);
     expectedRainMm.fill(0, days.first, days.end);
     fillRain(soakedMm, expectedRainMm, inGround, { rainShares, rainFactor: demand.rainFactor }, weather);
   }
-  const netFrom = isWhole ? [demand, planting.flows, planting.areaM2] : undefined;
+  const netFrom = isWhole ? [shared, planting.flows, planting.areaM2] : undefined;
   if (!isSame(buffers.netFrom, netFrom)) {
     buffers.netFrom = netFrom;
     netMmPerMinute.fill(0, days.first, days.end);
     grossMmPerMinute.fill(0, days.first, days.end);
     fillNet(buffers, inGround, planting, weather.firstDay);
   }
-  const asked = askedDays(ground, buffers, days);
+  const asked = askedDays({ planting, demand }, buffers, days);
   return { demand, soakedMm, expectedRainMm, netMmPerMinute, grossMmPerMinute, asked };
 }
 
+type Asked = { -readonly [Field in keyof ExpectedDays]: ExpectedDays[Field] };
+
 /** The same arrays where all of its ground is wetted and nothing is to drain. */
-function askedDays({ planting, demand }: Ground, buffers: DayBuffers, days: DaySpan): ExpectedDays {
+function askedDays({ planting, demand }: Pick<Ground, 'planting' | 'demand'>, buffers: DayBuffers, days: DaySpan): ExpectedDays {
   const { expectedRainMm, netMmPerMinute } = buffers;
   const { rest, leachingFraction } = demand;
   const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;
   // All of one shape: the loops that read them are quick only so.
-  const asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined };
+  const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined };
   if (isWhole && leachingFraction === 0 && rest === undefined) return asked;
   buffers.askedMmPerMinute ??= new Float64Array(netMmPerMinute.length);
   const { askedMmPerMinute } = buffers;
@@ -89,9 +93,9 @@ function askedDays({ planting, demand }: Ground, buffers: DayBuffers, days: DayS
     if (day === days.first || day % 7 === 0) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
     askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
   }
-  if (isWhole) return { ...asked, netMmPerMinute: askedMmPerMinute };
-  buffers.projectedMm ??= new Float64Array(netMmPerMinute.length);
-  return { ...asked, netMmPerMinute: askedMmPerMinute, projectedMm: buffers.projectedMm };
+  asked.netMmPerMinute = askedMmPerMinute;
+  if (!isWhole) asked.projectedMm = buffers.projectedMm ??= new Float64Array(netMmPerMinute.length);
+  return asked;
 }
 
 function fillNet(
@@ -129,9 +133,9 @@ export function flowOn({ flows }: Pick<GardenPlanting, 'flows'>, day: number): P
   return flows.find(({ from, to }) => from <= day && day <= to);
 }
 
-/** A planting's days as a week has them. */
-export function daysOfWeek(days: PlantingDays, planting: WettedPlanting, week: number): PlantingDays {
-  if (planting.wettedShareByWeek === undefined) return days;
-  const demand = { ...days.demand, share: shareIn(planting, week) };
-  return { ...days, demand, asked: { ...days.asked, demand } };
+/** Sets a planting's days to the share that its lines wet in a week. */
+export function wetDays({ demand, asked }: PlantingDays, planting: GardenPlanting, week: number): void {
+  if (planting.wettedShareByWeek === undefined) return;
+  demand.share = shareIn(planting, week);
+  asked.demand.share = demand.share;
 }

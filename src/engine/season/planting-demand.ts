@@ -26,7 +26,7 @@ export interface PlantingDemand {
   /** 1 on days on which it asks for no water. */
   readonly rest?: Uint8Array | undefined;
   /** Of its ground, what its lines wet at root depth, above 0 to 1; of a season with several, that of one of its weeks. */
-  readonly share: number;
+  share: number;
   readonly isInContainer: boolean;
   /** What reaches its roots' ground of the rain that falls, over what falls on open ground. */
   readonly rainFactor: number;
@@ -113,6 +113,11 @@ export function tawOn({ tawByDayMm, tawMm }: TawOfDays, day: number): number {
 /** Depletion that may remain after the last watering of a day, once it is settled, mm. */
 export function targetOn(demand: TawOfDays & Pick<PlantingDemand, 'targetMm'>, day: number): number {
   return demand.tawByDayMm === undefined ? demand.targetMm : (demand.targetMm * tawOn(demand, day)) / demand.tawMm;
+}
+
+/** The same, where lines wet another share of its ground. */
+export function withShare(demand: PlantingDemand, share: number): PlantingDemand {
+  return { ...demand, share };
 }
 
 /** Whether its roots draw on the wetted ground alone: it is still establishing. */

@@ -14,7 +14,7 @@ import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 export interface ZoneMember {
   readonly season: PlantingSeason;
   /** As the week has them. */
-  days: PlantingDays;
+  readonly days: PlantingDays;
   readonly outlook: WeekOutlook;
   readonly request: MinutesRequest;
   readonly figures: Float64Array;

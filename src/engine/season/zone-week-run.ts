@@ -7,7 +7,7 @@ import { keepWeek, runDays } from './member-week.ts';
 import { openMasks } from './open-days.ts';
 import { ZONE_FIELDS as Z } from './season.ts';
 import { heldMask } from './week-masks.ts';
-import { lookAhead, spanWeek, type WeekOutlook } from './week-outlook.ts';
+import { lookAhead, spanWeek } from './week-outlook.ts';
 import { runsNeeded, weekTimer } from './week-timer.ts';
 import {
   ask,
@@ -117,7 +117,7 @@ function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMi
   week.idleMask = 0;
   if (given === undefined) week.minutes.fill(0);
   for (let at = 0; at < members.length; at++) {
-    startShare(members[at] as ZoneMember, run.scratch[at] as WeekOutlook, start / 7);
+    startShare(members[at] as ZoneMember, start / 7);
     startWeek(members[at] as ZoneMember);
   }
   setRuns(run);

@@ -4,7 +4,7 @@ import { forecastOn } from '../../../engine/forecast.ts';
 import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
 import { balanceDay, beginsShort, growRoots, runBalance } from '../../../engine/season/balance-day.ts';
 import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
-import { daysOfWeek, type PlantingDays, plantingDays } from '../../../engine/season/planting-days.ts';
+import { type PlantingDays, plantingDays, wetDays } from '../../../engine/season/planting-days.ts';
 import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
 import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
 import {
@@ -111,7 +111,8 @@ export function plantingCell(season: Season, zoneSeason: ZoneSeason, own: Planti
 /** A planting's days as the week has them. */
 export function weekDays(season: Season, { zone }: ZoneSeason, own: PlantingSeason, week: number): PlantingDays {
   const days = plantingDays(own, { zone, site: season.garden.site, weather: season.weather });
-  return daysOfWeek(days, own.planting, week);
+  wetDays(days, own.planting, week);
+  return days;
 }
 
 type WithoutDays = Omit<PlantingCell, 'daily' | 'mornings'>;
