@@ -78,17 +78,16 @@ export function keepWeek(
   index: number,
   { timerStepMinutes }: Pick<GardenZone, 'timerStepMinutes'>,
 ): void {
-  const { figures, weeks, week, outlook, days, season, stores, limits } = member;
+  const { figures, weeks, week, outlook, days, stores, limits, isRefill } = member;
   const { first, end, start, last } = outlook;
   const { share, rest } = days.demand;
   const isInGround = first < end;
   const netMmPerMinute = isInGround ? (days.netMmPerMinute[end - 1] as number) : 0;
-  const isKept = season.planting.watering === 'keep';
   const needed = week[WEEK_SUMS.needed] as number;
   if (isInGround) {
     week[P.depletionEndMm] = meanDepletionMm(member);
     week[P.neededMm] =
-      share * (isKept && last >= 0 ? Math.max(0, needed - outlook.goalMm) : (week[WEEK_SUMS.due] as number));
+      share * (!isRefill && last >= 0 ? Math.max(0, needed - outlook.goalMm) : (week[WEEK_SUMS.due] as number));
     week[P.openMask] = member.openMask & daysMask(first - start, end - start);
     week[P.groundDays] = end - first;
     week[P.dueMask] = member.dueMask;
@@ -96,7 +95,7 @@ export function keepWeek(
     week[P.missedMm] = share * member.missedMm;
     week[P.wettedEndMm] = stores.wettedMm;
     week[P.dryEndMm] = stores.dryMm;
-    week[P.flowLpm] = (days.grossMmPerMinute[end - 1] as number) * season.planting.areaM2;
+    week[P.flowLpm] = (days.grossMmPerMinute[end - 1] as number) * member.areaM2;
   } else week.fill(0);
   week[P.minutesWanted] = member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
   limits.rawMm = days.demand.rawMm[end - 1] ?? 0;
@@ -104,7 +103,7 @@ export function keepWeek(
   limits.isResting = rest?.[end - 1] === 1;
   const stepMm = timerStepMinutes * netMmPerMinute;
   const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
-  limits.missableMm = isKept ? 0.5 * stepMm * mornings : Number.POSITIVE_INFINITY;
+  limits.missableMm = isRefill ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
   limits.drainableMm =
     stepMm * (week[P.openDays] as number) + days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   week[P.state] = plantingStateOf(week, limits);

@@ -29,11 +29,11 @@ export function openDaysMask(
   scratch: WeekOutlook,
   given: OpenDaysGiven & Pick<FillingGiven, 'minutesOn'>,
 ): number {
-  const { season, outlook, filling, days } = member;
+  const { isRefill, outlook, filling, days } = member;
   const { day: first, minutesOn, forecast } = given;
   const { start } = outlook;
   let mask = 0;
-  if (season.planting.watering === 'keep') mask = given.masks[fewestOpenDays(member, scratch, given)] as number;
+  if (!isRefill) mask = given.masks[fewestOpenDays(member, scratch, given)] as number;
   else if (filling !== undefined) mask = fillingDays(outlook, filling, { first, minutesOn, forecast });
   return withoutRest(mask, days, start);
 }

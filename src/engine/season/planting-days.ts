@@ -79,7 +79,11 @@ export function fillDays(ground: Ground, { weather }: ZoneContext, buffers: DayB
 type Asked = { -readonly [Field in keyof ExpectedDays]: ExpectedDays[Field] };
 
 /** The same arrays where all of its ground is wetted and nothing is to drain. */
-function askedDays({ planting, demand }: Pick<Ground, 'planting' | 'demand'>, buffers: DayBuffers, days: DaySpan): ExpectedDays {
+function askedDays(
+  { planting, demand }: Pick<Ground, 'planting' | 'demand'>,
+  buffers: DayBuffers,
+  days: DaySpan,
+): ExpectedDays {
   const { expectedRainMm, netMmPerMinute } = buffers;
   const { rest, leachingFraction } = demand;
   const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;

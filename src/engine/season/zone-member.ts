@@ -13,6 +13,14 @@ import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 
 export interface ZoneMember {
   readonly season: PlantingSeason;
+  /** Of the planting: objects of many shapes are slow to read. */
+  readonly isRefill: boolean;
+  readonly areaM2: number;
+  /**
+   * A kept pot that no shut-off closes: once anything was read or forecast it asks for each morning alone, for it holds no more than a
+   * day's water.
+   */
+  readonly mayAskAlone: boolean;
   /** As the week has them. */
   readonly days: PlantingDays;
   readonly outlook: WeekOutlook;
@@ -63,10 +71,15 @@ export function zoneMember(
   byWeek?: readonly number[],
 ): ZoneMember {
   const { planting, demand, weeks, figures } = season;
+  const { watering, hasShutOff, areaM2 } = planting;
+  const isRefill = watering === 'refill';
   const isThere = demand.first < from * 7;
   const carried = (field: number) => figures[field * weeks + from - 1] as number;
   return {
     season,
+    isRefill,
+    areaM2,
+    mayAskAlone: demand.isInContainer && !isRefill && !hasShutOff,
     days,
     outlook: weekOutlook(days.asked, byWeek),
     request: minutesRequest(planting),
@@ -137,11 +150,11 @@ export function isPresentOn({ outlook, days }: ZoneMember, day: number): boolean
  * opens it must know by then.
  */
 export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
-  const { outlook, week, stores } = member;
+  const { outlook, week, stores, request } = member;
   const depletionMm = stores.wettedMm;
-  if (member.season.planting.watering !== 'refill') return;
+  if (!member.isRefill) return;
   const wasDue = member.fillingMm > 0;
-  if (member.firstAsked < 0 && member.season.planting.hasShutOff) {
+  if (member.firstAsked < 0 && request.hasShutOff) {
     member.filling = wasDue
       ? fillingOn(outlook, day, depletionMm)
       : expectedFilling(outlook, day, depletionMm, forecast);
@@ -153,12 +166,12 @@ export function lookForRefill(member: ZoneMember, day: number, forecast: KnownFo
 }
 
 function isDue(
-  { season, outlook, stores, filling }: ZoneMember,
+  { request, outlook, stores, filling }: ZoneMember,
   day: number,
   forecast: KnownForecast | undefined,
 ): boolean {
   const depletionMm = stores.wettedMm;
-  if (season.planting.hasShutOff) return filling?.day === day && depletionMm > 0;
+  if (request.hasShutOff) return filling?.day === day && depletionMm > 0;
   return depletionMm > dueAboveMm(outlook, day, forecast);
 }
 
@@ -168,17 +181,12 @@ export function ask(member: ZoneMember, day: number, forecast: KnownForecast | u
   let depletionMm = stores.wettedMm;
   member.askedOn = day;
   if (member.asksAlone) depletionMm = missingOn(outlook, day, depletionMm, forecast);
-  else if (member.season.planting.watering === 'refill') depletionMm = member.fillingMm > 0 ? depletionMm : 0;
+  else if (member.isRefill) depletionMm = member.fillingMm > 0 ? depletionMm : 0;
   else {
     request.minutesPerDay = minutesAsked(outlook, day, depletionMm);
     return;
   }
   request.minutesPerDay = minutesToFill(depletionMm, outlook.days.netMmPerMinute[day] as number);
-}
-
-/** A kept pot that no shut-off closes: once anything was read or forecast it asks for each morning alone, for it holds no more than a day's water. */
-export function mayAskAlone({ season: { planting }, days }: Pick<ZoneMember, 'season' | 'days'>): boolean {
-  return days.demand.isInContainer && planting.watering === 'keep' && !planting.hasShutOff;
 }
 
 /** What a pot lacks of a morning's water: FAO-56 p. 171, no more than is missing; with several runs a day, before the last of them. mm. */
@@ -195,8 +203,8 @@ export function passesWith({ outlook, stores }: ZoneMember, day: number, minutes
 
 /** What the last watering of the week is expected to leave above the goal of a planting that is kept. */
 export function noteMissed(member: ZoneMember, minutes: number, forecast: KnownForecast | undefined): void {
-  const { outlook, days, season } = member;
-  if (season.planting.watering === 'refill') return;
+  const { outlook, days } = member;
+  if (member.isRefill) return;
   const day = outlook.last;
   const open = (member.openMask >> (day - outlook.start)) & 1;
   const brought = (open * minutes * (days.netMmPerMinute[day] as number)) / days.demand.share;

@@ -14,7 +14,6 @@ import {
 import { type ToldMorning, toldMorning } from './told-morning.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
-import { mayAskAlone } from './zone-member.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
@@ -126,7 +125,7 @@ export function zoneSeasonAfter(
   const fill = (first: number) => fillBuffers(season, context, buffers, { first, last });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from });
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
-  const lastAsked = changed.last + (run.members.some(mayAskAlone) ? 1 : 0);
+  const lastAsked = changed.last + (run.members.some(({ mayAskAlone }) => mayAskAlone) ? 1 : 0);
   for (let week = from; week < weeks; week++) {
     if (week > last) {
       last = 2 * week - from;

@@ -20,7 +20,7 @@ export interface WeekGiven {
 export function openLogged({ week, members }: ZoneRun, given: GivenMinutes | undefined): void {
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
-    const { id, hasShutOff } = member.season.planting;
+    const { plantingId: id, hasShutOff } = member.request;
     if (given?.runs !== undefined) {
       for (const [day, { open }] of given.runs) if (!hasShutOff || open?.has(id)) member.openMask |= 1 << day;
     }
@@ -37,8 +37,7 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
   const isGiven = week.origin !== COMPUTED;
   for (let index = 0; index < members.length; index++) {
     const member = members[index] as ZoneMember;
-    const { planting } = member.season;
-    const byHand = choice?.openDays?.get(planting.id);
+    const byHand = choice?.openDays?.get(member.request.plantingId);
     if (!isDecidedOn(member, day, byHand !== undefined, isWatered)) continue;
     member.isOpened = true;
     const at = day - week.start;
@@ -64,7 +63,7 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
 
 /** Days that a person named hold for a planting at rest too. */
 function isDecidedOn(member: ZoneMember, day: number, isByHand: boolean, isWatered: boolean): boolean {
-  if (!member.season.planting.hasShutOff || member.isOpened) return false;
+  if (!member.request.hasShutOff || member.isOpened) return false;
   return isByHand ? isInGround(member, day) : isWatered && isPresentOn(member, day);
 }
 

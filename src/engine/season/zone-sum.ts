@@ -4,7 +4,6 @@ import { fewestCycles, nearestRun } from '../soil/cycle-and-soak.ts';
 import {
   MINUTES_ORIGINS,
   PLANTING_FIELDS as P,
-  type PlantingSeason,
   STATES,
   SUPPLY_FIELD_COUNT,
   ZONE_FIELDS as Z,
@@ -20,22 +19,21 @@ const OFF = STATES.indexOf('off');
 
 /** Fills the zone's figures of a week; its plantings' are already there. */
 export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], week: number, run: ZoneWeekRun): void {
-  const { zone, figures, weeks, plantings } = season;
+  const { zone, figures, weeks } = season;
   for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[field * weeks + week] = 0;
   let areaM2 = 0;
   let flowLpm = 0;
   let netLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
-  for (let at = 0; at < plantings.length; at++) {
-    const { planting } = plantings[at] as PlantingSeason;
-    const { figures: its, days, outlook } = members[at] as ZoneMember;
+  for (let at = 0; at < members.length; at++) {
+    const { figures: its, days, outlook, areaM2: ownM2 } = members[at] as ZoneMember;
     if (its[P.groundDays * weeks + week] === 0) continue;
-    addVolumes(figures, its, { weeks, week, areaM2: planting.areaM2 });
+    addVolumes(figures, its, { weeks, week, areaM2: ownM2 });
     const lineLpm = its[P.flowLpm * weeks + week] as number;
-    areaM2 += planting.areaM2;
+    areaM2 += ownM2;
     flowLpm += lineLpm;
-    netLpm += (days.netMmPerMinute[outlook.end - 1] as number) * planting.areaM2;
+    netLpm += (days.netMmPerMinute[outlook.end - 1] as number) * ownM2;
     if (its[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
     state = Math.min(state, its[P.state * weeks + week] as number);
   }
@@ -70,11 +68,10 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
 /** What the open lines would have brought in the minutes that were cut. */
 export function cutLitres(members: readonly ZoneMember[], { cutMinutes, start }: ZoneWeekRun): number {
   let litres = 0;
-  for (const { openMask, days, season, outlook } of members) {
+  for (const { openMask, days, areaM2, outlook } of members) {
     for (let day = outlook.first; day < outlook.end; day++) {
       const open = (openMask >> (day - start)) & 1;
-      litres +=
-        open * (cutMinutes[day - start] as number) * (days.grossMmPerMinute[day] as number) * season.planting.areaM2;
+      litres += open * (cutMinutes[day - start] as number) * (days.grossMmPerMinute[day] as number) * areaM2;
     }
   }
   return litres;

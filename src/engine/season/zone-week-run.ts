@@ -9,16 +9,7 @@ import { ZONE_FIELDS as Z } from './season.ts';
 import { heldMask } from './week-masks.ts';
 import { lookAhead, spanWeek } from './week-outlook.ts';
 import { runsNeeded, weekTimer } from './week-timer.ts';
-import {
-  ask,
-  growOn,
-  isPresentOn,
-  lookForRefill,
-  mayAskAlone,
-  noteMissed,
-  startWeek,
-  type ZoneMember,
-} from './zone-member.ts';
+import { ask, growOn, isPresentOn, lookForRefill, noteMissed, startWeek, type ZoneMember } from './zone-member.ts';
 import { decideMorning, isDeciding, LEAST_MINUTES, type ZoneMorning } from './zone-morning.ts';
 import { COMPUTED, NOTHING_WANTED, type ZoneRun } from './zone-run.ts';
 import { openLogged, openShutOffs, type WeekGiven } from './zone-shut-offs.ts';
@@ -188,7 +179,7 @@ function decide(
   const { rule } = season.zone;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
-    member.asksAlone = mayAskAlone(member) && hasWeekNews(weather, week.start, day);
+    member.asksAlone = member.mayAskAlone && hasWeekNews(weather, week.start, day);
     askOn(member, day, isAll, forecast);
   }
   let isAnew = isAll;
@@ -201,13 +192,13 @@ function decide(
 
 /** A request stands until all are made anew, but for the first of the week and those of a refill that is due or was. */
 function askOn(member: ZoneMember, day: number, isAll: boolean, forecast: KnownForecast | undefined): void {
-  const { request, season, days } = member;
+  const { request, days } = member;
   request.isPresent = isPresentOn(member, day);
   if (!request.isPresent) return;
-  request.litresPerMinute = (days.netMmPerMinute[day] as number) * season.planting.areaM2;
+  request.litresPerMinute = (days.netMmPerMinute[day] as number) * member.areaM2;
   lookForRefill(member, day, forecast);
   const isFirst = member.firstAsked < 0;
-  const isRefilling = member.fillingMm > 0 || (season.planting.watering === 'refill' && request.minutesPerDay > 0);
+  const isRefilling = member.fillingMm > 0 || (member.isRefill && request.minutesPerDay > 0);
   if (!(isAll || isFirst || isRefilling || member.asksAlone)) return;
   ask(member, day, forecast);
   if (isFirst) member.firstAsked = request.minutesPerDay;
