@@ -10,10 +10,10 @@ import {
   dateField,
   type FieldWords,
   numberField,
-  type Option,
   textField,
 } from './fields.ts';
 import { type FormContext, type FormPart, fieldSchema } from './form-context.ts';
+import type { Option } from './options.ts';
 
 /**
  * A row for every field of `Part`: a field that the plan's schema has and the table has not does not compile. `Context`: what

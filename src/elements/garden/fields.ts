@@ -14,6 +14,7 @@ import type { SchemaNode } from '../../plan/schema/walk.ts';
 import { unlessTyping } from '../shared/unless-typing.ts';
 import type { FormContext } from './form-context.ts';
 import type { Refused } from './form-controller.ts';
+import { type Option, optionsTemplate } from './options.ts';
 
 /** What a field says. */
 export interface FieldWords {
@@ -175,11 +176,6 @@ function textInput(field: TextField, type: 'text' | 'date' | 'time', context: Fi
  */
 const typedDates = new WeakSet<HTMLInputElement>();
 
-export interface Option<Value extends string> {
-  readonly value: Value;
-  readonly label: string;
-}
-
 /** Options in the order of their labels. */
 export function optionsOf<Value extends string>(labels: Readonly<Record<Value, string>>): readonly Option<Value>[] {
   return (Object.keys(labels) as Value[]).map((value) => ({ value, label: labels[value] }));
@@ -206,12 +202,10 @@ export function choiceField<Value extends string>(field: ChoiceField<Value>, con
     const chosen = (event.target as HTMLSelectElement).value as Value;
     form.send(key, chosen, edit(chosen));
   };
-  const option = (each: Option<Value>) =>
-    html`<option value=${each.value} ?selected=${each.value === value}>${each.label}</option>`;
   return labelled(
     field,
     html`<select name=${key} ?disabled=${form.readOnly} aria-describedby=${`${key}-says`} .value=${live(value)} @change=${changed}>
-      ${options.map(option)}
+      ${optionsTemplate(options, value)}
     </select>`,
     context,
   );

@@ -6,9 +6,10 @@ import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, namedOptions, numberField, type Option, optionsOf } from './fields.ts';
+import { choiceField, namedOptions, numberField, optionsOf } from './fields.ts';
 import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
+import type { Option } from './options.ts';
 
 /** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
 const WIND_HEIGHT_M = 2;

@@ -1,6 +1,7 @@
 /** Step 1: the place, its weather, the season's days, the soil. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { dayNumber, isoDate } from '../../engine/calendar.ts';
+import { greatCircleDistanceKm } from '../../engine/climate/great-circle-distance.ts';
 import { SOIL_TEXTURES } from '../../engine/soil/textures.data.ts';
 import { fromSi, type UnitSystem } from '../../engine/units.ts';
 import type { FoundPlace } from '../../exchange/places/find-places.ts';
@@ -16,6 +17,7 @@ import { seasonDays } from '../../plan/season-weeks.ts';
 import { choiceField, dateField, numberField, optionsOf } from '../garden/fields.ts';
 import { fieldSchema, schemaAt } from '../garden/form-context.ts';
 import { todayOf } from '../shared/today-here.ts';
+import { NEAR_KM } from '../weather/near-tables.ts';
 import { PlaceFinder } from '../weather/place-finder.ts';
 import { publishedTableField } from '../weather/published-table.ts';
 import { serviceSection } from '../weather/service-section.ts';
@@ -112,13 +114,23 @@ function choose(found: FoundPlace, context: WhereContext, { currentTarget }: Eve
     const firstDay = seasonStart(dayNumber(todayOf(host.today)), found.latitudeDeg < 0);
     edits.push({ type: 'set-season', season: { ...plan.season, firstDay } });
   }
-  // A place is no word about the rest.
-  edits.push({ type: 'set-assumed', assumed: plan.assumed });
+  // A place is no word about the rest; but weather from far away is not that of the place.
+  const others = plan.assumed?.filter((part) => part !== 'climate') ?? [];
+  edits.push({
+    type: 'set-assumed',
+    assumed: isWeatherOfOther(plan.site, found) ? ['climate', ...others] : plan.assumed,
+  });
   form.send('place', '', { type: 'together', edits }, () => {
     finder.clear();
     if (field) field.value = '';
     host.requestUpdate();
   });
+}
+
+/** Whether the weather that is known is that of a place too far away from this one. */
+function isWeatherOfOther({ climate, latitude, longitude }: Plan['site'], found: FoundPlace): boolean {
+  if (climate.source === '' || longitude === undefined) return false;
+  return greatCircleDistanceKm({ latitudeDeg: latitude, longitudeDeg: longitude }, found) > NEAR_KM;
 }
 
 function weatherTemplate(context: WhereContext): TemplateResult {
@@ -138,7 +150,7 @@ function weatherTemplate(context: WhereContext): TemplateResult {
     <div role="status">${says === '' ? nothing : html`<p>${says} ${state.step === 'busy' ? html`<progress></progress>` : nothing}</p>`}</div>
     <div role="alert">${state.step === 'failed' ? html`<p class="refused">${failureWords(state.why, reader)}</p>` : nothing}</div>
     <div class="fields">${publishedTableField(say.table, context)}</div>
-    ${fold(context, 'where-weather', say.otherWeather, say.otherWeatherSays, () => html`<runnel-weather .today=${host.today}></runnel-weather>`)}`;
+    ${fold(context, 'where-weather', say.otherWeather, say.otherWeatherSays, () => html`<runnel-weather .today=${host.today} .isBesidePlace=${true}></runnel-weather>`)}`;
 }
 
 function seasonTemplate(context: StartContext): TemplateResult {

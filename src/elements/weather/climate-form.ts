@@ -10,7 +10,8 @@ import { type FormContext, schemaAt } from '../garden/form-context.ts';
 import { type MonthColumn, monthsOf, monthTable, set } from './month-table.ts';
 import { publishedTableField } from './published-table.ts';
 
-export function climateForm(context: FormContext): TemplateResult {
+/** `hasTables`: whether a published table can be taken there. */
+export function climateForm(context: FormContext, { hasTables }: { readonly hasTables: boolean }): TemplateResult {
   const { plan, season, reader } = context;
   const { climate } = plan.site;
   const say = gardenPlaceWords(reader.language).climate;
@@ -21,7 +22,7 @@ export function climateForm(context: FormContext): TemplateResult {
   const hasRain = climate.rain.some((depth) => depth > 0);
   return html`${isMissing ? html`<p class="too-long">${say.noClimate}</p>` : nothing}
     <div class="fields">
-      ${publishedTableField(say.table, context)}
+      ${hasTables ? publishedTableField(say.table, context) : nothing}
       ${choiceField(
         {
           key: 'climate-kind',

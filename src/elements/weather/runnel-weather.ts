@@ -20,6 +20,13 @@ export class RunnelWeather extends LateElement<WeatherBody> {
   /** The day that counts as today, year-month-day; the reader's own unless set. */
   @property() today: IsoDate | undefined;
 
+  /**
+   * Whether the place, the service and the published tables stand beside it already: files and figures by month are left.
+   *
+   * @internal
+   */
+  @property({ attribute: false }) isBesidePlace = false;
+
   protected override readonly lateWords = 'weather';
 
   protected override async fetchBody(): Promise<WeatherBody> {

@@ -35,6 +35,7 @@ import { yearsSection } from './years-section.ts';
 
 export interface WeatherHost extends LitElement {
   readonly today: IsoDate | undefined;
+  readonly isBesidePlace: boolean;
 }
 
 const WEATHER_FILES = '.csv,.txt,.dly,.json,text/csv,text/plain,application/json';
@@ -80,6 +81,10 @@ export class WeatherBody {
     };
     const say = weatherWords(reader.language);
     const today = todayOf(this.#host.today);
+    if (this.#host.isBesidePlace) {
+      const files = view.readOnly ? nothing : this.#files(view, plan, reader);
+      return html`${files}${climateForm(context, { hasTables: false })}`;
+    }
     return html`<h2 part="title">${say.title}</h2>
       ${placeForm(context, this.#finder)}
       ${view.readOnly ? nothing : this.#sources(view, plan, reader)}
@@ -88,7 +93,7 @@ export class WeatherBody {
       ${hasClimate(season) ? html`<p class="quiet">${plan.site.climate.source === '' ? say.climate.noSource : say.climate.from(isolatedText(plan.site.climate.source))}</p>` : nothing}
       <details class="more" ?open=${weeksWithoutClimate(season).length > 0}>
         <summary>${say.climate.table}</summary>
-        <div class="part-body">${climateForm(context)}</div>
+        <div class="part-body">${climateForm(context, { hasTables: true })}</div>
       </details>
       ${readingsSection(context, today, {
         isOpen: this.#readingsOpen,
@@ -102,27 +107,31 @@ export class WeatherBody {
   }
 
   #sources(view: PlanView, plan: Plan, reader: Reader): TemplateResult {
-    const say = weatherWords(reader.language);
-    const { state } = this.#session;
     const today = todayOf(this.#host.today);
     const service = weatherServiceOf(view.weatherService, document.baseURI);
     const session = this.#session;
-    const preview = (origin: 'service' | 'file') =>
-      state.step === 'file' && session.origin === origin
-        ? filePreview(state, { plan, reader, today }, session)
-        : nothing;
     const asks =
       service === undefined
         ? nothing
-        : html`${serviceSection({ service, plan, reader, today, session })}${preview('service')}${this.#progress('service', view, reader)}`;
-    return html`${asks}
-      <h3>${say.file.title}</h3>
+        : html`${serviceSection({ service, plan, reader, today, session })}${this.#preview('service', plan, reader)}${this.#progress('service', view, reader)}`;
+    return html`${asks}${this.#files(view, plan, reader)}`;
+  }
+
+  #preview(origin: 'service' | 'file', plan: Plan, reader: Reader): TemplateResult | typeof nothing {
+    const { state, origin: asked } = this.#session;
+    if (state.step !== 'file' || asked !== origin) return nothing;
+    return filePreview(state, { plan, reader, today: todayOf(this.#host.today) }, this.#session);
+  }
+
+  #files(view: PlanView, plan: Plan, reader: Reader): TemplateResult {
+    const say = weatherWords(reader.language);
+    return html`<h3>${say.file.title}</h3>
       <p class="quiet">${say.file.says}</p>
       ${this.#drop.render(html`
         ${fileButton({ words: say.file.choose, accept: WEATHER_FILES, onFile: (file) => this.#open(file) })}
         <span class="quiet">${say.file.drop}</span>
       `)}
-      ${preview('file')}
+      ${this.#preview('file', plan, reader)}
       ${this.#progress('file', view, reader)}`;
   }
 

@@ -1,4 +1,5 @@
 import type { Names } from '../names.ts';
+import type { PlaceOnEarth } from './great-circle-distance.ts';
 
 /** Reference ET of one place, by month. */
 export interface PublishedEto {
@@ -8,6 +9,8 @@ export interface PublishedEto {
   /** Totals of the months, January first. */
   readonly etoMm: readonly number[];
   readonly source: string;
+  /** Undefined where it holds for a region. */
+  readonly at: PlaceOnEarth | undefined;
 }
 
 const MM_PER_INCH = 25.4;
@@ -28,9 +31,16 @@ function row(
   name: Names,
   { source }: { readonly source: string },
   inches: readonly number[],
+  at?: PlaceOnEarth,
 ): PublishedEto {
-  return { id, name, source, etoMm: inches.map((month) => month * MM_PER_INCH) };
+  return { id, name, source, etoMm: inches.map((month) => month * MM_PER_INCH), at };
 }
+
+/** All of them in California. Coordinates to a hundredth of a degree, as GeoNames has them; those of Lagoon Valley, a part of Vacaville, from memory. */
+const at = (latitudeDeg: number, longitudeDeg: number): PlaceOnEarth => ({ latitudeDeg, longitudeDeg });
+
+/** The time zone of all of these places, which no other country shares. */
+export const PUBLISHED_ETO_TIME_ZONE = 'America/Los_Angeles';
 
 /** Monthly reference ET as governments publish it. Rain is not in these tables: it is given beside them. */
 export const PUBLISHED_ETO: readonly PublishedEto[] = [
@@ -39,37 +49,49 @@ export const PUBLISHED_ETO: readonly PublishedEto[] = [
     { en: 'Vacaville, California' },
     VACAVILLE,
     [0.7, 1.4, 3.2, 5.2, 6.3, 7.6, 8.2, 7.2, 5.5, 4.3, 1.6, 1.1],
+    at(38.36, -121.99),
   ),
   row(
     'lagoon-valley',
     { en: 'Lagoon Valley, California' },
     VACAVILLE,
     [1.1, 1.7, 2.8, 4, 5.5, 6.1, 7.8, 6, 4.8, 3.1, 1.4, 0.9],
+    at(38.33, -122.01),
   ),
-  row('fresno', { en: 'Fresno, California' }, TITLE_23, [0.9, 1.7, 3.3, 4.8, 6.7, 7.8, 8.4, 7.1, 5.2, 3.2, 1.4, 0.6]),
+  row(
+    'fresno',
+    { en: 'Fresno, California' },
+    TITLE_23,
+    [0.9, 1.7, 3.3, 4.8, 6.7, 7.8, 8.4, 7.1, 5.2, 3.2, 1.4, 0.6],
+    at(36.75, -119.77),
+  ),
   row(
     'san-francisco',
     { en: 'San Francisco, California' },
     TITLE_23,
     [1.5, 1.3, 2.4, 3, 3.7, 4.6, 4.9, 4.8, 4.1, 2.8, 1.3, 0.7],
+    at(37.77, -122.42),
   ),
   row(
     'los-angeles',
     { en: 'Los Angeles, California' },
     TITLE_23,
     [2.2, 2.7, 3.7, 4.7, 5.5, 5.8, 6.2, 5.9, 5, 3.9, 2.6, 1.9],
+    at(34.05, -118.24),
   ),
   row(
     'san-diego',
     { en: 'San Diego, California' },
     TITLE_23,
     [2.1, 2.4, 3.4, 4.6, 5.1, 5.3, 5.7, 5.6, 4.3, 3.6, 2.4, 2],
+    at(32.72, -117.16),
   ),
   row(
     'sacramento',
     { en: 'Sacramento, California' },
     TITLE_23,
     [1, 1.8, 3.2, 4.7, 6.4, 7.7, 8.4, 7.2, 5.4, 3.7, 1.7, 0.9],
+    at(38.58, -121.49),
   ),
   row(
     'california-zone-1',

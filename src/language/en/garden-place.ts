@@ -60,12 +60,12 @@ export const gardenPlace = {
   climate: {
     table: {
       label: 'Use a published table',
-      help: 'Reference ET (ETo) is the water that a well-watered lawn would use: the measure for everything else.',
       empty: 'Choose a place…',
     },
     kind: {
       label: 'Figures by month',
       options: { eto: 'Reference ET (ETo) and rain', temperature: 'Temperatures and rain' },
+      help: 'Reference ET (ETo) is the water that a well-watered lawn would use: the measure for everything else.',
     },
     source: { label: 'Source of these figures' },
     noClimate: 'Fill in these months first: without them no water can be planned.',

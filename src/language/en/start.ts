@@ -80,7 +80,6 @@ export const start = {
     otherWeatherSays: 'a weather office’s file, figures of your own',
     table: {
       label: 'Or without a service: a published table',
-      help: 'Places of California. Elsewhere, take one whose summers are most like yours.',
       empty: 'Choose a place…',
     },
     noRain: 'It has no rain, so none is counted. Type the rain by month below, or read it week by week.',
@@ -270,7 +269,7 @@ export const start = {
     flow: ({ quantity }: Format, flowLpm: number) => quantity(flowLpm, 'supplyFlow'),
     zones: ({ count }: Format, zones: number) => count(zones, { one: 'zone', other: 'zones' }),
     hours: ({ time, number }: Format, opensAt: number, hours: number) => `${time(opensAt)}, ${number(hours, 1)} h`,
-    climate: 'an example’s, not of your place',
+    climate: 'of another place, not of yours',
   },
 };
 

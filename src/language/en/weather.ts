@@ -48,6 +48,19 @@ export const weather = {
     elevation: { label: 'Height above sea level' },
     timeZone: { label: 'Time zone', empty: 'not given' },
   },
+  /** Published tables of reference ET, by how near their places are. */
+  tables: {
+    placeFirst: 'Name your place first: then the nearest stand on top.',
+    nearFirst: 'Nearest first. These tables have no rain.',
+    noneNear: ({ distance }: Format, nearest: string, km: number) =>
+      `None is near: ${nearest}, the nearest, is ${distance(km)} away. What you take from there is shown as assumed. Better: a service, a file, or figures of your own.`,
+    near: 'Near your place',
+    far: 'Of other places',
+    regions: 'By California’s own zones',
+    away: ({ distance }: Format, name: string, km: number) => `${name}, ${distance(km)} away`,
+    /** Beside the source of figures that were taken from afar. */
+    ofOtherPlace: ({ distance }: Format, source: string, km: number) => `${source}; of a place ${distance(km)} away`,
+  },
   climate: {
     title: 'Climate by month',
     /** The picture in a sentence. */

@@ -6,6 +6,7 @@ import { nameIn } from '../name-in.ts';
 import type { Reader } from '../reader.ts';
 import { formatCount } from './count.ts';
 import { type DateStyle, formatDay, formatDays, formatMonth, formatTime, formatWeek, formatWeekOf } from './dates.ts';
+import { formatDistance } from './distance.ts';
 import { formatInstant } from './instant.ts';
 import { formatEither, formatList } from './list.ts';
 import { formatDuration, formatMinuteCount, formatMinutes, formatSpelledMinutes } from './minutes.ts';
@@ -39,6 +40,8 @@ export interface Format {
   unit(quantity: Quantity): string;
   /** `310 gallons`: spelled out, for what is read aloud. */
   spelled(si: number, quantity: SpelledQuantity): string;
+  /** Over land: `30 mi`, `48 km`. */
+  distance(km: number): string;
   /** `45 min`. */
   minutes(minutes: number): string;
   /** The same; a whole day and more in hours: `26 hours`. */
@@ -96,6 +99,7 @@ function bound(reader: Reader): Format {
     amount: (si, quantity) => formatAmount(si, quantity, reader),
     unit: (quantity) => unitSymbol(quantity, reader),
     spelled: (si, quantity) => formatSpelledQuantity(si, quantity, reader),
+    distance: (km) => formatDistance(km, reader),
     minutes: (minutes) => formatMinutes(minutes, reader),
     duration: (minutes) => formatDuration(minutes, reader),
     minuteCount: (minutes) => formatMinuteCount(minutes, locale),

@@ -3,6 +3,7 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/start/define.ts';
 import { START_STEPS } from '../../../src/elements/start/start-steps.ts';
 import { start as say } from '../../../src/language/en/start.ts';
+import { weather } from '../../../src/language/en/weather.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
 
@@ -59,6 +60,48 @@ describe('runnel-start', () => {
     await until(() => plan.plan?.site.soil === 'clay', 'the soil is told');
     expect(plan.plan?.assumed).not.to.include('soil');
     await until(() => !names().includes(say.assumptions.names.soil), 'the list is shorter');
+  });
+
+  it('has the published table of a place nearby on top, and shows one from far away as assumed, with its distance', async () => {
+    const { root, plan, named, press } = await shown();
+    await press('new-plan');
+    await until(() => named('climate-table') !== null, 'the tables are there');
+    const table = () => named('climate-table') as HTMLSelectElement;
+    const says = () => text(root, '#climate-table-says').replaceAll(/\s+/g, ' ').trim();
+    expect(says()).to.equal(weather.tables.placeFirst);
+    const at = (place: string, latitude: number, longitude: number) =>
+      plan.edit({ type: 'change-site', change: { place, latitude, longitude, timeZone: 'America/Los_Angeles' } });
+    at('Davis, CA', 38.55, -121.74);
+    await until(() => says() === weather.tables.nearFirst, 'some are near');
+    const groups = () => [...table().querySelectorAll('optgroup')].map(({ label }) => label);
+    expect(groups()).to.deep.equal([weather.tables.near, weather.tables.regions, weather.tables.far]);
+    expect(table().options[1]?.label.replaceAll(/\s/g, ' ')).to.equal('Sacramento, California, 14 mi away');
+    const take = (id: string) => {
+      table().value = id;
+      table().dispatchEvent(new Event('change', { bubbles: true }));
+    };
+    take('sacramento');
+    await until(() => plan.plan?.site.climate.eto?.[6] === 8.4, 'the table is taken');
+    expect(plan.plan?.assumed).not.to.include('climate');
+    at('Seattle, WA', 47.61, -122.33);
+    await until(() => groups().length === 1, 'none is near');
+    expect(says()).to.match(/^None is near: Sacramento, California, the nearest, is 630 mi away\./);
+    take('san-francisco');
+    await until(() => plan.plan?.site.climate.eto?.[6] === 4.9, 'the other table is taken');
+    expect(plan.plan?.site.climate.source.replaceAll(/\s/g, ' ')).to.match(/; of a place 680 mi away$/);
+    expect(plan.plan?.assumed).to.include.members(['climate', 'soil']);
+    await until(() => text(root, '.assumptions').includes(say.assumptions.climate), 'it is in the list');
+  });
+
+  it('has in its fold of files and months neither the place nor the tables a second time', async () => {
+    const { root, press } = await shown();
+    await press('new-plan');
+    await until(() => root.querySelector('.weather summary') !== null, 'the fold is there');
+    root.querySelector<HTMLElement>('.weather summary')?.click();
+    const inFold = () => root.querySelector('runnel-weather')?.shadowRoot;
+    await until(() => Boolean(inFold()?.querySelector('[name=climate-kind]')), 'the months are there');
+    expect(inFold()?.querySelectorAll('[name=climate-table], [name=place], [type=search], h2')).to.have.length(0);
+    expect(inFold()?.textContent).to.include(weather.file.title);
   });
 
   it('says beside Skip what stays assumed, and nothing of what was told', async () => {
