@@ -53,6 +53,11 @@ const UNITS = {
   bore: { us: unit('in', 'mm', MM_PER_INCH), metric: unit('mm', 'mm') },
   area: { us: unit('ft²', 'm²', M2_PER_SQUARE_FOOT), metric: unit('m²', 'm²') },
   volume: { us: unit('gal', 'L', L_PER_GALLON), metric: unit('L', 'L') },
+  /** Water on a unit of ground, of a budget. */
+  waterPerArea: {
+    us: unit('gal/ft²', 'L/m²', L_PER_GALLON / M2_PER_SQUARE_FOOT),
+    metric: unit('L/m²', 'L/m²'),
+  },
   /** Flow of an emitter or a spray. */
   emitterFlow: { us: unit('gph', 'L/h', L_PER_GALLON), metric: unit('L/h', 'L/h') },
   /** Flow of a supply or a whole zone. */

@@ -5,6 +5,8 @@ import { DEFAULTS } from './defaults.ts';
 import { requireObject } from './require-argument.ts';
 import type { Plan, PlanSeason, PlanSite } from './schema/plan-schema.ts';
 import { seasonDays } from './season-weeks.ts';
+import { withAreaAllowance } from './to-garden/area-allowance.ts';
+import { inSi } from './to-garden/in-si.ts';
 import { memoize, sameFields } from './to-garden/memoize.ts';
 import { observedOf } from './to-garden/observed.ts';
 import type { SourcePressures } from './to-garden/planting.ts';
@@ -31,12 +33,16 @@ export function gardenOf(plan: Plan): Garden {
   const inSeason = plantingContext(plan.season, { units, pressures, frozenMonths, leachingFraction });
   const { windowWeekdays, restrictions } = supply;
   const context = zoneContext(site, { units, firstDay: firstIsoDay, weeks, inSeason, windowWeekdays, restrictions });
+  const zones = plan.zones.map((zone) =>
+    zoneOf(zone, { context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] }),
+  );
+  const litresPerM2 = inSi(plan.supply?.allowance?.perArea, 'waterPerArea', units);
   return {
     span: { firstDay, weeks },
     site: gardenSite,
     observed: observedOf(log, units),
-    supply,
-    zones: plan.zones.map((zone) => zoneOf(zone, { context, choices: choices?.[zone.id], runs: log?.runs?.[zone.id] })),
+    supply: withAreaAllowance(supply, litresPerM2, { zones, first: firstDay, last: firstDay + 7 * weeks - 1 }),
+    zones,
   };
 }
 

@@ -18,6 +18,7 @@ describe('units of both systems', () => {
     ['bore', 'in', 'mm', 'mm'],
     ['area', 'ft²', 'm²', 'm²'],
     ['volume', 'gal', 'L', 'L'],
+    ['waterPerArea', 'gal/ft²', 'L/m²', 'L/m²'],
     ['emitterFlow', 'gph', 'L/h', 'L/h'],
     ['supplyFlow', 'gpm', 'L/min', 'L/min'],
     ['pressure', 'psi', 'kPa', 'kPa'],
@@ -30,8 +31,8 @@ describe('units of both systems', () => {
   });
 
   it('every kind of quantity is listed once', () => {
-    expect(QUANTITIES).toHaveLength(18);
-    expect(new Set(QUANTITIES).size).toBe(18);
+    expect(QUANTITIES).toHaveLength(19);
+    expect(new Set(QUANTITIES).size).toBe(19);
   });
 
   it('a unit cannot be changed by a caller', () => {
@@ -47,6 +48,7 @@ describe('conversion', () => {
     ['a square foot is 0.09290304 m2 (exact)', 1, 'area', 0.09290304],
     ['a US liquid gallon is 3.785412 L', 1, 'volume', 3.785412],
     ['a gallon a minute is 3.785412 L/min', 1, 'supplyFlow', 3.785412],
+    ['a gallon on a square foot is 231/144 in, 40.746 L on a square metre', 1, 'waterPerArea', (231 / 144) * 25.4],
     ['a gallon an hour is 3.785412 L/h', 1, 'emitterFlow', 3.785412],
     ['a psi is 6.894757 kPa', 1, 'pressure', 6.894757],
     ['a mile an hour is 0.44704 m/s (exact)', 1, 'windSpeed', 0.44704],

@@ -40,6 +40,7 @@ const US_UNITS: Readonly<Record<string, number>> = {
   volume: GALLON,
   perWeek: GALLON,
   perSeason: GALLON,
+  perArea: GALLON / FOOT ** 2,
   capacity: GALLON,
   start: GALLON,
 };

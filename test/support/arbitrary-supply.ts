@@ -47,7 +47,9 @@ export function arbitrarySupply(frame: Frame): fc.Arbitrary<PlanSupply> {
         { requiredKeys: ['hoursPerDay'] },
       ),
       leachingFraction: hundredths(0, 50),
-      allowance: fc.record({ perWeek: volume(0, 9000), perSeason: volume(0, 90_000) }, { requiredKeys: [] }),
+      allowance: fc
+        .record({ perWeek: volume(0, 9000), perSeason: volume(0, 90_000) }, { requiredKeys: [] })
+        .map(byArea),
       tank: fc.record(
         {
           capacity: volume(2000, 9000),
@@ -81,4 +83,10 @@ function arbitraryCut(frame: Frame) {
   return fc
     .tuple(fc.record({ from: day, to: day }), share, amount('volume', frame, 0, 4000), fc.boolean())
     .map(([days, part, perWeek, isShare]) => ({ ...inOrder(days), ...(isShare ? { share: part } : { perWeek }) }));
+}
+
+/** Some of those for the season say beside it how much may be used on a unit of ground. */
+function byArea<Allowance extends { readonly perSeason?: number }>(allowance: Allowance) {
+  const { perSeason = 0 } = allowance;
+  return Math.floor(perSeason) % 2 === 1 ? { ...allowance, perArea: perSeason / 100 } : allowance;
 }

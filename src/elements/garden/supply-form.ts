@@ -76,6 +76,7 @@ const SHARE_FIELDS: FieldTable<Pick<Bucket, 'share'>, FormContext> = {
 const ALLOWANCE_FIELDS: FieldTable<NonNullable<PlanSupply['allowance']>, FormContext> = {
   perWeek: { kind: 'number', quantity: 'volume' },
   perSeason: { kind: 'number', quantity: 'volume' },
+  perArea: { kind: 'number', quantity: 'waterPerArea' },
 };
 
 const TANK_FIELDS: FieldTable<Tank, FormContext> = {

@@ -94,6 +94,7 @@ export const fieldNames = {
     opening: 'opening',
     opensAt: 'time the window opens',
     per: 'water for the price',
+    perArea: 'allowance by area',
     perPlant: 'loops round each plant',
     perSeason: 'allowance for the season',
     perWeek: 'allowance for a week',

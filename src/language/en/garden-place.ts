@@ -160,6 +160,11 @@ export const gardenPlace = {
     },
     perWeek: { label: 'Allowance for a week', empty: 'no limit' },
     perSeason: { label: 'Allowance for the season', empty: 'no limit' },
+    perArea: {
+      label: 'The same by area',
+      empty: 'no limit',
+      help: 'For all ground that is planted at the same time. If both are filled in, the lower one counts.',
+    },
     price: { label: 'Water has a price', help: 'Then changes are compared in money too.' },
     amount: { label: 'Price' },
     per: { label: 'For', help: 'The water that it pays for.' },

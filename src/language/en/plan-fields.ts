@@ -102,6 +102,8 @@ export const planFields = {
   'supply.allowance': 'How much may be used.',
   'supply.allowance.perWeek': 'Most water in a week.',
   'supply.allowance.perSeason': 'Most water in the season.',
+  'supply.allowance.perArea':
+    'Most water in the season on a unit of ground: of the most that is planted at the same time. Beside perSeason the lower one counts.',
   'supply.restrictions': 'Days of a restriction by those who give the water, beside the window.',
   'supply.restrictions.*.name': 'Name of the restriction.',
   'supply.restrictions.*.from': 'First day on which it is in force. Left out: always was.',

@@ -18,6 +18,8 @@ export const units = {
     'm²': 'm²',
     gal: 'gal',
     L: 'L',
+    'gal/ft²': 'gal/sq ft',
+    'L/m²': 'L/m²',
     gph: 'gph',
     'L/h': 'L/h',
     gpm: 'gpm',

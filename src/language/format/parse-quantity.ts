@@ -11,6 +11,7 @@ import { type ParsedNumber, parseNumber, unread } from './parse-number.ts';
 const SAME_DIMENSION: readonly Readonly<Record<string, number>>[] = [
   { m: 1, mm: 0.001 },
   { 'L/min': 1, 'L/h': 1 / 60 },
+  { 'L/m²': 1, mm: 1 },
 ];
 
 /** What is left of a converted value: six digits, so that a round figure stays one. */

@@ -28,6 +28,7 @@ const DECIMALS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, Decimals>>
   bore: { us: decimals(3), metric: decimals(1) },
   area: { us: decimals(1, 0), metric: decimals(2, 1) },
   volume: { us: decimals(1, 0), metric: decimals(1, 0) },
+  waterPerArea: { us: decimals(2, 1), metric: decimals(1, 0) },
   emitterFlow: { us: decimals(2, 1), metric: decimals(2, 1) },
   supplyFlow: { us: decimals(2, 1), metric: decimals(1, 1) },
   pressure: { us: decimals(1), metric: decimals(0) },

@@ -20,6 +20,7 @@ const BOUNDS = {
   emitterFlow: [0.05, 500],
   supplyFlow: [0.05, 2_000],
   volume: [0, 10_000_000],
+  waterPerArea: [0, 10_000],
   pressure: [0, 1_500],
   depth: [0, 2_000],
   temperature: [-70, 60],

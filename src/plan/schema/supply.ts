@@ -88,6 +88,7 @@ export function supplySchema(system: UnitSystem) {
       fields({
         perWeek: v.optional(quantity('volume', system)),
         perSeason: v.optional(quantity('volume', system)),
+        perArea: v.optional(quantity('waterPerArea', system)),
       }),
     ),
     price: v.optional(priceSchema(system)),
