@@ -1,6 +1,7 @@
 /** One planting: what it needs, how large it is, when it is there, how it is watered, and its lines. */
 
 import { html, nothing, type TemplateResult } from 'lit';
+import { toSi } from '../../engine/units.ts';
 import { gardenGroundWords } from '../../language/en/garden-ground.ts';
 import { gardenZonesWords } from '../../language/en/garden-zones.ts';
 import { isolated } from '../../language/format/isolated.ts';
@@ -170,8 +171,12 @@ function linesOf(
 function trunkField(planting: FormPart<Pick<PlanPlanting, 'extent'>>, context: FormContext): unknown {
   const { extent } = planting.value;
   if (extent.kind !== 'canopy') return nothing;
-  const { trunk } = gardenGroundWords(context.reader.language);
-  return tableFields(TRUNK_FIELDS, { trunk }, innerPart(planting, 'extent', extent), context);
+  const { trunk, largerGround } = gardenGroundWords(context.reader.language);
+  const fields = tableFields(TRUNK_FIELDS, { trunk }, innerPart(planting, 'extent', extent), context);
+  if (extent.trunk === undefined) return fields;
+  const ofTrunk = DEFAULTS.groundPerTrunk * extent.trunk;
+  const say = ofTrunk > extent.diameter ? largerGround.trunk : largerGround.canopy;
+  return html`${fields}<p class="help">${say(context.format, toSi(ofTrunk, 'diameter', context.plan.units))}</p>`;
 }
 
 function inGroundFields(planting: FormPart<Pick<PlanPlanting, 'inGround'>>, context: FormContext): readonly unknown[] {

@@ -83,6 +83,13 @@ export const gardenGround = {
     empty: 'not measured',
     help: 'At breast height. The larger ground counts: under the canopy, or 24 trunks across.',
   },
+  /** Which of the two counts; `trunksM`: 24 trunks across. */
+  largerGround: {
+    trunk: ({ quantity }: Format, trunksM: number) =>
+      `24 trunks across are ${quantity(trunksM, 'diameter')}, wider than the canopy: that is its ground.`,
+    canopy: ({ quantity }: Format, trunksM: number) =>
+      `24 trunks across are ${quantity(trunksM, 'diameter')}; the canopy is wider: that is its ground.`,
+  },
   availableWater: {
     label: 'Available water of the soil',
     unit: '0.02–0.4',

@@ -3,6 +3,7 @@ import '../../../src/elements/garden/define.ts';
 import '../../../src/elements/plan/define.ts';
 import type { RunnelGarden } from '../../../src/elements/garden/runnel-garden.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
+import { oneBed, shrubs, zone } from '../../support/small-plans.ts';
 import { oneRow, potWith } from '../../support/troubled-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -40,6 +41,22 @@ async function unfolded(made: ReturnType<typeof oneRow>, ...names: readonly stri
 
 describe('what a planting grows in', () => {
   afterEach(clearPage);
+
+  // A foot of roots to each side for an inch of trunk (common practice, no source): 24 x 2 in = 48 in.
+  it('tells of a trunk and a canopy which is larger', async () => {
+    const names = ['Beds', 'Shrubs', 'Roots and soil of this planting'];
+    const { all, enter, planting } = await unfolded(oneBed({ zones: [zone({ plantings: [shrubs()] })] }), ...names);
+    const told = () =>
+      all('.help')
+        .map((each) => plain(each.textContent))
+        .filter((text) => text.startsWith('24 trunks'));
+    expect(told()).to.deep.equal([]);
+    await enter('planting-shrubs-extent-trunk', '2');
+    expect(planting()?.extent).to.include({ diameter: 36, trunk: 2 });
+    expect(told()).to.deep.equal(['24 trunks across are 48 in, wider than the canopy: that is its ground.']);
+    await enter('planting-shrubs-extent-trunk', '1');
+    expect(told()).to.deep.equal(['24 trunks across are 24 in; the canopy is wider: that is its ground.']);
+  });
 
   it('says how much of its ground its lines wet, and how wide an emitter does', async () => {
     const { garden, all, field, enter, planting } = await unfolded(oneRow(), 'Beds', 'Tomatoes');

@@ -328,6 +328,9 @@ describe('runnel-garden', () => {
     await type(page, 'supply-cuts-0-perWeek', '120 gal');
     expect(supply()?.cuts?.[0]).to.include({ perWeek: 120 });
     expect(supply()?.cuts?.[0]).not.to.have.property('share');
+    await type(page, 'supply-allowance-perArea', '12 gal/sq ft');
+    expect(supply()?.allowance).to.include({ perArea: 12 });
+    await type(page, 'supply-allowance-perArea', '');
     expect(await accessibilityFaults(page.garden)).to.deep.equal([]);
     for (const name of [gardenPlace.supply.restrictions, gardenPlace.supply.cuts].map(({ unnamed }) => unnamed)) {
       named(page, 'button', `${say.actions.remove}: ${name(formatFor(readerFor('en', 'us')), 0)}`).click();
