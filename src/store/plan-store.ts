@@ -19,7 +19,15 @@ import { NO_PLAN } from './no-plan.ts';
 import { type PlanView, planSeasonOf, type Selection, type ShownYear } from './plan-view.ts';
 import { refusalFault, refusedFor } from './refusals.ts';
 import { isSameSelection, validSelection } from './valid-selection.ts';
-import { AT_ONCE, type Later, resultWithin, type SeasonWork, WaitingWork } from './waiting-work.ts';
+import {
+  AT_ONCE,
+  type Later,
+  notingSlow,
+  rainKeptAnew,
+  resultWithin,
+  type SeasonWork,
+  WaitingWork,
+} from './waiting-work.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 
@@ -97,9 +105,10 @@ export class PlanStore {
   async openTextInSteps(text: string, work: SeasonWork, by: OpenedBy = 'person'): Promise<boolean> {
     const result = readPlan(text);
     if (!result.ok) return this.#open(result, by);
-    const season = await work(computingSeason(result.plan, this.#view.season), result.plan.zones.length).catch(
-      reportFault,
-    );
+    const season = await work(
+      notingSlow(computingSeason(result.plan, this.#view.season)),
+      result.plan.zones.length,
+    ).catch(reportFault);
     if (season === 'given-up') return false;
     return this.openComputed(result, season, by);
   }
@@ -115,7 +124,7 @@ export class PlanStore {
   openPlanInSteps(plan: unknown, work: SeasonWork, by: OpenedBy = 'person'): boolean | Promise<boolean> {
     const result = checkPlan(plan);
     if (!result.ok) return this.#open(result, by);
-    const steps = computingSeason(result.plan, this.#view.season);
+    const steps = notingSlow(computingSeason(result.plan, this.#view.season));
     const atOnce = unlessItThrows(() => resultWithin(steps, AT_ONCE));
     if (atOnce !== undefined) return this.openComputed(result, atOnce.result, by);
     return work(steps, result.plan.zones.length)
@@ -175,9 +184,11 @@ export class PlanStore {
     try {
       result = tryEdit(plan, edit);
       if (!result.ok) return result;
-      // Other years are long to check, and each planting's rain is kept anew over all of them.
-      if (result.plan.site.years !== plan.site.years) yield Number.POSITIVE_INFINITY;
-      attempt = { plan: result.plan, season: yield* this.#seasonOf(result.plan) };
+      // Other years are long to check too.
+      const hasOtherYears = result.plan.site.years !== plan.site.years;
+      const effort = hasOtherYears ? Number.POSITIVE_INFINITY : rainKeptAnew(result.plan, plan);
+      yield effort;
+      attempt = { plan: result.plan, season: yield* this.#seasonOf(result.plan, effort) };
     } catch (error) {
       reportFault(error);
       return refusedFor('not-computed');
@@ -224,10 +235,11 @@ export class PlanStore {
     return true;
   }
 
-  *#seasonOf(plan: Plan): Generator<number, Season> {
+  /** `effort`: what was spent on it before, in weeks of one planting. */
+  *#seasonOf(plan: Plan, effort = 0): Generator<number, Season> {
     const { plan: before } = this.#view;
     const season = planSeasonOf(this.#view);
-    return plan === before && season !== undefined ? season : yield* computingSeason(plan, season);
+    return plan === before && season !== undefined ? season : yield* notingSlow(computingSeason(plan, season), effort);
   }
 
   /** The history's present is the open plan from now on. `migration`: of a plan that is opened. */

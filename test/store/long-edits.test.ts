@@ -1,11 +1,14 @@
 /** Edits whose season takes long are answered in order, once it is computed; till then everything is as it was. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Season } from '../../src/engine/season/season.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
 import type { EditResult } from '../../src/plan/edits/apply-edit.ts';
 import type { Edit } from '../../src/plan/edits/edit.ts';
+import { readPlan } from '../../src/plan/reading/read-plan.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { PlanStore } from '../../src/store/plan-store.ts';
-import type { Later } from '../../src/store/waiting-work.ts';
+import { type Later, wasSlow } from '../../src/store/waiting-work.ts';
 import { benchGarden, inOneStore, zoneIdAt } from '../bench/gardens.ts';
 import { mixedGarden } from '../support/small-plans.ts';
 
@@ -60,6 +63,19 @@ describe('an edit whose season takes long', () => {
       ok: true,
     });
     expect(put).toEqual([]);
+  });
+
+  it('is put off in a garden of many plantings where each keeps its rain anew, and its views are drawn in turn', async () => {
+    const { plan } = readPlan(readFileSync('demo/plans/lantern-lane.runnel.json', 'utf8')) as { plan: Plan };
+    const store = storeOf(plan);
+    const { later, put, goOn } = byHand();
+    expect(wasSlow(store.view.season as Season)).toBe(false);
+    expect(store.requestEdit({ type: 'rename-plan', name: 'Lane' }, later)).toMatchObject({ ok: true });
+    const answer = store.requestEdit({ type: 'change-site', change: { latitude: 47.6 } }, later);
+    expect(put).toHaveLength(1);
+    while (goOn());
+    expect(await answer).toMatchObject({ ok: true, changed: true });
+    expect(wasSlow(store.view.season as Season)).toBe(true);
   });
 
   it('comes before what is asked for after it, undo included', async () => {

@@ -1,7 +1,7 @@
 import { html, LitElement, render } from 'lit';
 import { planElementWords } from '../../language/en/plan-element.ts';
 import { languageFor } from '../../language/languages.ts';
-import { isLarge } from '../../store/waiting-work.ts';
+import { isLarge, wasSlow } from '../../store/waiting-work.ts';
 import { fetchPart } from './fetch-part.ts';
 import { afterOthers } from './in-slices.ts';
 import { PlanConsumer } from './plan-consumer.ts';
@@ -22,20 +22,20 @@ export abstract class ViewElement extends LitElement {
   }
 
   /**
-   * Views of a large garden are drawn one after another: together they would keep the page waiting.
+   * Views of a large garden, or of a season that was long to compute, are drawn one after another: together they would keep the page waiting.
    *
    * @internal
    */
   protected override scheduleUpdate(): Promise<unknown> | undefined {
-    if (this.#isOfLargePlan()) return new Promise<void>(afterOthers).then(() => super.scheduleUpdate());
+    if (this.#isLong()) return new Promise<void>(afterOthers).then(() => super.scheduleUpdate());
     super.scheduleUpdate();
     return undefined;
   }
 
-  #isOfLargePlan(): boolean {
+  #isLong(): boolean {
     try {
       const season = PlanConsumer.of(this)?.view.season;
-      return season !== undefined && isLarge(season.zones, season.garden.span);
+      return season !== undefined && (wasSlow(season) || isLarge(season.zones, season.garden.span));
     } catch {
       // What cannot be read is told of as it is drawn.
       return false;
