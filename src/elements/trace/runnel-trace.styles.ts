@@ -177,6 +177,14 @@ export const traceStyles = css`
     gap: 0.15rem;
   }
 
+  .actions output {
+    flex-basis: 100%;
+  }
+
+  .actions output:empty {
+    display: none;
+  }
+
   .actions input {
     inline-size: 6em;
   }

@@ -3,10 +3,14 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { isoDate } from '../../engine/calendar.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneState } from '../../engine/season/zone-week.ts';
+import { settableRun } from '../../explain/settable-minutes.ts';
+import { entryWords } from '../../language/en/entry.ts';
 import { traceWords } from '../../language/en/trace.ts';
+import { formatFor } from '../../language/format/format.ts';
 import { parseNumber } from '../../language/format/parse-number.ts';
 import type { Reader } from '../../language/reader.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
+import { MINUTES_A_WEEK } from '../../plan/schema/records.ts';
 import { NOTE_LENGTH } from '../../plan/schema/text.ts';
 
 export interface ZoneWeek {
@@ -33,7 +37,8 @@ export function zoneWeekActions(asked: ZoneWeek): TemplateResult | typeof nothin
   </div>`;
 }
 
-function minutesForm({ reader }: ZoneWeek, set: (minutes: number) => void): TemplateResult {
+function minutesForm(asked: ZoneWeek, set: (minutes: number) => void): TemplateResult {
+  const { reader } = asked;
   const say = traceWords(reader.language).actions;
   const submitted = (event: SubmitEvent) => {
     event.preventDefault();
@@ -43,7 +48,10 @@ function minutesForm({ reader }: ZoneWeek, set: (minutes: number) => void): Temp
     field.setCustomValidity(typed.kind === 'number' ? '' : say.whatMinutes);
     if (typed.kind !== 'number') field.reportValidity();
     else {
-      set(typed.value);
+      const [minutes, became] = asSet(typed.value, asked);
+      const told = form.closest('details')?.nextElementSibling as HTMLOutputElement;
+      told.value = became;
+      set(minutes);
       fold(form);
     }
   };
@@ -54,7 +62,17 @@ function minutesForm({ reader }: ZoneWeek, set: (minutes: number) => void): Temp
       <label>${say.minutes} <input name="minutes" inputmode="decimal" autocomplete="off" required @input=${typing} /></label>
       <button>${say.set}</button>
     </form>
-  </details>`;
+  </details>
+  <output></output>`;
+}
+
+/** Minutes of the week as the timer can be set to them, and a sentence where those are others than what was typed. */
+function asSet(typed: number, { zone, week, reader }: ZoneWeek): readonly [minutes: number, became: string] {
+  if (!(typed >= 0 && typed <= MINUTES_A_WEEK)) return [typed, ''];
+  const run = settableRun(zone, week, typed);
+  if (run.minutes === typed) return [typed, ''];
+  const rounded = { ...run, stepMinutes: zone.zone.timerStepMinutes };
+  return [run.minutes, entryWords(reader.language).settable(formatFor(reader), typed, rounded)];
 }
 
 function noteForm({ reader }: ZoneWeek, before: string, set: (note: string) => void): TemplateResult {

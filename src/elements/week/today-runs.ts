@@ -1,13 +1,15 @@
 /** What to run today, big, each with its box; what is held at the timer; the shut-offs to turn tonight. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { openRunMask } from '../../engine/season/planting-week.ts';
-import type { PlantingSeason } from '../../engine/season/season.ts';
+import type { PlantingSeason, ZoneSeason } from '../../engine/season/season.ts';
 import { runMask, zoneFigure, zoneOrigin } from '../../engine/season/zone-week.ts';
 import { weekStarts } from '../../explain/schedule/week-starts.ts';
 import { howDeepWords } from '../../language/en/how-deep.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { isolated } from '../../language/format/isolated.ts';
+import type { Reader } from '../../language/reader.ts';
+import { betweenSteps } from '../shared/between-steps.ts';
 import { readingOf } from '../shared/plan-state.ts';
 import { runDepthsTemplate } from '../shared/run-depths-template.ts';
 import { asPlannedOn, dayEdit, runAsItStands } from './week-edits.ts';
@@ -66,7 +68,7 @@ function runItem(run: TodayRun, context: WeekContext, send: SendEdit): TemplateR
   const say = weekWords(reader.language).today;
   const format = formatFor(reader);
   const others = runMask(zone, week) & ~(1 << day.offset);
-  const isHandSet = zoneOrigin(zone, week) === 'hand-set';
+  const by = byHand(zone, week, reader);
   const cycles = say.cycles(format, day.cycles, day.minutesPerCycle);
   const amount = day.cycles > 1 ? cycles : format.minutes(day.minutes);
   const tick = () =>
@@ -76,10 +78,10 @@ function runItem(run: TodayRun, context: WeekContext, send: SendEdit): TemplateR
     <div class="what">
       <p><strong class="zone">${isolated(zone.zone.name)}</strong>
         <span class="quiet small">${others === 0 ? nothing : (others | (1 << day.offset)) === EVERY_DAY ? say.everyDay : say.also(format, firstDay, others)}</span></p>
-      <p class="run"><span class="minutes">${isHandSet ? html`<u title=${say.setByHand}>${amount}</u>` : amount}</span>
+      <p class="run"><span class="minutes">${by === undefined ? amount : html`<u title=${by}>${amount}</u>`}</span>
         <span class="start">${say.starts(format, startMinutes)}</span>
         ${ask === undefined ? nothing : html`<button class="plain why" aria-label=${say.whyOf(isolated(zone.zone.name))} @click=${() => ask(zone.zone.id)}>${say.why}</button>`}</p>
-      ${isHandSet ? html`<p class="quiet small">${say.setByHand}</p>` : nothing}
+      ${by === undefined ? nothing : html`<p class="quiet small">${by}</p>`}
       ${day.state === 'changed' ? html`<p class="small">${say.ran(format, day.minutes, day.planned)}</p>` : nothing}
       ${pauseMinutes > 0 ? html`<p>${say.pause(format, pauseMinutes)}</p>` : nothing}
       ${turnedPlantings(zone, week).map((each) => html`<p>${shutOffLine(each, run, context)}</p>`)}
@@ -92,6 +94,12 @@ function runItem(run: TodayRun, context: WeekContext, send: SendEdit): TemplateR
             aria-label=${say.done(zone.zone.name)} @click=${tick}><span class=${`box ${day.isLogged ? day.state : 'to-run'}`} aria-hidden="true"></span></button>`
     }
   </li>`;
+}
+
+/** That the minutes are set by hand; undefined where they are computed. */
+function byHand(zone: ZoneSeason, week: number, reader: Reader): string | undefined {
+  if (zoneOrigin(zone, week) !== 'hand-set') return undefined;
+  return betweenSteps(zone, week, formatFor(reader)) ?? weekWords(reader.language).today.setByHand;
 }
 
 /** Folded: how deep the day's run wets the ground of each planting, and what to look for tomorrow. */

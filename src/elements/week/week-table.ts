@@ -8,6 +8,7 @@ import { weekStarts } from '../../explain/schedule/week-starts.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { isolated } from '../../language/format/isolated.ts';
+import { betweenSteps } from '../shared/between-steps.ts';
 import { readingOf } from '../shared/plan-state.ts';
 import { DAYS, turnedPlantings, type WeekContext, type ZoneDay, zoneDays } from './week-model.ts';
 
@@ -98,6 +99,7 @@ function details(zone: ZoneSeason, { context, hasClimate }: WeekTable): Template
     if (state === 'closed') return words.table.closed;
     return hasClimate ? words.table.nothing : words.table.unknown;
   };
+  const between = betweenSteps(zone, week, format);
   const runs = zoneRuns(zone, week);
   const [first] = runs;
   const amount = ({ cycles, minutes }: NonNullable<typeof first>) =>
@@ -108,7 +110,8 @@ function details(zone: ZoneSeason, { context, hasClimate }: WeekTable): Template
       ? html`<span class="line quiet">${idle()}</span>`
       : html`<span class="line">${words.today.starts(format, starts.startMinutes.slice(0, cycles))},
           ${runs.length === 1 ? amount(first) : words.table.differs(format, firstDay, runs)}</span>
-        ${cycles > 1 ? html`<span class="line">${words.today.pause(format, starts.pauseMinutes)}</span>` : nothing}`
+        ${cycles > 1 ? html`<span class="line">${words.today.pause(format, starts.pauseMinutes)}</span>` : nothing}
+        ${between === undefined ? nothing : html`<span class="line">${between}</span>`}`
   }
   ${turnedPlantings(zone, week).map((each) => {
     const open = openRunMask(zone, each, week);

@@ -4,6 +4,10 @@ import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
 const DAYS = { one: 'day', other: 'days' };
+const CYCLES = { one: 'cycle', other: 'cycles' };
+
+const became = ({ spelledMinutes, count }: Format, { minutes, stepMinutes, days, cycles }: Rounded) =>
+  `${spelledMinutes(minutes)}: the timer runs in steps of ${spelledMinutes(stepMinutes)}${cycles > 1 ? ` in each of ${count(cycles, CYCLES)}` : ''} on each of ${count(days, DAYS)}.`;
 
 export const entry = {
   unread: {
@@ -99,13 +103,11 @@ export const entry = {
       `Your total counts: the weather that was filled in on ${count(days, DAYS)} was taken out. Undo brings it back.`,
   },
 
-  /** What a timer's steps made of a volume. */
-  rounded: (
-    { spelled, spelledMinutes, count }: Format,
-    wantedLitres: number,
-    { litres, minutes, stepMinutes, days }: Rounded,
-  ) =>
-    `${spelled(wantedLitres, 'volume')} became ${spelled(litres, 'volume')}, ${spelledMinutes(minutes)}: the timer runs in steps of ${spelledMinutes(stepMinutes)} on each of ${count(days, DAYS)}.`,
+  /** What a timer's steps made of a volume, and of minutes. */
+  rounded: (format: Format, wantedLitres: number, litres: number, run: Rounded) =>
+    `${format.spelled(wantedLitres, 'volume')} became ${format.spelled(litres, 'volume')}, ${became(format, run)}`,
+  settable: (format: Format, typed: number, run: Rounded) =>
+    `${format.spelledMinutes(typed)} became ${became(format, run)}`,
 
   /** The menu's item that takes back what was typed, by what the cells hold. */
   clear: {
@@ -116,12 +118,13 @@ export const entry = {
   },
 };
 
-/** Minutes that a volume became, and why: steps of the timer on so many watering days. */
+/** Minutes of a week that an entry became, and why: steps of the timer, in equal cycles, on so many watering days. */
 export interface Rounded {
-  readonly litres: number;
   readonly minutes: number;
   readonly stepMinutes: number;
   readonly days: number;
+  /** Of each day. */
+  readonly cycles: number;
 }
 
 export type EntryWords = typeof entry;

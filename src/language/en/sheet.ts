@@ -8,15 +8,6 @@ import type { Format } from '../format/format.ts';
 const DAYS = { one: 'day', other: 'days' };
 const WATERING_DAYS = { one: 'watering day', other: 'watering days' };
 
-/** Minutes of a week that a timer's steps do not divide among its watering days. */
-export interface Uneven {
-  readonly total: number;
-  readonly days: number;
-  readonly stepMinutes: number;
-  /** Totals next to them that they do divide, least first. */
-  readonly even: readonly number[];
-}
-
 export const sheet = {
   rows: { eto: 'ETo', rain: 'Rain', total: 'All zones' },
   /** Headings over names, over the season's totals, and over this week. */
@@ -88,6 +79,9 @@ export const sheet = {
       run: ({ spelled, spelledMinutes }: Format, litres: number, minutes: number) =>
         `${spelled(litres, 'volume')}, ${spelledMinutes(minutes)} logged as run`,
     } satisfies Readonly<Record<MinutesOrigin, unknown>>,
+    /** Of minutes by hand between what the timer can be set to; `setMinutes`: of a day. */
+    between: ({ spelledMinutes }: Format, stepMinutes: number, setMinutes: number) =>
+      `between the timer’s steps of ${spelledMinutes(stepMinutes)}: set ${spelledMinutes(setMinutes)} a day`,
     /** Where the days of a week differ. */
     runOn: ({ spelledMinutes, weekdays }: Format, minutes: number, weekStart: DayNumber, mask: number) =>
       `${spelledMinutes(minutes)} on ${weekdays(weekStart, mask)}`,
@@ -147,8 +141,6 @@ export const sheet = {
         : `${cell}: ${quantity(mm, 'depth')} through ${day(last, 'weekdayAndDay')}. The days after it stay usual.`,
     minutes: ({ minutes, count }: Format, cell: string, total: number, days: number) =>
       `${cell}: ${minutes(total)} in the week, ${count(days, WATERING_DAYS)} of ${minutes(total / days)}.`,
-    unevenMinutes: ({ minutes, count, either, minuteUnit, number }: Format, cell: string, uneven: Uneven) =>
-      `${cell}: ${minutes(uneven.total)} in the week, ${count(uneven.days, WATERING_DAYS)} of ${number(uneven.total / uneven.days, 1)} ${minuteUnit}. The timer steps by ${minutes(uneven.stepMinutes)}: type ${either(uneven.even.map(minutes))}.`,
     openDays: ({ number, count }: Format, cell: string, open: number, of: number) =>
       `${cell}: shut-off open on ${number(open)} of ${count(of, WATERING_DAYS)}.`,
   },

@@ -44,6 +44,9 @@ export const week = {
     usualStart: ({ time }: Format, minute: number) =>
       `Start times count from ${time(minute)}. Set when your window opens in Garden, Water supply.`,
     setByHand: 'set by hand',
+    /** Of minutes by hand between what the timer can be set to; `amount`: what to set on each day. */
+    between: ({ minutes }: Format, stepMinutes: number, amount: string) =>
+      `set by hand between the timer’s steps of ${minutes(stepMinutes)}: set ${amount}`,
   },
   shutOff: {
     /** Of one planting; today first. `openMask`: other days of the week on which it is open. */

@@ -5,6 +5,7 @@ import { openRunMask, plantingState, refillOf } from '../../engine/season/planti
 import type { PlantingSeason, Season, ZoneSeason } from '../../engine/season/season.ts';
 import { zoneRuns } from '../../engine/season/zone-runs.ts';
 import { zoneFigure, zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
+import { nearestSettable } from '../../explain/settable-minutes.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import type { SheetCell } from '../sheet-cell.ts';
 import type { SheetRow } from '../sheet-row.ts';
@@ -70,10 +71,22 @@ function zoneClauses(zone: ZoneSeason, at: WeekAt | undefined, { format, words }
   const figure = (field: Parameters<typeof zoneFigure>[1]) => zoneFigure(zone, field, week);
   return [
     run[zoneOrigin(zone, week)](format, figure('litres'), figure('minutes')),
+    ...betweenSteps(zone, week, { format, words }),
     ...dayClauses(zone, at, { format, words }),
     rainCounted(format, figure('rainCreditMm')),
     states[state],
   ];
+}
+
+/** Minutes by hand that the timer cannot be set to, as an older plan, or one with another timer, has them. */
+function betweenSteps(
+  zone: ZoneSeason,
+  week: number,
+  { format, words }: Pick<CellContext, 'format' | 'words'>,
+): Clauses {
+  const run = nearestSettable(zone, week);
+  if (run === undefined) return [];
+  return [words.description.between(format, zone.zone.timerStepMinutes, run.minutes / run.days)];
 }
 
 /** Days that run unlike others, and those that are skipped; a week of equal runs needs neither. */

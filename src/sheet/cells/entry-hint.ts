@@ -1,5 +1,6 @@
 import { dayNumber } from '../../engine/calendar.ts';
 import { toSi } from '../../engine/units.ts';
+import { entryWords } from '../../language/en/entry.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { SheetCell } from '../sheet-cell.ts';
@@ -9,20 +10,19 @@ import { cellName, entryLabel } from './cell-name.ts';
 
 type MinutesEdit = Extract<Edit, { type: 'set-minutes' | 'set-minutes-run' | 'set-week-run' }>;
 
-/** Steps, as far as adding up fractions leaves them whole. */
-const STEP_TOLERANCE = 1e-6;
-
 /** What stands beside a cell while one types there: what it would set and for what, else what the field is for. */
 export function entryHint(cell: SheetCell, entry: Entry, context: CellContext): string {
   const { row, column } = cell;
   const { format, words } = context;
   const isOfZone = row.kind === 'zone' || row.kind === 'planting';
   if (entry.kind === 'edit' && entry.edit.type === 'set-week-rain') return rainHint(cell, entry.edit, context);
+  if (entry.kind === 'same' && entry.remark !== undefined) return entry.remark;
   if (entry.kind !== 'edit' || !isOfZone || column.kind !== 'week') return entryLabel(cell, context);
   const { edit, remark } = entry;
   const days = wateringDayCount(row.zone.zone, column.week);
   if (edit.type === 'set-minutes' || edit.type === 'set-minutes-run' || edit.type === 'set-week-run') {
-    return remark ?? minutesHint(cell, edit, days, context);
+    const says = minutesHint(cell, edit, days, context);
+    return remark === undefined ? says : entryWords(context.format.reader.language).sentences([says, remark]);
   }
   return edit.type === 'set-open-days' && typeof edit.days === 'number'
     ? words.hint.openDays(format, cellName(cell, context), edit.days, days)
@@ -33,19 +33,7 @@ function minutesHint(cell: SheetCell, edit: MinutesEdit, days: number, context: 
   const { format, words } = context;
   const minutes = minutesOf(edit);
   if (minutes === undefined || days === 0) return entryLabel(cell, context);
-  const name = cellName(cell, context);
-  // What was run is as it was; the timer is set to what will be.
-  const stepMinutes = edit.type === 'set-minutes' && 'zone' in cell.row ? cell.row.zone.zone.timerStepMinutes : 0;
-  const even = stepMinutes > 0 ? evenTotals(minutes, days * stepMinutes) : [];
-  if (even.length === 0) return words.hint.minutes(format, name, minutes, days);
-  return words.hint.unevenMinutes(format, name, { total: minutes, days, stepMinutes, even });
-}
-
-/** Totals next to `minutes` of which each day's run is whole steps of the timer, least first; none where `minutes` is one. `stepMinutes`: a step on each day. */
-function evenTotals(minutes: number, stepMinutes: number): readonly number[] {
-  const steps = minutes / stepMinutes;
-  if (Math.abs(steps - Math.round(steps)) < STEP_TOLERANCE) return [];
-  return [Math.floor(steps), Math.ceil(steps)].filter((each) => each > 0).map((each) => each * stepMinutes);
+  return words.hint.minutes(format, cellName(cell, context), minutes, days);
 }
 
 function rainHint(

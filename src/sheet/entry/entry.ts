@@ -10,7 +10,7 @@ import type { CellContext } from '../cells/cell-context.ts';
 export type Entry =
   | EditEntry
   /** It says what the plan says already. */
-  | { readonly kind: 'same' }
+  | { readonly kind: 'same'; readonly remark?: string | undefined }
   | Refused;
 
 /** `remark` is a sentence on what became of the entry, where that is not plain from the cell. */

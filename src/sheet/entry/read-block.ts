@@ -36,8 +36,8 @@ export function readBlock(entries: readonly BlockEntry[], action: BatchAction, c
     if (read.kind === 'edit') {
       edits.push(read.edit);
       changed.push(entry.cell);
-      if (read.remark !== undefined) remarked.push({ cell: entry.cell, remark: read.remark });
     }
+    if (read.kind !== 'refused' && read.remark !== undefined) remarked.push({ cell: entry.cell, remark: read.remark });
     if (read.kind === 'refused') refused.push({ ...entry, why: read.why });
   }
   const [only] = edits;

@@ -4,6 +4,7 @@ import { litresByChoice } from '../../engine/season/litres-by-choice.ts';
 import type { ZoneSeason } from '../../engine/season/season.ts';
 import { zoneOrigin, zoneState } from '../../engine/season/zone-week.ts';
 import { toSi } from '../../engine/units.ts';
+import { type SettableRun, settableRun } from '../../explain/settable-minutes.ts';
 import { entryWords } from '../../language/en/entry.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
@@ -34,11 +35,19 @@ export function zoneEntry({ zone }: ZoneRow, week: number, text: string, context
   if (!(minutes >= 0 && minutes <= MINUTES_A_WEEK)) {
     return refused('range', say.range(format, text.trim(), 0, MINUTES_A_WEEK, format.minuteUnit));
   }
-  if (zone.zone.choices.get(week)?.[isRun ? 'minutesRun' : 'minutes'] === minutes) return { kind: 'same' };
+  const before = zone.zone.choices.get(week)?.[isRun ? 'minutesRun' : 'minutes'];
+  if (before === minutes) return { kind: 'same' };
   if (isRun)
     return { kind: 'edit', edit: runMinutesEdit(minutes, { zone, week, firstDay: firstDayOf(context, week) }) };
-  const edit: Edit = { type: 'set-minutes', zone: zone.zone.id, week: weekOf(context, week), minutes };
-  return { kind: 'edit', edit, remark: roundingRemark(zone, week, run, context) };
+  const settable = settableRun(zone, week, minutes);
+  const edit: Edit = {
+    type: 'set-minutes',
+    zone: zone.zone.id,
+    week: weekOf(context, week),
+    minutes: settable.minutes,
+  };
+  const remark = roundingRemark(zone, run, settable, context);
+  return settable.minutes === before ? { kind: 'same', remark } : { kind: 'edit', edit, remark };
 }
 
 /** Refused, and what can be typed instead. */
@@ -116,22 +125,24 @@ function minutesFor(wantedLitres: number, { zone, week }: ZoneWeek, context: Ent
   }
   const [below, above] = [litresAt(enough - 1), litresAt(enough)];
   const isBelow = enough > 1 && wantedLitres - below < above - wantedLitres;
-  const [steps, litres] = isBelow ? [enough - 1, below] : [enough, above];
-  return { minutes: steps * step, volume: { wantedLitres, litres } };
+  const steps = isBelow ? enough - 1 : enough;
+  const { minutes } = settableRun(zone, week, steps * step);
+  return { minutes, volume: { wantedLitres, litres: litresAt(minutes / step) } };
 }
 
-/** What a timer's steps made of a volume, where that is another one to the eye. */
+/** What a timer's steps made of minutes, or of a volume where that is another one to the eye. */
 function roundingRemark(
   { zone }: ZoneSeason,
-  week: number,
-  { minutes, volume }: Run,
+  { minutes: typed, volume }: Run,
+  settable: SettableRun,
   { format }: EntryContext,
 ): string | undefined {
-  if (volume === undefined) return undefined;
+  const say = entryWords(format.reader.language);
+  const rounded = { ...settable, stepMinutes: zone.timerStepMinutes };
+  if (volume === undefined) return typed === settable.minutes ? undefined : say.settable(format, typed, rounded);
   const { wantedLitres, litres } = volume;
   if (format.amount(wantedLitres, 'volume') === format.amount(litres, 'volume')) return undefined;
-  const rounded = { litres, minutes, stepMinutes: zone.timerStepMinutes, days: wateringDayCount(zone, week) };
-  return entryWords(format.reader.language).rounded(format, wantedLitres, rounded);
+  return say.rounded(format, wantedLitres, litres, rounded);
 }
 
 function firstDayOf({ season }: EntryContext, week: number): number {

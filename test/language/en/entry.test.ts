@@ -33,9 +33,16 @@ describe('what is said of an entry', () => {
   });
 
   it('says what the timer made of a volume', () => {
-    const rounded = { litres: 148 * GALLON, minutes: 123, stepMinutes: 1, days: 3 };
-    expect(plain(words.rounded(format, 150 * GALLON, rounded))).toBe(
+    const rounded = { minutes: 123, stepMinutes: 1, days: 3, cycles: 1 };
+    expect(plain(words.rounded(format, 150 * GALLON, 148 * GALLON, rounded))).toBe(
       '150 gallons became 148 gallons, 123 minutes: the timer runs in steps of 1 minute on each of 3 days.',
+    );
+  });
+
+  it('says what the timer made of minutes, and of cycles', () => {
+    const rounded = { minutes: 120, stepMinutes: 5, days: 3, cycles: 2 };
+    expect(plain(words.settable(format, 105, rounded))).toBe(
+      '105 minutes became 120 minutes: the timer runs in steps of 5 minutes in each of 2 cycles on each of 3 days.',
     );
   });
 });

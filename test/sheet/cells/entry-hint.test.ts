@@ -21,14 +21,15 @@ describe('what is said while minutes are typed', () => {
     expect(hint(twiceAWeek(1), '46 min')).toContain('46 min in the week, 2 watering days of 23 min.');
   });
 
-  it('says so where the timer cannot be set to it, and what comes out even', () => {
+  it('says what the timer is set to where it cannot be set to what is typed, and why', () => {
     expect(hint(twiceAWeek(1), '45 min')).toContain(
-      '2 watering days of 22.5 min. The timer steps by 1 min: type 44 min or 46 min.',
+      '46 min in the week, 2 watering days of 23 min. 45 minutes became 46 minutes: the timer runs in steps of 1 minute on each of 2 days.',
     );
-    expect(hint(twiceAWeek(5), '45 min')).toContain('The timer steps by 5 min: type 40 min or 50 min.');
+    expect(hint(twiceAWeek(5), '44 min')).toContain('40 min in the week, 2 watering days of 20 min.');
   });
 
-  it('names no total of nothing', () => {
-    expect(hint(twiceAWeek(5), '4 min')).toContain('type 10 min.');
+  it('is of no run where nothing is typed, and of the shortest where less than that is', () => {
+    expect(hint(twiceAWeek(5), '0')).toContain('0 min in the week');
+    expect(hint(twiceAWeek(5), '4 min')).toContain('10 min in the week, 2 watering days of 5 min.');
   });
 });

@@ -6,7 +6,7 @@ const entry = (row: string, at: string, text: string) => ({ cell: cellOf(sheet, 
 
 describe('a block', () => {
   it('is one step of history', () => {
-    const entries = [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '40')];
+    const entries = [entry('beds', '2027-06-07', '30'), entry('beds', '2027-06-14', '42')];
     const block = sheet.readBlock(entries, 'paste-cells');
     expect(block).toEqual({
       edit: {
@@ -14,7 +14,7 @@ describe('a block', () => {
         action: 'paste-cells',
         edits: [
           { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 30 },
-          { type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 40 },
+          { type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 42 },
         ],
       },
       changed: entries.map(({ cell }) => cell),

@@ -41,7 +41,7 @@ describe('a zone’s week takes', () => {
   it.each([
     ['minutes', '45', 45],
     ['minutes with a unit', '45 min', 45],
-    ['hours and minutes', '1 h 20', 80],
+    ['hours and minutes', '1 h 21', 81],
     ['nought', '0', 0],
   ])('%s', (_name, text, minutes) => {
     expect(read('beds', week, text)).toEqual(edit({ type: 'set-minutes', zone: 'beds', week, minutes }));
@@ -262,7 +262,7 @@ describe('a volume', () => {
     if (entry.kind !== 'edit' || entry.edit.type !== 'set-minutes') throw new Error('no minutes were set');
     const { minutes = 0 } = entry.edit;
     const parts = words
-      .rounded(format, 150 * GALLON, { litres: Number.NaN, minutes, stepMinutes: 1, days: 3 })
+      .rounded(format, 150 * GALLON, Number.NaN, { minutes, stepMinutes: 1, days: 3, cycles: 2 })
       .split('–');
     expect(parts).toHaveLength(2);
     for (const part of parts) expect(entry.remark).toContain(part);
@@ -301,9 +301,37 @@ describe('a volume', () => {
     expect(tomatoes.read(cell, '90 gal')).toEqual(
       edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 75 }),
     );
-    expect(tomatoes.read(cell, '74')).toEqual(
-      edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 74 }),
+    expect(tomatoes.read(cell, '72')).toEqual(
+      edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 72 }),
     );
+  });
+});
+
+// 74 min on 3 days are 24 2/3 min each: 25 is nearer than 24.
+describe('minutes that the timer cannot be set to', () => {
+  const settable = words.settable(format, 74, { minutes: 75, stepMinutes: 1, days: 3, cycles: 1 });
+
+  it('are the nearest that it can, and it is said', () => {
+    const tomatoes = sheetOf(oneBed());
+    expect(tomatoes.read(cellOf(tomatoes, 'beds', '2027-06-07'), '74')).toEqual({
+      ...edit({ type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 75 }),
+      remark: settable,
+    });
+  });
+
+  it('are said too where the nearest is what the plan holds', () => {
+    const set = applyEdit(oneBed(), { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 75 });
+    const tomatoes = sheetOf(set);
+    expect(tomatoes.read(cellOf(tomatoes, 'beds', '2027-06-07'), '74')).toEqual({ ...same, remark: settable });
+    expect(tomatoes.read(cellOf(tomatoes, 'beds', '2027-06-07'), '75')).toEqual(same);
+  });
+
+  it('stay as an older plan has them until another number is typed', () => {
+    const set = applyEdit(oneBed(), { type: 'set-minutes', zone: 'beds', week: '2027-06-07', minutes: 74 });
+    const tomatoes = sheetOf(set);
+    const cell = cellOf(tomatoes, 'beds', '2027-06-07');
+    expect(tomatoes.read(cell, '74')).toEqual(same);
+    expect(tomatoes.describe(cell)).toContain(format.spelledMinutes(25));
   });
 });
 

@@ -7,6 +7,7 @@ import { runMask, zoneFigure, zoneOrigin, zoneState } from '../../../engine/seas
 import { weekStarts } from '../../../explain/schedule/week-starts.ts';
 import { paperWords } from '../../../language/en/paper.ts';
 import { isolated } from '../../../language/format/isolated.ts';
+import { betweenSteps } from '../between-steps.ts';
 import type { PaperBlock, PaperContext, PaperLayout } from './paper-block.ts';
 
 const DAYS = [0, 1, 2, 3, 4, 5, 6];
@@ -63,7 +64,7 @@ function zoneRow(zone: ZoneSeason, station: number, context: PaperContext): Temp
     <span class="start">${shown.map((minute) => html`${format.time(minute)}<br />`)}</span>
     <span class="end run">${shown.map((_, at) => html`${isOne || at === 0 ? amount(now, cycles) : nothing}${isOne ? html`<br />` : nothing}`)}
       ${before > 0 && before !== now ? html`<small>${cycles > 1 ? say.wasInAll(format, now, before) : say.was(format, before)}</small>` : nothing}
-      ${zoneOrigin(zone, week) === 'hand-set' ? html`<small>${say.setByHand}</small>` : nothing}</span>
+      ${zoneOrigin(zone, week) === 'hand-set' ? html`<small>${betweenSteps(zone, week, format) ?? say.setByHand}</small>` : nothing}</span>
     ${DAYS.map((day) => {
       const runsToday = (mask >> day) & 1;
       if (!runsToday) return html`<span class="day">${(skipped >> day) & 1 ? heldBox(say.held) : nothing}</span>`;
