@@ -17,7 +17,7 @@ import { findingOf, findingWords } from './finding.ts';
 import { shortZone } from './short-zone.ts';
 import { stripStyles } from './strip.styles.ts';
 import { stripCurvesStyles } from './strip-curves.styles.ts';
-import { stripCurves } from './strip-curves.ts';
+import { areaLines, stripCurves } from './strip-curves.ts';
 import { boundsOf, type FrameBounds, frameAfterKey, frameAt, isSamePlace } from './strip-frame.ts';
 import { laneTiles } from './strip-lanes.ts';
 import { reserveLane } from './strip-reserve.ts';
@@ -66,7 +66,8 @@ export class StripBody {
       <header>
         <h2 part="title">${words}</h2>
         <div class="lines"><p class="line" aria-hidden="true">${say.names.demand} <b>${formatQuantity(totals.demand[span.weeks - 1] ?? 0, 'volume', reader)}</b></p>
-        ${allowance === undefined ? nothing : html`<p class="line meter" aria-hidden="true">${say.names.allowance} <b>${formatQuantity(totals.irrigationGross[span.weeks - 1] ?? 0, 'volume', reader)}</b></p>`}</div>
+        ${allowance === undefined ? nothing : html`<p class="line meter" aria-hidden="true">${say.names.allowance} <b>${formatQuantity(totals.irrigationGross[span.weeks - 1] ?? 0, 'volume', reader)}</b></p>`}
+          ${areaLines(totals, reader)}</div>
       </header>
       <div class="plot" part="plot" .style=${`--_lanes: ${lanes.length}${frame === undefined ? '' : `; --_lead: ${frame.leadPx}px`}`}>
         <div class="curves" role="img" aria-label=${say.stripSays(format, words, totals.demand[span.weeks - 1] ?? 0, totals.rain[span.weeks - 1] ?? 0, totals.irrigationGross[span.weeks - 1] ?? 0)}>

@@ -2,6 +2,16 @@ import { css } from 'lit';
 
 /** Of the curves of a strip, their scale and names, and the lane of what the supply has. */
 export const stripCurvesStyles = css`
+  .strip {
+    --_rain-area: color-mix(in oklab, var(--_rain) 30%, var(--_paper));
+    --_hatch: repeating-linear-gradient(
+      -45deg,
+      transparent 0 4px,
+      color-mix(in oklab, var(--_quiet) 55%, transparent) 4px 5px
+    );
+    container: runnel-strip / inline-size;
+  }
+
   .curves {
     position: relative;
     block-size: var(--runnel-chart-height, 6rem);
@@ -25,11 +35,7 @@ export const stripCurvesStyles = css`
   }
 
   .rest {
-    background: repeating-linear-gradient(
-      -45deg,
-      transparent 0 4px,
-      color-mix(in oklab, var(--_quiet) 55%, transparent) 4px 5px
-    );
+    background: var(--_hatch);
   }
 
   .areas path {
@@ -39,7 +45,7 @@ export const stripCurvesStyles = css`
   }
 
   .areas .rain {
-    fill: color-mix(in oklab, var(--_rain) 30%, var(--_paper));
+    fill: var(--_rain-area);
   }
 
   .areas .kept {
@@ -79,6 +85,7 @@ export const stripCurvesStyles = css`
   }
 
   .label.allowance {
+    z-index: 1;
     inset-inline: 5px auto;
     translate: 0 calc(100% + 2px);
   }
@@ -132,5 +139,52 @@ export const stripCurvesStyles = css`
   /* Lines pass behind a name, and never through it. */
   .label:is(.allowance, .notKept) {
     background: var(--_paper);
+  }
+
+  .label.kept {
+    background: var(--runnel-tone-3);
+  }
+
+  .label.rain {
+    background: var(--_rain-area);
+  }
+
+  /* Where areas are narrower than their names, these stand above with a sample. */
+  .line.area {
+    display: none;
+  }
+
+  .line.area::before {
+    inline-size: 12px;
+    block-size: 10px;
+    border: 0;
+    background: var(--runnel-tone-3);
+    vertical-align: -1px;
+  }
+
+  .line.rain::before {
+    background: var(--_rain-area);
+  }
+
+  .line.notKept::before {
+    box-sizing: border-box;
+    border: 1px solid var(--_quiet);
+    background: var(--_hatch);
+  }
+
+  @container runnel-strip (max-width: 36rem) {
+    .line {
+      padding-inline-end: 0;
+      font-size: 12px;
+    }
+
+    .line.area {
+      display: block;
+    }
+
+    .labels,
+    .now b {
+      display: none;
+    }
   }
 `;

@@ -113,6 +113,31 @@ export function stripCurves(totals: Cumulative, reader: Reader, allowanceLitres?
     }`;
 }
 
+interface NamedArea {
+  readonly kind: 'rain' | 'kept' | 'notKept';
+  readonly litres: number;
+}
+
+/** The areas, from the foot up, with what they come to by the season's end. */
+function areasOf(totals: Cumulative): readonly NamedArea[] {
+  const at = (sums: Float64Array) => sums[totals.weeks - 1] ?? 0;
+  const [kept, metered] = [at(totals.irrigation), at(totals.irrigationGross)];
+  return [
+    { kind: 'rain', litres: at(totals.rain) },
+    { kind: 'kept', litres: kept },
+    { kind: 'notKept', litres: metered - kept },
+  ];
+}
+
+/** Their names above the drawing, for where they are narrower than these. */
+export function areaLines(totals: Cumulative, reader: Reader): readonly TemplateResult[] {
+  const { names } = chartWords(reader.language);
+  return areasOf(totals).map(
+    ({ kind, litres }) =>
+      html`<p class=${`line area ${kind}`} aria-hidden="true">${names[kind]} <b>${formatQuantity(litres, 'volume', reader)}</b></p>`,
+  );
+}
+
 /** The larger part of an area that a line crosses. */
 function besideLine(line: number, from: number, to: number): readonly [from: number, to: number] {
   if (line <= from || line >= to) return [from, to];
@@ -125,18 +150,15 @@ function labels(totals: Cumulative, edges: Edges, reader: Reader, hasMeter: bool
   const { names } = chartWords(reader.language);
   const end = weeks;
   const at = (values: readonly number[]) => (values[end] ?? 0) / most;
-  const label = (kind: 'rain' | 'kept' | 'notKept', litres: number, from: number, to: number) =>
+  const label = ({ kind, litres }: NamedArea, [from, to]: readonly [number, number]) =>
     to - from < LEAST_LABELLED
       ? nothing
       : html`<span class=${`label ${kind}`} .style=${`inset-block-end: ${50 * (from + to)}%`}>${names[kind]}
           <b>${formatQuantity(litres, 'volume', reader)}</b></span>`;
-  const last = totals.weeks - 1;
-  const rainLitres = totals.rain[last] ?? 0;
-  const keptLitres = totals.irrigation[last] ?? 0;
-  const restLitres = (totals.irrigationGross[last] ?? 0) - keptLitres;
-  return html`<div class="labels" aria-hidden="true">
-    ${label('rain', rainLitres, 0, at(rain))}
-    ${label('kept', keptLitres, ...(hasMeter ? besideLine(at(meter), at(rain), at(kept)) : ([at(rain), at(kept)] as const)))}
-    ${label('notKept', restLitres, at(demand), at(top))}
-  </div>`;
+  const spans: Readonly<Record<NamedArea['kind'], readonly [from: number, to: number]>> = {
+    rain: [0, at(rain)],
+    kept: hasMeter ? besideLine(at(meter), at(rain), at(kept)) : [at(rain), at(kept)],
+    notKept: [at(demand), at(top)],
+  };
+  return html`<div class="labels" aria-hidden="true">${areasOf(totals).map((each) => label(each, spans[each.kind]))}</div>`;
 }

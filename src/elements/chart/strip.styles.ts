@@ -35,7 +35,7 @@ export const stripStyles = css`
   .lines {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 1.5rem;
+    gap: 0 1rem;
   }
 
   .line {

@@ -37,10 +37,24 @@ export const gridStyles = css`
   }
 
   .runnel-grid__box {
+    position: relative;
+    isolation: isolate;
     overflow: hidden;
     inline-size: var(--_wide, auto);
     max-inline-size: 100%;
     block-size: var(--_whole, 100%);
+  }
+
+  /* The room of the library's edge, where the next week would show. */
+  .runnel-grid__box::after {
+    position: absolute;
+    z-index: 200;
+    inset-block: 0;
+    inset-inline-end: 0;
+    inline-size: 1px;
+    background: var(--_paper);
+    pointer-events: none;
+    content: '';
   }
 
   .runnel-grid__waiting {
@@ -57,6 +71,12 @@ export const gridStyles = css`
   .runnel-grid__tools option,
   .runnel-key span {
     unicode-bidi: plaintext;
+  }
+
+  @media (max-width: 37.5rem) {
+    .runnel-grid__box::after {
+      inline-size: 2px;
+    }
   }
 
   @media print {

@@ -63,8 +63,8 @@ function figures(
   const money = priceOf(litres, plan);
   const parts = shopping === undefined ? [] : describeShopping(shopping, reader);
   const partsText = parts.length === 0 ? words.noParts : format.list(parts);
-  return html`<td>${format.amount(litres, 'volume')}</td>
-    <td>${format.number(shortDays)}</td>
-    ${hasMoney ? html`<td>${money === undefined ? nothing : formatMoney(money.amount, money.currency, reader.locale)}</td>` : nothing}
-    ${hasParts ? html`<td class="parts">${shopping === undefined ? nothing : partsText}</td>` : nothing}`;
+  return html`<td data-head=${words.water(format.unit('volume'))}>${format.amount(litres, 'volume')}</td>
+    <td data-head=${words.shortDays}>${format.number(shortDays)}</td>
+    ${hasMoney ? html`<td data-head=${words.money}>${money === undefined ? nothing : formatMoney(money.amount, money.currency, reader.locale)}</td>` : nothing}
+    ${hasParts ? html`<td class="parts" data-head=${words.parts}>${shopping === undefined ? nothing : partsText}</td>` : nothing}`;
 }

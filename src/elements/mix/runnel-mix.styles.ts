@@ -199,6 +199,20 @@ export const mixStyles = css`
       display: none;
     }
 
+    .compared caption,
+    .compared td:is(.do, [colspan]) {
+      display: block;
+      text-align: start;
+    }
+
+    .compared .do {
+      padding-block-end: 0.75rem;
+    }
+
+    .compared td.parts[data-head] {
+      text-align: end;
+    }
+
     td[data-head] {
       display: flex;
       gap: 1rem;

@@ -2,6 +2,7 @@
 import type { Events } from 'handsontable/base';
 import { sheetWords } from '../../language/en/sheet.ts';
 import type { SeasonSheet } from '../season-sheet.ts';
+import type { SheetColumn } from '../sheet-cell.ts';
 import type { SeasonBinding } from './season-binding.ts';
 import { cellUnits } from './season-columns.ts';
 
@@ -44,13 +45,20 @@ export class WeekHeaders {
     }
   }
 
+  /** On a phone the season's figures scroll by, and the names stay. */
+  #namesUnits(column: SheetColumn | undefined): boolean {
+    const isPhone = this.#binding.hot.getSettings().fixedColumnsStart === 1;
+    return column?.kind === 'season' || (column?.kind === 'name' && isPhone);
+  }
+
   #dress(visualColumn: number, th: HTMLTableCellElement, level: number): void {
     th.classList.remove(THIS_WEEK, POINTED);
     const column = visualColumn < 0 ? undefined : this.#binding.column(visualColumn);
     th.classList.toggle(LEAD, column !== undefined && column.kind !== 'week');
     const isLowest = level === this.#binding.hot.view.getColumnHeadersCount() - 1;
     const { sheet } = this.#binding.setting;
-    if (column?.kind === 'season' && isLowest && sheet.view.measure === 'all') layUnits(th, sheet);
+    if (isLowest && sheet.view.measure === 'all' && this.#namesUnits(column))
+      layUnits(th, sheet, column?.kind === 'name');
     // This week's name stands in the row above it.
     if (column?.kind === 'week' && column.week === sheet.thisWeek) th.classList.add(THIS_WEEK);
     if (column?.kind !== 'week' || !isLowest) {
@@ -67,8 +75,8 @@ export class WeekHeaders {
   }
 }
 
-/** The units lie in the heading as the figures do in a cell. */
-function layUnits(th: HTMLTableCellElement, sheet: SeasonSheet): void {
+/** The units lie in the heading as the figures do in a cell; beside its own words where it keeps them. */
+function layUnits(th: HTMLTableCellElement, sheet: SeasonSheet, keepsWords: boolean): void {
   const place = th.querySelector('.colHeader');
   if (place === null) return;
   const { main, start, end } = cellUnits(sheet);
@@ -77,5 +85,6 @@ function layUnits(th: HTMLTableCellElement, sheet: SeasonSheet): void {
     made.textContent = text;
     return made;
   };
-  place.replaceChildren(part('b', main), part('i', start), ` ${end}`);
+  const words = keepsWords ? [part('span', sheetWords(sheet.reader.language).headings.zone)] : [];
+  place.replaceChildren(...words, part('b', main), part('i', start), ` ${end}`);
 }

@@ -173,6 +173,12 @@ export const nameStyles = `
   font-weight: 650;
 }
 
+.runnel-sheet .handsontable thead th.runnel-lead .colHeader > span {
+  float: inline-start;
+  margin-inline-start: 2px;
+  font-size: 13px;
+}
+
 .runnel-sheet .handsontable thead th.runnel-lead i {
   margin-inline-end: 0.3em;
   color: var(--_rain);

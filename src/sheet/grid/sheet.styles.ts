@@ -169,6 +169,11 @@ ${barStyles}
   box-shadow: inset 0 1px 0 var(--_ink);
 }
 
+/* The room of the library's edge, where the next row would show. */
+.runnel-sheet .handsontable:is(.ht_clone_bottom, .ht_clone_bottom_inline_start_corner) {
+  box-shadow: 0 -1px 0 var(--_paper);
+}
+
 .runnel-sheet .handsontable td:is(.runnel-season, .runnel-total).runnel-cell {
   background-color: var(--_paper);
 }

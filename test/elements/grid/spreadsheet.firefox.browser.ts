@@ -68,17 +68,17 @@ describe('a spreadsheet', () => {
 
   it('takes a block from another spreadsheet, as one step', async () => {
     const page = await gridPage();
-    await copyOutside('30\t40\t50\n7\t8\t9');
+    await copyOutside('30\t42\t51\n8\t12\t16');
     await click(cell(page.grid, 'beds', '2027-06-07'));
     await press('Control+v');
     await afterwards(page);
     expect(page.edits).to.have.length(1);
     expect(['2027-06-07', '2027-06-14', '2027-06-21'].map((week) => minutesOf(page.grid, week))).to.deep.equal([
       '30',
-      '40',
-      '50',
+      '42',
+      '51',
     ]);
-    expect(linesOf(cell(page.grid, 'containers', '2027-06-21'))[1]).to.equal('9');
+    expect(linesOf(cell(page.grid, 'containers', '2027-06-21'))[1]).to.equal('16');
     expect(announced()).to.contain(plain(ACTIONS.announced.changed(FORMAT, 6)));
     await press('Control+z');
     await afterwards(page);
@@ -88,7 +88,7 @@ describe('a spreadsheet', () => {
 
   it('says which cells of a block stay as they were, and enters the others', async () => {
     const page = await gridPage();
-    await copyOutside('30\tabc\t50\n7\t8\t1,500');
+    await copyOutside('30\tabc\t51\n7\t8\t1,500');
     await click(cell(page.grid, 'beds', '2027-06-07'));
     await press('Control+v');
     await afterwards(page);
@@ -99,7 +99,7 @@ describe('a spreadsheet', () => {
       ACTIONS.stays(['Containers, week of June 21'], ENTRY.unread.ambiguous('1,500', '1500', '1.500')),
     );
     expect(announced()).to.contain(plain(ACTIONS.partly(FORMAT, 4, 6, 2)));
-    expect(minutesOf(page.grid, '2027-06-21')).to.equal('50');
+    expect(minutesOf(page.grid, '2027-06-21')).to.equal('51');
   });
 
   it('copies bare numbers in the shown measure, and pastes its own copy as what was set', async () => {
@@ -151,7 +151,7 @@ describe('a spreadsheet', () => {
   it('undoes and redoes by keys, in the plan that every view shares', async () => {
     const page = await gridPage();
     await click(cell(page.grid, 'beds', '2027-06-07'));
-    await type('77');
+    await type('78');
     await press('Enter');
     await afterwards(page);
     await press('Control+z');
@@ -159,7 +159,7 @@ describe('a spreadsheet', () => {
     expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
     await press('Control+y');
     await afterwards(page);
-    expect(minutesOf(page.grid, '2027-06-07')).to.equal('77');
+    expect(minutesOf(page.grid, '2027-06-07')).to.equal('78');
   });
 
   it('takes back by its keys what another view changed', async () => {
@@ -209,10 +209,10 @@ describe('a spreadsheet', () => {
     const page = await gridPage();
     expect(document.querySelector('.runnel-announcement')?.getAttribute('role')).to.equal('status');
     await click(cell(page.grid, 'beds', '2027-06-07'));
-    await type('77');
+    await type('78');
     await press('Enter');
     await afterwards(page);
-    expect(announced()).to.match(/^Beds, week of June 7: .*77 minutes set by hand;.*All zones, whole season: /);
+    expect(announced()).to.match(/^Beds, week of June 7: .*78 minutes set by hand;.*All zones, whole season: /);
   });
 
   it('has a menu that gives back, closes and opens weeks', async () => {
@@ -326,10 +326,10 @@ describe('a spreadsheet', () => {
     expect(callout()).to.equal('');
     await press('Escape');
     await until(() => document.activeElement === at, 'the cell has the keyboard');
-    await type('20');
+    await type('21');
     await press('Enter');
     await afterwards(page);
-    expect(page.edits.at(-1)).to.deep.equal({ type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 20 });
+    expect(page.edits.at(-1)).to.deep.equal({ type: 'set-minutes', zone: 'beds', week: '2027-06-14', minutes: 21 });
     await click(at, 'right');
     await click(menuItem(ACTIONS.menu.close));
     await afterwards(page);

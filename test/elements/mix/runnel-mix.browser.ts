@@ -1,3 +1,4 @@
+import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/chart/define.ts';
 import '../../../src/elements/grid/define.ts';
@@ -246,6 +247,20 @@ describe('runnel-mix', function () {
     await until(() => textsOf(mix, '.what-ifs tbody tr').length === 2, 'it stands beside the plan');
     expect(plan.store.view.plan?.whatIfs?.map(({ name }) => name)).to.deep.equal(['Shut-off and more']);
     expect(mix.shadowRoot?.querySelector('.tried')).to.equal(null);
+    // On a phone each figure stands with its heading, and no table is wider than the window.
+    const window = { width: innerWidth, height: innerHeight };
+    await setViewport({ width: 390, height: 844 });
+    const compared = part<HTMLElement>(mix, '.what-ifs .scroller');
+    await until(() => compared.clientWidth < 390, 'it is laid out for a phone');
+    const scrollers = [...(mix.shadowRoot?.querySelectorAll('.scroller') ?? [])].filter(
+      (each) => each.closest('details:not([open])') === null,
+    );
+    expect(scrollers.map(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).to.deep.equal(
+      scrollers.map(() => 0),
+    );
+    const days = [...compared.querySelectorAll('td')].find(({ dataset }) => dataset['head'] === 'Days short');
+    expect(days && getComputedStyle(days, '::before').content).to.equal('"Days short"');
+    await setViewport(window);
     press(mix, '.take');
     await until(() => plan.store.view.plan?.zones !== before?.zones, 'the plan has the changes');
     expect(plan.store.view.plan?.zones[0]?.plantings.find(({ id }) => id === 'shrubs')?.shutOff).to.equal(true);

@@ -1,4 +1,5 @@
 import { expect } from 'chai';
+import '../../../src/elements/notices/define.ts';
 import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/week/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
@@ -8,7 +9,7 @@ import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { refusalFault } from '../../../src/store/refusals.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
-import { clearPage, html, onPage, quiet, settled } from '../shared/on-page.ts';
+import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
 
 const plain = (text: string | null | undefined) =>
   (text ?? '')
@@ -317,6 +318,21 @@ describe('runnel-week', () => {
     place.querySelector('runnel-plan')?.remove();
     await quiet(lists[1] as RunnelWeek);
     expect(shownIn()[1]).to.equal(1);
+  });
+
+  it('carries each caution once beside an attention list, in what is seen of both', async () => {
+    const place = onPage(
+      html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-notices></runnel-notices><runnel-week today="2027-06-30"></runnel-week></runnel-plan>`,
+    );
+    const list = await settled(place, 'runnel-week');
+    const notices = await settled(place, 'runnel-notices');
+    const isIn = (each: HTMLElement) => each.shadowRoot?.querySelector('.cautions') !== null;
+    await until(() => isIn(notices) !== isIn(list), 'they stand once');
+    const [first, other] = isIn(notices) ? [notices, list] : [list, notices];
+    first.style.display = 'none';
+    await until(() => isIn(other), 'they stand in what is seen');
+    first.style.display = '';
+    await until(() => isIn(first) && !isIn(other), 'they stand once again');
   });
 
   it('carries the cautions', async () => {
