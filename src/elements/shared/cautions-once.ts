@@ -52,6 +52,7 @@ export class CautionsOnce implements ReactiveController {
     const isSeen = this.#host.checkVisibility();
     if (isSeen === this.#isSeen) return;
     this.#isSeen = isSeen;
-    CautionsOnce.#drawAll();
+    // What is drawn within an observer's call would call it again.
+    requestAnimationFrame(() => CautionsOnce.#drawAll());
   }
 }
