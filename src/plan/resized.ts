@@ -6,15 +6,15 @@ import { linesFor, usualWay } from './usual-lines.ts';
 
 type Size = Pick<PlanPlanting, 'extent' | 'container'>;
 
-/** `before`: the planting as it stands. The change names only what becomes another; lines that somebody laid stay. */
+/** `before`: the planting as it stands. The change names only what becomes another; lines that somebody laid stay, and several do. */
 export function resized(
-  before: Size & Pick<PlanPlanting, 'assumed'>,
+  before: Size & Pick<PlanPlanting, 'assumed'> & Partial<Pick<PlanPlanting, 'lines'>>,
   { extent, container }: { readonly extent: Size['extent']; readonly container?: Size['container'] | undefined },
   units: UnitSystem,
 ): Change<Size & Pick<PlanPlanting, 'lines' | 'assumed'>> {
   const size = { extent, ...(container === before.container ? {} : { container }) };
-  const { assumed } = before;
-  if (extent === before.extent || assumed?.includes('lines') !== true) return size;
+  const { assumed, lines = [] } = before;
+  if (extent === before.extent || lines.length > 1 || assumed?.includes('lines') !== true) return size;
   return {
     ...size,
     lines: linesFor(usualWay(extent, container !== undefined), extent, units),

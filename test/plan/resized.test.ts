@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { addNextLine } from '../../src/elements/garden/create-and-copy.ts';
 import { applyEdit } from '../../src/plan/edits/apply-edit.ts';
 import { resized } from '../../src/plan/resized.ts';
 import type { Plan, PlanPlanting } from '../../src/plan/schema/plan-schema.ts';
@@ -47,6 +48,19 @@ it('lays assumed lines anew for a bed that is twice as long, as often as it gets
   expect(small.lines).toEqual([
     { kind: 'dripline', flow: 0.6, spacing: 12, layout: { kind: 'rows', rows: 2, length: 6 } },
   ]);
+  expect(small.assumed).toEqual(['lines']);
+});
+
+it('leaves several lines: one of them was added by somebody', () => {
+  const plan = planted(['lines']);
+  const [zone] = plan.zones;
+  const [planting] = zone?.plantings ?? [];
+  if (zone === undefined || planting === undefined) throw new Error('the garden has no planting');
+  const added = applyEdit(plan, addNextLine(plan, zone.id, planting));
+  const two = added.zones[0]?.plantings[0];
+  expect(two?.lines).toHaveLength(2);
+  expect(two?.assumed).toEqual(['lines']);
+  expect(withSize(added, bed(4, 20)).lines).toEqual(two?.lines);
 });
 
 it('leaves lines that somebody laid', () => {

@@ -2,7 +2,6 @@
 import type { Edit } from '../../plan/edits/edit.ts';
 import { newPlantingId, newZoneId } from '../../plan/ids.ts';
 import type { Plan, PlanLine, PlanPlanting, PlanZone } from '../../plan/schema/plan-schema.ts';
-import { ASSUMED_OF_PLANTING } from '../../plan/schema/planting.ts';
 import { linesFor, usualWay } from '../../plan/usual-lines.ts';
 
 export function createZone(plan: Plan, name: string): PlanZone {
@@ -17,7 +16,7 @@ export function createPlanting(plan: Plan, name: string): PlanPlanting {
     ...{ id: newPlantingId(plan, name), name, extent },
     need: { kind: 'class', class: 'moderate' },
     lines: linesFor(usualWay(extent, false), extent, units),
-    assumed: ASSUMED_OF_PLANTING,
+    assumed: ['need', 'extent', 'lines'],
   };
 }
 

@@ -85,14 +85,16 @@ export function needMoreFields(planting: NeedPart, context: FormContext): Templa
     type: { kind: 'type', type: 'annual-flowers' },
     crop: { kind: 'crop', crop: 'tomato', plantedOn: context.plan.season.firstDay },
   } as const;
-  const others = assumed.filter((part) => part !== 'need');
+  const others = assumed.filter((part) => part !== 'need' && part !== 'plantedOn');
+  const begins = (chosen: keyof typeof begun) =>
+    chosen === 'crop' ? (['need', 'plantedOn'] as const) : (['need'] as const);
   const kind = choiceField(
     {
       key: planting.key('need'),
       words: say.needKind,
       value: need.kind,
       options: optionsOf(say.needKind.options),
-      edit: (chosen) => planting.change({ need: begun[chosen], assumed: ['need', ...others] }),
+      edit: (chosen) => planting.change({ need: begun[chosen], assumed: [...begins(chosen), ...others] }),
     },
     context,
   );
@@ -107,14 +109,19 @@ export function needMoreFields(planting: NeedPart, context: FormContext): Templa
 
 /** A plant or a crop by its name, whatever the planting went by before. */
 function plantSearch(planting: NeedPart, { form, plan, reader }: FormContext): TemplateResult {
-  const { need, rootDepth } = planting.value;
+  const { need, rootDepth, assumed = [] } = planting.value;
   const chosen = (plant: ListedPlant, name: string) => {
+    const isDayNew = need.kind !== 'crop' && plant.type === 'crop';
     const plantedOn = need.kind === 'crop' ? need.plantedOn : plan.season.firstDay;
+    const others = assumed.filter((part) => part !== 'need');
     const next = needOfListed(plant, name, { plantedOn, before: need });
     form.send(
       planting.key('need'),
       name,
-      planting.change({ need: next, rootDepth: rootDepthOf(plant, rootDepth, plan.units) }),
+      planting.change({
+        ...{ need: next, rootDepth: rootDepthOf(plant, rootDepth, plan.units) },
+        ...(isDayNew && { assumed: ['plantedOn', ...others] }),
+      }),
     );
   };
   return html`<runnel-plant-search class="field" .value=${plantNameOf(need, reader)} .chosen=${chosen}></runnel-plant-search>`;

@@ -11,7 +11,7 @@ import { isReady, waitingTemplate } from '../shared/plan-state.ts';
 import { ViewElement } from '../shared/view-element.ts';
 import type { RunnelStart } from '../start/runnel-start.ts';
 import { StartStepEvent } from '../start/start-step-event.ts';
-import { type KeptStep, keepStep, keptStep, type StepPlace } from './kept-step.ts';
+import { type KeptStep, KeptSteps, type StepPlace } from './kept-step.ts';
 import { NewPlanEvent } from './new-plan-event.ts';
 import { PANEL_TABS, type PlannerPanel } from './planner-panel.ts';
 import { PLANNER_VIEWS, type PlannerView, VIEW_OF_PART } from './planner-views.ts';
@@ -47,8 +47,10 @@ export class PlannerSheet extends ViewElement {
 
   #hadPlan = false;
 
+  readonly #steps = new KeptSteps();
+
   /** Until the steps are on the page again. */
-  #kept: KeptStep | undefined;
+  #kept: Omit<KeptStep, 'row'> | undefined;
 
   @query('runnel-start') private readonly start!: RunnelStart | null;
 
@@ -69,11 +71,11 @@ export class PlannerSheet extends ViewElement {
     this.addEventListener(StartStepEvent.type, ({ step, row }) => {
       const plan = this.#plan.view.plan?.name;
       // A field that goes with the steps tells of it once more.
-      if (this.isStarting) keepStep(this.#stepPlace, step === 'begin' ? undefined : { step, row, plan });
+      if (this.isStarting) this.#steps.keep(step === 'begin' ? undefined : { step, row, plan });
     });
     this.addEventListener(RunnelStartDoneEvent.type, ({ view }) => {
       this.isStarting = false;
-      keepStep(this.#stepPlace, undefined);
+      this.#steps.keep(undefined);
       this.dispatchEvent(new ShowViewEvent(view));
     });
     this.addEventListener(ShowPartEvent.type, ({ part }) => void this.#show(part));
@@ -93,13 +95,14 @@ export class PlannerSheet extends ViewElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#kept = keptStep(this.#stepPlace);
+    this.#kept = this.#steps.open(this.#stepPlace);
     addEventListener('pagehide', this.#onPageHide);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('pagehide', this.#onPageHide);
+    this.#steps.close();
   }
 
   readonly #onPageHide = (): void => this.start?.tellStep();
@@ -118,11 +121,12 @@ export class PlannerSheet extends ViewElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
+    const { start } = this;
     const kept = this.#kept;
-    if (this.start === null || kept === undefined || !this.#hadPlan) return;
-    this.start.step = kept.step;
-    this.start.keptRow = kept.row;
+    if (start === null || kept === undefined || !this.#hadPlan) return;
+    start.step = kept.step;
     this.#kept = undefined;
+    void this.#steps.row().then((row) => start.takeRow(row));
   }
 
   get #stepPlace(): StepPlace {

@@ -1,5 +1,6 @@
 /** All that is assumed, in words, each with the way to change it or to say that it is right. */
 
+import { dayNumber } from '../../engine/calendar.ts';
 import { weekMask } from '../../engine/season/week-masks.ts';
 import { SOIL_TEXTURES } from '../../engine/soil/textures.data.ts';
 import { startWords } from '../../language/en/start.ts';
@@ -55,11 +56,12 @@ export function assumedItems(context: StartContext): readonly AssumedItem[] {
 }
 
 function itemsOf(context: StartContext, zone: PlanZone, planting: PlanPlanting): readonly AssumedItem[] {
-  const { reader, form, go, laying, row } = context;
+  const { reader, format, form, go, laying, row, toggle } = context;
   const say = startWords(reader.language);
   const parts = planting.assumed ?? [];
   const values = {
     need: () => needText(planting.need, reader),
+    plantedOn: () => (planting.need.kind === 'crop' ? format.day(dayNumber(planting.need.plantedOn)) : ''),
     extent: () => sizeText(planting, reader),
     lines: () => linesText(context, planting),
   };
@@ -69,6 +71,7 @@ function itemsOf(context: StartContext, zone: PlanZone, planting: PlanPlanting):
     change: () => {
       laying.planting = planting.id;
       if (part !== 'lines') row.begin(zone, planting, sizeText(planting, reader), plantNameOf(planting.need, reader));
+      if (part === 'plantedOn') toggle('row-more', true);
       go(part === 'lines' ? 'lines' : 'plants');
     },
     right: () => {

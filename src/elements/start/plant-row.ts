@@ -48,6 +48,8 @@ export class PlantRow {
   /** Of pots and baskets: their mix, and whether rain reaches them. */
   mix: NonNullable<Container['mix']> = 'potting';
   isUnderRoof = false;
+  /** Part of what had been kept of the row could not be read. */
+  isKeptInPart = false;
   /** Why the row cannot be taken yet. */
   refused: 'size-missing' | 'size-not-read' | undefined = undefined;
 
@@ -131,6 +133,7 @@ export class PlantRow {
       lines: linesFor(usualWay(extent, container !== undefined), extent, plan.units),
       assumed: [
         ...(this.need === undefined ? (['need'] as const) : []),
+        ...(this.need?.kind === 'crop' && this.from === '' ? (['plantedOn'] as const) : []),
         ...(size.isSpreadListed === true ? (['extent'] as const) : []),
         'lines',
       ],
@@ -157,18 +160,28 @@ export class PlantRow {
     },
   ): Edit {
     const at = { zone: zoneBefore, planting: before.id };
-    const { assumed, ...size } = resized(before, change, plan.units);
-    const told = assumed?.filter((part) => part !== 'need' || change.need === before.need);
+    const { assumed: _, ...size } = resized(before, change, plan.units);
     const inGround = changed<NonNullable<PlanPlanting['inGround']>>(before.inGround ?? {}, {
       from: this.from || undefined,
     });
     const own = {
-      ...{ ...change, ...size, ...(told && { assumed: told }) },
+      ...{ ...change, ...size, assumed: this.#assumedAfter(before, change) },
       inGround: Object.keys(inGround).length === 0 ? undefined : inGround,
     };
     const edits: Edit[] = [{ type: 'change-planting', ...at, change: own }];
     if (zone !== zoneBefore) edits.push({ type: 'move-planting', ...at, toZone: zone });
     return { type: 'together', edits };
+  }
+
+  /** What stays assumed, and the day of a crop that was chosen without one. */
+  #assumedAfter(before: PlanPlanting, { need, extent }: Pick<PlanPlanting, 'need' | 'extent'>) {
+    const { assumed = [] } = before;
+    const kept = assumed.filter(
+      (part) => part === 'lines' || (part === 'extent' ? extent === before.extent : need === before.need),
+    );
+    const isDayNew = need !== before.need && need.kind === 'crop' && this.from === '';
+    const all = isDayNew ? ([...kept, 'plantedOn'] as const) : kept;
+    return all.length > 0 ? all : undefined;
   }
 }
 

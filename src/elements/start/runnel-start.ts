@@ -2,7 +2,6 @@ import type { PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { IsoDate } from '../../engine/calendar.ts';
 import { LateElement } from '../shared/late-element.ts';
-import type { RowText } from './plant-row.ts';
 import type { StartBody } from './start-body.ts';
 import { StartStepEvent } from './start-step-event.ts';
 import type { ShownStep, StepOrSeason } from './start-steps.ts';
@@ -40,11 +39,11 @@ export class RunnelStart extends LateElement<StartBody> {
   @property({ attribute: false }) isKept = false;
 
   /**
-   * What was typed of a row when the page was left, until it stands there again.
+   * What was kept of a row when the page was left, until it stands there again; whatever it is.
    *
    * @internal
    */
-  keptRow: RowText | undefined;
+  keptRow: unknown;
 
   protected override readonly lateWords = 'start';
 
@@ -70,6 +69,17 @@ export class RunnelStart extends LateElement<StartBody> {
    */
   tellStep(): void {
     this.dispatchEvent(new StartStepEvent(this.step, this.body?.rowText ?? this.keptRow));
+  }
+
+  /**
+   * Shows a row again that was being typed when the page was left.
+   *
+   * @internal
+   */
+  takeRow(kept: unknown): void {
+    if (kept === undefined) return;
+    this.keptRow = kept;
+    this.requestUpdate();
   }
 
   protected override async fetchBody(): Promise<StartBody> {

@@ -2,6 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { startWords } from '../../language/en/start.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { readerFor } from '../../language/reader.ts';
+import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { FormController } from '../garden/form-controller.ts';
 import { gardenStyles } from '../garden/runnel-garden.styles.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -12,6 +13,7 @@ import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { assumedOfStep } from './assumed-items.ts';
 import { DRAWINGS, drawingStyles } from './drawings.data.ts';
+import { keptRowFrom } from './kept-row.ts';
 import { laterStepsStyles } from './later-steps.styles.ts';
 import { PlantRow, type RowText } from './plant-row.ts';
 import { startStyles } from './runnel-start.styles.ts';
@@ -67,6 +69,7 @@ export class StartBody {
       return waitingTemplate(view);
     this.#forgetOtherPlan(view.documentId);
     const { plan, season, readOnly } = view;
+    if (plan !== undefined) this.#takeKeptRow(plan);
     const { step } = this.#host;
     if (plan === undefined || season === undefined || step === 'begin') {
       return html`<div class="begin">${view.status === 'failed' && plan === undefined ? waitingTemplate(view) : nothing}${beginTemplate({ host: this.#host, plan, reader: readingOf(view), readOnly })}</div>`;
@@ -103,9 +106,15 @@ export class StartBody {
       this.#host.leftStep = undefined;
     }
     this.#documentId = documentId;
-    if (documentId === undefined || this.#host.keptRow === undefined) return;
-    Object.assign(this.#row, this.#host.keptRow);
+  }
+
+  /** Whoever has begun another row by then goes on with that. */
+  #takeKeptRow({ zones }: Plan): void {
+    const { keptRow } = this.#host;
     this.#host.keptRow = undefined;
+    if (keptRow === undefined || this.#row.text !== undefined || this.#row.editing !== undefined) return;
+    const { row, isWhole } = keptRowFrom(keptRow, zones);
+    Object.assign(this.#row, row, { isKeptInPart: !isWhole });
   }
 
   #toggle(id: string, open: boolean): void {

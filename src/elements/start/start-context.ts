@@ -4,7 +4,7 @@ import type { AssumedOfPlan } from '../../plan/schema/plan-schema.ts';
 import type { FormContext } from '../garden/form-context.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import type { Drawing } from './drawings.data.ts';
-import type { PlantRow, RowText } from './plant-row.ts';
+import type { PlantRow } from './plant-row.ts';
 import type { ShownStep, StepOrSeason } from './start-steps.ts';
 
 /** The element whose content the steps are. */
@@ -15,7 +15,7 @@ export interface StartHost extends LitElement {
   /** That which was left for the ways to begin. */
   leftStep: StepOrSeason | undefined;
   readonly isKept: boolean;
-  keptRow: RowText | undefined;
+  keptRow: unknown;
   tellStep(): void;
 }
 

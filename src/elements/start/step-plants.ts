@@ -1,6 +1,7 @@
 /** Step 4: what grows, a row each that is quick to type. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { dayNumber } from '../../engine/calendar.ts';
 import { WATER_USE_CLASSES } from '../../engine/plants/water-use-classes.data.ts';
 import { MIX_IDS } from '../../engine/soil/potting-mixes.data.ts';
 import { toSi } from '../../engine/units.ts';
@@ -50,7 +51,7 @@ function rowTemplate(context: StartContext, zone: PlanZone, planting: PlanPlanti
   return html`<li>
     <b>${planting.name}</b>
     <span>${sizeText(planting, reader)}</span>
-    <span class="quiet">${needText(planting.need, reader)} ${assumedTag(context, planting.assumed?.includes('need') === true)}</span>
+    <span class="quiet">${needText(planting.need, reader)}${plantedText(planting, context)} ${assumedTag(context, planting.assumed?.some((part) => part === 'need' || part === 'plantedOn') === true)}</span>
     ${plan.zones.length > 1 ? html`<span class="quiet">${zone.name}</span>` : nothing}
     <span class="does">
       <button class="plain" aria-label=${say.change(planting.name)} @click=${change}>${say.changeShort}</button>
@@ -58,6 +59,12 @@ function rowTemplate(context: StartContext, zone: PlanZone, planting: PlanPlanti
       <button class="plain" aria-label=${say.remove(planting.name)} @click=${() => form.send('rows', '', { type: 'remove-planting', ...at })}>${say.removeShort}</button>
     </span>
   </li>`;
+}
+
+/** Of a crop: its water goes by the day on which it was planted. */
+function plantedText({ need }: PlanPlanting, { reader, format }: StartContext): string {
+  if (need.kind !== 'crop') return '';
+  return `, ${startWords(reader.language).plants.plantedFrom(format, dayNumber(need.plantedOn))}`;
 }
 
 async function focusRow({ host }: StartContext): Promise<void> {
@@ -115,6 +122,7 @@ function typingTemplate(context: StartContext): TemplateResult {
       }</div>
     <div class="wide">
       ${refusal('rows', context)}
+      <div role="status">${row.isKeptInPart ? html`<p class="refused">${say.keptInPart}</p>` : nothing}</div>
       <p class="help">${plantSays(context)}</p>
       <p class="help">${sizeSays(context)}</p>
     </div>
@@ -122,8 +130,8 @@ function typingTemplate(context: StartContext): TemplateResult {
     <div class="wide">${fold(
       context,
       'row-more',
-      say.plantedLater,
-      '',
+      say.planted,
+      plantedSays(context),
       () => html`<div class="field"><label><span class="label">${say.from.label}</span>
       <input type="date" name="row-from" ?data-runnel-kept=${host.isKept} .value=${live(row.from)} @change=${changed(
         (text) => {
@@ -132,6 +140,15 @@ function typingTemplate(context: StartContext): TemplateResult {
       )} /></label><p class="help">${say.from.help}</p></div>`,
     )}</div>
   </form>`;
+}
+
+/** What holds while no day is typed. */
+function plantedSays({ plan, reader, format, row }: StartContext): string {
+  const say = startWords(reader.language);
+  const before = row.editing?.before.need;
+  const own = before !== undefined && before === row.need && before.kind === 'crop' ? before.plantedOn : undefined;
+  const from = say.plants.plantedFrom(format, dayNumber(row.from || own || plan.season.firstDay));
+  return row.from === '' && own === undefined ? `${from}, ${say.assumed}` : from;
 }
 
 /** What the size that is typed comes to. */

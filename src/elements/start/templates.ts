@@ -119,7 +119,8 @@ function zone(
 
 function planting<Size extends Extent>(id: string, name: string, need: PlanNeed, extent: Size) {
   const lines = linesFor(usualWay(extent, false), extent, 'us');
-  return { id, name, need, extent, lines, assumed: ['need', 'extent', 'lines'] } as const;
+  const day = need.kind === 'crop' ? (['plantedOn'] as const) : [];
+  return { id, name, need, extent, lines, assumed: ['need', ...day, 'extent', 'lines'] } as const;
 }
 
 /** The same in pots or baskets, as wide as its plants. */

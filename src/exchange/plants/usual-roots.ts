@@ -20,6 +20,9 @@ const ROOTS_OF_KIND: Readonly<Record<PlantKind, RootsId | undefined>> = {
   indoor: undefined,
 };
 
+/** Every kind of plant. */
+export const PLANT_KINDS = Object.keys(ROOTS_OF_KIND) as readonly PlantKind[];
+
 /** In m; undefined where the pot decides. */
 export function usualRootDepthM(kind: PlantKind): number | undefined {
   const id = ROOTS_OF_KIND[kind];

@@ -26,7 +26,9 @@ export const gardenZones = {
     /** `size`: as it is typed; flow in L/min. */
     flows: ({ quantity }: Format, size: string, flowLpm: number) => `${size}, ${quantity(flowLpm, 'supplyFlow')}`,
     assumed: ({ list }: Format, parts: readonly string[]) => `Assumed: ${list(parts)}`,
-    parts: { need: 'water use', extent: 'size', lines: 'lines' },
+    parts: { need: 'water use', plantedOn: 'planting day', extent: 'size', lines: 'lines' },
+    /** `first`: the planting at which it stands in full. */
+    asAt: (first: string) => `The same as at ${first}.`,
     right: 'What is assumed is right',
   },
   /** Flow in L/h, rate in mm/h. */

@@ -180,7 +180,10 @@ export const start = {
     removeShort: 'Remove',
     list: 'Plantings',
     none: 'Nothing yet. Type the first one.',
-    plantedLater: 'Planted later in the season',
+    planted: 'Day of planting',
+    plantedFrom: ({ day }: Format, from: number) => `from ${day(from)}`,
+    /** Part of what was stored of a row could not be read. */
+    keptInPart: 'What you had typed here could not be read in full. Check this row before you add it.',
   },
   lines: {
     title: 'How does it get its water?',
@@ -264,7 +267,7 @@ export const start = {
     changeOf: (what: string) => `Change: ${what}`,
     right: 'That is right',
     rightOf: (what: string) => `That is right: ${what}`,
-    of: { need: 'water use', extent: 'size', lines: 'line' },
+    of: { need: 'water use', plantedOn: 'planting day', extent: 'size', lines: 'line' },
     season: ({ days }: Format, first: number, last: number) => days(first, last, 'full'),
     flow: ({ quantity }: Format, flowLpm: number) => quantity(flowLpm, 'supplyFlow'),
     zones: ({ count }: Format, zones: number) => count(zones, { one: 'zone', other: 'zones' }),

@@ -1,5 +1,7 @@
 /** What a plan assumed goes as soon as somebody gives another value, whatever it was before. */
+import { sameData } from '../same-data.ts';
 import type { AssumedOfPlan, Plan, PlanPlanting, PlanZone } from '../schema/plan-schema.ts';
+import type { AssumedOfPlanting } from '../schema/planting.ts';
 import { changed } from './change.ts';
 import type { Edit } from './edit.ts';
 
@@ -15,6 +17,13 @@ const PARTS: Readonly<Record<AssumedOfPlan, (plan: Plan) => unknown>> = {
   window: ({ supply }) => supply?.window,
 };
 
+const PARTS_OF_PLANTING: Readonly<Record<AssumedOfPlanting, (planting: PlanPlanting) => unknown>> = {
+  need: ({ need }) => (need.kind === 'crop' ? { ...need, plantedOn: undefined } : need),
+  plantedOn: ({ need }) => (need.kind === 'crop' ? need.plantedOn : undefined),
+  extent: ({ extent }) => extent,
+  lines: ({ lines }) => lines,
+};
+
 /** The plan after an edit, without the assumptions that it has replaced by what somebody gave. Those that it names itself stay. */
 export function withoutReplacedAssumptions(before: Plan, after: Plan, edit: Edit): Plan {
   const { assumed } = after;
@@ -22,12 +31,20 @@ export function withoutReplacedAssumptions(before: Plan, after: Plan, edit: Edit
   const told = kept?.length === assumed?.length ? after : changed(after, { assumed: kept?.length ? kept : undefined });
   if (before.zones === after.zones) return told;
   const plantings = new Map(before.zones.flatMap((zone) => zone.plantings.map((planting) => [planting.id, planting])));
-  const zones = told.zones.map((zone) => toldZone(zone, plantings));
+  const named = new Set(plantingsThatName(edit));
+  const isTold = ({ id }: PlanPlanting) => !named.has(id);
+  const zones = told.zones.map((zone) => toldZone(zone, plantings, isTold));
   return zones.every((zone, index) => zone === told.zones[index]) ? told : { ...told, zones };
 }
 
-function toldZone(zone: PlanZone, before: ReadonlyMap<string, PlanPlanting>): PlanZone {
-  const plantings = zone.plantings.map((planting) => toldPlanting(planting, before.get(planting.id)));
+function toldZone(
+  zone: PlanZone,
+  before: ReadonlyMap<string, PlanPlanting>,
+  isTold: (planting: PlanPlanting) => boolean,
+): PlanZone {
+  const plantings = zone.plantings.map((planting) =>
+    isTold(planting) ? toldPlanting(planting, before.get(planting.id)) : planting,
+  );
   return plantings.every((planting, index) => planting === zone.plantings[index]) ? zone : { ...zone, plantings };
 }
 
@@ -35,8 +52,14 @@ function toldPlanting(planting: PlanPlanting, before: PlanPlanting | undefined):
   const { assumed } = planting;
   if (assumed === undefined || before === undefined || assumed !== before.assumed || planting === before)
     return planting;
-  const kept = assumed.filter((part) => planting[part] === before[part]);
+  const kept = assumed.filter((part) => sameData(PARTS_OF_PLANTING[part](planting), PARTS_OF_PLANTING[part](before)));
   return kept.length === assumed.length ? planting : changed(planting, { assumed: kept.length > 0 ? kept : undefined });
+}
+
+/** The ids of those of which an edit itself says what is assumed. */
+function plantingsThatName(edit: Edit): readonly string[] {
+  if (edit.type === 'together') return edit.edits.flatMap(plantingsThatName);
+  return edit.type === 'change-planting' && 'assumed' in edit.change ? [edit.planting] : [];
 }
 
 function namesAssumed(edit: Edit): boolean {

@@ -17,7 +17,9 @@ const MOST_LINES = 100;
 export const MOST_PLANTINGS = 1000;
 
 /** What of a planting can stand there without anybody having said so. */
-export const ASSUMED_OF_PLANTING = ['need', 'extent', 'lines'] as const;
+export const ASSUMED_OF_PLANTING = ['need', 'plantedOn', 'extent', 'lines'] as const;
+
+export type AssumedOfPlanting = (typeof ASSUMED_OF_PLANTING)[number];
 
 const factor = (kind: 'species' | 'density' | 'microclimate') => {
   const { min, max } = landscapeFactorRange(kind);

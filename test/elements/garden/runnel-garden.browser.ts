@@ -11,7 +11,7 @@ import { gardenPlace } from '../../../src/language/en/garden-place.ts';
 import { sizes } from '../../../src/language/en/sizes.ts';
 import { formatFor } from '../../../src/language/format/format.ts';
 import { readerFor } from '../../../src/language/reader.ts';
-import { mixedGarden } from '../../support/small-plans.ts';
+import { mixedGarden, tomatoes } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
 
@@ -116,6 +116,20 @@ describe('runnel-garden', () => {
     if (zone === undefined) throw new Error('there is no zone');
     expect(zoneFigure(zone, 'minutes', 13)).to.be.greaterThan(0);
     expect(zoneFigure(zone, 'litres', 13)).to.be.greaterThan(0);
+  });
+
+  it('says once, at the first of them, what is wrong with several plantings of a zone for one cause', async () => {
+    const dry = ['Thyme', 'Sage', 'Mint'].map((name) => tomatoes({ id: name.toLowerCase(), name, lines: [] }));
+    const [beds] = mixedGarden().zones;
+    if (beds === undefined) throw new Error('there is no zone');
+    const page = await shown(
+      mixedGarden({ zones: [{ ...beds, rule: undefined, plantings: dry }], choices: undefined }),
+    );
+    await open(page, beds.name);
+    await until(() => all(page, '.wrong').length === 3, 'all three say what is wrong');
+    const [first, ...others] = all(page, '.wrong').map(({ textContent }) => textContent ?? '');
+    expect(first).to.match(/Thyme.*Sage.*Mint/);
+    for (const other of others) expect(other.replaceAll(/[\u2066-\u2069]/g, '')).to.equal('The same as at Thyme.');
   });
 
   it('refuses a number out of range at its field, in words, and loses nothing typed elsewhere', async () => {

@@ -112,7 +112,7 @@ async function build(page: Page, hands: Hands): Promise<void> {
   await add('Border', '4 x 30 ft');
   await add('Hedge', '1 row 140 ft');
   await add('Late bed', '3 x 8 ft', async () => {
-    await hands.press(hands.saying('Planted later in the season'));
+    await hands.press(hands.saying('Day of planting'));
     await hands.type('row-from', '06142027');
   });
   await add('Shrubs', '9 x 3 ft across', () => hands.choose('row-zone', 'Zone 2'));

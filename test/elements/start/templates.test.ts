@@ -22,7 +22,10 @@ for (const units of ['us', 'metric'] as const) {
       expect(plan.assumed).toContain('climate');
       const plantings = plan.zones.flatMap((zone) => zone.plantings);
       expect(plantings.length).toBeGreaterThan(2);
-      for (const { assumed } of plantings) expect(assumed).toEqual(['need', 'extent', 'lines']);
+      for (const { assumed, need } of plantings) {
+        const day = need.kind === 'crop' ? ['plantedOn'] : [];
+        expect(assumed).toEqual(['need', ...day, 'extent', 'lines']);
+      }
       for (const zone of computeSeason(plan).zones) {
         const litres = Array.from({ length: plan.season.weeks }, (_, week) => zoneFigure(zone, 'litres', week));
         expect(Math.max(...litres)).toBeGreaterThan(0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
-import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
+import type { Plan, PlanPlanting } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
 const assumed = (plan: Plan, parts: Plan['assumed']) => applyEdit(plan, { type: 'set-assumed', assumed: parts });
@@ -49,5 +49,27 @@ describe('what was assumed', () => {
     expect(sized.zones[0]?.plantings[0]?.assumed).toEqual(['lines']);
     const laid = applyEdit(sized, { type: 'change-planting', ...at, change: { lines: [] } });
     expect(laid.zones[0]?.plantings[0]).not.toHaveProperty('assumed');
+  });
+
+  it('of a crop is told apart: what grows, and the day on which it was planted', () => {
+    const crop = { kind: 'crop', crop: 'tomato', plantedOn: '2027-05-10' } as const;
+    const at = { zone: plan.zones[0]?.id ?? '', planting: plan.zones[0]?.plantings[0]?.id ?? '' };
+    const change = (from: Plan, what: Partial<PlanPlanting>) =>
+      applyEdit(from, { type: 'change-planting', ...at, change: what });
+    const begun = change(plan, { need: crop, assumed: ['need', 'plantedOn'] });
+    const assumedIn = (from: Plan) => from.zones[0]?.plantings[0]?.assumed;
+    expect(assumedIn(begun)).toEqual(['need', 'plantedOn']);
+    expect(assumedIn(change(begun, { need: { ...crop, plantedOn: '2027-05-20' } }))).toEqual(['need']);
+    expect(assumedIn(change(begun, { need: { ...crop, crop: 'lettuce' } }))).toEqual(['plantedOn']);
+    expect(assumedIn(change(begun, { need: { kind: 'class', class: 'low' } }))).toBeUndefined();
+  });
+
+  it('stays where the edit that fills it in says so, though it said the same before', () => {
+    const at = { zone: plan.zones[0]?.id ?? '', planting: plan.zones[0]?.plantings[0]?.id ?? '' };
+    const assumedLines = { lines: [], assumed: ['lines'] } as const;
+    const begun = applyEdit(plan, { type: 'change-planting', ...at, change: assumedLines });
+    const laid = { kind: 'solid', length: 3 } as const;
+    const again = applyEdit(begun, { type: 'change-planting', ...at, change: { ...assumedLines, lines: [laid] } });
+    expect(again.zones[0]?.plantings[0]).toMatchObject({ lines: [laid], assumed: ['lines'] });
   });
 });
