@@ -7,6 +7,7 @@ import { isWettedAlone } from './planting-demand.ts';
 import { plantingStateOf } from './planting-state.ts';
 import { isFilled } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT } from './season.ts';
+import { isAskingDay } from './week-outlook.ts';
 import { addTo, growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
 
 const ROUNDING_MM = 1e-9;
@@ -19,7 +20,7 @@ export function runDays(
   minutes: Float64Array,
   rainMm: Float64Array,
 ): void {
-  const { outlook, days, week, openMask, stores, parts } = member;
+  const { outlook, days, week, openMask, stores, parts, request } = member;
   const { soakedMm, netMmPerMinute, grossMmPerMinute, demand } = days;
   const { etcMm, rawMm, rest, share, rainFactor, isInContainer } = demand;
   const { start, last } = outlook;
@@ -48,6 +49,8 @@ export function runDays(
     if (ran > 0) {
       addTo(week, P.openDays, 1);
       addTo(week, P.irrigationGrossMm, ran * (grossMmPerMinute[day] as number));
+      const asked = day <= last && isAskingDay(outlook, day) ? request.minutesPerDay : 0;
+      addTo(week, P.unaskedMm, Math.max(0, ran - asked) * (netMmPerMinute[day] as number));
     }
     addTo(week, P.demandMm, etc);
     addTo(week, P.usedMm, stores.usedMm);
@@ -78,7 +81,7 @@ export function keepWeek(
   index: number,
   { timerStepMinutes }: Pick<GardenZone, 'timerStepMinutes'>,
 ): void {
-  const { figures, weeks, week, outlook, days, stores, limits, isRefill } = member;
+  const { figures, weeks, week, outlook, days, stores, limits, isRefill, parts } = member;
   const { first, end, start, last } = outlook;
   const { share, rest } = days.demand;
   const isInGround = first < end;
@@ -104,8 +107,8 @@ export function keepWeek(
   const stepMm = timerStepMinutes * netMmPerMinute;
   const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
   limits.missableMm = isRefill ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
-  limits.drainableMm =
-    stepMm * (week[P.openDays] as number) + days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
+  limits.roundedMm = stepMm * (week[P.openDays] as number) * parts;
+  limits.leachedMm = days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   week[P.state] = plantingStateOf(week, limits);
   for (let field = 0; field < PLANTING_FIELD_COUNT; field++) figures[field * weeks + index] = week[field] as number;
 }

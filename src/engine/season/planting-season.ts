@@ -39,6 +39,8 @@ export const PLANTING_FIELDS = {
   dryEndMm: 22,
   /** Depletion of the soil that roots grew into. */
   rootedMm: 23,
+  /** Irrigation beyond the minutes that it asked for, day by day: none on days that are no watering mornings of its own. */
+  unaskedMm: 24,
 } as const;
 
 export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;

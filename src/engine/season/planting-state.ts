@@ -20,8 +20,10 @@ export interface WeekLimits {
   isResting: boolean;
   /** Goal beyond which `missedMm` is short: what rounding to the timer's step may leave, mm; Infinity for a refill. */
   missableMm: number;
-  /** Irrigation that rounding to the timer's step may send below the roots, mm. */
-  drainableMm: number;
+  /** What rounding each run to the timer's step may bring too much, mm. */
+  roundedMm: number;
+  /** Irrigation that is to drain, and carry salt away, mm. */
+  leachedMm: number;
 }
 
 /** Share of the need that may be missed. */
@@ -34,7 +36,18 @@ export function plantingStateOf(week: Float64Array, limits: WeekLimits): number 
   if (!limits.isResting && isWanting(week, limits)) {
     return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
   }
-  return at(F.irrigationDrainedMm) > limits.drainableMm + LEAST_SHOWN_MM ? OVER : MET;
+  const wastedMm = wastedOf(at(F.irrigationDrainedMm), limits.leachedMm, at(F.unaskedMm));
+  return wastedMm > limits.roundedMm + LEAST_SHOWN_MM ? OVER : MET;
+}
+
+/**
+ * Irrigation that drained for nothing and that the planting had not asked for, mm: what its own number drains, where the week turns out
+ * otherwise than its morning expected or is uneven, nobody could have left away.
+ *
+ * Source: a rule of this kit.
+ */
+export function wastedOf(drainedMm: number, leachedMm: number, unaskedMm: number): number {
+  return Math.max(0, Math.min(drainedMm - leachedMm, unaskedMm));
 }
 
 function isWanting(week: Float64Array, limits: WeekLimits): boolean {

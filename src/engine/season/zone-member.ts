@@ -98,7 +98,7 @@ export function zoneMember(
     asksAlone: false,
     missedMm: 0,
     week: new Float64Array(PLANTING_FIELD_COUNT + 2),
-    limits: { rawMm: 0, depletionMm: 0, missableMm: 0, drainableMm: 0, isResting: false },
+    limits: { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
   };
 }
 

@@ -21,7 +21,7 @@ import {
 } from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
-import { drainedLitres, type LitresOf, lackingLitres, unmetLitres } from './trouble.ts';
+import { lackingLitres, type LitresOf, unmetLitres, wastedLitres } from './trouble.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
@@ -53,7 +53,7 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
   over: {
     candidates: overCandidates,
     problem: ({ drainedLitres: litres }: OverFigures) => litres,
-    ofPlanting: drainedLitres,
+    ofPlanting: wastedLitres,
   },
   'step-too-long': {
     candidates: stepTooLongCandidates,

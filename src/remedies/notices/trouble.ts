@@ -1,7 +1,8 @@
 /** How much plantings lack, or lose past their roots, over a season. Litres. */
-import { PLANTING_FIELDS as P, type PlantingSeason, type Season } from '../../engine/season/season.ts';
+import type { PlantingSeason, Season } from '../../engine/season/season.ts';
 import { weeksWhere } from '../../explain/notices/runs.ts';
 import { shortageIn } from '../../explain/notices/shortage.ts';
+import { wastedMm } from '../../explain/notices/waste.ts';
 
 export type LitresOf = (own: PlantingSeason) => number;
 
@@ -21,9 +22,10 @@ export const unmetLitres: LitresOf = (own) =>
     weeksWhere(own.weeks, () => true),
   ).unmetLitres;
 
-export const drainedLitres: LitresOf = (own) => {
+/** Irrigation that drained for nothing. */
+export const wastedLitres: LitresOf = (own) => {
   let mm = 0;
-  for (let week = 0; week < own.weeks; week++) mm += own.at(P.irrigationDrainedMm, week);
+  for (let week = 0; week < own.weeks; week++) mm += wastedMm(own, week);
   return own.planting.areaM2 * mm;
 };
 

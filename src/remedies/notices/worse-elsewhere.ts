@@ -6,7 +6,7 @@ import { NOTICE_REMEDIES } from './notice-remedies.ts';
 import { problemOf } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, Remedy, RemedyKind } from './remedy.ts';
-import { drainedLitres, lackingLitres, sumOver } from './trouble.ts';
+import { lackingLitres, sumOver, wastedLitres } from './trouble.ts';
 
 /** Kinds that bind the garden's hours and water as a whole. */
 const SUPPLY_KINDS = ['window-too-short', 'too-long', 'allowance-exceeded', 'tank-dry'] as const;
@@ -64,7 +64,7 @@ function othersLackMore(
   remedy: Remedy,
 ): boolean {
   const { ofPlanting } = NOTICE_REMEDIES[notice.kind];
-  const ids = ofPlanting === undefined || ofPlanting === drainedLitres ? [] : plantingsOf(notice);
+  const ids = ofPlanting === undefined || ofPlanting === wastedLitres ? [] : plantingsOf(notice);
   const lacking = (of: Season) => sumOver(of, lackingLitres, (id) => !ids.includes(id));
   const more = lacking(remedy.seasonWith) - lacking(season);
   const mended = ofPlanting === undefined ? 0 : (1 - remedy.remaining) * problemOf(notice);

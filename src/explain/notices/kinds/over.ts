@@ -11,6 +11,7 @@ import type { FoundNotice, OverFigures } from '../notice.ts';
 import { type PlantingWeeks, togetherOf } from '../planting-weeks.ts';
 import { weeksWhere } from '../runs.ts';
 import { computedMinutes } from '../timer-minutes.ts';
+import { wastedMm } from '../waste.ts';
 
 const OVER = STATES.indexOf('over');
 const RUN = MINUTES_ORIGINS.indexOf('run');
@@ -22,7 +23,7 @@ const GREAT_SHARE = 0.2;
 const LEAST_SHARE = 0.01;
 
 /**
- * Plantings whose irrigation drains away: one notice for each zone, and one for what was set by hand. A warning where it is at
+ * Plantings whose irrigation drains away unasked: one notice for each zone, and one for what was set by hand. A warning where it is at
  * least a fifth of all that is applied to them over the season, nothing where it is under a hundredth. A week of which anything was
  * really run is past and not told.
  */
@@ -59,12 +60,12 @@ function noticeOf(
     .filter(({ weeks }) => weeks.length > 0);
   if (members.length === 0) return [];
   const sum = (of: (member: PlantingWeeks) => number) => members.reduce((total, member) => total + of(member), 0);
-  const drainedLitres = sum(({ own, weeks }) => litresOf(own, P.irrigationDrainedMm, weeks));
-  const appliedLitres = sum(({ own, weeks }) => litresOf(own, P.irrigationGrossMm, weeks));
+  const drainedLitres = sum(({ own, weeks }) => litresOf(own, (week) => wastedMm(own, week), weeks));
+  const appliedLitres = sum(({ own, weeks }) => litresOf(own, applied(own), weeks));
   const seasonLitres = sum(({ own }) =>
     litresOf(
       own,
-      P.irrigationGrossMm,
+      applied(own),
       weeksWhere(own.weeks, () => true),
     ),
   );
@@ -79,6 +80,8 @@ function noticeOf(
   return [{ kind, severity, ...togetherOf(zone, members), figures }];
 }
 
-function litresOf(own: PlantingSeason, field: number, weeks: readonly number[]): number {
-  return own.planting.areaM2 * weeks.reduce((sum, week) => sum + own.at(field, week), 0);
+const applied = (own: PlantingSeason) => (week: number) => own.at(P.irrigationGrossMm, week);
+
+function litresOf(own: PlantingSeason, depthMm: (week: number) => number, weeks: readonly number[]): number {
+  return own.planting.areaM2 * weeks.reduce((sum, week) => sum + depthMm(week), 0);
 }

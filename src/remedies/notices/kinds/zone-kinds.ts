@@ -2,6 +2,7 @@
 import type { GardenZone } from '../../../engine/garden.ts';
 import { PLANTING_FIELDS as P, type Season, STATES } from '../../../engine/season/season.ts';
 import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
+import { wastedMm } from '../../../explain/notices/waste.ts';
 import { daysByMonth } from '../days-by-month.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
@@ -81,7 +82,7 @@ function sharesThatStay(season: Season, zoneId: string, ids: readonly string[]):
   for (const own of found?.plantings.filter(({ planting }) => ids.includes(planting.id)) ?? []) {
     for (let week = 0; week < own.weeks; week++) {
       if (own.at(P.state, week) !== OVER) continue;
-      const share = 1 - own.at(P.irrigationDrainedMm, week) / own.at(P.irrigationNetMm, week);
+      const share = 1 - wastedMm(own, week) / own.at(P.irrigationNetMm, week);
       shares.set(week, Math.min(share, shares.get(week) ?? 1));
     }
   }
