@@ -13,7 +13,7 @@
  */
 export { applicationRateMmPerHour } from './application/application-rate.ts';
 export { grossIrrigation, netMmPerMinute, runMinutes } from './application/run-time.ts';
-export { type DayNumber, weekdayOf } from './calendar.ts';
+export type { DayNumber } from './calendar.ts';
 export { extraterrestrialRadiation } from './climate/extraterrestrial-radiation.ts';
 export { hargreavesSamani } from './climate/hargreaves-samani.ts';
 export { type PenmanMonteithInputs, penmanMonteith } from './climate/penman-monteith.ts';

@@ -1,6 +1,6 @@
 /** The plan: its document, its defaults, reading, edits and history, and the way to the engine. */
 
-export { addDays, dayNumber, type IsoDate, isIsoDate, isoDate } from '../engine/calendar.ts';
+export { addDays, dayNumber, type IsoDate, isIsoDate, isoDate, weekdayOf } from '../engine/calendar.ts';
 export { ROOF_SURFACES, type RoofSurface } from '../engine/supply/roof-surfaces.data.ts';
 export { fromSi, QUANTITIES, type Quantity, toSi, type Unit, type UnitSystem, unitOf } from '../engine/units.ts';
 export { computeSeason } from './compute-season.ts';

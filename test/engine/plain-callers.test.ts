@@ -1,6 +1,6 @@
 /** Formulas called by plain JavaScript, which no compiler stops: none of them gives NaN. */
 import { describe, expect, it } from 'vitest';
-import { addDays, dayNumber, isIsoDate, isoDate } from '../../src/engine/calendar.ts';
+import { addDays, dayNumber, isIsoDate, isoDate, weekdayOf } from '../../src/engine/calendar.ts';
 import { rootDepthM } from '../../src/engine/ground/index.ts';
 import * as engine from '../../src/engine/index.ts';
 import * as line from '../../src/engine/line/index.ts';
@@ -53,7 +53,7 @@ const TAKEN: Readonly<Record<string, Arguments>> = {
   velocityMs: [{ flowLph: 100, insideDiameterMm: 13 }],
 };
 
-const calendar = { addDays, dayNumber, isIsoDate, isoDate };
+const calendar = { addDays, dayNumber, isIsoDate, isoDate, weekdayOf };
 const formulas = { ...engine, ...line, ...calendar, rootDepthM, fromSi, toSi, unitOf } as unknown as Readonly<
   Record<string, (...given: Arguments) => unknown>
 >;

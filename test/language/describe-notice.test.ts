@@ -156,12 +156,12 @@ const SENTENCES: readonly Sentence[] = [
   [
     'over',
     { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3, seasonLitres: gal(500) },
-    '30% of its water drains past the roots: 30 gal of 100 gal.',
+    '30% of its water is too much and drains past the roots: 30 gal of 100 gal.',
   ],
   [
     'over-by-hand',
     { drainedLitres: gal(30), appliedLitres: gal(100), drainedShare: 0.3, seasonLitres: gal(500) },
-    '30% of its water drains past the roots: 30 gal of 100 gal. More was set by hand than computed.',
+    '30% of its water is too much and drains past the roots: 30 gal of 100 gal. More was set by hand than computed.',
   ],
   [
     'step-too-long',

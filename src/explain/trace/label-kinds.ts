@@ -181,6 +181,7 @@ interface CheckLabels {
   readonly 'unmet-demand': unknown;
   readonly missed: unknown;
   readonly 'rounding-lack': unknown;
+  readonly unasked: unknown;
   readonly 'rounding-excess': unknown;
   readonly litres: unknown;
   readonly 'rain-litres': unknown;

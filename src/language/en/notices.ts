@@ -43,7 +43,7 @@ function leftBehind({ duration }: Format, { minutesAsked, minutesPerDay }: LeftB
 const LEAST_SHARE = 0.01;
 
 function drains({ quantity, percent }: Format, { drainedLitres, appliedLitres, drainedShare }: OverFigures): string {
-  return `${percent(drainedShare)} of its water drains past the roots: ${quantity(drainedLitres, 'volume')} of ${quantity(appliedLitres, 'volume')}.`;
+  return `${percent(drainedShare)} of its water is too much and drains past the roots: ${quantity(drainedLitres, 'volume')} of ${quantity(appliedLitres, 'volume')}.`;
 }
 
 const told = (matter: string, cause: string) => `${matter} ${cause}`;

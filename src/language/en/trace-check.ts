@@ -29,7 +29,7 @@ const IRRIGATION_STAYED = 'The irrigation that stayed where roots can reach it.'
 const STATES: Readonly<Record<State, string>> = {
   dry: 'Dry: the week ends with the soil drier than the plants can bear.',
   short: 'Short: on some day the plants could not use all they would, or the week’s watering brought too little.',
-  over: 'Overwatered: irrigation drained past the roots, more than rounding the minutes explains.',
+  over: 'Overwatered: irrigation that the plants had not asked for drained past the roots, more than rounding the minutes explains.',
   met: 'Met: the plants had what they need, and nothing to speak of was wasted.',
   closed: 'Closed: the zone was closed for the week by hand.',
   off: 'Off: nothing is in the ground.',
@@ -37,7 +37,8 @@ const STATES: Readonly<Record<State, string>> = {
 
 const ELSE =
   'else short where demand went unmet, a refill is still due, or more is missed than a tenth of the need and than rounding explains; ' +
-  'else overwatered where more irrigation drained than rounding and leaching explain; else met; at rest met or overwatered; ' +
+  'else overwatered where more irrigation drained than leaching explains, and more came than was asked for, both by more than rounding explains; ' +
+  'else met; at rest met or overwatered; ' +
   'below 0.05 mm no difference counts';
 
 export const traceCheck = {

@@ -222,6 +222,7 @@ export const traceLabels = {
   'unmet-demand': 'Demand less water used',
   missed: 'Missed by the last watering',
   'rounding-lack': 'What rounding to the timer’s step can bring too little',
+  unasked: 'Irrigation beyond what the planting asked for',
   'rounding-excess': 'What rounding to the timer’s step can bring too much',
   litres: 'Water applied',
   'rain-litres': 'Rain that fell',

@@ -221,8 +221,8 @@ const missed: Formula = (given) => {
 
 const state: Formula = (given) => {
   if (given.numOr('ground-days', 1) === 0) return 'off';
-  const drainable = given.num('rounding-excess') + given.numOr('leaching-depth', 0);
-  const over = given.num('irrigation-drained') > drainable + 0.05 ? 'over' : 'met';
+  const wasted = Math.min(given.num('irrigation-drained') - given.numOr('leaching-depth', 0), given.num('unasked'));
+  const over = wasted > given.num('rounding-excess') + 0.05 ? 'over' : 'met';
   if (given.code('resting') === 'yes') return over;
   const end =
     given.variant === 'part' ? Math.min(...given.by('day-part-end', 'part').values()) : given.num('depletion-end');

@@ -51,7 +51,7 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
 }
 
 function stateStep(cell: PlantingCell): TraceStep {
-  const { at, ground, days: of, dayOf, zone } = cell;
+  const { at, ground, days: of, dayOf, zone, parts } = cell;
   const last = ground.end - 1;
   const state = STATES[at('state')] as State;
   const stepMm = zone.timerStepMinutes * (of.netMmPerMinute[last] as number);
@@ -67,7 +67,8 @@ function stateStep(cell: PlantingCell): TraceStep {
       ...(of.demand.rest?.[last] ? [input('resting', code('answer', 'yes'))] : []),
       ...goalInputs(cell, stepMm),
       input('irrigation-drained', depth(at('irrigationDrainedMm'))),
-      input('rounding-excess', depth(stepMm * at('openDays'))),
+      input('unasked', depth(at('unaskedMm'))),
+      input('rounding-excess', depth(stepMm * at('openDays') * parts)),
       ...(of.demand.leachingFraction === 0
         ? []
         : [input('leaching-depth', depth(of.demand.leachingFraction * at('irrigationNetMm')))]),
