@@ -39,6 +39,8 @@ export interface DayRecord extends DayBalance {
   readonly irrigationMm: number;
   /** Whether it was the week's last watering of the planting. */
   readonly isLast: boolean;
+  /** Of `irrigationMm`, what its line brought in more minutes than it asked for that morning. */
+  readonly unaskedMm: number;
   /** What its morning knew would be missing of the goal of a planting that is kept, after the last watering; else 0. */
   readonly missedMm: number;
   readonly isShort: boolean;
@@ -63,6 +65,8 @@ export class PlantingCourse {
   /** Behind a shut-off: the filling that the week's first watering morning expects. */
   filling: ExpectedFilling | undefined;
 
+  /** Minutes that it asks for today: 0 on a day that is no watering morning, or no morning of its own. */
+  private askedToday = 0;
   private ground: Depletion;
   /** At the start of the day, over all of the ground. */
   private startMm = 0;
@@ -215,6 +219,11 @@ export class PlantingCourse {
     );
   }
 
+  /** On a watering morning of its own, once it has asked: what stands, be it asked anew or before. */
+  noteAsked(): void {
+    this.askedToday = this.requests.at(-1) ?? 0;
+  }
+
   /** Depletion to have at the end of the week's last watering, as it is known on a morning of the week. */
   goalOn(morning: number): number {
     const last = this.lastWatering(morning);
@@ -290,6 +299,7 @@ export class PlantingCourse {
 
   /** Its roots reach new soil in the morning, before anybody looks. */
   beginDay(day: number): void {
+    this.askedToday = 0;
     this.startMm = overAll(this.stores, this.ground);
     this.ground = rooted(this.ground, this.facts.days[day]?.rootedMm ?? 0);
   }
@@ -320,7 +330,8 @@ export class PlantingCourse {
     const isLast = day === this.lastWatering(day);
     const missedMm = isLast && this.facts.planting.watering === 'keep' ? this.missedOn(day, irrigationMm) : 0;
     const isShort = !facts.isResting && isShortOn(facts, stores, start, balance, this.ties);
-    const record = { day, facts, startMm, start, isOpen, minutes, irrigationMm, isLast, missedMm, isShort };
+    const unaskedMm = Math.max(0, minutes - this.askedToday) * facts.netMmPerMinute;
+    const record = { day, facts, startMm, start, isOpen, minutes, irrigationMm, unaskedMm, isLast, missedMm, isShort };
     this.records.push({ ...balance, ...record });
     this.ground = balance.end;
     // A filling counts when it is brought, though the plants use some of it on the same day.

@@ -23,7 +23,7 @@ export function plantingWeekFigures(
   return {
     ...depths,
     ...volumesOf(depths, course.facts.planting.areaM2),
-    state: stateOf(zone, course, depths, ties),
+    state: stateOf(zone, run, course, { depths, ties }),
   };
 }
 
@@ -40,6 +40,7 @@ function depthsOf(zone: GardenZone, run: ZoneWeekRun, course: PlantingCourse): D
     irrigationGrossMm: sum(({ minutes, facts }) => minutes * facts.grossMmPerMinute),
     irrigationNetMm: sum(({ irrigationMm }) => irrigationMm),
     irrigationDrainedMm: sum(({ irrigationDrainedMm }) => irrigationDrainedMm),
+    unaskedMm: sum(({ unaskedMm }) => unaskedMm),
     depletionStartMm: records[0]?.startMm ?? 0,
     depletionEndMm: endOf(course),
     wettedEndMm: records.at(-1)?.end.wettedMm ?? 0,
@@ -116,7 +117,12 @@ function volumesOf(depths: Depths, areaM2: number): Volumes {
 }
 
 /** Worst first, as the season's layout words it. One that rests at the week's end is neither dry nor short. */
-function stateOf(zone: GardenZone, course: PlantingCourse, depths: Depths, ties: NearTies): State {
+function stateOf(
+  zone: GardenZone,
+  { runsADay }: ZoneWeekRun,
+  course: PlantingCourse,
+  { depths, ties }: { readonly depths: Depths; readonly ties: NearTies },
+): State {
   const last = course.records.at(-1)?.facts;
   if (last === undefined) return 'off';
   const isSeen = (mm: number, limit = 0) => ties.isAbove(mm, limit + UNSEEN_MM);
@@ -126,9 +132,10 @@ function stateOf(zone: GardenZone, course: PlantingCourse, depths: Depths, ties:
     if (isSeen(depths.demandMm - depths.usedMm)) return 'short';
     if (isLeftShort(zone, course, depths, isSeen)) return 'short';
   }
-  // Rounded up, a run may bring nearly a step too much; and what washes salt away is to drain.
+  // What drained though nobody asked for it; what washes salt away is to drain. Each of a day's runs may be rounded up by nearly a step.
   const meantMm = course.facts.leachingFraction * depths.irrigationNetMm;
-  return isSeen(depths.irrigationDrainedMm, stepMm * depths.openDays + meantMm) ? 'over' : 'met';
+  const wastedMm = Math.min(depths.unaskedMm, depths.irrigationDrainedMm - meantMm);
+  return isSeen(wastedMm, stepMm * depths.openDays * runsADay) ? 'over' : 'met';
 }
 
 /** Whether it got too little of what it asked for. */

@@ -153,6 +153,7 @@ export class ZoneCourse {
     const anew = there.filter((course) => isNews || course.mustAskAnew() || course.asksByMorning(hasHeard));
     const firsts = there.filter(({ requests }) => requests.length === 0);
     for (const course of anew) course.ask(day, hasHeard);
+    for (const course of there) course.noteAsked();
     const asking = there.map((course) => course.asking(day));
     const deciders = decidersOf(zone, asking).map(({ id }) => id);
     const decides = ({ facts }: PlantingCourse) => deciders.includes(facts.planting.id);
