@@ -4,13 +4,19 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { ObservedWeather } from '../../../src/engine/garden.ts';
-import { plantingWeek } from '../../../src/engine/season/planting-week.ts';
+import { type PlantingWeek, plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { PlantingSeason } from '../../../src/engine/season/season.ts';
 import { FIRST_DAY, type PlantingChange, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
-function bedWith(minutes: number, change: PlantingChange = {}, days: ObservedWeather['days'] = new Map()) {
-  const zone = plainZone({ plantings: [plainPlanting(change)], choices: new Map([[0, { minutes }]]) });
+/** Without minutes: those that are computed. */
+function bedWith(
+  minutes: number | undefined,
+  change: PlantingChange = {},
+  days: ObservedWeather['days'] = new Map(),
+): PlantingWeek {
+  const choices = new Map(minutes === undefined ? [] : [[0, { minutes }]]);
+  const zone = plainZone({ plantings: [plainPlanting(change)], choices });
   return plantingWeek(
     runSeason(plainGarden([zone], { observed: { days, weeks: new Map() } })).zones[0]?.plantings[0] as PlantingSeason,
     0,
@@ -38,6 +44,38 @@ describe('a week’s state', () => {
   ] as const)('is %s', (_, minutes, state, missedMm) => {
     expect(bedWith(minutes).state).toBe(state);
     expect(bedWith(minutes).missedMm).toBeCloseTo(missedMm, 9);
+  });
+
+  it('is met where what drains is what it asked for itself, over where more comes', () => {
+    // In the ground from the fourth day: 7.5 mm go from then until the seventh is watered, which asks for 93.75 min on both days. On the
+    // fourth 2.5 of 7.52 mm are used.
+    const fromFourth = { from: FIRST_DAY + 3 };
+    const asked = bedWith(undefined, fromFourth);
+    expect(asked).toMatchObject({ state: 'met', openDays: 2 });
+    expect(asked.irrigationDrainedMm).toBeCloseTo(2 * 94 * 0.08 - 10, 9);
+    expect(asked.unaskedMm).toBeCloseTo(2 * 0.25 * 0.08, 9);
+    // Two steps and 0.05 mm are 0.21 mm.
+    const more = bedWith(2 * 96, fromFourth);
+    expect(more).toMatchObject({ state: 'over' });
+    expect(more.unaskedMm).toBeCloseTo(2 * 2.25 * 0.08, 9);
+    expect(bedWith(2 * 95, fromFourth).state).toBe('met');
+  });
+
+  it('is met where a day uses less than its morning expected: nobody knew', () => {
+    // 7.5 mm are missing on the fourth morning, 10 expected by its end, 8.75 a day asked for by the seventh; 0.5 mm are used of the 2.5.
+    const cool = bedWith(undefined, {}, new Map([[FIRST_DAY + 3, { etoMm: 1 }]]));
+    expect(cool.irrigationDrainedMm).toBeCloseTo(109 * 0.08 - 8 + (94 * 0.08 - 7.5), 9);
+    expect(cool.unaskedMm).toBeCloseTo(0.25 * 0.08, 9);
+    expect(cool.state).toBe('met');
+  });
+
+  it('counts what ran on a day on which nobody asks as not asked for', () => {
+    // As much as was asked for, on the first and the second day: full, it keeps 5 mm of 17.5.
+    const runs = new Map([0, 1].map((day) => [day, { minutes: 109.375 }]));
+    const zone = plainZone({ choices: new Map([[0, { runs }]]) });
+    const week = plantingWeek(runSeason(plainGarden([zone])).zones[0]?.plantings[0] as PlantingSeason, 0);
+    expect(week.unaskedMm).toBeCloseTo(17.5, 9);
+    expect(week.irrigationDrainedMm).toBeCloseTo(12.5, 9);
   });
 
   it('is short where it was short of water on a day, and dry where it still is', () => {

@@ -66,9 +66,16 @@ function over({ all, own, weeks, notice }: Told): Figures {
   const total = (field: Field) => sum(weeks.map((week) => plantingFigure(own, field, week)));
   return {
     ...shares,
-    drainedLitres: total('irrigationDrainedMm') * own.planting.areaM2,
+    drainedLitres: sum(weeks.map((week) => wastedMm(own, week))) * own.planting.areaM2,
     appliedLitres: total('litres'),
   };
+}
+
+/** Of what drained, less what washes salt away, no more than it had not asked for. */
+function wastedMm(own: PlantingSeason, week: number): number {
+  const leachedMm = own.demand.leachingFraction * plantingFigure(own, 'irrigationNetMm', week);
+  const drainedMm = plantingFigure(own, 'irrigationDrainedMm', week) - leachedMm;
+  return Math.max(0, Math.min(drainedMm, plantingFigure(own, 'unaskedMm', week)));
 }
 
 /** Of a zone in the weeks of its notice. */

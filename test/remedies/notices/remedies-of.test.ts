@@ -59,7 +59,7 @@ function troubleLike(season: Season, notice: Notice): number {
   if (kind === 'step-too-long') return runOff(season);
   if (kind === 'few-days') return unmet(season, plantingsOf(notice));
   if (LACKING.includes(kind)) return lacking(season, plantingsOf(notice));
-  if (kind === 'over') return drained(season, plantingsOf(notice));
+  if (kind === 'over') return wasted(season, plantingsOf(notice));
   const isOfWeek = 'weekAllowanceLitres' in figures;
   if (kind === 'flow-too-fast') return tooFast(season);
   if (kind === 'pot-dries-out')
@@ -109,11 +109,13 @@ function unmet(season: Season, ids: readonly string[]): number {
   );
 }
 
-function drained(season: Season, ids: readonly string[]): number {
-  return weeksOfPlantings(season, ids).reduce(
-    (sum, { own, week }) => sum + plantingFigure(own, 'irrigationDrainedMm', week) * own.planting.areaM2,
-    0,
-  );
+/** Irrigation that drained, less what washes salt away, no more than was not asked for. */
+function wasted(season: Season, ids: readonly string[]): number {
+  return weeksOfPlantings(season, ids).reduce((sum, { own, week }) => {
+    const at = (field: Parameters<typeof plantingFigure>[1]) => plantingFigure(own, field, week);
+    const drainedMm = at('irrigationDrainedMm') - own.demand.leachingFraction * at('irrigationNetMm');
+    return sum + Math.max(0, Math.min(drainedMm, at('unaskedMm'))) * own.planting.areaM2;
+  }, 0);
 }
 
 /** By how many times the steps of timers are longer than what soils take in at once. */

@@ -2,6 +2,7 @@
 import { countDays, daysMask } from '../../../engine/season/days-mask.ts';
 import { expectedChangeMm } from '../../../engine/season/expected-days.ts';
 import { STATES, type State } from '../../../engine/season/season.ts';
+import { timerOf } from '../../../engine/season/week-timer.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, days, depth, input } from '../trace-value.ts';
 import { goalInput } from './goal.ts';
@@ -51,10 +52,11 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
 }
 
 function stateStep(cell: PlantingCell): TraceStep {
-  const { at, ground, days: of, dayOf, zone, parts } = cell;
+  const { at, ground, days: of, dayOf, zone } = cell;
   const last = ground.end - 1;
   const state = STATES[at('state')] as State;
   const stepMm = zone.timerStepMinutes * (of.netMmPerMinute[last] as number);
+  const roundings = at('openDays') * timerOf(cell.zoneSeason, cell.week).runsADay;
   return {
     id: 'state',
     state,
@@ -68,7 +70,7 @@ function stateStep(cell: PlantingCell): TraceStep {
       ...goalInputs(cell, stepMm),
       input('irrigation-drained', depth(at('irrigationDrainedMm'))),
       input('unasked', depth(at('unaskedMm'))),
-      input('rounding-excess', depth(stepMm * at('openDays') * parts)),
+      input('rounding-excess', depth(stepMm * roundings)),
       ...(of.demand.leachingFraction === 0
         ? []
         : [input('leaching-depth', depth(of.demand.leachingFraction * at('irrigationNetMm')))]),
