@@ -21,7 +21,7 @@ import {
 } from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
-import { lackingLitres, type LitresOf, unmetLitres, wastedLitres } from './trouble.ts';
+import { type LitresOf, lackingLitres, unmetLitres, wastedLitres } from './trouble.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
