@@ -14,7 +14,6 @@ export interface CivilDate {
 }
 
 const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-const DAYS_BEFORE_MONTH = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334] as const;
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const DAYS_IN_400_YEARS = 146_097;
 // From 0000-03-01, where the count of the two functions below starts, to 1970-01-01.
@@ -92,9 +91,7 @@ export function addDays(from: IsoDate, count: number): IsoDate {
 
 /** Day of the year, 1 to 366: J of FAO-56 Table 2.5, which counts the leap day. */
 export function dayOfYear(day: DayNumber): number {
-  const { year, month, dayOfMonth } = civilDate(day);
-  const before = DAYS_BEFORE_MONTH[month] as number;
-  return before + dayOfMonth + (month > 1 && isLeapYear(year) ? 1 : 0);
+  return day - dayNumberOf({ year: yearOf(day), month: 0, dayOfMonth: 1 }) + 1;
 }
 
 /** The calendar year that a day lies in. */

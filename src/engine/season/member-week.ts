@@ -20,8 +20,8 @@ export function runDays(
   minutes: Float64Array,
   rainMm: Float64Array,
 ): void {
-  const { outlook, days, week, openMask, stores, parts, request } = member;
-  const { soakedMm, netMmPerMinute, grossMmPerMinute, demand } = days;
+  const { outlook, days, week, openMask, stores, parts } = member;
+  const { soakedMm, netMmPerMinute, demand } = days;
   const { etcMm, rawMm, rest, share, rainFactor, isInContainer } = demand;
   const { start, last } = outlook;
   const end = Math.min(until, outlook.end);
@@ -46,12 +46,7 @@ export function runDays(
     const isShortDay = isRunShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
     if (isShortDay && !rest?.[day]) addTo(week, P.shortDays, 1);
     if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
-    if (ran > 0) {
-      addTo(week, P.openDays, 1);
-      addTo(week, P.irrigationGrossMm, ran * (grossMmPerMinute[day] as number));
-      const asked = day <= last && isAskingDay(outlook, day) ? request.minutesPerDay : 0;
-      addTo(week, P.unaskedMm, Math.max(0, ran - asked) * (netMmPerMinute[day] as number));
-    }
+    if (ran > 0) addRun(member, day, ran);
     addTo(week, P.demandMm, etc);
     addTo(week, P.usedMm, stores.usedMm);
     addTo(week, P.rainMm, rainFactor * (rainMm[day] as number));
@@ -61,6 +56,13 @@ export function runDays(
     addTo(week, P.irrigationDrainedMm, stores.irrigationDrainedMm);
     endRefill(member, before - irrigation / share);
   }
+}
+
+function addRun({ outlook, days, week, request }: ZoneMember, day: number, minutes: number): void {
+  const asked = day <= outlook.last && isAskingDay(outlook, day) ? request.minutesPerDay : 0;
+  addTo(week, P.openDays, 1);
+  addTo(week, P.irrigationGrossMm, minutes * (days.grossMmPerMinute[day] as number));
+  addTo(week, P.unaskedMm, Math.max(0, minutes - asked) * (days.netMmPerMinute[day] as number));
 }
 
 /** Before the day's own change, roots grown. */
