@@ -27,6 +27,7 @@ async function* outcomes(): AsyncGenerator<Outcome> {
   const browser = await launchChromium();
   try {
     yield* memory(browser, pages);
+    yield* leastMemory(browser, pages.limit);
     const tabs = { ours: await Tab.open(browser, pages.ours), limit: await Tab.open(browser, pages.limit) };
     for (const tab of Object.values(tabs)) await selectCell(tab);
     // Another number each time, and never the one that stands there.
@@ -65,16 +66,8 @@ async function* timed(
   }
 }
 
-/** Each time in a tab of its own, with nothing in it but the grid. */
 async function* memory(browser: Browser, pages: Sides<PageParts>): AsyncGenerator<Outcome> {
-  const live: Sides<Live[]> = { ours: [], limit: [] };
-  for (let opening = 0; opening < OPENINGS; opening++) {
-    for (const side of ['ours', 'limit'] as const) {
-      const tab = await Tab.open(browser, pages[side]);
-      live[side].push(await tab.liveMib());
-      await tab.close();
-    }
-  }
+  const live = await liveIn(browser, pages);
   for (const [part, words, asked] of [
     ['heap', 'JS heap after opening', MEMORY],
     ['all', 'all memory after opening, a season’s arrays included', undefined],
@@ -86,4 +79,25 @@ async function* memory(browser: Browser, pages: Sides<PageParts>): AsyncGenerato
     const figures = { ours: median('ours'), peer: null, limit: median('limit') };
     yield { ...outcome(`grid, ${words}`, figures, asked), unit: 'MiB' };
   }
+}
+
+/** No limit but the least that ours could be: the season alone, beside a bare grid. Most of it is machine code of what computes it. */
+async function* leastMemory(browser: Browser, limit: PageParts): AsyncGenerator<Outcome> {
+  const live = await liveIn(browser, { ours: await pageParts('test/bench/grid/season-page.ts'), limit });
+  const heap = (side: keyof typeof live) => medianOf(live[side].map((each) => each.heap));
+  const figures = { ours: heap('ours'), peer: null, limit: heap('limit') };
+  yield { ...outcome('bare grid and a season computed beside it, JS heap', figures), unit: 'MiB' };
+}
+
+/** Each time in a tab of its own, with nothing else in it. */
+async function liveIn(browser: Browser, pages: Sides<PageParts>): Promise<Sides<readonly Live[]>> {
+  const live: Sides<Live[]> = { ours: [], limit: [] };
+  for (let opening = 0; opening < OPENINGS; opening++) {
+    for (const side of ['ours', 'limit'] as const) {
+      const tab = await Tab.open(browser, pages[side]);
+      live[side].push(await tab.liveMib());
+      await tab.close();
+    }
+  }
+  return live;
 }
