@@ -36,9 +36,11 @@ export function monthTable(columns: readonly MonthColumn[], context: FormContext
   const say = gardenPlaceWords(reader.language).climate;
   const { rainDays, pasteHelp } = weatherWords(reader.language).climate;
   const name = (column: MonthColumn) => (column === 'rainDays' ? rainDays : say.columns[column]);
+  const { lowest, highest } = weatherWords(reader.language).climate;
+  const short = { ...say.columns, rainDays, minTemperature: lowest, maxTemperature: highest };
   const heading = (column: MonthColumn) => {
     const quantity = COLUMNS[column];
-    return quantity === undefined ? name(column) : say.columnIn(name(column), format.unit(quantity));
+    return quantity === undefined ? name(column) : say.columnIn(short[column], format.unit(quantity));
   };
   return html`<table class="months">
       <thead>
@@ -79,7 +81,7 @@ function monthField(field: MonthField, context: FormContext): TemplateResult {
   const value = plan.site.climate[column]?.[month];
   const pasted = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (!/[\n\t;]/.test(text.trim())) return;
+    if (!/[\n\t;]|\d\s+[-\d.]/.test(text.trim())) return;
     event.preventDefault();
     commitBlock(field, blockOf(text), text, context);
   };
@@ -102,12 +104,15 @@ function monthField(field: MonthField, context: FormContext): TemplateResult {
     <div id=${`${key}-says`}>${refusal(key, context)}</div>`;
 }
 
+/** Between figures that only blanks part, as a printed table has them. */
+const BEFORE_A_FIGURE = /\s+(?=[-\u2212]?[.,]?\d)/;
+
 /** Rows and cells of what was pasted: twelve in one row are a column; a heading and names of months beside the figures go. */
 function blockOf(text: string): readonly (readonly string[])[] {
   const rows = text
     .trim()
     .split(/\r?\n/)
-    .map((row) => row.split(/[\t;]/).map((cell) => cell.trim()));
+    .map((row) => row.split(/[\t;]/.test(text) ? /[\t;]/ : BEFORE_A_FIGURE).map((cell) => cell.trim()));
   const [only] = rows;
   const block =
     rows.length === 1 && only !== undefined && only.length >= MONTHS.length ? only.map((cell) => [cell]) : rows;
@@ -120,7 +125,15 @@ function blockOf(text: string): readonly (readonly string[])[] {
 
 type Months = { readonly [Name in MonthColumn]?: readonly number[] };
 
-/** A number, or a block, from this month and column on; what does not fit below or beside is left out. */
+/** A whole year begins in January wherever it is pasted, and columns that do not fit to the right begin further left. */
+function placeOf({ column, month, columns, label }: MonthField, block: readonly (readonly string[])[]): MonthField {
+  const width = Math.max(...block.map((row) => row.length));
+  const at = Math.max(0, Math.min(columns.indexOf(column), columns.length - width));
+  const start = block.length >= MONTHS.length ? 0 : month;
+  return { column: columns[at] ?? column, month: start, columns, label };
+}
+
+/** A number, or a block; what does not fit below or beside is left out. */
 function commitBlock(
   field: MonthField,
   block: readonly (readonly string[])[],
@@ -131,7 +144,7 @@ function commitBlock(
   const { plan, form } = context;
   const key = keyOf(column, month);
   const isOne = block.length === 1 && block[0]?.length === 1;
-  const read = readBlock(field, block, context);
+  const read = readBlock(isOne ? field : placeOf(field, block), block, context);
   if ('kind' in read) {
     refuse(key, isOne ? text : '', read, context);
     return;

@@ -162,8 +162,29 @@ export const weatherStyles = css`
     margin-block-start: 0.5rem;
   }
 
-  .try + [role='status'] [name='name'] {
-    inline-size: min(100%, 26rem);
+  .preview > form {
+    align-items: end;
+    inline-size: 100%;
+  }
+
+  .preview > form > label {
+    flex: 0 1 26rem;
+    max-inline-size: 100%;
+  }
+
+  .preview [name='name'] {
+    box-sizing: border-box;
+    inline-size: 100%;
+  }
+
+  .main:not(:disabled) {
+    border-color: var(--_ink);
+    background: var(--_ink);
+    color: var(--_paper);
+  }
+
+  .main:not(:disabled):hover {
+    background: color-mix(in oklab, var(--_ink) 85%, var(--_paper));
   }
 
   .departures {

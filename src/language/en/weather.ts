@@ -75,11 +75,14 @@ export const weather = {
     noSource: 'not said where from',
     table: 'The figures by month',
     rainDays: 'Rain days',
+    /** Of a column of temperatures: its unit follows. */
+    lowest: 'Lowest',
+    highest: 'Highest',
     threshold: {
       label: 'A rain day has at least',
       help: 'Weather offices count rain days from different amounts on. Enter the one of your source.',
     },
-    pasteHelp: 'Paste a column of twelve numbers, or a block of several columns, into its first field.',
+    pasteHelp: 'Paste twelve numbers, or a block of several columns, anywhere in the table: it begins in January.',
     lowAboveHigh: 'The low is above the high. Kept here until you enter the other one.',
   },
   years: {

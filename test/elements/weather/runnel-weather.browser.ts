@@ -277,6 +277,16 @@ describe('runnel-weather', () => {
     await quiet(page.element);
     expect(page.site()?.climate.minTemperature?.[11]).to.equal(41);
     expect(page.site()?.climate.maxTemperature?.[11]).to.equal(71);
+    // Of a printed table, with the names of its months, and pasted in the middle of the last column but one.
+    const printed = new DataTransfer();
+    const row = (month: number) => `M${'abcdefghijkl'.charAt(month)}  ${60 + month} ${month + 1} ${month + 0.5}`;
+    printed.setData('text/plain', Array.from({ length: 12 }, (_, month) => row(month)).join('\n'));
+    fieldOf('rain-5').dispatchEvent(
+      new ClipboardEvent('paste', { clipboardData: printed, bubbles: true, cancelable: true }),
+    );
+    await quiet(page.element);
+    const { maxTemperature, rain, rainDays } = page.site()?.climate ?? {};
+    expect([maxTemperature?.[0], rain?.[11], rainDays?.[3]]).to.deep.equal([60, 12, 3.5]);
     const type = async (name: string, value: string) => {
       fieldOf(name).value = value;
       fieldOf(name).dispatchEvent(new Event('change'));
