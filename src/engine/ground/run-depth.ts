@@ -22,8 +22,11 @@ export function wettedDepthM({ netMm, depletionMm, rootDepthM }: WettingRun): nu
   return numberOnly(rootDepthM * (netMm < depletionMm ? netMm / depletionMm : 1));
 }
 
-/** The longest run that is of use, min: what the roots' ground is missing; more passes it. Infinity where no line brings any. */
-export function longestUsefulMinutes(depletionMm: number, netMmPerMinute: number): number {
-  if (depletionMm > 0 && !(netMmPerMinute > 0)) return Number.POSITIVE_INFINITY;
-  return runMinutes(depletionMm, netMmPerMinute);
+/**
+ * The longest run that is of use, min: what the roots' ground is missing, and what its plants use on the day of the run; more passes it
+ * (FAO-56 eq. 88). Infinity where no line brings any.
+ */
+export function longestUsefulMinutes(missingMm: number, netMmPerMinute: number): number {
+  if (missingMm > 0 && !(netMmPerMinute > 0)) return Number.POSITIVE_INFINITY;
+  return runMinutes(missingMm, netMmPerMinute);
 }
