@@ -12,6 +12,6 @@ export function rootDepthM(
   { iniDays, devDays }: Pick<CropStageLengths, 'iniDays' | 'devDays'>,
   { initialM, fullM }: { readonly initialM: number; readonly fullM: number },
 ): number {
-  const grown = Math.min(1, Math.max(0, (dayNumber - iniDays) / devDays));
-  return numberOnly(initialM + (fullM - initialM) * grown);
+  const left = Math.min(1, Math.max(0, 1 - (dayNumber - iniDays) / devDays));
+  return numberOnly(fullM - (fullM - initialM) * left);
 }
