@@ -14,3 +14,11 @@ it.each([
 ])('roots %s: day %d, %d m', (_, day, depthM) => {
   expect(at(day)).toBeCloseTo(depthM, 12);
 });
+
+it('is the full depth to the last digit once it is reached, so that nobody takes it for growing', () => {
+  const stages = { iniDays: 14, devDays: 38 };
+  const roots = { initialM: 0.022591418970999096, fullM: 0.10365486814398876 };
+  expect(roots.initialM + (roots.fullM - roots.initialM)).not.toBe(roots.fullM);
+  expect(rootDepthM(52, stages, roots)).toBe(roots.fullM);
+  expect(rootDepthM(71, stages, roots)).toBe(roots.fullM);
+});
