@@ -54,7 +54,19 @@ export const csv = {
    */
   weather: {
     date: ['date', 'day'],
-    rain: ['rain', 'rainfall', 'rain total', 'total rain', 'precipitation', 'prcp', 'precip'],
+    rain: [
+      'rain',
+      'rainfall',
+      'rain total',
+      'total rain',
+      'precipitation',
+      'total precipitation',
+      'precipitation total',
+      'prcp',
+      'precip',
+      'total precip',
+      'precip total',
+    ],
     min: [
       'temp min',
       'tmin',

@@ -273,7 +273,8 @@ export const weather = {
     source: (name: string, first: number, last: number) => `${name}, daily weather ${first} to ${last}`,
     refused: {
       hourly: 'This file has hours, not days. Ask your source for daily values.',
-      'no-days': 'No day with rain, a low or a high was found in it.',
+      'no-days':
+        'No day with rain, a low or a high was found in it. The first row of a table names its columns: date, rain, low, high.',
       service: (reason: string) => `The server says: “${reason}”`,
       layout: (what: string) => `It begins like such a file and then goes on otherwise: “${what}”`,
       /** `value`: a figure of the file. */

@@ -9,6 +9,7 @@ import type { RowFault } from '../../csv/imported.ts';
 import { type DayRead, readDay } from '../../csv/read-day.ts';
 import { type RowStep, rowSteps } from '../../csv/row-steps.ts';
 import { isStretchEnd } from '../../csv/stretch.ts';
+import { dayOrderSteps } from '../../csv/table-form.ts';
 import { choosePlace } from '../file-places.ts';
 import { RecordBuilder } from '../record-builder.ts';
 import {
@@ -39,8 +40,11 @@ interface Figure {
   readonly flags: GhcnFlags;
 }
 
+/** What parts the cells: a comma as the office writes it, a semicolon or a tab where a spreadsheet saved the file. */
+const separatorIn = (start: string): string => /^"?\w+"?\s*([;\t])/.exec(start)?.[1] ?? ',';
+
 const headingsIn = (start: string): readonly string[] =>
-  (start.split('\n')[0] ?? '').split(',').map((cell) => cell.trim().replaceAll('"', '').toUpperCase());
+  (start.split('\n')[0] ?? '').split(separatorIn(start)).map((cell) => cell.trim().replaceAll('"', '').toUpperCase());
 
 const isNcei = (headings: readonly string[]): boolean =>
   headings.includes('STATION') && headings.includes('DATE') && GHCN_ELEMENTS.some((each) => headings.includes(each));
@@ -77,13 +81,16 @@ function* read(kind: NceiKind, text: string, choice: WeatherFileChoice): Generat
   const chosen = choosePlace(yield* placesIn(table), choice);
   if (chosen.asked.length > 0) return { ...file, ...chosen };
   const { cell } = table;
+  // A spreadsheet that saves such a file writes its days as its own country does.
+  const order = choice.days ?? (yield* dayOrderSteps(datesIn(table))).answer;
+  if (order === undefined) return { ...file, ...chosen, asked: ['days'] };
   const builder = new RecordBuilder();
   const faults: RowFault[] = [];
   const figures: Figure[] = [];
   for (const [index, row] of table.rows.entries()) {
     if (isStretchEnd(index)) yield;
     if (cell(row, 'STATION') !== chosen.place?.id) continue;
-    const written = readDay(cell(row, 'DATE'), 'year-month-day');
+    const written = readDay(cell(row, 'DATE'), order);
     if (isTimed(written)) return { ...file, ...chosen, refused: { code: 'hourly' } };
     if (written === undefined) {
       faults.push({ code: 'date', line: row.line, value: cell(row, 'DATE'), example: '2027-04-05' });
@@ -101,7 +108,7 @@ function* read(kind: NceiKind, text: string, choice: WeatherFileChoice): Generat
 
 function* tableIn(text: string): Generator<void, NceiTable> {
   const rows: RowStep[] = [];
-  for (const step of rowSteps(text)) {
+  for (const step of rowSteps(text, separatorIn(text))) {
     rows.push(...step);
     yield;
   }
@@ -124,6 +131,10 @@ function* placesIn({ rows, cell }: NceiTable): Generator<void, readonly FilePlac
   return [...places.values()];
 }
 
+function* datesIn({ rows, cell }: NceiTable): Generator<string> {
+  for (const row of rows) yield cell(row, 'DATE');
+}
+
 /** Hours of a day stand in another file of the same look. */
 function isTimed(written: DayRead | undefined): boolean {
   const time = written?.time ?? '';
@@ -132,7 +143,7 @@ function isTimed(written: DayRead | undefined): boolean {
 
 function figuresIn(row: RowStep, day: number, { cell }: NceiTable): readonly Figure[] {
   return ([...GHCN_ELEMENTS, ACCUMULATED_ELEMENT] as const).flatMap((element) => {
-    const text = cell(row, element);
+    const text = cell(row, element).replace(',', '.');
     return isGhcnMissing(text) ? [] : [{ day, element, text, flags: flagsIn(cell(row, `${element}_ATTRIBUTES`)) }];
   });
 }

@@ -51,6 +51,26 @@ describe('the NCEI search layout', () => {
     expect(file.units.temperature).toEqual({ system: 'us', by: 'size' });
   });
 
+  it('reads days as a spreadsheet writes them when it saves the file, and asks where they could be either', () => {
+    const saved = searchFile().replaceAll(
+      /"(\d{4})-(\d\d)-(\d\d)"/g,
+      (_, year, month, day) => `${Number(month)}/${Number(day)}/${year}`,
+    );
+    expectMade(readWeatherFile(saved), { rainMm: 0.13, temperatureC: 0.28 });
+    // Where decimals have a comma, semicolons part the cells.
+    const elsewhere = saved
+      .replaceAll('",', ';')
+      .replaceAll('"', '')
+      .replaceAll(/(\d{4}),/g, '$1;')
+      .replaceAll(/(\d)\.(\d)/g, '$1,$2');
+    expectMade(readWeatherFile(elsewhere), { rainMm: 0.13, temperatureC: 0.28 });
+    const [header = '', first = ''] = saved.split('\n');
+    const early = `${header}\n${first.replace(/,\d+\/\d+\/\d+,/, ',4/5/2027,')}\n`;
+    expect(readWeatherFile(early).asked).toEqual(['days']);
+    const file = readWeatherFile(early, { days: 'day-month-year', units: 'us' });
+    expect(isoDate(file.record?.firstDay ?? 0)).toBe('2027-05-04');
+  });
+
   it('refuses an answer that is physically impossible', () => {
     const { record, refused } = readWeatherFile(searchFile(), { units: 'metric' });
     expect(record).toBeUndefined();
