@@ -15,6 +15,7 @@ import { symbolOf } from '../../language/format/quantity.ts';
 import { FORMULA_START } from '../../language/format/spreadsheet-text.ts';
 import { readerFor } from '../../language/reader.ts';
 import { groundRows, type WettedDepths, wettedDepths } from './ground-rows.ts';
+import { originsOf, type ReadingKind } from './reading-origins.ts';
 import { plantingValue, SEASON_FIGURES, type SeasonFigure, zoneValue } from './season-figures.ts';
 import { plainRow, type Row, round, textRow, type Written } from './season-rows.ts';
 import { stateText } from './state-text.ts';
@@ -27,7 +28,7 @@ export interface CsvChoice {
   /** Which figures; each is a row of its own. */
   readonly measures: readonly SeasonFigure[];
   /**
-   * Rows for what is no figure of a zone: rain and reference ET; each zone's watering days, flow, cut, states, where its runs come from, and
+   * Rows for what is no figure of a zone: rain and reference ET, and where they come from; each zone's watering days, flow, cut, states, where its runs come from, and
    * notes; each planting's states, what of its ground is wetted and how deep, mulch, roots, pots, leaching, and why it asks for no water.
    */
   readonly withRecords?: boolean | undefined;
@@ -107,12 +108,18 @@ function nameOf(figure: SeasonFigure, { reader }: Written): string {
 }
 
 function weatherRows(written: Written): readonly Row[] {
-  const { weather, garden, cuts } = written.season;
-  const { more } = csvWords(written.reader.language);
+  const { season, reader } = written;
+  const { weather, garden, cuts } = season;
+  const { more } = csvWords(reader.language);
+  const format = formatFor(reader);
+  const fromRow = (name: string, kind: ReadingKind) =>
+    textRow(['', '', name], (week) => originsOf(season, kind, week, format), written);
   const byWeek = (mm: Float64Array) => weekly(garden.span.weeks, (week) => weekSum(mm, week));
   return [
     figureRow(['', '', more.rainFell], 'depth', byWeek(weather.rain.mm), written),
+    fromRow(more.rainFrom, 'rain'),
     figureRow(['', '', more.eto], 'depth', byWeek(weather.eto.mm), written),
+    fromRow(more.etoFrom, 'eto'),
     ...(cuts === undefined
       ? []
       : [

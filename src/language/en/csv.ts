@@ -13,6 +13,8 @@ export const csv = {
   more: {
     rainFell: 'Rain',
     eto: 'Reference ET',
+    rainFrom: 'Where the rain comes from',
+    etoFrom: 'Where the reference ET comes from',
     demand: 'Water that the plants use',
     needed: 'Irrigation needed',
     received: 'Irrigation that stays at the roots',
@@ -36,6 +38,19 @@ export const csv = {
     leaching: 'Leaching fraction',
     rest: 'Why no water is asked for',
   },
+  /** Of the rain or the reference ET of a day. */
+  origins: {
+    typed: 'typed',
+    'observed-week': 'total of the week',
+    file: 'file',
+    service: 'weather service',
+    estimate: 'estimate over a gap',
+    temperatures: 'low and high',
+    forecast: 'forecast',
+    normals: 'usual weather',
+  },
+  originDays: ({ count }: Format, origin: string, days: number) =>
+    `${origin}: ${count(days, { one: 'day', other: 'days' })}`,
   /** `cover`: share of the ground, 0 to 1. */
   mulches: { organic: ({ percent }: Format, cover: number) => `organic, ${percent(cover)}`, plastic: 'plastic' },
   rests: { leafless: 'no leaves', frozen: 'frozen ground', 'dry-down': 'left to dry before harvest' },
@@ -131,5 +146,7 @@ export const csv = {
     highBelowLowOfDay: 'the highest temperature is below the lowest, together with what the plan has for that day.',
   },
 };
+
+export type Csv = typeof csv;
 
 export const csvWords = area('csv', csv);

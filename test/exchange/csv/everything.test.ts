@@ -30,6 +30,8 @@ function tableOf(season: Season, choice: CsvChoice) {
   };
 }
 
+const plain = (cell = '') => cell.replaceAll('\u00a0', ' ');
+
 const L_PER_GALLON = 3.785411784;
 const MM_PER_INCH = 25.4;
 const WIDTH_FT = 3;
@@ -65,6 +67,28 @@ describe('a table of everything', () => {
       eto.slice(0, 30).reduce((sum, week) => sum + week, 0),
       2,
     );
+  });
+
+  it('says where the rain and the reference ET of each week come from, and what a service filled in comes back as that', () => {
+    expect(plain(row('', '', 'Where the rain comes from')[9])).toBe('total of the week: 7 days');
+    expect(plain(row('', '', 'Where the rain comes from')[14])).toBe('typed: 6 days, usual weather: 1 day');
+    const days = {
+      '2027-07-12': { rain: 0.3, eto: 0.2, source: 'service' },
+      '2027-07-13': { rain: 0.1, minTemperature: 50, maxTemperature: 70, source: { rain: 'file' } },
+      '2027-07-14': { rain: 0.2, eto: 0.2 },
+      '2027-07-15': { eto: 0.2, source: 'estimate' },
+    } as const;
+    const filled: Plan = { ...mixed, log: { days } };
+    const made = computeSeason(filled);
+    const of = tableOf(made, everything(filled));
+    expect(plain(of('', '', 'Where the rain comes from')[14])).toBe(
+      'typed: 1 day, file: 1 day, weather service: 1 day, usual weather: 4 days',
+    );
+    expect(plain(of('', '', 'Where the reference ET comes from')[14])).toBe(
+      'typed: 1 day, weather service: 1 day, estimate over a gap: 1 day, low and high: 1 day, usual weather: 3 days',
+    );
+    const back = tableFromCsv(seasonToCsv(made, everything(filled)), { plan: filled, season: made });
+    expect(back).toMatchObject({ edit: undefined, changes: [], faults: [] });
   });
 
   it('has what each zone and planting uses, needs and loses', () => {

@@ -1,7 +1,8 @@
-/** Rain and reference ET of each week, which a person may change. */
+/** Rain and reference ET of each week, which a person may change, and where they come from. */
 import { weekSum } from '../../../engine/weather.ts';
-import { type CellContent, mine, type SheetContent } from '../sheet-content.ts';
-import { rowNames, summedRow, valuesOf, weekly, weekSheet } from './week-rows.ts';
+import { originsOf, type ReadingKind } from '../../csv/reading-origins.ts';
+import { type CellContent, mine, type SheetContent, text } from '../sheet-content.ts';
+import { plainRow, rowNames, summedRow, valuesOf, weekly, weekSheet } from './week-rows.ts';
 import type { Writing } from './writing.ts';
 
 export interface WeatherSheet {
@@ -26,10 +27,20 @@ export function weatherSheet(writing: Writing): WeatherSheet {
   const eto = cellsOf(weather.eto.mm);
   const row = (at: number, measure: string, cells: readonly CellContent[]) =>
     summedRow(rowNames({ measure, unit, isMine: true }, writing), { row: at, kind: 'depth', cells, byDay: sum(cells) });
+  const fromRow = (measure: string, kind: ReadingKind) =>
+    plainRow(
+      rowNames({ measure }, writing),
+      weekly(garden.span.weeks, (week) => text(originsOf(season, kind, week, format))),
+    );
   return {
     content: weekSheet(
       names.weather,
-      [row(RAIN_ROW, csv.more.rainFell, rain), row(ETO_ROW, csv.more.eto, eto)],
+      [
+        row(RAIN_ROW, csv.more.rainFell, rain),
+        row(ETO_ROW, csv.more.eto, eto),
+        fromRow(csv.more.rainFrom, 'rain'),
+        fromRow(csv.more.etoFrom, 'eto'),
+      ],
       writing,
     ),
     rain: valuesOf(rain),
