@@ -35,7 +35,7 @@ export interface WeekOutlook {
   last: number;
   /** Next watering after `last`, or the last day in the ground. */
   next: number;
-  /** Depletion to reach by the end of `last`, mm. */
+  /** Depletion to reach by the end of `last`, mm; -1 until somebody looked ahead. */
   goalMm: number;
   /** Day of the morning that looks ahead, and how dry the ground is then that its lines do not wet, mm: days before are as they were. */
   dryFrom: number;
@@ -79,7 +79,8 @@ export function lookAhead(outlook: WeekOutlook, start: number, mask: number, for
   const isAgain = outlook.dryFrom > start && outlook.start === start && outlook.mask === mask && outlook.last >= 0;
   if (!isAgain) spanWeek(outlook, start, mask);
   if (outlook.last < 0) return;
-  if (outlook.days.projectedMm !== undefined) project(outlook, outlook.days.projectedMm, forecast);
+  const isAnother = project(outlook, forecast);
+  if (!isAnother && outlook.goalMm >= 0 && !forecast) return;
   const allowedMm = allowedUntil(outlook, outlook.last + 1, outlook.next, forecast);
   outlook.goalMm = goalOf(outlook, allowedMm, forecast);
   fillMornings(outlook, allowedMm, forecast);
@@ -90,6 +91,7 @@ export function spanWeek(outlook: WeekOutlook, start: number, mask: number): voi
   const { first, end } = outlook.days.demand;
   outlook.start = start;
   outlook.mask = mask;
+  outlook.goalMm = -1;
   outlook.first = Math.max(start, first);
   outlook.end = Math.min(start + 7, end);
   outlook.last = lastWatering(outlook);
@@ -139,13 +141,11 @@ export interface MaskedMorning {
   readonly forecast?: KnownForecast | undefined;
 }
 
-/** Runs the ground that is not wetted through the days to come. */
-function project(
-  { days, dryFrom, dryMm, first, next }: WeekOutlook,
-  projectedMm: Float64Array,
-  forecast?: KnownForecast,
-): void {
-  const { demand, expectedRainMm } = days;
+/** Runs the ground that is not wetted through the days to come. Whether what is expected of the rest is another than before. */
+function project({ days, dryFrom, dryMm, first, next }: WeekOutlook, forecast?: KnownForecast): boolean {
+  const { demand, expectedRainMm, projectedMm } = days;
+  if (projectedMm === undefined) return true;
+  let isAnother = false;
   const { share = 1, expectedEtcMm: usualMm } = demand;
   let dry = dryMm;
   for (let day = Math.max(first, dryFrom); day <= next; day++) {
@@ -155,8 +155,11 @@ function project(
     dry += rootedOn(days, day);
     const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, rawMm, rainMm));
     dry = Math.max(0, dry + ofDry - rainMm);
-    projectedMm[day] = drawnMm(share, etcMm, ofDry);
+    const drawn = drawnMm(share, etcMm, ofDry);
+    if (drawn !== projectedMm[day]) isAnother = true;
+    projectedMm[day] = drawn;
   }
+  return isAnother;
 }
 
 function goalOf({ days, last, afterRuns }: WeekOutlook, allowedMm: number, forecast?: KnownForecast): number {
