@@ -82,7 +82,7 @@ function daysOf(zone: ZoneSeason, firstDay: number): ZoneDays {
     zone: zone.zone,
     flowsLpm: zoneFlows(zone, firstDay),
     minutes: Float64Array.from({ length: 7 * weeks }, (_, day) => minutesOnDay(zone, day)),
-    origins: Uint8Array.from(figures.subarray(Z.origin * weeks, (Z.origin + 1) * weeks)),
+    origins: Uint8Array.from(figures.of(Z.origin)),
   };
   knownDays.set(zone, days);
   return days;

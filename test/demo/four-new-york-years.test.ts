@@ -28,7 +28,7 @@ function sumOf(season: Season): { litres: number; shortDays: number; drainedLitr
   let shortDays = 0;
   let drainedLitres = 0;
   for (let week = 0; week < weeks; week++) {
-    litres += season.totals.figures[SUPPLY_FIELDS.litres * weeks + week] as number;
+    litres += season.totals.figures.at(SUPPLY_FIELDS.litres, week);
     for (const planting of season.zones.flatMap(({ plantings }) => plantings)) {
       shortDays += planting.at(P.shortDays, week);
       drainedLitres += planting.at(P.irrigationDrainedMm, week) * planting.planting.areaM2;

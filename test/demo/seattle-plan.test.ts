@@ -67,10 +67,7 @@ describe('a season from four years of daily weather in Seattle', () => {
   });
 
   it('needs no irrigation in a wet April and the most in July or August', () => {
-    const litres = Array.from(
-      { length: 26 },
-      (_, week) => season.totals.figures[SUPPLY_FIELDS.litres * 26 + week] as number,
-    );
+    const litres = Array.from({ length: 26 }, (_, week) => season.totals.figures.at(SUPPLY_FIELDS.litres, week));
     expect(litres[0]).toBe(0);
     const peak = litres.indexOf(Math.max(...litres));
     expect(monthOf(season.weather.firstDay + peak * 7)).toBeGreaterThanOrEqual(6);

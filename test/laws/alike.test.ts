@@ -42,8 +42,8 @@ describe('plantings that ask alike', () => {
         const together = runSeason({ ...each, zones }, undefined, buffers);
         const alone = zones.map((zone) => runSeason({ ...each, zones: [zone] }));
         expectAllSame(
-          together.zones.map(({ figures }) => figures),
-          alone.map((season) => season.zones[0]?.figures ?? []),
+          together.zones.map(({ figures }) => figures.rows.flat()),
+          alone.map((season) => season.zones[0]?.figures.rows.flat() ?? []),
         );
         expectAllSame(allFigures(runSeason({ ...each, zones })), allFigures(together));
       }

@@ -9,7 +9,7 @@ import type {
   WeekChoice,
 } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
-import { reusedBuffers } from '../../src/engine/season/zone-season.ts';
+import { seasonBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden, arbitraryZone } from '../support/arbitrary-garden.ts';
 import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
 import { expectAllSame, expectSame } from '../support/same-figures.ts';
@@ -213,7 +213,7 @@ describe('a season with an earlier one at hand', () => {
     holds: ({ garden, changes }) => {
       let now = garden;
       let season = runSeason(now);
-      const buffers = reusedBuffers();
+      const buffers = seasonBuffers();
       for (const change of changes) {
         now = change(now);
         const before = { season, figures: allFigures(season) };

@@ -86,7 +86,7 @@ function expectSums(season: Season): void {
     for (let week = 0; week < season.garden.span.weeks; week++) {
       for (const zone of season.zones) expectSum(zone, field, week);
       const ofZones = season.zones.reduce((sum, zone) => sum + zoneFigure(zone, field, week), 0);
-      const total = season.totals.figures[place * season.totals.weeks + week] as number;
+      const total = season.totals.figures.at(place, week);
       if (!(Math.abs(total - ofZones) < 5e-7)) expect.fail(`${field} ${week}: ${total} is not ${ofZones}`);
     }
   }

@@ -1,7 +1,7 @@
 /** A season's weeks as a flat list, to lay a law beside each. */
 import type { GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
 import { type PlantingWeek, plantingWeek } from '../../src/engine/season/planting-week.ts';
-import type { Season } from '../../src/engine/season/season.ts';
+import { type Season, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
 import { type ZoneWeek, zoneWeek } from '../../src/engine/season/zone-week.ts';
 
 /** Fields of a zone's minutes on each day of a week. */
@@ -37,11 +37,10 @@ export function zoneRows({ zones, garden }: Season): readonly { readonly zone: G
 
 /** Litres of the whole garden by week. */
 export function litresByWeek({ totals }: Season): readonly number[] {
-  return [...totals.figures.subarray(0, totals.weeks)];
+  return [...totals.figures.of(SUPPLY_FIELDS.litres)];
 }
 
-/** The figures of all zones, in order, for a comparison to the last bit. */
+/** The figures of all zones and their plantings, in order, as they are now, for a comparison to the last bit. */
 export function allFigures({ zones, totals }: Season): readonly (readonly number[])[] {
-  const blocks = zones.flatMap((zone) => [zone.figures, ...zone.plantings.map(({ figures }) => figures)]);
-  return [...blocks, totals.figures].map((figures) => [...figures]);
+  return [...zones, totals].map(({ figures }) => figures.rows.flat());
 }

@@ -52,7 +52,7 @@ describe('the season of a plan', () => {
   it('of an empty plan is empty', () => {
     const season = computeSeason(emptyPlan({ name: 'Allotment', units: 'metric', firstDay: '2027-04-01', weeks: 4 }));
     expect(season.zones).toEqual([]);
-    expect([...season.totals.figures].every((litres) => litres === 0)).toBe(true);
+    expect(season.totals.figures.rows.flat().every((litres) => litres === 0)).toBe(true);
   });
 
   it('needs water in a dry June', () => {

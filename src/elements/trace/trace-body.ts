@@ -150,7 +150,7 @@ function titleOf({ totals, weather: daily }: Season, { week, zone, planting, wea
   }
   if (planting !== undefined) return words.why(format, plantingFigure(planting, 'litres', week));
   if (zone === undefined) {
-    return words.why(format, totals.figures[SUPPLY_FIELDS.litres * totals.weeks + week] ?? Number.NaN);
+    return words.why(format, totals.figures.at(SUPPLY_FIELDS.litres, week) ?? Number.NaN);
   }
   return words.whyZone(format, zoneFigure(zone, 'minutes', week), zoneFigure(zone, 'litres', week));
 }

@@ -4,7 +4,7 @@ import type { ZoneRule } from '../garden.ts';
 import { runThrough } from '../run-through.ts';
 import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
-import { reusedBuffers, seasonBuffers, zoneSeason } from '../season/zone-season.ts';
+import { seasonBuffers, zoneSeason } from '../season/zone-season.ts';
 import { ownNeedMm } from './own-need.ts';
 
 export interface ZoneComparison {
@@ -57,8 +57,8 @@ export function* comparingZone(season: Season, zoneId: string, rule?: ZoneRule):
   const run =
     rule === undefined
       ? found
-      : zoneSeason({ ...context, zone: { ...found.zone, rule } }, seasonBuffers(), found.plantings, 0, found);
-  const buffers = reusedBuffers();
+      : zoneSeason({ ...context, zone: { ...found.zone, rule } }, seasonBuffers(), found.plantings, found);
+  const buffers = seasonBuffers();
   const plantings: PlantingComparison[] = [];
   for (const planting of run.plantings) {
     plantings.push(comparePlanting(planting, ownNeedMm(context, planting, buffers), season.weather.firstDay));

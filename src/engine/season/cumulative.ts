@@ -28,7 +28,7 @@ export function cumulative({ weeks, figures }: ZoneSeason | SeasonTotals): Cumul
     const sums = new Float64Array(weeks);
     let sum = 0;
     for (let week = 0; week < weeks; week++) {
-      sum += sign * (figures[index * weeks + week] as number);
+      sum += sign * figures.at(index, week);
       sums[week] = sum;
     }
     return sums;

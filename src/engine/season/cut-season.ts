@@ -8,7 +8,7 @@ import { expectedEtcMm, expectedRawMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { type SeasonCuts, ZONE_FIELDS as Z } from './season.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
-import { copiedSeason } from './zone-season.ts';
+import { copiedSeason, runOwnWeek } from './zone-season.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
 export function noCuts(weeks: number): SeasonCuts {
@@ -52,8 +52,8 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
     const own = litres[index] as number;
     const taken = Math.min(own, excess);
     excess -= taken;
-    const { figures, weeks } = run.season;
-    if (isAll || taken > 0) figures[Z.cutShare * weeks + week] = isAll ? 1 : taken / own;
+    const row = run.season.figures.rows[week] as number[];
+    if (isAll || taken > 0) row[Z.cutShare] = isAll ? 1 : taken / own;
   }
   return { asked, untaken: excess };
 }
@@ -69,8 +69,8 @@ function expectedLitres({ season, weather, members }: ZoneRun, week: number): nu
   const known = expectedWeather(weather, 7 * week);
   const forecast = forecastOn(known.forecasts, 7 * week);
   const days = members.map((member) => expectedDays(member.days, week, forecast));
-  runZoneWeek(zoneRun(trial, { days, weather: known, from: week }), week);
-  return trial.figures[Z.litres * season.weeks + week] as number;
+  runOwnWeek(zoneRun(trial, { days, weather: known, from: week }), week);
+  return trial.figures.at(Z.litres, week);
 }
 
 /** Nothing of it is read, and nothing is forecast after the day. */

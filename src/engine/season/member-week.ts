@@ -1,6 +1,6 @@
 /** A planting's week through the root-zone balance (FAO-56 eq. 84 to 88), day by day, and the figures it leaves. */
 import type { GardenZone } from '../garden.ts';
-import { balanceDay, beginsShort, runBalance } from './balance-day.ts';
+import { beginsShort, runBalance } from './balance-day.ts';
 import { countDays, daysMask } from './days-mask.ts';
 import { rootedOn } from './expected-days.ts';
 import { isWettedAlone } from './planting-demand.ts';
@@ -20,13 +20,12 @@ export function runDays(
   minutes: Float64Array,
   rainMm: Float64Array,
 ): void {
-  const { outlook, days, week, openMask, stores, parts } = member;
-  const { soakedMm, netMmPerMinute, demand } = days;
+  const { outlook, days, demand, given, week, openMask, stores, parts } = member;
+  const { soakedMm, netMmPerMinute } = days;
   const { etcMm, rawMm, rest, share, rainFactor, isInContainer } = demand;
   const { start, last } = outlook;
   const end = Math.min(until, outlook.end);
-  const ground = { demand, stores };
-  const given = balanceDay(demand);
+  given.share = share;
   for (let day = Math.max(from, outlook.first); day < end; day++) {
     const etc = etcMm[day] as number;
     const raw = rawMm[day] as number;
@@ -36,13 +35,13 @@ export function runDays(
     const irrigation = ran * (netMmPerMinute[day] as number);
     growOn(member, day);
     const before = stores.wettedMm;
-    const isRunShort = !isInContainer && beginsShort(ground, day, raw);
+    const isRunShort = !isInContainer && beginsShort(member, day, raw);
     given.etcMm = etc;
     given.rawMm = raw;
     given.soakedMm = soaked;
     given.irrigationMm = irrigation;
     given.parts = zoneRan > 0 ? parts : 1;
-    runBalance(ground, day, given);
+    runBalance(member, day, given);
     const isShortDay = isRunShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
     if (isShortDay && !rest?.[day]) addTo(week, P.shortDays, 1);
     if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
@@ -83,7 +82,7 @@ export function keepWeek(
   index: number,
   { timerStepMinutes }: Pick<GardenZone, 'timerStepMinutes'>,
 ): void {
-  const { figures, weeks, week, outlook, days, stores, limits, isRefill, parts } = member;
+  const { season, week, outlook, days, stores, limits, isRefill, parts } = member;
   const { first, end, start, last } = outlook;
   const { share, rest } = days.demand;
   const isInGround = first < end;
@@ -112,5 +111,7 @@ export function keepWeek(
   limits.roundedMm = stepMm * (week[P.openDays] as number) * parts;
   limits.leachedMm = days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   week[P.state] = plantingStateOf(week, limits);
-  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) figures[field * weeks + index] = week[field] as number;
+  const row = season.figures.rows[index] as number[];
+  const { start: own } = season;
+  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) row[own + field] = week[field] as number;
 }

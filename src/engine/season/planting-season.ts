@@ -1,5 +1,6 @@
 import type { GardenPlanting } from '../garden.ts';
 import type { PlantingDemand } from './planting-demand.ts';
+import type { WeekFigures } from './week-figures.ts';
 
 /** Depths are mm over the planting's ground; `planting-week.ts` makes the litres of SUPPLY_FIELDS of them. */
 export const PLANTING_FIELDS = {
@@ -45,38 +46,36 @@ export const PLANTING_FIELDS = {
 
 export const PLANTING_FIELD_COUNT = Object.keys(PLANTING_FIELDS).length;
 
-/** One planting's weeks, which lie behind its zone's in the same array: hundreds of arrays of their own would weigh more. */
+/** One planting's weeks, which lie behind its zone's in the same arrays. */
 export class PlantingSeason {
   readonly planting: GardenPlanting;
   readonly demand: PlantingDemand;
   /** For each month of the season, the share of its normal rain that counts, 0 to 1. */
   readonly rainShares: readonly number[];
-  readonly weeks: number;
   /** Its zone's. */
-  private readonly block: Float64Array;
-  /** Where its own begin there. */
-  private readonly start: number;
+  readonly figures: WeekFigures;
+  /** Where its own begin in each week of them. */
+  readonly start: number;
 
   constructor(
     planting: GardenPlanting,
     { demand, rainShares }: Pick<PlantingSeason, 'demand' | 'rainShares'>,
-    { weeks, block, start }: { weeks: number; block: Float64Array; start: number },
+    figures: WeekFigures,
+    start: number,
   ) {
     this.planting = planting;
     this.demand = demand;
     this.rainShares = rainShares;
-    this.weeks = weeks;
-    this.block = block;
+    this.figures = figures;
     this.start = start;
   }
 
-  /** Laid out like the zone's: field f of week w is `figures[f * weeks + w]`. Another object each time, of the same numbers. */
-  get figures(): Float64Array {
-    return this.block.subarray(this.start, this.start + PLANTING_FIELD_COUNT * this.weeks);
+  get weeks(): number {
+    return this.figures.weeks;
   }
 
-  /** One of them, by its index into PLANTING_FIELDS`. */
+  /** One figure, by its index into `PLANTING_FIELDS`. */
   at(field: number, week: number): number {
-    return this.block[this.start + field * this.weeks + week] as number;
+    return this.figures.at(this.start + field, week);
   }
 }

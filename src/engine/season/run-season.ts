@@ -16,8 +16,7 @@ import { type SeasonBuffers, seasonBuffers, startedZone, zoneSeason, zoneSeasonA
  * Computes the season. From `previous` (any earlier result) what cannot have changed is handed on: a zone whose object,
  * weather and rain rule are the same keeps its weeks by identity; where only some weeks' rain or choices moved, a zone
  * takes over the weeks that they do not reach; of any other zone, the demands of plantings that use what they used.
- * `buffers` are for whoever computes many seasons in a row: what one left in it, the next need not fill in again. A season of
- * `reusedBuffers` is no `previous` for another.
+ * `buffers` are for whoever computes many seasons in a row: what one left in it, the next need not fill in again.
  */
 export function runSeason(garden: Garden, previous?: Season, buffers?: SeasonBuffers): Season {
   return runThrough(runningSeason(garden, previous, buffers));
@@ -41,7 +40,7 @@ export function* runningSeason(
   if (cuts !== undefined) {
     // All zones side by side: each has days of its own.
     const runs = garden.zones.map((zone, index) =>
-      startedZone({ zone, site, weather }, { ...buffers, days: [] }, earlier.plantingsOf(zone, index), index),
+      startedZone({ zone, site, weather }, { ...buffers, days: [] }, earlier.plantingsOf(zone, index)),
     );
     const plantings = runs.reduce((sum, { members }) => sum + members.length, 0);
     for (let week = 0; week < garden.span.weeks; week++) {
@@ -55,14 +54,14 @@ export function* runningSeason(
       zones.push(zoneAfter({ zone, site, weather }, buffers, earlier, index));
       yield buffers.alike.effort;
     }
-  return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks), cuts };
+  return { garden, weather, zones, totals: seasonTotals(zones, garden.span.weeks, previous), cuts };
 }
 
 function zoneAfter(context: ZoneContext, buffers: SeasonBuffers, earlier: EarlierSeason, index: number): ZoneSeason {
   const { zone } = context;
   const before = earlier.zoneLike(zone, index);
   if (before === undefined || earlier.rain === 'other') {
-    return zoneSeason(context, buffers, earlier.plantingsOf(zone, index), index);
+    return zoneSeason(context, buffers, earlier.plantingsOf(zone, index));
   }
   const changed = spanning(earlier.rain, changedChoices(before.zone.choices, zone.choices));
   if (changed !== undefined) return zoneSeasonAfter(context, buffers, before, changed);

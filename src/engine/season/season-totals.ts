@@ -1,12 +1,22 @@
 /** The whole garden's weeks: those of its zones added up. */
-import { type SeasonTotals, SUPPLY_FIELD_COUNT, type ZoneSeason } from './season.ts';
+import { type Season, type SeasonTotals, SUPPLY_FIELD_COUNT, type ZoneSeason } from './season.ts';
+import { emptyWeeks } from './week-figures.ts';
 
-export function seasonTotals(zones: readonly ZoneSeason[], weeks: number): SeasonTotals {
-  const figures = new Float64Array(SUPPLY_FIELD_COUNT * weeks);
-  for (const { figures: own } of zones) {
-    for (let index = 0; index < figures.length; index++) {
-      figures[index] = (figures[index] as number) + (own[index] as number);
-    }
-  }
+/** Weeks in which no zone is another than before are taken over. */
+export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previous?: Season): SeasonTotals {
+  const figures = emptyWeeks(weeks, SUPPLY_FIELD_COUNT);
+  const before = previous?.zones.length === zones.length ? previous : undefined;
+  figures.rows.forEach((sums, week) => {
+    const isSame = ({ figures: { rows } }: ZoneSeason, at: number) =>
+      rows[week] === before?.zones[at]?.figures.rows[week];
+    if (zones.every(isSame) && before !== undefined) figures.rows[week] = before.totals.figures.rows[week] as number[];
+    else for (const { figures: own } of zones) addFields(sums, own.rows[week] as number[]);
+  });
   return { weeks, figures };
+}
+
+function addFields(sums: number[], row: readonly number[]): void {
+  for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) {
+    sums[field] = (sums[field] as number) + (row[field] as number);
+  }
 }

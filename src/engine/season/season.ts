@@ -1,10 +1,11 @@
 /**
- * What a season came to. Weekly figures lie in flat typed arrays, one block a zone and a planting, so that a thousand
- * zones stay quick and an unchanged zone keeps its block; `zone-week.ts` and `planting-week.ts` read them as objects.
+ * What a season came to. Figures of a zone and its plantings lie in one array a week, so that a thousand
+ * zones stay quick and an unchanged week keeps its array; `zone-week.ts` and `planting-week.ts` read them as objects.
  */
 import type { Garden, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
 import type { PlantingSeason } from './planting-season.ts';
+import type { WeekFigures } from './week-figures.ts';
 
 export interface Season {
   readonly garden: Garden;
@@ -24,11 +25,11 @@ export interface SeasonCuts {
   readonly untakenLitres: Float64Array;
 }
 
-/** One zone's weeks: field f of week w is `figures[f * weeks + w]`; after its own fields come those of its plantings. */
+/** One zone's weeks; after its own fields come those of its plantings. */
 export interface ZoneSeason {
   readonly zone: GardenZone;
   readonly weeks: number;
-  readonly figures: Float64Array;
+  readonly figures: WeekFigures;
   /** In the zone's order. */
   readonly plantings: readonly PlantingSeason[];
 }
@@ -36,7 +37,7 @@ export interface ZoneSeason {
 /** The whole garden's weeks in litres: the `SUPPLY_FIELDS` of all zones added up, laid out like a zone's. */
 export interface SeasonTotals {
   readonly weeks: number;
-  readonly figures: Float64Array;
+  readonly figures: WeekFigures;
 }
 
 /**

@@ -13,8 +13,8 @@ export function weekTimer({ longestCycleMinutes, timerStepMinutes, startsADay }:
 }
 
 /** As it was set in a week of a season. */
-export function timerOf({ zone, figures, weeks }: ZoneSeason, week: number): WeekTimer {
-  return weekTimer(zone, Math.max(1, figures[Z.runsADay * weeks + week] as number));
+export function timerOf({ zone, figures }: ZoneSeason, week: number): WeekTimer {
+  return weekTimer(zone, Math.max(1, figures.at(Z.runsADay, week)));
 }
 
 const ROUNDING = 1e-9;

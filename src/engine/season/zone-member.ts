@@ -2,9 +2,10 @@
 import type { KnownForecast } from '../forecast.ts';
 import { isShort } from '../soil/root-zone-day.ts';
 import { type Stores, storesOf } from '../soil/two-stores.ts';
-import { growRoots } from './balance-day.ts';
+import { type BalanceDay, balanceDay, growRoots } from './balance-day.ts';
 import { expectedChangeMm, leftAfterRunsMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
+import type { PlantingDemand } from './planting-demand.ts';
 import type { WeekLimits } from './planting-state.ts';
 import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, type PlantingSeason } from './season.ts';
@@ -23,10 +24,12 @@ export interface ZoneMember {
   readonly mayAskAlone: boolean;
   /** As the week has them. */
   readonly days: PlantingDays;
+  /** Theirs. */
+  readonly demand: PlantingDemand;
+  /** The day that is run through the balance, filled anew for each. */
+  readonly given: BalanceDay;
   readonly outlook: WeekOutlook;
   readonly request: MinutesRequest;
-  readonly figures: Float64Array;
-  readonly weeks: number;
   /** Depletion now of the ground that its lines wet, and of the rest: its start until the planting is in the ground. */
   readonly stores: Stores;
   /** Roots have grown through this day. */
@@ -70,21 +73,22 @@ export function zoneMember(
   from: number,
   byWeek?: readonly number[],
 ): ZoneMember {
-  const { planting, demand, weeks, figures } = season;
+  const { planting } = season;
+  const { demand } = days;
   const { watering, hasShutOff, areaM2 } = planting;
   const isRefill = watering === 'refill';
   const isThere = demand.first < from * 7;
-  const carried = (field: number) => figures[field * weeks + from - 1] as number;
+  const carried = (field: number) => season.at(field, from - 1);
   return {
     season,
     isRefill,
     areaM2,
     mayAskAlone: demand.isInContainer && !isRefill && !hasShutOff,
     days,
+    demand,
+    given: balanceDay(demand),
     outlook: weekOutlook(days.asked, byWeek),
     request: minutesRequest(planting),
-    figures,
-    weeks,
     stores: storesOf(isThere ? carried(P.wettedEndMm) : demand.startMm, isThere ? carried(P.dryEndMm) : demand.startMm),
     parts: 1,
     grownOn: -1,
@@ -123,11 +127,11 @@ export function addTo(week: Float64Array, field: number, value: number): void {
 
 /** Roots reach new soil at the start of a day, once. */
 export function growOn(member: ZoneMember, day: number): void {
-  const { demand } = member.days;
-  if (demand.rootedMm === undefined || member.grownOn >= day) return;
+  const { rootedMm } = member.demand;
+  if (rootedMm === undefined || member.grownOn >= day) return;
   member.grownOn = day;
-  growRoots({ demand, stores: member.stores }, day);
-  addTo(member.week, P.rootedMm, demand.rootedMm[day] as number);
+  growRoots(member, day);
+  addTo(member.week, P.rootedMm, rootedMm[day] as number);
 }
 
 /** Of all its ground, mm. */

@@ -16,8 +16,8 @@ export interface ZoneRuns {
 
 /** In the order of their first days; empty where the zone does not run. One entry where all runs of the week are equal. */
 export function zoneRuns(season: ZoneSeason, week: number): readonly ZoneRuns[] {
-  const origin = season.figures[Z.origin * season.weeks + week] as number;
-  const cutShare = season.figures[Z.cutShare * season.weeks + week] as number;
+  const origin = season.figures.at(Z.origin, week);
+  const cutShare = season.figures.at(Z.cutShare, week);
   const masks = new Map<number, number>();
   for (let day = 0; day < 7; day++) {
     const minutes = minutesOnDay(season, 7 * week + day);

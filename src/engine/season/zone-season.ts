@@ -12,6 +12,7 @@ import {
   type ZoneSeason,
 } from './season.ts';
 import { type ToldMorning, toldMorning } from './told-morning.ts';
+import { emptyWeeks, WeekFigures } from './week-figures.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
@@ -22,37 +23,26 @@ export interface SeasonBuffers {
   /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
-  /** A zone's figures by its index in the season: they hold until the next season is run with these buffers. */
-  readonly figures?: Float64Array[];
 }
 
-/** Buffers for seasons that are kept. */
 export function seasonBuffers(): SeasonBuffers {
   return { days: [], alike: new AlikeDemands() };
 }
 
-/** Buffers for seasons that are looked at one by one, each gone with the next: memory taken anew is what costs most. */
-export function reusedBuffers(): SeasonBuffers {
-  return { days: [], alike: new AlikeDemands(), figures: [] };
-}
-
-/**
- * `known` holds of each planting, in order, what is known of it from another run; `index` is the zone's in its
- * season; `cutLike` the same zone's season whose cuts hold.
- */
+/** `known` holds of each planting, in order, what is known of it from another run; `cutLike` is the same zone's season whose cuts hold. */
 export function zoneSeason(
   context: ZoneContext,
   buffers: SeasonBuffers,
   known: readonly (KnownPlanting | undefined)[] = [],
-  index = 0,
   cutLike?: ZoneSeason,
 ): ZoneSeason {
-  const run = startedZone(context, buffers, known, index);
+  const run = startedZone(context, buffers, known);
   const { season } = run;
   const { weeks, figures } = season;
-  const row = Z.cutShare * weeks;
-  if (cutLike !== undefined) figures.set(cutLike.figures.subarray(row, row + weeks), row);
-  for (let week = 0; week < weeks; week++) runZoneWeek(run, week);
+  for (let week = 0; week < weeks; week++) {
+    if (cutLike !== undefined) (figures.rows[week] as number[])[Z.cutShare] = cutLike.figures.at(Z.cutShare, week);
+    runZoneWeek(run, week);
+  }
   buffers.alike.effort += weeks * season.plantings.length;
   return season;
 }
@@ -62,11 +52,11 @@ export function startedZone(
   context: ZoneContext,
   buffers: SeasonBuffers,
   known: readonly (KnownPlanting | undefined)[] = [],
-  index = 0,
 ): ZoneRun {
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
-  const season = inBlocks(zone, weeks, emptyFigures(buffers, index, figureCount(zone) * weeks), (planting, at) => {
+  const count = ZONE_FIELD_COUNT + zone.plantings.length * PLANTING_FIELD_COUNT;
+  const season = inBlocks(zone, emptyWeeks(weeks, count), (planting, at) => {
     const demandOf = (like: GardenPlanting) => buffers.alike.demandOf({ planting: like, soil: zone.soil }, weather);
     const demand = known[at]?.demand ?? demandOf(planting);
     const sharesOf = (wateringDays: number, wettedShare?: number) => {
@@ -117,9 +107,9 @@ export function zoneSeasonAfter(
   changed: WeekSpan,
 ): ZoneSeason {
   const { weeks, plantings } = before;
-  const figures = new Float64Array(before.figures);
+  const figures = new WeekFigures([...before.figures.rows]);
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
-  const season = inBlocks(context.zone, weeks, figures, (_, index) => plantings[index] as PlantingSeason);
+  const season = inBlocks(context.zone, figures, (_, index) => plantings[index] as PlantingSeason);
   const from = changed.first;
   let last = changed.last + 1;
   const fill = (first: number) => fillBuffers(season, context, buffers, { first, last });
@@ -131,7 +121,7 @@ export function zoneSeasonAfter(
       last = 2 * week - from;
       fill(week);
     }
-    runZoneWeek(run, week);
+    runOwnWeek(run, week);
     buffers.alike.effort += plantings.length;
     if (week >= lastAsked && isAsDry(season, before, week)) break;
   }
@@ -158,35 +148,27 @@ function fillBuffers(
   });
 }
 
-function emptyFigures({ figures: lent }: SeasonBuffers, index: number, length: number): Float64Array {
-  const before = lent?.[index];
-  if (before?.length === length) return before.fill(0);
-  const figures = new Float64Array(length);
-  if (lent !== undefined) lent[index] = figures;
-  return figures;
+/** Runs a week of a season whose weeks may still be another's. */
+export function runOwnWeek(run: ZoneRun, week: number): void {
+  const { rows } = run.season.figures;
+  rows[week] = (rows[week] as number[]).slice();
+  runZoneWeek(run, week);
 }
 
-function figureCount({ plantings }: GardenZone): number {
-  return ZONE_FIELD_COUNT + plantings.length * PLANTING_FIELD_COUNT;
-}
-
-/** Lays the figures of a zone and its plantings out in one block. */
+/** A zone and its plantings, all in the same figures. */
 function inBlocks(
   zone: GardenZone,
-  weeks: number,
-  figures: Float64Array,
+  figures: WeekFigures,
   fixed: (planting: GardenZone['plantings'][number], index: number) => Pick<PlantingSeason, 'demand' | 'rainShares'>,
 ): ZoneSeason {
-  const size = PLANTING_FIELD_COUNT * weeks;
-  const start = ZONE_FIELD_COUNT * weeks;
   return {
     zone,
-    weeks,
+    weeks: figures.rows.length,
     figures,
-    plantings: zone.plantings.map(
-      (planting, index) =>
-        new PlantingSeason(planting, fixed(planting, index), { weeks, block: figures, start: start + index * size }),
-    ),
+    plantings: zone.plantings.map((planting, index) => {
+      const start = ZONE_FIELD_COUNT + index * PLANTING_FIELD_COUNT;
+      return new PlantingSeason(planting, fixed(planting, index), figures, start);
+    }),
   };
 }
 
@@ -200,10 +182,10 @@ function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean 
   );
 }
 
-/** The same figures in memory of its own. */
+/** The same figures, whose weeks may be run again. */
 export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason {
-  const figures = new Float64Array(season.figures);
-  return inBlocks(zone, season.weeks, figures, (_, index) => season.plantings[index] as PlantingSeason);
+  const figures = new WeekFigures([...season.figures.rows]);
+  return inBlocks(zone, figures, (_, index) => season.plantings[index] as PlantingSeason);
 }
 
 /** The watering mornings of one week of a zone, as they were decided in its season. */
@@ -217,6 +199,6 @@ export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: num
     from: week,
     told: (...morning) => mornings.push(toldMorning(...morning)),
   });
-  runZoneWeek(run, week);
+  runOwnWeek(run, week);
   return mornings;
 }

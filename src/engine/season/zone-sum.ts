@@ -19,28 +19,29 @@ const OFF = STATES.indexOf('off');
 
 /** Fills the zone's figures of a week; its plantings' are already there. */
 export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], week: number, run: ZoneWeekRun): void {
-  const { zone, figures, weeks } = season;
-  for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[field * weeks + week] = 0;
+  const { zone, figures } = season;
+  const row = figures.rows[week] as number[];
+  row.fill(0, 0, SUPPLY_FIELD_COUNT);
   let areaM2 = 0;
   let flowLpm = 0;
   let netLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
   for (let at = 0; at < members.length; at++) {
-    const { figures: its, days, outlook, areaM2: ownM2 } = members[at] as ZoneMember;
-    if (its[P.groundDays * weeks + week] === 0) continue;
-    addVolumes(figures, its, { weeks, week, areaM2: ownM2 });
-    const lineLpm = its[P.flowLpm * weeks + week] as number;
+    const { week: its, days, outlook, areaM2: ownM2 } = members[at] as ZoneMember;
+    if (its[P.groundDays] === 0) continue;
+    addVolumes(row, its, ownM2);
+    const lineLpm = its[P.flowLpm] as number;
     areaM2 += ownM2;
     flowLpm += lineLpm;
     netLpm += (days.netMmPerMinute[outlook.end - 1] as number) * ownM2;
-    if (its[P.openMask * weeks + week] !== 0) openFlowLpm += lineLpm;
-    state = Math.min(state, its[P.state * weeks + week] as number);
+    if (its[P.openMask] !== 0) openFlowLpm += lineLpm;
+    state = Math.min(state, its[P.state] as number);
   }
-  const stayedLitres = figures[Z.rainStayedLitres * weeks + week] as number;
+  const stayedLitres = row[Z.rainStayedLitres] as number;
   const creditLitres = grossIrrigation(stayedLitres, flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : zone.efficiency);
   const put = (field: number, value: number) => {
-    figures[field * weeks + week] = value;
+    row[field] = value;
   };
   let minutes = 0;
   let longest = 0;
@@ -86,12 +87,8 @@ export function cyclesOf(timer: WeekTimer, minutes: number, origin: number, cutS
 }
 
 /** The same relations as `plantingVolume`, all at once. */
-function addVolumes(
-  figures: Float64Array,
-  own: Float64Array,
-  { weeks, week, areaM2 }: { readonly weeks: number; readonly week: number; readonly areaM2: number },
-): void {
-  const of = (field: number) => own[field * weeks + week] as number;
+function addVolumes(row: number[], own: Float64Array, areaM2: number): void {
+  const of = (field: number) => own[field] as number;
   const rain = of(P.rainMm);
   const soaked = of(P.rainSoakedMm);
   const rainDrained = of(P.rainDrainedMm);
@@ -101,7 +98,7 @@ function addVolumes(
   const before = of(P.depletionStartMm) + of(P.rootedMm);
   const stored = before - of(P.depletionEndMm);
   const add = (field: number, mm: number) => {
-    figures[field * weeks + week] = (figures[field * weeks + week] as number) + mm * areaM2;
+    row[field] = (row[field] as number) + mm * areaM2;
   };
   add(Z.litres, gross);
   add(Z.rainLitres, rain);

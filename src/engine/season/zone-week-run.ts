@@ -18,7 +18,7 @@ import { cutLitres, sumZoneWeek } from './zone-sum.ts';
 /** Fills in the week's figures of the zone and its plantings. What a cut leaves is of what would run if nothing were cut. */
 export function runZoneWeek(run: ZoneRun, index: number): void {
   const { season, week, told } = run;
-  const cutShare = season.figures[Z.cutShare * season.weeks + index] as number;
+  const cutShare = season.figures.at(Z.cutShare, index);
   week.cutShare = 0;
   week.uncut = undefined;
   if (cutShare > 0) {
@@ -225,7 +225,7 @@ function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   let hasRun = false;
   for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
   if (hasRun) week.skippedMask = week.idleMask;
-  season.figures[Z.cutLitres * season.weeks + index] = week.cutShare > 0 ? cutLitres(members, week) : 0;
+  (season.figures.rows[index] as number[])[Z.cutLitres] = week.cutShare > 0 ? cutLitres(members, week) : 0;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     if (!hasRun) member.openMask = 0;

@@ -1,5 +1,6 @@
 /** One cell: a zone's week as an object, read out of the season's flat arrays. */
 import { MINUTES_ORIGINS, type MinutesOrigin, STATES, type State, ZONE_FIELDS, type ZoneSeason } from './season.ts';
+import type { WeekFigures } from './week-figures.ts';
 
 type NumericField = Exclude<keyof typeof ZONE_FIELDS, 'state' | 'origin'>;
 
@@ -11,12 +12,16 @@ export type ZoneWeek = { readonly [Field in NumericField]: number } & {
 
 /** Throws a RangeError for a week outside the season. */
 export function zoneWeek(season: ZoneSeason, week: number): ZoneWeek {
-  return { ...(readWeek(season, ZONE_FIELDS, week) as Record<NumericField, number>), week, ...words(season, week) };
+  return {
+    ...(readWeek(season.figures, ZONE_FIELDS, week) as Record<NumericField, number>),
+    week,
+    ...words(season, week),
+  };
 }
 
 /** One figure without making an object: for renderers and sums. */
 export function zoneFigure(season: ZoneSeason, field: keyof typeof ZONE_FIELDS, week: number): number {
-  return season.figures[ZONE_FIELDS[field] * season.weeks + week] as number;
+  return season.figures.at(ZONE_FIELDS[field], week);
 }
 
 export function zoneState(season: ZoneSeason, week: number): State {
@@ -28,8 +33,8 @@ export function zoneOrigin(season: ZoneSeason, week: number): MinutesOrigin {
 }
 
 /** Minutes that a zone runs on a day of the season, 0 = its first. */
-export function minutesOnDay({ figures, weeks }: ZoneSeason, day: number): number {
-  return figures[(ZONE_FIELDS.minutesDay0 + (day % 7)) * weeks + Math.floor(day / 7)] as number;
+export function minutesOnDay({ figures }: ZoneSeason, day: number): number {
+  return figures.at(ZONE_FIELDS.minutesDay0 + (day % 7), Math.floor(day / 7));
 }
 
 /** Days of a week on which a zone runs, bit 0 = the week's first day. */
@@ -45,15 +50,14 @@ function words(season: ZoneSeason, week: number): { readonly state: State; reado
 
 /** Every field of a block at one week. */
 export function readWeek(
-  block: { readonly weeks: number; readonly figures: Float64Array },
+  block: Pick<WeekFigures, 'at' | 'weeks'>,
   fields: Readonly<Record<string, number>>,
   week: number,
 ): Record<string, number> {
   if (!(Number.isInteger(week) && week >= 0 && week < block.weeks)) {
     throw new RangeError(`week ${week} is outside the season of ${block.weeks} weeks`);
   }
-  const { figures, weeks } = block;
   const found: Record<string, number> = {};
-  for (const [field, index] of Object.entries(fields)) found[field] = figures[index * weeks + week] as number;
+  for (const [field, index] of Object.entries(fields)) found[field] = block.at(index, week);
   return found;
 }

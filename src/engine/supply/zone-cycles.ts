@@ -10,8 +10,8 @@ import type { ZoneCycles } from './watering-window.ts';
 /** What a zone runs on a day of the season (0 = its first): its cycles, and the pause that its soil needs between them. */
 export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
   const minutes = minutesOnDay(zone, day);
-  const { figures, weeks } = zone;
-  const at = (field: number) => figures[field * weeks + Math.floor(day / 7)] as number;
+  const { figures } = zone;
+  const at = (field: number) => figures.at(field, Math.floor(day / 7));
   const computed = cyclesOf(timerOf(zone, Math.floor(day / 7)), minutes, at(Z.origin), at(Z.cutShare));
   // A logged day of under half a step ran all the same.
   const cycles = Math.max(computed, minutes > 0 ? 1 : 0);

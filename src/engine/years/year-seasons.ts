@@ -4,7 +4,7 @@ import type { ObservedDay, ObservedWeather } from '../garden-weather.ts';
 import type { SeasonYears } from '../rain/season-years.ts';
 import { runningSeason } from '../season/run-season.ts';
 import { type Season, SUPPLY_FIELDS } from '../season/season.ts';
-import { reusedBuffers } from '../season/zone-season.ts';
+import { seasonBuffers } from '../season/zone-season.ts';
 import { seasonSupply } from '../supply/season-supply.ts';
 import { type SupplyHold, suppliesThatHold } from './supply-hold.ts';
 
@@ -52,7 +52,7 @@ export function* yearSeasons(season: Season): Generator<number, YearOutcomes> {
   const { basis, years, calendarYears } = season.weather.years();
   const outcomes: YearOutcome[] = [];
   const zones = Math.max(1, season.zones.length);
-  const buffers = reusedBuffers();
+  const buffers = seasonBuffers();
   for (let year = 0; year < years; year += 1) {
     const steps = runningSeason(gardenInYear(season, year), season, buffers);
     let step = steps.next();
@@ -68,8 +68,7 @@ export function* yearSeasons(season: Season): Generator<number, YearOutcomes> {
 function outcomeOf(season: Season, year: number, calendarYear: number | undefined): YearOutcome {
   const { weather, totals } = season;
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
-  const field = (name: keyof typeof SUPPLY_FIELDS) =>
-    totals.figures.subarray(SUPPLY_FIELDS[name] * totals.weeks, (SUPPLY_FIELDS[name] + 1) * totals.weeks);
+  const field = (name: keyof typeof SUPPLY_FIELDS) => totals.figures.of(SUPPLY_FIELDS[name]);
   return {
     year,
     calendarYear,

@@ -151,7 +151,7 @@ function causeIn(of: PlantingWeekIn, before: ShortageCause | undefined): Shortag
 
 /** Where somebody decided how long, or how often, it is watered: a person, or who gives the water. */
 function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): ShortageCause | undefined {
-  const at = (field: number) => zone.figures[field * zone.weeks + week] as number;
+  const at = (field: number) => zone.figures.at(field, week);
   const origin = at(Z.origin);
   if (origin === CLOSED) return 'closed';
   if (origin === RUN) return 'as-run';
@@ -163,12 +163,8 @@ function causeOfChoices(zone: ZoneSeason, own: PlantingSeason, week: number): Sh
 }
 
 /** Where it asks for more than its zone runs, by more than rounding explains, or became due after it was asked and was not filled. */
-function causeOfMinutes(
-  { zone, figures, weeks }: ZoneSeason,
-  own: PlantingSeason,
-  week: number,
-): ShortageCause | undefined {
-  const at = (field: number) => figures[field * weeks + week] as number;
+function causeOfMinutes({ zone, figures }: ZoneSeason, own: PlantingSeason, week: number): ShortageCause | undefined {
+  const at = (field: number) => figures.at(field, week);
   const given = at(Z.minutesPerDay);
   const asked = own.at(P.minutesWanted, week);
   const isMinutes = asked > given + zone.timerStepMinutes + ROUNDING_MINUTES;

@@ -8,8 +8,8 @@ const DAY_MINUTES = 1440;
 
 /** What would run in a week if nothing were set by hand, as its first watering morning asks. */
 export function computedMinutes(season: ZoneSeason, week: number): number {
-  const { figures, weeks } = season;
-  return nearestRun(figures[Z.minutesWanted * weeks + week] as number, timerOf(season, week)).minutes;
+  const { figures } = season;
+  return nearestRun(figures.at(Z.minutesWanted, week), timerOf(season, week)).minutes;
 }
 
 const most = new WeakMap<GardenZone, number>();

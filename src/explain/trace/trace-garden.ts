@@ -29,7 +29,7 @@ export function traceGarden(season: Season, week: number): readonly TraceStep[] 
     ...sumSteps({
       of: 'garden',
       parts,
-      at: (field) => totals.figures[SUPPLY_FIELDS[field] * totals.weeks + week] as number,
+      at: (field) => totals.figures.at(SUPPLY_FIELDS[field], week),
     }),
     {
       id: 'rain-credit-litres',

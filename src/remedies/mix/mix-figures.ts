@@ -19,8 +19,8 @@ export function mixFigures(season: Season, zoneIds: readonly string[]): MixFigur
 }
 
 /** Of the whole garden. */
-export function gardenFigures({ zones, totals: { weeks, figures } }: Season): MixFigures {
-  const litres = figures.subarray(SUPPLY_FIELDS.litres * weeks, (SUPPLY_FIELDS.litres + 1) * weeks);
+export function gardenFigures({ zones, totals: { figures } }: Season): MixFigures {
+  const litres = figures.of(SUPPLY_FIELDS.litres);
   // Added up as every other view has it: the same water by another way may round to another number.
   return { ...sumOver(zones), litres: litres.reduce((sum, week) => sum + week, 0) };
 }
@@ -32,7 +32,7 @@ function sumOver(zones: readonly ZoneSeason[]): MixFigures {
 }
 
 function addZone(sums: { -readonly [Key in keyof MixFigures]: number }, zone: ZoneSeason): void {
-  const zoneFigure = (field: number, week: number) => zone.figures[field * zone.weeks + week] as number;
+  const zoneFigure = (field: number, week: number) => zone.figures.at(field, week);
   for (let week = 0; week < zone.weeks; week++) {
     sums.litres += zoneFigure(ZONE_FIELDS.litres, week);
     sums.unmetLitres += zoneFigure(ZONE_FIELDS.demandLitres, week) - zoneFigure(ZONE_FIELDS.usedLitres, week);

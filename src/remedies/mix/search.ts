@@ -9,7 +9,7 @@ import type { ZoneComparison } from '../../engine/mix/compare-zone.ts';
 import { countDays } from '../../engine/season/days-mask.ts';
 import type { Season } from '../../engine/season/season.ts';
 import { weekMask } from '../../engine/season/week-masks.ts';
-import { reusedBuffers } from '../../engine/season/zone-season.ts';
+import { seasonBuffers } from '../../engine/season/zone-season.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { canCarry } from './can-carry.ts';
 import { type BeforeRemedy, type Evaluated, evaluate } from './evaluate.ts';
@@ -67,7 +67,7 @@ export function* searchMixRemedies(input: MixSearchInput): Generator<number, Mix
     season,
     zoneId,
     figures: mixFigures(season, [zoneId]),
-    buffers: reusedBuffers(),
+    buffers: seasonBuffers(),
   };
   const nothing = { before: before.figures, remedies: [], rules: [], tried: 0 };
   // A step of the timer on each of the week's watering days.

@@ -54,13 +54,13 @@ function togetherOf(edits: readonly Edit[]): Edit {
   return { type: 'together', action: 'cut-minutes', edits };
 }
 
-function cutsOf(plan: Plan, { zone, figures, weeks }: ZoneSeason, shares: ReadonlyMap<number, number>) {
+function cutsOf(plan: Plan, { zone, figures }: ZoneSeason, shares: ReadonlyMap<number, number>) {
   const cuts: Extract<Edit, { type: 'set-minutes' }>[] = [];
   for (const [week, share] of shares) {
-    const perDay = figures[Z.minutesPerDay * weeks + week] as number;
-    const days = (figures[Z.minutes * weeks + week] as number) / perDay;
+    const perDay = figures.at(Z.minutesPerDay, week);
+    const days = figures.at(Z.minutes, week) / perDay;
     const wanted = wholeSteps(zone, perDay * share);
-    if (!(wanted < perDay) || figures[Z.origin * weeks + week] === RUN) continue;
+    if (!(wanted < perDay) || figures.at(Z.origin, week) === RUN) continue;
     cuts.push({ type: 'set-minutes', zone: zone.id, week: weekFirstDay(plan.season, week), minutes: wanted * days });
   }
   return cuts;

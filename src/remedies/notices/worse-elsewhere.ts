@@ -71,7 +71,6 @@ function othersLackMore(
   return more > Math.max(MOST_OF_MENDED * mended, ofPlanting === undefined ? MOST_OF_DEMAND * demandLitres(season) : 0);
 }
 
-function demandLitres({ totals: { figures, weeks } }: Season): number {
-  const { demandLitres: field } = SUPPLY_FIELDS;
-  return figures.subarray(field * weeks, (field + 1) * weeks).reduce((sum, litres) => sum + litres, 0);
+function demandLitres({ totals }: Season): number {
+  return totals.figures.of(SUPPLY_FIELDS.demandLitres).reduce((sum, litres) => sum + litres, 0);
 }

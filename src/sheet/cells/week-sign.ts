@@ -20,8 +20,8 @@ export function weekSign(zone: ZoneSeason, week: number, thisWeek: number | unde
 }
 
 /** The part of what a zone's plants would use in a week that they do not get. */
-function lackOf({ figures, weeks }: ZoneSeason, week: number): number {
-  const at = (field: number) => figures[field * weeks + week] as number;
+function lackOf({ figures }: ZoneSeason, week: number): number {
+  const at = (field: number) => figures.at(field, week);
   const demand = at(SUPPLY_FIELDS.demandLitres);
   return demand > 0 ? (demand - at(SUPPLY_FIELDS.usedLitres)) / demand : 0;
 }

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { chartLines } from '../../../src/elements/chart/chart-lines.ts';
 import { cumulative } from '../../../src/engine/season/cumulative.ts';
 import { SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
+import { WeekFigures } from '../../../src/engine/season/week-figures.ts';
 import { supplyBlock } from '../shared/supply-block.ts';
 
 const block = supplyBlock({
@@ -38,8 +39,9 @@ it('leaves exactly the unmet demand between the supplies and the line of demand'
 });
 
 it('lays what the roots did not keep on the line of demand: the top is rain, soil and meter', () => {
-  const watered = { ...block, figures: block.figures.slice() };
-  watered.figures.set([50, 10, 160], SUPPLY_FIELDS.litres * 3);
+  const litres = [50, 10, 160];
+  const rows = block.figures.rows.map((row, week) => row.with(SUPPLY_FIELDS.litres, litres[week] as number));
+  const watered = { ...block, figures: new WeekFigures(rows) };
   const { demand, notKept, meter } = chartLines(cumulative(watered), 'metric');
   expect(heights(meter)).toEqual([0, 50, 60, 220]);
   // 20, 30 and 60 L by then: 50 - 30, 60 - 30 and 220 - 160.

@@ -143,9 +143,8 @@ describe('runnel-chart', () => {
     const { chart, plan } = await shown();
     const words = () => plain(partOf(chart, '.reading .quiet').textContent);
     const gallons = (field: 'litres' | 'irrigationStayedLitres', until: number) => {
-      const { weeks, figures } = (plan.season as Season).totals;
-      const start = SUPPLY_FIELDS[field] * weeks;
-      return figures.subarray(start, start + until + 1).reduce((sum, week) => sum + week, 0) / 3.785411784;
+      const byWeek = (plan.season as Season).totals.figures.of(SUPPLY_FIELDS[field]);
+      return byWeek.subarray(0, until + 1).reduce((sum, week) => sum + week, 0) / 3.785411784;
     };
     const said = () =>
       [...words().matchAll(/([\d,.]+) gal/g)].map(([, figure = '']) => Number(figure.replaceAll(',', '')));

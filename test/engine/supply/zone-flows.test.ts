@@ -16,7 +16,7 @@ describe('the flow of a zone by day', () => {
         for (const zone of runSeason(garden).zones) {
           const flowLpm = zoneFlows(zone, garden.span.firstDay);
           for (let week = 0; week < zone.weeks; week += 1) {
-            const litres = zone.figures[Z.litres * zone.weeks + week] as number;
+            const litres = zone.figures.at(Z.litres, week);
             const days = [0, 1, 2, 3, 4, 5, 6].map((day) => 7 * week + day);
             const sum = days.reduce((total, day) => total + minutesOnDay(zone, day) * (flowLpm[day] as number), 0);
             expect(sum).toBeCloseTo(litres, 6);

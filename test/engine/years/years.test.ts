@@ -56,11 +56,8 @@ describe.each(CITIES)('four years of $name', (city) => {
       const readings = readingsOf(days, year, SPAN);
       const observed = { days: readings, weeks: new Map() };
       const read = runSeason({ ...season.garden, observed });
-      const { weeks, figures } = read.totals;
       const sumOf = (field: keyof typeof SUPPLY_FIELDS) =>
-        figures
-          .subarray(SUPPLY_FIELDS[field] * weeks, (SUPPLY_FIELDS[field] + 1) * weeks)
-          .reduce((sum, litres) => sum + litres, 0);
+        read.totals.figures.of(SUPPLY_FIELDS[field]).reduce((sum, litres) => sum + litres, 0);
       const outcome = outcomes[index] as YearOutcome;
       expect(outcome.neededLitres).toBeCloseTo(sumOf('neededLitres'), 6);
       expect(outcome.irrigationLitres.at(-1)).toBeCloseTo(sumOf('litres'), 6);

@@ -151,7 +151,7 @@ describe('what a log teaches', () => {
   const { id, efficiency } = first.zone;
   const computed = computeSeason({ ...demo, log: {}, choices: {} }).zones[0] ?? first;
   const weeks = Array.from({ length: first.weeks }, (_, week) => week).filter(
-    (week) => (computed.figures[10 * first.weeks + week] as number) > 0,
+    (week) => computed.figures.at(10, week) > 0,
   );
   /** A quarter more than computed in eight weeks. */
   const runs = Object.fromEntries(
@@ -159,7 +159,7 @@ describe('what a log teaches', () => {
       .slice(0, 8)
       .map((week) => [
         new Date((season.garden.span.firstDay + 7 * week) * 86_400_000).toISOString().slice(0, 10),
-        1.25 * (computed.figures[10 * first.weeks + week] as number),
+        1.25 * computed.figures.at(10, week),
       ]),
   );
   const lived: Plan = { ...demo, log: { runs: { [id]: runs } }, choices: {} };

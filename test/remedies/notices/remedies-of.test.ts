@@ -277,8 +277,8 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
   });
 });
 
-function sumOf({ totals: { figures, weeks } }: Season, field: number): number {
-  return figures.subarray(field * weeks, (field + 1) * weeks).reduce((sum, litres) => sum + litres, 0);
+function sumOf({ totals }: Season, field: number): number {
+  return totals.figures.of(field).reduce((sum, litres) => sum + litres, 0);
 }
 
 function minutesIn({ zones }: Season): number {
@@ -286,7 +286,7 @@ function minutesIn({ zones }: Season): number {
     (sum, { figures, weeks }) =>
       sum +
       Array.from({ length: weeks }, (_, week) => week).reduce(
-        (own, week) => own + (figures[ZONE_FIELDS.minutes * weeks + week] as number),
+        (own, week) => own + figures.at(ZONE_FIELDS.minutes, week),
         0,
       ),
     0,

@@ -120,8 +120,8 @@ function rowsOfWeeks(writing: Writing, season: SeasonSheet, plantings: Plantings
   let asked: Term | undefined;
   const rows = weekly(weeks, (week): Row => {
     const here = (column: Column, { value }: Term): Term => ({ text: cellName(week + 1, columnOf(column)), value });
-    const litres = figures[SUPPLY_FIELDS.litres * weeks + week] as number;
-    const stayed = figures[SUPPLY_FIELDS.irrigationStayedLitres * weeks + week] as number;
+    const litres = figures.at(SUPPLY_FIELDS.litres, week);
+    const stayed = figures.at(SUPPLY_FIELDS.irrigationStayedLitres, week);
     const water = total('volume', week);
     const share = number(litres > 0 ? stayed / litres : 1);
     const stays = times(here('water', water), here('share', share));

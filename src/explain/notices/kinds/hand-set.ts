@@ -16,7 +16,7 @@ const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
 export function handSet(season: Season): readonly FoundNotice<'hand-set'>[] {
   return season.zones.flatMap((zone) => {
     const { figures, weeks } = zone;
-    const at = (field: number, week: number) => figures[field * weeks + week] as number;
+    const at = (field: number, week: number) => figures.at(field, week);
     const told = toldElsewhere(season, zone);
     const differing = weeksWhere(
       weeks,

@@ -33,7 +33,7 @@ export function over({ zones }: Pick<Season, 'zones'>): readonly FoundNotice<'ov
 
 /** Weeks in which a planting's irrigation drains, because of what was set by hand or not. */
 function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): readonly number[] {
-  const originIn = (week: number) => zone.figures[Z.origin * zone.weeks + week];
+  const originIn = (week: number) => zone.figures.at(Z.origin, week);
   return weeksWhere(
     own.weeks,
     (week) =>
@@ -45,7 +45,7 @@ function overWeeks(zone: ZoneSeason, own: PlantingSeason, byHand: boolean): read
 }
 
 function isByHand(zone: ZoneSeason, own: PlantingSeason, week: number): boolean {
-  const at = (field: number) => zone.figures[field * zone.weeks + week] as number;
+  const at = (field: number) => zone.figures.at(field, week);
   if (at(Z.origin) === HAND_SET && at(Z.minutesPerDay) > computedMinutes(zone, week) + ROUNDING_MINUTES) return true;
   return zone.zone.choices.get(week)?.openDays?.has(own.planting.id) === true;
 }

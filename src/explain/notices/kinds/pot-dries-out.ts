@@ -49,8 +49,8 @@ const lackMm = ({ heldMm, usedMm }: Wait) => usedMm - heldMm;
 const isTooLong = (wait: Wait) => lackMm(wait) > ROUNDING_MM;
 
 /** That of the week's watering days after which most is missing. */
-function longestWait({ zone, figures, weeks }: ZoneSeason, { demand }: PlantingSeason, week: number): Wait {
-  const runsADay = figures[Z.runsADay * weeks + week] as number;
+function longestWait({ zone, figures }: ZoneSeason, { demand }: PlantingSeason, week: number): Wait {
+  const runsADay = figures.at(Z.runsADay, week);
   const days = daysOfMask(heldMask(zone, week));
   if (runsADay === 0 || days.length === 0) return NONE;
   const waits = days.map((offset, at): Wait => {

@@ -98,17 +98,17 @@ function beyondTimer(zone: ZoneSeason, members: readonly PlantingWeeks[]) {
   };
 }
 
-function wantedIn({ figures, weeks }: ZoneSeason, week: number): number {
-  return figures[Z.minutesWanted * weeks + week] as number;
+function wantedIn({ figures }: ZoneSeason, week: number): number {
+  return figures.at(Z.minutesWanted, week);
 }
 
-function widestGap({ figures, weeks: count }: ZoneSeason, members: readonly PlantingWeeks[]): LeftBehindFigures {
+function widestGap({ figures }: ZoneSeason, members: readonly PlantingWeeks[]): LeftBehindFigures {
   let gap = { minutesAsked: 0, minutesPerDay: 0 };
   const askedBy = (own: PlantingSeason, week: number) => own.at(P.minutesWanted, week);
   for (const { own, weeks } of members) {
     for (const week of weeks) {
       const minutesAsked = askedBy(own, week);
-      const minutesPerDay = figures[Z.minutesPerDay * count + week] as number;
+      const minutesPerDay = figures.at(Z.minutesPerDay, week);
       if (minutesAsked - minutesPerDay > gap.minutesAsked - gap.minutesPerDay) gap = { minutesAsked, minutesPerDay };
     }
   }

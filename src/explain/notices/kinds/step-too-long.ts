@@ -12,7 +12,7 @@ export function stepTooLong({ zones }: Season): readonly FoundNotice<'step-too-l
   return zones.flatMap(({ zone, figures, weeks }) => {
     const { id, timerStepMinutes, longestCycleMinutes } = zone;
     if (timerStepMinutes <= longestCycleMinutes * (1 + ROUNDING)) return [];
-    const running = weeksWhere(weeks, (week) => (figures[Z.minutes * weeks + week] as number) > 0);
+    const running = weeksWhere(weeks, (week) => figures.at(Z.minutes, week) > 0);
     return oneRunOf(running).map(
       (run): FoundNotice<'step-too-long'> => ({
         kind: 'step-too-long',

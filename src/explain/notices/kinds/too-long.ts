@@ -18,7 +18,7 @@ const ROUNDING_MINUTES = 1e-6;
 export function tooLong({ garden, zones }: Season): readonly FoundNotice<'too-long'>[] {
   return zones.flatMap((zone) => {
     const { figures, weeks } = zone;
-    const origin = (week: number) => figures[Z.origin * weeks + week];
+    const origin = (week: number) => figures.at(Z.origin, week);
     const isTooLong = (week: number) => origin(week) !== RUN && longDays(garden, zone, week).length > 0;
     return oneRunOf(weeksWhere(weeks, isTooLong)).map((run): FoundNotice<'too-long'> => {
       const days = run.weeks.flatMap((week) => longDays(garden, zone, week));

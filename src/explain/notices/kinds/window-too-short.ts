@@ -45,8 +45,8 @@ export function windowTooShort(season: Season): readonly FoundNotice<'window-too
 /** Minutes of the zone that runs longest on a day, without its pauses. */
 function longestRun(season: Season, day: number): number {
   const { flows } = seasonSupply(season);
-  return season.zones.reduce((most, { figures, weeks }, index) => {
+  return season.zones.reduce((most, { figures }, index) => {
     const runs = ((flows[index] as Float64Array)[day] as number) > 0;
-    return runs ? Math.max(most, figures[Z.minutesPerDay * weeks + Math.floor(day / 7)] as number) : most;
+    return runs ? Math.max(most, figures.at(Z.minutesPerDay, Math.floor(day / 7))) : most;
   }, 0);
 }

@@ -192,8 +192,8 @@ export function isParted({ days }: Pick<PlantingCell, 'days'>): boolean {
 }
 
 /** Minutes that a zone runs on a day of the season. */
-export function minutesOfDay({ figures, weeks }: ZoneSeason, index: number): number {
-  return figures[(ZONE_FIELDS.minutesDay0 + (index % 7)) * weeks + Math.floor(index / 7)] as number;
+export function minutesOfDay({ figures }: ZoneSeason, index: number): number {
+  return figures.at(ZONE_FIELDS.minutesDay0 + (index % 7), Math.floor(index / 7));
 }
 
 /** Whether the day of the week `offset`, 0 = its first, is in a mask of days. */

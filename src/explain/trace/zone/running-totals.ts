@@ -43,13 +43,13 @@ function runningStep(block: Block, sums: Cumulative, name: keyof typeof FIELDS, 
     source: [{ id: 'definition' }],
     inputs: [
       input('weeks-before', volume(week === 0 ? 0 : (sums[name][week - 1] as number))),
-      input('this-week', volume(block.figures[SUPPLY_FIELDS[FIELDS[name]] * block.weeks + week] as number)),
+      input('this-week', volume(block.figures.at(SUPPLY_FIELDS[FIELDS[name]], week))),
     ],
     result: volume(sums[name][week] as number),
   };
 }
 
-function runningSum({ figures, weeks }: Block, field: keyof typeof SUPPLY_FIELDS, week: number): number {
-  const start = SUPPLY_FIELDS[field] * weeks;
-  return figures.subarray(start, start + week + 1).reduce((sum, litres) => sum + litres, 0);
+function runningSum({ figures }: Block, field: keyof typeof SUPPLY_FIELDS, week: number): number {
+  const byWeek = figures.of(SUPPLY_FIELDS[field]);
+  return byWeek.subarray(0, week + 1).reduce((sum, litres) => sum + litres, 0);
 }

@@ -30,12 +30,12 @@ export function* windowTooShortCandidates(of: NoticeInPlan): RemedyCandidates {
 function longestZones(season: Season, weeks: readonly number[]): readonly ZoneSeason[] {
   const times = wateringTimes(season);
   const { flows } = seasonSupply(season);
-  const minutes = season.zones.map(({ figures, weeks: count }, index) =>
+  const minutes = season.zones.map(({ figures }, index) =>
     weeks.reduce((sum, week) => {
       const days = [0, 1, 2, 3, 4, 5, 6].map((offset) => 7 * week + offset);
       const tooLong = days.filter((day) => (times.minutesNeeded[day] as number) > (times.windowMinutes[day] as number));
       const running = tooLong.filter((day) => (flows[index]?.[day] ?? 0) > 0);
-      return sum + running.length * (figures[Z.minutesPerDay * count + week] as number);
+      return sum + running.length * figures.at(Z.minutesPerDay, week);
     }, 0),
   );
   return season.zones
