@@ -30,7 +30,7 @@ export interface WeekLimits {
 const MISSED_SHARE = 0.1;
 
 /** Index into STATES for a planting's week, whose other figures are already there, by `PLANTING_FIELDS`. */
-export function plantingStateOf(week: Float64Array, limits: WeekLimits): number {
+export function plantingStateOf(week: readonly number[], limits: WeekLimits): number {
   const at = (field: number) => week[field] as number;
   if (at(F.groundDays) === 0) return OFF;
   if (!limits.isResting && isWanting(week, limits)) {
@@ -50,7 +50,7 @@ export function wastedOf(drainedMm: number, leachedMm: number, unaskedMm: number
   return Math.max(0, Math.min(drainedMm - leachedMm, unaskedMm));
 }
 
-function isWanting(week: Float64Array, limits: WeekLimits): boolean {
+function isWanting(week: readonly number[], limits: WeekLimits): boolean {
   const at = (field: number) => week[field] as number;
   if (limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM) return true;
   const isStillDue = at(F.dueMask) !== 0 && at(F.fillingMm) > 0;

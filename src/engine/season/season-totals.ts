@@ -9,7 +9,8 @@ export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previo
   figures.rows.forEach((sums, week) => {
     const isSame = ({ figures: { rows } }: ZoneSeason, at: number) =>
       rows[week] === before?.zones[at]?.figures.rows[week];
-    if (zones.every(isSame) && before !== undefined) figures.rows[week] = before.totals.figures.rows[week] as number[];
+    const taken = zones.every(isSame) ? before?.totals.figures.rows[week] : undefined;
+    if (taken !== undefined) figures.rows[week] = taken;
     else for (const { figures: own } of zones) addFields(sums, own.rows[week] as number[]);
   });
   return { weeks, figures };

@@ -21,8 +21,12 @@ export class WeekFigures {
   }
 }
 
-/** All 0. Made of a fraction: an array of whole numbers would be made anew when the first fraction comes. */
+/** Made of fractions: an array of whole numbers would be made anew when the first fraction comes. */
+export function zeros(count: number): number[] {
+  return Array.from({ length: count }, () => 0.5).fill(0);
+}
+
 export function emptyWeeks(weeks: number, fields: number): WeekFigures {
-  const zeros = Array.from({ length: fields }, () => 0.5).fill(0);
-  return new WeekFigures(Array.from({ length: weeks }, () => zeros.slice()));
+  const none = zeros(fields);
+  return new WeekFigures(Array.from({ length: weeks }, () => none.slice()));
 }

@@ -119,6 +119,7 @@ export function minutesOnDays(
   { day, mask, depletionMm, forecast }: MaskedMorning,
 ): number {
   const { start, next } = outlook;
+  scratch.days = outlook.days;
   scratch.start = start;
   scratch.mask = mask;
   scratch.first = day;

@@ -9,6 +9,7 @@ import type { PlantingDemand } from './planting-demand.ts';
 import type { WeekLimits } from './planting-state.ts';
 import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, type PlantingSeason } from './season.ts';
+import { zeros } from './week-figures.ts';
 import { minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 
@@ -54,7 +55,7 @@ export interface ZoneMember {
   /** Depletion that the last watering was to leave, above its goal, mm over the ground that its lines wet. */
   missedMm: number;
   /** Its week so far: figures of `PLANTING_FIELDS`, and `WEEK_SUMS`, mm. In an object each addition takes several times as long. */
-  readonly week: Float64Array;
+  readonly week: number[];
   readonly limits: WeekLimits;
 }
 
@@ -101,7 +102,7 @@ export function zoneMember(
     askedOn: -1,
     asksAlone: false,
     missedMm: 0,
-    week: new Float64Array(PLANTING_FIELD_COUNT + 2),
+    week: zeros(PLANTING_FIELD_COUNT + 2),
     limits: { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
   };
 }
@@ -121,7 +122,7 @@ export function startWeek(member: ZoneMember): void {
   week[P.depletionStartMm] = meanDepletionMm(member);
 }
 
-export function addTo(week: Float64Array, field: number, value: number): void {
+export function addTo(week: number[], field: number, value: number): void {
   week[field] = (week[field] as number) + value;
 }
 

@@ -1,5 +1,6 @@
 /** A zone on its way through the season: its plantings, and its week so far. */
 import type { Weather } from '../weather.ts';
+import type { ExpectedDays } from './expected-days.ts';
 import { openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
@@ -17,7 +18,7 @@ export interface ZoneRun {
   /** For each k from 0: the k of the week's watering days on which a shut-off is open. */
   masks: readonly number[];
   readonly week: ZoneWeekRun;
-  readonly scratch: readonly WeekOutlook[];
+  readonly scratch: WeekOutlook;
   told: Told | undefined;
 }
 
@@ -100,7 +101,7 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneS
       skippedMask: 0,
       idleMask: 0,
     },
-    scratch: members.map(({ days: own }) => weekOutlook(own.asked)),
+    scratch: weekOutlook(days[0]?.asked as ExpectedDays),
     told,
   };
 }

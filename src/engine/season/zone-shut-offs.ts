@@ -4,7 +4,6 @@ import type { WeekChoice } from '../garden.ts';
 import { EVERY_DAY, type GivenMinutes, RUN } from './given-minutes.ts';
 import { openDaysMask } from './open-days.ts';
 import { minutesExpected } from './refill.ts';
-import type { WeekOutlook } from './week-outlook.ts';
 import { isInGround, isPresentOn, type ZoneMember } from './zone-member.ts';
 import type { MinutesRequest } from './zone-minutes.ts';
 import { isDeciding } from './zone-morning.ts';
@@ -48,7 +47,7 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
         : (week.minutes[at] as number) + (week.cutMinutes[at] as number);
     const mask =
       byHand === undefined
-        ? openDaysMask(member, scratch[index] as WeekOutlook, {
+        ? openDaysMask(member, scratch, {
             masks,
             minutes: ran,
             minutesOn: minutesExpected(ran, decidingFillings(run, member), week.timer),

@@ -87,7 +87,7 @@ export function cyclesOf(timer: WeekTimer, minutes: number, origin: number, cutS
 }
 
 /** The same relations as `plantingVolume`, all at once. */
-function addVolumes(row: number[], own: Float64Array, areaM2: number): void {
+function addVolumes(row: number[], own: readonly number[], areaM2: number): void {
   const of = (field: number) => own[field] as number;
   const rain = of(P.rainMm);
   const soaked = of(P.rainSoakedMm);
