@@ -67,6 +67,8 @@ export const WEEK_SUMS = {
   due: PLANTING_FIELD_COUNT + 1,
 } as const;
 
+const NO_SUMS = zeros(PLANTING_FIELD_COUNT + 2);
+
 /** `from` is the first week to run; the weeks before it are in the figures. */
 export function zoneMember(
   season: PlantingSeason,
@@ -102,7 +104,7 @@ export function zoneMember(
     askedOn: -1,
     asksAlone: false,
     missedMm: 0,
-    week: zeros(PLANTING_FIELD_COUNT + 2),
+    week: NO_SUMS.slice(),
     limits: { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
   };
 }

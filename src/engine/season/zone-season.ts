@@ -107,7 +107,7 @@ export function zoneSeasonAfter(
   changed: WeekSpan,
 ): ZoneSeason {
   const { weeks, plantings } = before;
-  const figures = new WeekFigures([...before.figures.rows]);
+  const figures = new WeekFigures(before.figures.rows.slice());
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const season = inBlocks(context.zone, figures, (_, index) => plantings[index] as PlantingSeason);
   const from = changed.first;
@@ -184,7 +184,7 @@ function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean 
 
 /** The same figures, whose weeks may be run again. */
 export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason {
-  const figures = new WeekFigures([...season.figures.rows]);
+  const figures = new WeekFigures(season.figures.rows.slice());
   return inBlocks(zone, figures, (_, index) => season.plantings[index] as PlantingSeason);
 }
 
