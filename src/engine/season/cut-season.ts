@@ -53,7 +53,7 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
     const taken = Math.min(own, excess);
     excess -= taken;
     const row = run.season.figures.rows[week] as number[];
-    if (isAll || taken > 0) row[Z.cutShare] = isAll ? 1 : taken / own;
+    row[Z.cutShare] = isAll ? 1 : taken && taken / own;
   }
   return { asked, untaken: excess };
 }

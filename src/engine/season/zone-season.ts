@@ -23,6 +23,8 @@ export interface SeasonBuffers {
   /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
+  /** Of seasons that are looked at one by one, each gone with the next: what a zone's figures are written into. */
+  readonly figures?: Map<GardenZone, WeekFigures>;
 }
 
 export function seasonBuffers(): SeasonBuffers {
@@ -56,7 +58,9 @@ export function startedZone(
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const count = ZONE_FIELD_COUNT + zone.plantings.length * PLANTING_FIELD_COUNT;
-  const season = inBlocks(zone, emptyWeeks(weeks, count), (planting, at) => {
+  const figures = buffers.figures?.get(zone) ?? emptyWeeks(weeks, count);
+  buffers.figures?.set(zone, figures);
+  const season = inBlocks(zone, figures, (planting, at) => {
     const demandOf = (like: GardenPlanting) => buffers.alike.demandOf({ planting: like, soil: zone.soil }, weather);
     const demand = known[at]?.demand ?? demandOf(planting);
     const sharesOf = (wateringDays: number, wettedShare?: number) => {
