@@ -44,7 +44,7 @@ export function failureWords(failure: SessionFailure, reader: Reader): string {
     case 'service':
       return serviceFailureWords(failure.why, reader);
     case 'answer':
-      return refusalWords(failure.why, reader);
+      return answerWords(failure.why, reader);
     case 'plan':
       return gardenWords(reader.language).refused.expected(
         formatFor(reader),
@@ -60,6 +60,21 @@ export function failureWords(failure: SessionFailure, reader: Reader): string {
       return service.nothingNew;
     case 'not-started':
       return service.notStarted;
+  }
+}
+
+/** Of an answer that nobody chose as a file. */
+function answerWords(why: WeatherFileRefusal, reader: Reader): string {
+  const { failed } = weatherWords(reader.language).service;
+  switch (why.code) {
+    case 'layout':
+      return failed.layout(why.what);
+    case 'no-days':
+      return failed.noDays;
+    case 'hourly':
+      return failed.hourly;
+    default:
+      return refusalWords(why, reader);
   }
 }
 

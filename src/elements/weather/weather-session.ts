@@ -210,7 +210,10 @@ export class WeatherSession implements ReactiveController {
   async #work(turn: number): Promise<Work | undefined> {
     const work = await fetchPart(() => import('./weather-work.ts'));
     if (turn !== this.#turn) return undefined;
-    if (work === undefined) this.#fail({ from: 'part' });
+    // Without a connection the service would be no nearer than the part.
+    const isService = this.origin === 'service';
+    if (work === undefined)
+      this.#fail(isService ? { from: 'service', why: { code: 'unreachable' } } : { from: 'part' });
     return work;
   }
 

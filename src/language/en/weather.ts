@@ -201,8 +201,13 @@ export const weather = {
       tooManyUntil: ({ count }: Format, seconds: number) =>
         `The weather service has been asked too often. Try again in ${count(seconds, { one: 'second', other: 'seconds' })}.`,
       refused: (status: number, reason: string) =>
-        `The weather service says no (${status})${reason === '' ? '.' : `: “${reason}”`} Nothing was changed.`,
+        `The weather service says no (${status})${reason === '' ? '.' : `: “${reason}”.`} Nothing was changed.`,
       tooLong: 'The answer is far too long to be weather. Nothing was changed.',
+      /** `what`: the part of the answer. */
+      layout: (what: string) =>
+        `The weather service answered in a way that is not understood here (“${what}”). Nothing was changed. Tell whoever runs this page.`,
+      noDays: 'The answer of the weather service has no days of weather. Nothing was changed.',
+      hourly: 'The weather service answered with hours, not days. Nothing was changed. Tell whoever runs this page.',
     },
   },
   file: {

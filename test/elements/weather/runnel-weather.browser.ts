@@ -218,10 +218,10 @@ describe('runnel-weather', () => {
 
   for (const [name, respond, says] of [
     ['too many requests', () => new Response('', { status: 429 }), weather.service.failed.tooMany],
-    ['a refusal', () => new Response('{"error":true,"reason":"No"}', { status: 400 }), '“No”'],
+    ['a refusal', () => new Response('{"error":true,"reason":"No"}', { status: 400 }), '“No”. Nothing was changed.'],
     ['no connection', () => Promise.reject(new TypeError('Failed to fetch')), weather.service.failed.unreachable],
-    ['another layout', () => new Response('{"hours":[]}'), 'daily.time'],
-    ['a page of words', () => new Response('<html>Sign in</html>'), weather.file.refused['no-days']],
+    ['another layout', () => new Response('{"hours":[]}'), weather.service.failed.layout('daily.time')],
+    ['a page of words', () => new Response('<html>Sign in</html>'), weather.service.failed.noDays],
   ] as const) {
     it(`says what to do after ${name}, and leaves the plan as it was`, async () => {
       net.restore();
