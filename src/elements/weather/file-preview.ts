@@ -120,6 +120,8 @@ function askTemplate(
     </select></label>`;
 }
 
+const LEAST_YEAR = 365;
+
 function takeTemplate(
   { name, file, bridge }: FileState,
   record: DailyRecord,
@@ -133,10 +135,12 @@ function takeTemplate(
   const source = sourceOf(name, record, reader);
   const place = file.place && { latitudeDeg: file.place.latitudeDeg, elevationM: file.place.elevationM };
   const take = () => session.takeClimate(record, () => ({ source, bridge, ...(place === undefined ? {} : { place }) }));
-  return html`<button class="main" name="take-climate" @click=${() => void take()}>${say.takeClimate}</button>
+  // A record of a few months is of a season, and has no climate.
+  const isOfSeason = hasSeason && record.dayCount < LEAST_YEAR;
+  return html`<button class=${isOfSeason ? '' : 'main'} name="take-climate" @click=${() => void take()}>${say.takeClimate}</button>
     ${
       hasSeason
-        ? html`<button name="take-season" @click=${() => void session.takeSeason(record, today, bridge)}>${say.takeSeason}</button>`
+        ? html`<button class=${isOfSeason ? 'main' : ''} name="take-season" @click=${() => void session.takeSeason(record, today, bridge)}>${say.takeSeason}</button>`
         : html`<span class="quiet">${say.noSeason}</span>`
     }`;
 }

@@ -76,8 +76,8 @@ export const weather = {
     table: 'The figures by month',
     rainDays: 'Rain days',
     /** Of a column of temperatures: its unit follows. */
-    lowest: 'Lowest',
-    highest: 'Highest',
+    lowest: 'Low',
+    highest: 'High',
     threshold: {
       label: 'A rain day has at least',
       help: 'Weather offices count rain days from different amounts on. Enter the one of your source.',
