@@ -8,7 +8,7 @@ export const chartYears = {
   busy: 'Running the season over every year…',
   /** The shaded band: least and most by the season's end, L. */
   band: ({ quantity }: Format, least: number, most: number) =>
-    `Shaded: irrigation by the meter in 8 years of 10 (${quantity(least, 'volume')} to ${quantity(most, 'volume')}). Dashed: the middle year. The line is this plan.`,
+    `Shaded: irrigation by the meter in 8 years of 10 (${quantity(least, 'volume')} to ${quantity(most, 'volume')}). Dashed: the middle year. The line is what the sheet shows.`,
   made: 'The plan has no real years, so these are made from its monthly normals.',
   show: 'Show the sheet in',
   own: 'the plan’s own weather',
