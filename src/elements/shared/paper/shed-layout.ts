@@ -24,17 +24,21 @@ export function shedLayout(context: PaperContext): PaperLayout {
     content: html`<div class="shed row rain"><span class="wide"><b>${say.rainRead}</b><br /><small>${say.rainUnit(format.unit('depth'))}</small></span>
       ${DAYS.map(() => html`<span class="day"><i class="gauge"></i></span>`)}</div>`,
   };
-  const notes: PaperBlock = {
-    isOptional: true,
-    content: html`<div class="notes">${say.notes}${Array.from({ length: NOTE_LINES }, () => html`<i class="line"></i>`)}</div>`,
-  };
+  // As many of them as the last page has room for.
+  const notes = Array.from(
+    { length: NOTE_LINES },
+    (_, at): PaperBlock => ({
+      isOptional: true,
+      content: html`<div class="notes">${at === 0 ? say.notes : nothing}<i class="line"></i></div>`,
+    }),
+  );
   return {
     title: html`<header class="shed-title"><div><p class="garden">${isolated(view.plan.name)}</p><h1>${format.days(firstDay, firstDay + 6, 'long')}</h1></div>
       <p class="how">${say.tick.map((line) => html`${line}<br />`)}</p></header>`,
     blocks: [
       ...view.season.zones.map((zone, index) => ({ heading, content: zoneRow(zone, index + 1, context) })),
       rain,
-      notes,
+      ...notes,
     ],
   };
 }

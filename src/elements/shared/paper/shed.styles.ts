@@ -132,7 +132,6 @@ export const shedStyles = css`
   }
 
   .notes {
-    padding-block-start: 6pt;
     font-size: 11pt;
   }
 
