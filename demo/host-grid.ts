@@ -65,24 +65,32 @@ function scheduleOf({ zones }: Plan): ScheduleRow[] {
 
 function showSchedule(first: Plan): void {
   const box = document.querySelector<HTMLElement>('#schedule');
+  const menu = document.querySelector<HTMLButtonElement>('#menu');
   const undo = document.querySelector<HTMLButtonElement>('#undo');
+  const redo = document.querySelector<HTMLButtonElement>('#redo');
   const total = document.querySelector('#total');
-  if (box === null || undo === null || total === null) return;
+  if (box === null || menu === null || undo === null || redo === null || total === null) return;
   const past: Plan[] = [];
+  const undone: Plan[] = [];
   let plan = first;
   const sheet = new SeasonSheet({ plan, season: computeSeason(plan), today: TODAY, locale: 'en-US', readOnly: false });
   const stand = (next: Plan) => {
     plan = next;
     sheet.update({ ...sheet.state, plan, season: computeSeason(plan, sheet.state.season) });
     undo.disabled = past.length === 0;
+    redo.disabled = undone.length === 0;
     total.textContent = sheet.describe({ row: { kind: 'total' }, column: { kind: 'season' } });
   };
-  const undoSeason = (): boolean => {
-    const before = past.pop();
-    if (before !== undefined) stand(before);
-    return before !== undefined;
+  const step = (from: Plan[], to: Plan[]) => (): boolean => {
+    const next = from.pop();
+    if (next === undefined) return false;
+    to.push(plan);
+    stand(next);
+    return true;
   };
-  undo.addEventListener('click', undoSeason);
+  const steps = { undo: step(past, undone), redo: step(undone, past) };
+  undo.addEventListener('click', steps.undo);
+  redo.addEventListener('click', steps.redo);
   const hot: Handsontable.Core = new Handsontable(box, {
     licenseKey: 'non-commercial-and-evaluation',
     colorScheme: 'auto',
@@ -113,6 +121,7 @@ function showSchedule(first: Plan): void {
         const result = tryEdit(plan, edit);
         if (result.ok) {
           past.push(plan);
+          undone.length = 0;
           stand(result.plan);
         }
         return result;
@@ -121,7 +130,7 @@ function showSchedule(first: Plan): void {
       onHistory: (step) => {
         const { row, col } = hot.getSelectedRangeActive()?.highlight ?? {};
         const isOfSeason = bindingOf(hot)?.cell(row ?? -1, col ?? -1) !== undefined;
-        if (isOfSeason) return step === 'undo' && undoSeason();
+        if (isOfSeason) return steps[step]();
         hot.getPlugin('undoRedo')[step]();
         return true;
       },
@@ -131,6 +140,16 @@ function showSchedule(first: Plan): void {
         if (cell !== undefined) total.textContent = sheet.describe(cell);
       },
     } satisfies SeasonSetting,
+  });
+  // For a finger and the keyboard: what the right button opens.
+  menu.addEventListener('click', () => {
+    if (hot.getSelectedRangeActive() === undefined) hot.selectCell(1, 3);
+    const { row, col } = hot.getSelectedRangeActive()?.highlight ?? {};
+    const { left, bottom } = (hot.getCell(row ?? 0, col ?? 0, true) ?? box).getBoundingClientRect();
+    hot.listen();
+    const contextMenu = hot.getPlugin('contextMenu');
+    contextMenu.open({ left, top: bottom, width: 0, height: 0 });
+    contextMenu.menu?.focus();
   });
   stand(plan);
 }

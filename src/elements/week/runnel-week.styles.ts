@@ -80,7 +80,12 @@ export const weekStyles = css`
   }
 
   .wide .quiet {
+    font-size: var(--_size-small);
     font-weight: 400;
+  }
+
+  .wide + .small {
+    margin-block-start: 0.4rem;
   }
 
   .primary,
@@ -187,11 +192,38 @@ export const weekStyles = css`
     .sides {
       display: grid;
       grid-template-columns: minmax(0, 24rem) minmax(0, 36rem);
+      grid-template-rows: auto 1fr;
       gap: 0 3.5rem;
+    }
+
+    .sides > :first-child {
+      grid-row: span 2;
+    }
+
+    .beside {
+      grid-column: 2;
     }
 
     .row {
       grid-template-columns: minmax(0, 1fr) repeat(7, 2.5rem);
+    }
+  }
+
+  @container runnel-week (min-width: 84rem) {
+    .sides {
+      grid-template-columns: minmax(0, 24rem) minmax(0, 36rem) minmax(0, 20rem);
+      gap: 0 2.5rem;
+    }
+
+    .beside {
+      grid-column: 3;
+      grid-row: 1;
+      padding-block-start: 1.1rem;
+    }
+
+    .beside .cautions {
+      margin-block-start: 1rem;
+      border-block-start: 0;
     }
   }
 

@@ -166,10 +166,12 @@ export class WeekBody {
             })}
             ${tableKey(context)}
           </section>
-          ${this.#actions(context)}
         </div>
-      </div>
-      ${cautionsTemplate(this.#cautions.of(season.garden.supply.tank !== undefined), language)}`;
+        <div class="beside">
+          ${this.#actions(context)}
+          ${cautionsTemplate(this.#cautions.of(season.garden.supply.tank !== undefined), language)}
+        </div>
+      </div>`;
   }
 
   #elsewhere({ view, today }: WeekContext): TemplateResult {

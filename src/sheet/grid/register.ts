@@ -4,6 +4,7 @@ import type { CellTypeObject } from 'handsontable/cellTypes/registry';
 import type { TextEditor } from 'handsontable/editors/textEditor';
 import type { BasePlugin } from 'handsontable/plugins/base';
 import { bindingOf, setBinding } from './bindings.ts';
+import { bindCellKeys } from './cell-keys.ts';
 import { clipboardHooks } from './clipboard-hooks.ts';
 import { entryEditor } from './entry-editor.ts';
 import { entryHooks } from './entry-hooks.ts';
@@ -79,6 +80,7 @@ function seasonPlugin(Base: typeof BasePlugin): typeof BasePlugin {
       binding.addHooks(this.#selection.hooks);
       binding.addHooks(this.#headers.hooks);
       bindHistoryKeys(binding);
+      bindCellKeys(binding);
       letTabOut(binding);
       foldOnClick(binding);
       openOnSecondTap(binding);

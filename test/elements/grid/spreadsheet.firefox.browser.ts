@@ -403,7 +403,25 @@ describe('a spreadsheet', () => {
     expect(asked.at(-1)).to.equal(10);
     await click(cell(page.grid, 'beds', '2027-06-07'), 'right');
     await click(menuItem(ACTIONS.menu.why));
-    expect(asked.filter((found) => typeof found === 'object')).to.deep.equal([{ zone: 'beds', week: 9 }]);
+    const cells = () => asked.filter((found) => typeof found === 'object');
+    expect(cells()).to.deep.equal([{ zone: 'beds', week: 9 }]);
+    await press('Alt+Enter');
+    await until(() => cells().length === 2, 'a key asks too');
+    expect(cells()).to.deep.equal([
+      { zone: 'beds', week: 9 },
+      { zone: 'beds', week: 9 },
+    ]);
+  });
+
+  it('opens the note by a key', async () => {
+    const page = await gridPage();
+    await click(cell(page.grid, 'beds', '2027-06-07'));
+    await press('Shift+F2');
+    await until(() => document.querySelector('.runnel-note') !== null, 'the note is open');
+    await type('mulch');
+    await press('Control+Enter');
+    await afterwards(page);
+    expect(page.edits.at(-1)).to.deep.equal({ type: 'set-note', zone: 'beds', week: '2027-06-07', note: 'mulch' });
   });
 
   it('finds zones, filters by state, sorts, and hides weeks, without touching the plan', async () => {

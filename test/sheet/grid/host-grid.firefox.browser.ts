@@ -20,6 +20,7 @@ import {
   SeasonSheet,
   seasonMenuItems,
 } from '../../../src/sheet/index.ts';
+import { chord } from '../../elements/shared/chord.ts';
 import { until } from '../../elements/shared/on-page.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 
@@ -296,6 +297,28 @@ describe('a host’s own grid with a season in it', () => {
       ({ textContent }) => textContent,
     );
     expect(own).not.to.include('Close for the week');
+  });
+
+  it('asks why and opens the note by keys, in cells of the season alone', async () => {
+    const asked: unknown[] = [];
+    hot.updateSettings({
+      [SEASON_KEY]: {
+        ...(hot.getSettings() as Record<string, object>)[SEASON_KEY],
+        onWhy: (at: unknown) => asked.push(at),
+      },
+    } as Handsontable.GridSettings);
+    await click(td(1, 0));
+    await chord('Alt', 'Enter');
+    await chord('Shift', 'F2');
+    expect(document.querySelector('.runnel-note')).to.equal(null);
+    await sendKeys({ press: 'Escape' });
+    await click(td(1, JUNE_7));
+    await chord('Alt', 'Enter');
+    expect(asked).to.deep.equal([{ zone: 'beds', week: 9 }]);
+    await chord('Shift', 'F2');
+    await sendKeys({ type: 'mulch' });
+    await chord('Control', 'Enter');
+    expect(edits.at(-1)).to.deep.equal({ type: 'set-note', zone: 'beds', week: '2027-06-07', note: 'mulch' });
   });
 
   it('works while its rows are in another order', async () => {
