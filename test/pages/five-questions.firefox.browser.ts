@@ -105,11 +105,14 @@ describe('five questions', function () {
     });
 
     it(`what is wrong, ${where}`, async () => {
-      const { press, shows } = await opened(width, height);
+      const { press, shows, find } = await opened(width, height);
       if (isPhone) await press(VIEW, /Season/);
       await press('[role=tab]', /Attention/);
       await shows('runnel-notices, [part=title], h2, h3', /./);
       await shows('.notice, li', /gal|min|day/);
+      // Those that are folded are not seen.
+      const open = find('.notice').filter((each) => each.closest('details:not([open])') === null);
+      expect(open.length).to.be.within(1, 5);
     });
 
     it(`what if I put a shut-off there, ${where}`, async () => {
