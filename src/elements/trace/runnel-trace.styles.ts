@@ -43,6 +43,7 @@ export const traceStyles = css`
   }
 
   .group > summary {
+    grid-template-columns: 1.1rem auto minmax(0, 1fr);
     align-items: center;
     min-block-size: 2.2rem;
   }

@@ -6,6 +6,29 @@ export const closeWeekStyles = css`
     max-inline-size: 36rem;
   }
 
+  @container runnel-week (min-width: 56rem) {
+    .closing {
+      display: grid;
+      grid-template-columns: minmax(0, 26rem) minmax(0, 36rem);
+      grid-template-rows: auto auto auto auto 1fr auto;
+      gap: 0 3.5rem;
+      max-inline-size: 66rem;
+    }
+
+    .closing > :is(.head, .foot) {
+      grid-column: 1 / -1;
+    }
+
+    .closing > section {
+      grid-column: 1;
+    }
+
+    .closing > .ran {
+      grid-column: 2;
+      grid-row: 2 / span 4;
+    }
+  }
+
   .closing > .head {
     align-items: start;
   }

@@ -37,7 +37,7 @@ export function closeWeek(closing: Closing): TemplateResult {
       <h3>${words.rain.title} <span class="rain">${mm === undefined ? nothing : depthText(mm, view)}</span></h3>
       ${rainTubes({ context, days, entries, isTotal: state.isTotal, setTotal: (isTotal) => change({ isTotal }) })}
     </section>
-    <section>
+    <section class="ran">
       <div class="head">
         <div><h3>${say.run}</h3><p class="quiet small">${runSummary(context)}</p></div>
         <button name="as-planned" ?disabled=${all === undefined} @click=${() => all && send(all)}>${say.allAsPlanned}</button>

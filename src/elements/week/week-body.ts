@@ -1,6 +1,5 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { type IsoDate, isoDate } from '../../engine/calendar.ts';
-
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { weekWords } from '../../language/en/week.ts';
 import { weekCloseWords } from '../../language/en/week-close.ts';
@@ -168,8 +167,7 @@ export class WeekBody {
           </section>
         </div>
         <div class="beside">
-          ${this.#actions(context)}
-          ${cautionsTemplate(this.#cautions.of(season.garden.supply.tank !== undefined), language)}
+          ${this.#actions(context)} ${cautionsTemplate(this.#cautions.of(season.garden.supply.tank !== undefined), language)}
         </div>
       </div>`;
   }
