@@ -192,6 +192,7 @@ export const toolsStyles = css`
     .runnel-grid__measures :checked + span {
       background: Highlight;
       color: HighlightText;
+      forced-color-adjust: none;
     }
   }
 `;

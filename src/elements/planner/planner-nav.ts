@@ -101,8 +101,18 @@ export class PlannerNav extends ViewElement {
       }
 
       @media (forced-colors: active) {
+        :is(a, button):not([aria-current]) {
+          border-color: Canvas;
+        }
+
         [aria-current] {
-          border-block-end-color: Highlight;
+          border-block-color: Canvas Highlight;
+        }
+
+        @container (max-width: 699px) {
+          [aria-current] {
+            border-block-color: Highlight Canvas;
+          }
         }
       }
     `,

@@ -219,6 +219,10 @@ export const plannerSheetStyles = css`
   }
 
   @media (forced-colors: active) {
+    .runnel-planner__tabs [role='tab'] {
+      border-color: Canvas;
+    }
+
     .runnel-planner__tabs [role='tab'][aria-selected='true'] {
       border-block-end-color: Highlight;
     }

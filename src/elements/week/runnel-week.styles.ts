@@ -94,6 +94,13 @@ export const weekStyles = css`
     color: var(--_paper);
   }
 
+  @media (forced-colors: active) {
+    .primary,
+    .segments [aria-pressed='true'] {
+      forced-color-adjust: none;
+    }
+  }
+
   .runs > li {
     display: grid;
     grid-template-columns: 1.25rem minmax(0, 1fr) auto;

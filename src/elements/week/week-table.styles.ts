@@ -20,6 +20,11 @@ export const weekTableStyles = css`
     line-height: 1;
   }
 
+  /* Forced colours draw what is transparent. */
+  .box.none {
+    visibility: hidden;
+  }
+
   .box.to-run {
     border-color: var(--_ink);
     background: var(--_blank);

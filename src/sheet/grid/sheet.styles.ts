@@ -202,5 +202,11 @@ ${besideCellStyles}
     background-color: Canvas;
     forced-color-adjust: none;
   }
+
+  /* A plate behind its words would be of their own colour. */
+  .runnel-sheet .handsontable thead th.runnel-this-week,
+  .runnel-sheet .runnel-hint {
+    forced-color-adjust: none;
+  }
 }
 `;

@@ -320,6 +320,14 @@ describe('runnel-week', () => {
     expect(shownIn()[1]).to.equal(1);
   });
 
+  it('draws no box on a day without a run where forced colours draw what is transparent', async () => {
+    const { list } = await shown('2027-06-30');
+    const visibilities = (selector: string) =>
+      new Set([...(list.shadowRoot?.querySelectorAll(selector) ?? [])].map((box) => getComputedStyle(box).visibility));
+    expect([...visibilities('.table .box.none')]).to.deep.equal(['hidden']);
+    expect([...visibilities('.table .box.to-run')]).to.deep.equal(['visible']);
+  });
+
   it('carries each caution once beside an attention list, in what is seen of both', async () => {
     const place = onPage(
       html`<runnel-plan locale="en-GB" .plan=${mixedGarden()}><runnel-notices></runnel-notices><runnel-week today="2027-06-30"></runnel-week></runnel-plan>`,
