@@ -70,7 +70,7 @@ export const traceStyles = css`
 
   summary {
     display: grid;
-    grid-template-columns: 1.1rem minmax(0, 1fr) auto;
+    grid-template-columns: 1.1rem minmax(5rem, 1fr) minmax(0, auto);
     gap: 0 0.25rem;
     align-items: baseline;
     inline-size: auto;
