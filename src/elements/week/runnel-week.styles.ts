@@ -228,6 +228,10 @@ export const weekStyles = css`
       padding-block-start: 1.1rem;
     }
 
+    .beside .wide {
+      padding-inline: 0.4rem;
+    }
+
     .beside .cautions {
       margin-block-start: 1rem;
       border-block-start: 0;
