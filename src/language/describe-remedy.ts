@@ -42,6 +42,10 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
     case 'own-zone':
     case 'zone-rule':
       return describeMixRemedy({ changes: [remedy.change] }, planting, reader);
+    case 'own-zone-and-days': {
+      const split = describeMixRemedy({ changes: [remedy.change] }, planting, reader);
+      return change['own-zone-and-days'](split, wateringDaysText(remedy.wateringDays, zone, reader));
+    }
     case 'no-shut-off':
     case 'keep-watered':
       return change[remedy.kind](planting(remedy.plantingId));

@@ -87,6 +87,14 @@ describe('what a remedy changes', () => {
       'Water Tomatoes a little every week instead of deep and infrequently',
     ],
     [
+      {
+        kind: 'own-zone-and-days',
+        change: { kind: 'cut', newZoneId: 'beds-2', newZoneName: 'Beds 2', moved: ['tomatoes'] },
+        wateringDays: [{ zoneId: 'beds-2', weekdays: ['tue', 'fri'] }],
+      },
+      'Split the zone in two: add valve “Beds 2” for Tomatoes, and water beds-2 on Tue and Fri',
+    ],
+    [
       { kind: 'no-shut-off', plantingId: 'tomatoes' },
       'Take out the shut-off of Tomatoes, so that it is watered with the zone',
     ],

@@ -28,6 +28,7 @@ export const remedies = {
     'split-zone': ({ list }: Format, zone: string, newZone: string, plantings: readonly string[]) =>
       `Split ${zone} in two: add valve “${newZone}” for ${list(plantings)}`,
     'other-days': (days: string) => `Water on other days: ${days}`,
+    'own-zone-and-days': (split: string, days: string) => `${split}, and water ${days}`,
     /** `days` a week. */
     'more-days': ({ count }: Format, days: number, which: string) =>
       `Water on ${count(days, DAYS)} a week, less on each: ${which}`,

@@ -16,6 +16,13 @@ const MOST_ROUNDS = 12;
 /** Weeks that ask too much, and the share of its minutes that each may keep, 0..1. */
 export type SharesToKeep = (season: Season) => ReadonlyMap<number, number>;
 
+export interface CutLimits {
+  /** Left out: minutes of every zone are cut. */
+  readonly onlyZone?: string;
+  /** Left out: until no week asks too much. */
+  readonly mostRounds?: number;
+}
+
 /**
  * Minutes by hand where a week asks too much, until none does; a step for each look. What really ran stays. Where the soil's pauses or a tank
  * come into it the shares are no exact science.
@@ -24,11 +31,11 @@ export function* fewerMinutes(
   plan: Plan,
   season: Season,
   sharesOf: SharesToKeep,
-  onlyZone?: string,
+  { onlyZone, mostRounds = MOST_ROUNDS }: CutLimits = {},
 ): Generator<RemedyCandidate | undefined, void> {
   const set = new Map<string, Extract<Edit, { type: 'set-minutes' }>>();
   let now = season;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+  for (let round = 0; round < mostRounds; round += 1) {
     const shares = sharesOf(now);
     const zones = onlyZone === undefined ? now.zones : now.zones.filter(({ zone }) => zone.id === onlyZone);
     const cuts = zones.flatMap((zone) => cutsOf(plan, zone, shares));

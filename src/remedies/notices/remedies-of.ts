@@ -82,6 +82,7 @@ const EFFORT: readonly RemedyKind[] = [
   'close-loop',
   'feed-middle',
   'own-zone',
+  'own-zone-and-days',
   'split-zone',
   'cut-in-two',
   'no-shut-off',

@@ -17,6 +17,7 @@ export const REMEDY_CAUTIONS: Readonly<Record<RemedyKind, readonly CautionId[]>>
   'other-runs': NEW_PIPE,
   'shut-off': NEW_PIPE,
   'own-zone': NEW_PIPE,
+  'own-zone-and-days': NEW_PIPE,
   'zone-rule': ['promise'],
   'no-shut-off': ['backflow', 'codes'],
   'keep-watered': ['promise'],

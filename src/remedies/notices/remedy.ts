@@ -31,6 +31,12 @@ export type RemedyChange =
       readonly plantingId?: string;
       readonly change: MixChange;
     }
+  /** A zone of their own, and on days of its own. */
+  | {
+      readonly kind: 'own-zone-and-days';
+      readonly change: MixChange;
+      readonly wateringDays: readonly ZoneWateringDays[];
+    }
   /** Its shut-off is taken out. */
   | { readonly kind: 'no-shut-off'; readonly plantingId: string }
   /** Watered a little every week instead of deep and infrequently. */

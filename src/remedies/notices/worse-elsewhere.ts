@@ -6,13 +6,23 @@ import { NOTICE_REMEDIES } from './notice-remedies.ts';
 import { problemOf } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, Remedy, RemedyKind } from './remedy.ts';
-import { lackingLitres, sumOver, wastedLitres } from './trouble.ts';
+import { type LitresOf, lackingLitres, sumOver, unmetLitres, wastedLitres } from './trouble.ts';
 
 /** Kinds that bind the garden's hours and water as a whole. */
 const SUPPLY_KINDS = ['window-too-short', 'too-long', 'allowance-exceeded', 'tank-dry'] as const;
 
+const HOURS: readonly (typeof SUPPLY_KINDS)[number][] = ['window-too-short', 'too-long'];
+
+type InSeason = Pick<NoticeInPlan<RemediedKind>, 'season' | 'notice'>;
+
 /** What changes the water that lines ask for. */
-const LAYS_ANEW: ReadonlySet<RemedyKind> = new Set(['other-emitters', 'other-runs', 'own-zone', 'shut-off']);
+const LAYS_ANEW: ReadonlySet<RemedyKind> = new Set([
+  'other-emitters',
+  'other-runs',
+  'own-zone',
+  'own-zone-and-days',
+  'shut-off',
+]);
 
 /** Other plantings may go short by so much of what is mended, or of the garden's demand, and no more: rule of this kit. */
 const MOST_OF_MENDED = 0.1;
@@ -36,12 +46,27 @@ export function isWorseElsewhere({ season, notice }: NoticeInPlan<RemediedKind>,
   }
   return (
     sideEffects.length > 0 ||
-    SUPPLY_KINDS.some(
-      (kind) => kind !== notice.kind && amount(seasonWith, kind) > amount(season, kind) * (1 + ROUNDING),
-    ) ||
+    suppliesLess({ season, notice }, seasonWith) ||
     (LAYS_ANEW.has(remedy.kind) && !isCarried(season, seasonWith)) ||
     othersLackMore({ season, notice }, remedy)
   );
+}
+
+/**
+ * Of waste, longer hours are no harm where plants get water for them that they lacked: what is not newly wrong was not enough before, and
+ * spared water runs where a cut or a neighbour had taken it.
+ */
+function suppliesLess({ season, notice }: InSeason, next: Season): boolean {
+  const ofAll = (of: Season) => sumOver(of, lackingLitres, () => true);
+  const isForPlants = isOfWaste(notice) && ofAll(next) < ofAll(season);
+  return SUPPLY_KINDS.some((kind) => {
+    if (kind === notice.kind || (isForPlants && HOURS.includes(kind))) return false;
+    return amount(next, kind) > amount(season, kind) * (1 + ROUNDING);
+  });
+}
+
+function isOfWaste({ kind }: Pick<InSeason['notice'], 'kind'>): boolean {
+  return NOTICE_REMEDIES[kind].ofPlanting === wastedLitres;
 }
 
 function isCarried(season: Season, seasonWith: Season): boolean {
@@ -59,14 +84,16 @@ function amount(season: Season, kind: (typeof SUPPLY_KINDS)[number]): number {
     .reduce((sum, found) => sum + problemOf(found), 0);
 }
 
-function othersLackMore(
-  { season, notice }: Pick<NoticeInPlan<RemediedKind>, 'season' | 'notice'>,
-  remedy: Remedy,
-): boolean {
+/** Of waste, where they both lack more and use less: one that was filled to the brim by chance may come to its goal later. */
+function othersLackMore({ season, notice }: InSeason, remedy: Remedy): boolean {
   const { ofPlanting } = NOTICE_REMEDIES[notice.kind];
-  const ids = ofPlanting === undefined || ofPlanting === wastedLitres ? [] : plantingsOf(notice);
-  const lacking = (of: Season) => sumOver(of, lackingLitres, (id) => !ids.includes(id));
-  const more = lacking(remedy.seasonWith) - lacking(season);
+  const isWaste = isOfWaste(notice);
+  const ids = ofPlanting === undefined || isWaste ? [] : plantingsOf(notice);
+  const moreOf = (litresOf: LitresOf) => {
+    const [before, after] = [season, remedy.seasonWith].map((of) => sumOver(of, litresOf, (id) => !ids.includes(id)));
+    return (after as number) - (before as number);
+  };
+  const more = isWaste ? Math.min(moreOf(lackingLitres), moreOf(unmetLitres)) : moreOf(lackingLitres);
   const mended = ofPlanting === undefined ? 0 : (1 - remedy.remaining) * problemOf(notice);
   return more > Math.max(MOST_OF_MENDED * mended, ofPlanting === undefined ? MOST_OF_DEMAND * demandLitres(season) : 0);
 }

@@ -1,14 +1,12 @@
 /** A watering day that is too long: more watering days, others, a finer timer, or fewer minutes. */
-import { weekdayOf } from '../../../engine/calendar.ts';
 import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../../../engine/season/season.ts';
 import { seasonSupply } from '../../../engine/supply/season-supply.ts';
 import { wateringTimes } from '../../../explain/watering-times.ts';
-import type { Weekday } from '../../../plan/schema/plan-schema.ts';
-import { WEEKDAYS } from '../../../plan/schema/supply.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
+import { bySpareTime, inOrder } from '../spare-time.ts';
 import { smallerSteps } from '../timer-steps.ts';
-import { allowedWeekdays, ownWeekdays, withDays, zoneOnDays } from '../weekdays.ts';
+import { ownWeekdays, withDays, zoneOnDays } from '../weekdays.ts';
 
 /** A day that fills its window but for rounding fits. */
 const ROUNDING = 1e-9;
@@ -64,22 +62,6 @@ function otherDays(of: NoticeInPlan, { zone }: ZoneSeason): readonly RemedyCandi
   return days.length === 0 || days.join() === own.join()
     ? []
     : [withDays(of, 'other-days', [zoneOnDays(of, zone.id, days)])];
-}
-
-/** Weekdays on which water may run, the one with the most time to spare on its longest day first. */
-function bySpareTime(of: NoticeInPlan): readonly Weekday[] {
-  const { season } = of;
-  const { minutesNeeded } = wateringTimes(season);
-  const longest = new Map<Weekday, number>();
-  minutesNeeded.forEach((minutes, day) => {
-    const weekday = WEEKDAYS[weekdayOf(season.garden.span.firstDay + day)] as Weekday;
-    longest.set(weekday, Math.max(longest.get(weekday) ?? 0, minutes));
-  });
-  return allowedWeekdays(of).toSorted((left, right) => (longest.get(left) ?? 0) - (longest.get(right) ?? 0));
-}
-
-function inOrder(weekdays: readonly Weekday[]): readonly Weekday[] {
-  return WEEKDAYS.filter((weekday) => weekdays.includes(weekday));
 }
 
 function sharesThatFit(season: Season): ReadonlyMap<number, number> {

@@ -5,6 +5,7 @@ import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
 import { wastedMm } from '../../../explain/notices/waste.ts';
 import { daysByMonth } from '../days-by-month.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
+import { ownZonesOnOtherDays } from '../own-days.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
 import { smallerSteps } from '../timer-steps.ts';
 import { evenDays, moreDays } from '../weekdays.ts';
@@ -18,6 +19,9 @@ const STARTS_TRIED = [2, 3, 4, 6, 8] as const;
 
 /** Shares of the allowed depletion that watering may leave. */
 const ROOMS = [0.3, 0.5] as const;
+
+/** Parts of the water that drains that fewer minutes are to spare. */
+const PARTS = [1, 0.75, 0.5] as const;
 
 const OVER = STATES.indexOf('over');
 
@@ -72,17 +76,29 @@ export function* overCandidates(of: NoticeInPlan): RemedyCandidates {
   yield* shutOffs(own);
   yield* lineChanges(context);
   yield* ownZones(context, ids);
-  yield* fewerMinutes(of.plan, of.season, (season) => sharesThatStay(season, zone.id, ids), zone.id);
+  yield* ownZonesOnOtherDays(of, context, ids, zone);
+  for (const part of PARTS) {
+    yield* fewerMinutes(of.plan, of.season, (season) => sharesThatStay(season, zone.id, ids, part), {
+      onlyZone: zone.id,
+      // A part taken off again and again would be all of it.
+      ...(part < 1 && { mostRounds: 1 }),
+    });
+  }
 }
 
-/** For each week in which water of the plantings drains, the share of the worst that does not. */
-function sharesThatStay(season: Season, zoneId: string, ids: readonly string[]): ReadonlyMap<number, number> {
+/** For each week in which water of the plantings drains, the share of its minutes to keep so that so great a part of the worst one's does not. */
+function sharesThatStay(
+  season: Season,
+  zoneId: string,
+  ids: readonly string[],
+  part: number,
+): ReadonlyMap<number, number> {
   const shares = new Map<number, number>();
   const found = season.zones.find(({ zone }) => zone.id === zoneId);
   for (const own of found?.plantings.filter(({ planting }) => ids.includes(planting.id)) ?? []) {
     for (let week = 0; week < own.weeks; week++) {
       if (own.at(P.state, week) !== OVER) continue;
-      const share = 1 - wastedMm(own, week) / own.at(P.irrigationNetMm, week);
+      const share = 1 - (part * wastedMm(own, week)) / own.at(P.irrigationNetMm, week);
       shares.set(week, Math.min(share, shares.get(week) ?? 1));
     }
   }
