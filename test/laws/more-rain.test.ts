@@ -1,14 +1,18 @@
 /**
- * More rain never asks for more irrigation. What is true of it since each morning is decided by itself:
+ * More rain never asks for more irrigation. What is true of it since each morning is decided by itself, of a kept planting, alone in its zone,
+ * before rounding and skipping:
  *
- * A kept planting, alone in its zone, before rounding and skipping: on no morning does it ask for more, until it has first been short of water
- * in the drier weather. Its minutes rise with its depletion, and by no more than the depletion does; so with more rain it is never drier
- * on any later morning, though it was watered less. The bound lies in the plant (FAO-56 eq. 84): one that is short uses less than its full
- * demand, so on a day that turns out otherwise than its morning expected it may end wetter than one that was not short.
+ * On no morning does it ask for more, until it has first been short of water in the drier weather. Its minutes rise with its
+ * depletion, and by no more than the depletion does; so with more rain it is never drier on any later morning, though it was watered less.
+ *
+ * The bound lies in the plant (FAO-56 eq. 84, from the depletion at the start of the day): one that is short uses less than its full demand, so
+ * that it may end the day wetter than one that was not; `more-rain-by-soil.test.ts` works such days, and says what holds after them.
+ *
  * Nor is there an order any more once water has drained: both are full then, and the number that one morning gave to the next waters less where
- * it rained more. Nor where lines wet a part of the ground: a store that begins a day beyond what is readily there gives none of that day's rain
- * (FAO-56 eq. 84, from the start of the day), one that begins it just within gives all of it, so that a little more rain can turn from which of the
- * two the day's use comes. There more is asked for on few mornings.
+ * it rained more: one number a week is a rule of this kit, as timers are set. Nor where lines wet a part of the ground: there are two depletions
+ * and one number, and a store that begins a day beyond what is readily there gives none of that day's rain (eq. 84, from the start of the day), one
+ * that begins it just within gives all of it, so that a little more rain can turn from which of the two the day's use comes. There more is asked
+ * for on few mornings.
  *
  * A refill, alone in its zone: it is not due sooner. After it has been filled there is no order any more: whoever was filled earlier is due
  * earlier next time.
@@ -18,92 +22,17 @@
  * What was a law while a week had one number, and is none any more: of zones with several plantings, of litres, and of sums over the
  * weeks so far. A step of the timer, a skipped morning and the neighbours' needs move water from one morning to another.
  */
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
-import { arbitraryGarden, type GardenOptions } from '../support/arbitrary-garden.ts';
 import { law } from './law.ts';
+import { alone, drains, expectAtMost, isAbove, isShort, isWhole, twoWeathers } from './two-weathers.ts';
 import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
-
-interface TwoWeathers {
-  readonly less: Garden;
-  /** The same with more rain on some observed days. */
-  readonly more: Garden;
-}
-
-function twoWeathers(options: GardenOptions) {
-  return arbitraryGarden(options).chain((garden) =>
-    fc.array(observedRain(garden), { minLength: 1, maxLength: 12 }).map((days): TwoWeathers => {
-      const observed = (extra: (rain: (typeof days)[number]) => number) => ({
-        days: new Map([
-          ...garden.observed.days,
-          ...days.map((rain) => {
-            const seen = garden.observed.days.get(rain.day) ?? {};
-            return [rain.day, { ...seen, rainMm: rain.rainMm + extra(rain) }] as const;
-          }),
-        ]),
-        forecasts: garden.observed.forecasts,
-        // A week's total is fixed: more on one of its days would be less on the others.
-        weeks: new Map(),
-      });
-      return {
-        less: { ...garden, observed: observed(() => 0) },
-        more: { ...garden, observed: observed(({ extraMm }) => extraMm) },
-      };
-    }),
-  );
-}
-
-function observedRain({ span }: Garden) {
-  return fc.record({
-    day: fc.integer({ min: span.firstDay, max: span.firstDay + 7 * span.weeks - 1 }),
-    rainMm: fc.integer({ min: 0, max: 300 }).map((tenths) => tenths / 10),
-    extraMm: fc.integer({ min: 0, max: 400 }).map((tenths) => tenths / 10),
-  });
-}
-
-/** So fine that rounding up and skipping move nothing that could be seen, minutes. */
-const FINE_STEP = 1e-7;
-
-/** Each planting alone, without choices, with an endlessly fine timer. */
-function alone(watering: GardenPlanting['watering']) {
-  const change = (garden: Garden): Garden => ({
-    ...garden,
-    zones: garden.zones.flatMap((zone) =>
-      zone.plantings.map((planting) => ({
-        ...zone,
-        id: planting.id,
-        rule: { kind: 'thirstiest' as const },
-        timerStepMinutes: FINE_STEP,
-        longestCycleMinutes: Number.POSITIVE_INFINITY,
-        choices: new Map(),
-        plantings: [{ ...planting, watering, hasShutOff: false }],
-      })),
-    ),
-  });
-  return ({ less, more }: TwoWeathers): TwoWeathers => ({ less: change(less), more: change(more) });
-}
 
 /** Mornings: that more rain asked for fewer minutes, on which there is an order, of all, and on which it asked for more. */
 const mornings = { saved: 0, ordered: 0, all: 0, askedForMore: 0 };
-
-function isShort({ plantings }: ZoneSeason, week: number): boolean {
-  return plantings.some((planting) => plantingFigure(planting, 'shortDays', week) > 0);
-}
-
-function drains({ plantings }: ZoneSeason, week: number): boolean {
-  return plantings.some((planting) => {
-    return plantingFigure(planting, 'rainDrainedMm', week) + plantingFigure(planting, 'irrigationDrainedMm', week) > 0;
-  });
-}
-
-function isWhole({ container, wettedShare = 1, wettedShareByWeek }: GardenPlanting): boolean {
-  return container !== undefined || (wettedShare === 1 && wettedShareByWeek === undefined);
-}
 
 /** One zone in both weathers, until its planting is first short in the drier one. */
 function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
@@ -175,12 +104,4 @@ function firstDue({ zones, garden }: Season, place: number): number {
     if (mask !== 0) return 7 * week + 31 - Math.clz32(mask & -mask);
   }
   return 7 * garden.span.weeks;
-}
-
-function expectAtMost(figure: number, limit: number | undefined, what: string): void {
-  if (limit === undefined || isAbove(figure, limit)) expect.fail(`${what}: ${figure} is more than ${limit}`);
-}
-
-function isAbove(figure: number, limit: number): boolean {
-  return figure > limit * (1 + 1e-7) + 10 * FINE_STEP;
 }
