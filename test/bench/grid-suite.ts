@@ -15,7 +15,8 @@ const SCROLLING: Asked = { oursOverLimit: 1.3 };
 const MEMORY: Asked = { oursOverLimit: 1.5 };
 const WARM_UPS = 4;
 const ROUNDS = 21;
-const OPENINGS = 3;
+/** An odd one has a page of memory, 0.25 MiB, more than the others. */
+const OPENINGS = 5;
 
 export const gridSuite: Suite = { name: 'grid', outcomes };
 
