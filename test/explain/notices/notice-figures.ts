@@ -7,6 +7,8 @@ import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import { type Notice, type NoticeKind, plantingsOf } from '../../../src/explain/notices/notice.ts';
 import { wateringTimes } from '../../../src/explain/watering-times.ts';
+import { restOn } from '../../oracle/crop.ts';
+import { daysFrom } from '../../oracle/watering-days.ts';
 import { figuresOf } from '../../support/notices.ts';
 
 /** A notice with what it is about, looked up in the season. */
@@ -152,7 +154,8 @@ function cropPast({ season, own, weeks, notice }: Told): Figures {
   }
   const { firstDay, weeks: all } = season.garden.span;
   const first = Math.max(from, firstDay, coefficient.plantedOn + sum(coefficient.stageDays));
-  return { daysPast: Math.min(to, firstDay + 7 * all - 1) - first + 1 };
+  const past = daysFrom(first, Math.min(to, firstDay + 7 * all - 1));
+  return { daysPast: past.filter((day) => restOn(planting, day) === undefined).length };
 }
 
 /** The figures that must be found, each under its name; a notice may have more. */

@@ -16,7 +16,7 @@ export function cropPast(season: Season): readonly FoundNotice<'crop-past'>[] {
   }));
 }
 
-/** Days in the ground beyond the last stage and not yet in growth anew, counted from the season's first. */
+/** Days in the ground beyond the last stage, not yet in growth anew and not at rest by the plan, counted from the season's first. */
 function daysPast({ planting, demand }: PlantingSeason, firstDay: DayNumber): readonly number[] {
   const { coefficient } = planting;
   if (coefficient.kind === 'landscape') return [];
@@ -25,7 +25,8 @@ function daysPast({ planting, demand }: PlantingSeason, firstDay: DayNumber): re
   for (let day = demand.first; day < demand.end; day++) {
     const cycle = growthCycle(coefficient, firstDay + day);
     const isFirstRest = coefficient.perennial === true && cycle.start < firstDay + demand.first;
-    if (!isFirstRest && dayOfGrowth(coefficient, cycle, firstDay + day) > length) past.push(day);
+    const rests = isFirstRest || demand.rest?.[day] === 1;
+    if (!rests && dayOfGrowth(coefficient, cycle, firstDay + day) > length) past.push(day);
   }
   return past;
 }
