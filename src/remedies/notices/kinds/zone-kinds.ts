@@ -105,12 +105,14 @@ function sharesThatStay(
   return shares;
 }
 
-/** A step of the timer lays on more than the soil takes in. */
-export function* stepTooLongCandidates(of: NoticeInPlan): RemedyCandidates {
+/** A step of the timer lays on more than the soil takes in: a timer whose step it takes in, or else the finest there is. */
+export function* stepTooLongCandidates(of: NoticeInPlan<'step-too-long'>): RemedyCandidates {
   const zone = zoneOf(of);
   const context = zoneContext(of);
   if (zone === undefined || context === undefined) return;
-  yield* smallerSteps(zone);
+  const steps = smallerSteps(zone);
+  const taken = steps.filter(({ timerStepMinutes }) => timerStepMinutes <= of.notice.figures.longestCycleMinutes);
+  yield* taken.length > 0 ? taken : steps.slice(-1);
   yield* lineChanges(context);
 }
 
