@@ -135,6 +135,11 @@ const SENTENCES: readonly Sentence[] = [
     `${SHORT} The soil dries out between waterings on 1 to 3 days a week.`,
   ],
   [
+    'few-days',
+    { ...shortage(1.7, 23), fewestDays: 7, mostDays: 7 },
+    `${SHORT} The soil dries out within a day, though it is watered every day.`,
+  ],
+  [
     'pot-dries-out',
     { heldLitres: 1.5, usedLitres: 2.375, hours: 24, runsADay: 1, wateringDays: 7 },
     'this pot cannot last from one watering to the next: it holds 0.4 gal that plants draw with ease, and they use 0.6 gal in 24 hours. Watered 1 × a day, 7 days a week.',

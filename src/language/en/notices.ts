@@ -12,6 +12,7 @@ import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
 const MINUTES_AN_HOUR = 60;
+const EVERY_DAY = 7;
 const DAYS = { one: 'day', other: 'days' };
 const STARTS = { one: 'start', other: 'starts' };
 const WEEKS = { one: 'week', other: 'weeks' };
@@ -82,6 +83,8 @@ const sentences: Sentences = {
     told(lack(format, figures), leftBehind(format, figures, 'a watering day; by its rule the zone runs')),
   'few-days': (format, figures) => {
     const { fewestDays, mostDays } = figures;
+    if (fewestDays === EVERY_DAY)
+      return told(lack(format, figures), 'The soil dries out within a day, though it is watered every day.');
     const days = `${fewestDays === mostDays ? '' : `${format.number(fewestDays)} to `}${format.count(mostDays, DAYS)}`;
     return told(lack(format, figures), `The soil dries out between waterings on ${days} a week.`);
   },
