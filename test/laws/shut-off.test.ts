@@ -55,11 +55,12 @@ describe('a shut-off that is closed by hand', () => {
 /** Whether a planting behind a shut-off may be the one whose need makes the zone's minutes in the first week. */
 function mayDecide({ id }: GardenPlanting, { rule, plantings }: GardenZone, firstDay: number): boolean {
   if (rule.kind === 'planting' && rule.plantingId === id) return true;
-  return !plantings.some(({ hasShutOff, from, to, lines }) => {
+  return !plantings.some(({ hasShutOff, from, to, lines, rest = [] }) => {
     const laid = lines.filter((line) => line.from <= firstDay).at(-1);
     const inWeek = [laid, ...lines.filter((line) => line.from > firstDay && line.from <= firstDay + 6)];
     const isWatered = inWeek.every((line) => line !== undefined && line.flowLph > 0);
-    return !hasShutOff && from <= firstDay && to >= firstDay + 6 && isWatered;
+    const isAwake = rest.every((each) => each.to < firstDay || each.from > firstDay + 6);
+    return !hasShutOff && from <= firstDay && to >= firstDay + 6 && isWatered && isAwake;
   });
 }
 
