@@ -2,6 +2,7 @@ import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import type { IsoDate } from '../../engine/calendar.ts';
 import { weatherServiceOf } from '../../exchange/weather-service/weather-service.ts';
 import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { planElementWords } from '../../language/en/plan-element.ts';
 import { weatherWords } from '../../language/en/weather.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { isolatedText } from '../../language/format/isolated.ts';
@@ -21,7 +22,7 @@ import { SeasonYears } from '../shared/season-years.ts';
 import { todayOf } from '../shared/today-here.ts';
 import { climateForm } from './climate-form.ts';
 import { climatePicture, hasClimate } from './climate-picture.ts';
-import { filePreview } from './file-preview.ts';
+import type { filePreview } from './file-preview.ts';
 import { PlaceFinder } from './place-finder.ts';
 import { placeForm } from './place-form.ts';
 import { readWeatherText } from './read-weather-text.ts';
@@ -52,6 +53,7 @@ export class WeatherBody {
   #readingsOpen = false;
   /** Comes after the rest. */
   #unusual: UnusualWeeks | undefined;
+  #filePreview: typeof filePreview | undefined;
 
   constructor(host: WeatherHost, plan: PlanConsumer) {
     this.#host = host;
@@ -63,10 +65,14 @@ export class WeatherBody {
     this.#session = new WeatherSession(host, plan);
     this.#drop = new DropField(host, (file) => this.#open(file));
     this.#years = new SeasonYears(host, plan);
-    void fetchPart(() => import('./unusual-weeks.ts')).then((part) => {
-      this.#unusual = part && new part.UnusualWeeks(host, plan);
-      host.requestUpdate();
-    });
+    void this.#fetchRest();
+  }
+
+  async #fetchRest(): Promise<void> {
+    const part = await fetchPart(() => import('./later-sections.ts'));
+    this.#filePreview = part?.filePreview;
+    this.#unusual ??= part && new part.UnusualWeeks(this.#host, this.#plan);
+    this.#host.requestUpdate();
   }
 
   render(): TemplateResult | typeof nothing {
@@ -120,7 +126,11 @@ export class WeatherBody {
   #preview(origin: 'service' | 'file', plan: Plan, reader: Reader): TemplateResult | typeof nothing {
     const { state, origin: asked } = this.#session;
     if (state.step !== 'file' || asked !== origin) return nothing;
-    return filePreview(state, { plan, reader, today: todayOf(this.#host.today) }, this.#session);
+    if (this.#filePreview === undefined) {
+      const { partFailed } = planElementWords(reader.language);
+      return html`<p class="refused" role="alert">${partFailed}</p>`;
+    }
+    return this.#filePreview(state, { plan, reader, today: todayOf(this.#host.today) }, this.#session);
   }
 
   #files(view: PlanView, plan: Plan, reader: Reader): TemplateResult {
@@ -157,6 +167,7 @@ export class WeatherBody {
   }
 
   #open(file: File): void {
+    if (this.#filePreview === undefined) void this.#fetchRest();
     void this.#session.openFile(file.name, readWeatherText(file));
   }
 
