@@ -90,11 +90,11 @@ describe('a page with the one script', () => {
   it('loads what reads and writes tables when it is wanted, and for nothing but files of a season or of weather', () => {
     // The garden holds the weather, and the planner all of them.
     for (const name of ['files', 'garden', 'planner', 'weather']) {
-      expect(packagesOf(needs(definition(name))), name).not.toContain('papaparse');
-      expect(packagesOf(mayLoad(definition(name))), name).toContain('papaparse');
+      expect(packagesOf(needs(definition(name))), name).not.toContain('hucre');
+      expect(packagesOf(mayLoad(definition(name))), name).toContain('hucre');
     }
     for (const name of ['chart', 'grid', 'mix', 'notices', 'plan', 'trace', 'week']) {
-      expect(packagesOf(mayLoad(definition(name))), name).not.toContain('papaparse');
+      expect(packagesOf(mayLoad(definition(name))), name).not.toContain('hucre');
     }
   });
 

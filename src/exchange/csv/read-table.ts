@@ -1,9 +1,8 @@
 /** The rows of a CSV file: separator told from its rows, byte order mark taken off, blank lines passed over. */
-import Papa from 'papaparse';
 import { runThrough } from '../../engine/run-through.ts';
 import { fromSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import type { Refusal } from './imported.ts';
-import { asOnUnix, rowSteps, withoutMark } from './row-steps.ts';
+import { asOnUnix, rowSteps, rowsIn, withoutMark } from './row-steps.ts';
 import type { DecimalMark, Separator, TableForm } from './table-form.ts';
 
 export interface Table {
@@ -45,24 +44,34 @@ const MOST_HEADINGS = 1000;
 /** In order of preference: a comma may also be a decimal mark, or stand in a heading. */
 const SEPARATORS: readonly Separator[] = ['\t', ';', '|', ','];
 
-/** As many rows tell it. */
-const ROWS_ASKED = 1000;
+/** As many lines tell it. */
+const LINES_ASKED = 1000;
 const LETTERS_ASKED = 200_000;
 
 /** What parts the headings, and most rows into as many cells. */
 function separatorOf(whole: string): Separator {
-  const isLong = whole.length > LETTERS_ASKED;
-  const asked = asOnUnix(whole.slice(0, LETTERS_ASKED));
-  const text = (isLong && asked.slice(0, asked.lastIndexOf('\n') + 1)) || asked;
+  const text = firstLines(asOnUnix(whole.slice(0, LETTERS_ASKED)), whole.length > LETTERS_ASKED);
   let best: { readonly separator: Separator; readonly alike: number } | undefined;
   for (const separator of SEPARATORS) {
-    const options = { delimiter: separator, newline: '\n', skipEmptyLines: 'greedy', preview: ROWS_ASKED } as const;
-    const [header = [], ...rows] = Papa.parse<string[]>(text, options).data;
+    const [header = [], ...rows] = rowsIn(text, separator).filter(hasText);
     const alike = rows.filter((cells) => cells.length === header.length).length;
     if (header.length > 1 && (best === undefined || alike > best.alike)) best = { separator, alike };
   }
   return best?.separator ?? ',';
 }
+
+/** Whole lines, where the text was cut off. */
+function firstLines(text: string, isCut: boolean): string {
+  let end = 0;
+  for (let lines = 0; lines < LINES_ASKED; lines += 1) {
+    const next = text.indexOf('\n', end) + 1;
+    if (next === 0) return (isCut && text.slice(0, end)) || text;
+    end = next;
+  }
+  return text.slice(0, end);
+}
+
+const hasText = (cells: readonly string[]): boolean => cells.some((cell) => cell.trim() !== '');
 
 /** Letters of a row that are shown. */
 const ROW_LETTERS = 80;

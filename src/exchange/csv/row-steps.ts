@@ -1,5 +1,5 @@
 /** The rows of a long CSV file a few hundred at a time. */
-import Papa from 'papaparse';
+import { parseCsv } from 'hucre/csv';
 
 const ROWS_AT_A_STRETCH = 400;
 
@@ -17,23 +17,25 @@ export function* rowSteps(text: string, separator = ','): Generator<readonly Row
     const to = endOfStretch(text, from);
     const rows: RowStep[] = [];
     const stretch = asOnUnix(text.slice(from, to));
-    let read = 0;
-    Papa.parse<string[]>(stretch, {
-      delimiter: separator,
-      newline: '\n',
-      step: ({ data, meta }) => {
-        data.forEach((cell, at) => {
-          data[at] = cell.trim();
-        });
-        if (data.some((cell) => cell !== '')) rows.push({ line, cells: data });
-        line += stretch.slice(read, meta.cursor).split('\n').length - 1;
-        read = meta.cursor;
-      },
-    });
+    let at = line;
+    for (const written of rowsIn(stretch, separator)) {
+      const cells = written.map((cell) => cell.trim());
+      if (cells.some((cell) => cell !== '')) rows.push({ line: at, cells });
+      at += 1 + written.reduce((sum, cell) => sum + breaksIn(cell), 0);
+    }
+    line += breaksIn(stretch);
     yield rows;
     from = to;
   }
 }
+
+/** Every row of a text whose lines are ended as on Unix, blank ones too; cells as written. */
+export function rowsIn(text: string, separator: string): readonly (readonly string[])[] {
+  // Without inference of types each cell is a string.
+  return parseCsv(text, { delimiter: separator, skipBom: false }) as string[][];
+}
+
+const breaksIn = (text: string): number => (text.includes('\n') ? text.split('\n').length - 1 : 0);
 
 /** Letters of a text that are looked at together. */
 const LETTERS_AT_A_STRETCH = 250_000;

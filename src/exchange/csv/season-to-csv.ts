@@ -1,5 +1,5 @@
 /** A season as CSV, for a spreadsheet: a row for each zone (and planting) and measure, a column for each week. */
-import Papa from 'papaparse';
+import { writeCsv } from 'hucre/csv';
 import { type DayNumber, isoDate } from '../../engine/calendar.ts';
 import { runThrough } from '../../engine/run-through.ts';
 import { countDays } from '../../engine/season/days-mask.ts';
@@ -12,7 +12,7 @@ import { weekSum } from '../../engine/weather.ts';
 import { csvWords } from '../../language/en/csv.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { symbolOf } from '../../language/format/quantity.ts';
-import { FORMULA_START } from '../../language/format/spreadsheet-text.ts';
+import { toSpreadsheetText } from '../../language/format/spreadsheet-text.ts';
 import { readerFor } from '../../language/reader.ts';
 import { groundRows, type WettedDepths, wettedDepths } from './ground-rows.ts';
 import { originsOf, type ReadingKind } from './reading-origins.ts';
@@ -72,7 +72,9 @@ export function* seasonCsvSteps(season: Season, choice: CsvChoice): Generator<un
 const LINE_END = '\r\n';
 
 const textOf = (rows: readonly Row[]): string =>
-  rows.length === 0 ? '' : Papa.unparse([...rows], { escapeFormulae: FORMULA_START, newline: LINE_END }) + LINE_END;
+  rows.length === 0 ? '' : writeCsv(rows.map((row) => row.map(asCell))) + LINE_END;
+
+const asCell = (cell: Row[number]): Row[number] => (typeof cell === 'string' ? toSpreadsheetText(cell) : cell);
 
 function rowsOf(zone: ZoneSeason, { measures, withPlantings, withRecords }: CsvChoice, write: Written): readonly Row[] {
   const plantings = plantingsOf(zone, withPlantings);

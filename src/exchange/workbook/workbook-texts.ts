@@ -1,6 +1,6 @@
 /** The sheets of a workbook (.xlsx) as tables that are read like those of a CSV file. */
+import { writeCsv } from 'hucre/csv';
 import { streamXlsxRows } from 'hucre/xlsx';
-import Papa from 'papaparse';
 
 /** More than a garden's workbook has; of others the first ones are read. */
 const MOST_SHEETS = 40;
@@ -22,7 +22,7 @@ export async function workbookTexts(file: Uint8Array): Promise<readonly string[]
     const rows = await sheetRows(file, sheet, MOST_CELLS - cells);
     if (rows === undefined) break;
     cells += rows.reduce((sum, row) => sum + row.length, 0);
-    if (rows.some((row) => row.some((cell) => cell !== ''))) texts.push(Papa.unparse(rows, { newline: '\r\n' }));
+    if (rows.some((row) => row.some((cell) => cell !== ''))) texts.push(writeCsv(rows));
   }
   return texts;
 }
