@@ -5,6 +5,7 @@ import { type Notice, plantingsOf } from '../../../explain/notices/notice.ts';
 import { wastedMm } from '../../../explain/notices/waste.ts';
 import { daysByMonth } from '../days-by-month.ts';
 import { fewerMinutes } from '../fewer-minutes.ts';
+import { laidInWeeks } from '../laid-in-weeks.ts';
 import { ownZonesOnOtherDays } from '../own-days.ts';
 import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from '../remedy.ts';
 import { smallerSteps } from '../timer-steps.ts';
@@ -74,7 +75,7 @@ export function* overCandidates(of: NoticeInPlan): RemedyCandidates {
   yield* evenDays(of, zone);
   yield* moreDays(of, zone);
   yield* shutOffs(own);
-  yield* lineChanges(context);
+  yield* lineChanges({ ...context, laid: laidInWeeks(of, context) });
   yield* ownZones(context, ids);
   yield* ownZonesOnOtherDays(of, context, ids, zone);
   for (const part of PARTS) {
