@@ -141,8 +141,9 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
     expect(small.filter(({ remedies }) => remedies.length > 0).length).toBeGreaterThan(0.8 * small.length);
   });
 
-  it('are there for every planting of the demo that is overwatered', () => {
-    const over = cases.filter(({ plan, notice }) => DEMO_PLANS.includes(plan) && notice.kind === 'over');
+  it('are there for every planting that is overwatered', () => {
+    const over = cases.filter(({ notice }) => notice.kind === 'over');
+    expect(over.filter(({ plan }) => DEMO_PLANS.includes(plan)).length).toBeGreaterThan(1);
     expect(over.length).toBeGreaterThan(3);
     for (const { notice, remedies } of over) {
       expect([plantingsOf(notice), remedies.length > 0]).toEqual([plantingsOf(notice), true]);
