@@ -95,6 +95,9 @@ export class RunnelGrid extends ViewElement {
   @property({ attribute: false })
   frame: Frame | undefined;
 
+  /** The last one that was wanted from elsewhere and brought into view. */
+  #wanted: Frame | undefined;
+
   /** Where the controls above the sheet are to stand instead, and its key: elements of the page, anywhere in it. */
   @property({ attribute: false }) places: GridPlaces | undefined;
 
@@ -167,9 +170,16 @@ export class RunnelGrid extends ViewElement {
         onHistory: (step) => this.#plan.step(step),
         onHover: (week) => this.dispatchEvent(new RunnelHoverEvent(week)),
         onWhy: (reference) => this.dispatchEvent(new RunnelWhyEvent(reference)),
-        onShown: (shown) => this.dispatchEvent(new RunnelFrameEvent({ ...shown, from: this })),
+        onShown: (shown) => {
+          if (!this.#isFrameAwaited) this.dispatchEvent(new RunnelFrameEvent({ ...shown, from: this }));
+        },
       },
     };
+  }
+
+  /** Whether somebody wants another part than this shows by now: to tell of this one would take that wish back. */
+  get #isFrameAwaited(): boolean {
+    return this.isUpdatePending && this.frame !== undefined && this.frame.from !== this && this.frame !== this.#wanted;
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {
@@ -188,6 +198,7 @@ export class RunnelGrid extends ViewElement {
     grid?.season.point(this.pointedWeek);
     const { frame } = this;
     if (!changed.has('frame') || grid === undefined || frame === undefined || frame.from === this) return;
+    this.#wanted = frame;
     const shown = changed.get('frame');
     if (shown?.week !== frame.week) grid.showWeek(frame.week);
     const [first] = frame.zones;
