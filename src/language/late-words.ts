@@ -15,6 +15,7 @@ import { plants } from './en/plants.ts';
 import { sizes } from './en/sizes.ts';
 import { start } from './en/start.ts';
 import { startGardens } from './en/start-gardens.ts';
+import { startKnown } from './en/start-known.ts';
 import { trace } from './en/trace.ts';
 import { traceBalance } from './en/trace-balance.ts';
 import { traceCheck } from './en/trace-check.ts';
@@ -34,7 +35,7 @@ export const lateWords = {
   files: { files, calendar, nextYear, workbook },
   garden: { garden, gardenGround, gardenZones, howOften, plants, sizes },
   mix: { mix, whatIfs },
-  start: { start, startGardens, sizes },
+  start: { start, startGardens, startKnown, sizes },
   trace: { trace, traceCheck, traceLabels, traceMinutes, traceNeed, traceValues, traceWeather },
   traceGround: { traceBalance, traceGround, traceGroundLabels },
   paper: { paper },

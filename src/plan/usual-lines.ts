@@ -21,6 +21,9 @@ const GOODS = {
   metric: { dripFlow: 2.3, spacing: 30, pointFlow: 2, sprayFlow: 40 },
 } as const;
 
+/** gph and L/h: what an emitter of a usual dripline gives. */
+export const USUAL_EMITTER = { us: GOODS.us.dripFlow, metric: GOODS.metric.dripFlow } as const;
+
 /** Rows in a bed or a box, a loop round each shrub, an emitter in each pot. */
 export function usualWay(extent: Extent, isContainer: boolean): LineWay {
   if (isContainer && extent.kind === 'canopy') return 'points';
@@ -81,7 +84,7 @@ export function rowsIn(extent: Extent, units: UnitSystem): { readonly rows: numb
 }
 
 /** Longer side first; what has no sides is taken as square, plants as standing in a row. */
-function sidesM(extent: Exclude<Extent, { kind: 'rows' }>, units: UnitSystem): readonly [number, number] {
+export function sidesM(extent: Exclude<Extent, { kind: 'rows' }>, units: UnitSystem): readonly [number, number] {
   switch (extent.kind) {
     case 'bed': {
       const sides = [toSi(extent.length, 'length', units), toSi(extent.width, 'length', units)] as const;

@@ -184,6 +184,25 @@ export const laterStepsStyles = css`
       margin-block-start: 0;
     }
 
+    .beside {
+      display: contents;
+    }
+
+    .known {
+      order: -1;
+      padding-block-end: 0.5rem;
+      border-block-end: 1px solid var(--_line);
+    }
+
+    .step .fields {
+      grid-template-columns: repeat(auto-fill, minmax(min(100%, 8.5rem), 1fr));
+    }
+
+    .card-row {
+      grid-template-columns: repeat(auto-fit, minmax(6.6rem, 1fr));
+    }
+
+    .progress small,
     .progress button:not([aria-current]) b {
       ${unsafeCSS(visuallyHidden)}
     }

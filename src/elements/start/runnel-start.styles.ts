@@ -30,6 +30,16 @@ export const startStyles = css`
     color: inherit;
   }
 
+  .two > div > :first-child {
+    margin-block-start: 0;
+  }
+
+  .step .fields {
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 12.5rem), 1fr));
+    gap: 0.6rem 1.25rem;
+    align-items: start;
+  }
+
   .two {
     display: grid;
     grid-template-columns: repeat(2, minmax(0, 1fr));
@@ -136,6 +146,13 @@ export const startStyles = css`
 
   .done .dot {
     border-color: var(--_ink);
+    background: color-mix(in oklab, var(--_ink) 16%, var(--_paper));
+  }
+
+  .progress small {
+    display: block;
+    color: var(--_quiet);
+    font-size: var(--_size-small);
   }
 
   [aria-current] .dot {

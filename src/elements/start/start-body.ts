@@ -12,15 +12,17 @@ import { markupAround } from '../shared/outside-plan.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { readingOf, waitingTemplate } from '../shared/plan-state.ts';
 import { assumedOfStep } from './assumed-items.ts';
+import { assumedList } from './assumed-list.ts';
 import { DRAWINGS, drawingStyles } from './drawings.data.ts';
 import { keptRowFrom } from './kept-row.ts';
+import { hasWeather } from './known-weather.ts';
 import { laterStepsStyles } from './later-steps.styles.ts';
 import { PlantRow, type RowText } from './plant-row.ts';
 import { startStyles } from './runnel-start.styles.ts';
 import { beginTemplate } from './start-begin.ts';
 import type { MakeStep, StartContext, StartHost, StepTemplate } from './start-context.ts';
 import { startKnownStyles } from './start-known.styles.ts';
-import { hasWeather, knownTemplate } from './start-known.ts';
+import type { knownTemplate } from './start-known.ts';
 import { START_STEPS, type StartStep, type StepOrSeason, stepBeside } from './start-steps.ts';
 
 /** Fetched when one of them is first shown, or the step before it is. */
@@ -41,6 +43,7 @@ export class StartBody {
   readonly #plan: PlanConsumer;
   readonly #form: FormController;
   readonly #steps: Readonly<Record<StepOrSeason, LatePart<StepTemplate>>>;
+  readonly #known: LatePart<typeof knownTemplate>;
   readonly #row = new PlantRow();
   readonly #laying = { planting: undefined as string | undefined, line: 0 };
   readonly #opened = new Set<string>();
@@ -52,6 +55,7 @@ export class StartBody {
     for (const styles of [gardenStyles, drawingStyles, startStyles, laterStepsStyles, startKnownStyles])
       adoptStyles(host.renderRoot, styles);
     this.#form = new FormController(host, plan);
+    this.#known = new LatePart(host, plan, async () => (await import('./start-known.ts')).knownTemplate);
     const later = (step: StepOrSeason) => new LatePart(host, plan, async () => (await STEPS[step]())(host, plan));
     this.#steps = {
       ...{ where: later('where'), water: later('water'), timer: later('timer') },
@@ -90,7 +94,7 @@ export class StartBody {
     const next = stepBeside(step, 1);
     if (part !== undefined && next !== undefined) void this.#steps[next].part;
     return html`${this.#progress(context, step)}${this.#withoutWeather(context, step)}
-      <div class="columns"><div class="step">${content}</div>${knownTemplate(context)}</div>
+      <div class="columns"><div class="step">${content}</div><div class="beside">${this.#known.part?.(step, context) ?? this.#known.waiting}${assumedList(context)}</div></div>
       ${this.#foot(context, step)}`;
   }
 
@@ -137,7 +141,8 @@ export class StartBody {
     this.#host.scrollIntoView({ block: 'start' });
   }
 
-  #progress({ reader, format }: StartContext, shown: StepOrSeason): TemplateResult {
+  #progress(context: StartContext, shown: StepOrSeason): TemplateResult {
+    const { reader, format } = context;
     const say = startWords(reader.language);
     const done = shown === 'season' ? START_STEPS.length : START_STEPS.indexOf(shown);
     return html`<nav class="progress" aria-label=${say.progress}>
@@ -146,7 +151,7 @@ export class StartBody {
           step,
           index,
         ) => html`<li class=${index < done ? 'done' : ''}><button aria-current=${step === shown ? 'step' : nothing} @click=${() => this.#go(step)}>
-          <span class="dot" aria-hidden="true">${format.number(index + 1)}</span> <b>${say.steps[step]}</b></button></li>`,
+          <span class="dot" aria-hidden="true">${format.number(index + 1)}</span> <span><b>${say.steps[step]}</b>${index < done ? html`<small>${toldOfStep(step, context)}</small>` : nothing}</span></button></li>`,
       )}</ol>
       <button class="plain leave" name="leave" @click=${() => this.#host.dispatchEvent(new RunnelStartDoneEvent('season'))}>${say.leave}</button>
     </nav>`;
@@ -172,6 +177,26 @@ export class StartBody {
       ${after === 'season' || hasPlantings(context) ? html`<button class=${after === 'season' ? 'main' : ''} name="show-season" @click=${() => this.#go('season')}>${say.showSeason}</button>` : nothing}
       ${after === 'season' ? nothing : html`<span class="skip"><button class="plain" name="skip" @click=${() => this.#go(after)}>${say.skip}</button> <span class="quiet small">${skipText(context, step)}</span></span>`}
     </footer>`;
+  }
+}
+
+/** What a step that is done has told. */
+function toldOfStep(step: StartStep, { plan, season, reader, format }: StartContext): string {
+  const { told } = startWords(reader.language);
+  const plantings = plan.zones.reduce((sum, zone) => sum + zone.plantings.length, 0);
+  switch (step) {
+    case 'where':
+      return plan.site.place ?? '';
+    case 'water': {
+      const flowLpm = season.garden.supply.sources[0]?.flowLpm;
+      return flowLpm === undefined ? '' : told.flow(format, flowLpm);
+    }
+    case 'timer':
+      return told.zones(format, plan.zones.length);
+    case 'plants':
+      return told.plantings(format, plantings);
+    case 'lines':
+      return '';
   }
 }
 

@@ -26,6 +26,49 @@ export const startKnownStyles = css`
     font-size: 12px;
   }
 
+  .strip :is(.month, .when, .flow) {
+    font-size: 11px;
+  }
+
+  .strip :is(.month, .when) {
+    fill: var(--_quiet);
+  }
+
+  .strip .when {
+    text-anchor: middle;
+  }
+
+  .strip .unknown {
+    fill: none;
+    stroke: var(--_line);
+    stroke-dasharray: 3 3;
+  }
+
+  .strip .part {
+    overflow: visible;
+  }
+
+  .strip :is(.source-band, .source-guess) {
+    fill: color-mix(in oklab, var(--_water) 25%, var(--_paper));
+    stroke: var(--_water);
+  }
+
+  .strip .days-run {
+    stroke: var(--_water);
+  }
+
+  .strip .source-guess {
+    stroke-dasharray: 3 3;
+  }
+
+  .strip .days-run.is-guess {
+    opacity: 0.6;
+  }
+
+  .strip .lack {
+    fill: var(--_short);
+  }
+
   .strip .eto-name {
     fill: var(--_growth);
   }
@@ -66,6 +109,10 @@ export const startKnownStyles = css`
     opacity: 0.3;
   }
 
+  .key-lack {
+    background: var(--_short);
+  }
+
   .key-got {
     background: var(--_water);
   }
@@ -81,12 +128,28 @@ export const startKnownStyles = css`
   }
 
   .assumptions li {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 0.6rem;
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    gap: 0 0.75rem;
     align-items: baseline;
     padding-block: 0.2rem;
     font-size: var(--_size-small);
+  }
+
+  .assumptions li .does {
+    flex-wrap: nowrap;
+  }
+
+  .bed {
+    max-inline-size: 24rem;
+    margin-block: 0.75rem;
+  }
+
+  .bed text {
+    fill: currentColor;
+    stroke: none;
+    font-size: 13px;
+    font-weight: 600;
   }
 
   .foot {
@@ -120,11 +183,16 @@ export const startKnownStyles = css`
     text-align: start;
   }
 
-  .weather > .fields {
+  .step .weather > .fields {
+    grid-template-columns: minmax(0, 1fr);
     margin-block-start: 0.6rem;
   }
 
   @container (max-width: 480px) {
+    .fields > .field:has(select) {
+      grid-column: 1 / -1;
+    }
+
     .skip {
       margin-inline-start: 0;
       line-height: 1.35;

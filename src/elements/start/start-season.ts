@@ -6,8 +6,9 @@ import { startWords } from '../../language/en/start.ts';
 import { lateNoticeLines } from '../notices/late-notice-lines.ts';
 import type { NoticeLines } from '../notices/notice-lines.ts';
 import { RunnelStartDoneEvent } from '../shared/events/start-done-event.ts';
+import { assumedList } from './assumed-list.ts';
+import { hasWeather, sumOf, weatherByWeek } from './known-weather.ts';
 import type { MakeStep, StartContext } from './start-context.ts';
-import { assumedList, hasWeather, sumOf, weatherByWeek } from './start-known.ts';
 import { stepHead } from './start-parts.ts';
 
 const MOST_NOTICES = 3;

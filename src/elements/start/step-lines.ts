@@ -9,6 +9,7 @@ import { addNextLine } from '../garden/create-and-copy.ts';
 import { checkField } from '../garden/fields.ts';
 import { plantingInGarden } from '../garden/planting-in-garden.ts';
 import { sizeText } from '../garden/size-text.ts';
+import { bedDrawing } from './bed-drawing.ts';
 import type { Drawing } from './drawings.data.ts';
 import { lineFields, moreLineFields, type PlantingInZone } from './line-fields.ts';
 import type { MakeStep, StartContext } from './start-context.ts';
@@ -20,7 +21,7 @@ const DRAWN: Readonly<Record<LineWay, Drawing | undefined>> = {
   points: 'points',
   spray: 'spray',
   solid: 'solid',
-  none: undefined,
+  none: 'none',
 };
 
 export const makeStep: MakeStep = () => stepLines;
@@ -79,6 +80,7 @@ function layTemplate(context: StartContext, laid: PlantingInZone): TemplateResul
     ${line === undefined ? nothing : html`<div class=${isAssumedLine ? 'is-assumed' : ''}>${lineFields(context, laid, index, line)}</div>`}
     ${line !== undefined && isWorkedOut(line, planting, plan) ? html`<p class="help">${say.workedOut}</p>` : nothing}
     ${line?.kind === 'dripline' && line.layout.kind === 'loops' ? html`<p class="help">${say.young}</p>` : nothing}
+    ${bedDrawing(context, planting, index)}
     <p class="result">${makes(context, planting)}</p>
     ${fold(
       context,

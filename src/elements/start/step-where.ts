@@ -17,9 +17,9 @@ import { seasonDays } from '../../plan/season-weeks.ts';
 import { choiceField, dateField, numberField, optionsOf } from '../garden/fields.ts';
 import { fieldSchema, schemaAt } from '../garden/form-context.ts';
 import { todayOf } from '../shared/today-here.ts';
-import { NEAR_KM } from '../weather/near-tables.ts';
+import { latePublishedTable, type PublishedTableField } from '../weather/late-published-table.ts';
+import { NEAR_KM } from '../weather/near-km.ts';
 import { PlaceFinder } from '../weather/place-finder.ts';
-import { publishedTableField } from '../weather/published-table.ts';
 import { serviceSection } from '../weather/service-section.ts';
 import { failureWords, sessionStatus } from '../weather/session-words.ts';
 import { WeatherSession } from '../weather/weather-session.ts';
@@ -31,12 +31,14 @@ const SOILS = { sand: 'sand', loam: 'loam', clay: 'clay' } as const;
 interface WhereContext extends StartContext {
   readonly finder: PlaceFinder;
   readonly session: WeatherSession;
+  readonly table: PublishedTableField;
 }
 
 export const makeStep: MakeStep = (host, plan) => {
   const finder = new PlaceFinder(host);
   const session = new WeatherSession(host, plan);
-  return (context) => stepWhere({ ...context, finder, session });
+  const table = latePublishedTable(host, plan);
+  return (context) => stepWhere({ ...context, finder, session, table });
 };
 
 function stepWhere(context: WhereContext): TemplateResult {
@@ -134,7 +136,7 @@ function isWeatherOfOther({ climate, latitude, longitude }: Plan['site'], found:
 }
 
 function weatherTemplate(context: WhereContext): TemplateResult {
-  const { plan, reader, session, host, consumer } = context;
+  const { plan, reader, session, host, consumer, table } = context;
   const say = startWords(reader.language).where;
   const { view } = consumer;
   const today = todayOf(host.today);
@@ -149,7 +151,7 @@ function weatherTemplate(context: WhereContext): TemplateResult {
     ${service === undefined ? nothing : serviceSection({ service, plan, reader, today, session })}
     <div role="status">${says === '' ? nothing : html`<p>${says} ${state.step === 'busy' ? html`<progress></progress>` : nothing}</p>`}</div>
     <div role="alert">${state.step === 'failed' ? html`<p class="refused">${failureWords(state.why, reader)}</p>` : nothing}</div>
-    <div class="fields">${publishedTableField(say.table, context)}</div>
+    <div class="fields">${table(say.table, context)}</div>
     ${fold(context, 'where-weather', say.otherWeather, say.otherWeatherSays, () => html`<runnel-weather .today=${host.today} .isBesidePlace=${true}></runnel-weather>`)}`;
 }
 

@@ -7,11 +7,11 @@ import { changed } from '../../plan/edits/change.ts';
 import type { PlanClimate } from '../../plan/schema/plan-schema.ts';
 import { choiceField, numberField, optionsOf, textField } from '../garden/fields.ts';
 import { type FormContext, schemaAt } from '../garden/form-context.ts';
+import type { PublishedTableField } from './late-published-table.ts';
 import { type MonthColumn, monthsOf, monthTable, set } from './month-table.ts';
-import { publishedTableField } from './published-table.ts';
 
-/** `hasTables`: whether a published table can be taken there. */
-export function climateForm(context: FormContext, { hasTables }: { readonly hasTables: boolean }): TemplateResult {
+/** `table`: where a published table can be taken there. */
+export function climateForm(context: FormContext, table?: PublishedTableField): TemplateResult {
   const { plan, season, reader } = context;
   const { climate } = plan.site;
   const say = gardenPlaceWords(reader.language).climate;
@@ -22,7 +22,7 @@ export function climateForm(context: FormContext, { hasTables }: { readonly hasT
   const hasRain = climate.rain.some((depth) => depth > 0);
   return html`${isMissing ? html`<p class="too-long">${say.noClimate}</p>` : nothing}
     <div class="fields">
-      ${hasTables ? publishedTableField(say.table, context) : nothing}
+      ${table?.(say.table, context)}
       ${choiceField(
         {
           key: 'climate-kind',

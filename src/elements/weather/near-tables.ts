@@ -2,9 +2,7 @@
 import { greatCircleDistanceKm } from '../../engine/climate/great-circle-distance.ts';
 import { PUBLISHED_ETO, PUBLISHED_ETO_TIME_ZONE, type PublishedEto } from '../../engine/climate/published-eto.data.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
-
-/** A table of a place farther away, or in another country, is not that of the garden: common practice, no source. */
-export const NEAR_KM = 100;
+import { NEAR_KM } from './near-km.ts';
 
 /** No place of California is farther from all of those that have a table. */
 const WITHIN_CALIFORNIA_KM = 450;

@@ -23,6 +23,7 @@ import { todayOf } from '../shared/today-here.ts';
 import { climateForm } from './climate-form.ts';
 import { climatePicture, hasClimate } from './climate-picture.ts';
 import type { filePreview } from './file-preview.ts';
+import { latePublishedTable, type PublishedTableField } from './late-published-table.ts';
 import { PlaceFinder } from './place-finder.ts';
 import { placeForm } from './place-form.ts';
 import { readWeatherText } from './read-weather-text.ts';
@@ -50,6 +51,7 @@ export class WeatherBody {
   readonly #session: WeatherSession;
   readonly #drop: DropField;
   readonly #years: SeasonYears;
+  readonly #table: PublishedTableField;
   #readingsOpen = false;
   /** Comes after the rest. */
   #unusual: UnusualWeeks | undefined;
@@ -65,6 +67,7 @@ export class WeatherBody {
     this.#session = new WeatherSession(host, plan);
     this.#drop = new DropField(host, (file) => this.#open(file));
     this.#years = new SeasonYears(host, plan);
+    this.#table = latePublishedTable(host, plan);
     void this.#fetchRest();
   }
 
@@ -89,7 +92,7 @@ export class WeatherBody {
     const today = todayOf(this.#host.today);
     if (this.#host.isBesidePlace) {
       const files = view.readOnly ? nothing : this.#files(view, plan, reader);
-      return html`${files}${climateForm(context, { hasTables: false })}`;
+      return html`${files}${climateForm(context)}`;
     }
     return html`<h2 part="title">${say.title}</h2>
       ${placeForm(context, this.#finder)}
@@ -99,7 +102,7 @@ export class WeatherBody {
       ${hasClimate(season) ? html`<p class="quiet">${plan.site.climate.source === '' ? say.climate.noSource : say.climate.from(isolatedText(plan.site.climate.source))}</p>` : nothing}
       <details class="more" ?open=${weeksWithoutClimate(season).length > 0}>
         <summary>${say.climate.table}</summary>
-        <div class="part-body">${climateForm(context, { hasTables: true })}</div>
+        <div class="part-body">${climateForm(context, this.#table)}</div>
       </details>
       ${readingsSection(context, today, {
         isOpen: this.#readingsOpen,

@@ -42,6 +42,37 @@ const at = (latitudeDeg: number, longitudeDeg: number): PlaceOnEarth => ({ latit
 /** The time zone of all of these places, which no other country shares. */
 export const PUBLISHED_ETO_TIME_ZONE = 'America/Los_Angeles';
 
+/** Reference ET zones of California, the first on top. */
+const CALIFORNIA_ZONES = `
+  0.93 1.4 2.48 3.3 4.03 4.5 4.65 4.03 3.3 2.48 1.2 0.62
+  1.24 1.68 3.1 3.9 4.65 5.1 4.96 4.65 3.9 2.79 1.8 1.24
+  1.86 2.24 3.72 4.8 5.27 5.7 5.58 5.27 4.2 3.41 2.4 1.86
+  1.86 2.24 3.41 4.5 5.27 5.7 5.89 5.58 4.5 3.41 2.4 1.86
+  0.93 1.68 2.79 4.2 5.58 6.3 6.51 5.89 4.5 3.1 1.5 0.93
+  1.86 2.24 3.41 4.8 5.58 6.3 6.51 6.2 4.8 3.72 2.4 1.86
+  0.62 1.4 2.48 3.9 5.27 6.3 7.44 6.51 4.8 2.79 1.2 0.62
+  1.24 1.68 3.41 4.8 6.2 6.9 7.44 6.51 5.1 3.41 1.8 0.93
+  2.17 2.8 4.03 5.1 5.89 6.6 7.44 6.82 5.7 4.03 2.7 1.86
+  0.93 1.68 3.1 4.5 5.89 7.2 8.06 7.13 5.1 3.1 1.5 0.93
+  1.55 2.24 3.1 4.5 5.89 7.2 8.06 7.44 5.7 3.72 2.1 1.55
+  1.24 1.96 3.41 5.1 6.82 7.8 8.06 7.13 5.4 3.72 1.8 0.93
+  1.24 1.96 3.1 4.8 6.51 7.8 8.99 7.75 5.7 3.72 1.8 0.93
+  1.55 2.24 3.72 5.1 6.82 7.8 8.68 7.75 5.7 4.03 2.1 1.55
+  1.24 2.24 3.72 5.7 7.44 8.1 8.68 7.75 5.7 4.03 2.1 1.24
+  1.55 2.52 4.03 5.7 7.75 8.7 9.3 8.37 6.3 4.34 2.4 1.55
+  1.86 2.8 4.65 6 8.06 9 9.92 8.68 6.6 4.34 2.7 1.86
+  2.48 3.36 5.27 6.9 8.68 9.6 9.61 8.68 6.9 4.96 3 2.17
+`
+  .trim()
+  .split('\n')
+  .map((line) => line.trim().split(' ').map(Number));
+
+/** Zone 14 was read month for month. */
+function zoneRow(zone: number, inches: readonly number[]): PublishedEto {
+  const name = { en: `California, reference ET zone ${zone}` };
+  return row(`california-zone-${zone}`, name, zone === 14 ? ZONES_SEEN : ZONES, inches);
+}
+
 /** Monthly reference ET as governments publish it. Rain is not in these tables: it is given beside them. */
 export const PUBLISHED_ETO: readonly PublishedEto[] = [
   row(
@@ -93,112 +124,5 @@ export const PUBLISHED_ETO: readonly PublishedEto[] = [
     [1, 1.8, 3.2, 4.7, 6.4, 7.7, 8.4, 7.2, 5.4, 3.7, 1.7, 0.9],
     at(38.58, -121.49),
   ),
-  row(
-    'california-zone-1',
-    { en: 'California, reference ET zone 1' },
-    ZONES,
-    [0.93, 1.4, 2.48, 3.3, 4.03, 4.5, 4.65, 4.03, 3.3, 2.48, 1.2, 0.62],
-  ),
-  row(
-    'california-zone-2',
-    { en: 'California, reference ET zone 2' },
-    ZONES,
-    [1.24, 1.68, 3.1, 3.9, 4.65, 5.1, 4.96, 4.65, 3.9, 2.79, 1.8, 1.24],
-  ),
-  row(
-    'california-zone-3',
-    { en: 'California, reference ET zone 3' },
-    ZONES,
-    [1.86, 2.24, 3.72, 4.8, 5.27, 5.7, 5.58, 5.27, 4.2, 3.41, 2.4, 1.86],
-  ),
-  row(
-    'california-zone-4',
-    { en: 'California, reference ET zone 4' },
-    ZONES,
-    [1.86, 2.24, 3.41, 4.5, 5.27, 5.7, 5.89, 5.58, 4.5, 3.41, 2.4, 1.86],
-  ),
-  row(
-    'california-zone-5',
-    { en: 'California, reference ET zone 5' },
-    ZONES,
-    [0.93, 1.68, 2.79, 4.2, 5.58, 6.3, 6.51, 5.89, 4.5, 3.1, 1.5, 0.93],
-  ),
-  row(
-    'california-zone-6',
-    { en: 'California, reference ET zone 6' },
-    ZONES,
-    [1.86, 2.24, 3.41, 4.8, 5.58, 6.3, 6.51, 6.2, 4.8, 3.72, 2.4, 1.86],
-  ),
-  row(
-    'california-zone-7',
-    { en: 'California, reference ET zone 7' },
-    ZONES,
-    [0.62, 1.4, 2.48, 3.9, 5.27, 6.3, 7.44, 6.51, 4.8, 2.79, 1.2, 0.62],
-  ),
-  row(
-    'california-zone-8',
-    { en: 'California, reference ET zone 8' },
-    ZONES,
-    [1.24, 1.68, 3.41, 4.8, 6.2, 6.9, 7.44, 6.51, 5.1, 3.41, 1.8, 0.93],
-  ),
-  row(
-    'california-zone-9',
-    { en: 'California, reference ET zone 9' },
-    ZONES,
-    [2.17, 2.8, 4.03, 5.1, 5.89, 6.6, 7.44, 6.82, 5.7, 4.03, 2.7, 1.86],
-  ),
-  row(
-    'california-zone-10',
-    { en: 'California, reference ET zone 10' },
-    ZONES,
-    [0.93, 1.68, 3.1, 4.5, 5.89, 7.2, 8.06, 7.13, 5.1, 3.1, 1.5, 0.93],
-  ),
-  row(
-    'california-zone-11',
-    { en: 'California, reference ET zone 11' },
-    ZONES,
-    [1.55, 2.24, 3.1, 4.5, 5.89, 7.2, 8.06, 7.44, 5.7, 3.72, 2.1, 1.55],
-  ),
-  row(
-    'california-zone-12',
-    { en: 'California, reference ET zone 12' },
-    ZONES,
-    [1.24, 1.96, 3.41, 5.1, 6.82, 7.8, 8.06, 7.13, 5.4, 3.72, 1.8, 0.93],
-  ),
-  row(
-    'california-zone-13',
-    { en: 'California, reference ET zone 13' },
-    ZONES,
-    [1.24, 1.96, 3.1, 4.8, 6.51, 7.8, 8.99, 7.75, 5.7, 3.72, 1.8, 0.93],
-  ),
-  row(
-    'california-zone-14',
-    { en: 'California, reference ET zone 14' },
-    ZONES_SEEN,
-    [1.55, 2.24, 3.72, 5.1, 6.82, 7.8, 8.68, 7.75, 5.7, 4.03, 2.1, 1.55],
-  ),
-  row(
-    'california-zone-15',
-    { en: 'California, reference ET zone 15' },
-    ZONES,
-    [1.24, 2.24, 3.72, 5.7, 7.44, 8.1, 8.68, 7.75, 5.7, 4.03, 2.1, 1.24],
-  ),
-  row(
-    'california-zone-16',
-    { en: 'California, reference ET zone 16' },
-    ZONES,
-    [1.55, 2.52, 4.03, 5.7, 7.75, 8.7, 9.3, 8.37, 6.3, 4.34, 2.4, 1.55],
-  ),
-  row(
-    'california-zone-17',
-    { en: 'California, reference ET zone 17' },
-    ZONES,
-    [1.86, 2.8, 4.65, 6, 8.06, 9, 9.92, 8.68, 6.6, 4.34, 2.7, 1.86],
-  ),
-  row(
-    'california-zone-18',
-    { en: 'California, reference ET zone 18' },
-    ZONES,
-    [2.48, 3.36, 5.27, 6.9, 8.68, 9.6, 9.61, 8.68, 6.9, 4.96, 3, 2.17],
-  ),
+  ...CALIFORNIA_ZONES.map((inches, index) => zoneRow(index + 1, inches)),
 ];

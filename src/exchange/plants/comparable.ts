@@ -10,5 +10,6 @@ function singular(word: string): string {
   return word
     .replace(/ies$/, 'y')
     .replace(/oes$/, 'o')
+    .replace(/(sh|ch|x|ss)es$/, '$1')
     .replace(/([^s])s$/, '$1');
 }

@@ -2,6 +2,7 @@
 import { comparable } from './comparable.ts';
 import { editDistance } from './edit-distance.ts';
 import type { ListedPlant } from './plant-list.ts';
+import { KIND_WORDS } from './plants.data.ts';
 
 export interface FoundPlant {
   readonly plant: ListedPlant;
@@ -18,6 +19,8 @@ export interface FoundPlant {
 const COSTS = { whole: 0, firstWords: 1, words: 1.5, beginning: 3, wordBeginning: 4, letter: 3 } as const;
 /** Another name than the one that is shown. */
 const OTHER_NAME = 0.3;
+/** What was typed but for words that say what kind of plant it is: a hedge of box. */
+const WITHOUT_KIND = 0.5;
 /** Of two that fit alike the shorter name is meant. */
 const A_LETTER_LONGER = 0.01;
 
@@ -25,9 +28,14 @@ const A_LETTER_LONGER = 0.01;
 export function findPlants(list: readonly ListedPlant[], typed: string, most = 8): readonly FoundPlant[] {
   const wanted = comparable(typed);
   if (wanted === '') return [];
+  const bare = withoutKind(wanted);
   const found: (FoundPlant & { readonly cost: number })[] = [];
   for (const plant of list) {
-    const costs = plant.folded.map((name, index) => costOf(name, wanted) + (index === 0 ? 0 : OTHER_NAME));
+    const costs = plant.folded.map(
+      (name, index) =>
+        Math.min(costOf(name, wanted), bare === wanted ? Number.POSITIVE_INFINITY : costOf(name, bare) + WITHOUT_KIND) +
+        (index === 0 ? 0 : OTHER_NAME),
+    );
     const cost = Math.min(...costs);
     if (!Number.isFinite(cost)) continue;
     const at = costs.indexOf(cost);
@@ -39,6 +47,15 @@ export function findPlants(list: readonly ListedPlant[], typed: string, most = 8
     .slice(0, most)
     .map(({ cost: _, ...each }) => each);
 }
+
+const KINDS = new Set(KIND_WORDS.en.split(' '));
+
+/** The whole of it where nothing else is left. */
+const withoutKind = (wanted: string): string =>
+  wanted
+    .split(' ')
+    .filter((word) => !KINDS.has(word))
+    .join(' ') || wanted;
 
 function costOf(name: string, wanted: string): number {
   const longer = A_LETTER_LONGER * Math.abs(name.length - wanted.length);

@@ -528,13 +528,13 @@ export const CROP_NAMES: Names = {
 broccoli|calabrese;cauliflower
 cabbage|kale;brussels sprouts;collard greens;bok choy;kohlrabi
 carrots|carrot
-lettuce|salad greens;romaine;chard;arugula;rocket
+lettuce|salad greens;romaine;chard;silverbeet;arugula;rocket
 spinach|leaf spinach
 radish|radishes
 onion-green|scallion;spring onion;green onion;leek
 onion-dry|onion;shallot;garlic
 eggplant|aubergine;brinjal
-sweet-pepper|bell pepper;capsicum;chili;chilli pepper;paprika
+sweet-pepper|bell pepper;capsicum;chili;jalapeno;chilli pepper;paprika
 tomato|tomatoes;cherry tomato
 cucumber|gherkin;cucumbers
 pumpkin-winter-squash|pumpkin;winter squash;butternut;acorn squash
@@ -543,7 +543,7 @@ watermelon|melon;cantaloupe
 beets|beetroot;beet
 potato|potatoes;spud
 beans-green|green beans;runner beans;string beans;French beans;snap beans;pole beans
-peas-fresh|peas;snow peas;sugar snap peas
+peas-fresh|peas;mangetout;snow peas;sugar snap peas
 sweet-corn|corn;maize;corn on the cob
 strawberries|strawberry
 asparagus|asparagus
@@ -557,3 +557,6 @@ turf-cool-season|lawn;grass lawn;fescue lawn;ryegrass;bluegrass lawn
 turf-warm-season|Bermuda grass;zoysia lawn;buffalo grass lawn
 `,
 };
+
+/** What people say behind a plant's name without its being a part of it: words apart by a space. */
+export const KIND_WORDS: Names = { en: 'bush hedge plant shrub tree vine flower' };

@@ -58,6 +58,12 @@ export const start = {
     plants: 'What grows',
     lines: 'How it gets its water',
   },
+  /** Below a step that is done: what it told. */
+  told: {
+    flow: ({ quantity }: Format, flowLpm: number) => quantity(flowLpm, 'supplyFlow'),
+    zones: ({ count }: Format, zones: number) => count(zones, { one: 'zone', other: 'zones' }),
+    plantings: ({ count }: Format, plantings: number) => count(plantings, { one: 'planting', other: 'plantings' }),
+  },
   stepOf: ({ number }: Format, at: number, of: number) => `Step ${number(at)} of ${number(of)}`,
   progress: 'Steps',
   assumed: 'assumed',
@@ -67,7 +73,6 @@ export const start = {
   staysAssumed: (values: readonly string[]) => `Stays assumed: ${values.join(' · ')}`,
   showSeason: 'Show my season',
   leave: 'Leave the steps',
-  aside: 'The season so far',
   where: {
     title: 'Where is the garden?',
     lead: 'The place gives the sun, the rain and the day length.',
@@ -241,23 +246,6 @@ export const start = {
     noRun: 'does not run',
     open: 'Open the season',
     print: 'This week, to print',
-  },
-  known: {
-    none: 'Nothing is known yet',
-    weather: ({ quantity }: Format, etoMm: number, rainMm: number) =>
-      rainMm === 0
-        ? `Sun and wind take ${quantity(etoMm, 'depth')}, no rain is counted`
-        : `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}`,
-    noWeather: 'First say where it is. Then the sun and the rain stand here.',
-    weatherMissing: 'Its weather is missing',
-    placeKnown: 'The place is known. Get its weather from the service, or take a published table.',
-    span: ({ days, count }: Format, first: number, last: number, weeks: number) =>
-      `${days(first, last, 'full')}, ${count(weeks, { one: 'week', other: 'weeks' })}`,
-    rain: 'Rain',
-    eto: 'Sun takes (ETo)',
-    needs: 'needs',
-    gets: 'gets',
-    picture: 'Weather and plantings by week',
   },
   assumptions: {
     title: 'Assumed so far',

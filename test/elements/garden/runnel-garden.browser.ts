@@ -99,6 +99,7 @@ describe('runnel-garden', () => {
     const climate = () => weatherRoot(page.garden)?.textContent;
     await until(() => climate()?.includes(gardenPlace.climate.noClimate) === true, 'the weather is there');
     expect(climate()).to.contain(gardenPlace.climate.noClimate);
+    await until(() => all(page, '[name="climate-table"]').length === 1, 'the tables are there');
     await tabTo(page, control(page, 'climate-table'));
     await sendKeys({ type: 'Fresno' });
     await sendKeys({ press: 'Tab' });

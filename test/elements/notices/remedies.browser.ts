@@ -249,7 +249,9 @@ describe('a climate that is not filled in', () => {
       (weather()?.activeElement as HTMLElement | undefined)?.blur();
     }
     // With a table taken there is water to plan.
-    const table = weather()?.querySelector<HTMLSelectElement>('[name="climate-table"]');
+    const tables = () => weather()?.querySelector<HTMLSelectElement>('[name="climate-table"]');
+    await until(() => Boolean(tables()), 'the tables are there');
+    const table = tables();
     if (table == null) throw new Error('there is no choice of tables');
     table.value = 'fresno';
     table.dispatchEvent(new Event('change', { bubbles: true }));

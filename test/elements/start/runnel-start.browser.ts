@@ -3,6 +3,7 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/start/define.ts';
 import { START_STEPS } from '../../../src/elements/start/start-steps.ts';
 import { start as say } from '../../../src/language/en/start.ts';
+import { startKnown } from '../../../src/language/en/start-known.ts';
 import { weather } from '../../../src/language/en/weather.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
@@ -102,6 +103,48 @@ describe('runnel-start', () => {
     await until(() => Boolean(inFold()?.querySelector('[name=climate-kind]')), 'the months are there');
     expect(inFold()?.querySelectorAll('[name=climate-table], [name=place], [type=search], h2')).to.have.length(0);
     expect(inFold()?.textContent).to.include(weather.file.title);
+  });
+
+  it('shows beside each step what is known by then: the weather, the water, the watering days, what grows', async () => {
+    const { root, plan, named, press } = await shown();
+    const finding = () => text(root, '.finding').replaceAll(/\s/g, ' ');
+    const inStrip = (selector: string) => root.querySelectorAll(`.strip ${selector}`).length;
+    await press('new-plan');
+    await until(() => finding() === startKnown.none, 'nothing is known');
+    expect([inStrip('.unknown'), inStrip('.rain'), inStrip('.source-guess')]).to.deep.equal([2, 0, 1]);
+    const eto = [1, 1.8, 3.2, 4.7, 6.4, 7.7, 8.4, 7.2, 5.4, 3.7, 1.7, 0.9];
+    plan.edit({ type: 'set-climate', climate: { source: 'A table', eto, rain: eto.map(() => 1) } });
+    await until(() => /^Sun and wind take [\d.]+ in, rain brings [\d.]+ in$/.test(finding()), 'the weather is known');
+    expect([inStrip('.unknown'), inStrip('.rain')]).to.deep.equal([1, 30]);
+    await press('next');
+    // 5 gal a minute are 300 an hour, which is what 500 emitters of 0.6 gal an hour give.
+    await until(() => finding() === '5 gpm feed up to 500 emitters at once', 'the water is known');
+    await press('next');
+    await until(() => finding() === '3 hours a day bring up to 900 gal', 'the hours are known');
+    // On three days of thirty weeks.
+    expect(root.querySelector('.strip .days-run')?.getAttribute('d')?.match(/M/g)).to.have.length(90);
+    expect(text(root, '.progress .done:nth-child(2) small')).to.match(/^5\sgpm$/);
+    await press('next');
+    const bed = { kind: 'bed', length: 12, width: 4 } as const;
+    const dripline = {
+      kind: 'dripline',
+      flow: 0.6,
+      spacing: 12,
+      layout: { kind: 'rows', rows: 3, length: 12 },
+    } as const;
+    const need = { kind: 'class', class: 'moderate' } as const;
+    const add = (id: string, lines: readonly (typeof dripline)[]) =>
+      plan.edit({ type: 'add-planting', zone: 'zone-1', planting: { id, name: id, need, extent: bed, lines } });
+    add('watered', [dripline]);
+    add('dry', []);
+    await until(() => /^2 plantings use up to \d+ gal a week$/.test(finding()), 'what they use is known');
+    expect(inStrip('.unknown')).to.equal(0);
+    expect([inStrip('.need'), inStrip('.lack')]).to.deep.equal([30, 30]);
+    await press('next');
+    await until(() => root.querySelector('.bed') !== null, 'the bed is drawn');
+    // An emitter a foot, in three rows of 12 ft.
+    expect(root.querySelectorAll('.bed circle')).to.have.length(36);
+    expect(named('show-season')).not.to.equal(null);
   });
 
   it('says beside Skip what stays assumed, and nothing of what was told', async () => {

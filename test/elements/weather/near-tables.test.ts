@@ -1,6 +1,7 @@
 /** Published tables beside the places of GeoNames: which of them is near, and which is not offered as if it fitted. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { NEAR_KM, tablesBySite } from '../../../src/elements/weather/near-tables.ts';
+import { NEAR_KM } from '../../../src/elements/weather/near-km.ts';
+import { tablesBySite } from '../../../src/elements/weather/near-tables.ts';
 import { PUBLISHED_ETO, PUBLISHED_ETO_TIME_ZONE } from '../../../src/engine/climate/published-eto.data.ts';
 import { type FoundPlace, findPlaces } from '../../../src/exchange/places/find-places.ts';
 import { placesText } from '../../../src/exchange/places/load-places.ts';

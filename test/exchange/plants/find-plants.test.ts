@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { editDistance } from '../../../src/exchange/plants/edit-distance.ts';
 import { findPlants } from '../../../src/exchange/plants/find-plants.ts';
 import { type GardenPlant, type ListedPlant, plantList } from '../../../src/exchange/plants/plant-list.ts';
-import { regionsByClass } from '../../../src/exchange/plants/plant-regions.ts';
+import { PLANT_REGIONS, regionsByClass } from '../../../src/exchange/plants/plant-regions.ts';
 
 const list = plantList();
 const plants = list.filter((plant): plant is GardenPlant => plant.type === 'plant');
@@ -35,6 +35,37 @@ const TYPED: readonly (readonly [typed: string, plant: string])[] = [
   ['blueberries', 'bush-berries'],
   ['fushia', 'Fuchsia hybrids'],
   ['crepe mirtle', 'Lagerstroemia spp.'],
+  ['snapdragens', 'Antirrhinum majus'],
+  ['zuccini', 'squash-zucchini'],
+  ['egg plant', 'eggplant'],
+  ['maize', 'sweet-corn'],
+  ['spuds', 'potato'],
+  ['cauliflour', 'broccoli'],
+  ['mangetout', 'peas-fresh'],
+  ['wistaria', 'Wisteria spp.'],
+  ['box hedge', 'Buxus sempervirens'],
+  ['lemon tree', 'citrus'],
+  ['juniper bushes', 'Juniperus spp.'],
+  ['peaches', 'peach-stone-fruit'],
+  ['plantain lily', 'Hosta spp.'],
+  ['heuchra', 'Heuchera sanguinea'],
+  ['day lillies', 'Hemerocallis spp.'],
+  ['houseleek', 'Sempervivum spp.'],
+  ['devils ivy', 'Epipremnum aureum'],
+  ['corriander', 'Coriandrum sativum'],
+  ['sweet bay', 'Laurus nobilis'],
+  ['nasturshum', 'Tropaeolum majus'],
+  ['marygold', 'Tagetes patula'],
+  ['grannys bonnet', 'Aquilegia spp.'],
+  ['lily turf', 'Liriope spp.'],
+  ['mountain ash', 'Sorbus aucuparia'],
+  ['privit', 'Ligustrum japonicum'],
+  ['yarow', 'Achillea millefolium'],
+  ['daliah', 'Dahlia spp.'],
+  ['bouganvilla', 'Bougainvillea spp.'],
+  ['peonys', 'Paeonia spp.'],
+  ['gherkin', 'cucumber'],
+  ['pansys', 'Viola x wittrockiana'],
 ];
 
 describe('a plant typed as people type it', () => {
@@ -123,5 +154,80 @@ describe('the list', () => {
     if (plant === undefined) throw new Error(`${botanical} is not in the list`);
     const told = regionsByClass(plant).map((row) => [row.class, row.regions.length]);
     expect(Object.fromEntries(told)).toEqual(counts);
+  });
+  // The same file, entries 280 to 365, 1004 to 1126, 1867 to 1998 and 2991 to 3113, each read again for this test: V very low, L low,
+  // M moderate, H high, ? not assessed, / not fit, in the order of the regions.
+  it.each([
+    ['Arbutus unedo', 'LLLLMM'],
+    ['Arctostaphylos densiflora', 'LLLL//'],
+    ['Argyranthemum frutescens', 'MMMM/M'],
+    ['Armeria maritima', 'MMMMMM'],
+    ["Artemisia 'Powis Castle'", 'LMMLMM'],
+    ['Corylus maxima', 'L/////'],
+    ['Crataegus spp.', 'MMMMM/'],
+    ['Cotinus coggygria', 'LLLLL/'],
+    ['Cupressus sempervirens', 'LMLLMM'],
+    ['Cydonia oblonga', 'LLML??'],
+    ['Cycas revoluta', 'MMMMMM'],
+    ['Cyclamen persicum', 'LMML//'],
+    ['Crocosmia hybrids', 'LLLL/?'],
+    ['Crassula spp.', 'LLLL/?'],
+    ['Cyrtomium falcatum', 'MMMM??'],
+    ['Cotoneaster spp. (shrubs)', 'LLLMMM'],
+    ['Cortaderia selloana', 'VLL/MM'],
+    ['Cymbopogon citratus', 'MMMM??'],
+    ['Cornus sericea', 'HHHH//'],
+    ['Crinum spp.', 'MMMMM?'],
+    ['Iberis sempervirens', 'MMMM//'],
+    ['Ilex aquifolium', 'LMMMMM'],
+    ['Ilex crenata', 'M?MM??'],
+    ['Ilex glabra', 'M?????'],
+    ['Iris germanica', 'LLLMMM'],
+    ['Iris ensata', 'HHHH??'],
+    ['Iris sibirica', 'MMH/??'],
+    ['Iris x hollandica', 'MM?VMM'],
+    ['Jacaranda mimosifolia', 'MMMM/M'],
+    ['Jasminum nudiflorum', 'LL????'],
+    ['Jasminum polyanthum', 'MMMM/M'],
+    ['Juglans nigra', 'MMM///'],
+    ['Juglans regia', 'MMMM//'],
+    ['Juniperus spp.', 'LLLMMM'],
+    ['Kalanchoe spp.', 'LLLL/M'],
+    ['Kalmia latifolia', 'M?//??'],
+    ['Kerria japonica', 'MM?MM?'],
+    ['Itea virginica', 'M?????'],
+    ['Ipheion uniflorum', 'LLLL??'],
+    ['Rhus typhina', 'LLL?L/'],
+    ['Ribes sanguineum', 'LLLM??'],
+    ['Rosa banksiae', 'LLMMMM'],
+    ['Rosa rugosa', 'LMMMMM'],
+    ['Rosa hybrids (climbing)', 'MMMMHH'],
+    ['Rosa hybrids (bush)', 'MMMMMM'],
+    ['Rosa hybrids (ground cover)', 'MMMMMM'],
+    ['Rosmarinus officinalis', 'LLVLMM'],
+    ['Rudbeckia spp.', 'MMMM//'],
+    ['Ruta graveolens', 'MMLM??'],
+    ['Salix babylonica', 'HHHHH?'],
+    ['Sagina subulata', 'MMMH//'],
+  ])('has for %s the six letters that were read: %s', (botanical, letters) => {
+    const { byRegion } = plants.find((each) => each.botanical === botanical) ?? {};
+    const classes = { V: 'very-low', L: 'low', M: 'moderate', H: 'high' } as const;
+    const read = PLANT_REGIONS.flatMap((region, index) => {
+      const found = Object.entries(classes).find(([letter]) => letter === letters[index]);
+      return found === undefined ? [] : [[region, found[1]]];
+    });
+    expect(byRegion).toEqual(Object.fromEntries(read));
+  });
+
+  // Costello and Jones (1999), inland south California, as reprinted in Table 5 of a guide of watereuse.org: factors of 0.1 to 0.3 are
+  // low, of 0.4 to 0.6 moderate.
+  it.each([
+    ['Arctostaphylos densiflora', 'low'],
+    ['Arbutus unedo', 'low'],
+    ['Bougainvillea spp.', 'low'],
+    ['Hesperaloe parviflora', 'low'],
+    ['Hibiscus rosa-sinensis', 'moderate'],
+  ] as const)('has for %s inland in the south the class of an earlier edition: %s', (botanical, id) => {
+    expect(plants.find((each) => each.botanical === botanical)?.byRegion['south-inland']).toBe(id);
   });
 });
