@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { type FoundPlace, findPlaces } from '../../exchange/places/find-places.ts';
-import { placesText } from '../../exchange/places/load-places.ts';
-import { type Places, placesSteps } from '../../exchange/places/unpack-places.ts';
+import type { FoundPlace, findPlaces } from '../../exchange/places/find-places.ts';
+import { loadPlaces } from '../../exchange/places/load-places.ts';
+import type { Places } from '../../exchange/places/unpack-places.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 import { sliced } from './slices.ts';
 
@@ -9,12 +9,18 @@ export type FinderState =
   | { readonly step: 'none' | 'loading' | 'not-fetched' }
   | { readonly step: 'found'; readonly places: readonly FoundPlace[] };
 
-let all: Promise<Places | undefined> | undefined;
+interface AllPlaces {
+  readonly places: Places;
+  readonly findPlaces: typeof findPlaces;
+}
+
+let all: Promise<AllPlaces | undefined> | undefined;
 
 /** Fetched once for all finders of a page, when somebody begins to type. */
-async function allPlaces(): Promise<Places | undefined> {
-  const text = await fetchPart(placesText);
-  return text === undefined ? undefined : sliced(placesSteps(text), () => true);
+async function allPlaces(): Promise<AllPlaces | undefined> {
+  const part = await fetchPart(loadPlaces);
+  const places = part && (await sliced(part.placesSteps(part.text), () => true));
+  return places && { places, findPlaces: part.findPlaces };
 }
 
 /** Looks places up by what is typed. */
@@ -35,13 +41,13 @@ export class PlaceFinder implements ReactiveController {
     if (typed.trim() === '') return this.#show({ step: 'none' });
     if (this.state.step !== 'found') this.#show({ step: 'loading' });
     all ??= allPlaces();
-    const places = await all;
-    if (places === undefined) all = undefined;
+    const there = await all;
+    if (there === undefined) all = undefined;
     if (turn !== this.#turn) return;
     this.#show(
-      places === undefined
+      there === undefined
         ? { step: 'not-fetched' }
-        : { step: 'found', places: findPlaces(places, typed, { countryName }) },
+        : { step: 'found', places: there.findPlaces(there.places, typed, { countryName }) },
     );
   }
 

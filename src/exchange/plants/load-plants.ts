@@ -10,7 +10,7 @@ let finder: PlantFinder | undefined;
 
 /** Rejects where the part cannot be had. */
 export async function loadPlants(): Promise<PlantFinder> {
-  const [{ plantList }, { findPlants }] = await Promise.all([import('./plant-list.ts'), import('./find-plants.ts')]);
+  const { plantList, findPlants } = await import('./plant-search.ts');
   if (finder === undefined) {
     const list = plantList();
     finder = { find: (typed, most) => findPlants(list, typed, most) };
