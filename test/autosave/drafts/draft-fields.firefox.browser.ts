@@ -124,14 +124,14 @@ describe('what is typed and not entered', () => {
       ['Enter', '2027-07-26', 'July 26'],
     ] as const) {
       await click(cell(grid, 'beds', week));
-      await sendKeys({ type: '37' });
-      await until(() => stored()[0]?.[1] === '37', 'the text is stored');
+      await sendKeys({ type: '36' });
+      await until(() => stored()[0]?.[1] === '36', 'the text is stored');
       expect(stored()[0]?.[0]).to.equal(`Minutes of the week: Beds, week of ${named}`);
       await sendKeys({ press: end });
       await until(() => stored().length === 0, `${end} ends it`);
     }
     expect(plan.plan?.choices?.['beds']?.['2027-07-19']).to.equal(undefined);
-    expect(plan.plan?.choices?.['beds']?.['2027-07-26']).to.deep.equal({ minutes: 37 });
+    expect(plan.plan?.choices?.['beds']?.['2027-07-26']).to.deep.equal({ minutes: 36 });
   });
 
   it('in a note stays until the note is saved or given up, wherever the keyboard is', async () => {
