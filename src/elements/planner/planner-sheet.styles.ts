@@ -177,7 +177,7 @@ export const plannerSheetStyles = css`
     }
 
     .runnel-planner__week {
-      --_foot: 3.6rem;
+      --_foot: 3.5rem;
     }
   }
 

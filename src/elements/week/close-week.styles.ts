@@ -89,6 +89,10 @@ export const closeWeekStyles = css`
     justify-content: space-between;
   }
 
+  .station:has(+ span > .zone-name) {
+    align-self: center;
+  }
+
   .zone-name {
     min-block-size: 2.5rem;
     padding: 0;
@@ -110,6 +114,11 @@ export const closeWeekStyles = css`
     background: var(--_blank);
     color: var(--_ink);
     font: inherit;
+  }
+
+  ::placeholder {
+    color: var(--_quiet);
+    opacity: 1;
   }
 
   .foot {

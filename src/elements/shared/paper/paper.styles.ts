@@ -152,6 +152,10 @@ export const sheetStyles = css`
     font-size: 10pt;
   }
 
+  .weeks > span {
+    padding-inline-end: 9pt;
+  }
+
   .weeks small {
     display: block;
   }
