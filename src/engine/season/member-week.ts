@@ -53,7 +53,7 @@ export function runDays(
     addTo(week, P.irrigationNetMm, irrigation);
     addTo(week, P.rainDrainedMm, stores.rainDrainedMm);
     addTo(week, P.irrigationDrainedMm, stores.irrigationDrainedMm);
-    endRefill(member, before - irrigation / share);
+    if (member.fillingMm > 0) endRefill(member, before - irrigation / share);
   }
 }
 
@@ -73,7 +73,7 @@ function neededThrough({ week, outlook }: ZoneMember, day: number, depletionMm: 
 /** A refill that has been filled is due no more. */
 function endRefill(member: ZoneMember, wateredMm: number): void {
   const { fillingMm, stores } = member;
-  if (fillingMm > 0 && isFilled(Math.min(wateredMm, stores.wettedMm), fillingMm)) member.fillingMm = 0;
+  if (isFilled(Math.min(wateredMm, stores.wettedMm), fillingMm)) member.fillingMm = 0;
 }
 
 /** Fills in the planting's figures of the week. */

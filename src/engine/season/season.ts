@@ -46,7 +46,7 @@ export interface SeasonTotals {
  */
 export const SUPPLY_FIELDS = {
   /** Gross irrigation, as the meter would show it. */
-  litres: 0,
+  litres: 9,
   /** Rain that fell on the plantings' ground. */
   rainLitres: 1,
   /** What the plants would use if never short (ETc). */
@@ -64,10 +64,10 @@ export const SUPPLY_FIELDS = {
   /** Change of the water stored in the root zones. */
   storageLitres: 8,
   /** Net irrigation that would have brought every planting to its goal. */
-  neededLitres: 9,
+  neededLitres: 0,
 } as const;
 
-/** What every view of a cell reads stands side by side: so it is there sooner. */
+/** What every view of a cell reads stands side by side, litres too: so it is there sooner. */
 export const ZONE_FIELDS = {
   ...SUPPLY_FIELDS,
   /** Minutes of the week, all days together. */

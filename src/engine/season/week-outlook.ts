@@ -20,6 +20,7 @@ import {
   usualEtcMm,
 } from './expected-days.ts';
 import { isWettedAlone, targetOn } from './planting-demand.ts';
+import { zeros } from './week-figures.ts';
 
 export interface WeekOutlook {
   days: ExpectedDays;
@@ -43,17 +44,19 @@ export interface WeekOutlook {
   /** Share of a day that is left after a container's last run; 0 in the ground. */
   afterRuns: number;
   /** By day of the week, 0 = its first: expected demand less rain from that day to the end of `last`, mm. */
-  readonly changeMm: Float64Array;
+  readonly changeMm: number[];
   /** Net depth that one minute on each watering day from that day on brings by then, mm. */
-  readonly gainMm: Float64Array;
+  readonly gainMm: number[];
   /** Least minutes that the days after that day ask for, whatever its depletion. */
-  readonly laterMinutes: Float64Array;
+  readonly laterMinutes: number[];
   /** Depletion on that morning above which the planting passes its allowed depletion before its next watering, mm. */
-  readonly passAboveMm: Float64Array;
+  readonly passAboveMm: number[];
 }
 
+const NO_DAYS = zeros(7);
+
 export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[]): WeekOutlook {
-  const ofWeek = () => new Float64Array(7);
+  const ofWeek = () => NO_DAYS.slice();
   return {
     days,
     start: 0,

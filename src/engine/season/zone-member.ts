@@ -120,7 +120,7 @@ export function startWeek(member: ZoneMember): void {
   request.isPresent = false;
   request.minutesPerDay = 0;
   request.litresPerMinute = 0;
-  week.fill(0);
+  for (let field = 0; field < week.length; field++) week[field] = 0;
   week[P.depletionStartMm] = meanDepletionMm(member);
 }
 

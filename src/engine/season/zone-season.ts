@@ -99,10 +99,13 @@ export interface KnownPlanting {
 /** Rough: to take a week over costs so much of working it out. */
 const COPY_EFFORT = 0.25;
 
+/** Most edits reach fewer. */
+const WEEKS_FILLED = 8;
+
 /**
  * The season of a zone of which nothing changed but the rain or the choices of some weeks: weeks before them are taken
- * over, and those after them from the week on at whose end every planting is as dry as it was. Days are filled in for few weeks at first,
- * then for ever more: how many will be wanted is not known.
+ * over, and those after them from the week on at whose end every planting is as dry as it was. Days are filled in for some weeks at a
+ * time: how many will be wanted is not known.
  */
 export function zoneSeasonAfter(
   context: ZoneContext,
@@ -110,21 +113,16 @@ export function zoneSeasonAfter(
   before: ZoneSeason,
   changed: WeekSpan,
 ): ZoneSeason {
-  const { weeks, plantings } = before;
-  const figures = new WeekFigures(before.figures.rows.slice());
+  const season = copiedSeason(before, context.zone);
+  const { weeks, plantings } = season;
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
-  const season = inBlocks(context.zone, figures, (_, index) => plantings[index] as PlantingSeason);
   const from = changed.first;
-  let last = changed.last + 1;
-  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last });
+  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + WEEKS_FILLED - 1 });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from });
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
-  const lastAsked = changed.last + (run.members.some(({ mayAskAlone }) => mayAskAlone) ? 1 : 0);
+  const lastAsked = changed.last + Number(run.members.some(({ mayAskAlone }) => mayAskAlone));
   for (let week = from; week < weeks; week++) {
-    if (week > last) {
-      last = 2 * week - from;
-      fill(week);
-    }
+    if (week > from && (week - from) % WEEKS_FILLED === 0) fill(week);
     runOwnWeek(run, week);
     buffers.alike.effort += plantings.length;
     if (week >= lastAsked && isAsDry(season, before, week)) break;
@@ -176,13 +174,13 @@ function inBlocks(
   };
 }
 
+/** What a planting takes from a week into the next. */
+const CARRIED = [P.wettedEndMm, P.dryEndMm, P.fillingMm];
+
 /** Whether every planting ends the week as dry, and as due for a refill, as it did before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
-  return season.plantings.every(
-    (planting, index) =>
-      planting.at(P.wettedEndMm, week) === before.plantings[index]?.at(P.wettedEndMm, week) &&
-      planting.at(P.dryEndMm, week) === before.plantings[index]?.at(P.dryEndMm, week) &&
-      planting.at(P.fillingMm, week) === before.plantings[index]?.at(P.fillingMm, week),
+  return season.plantings.every((planting, index) =>
+    CARRIED.every((field) => planting.at(field, week) === before.plantings[index]?.at(field, week)),
   );
 }
 

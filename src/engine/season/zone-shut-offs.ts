@@ -68,8 +68,8 @@ function isDecidedOn(member: ZoneMember, day: number, isByHand: boolean, isWater
 
 /** Of the plantings whose request makes the zone's minutes; of one of them its own alone. */
 function decidingFillings({ season, requests, members, week }: ZoneRun, { request, filling }: ZoneMember) {
-  const decides = (each: MinutesRequest) => isDeciding(season.zone.rule, requests, each);
   if (filling === undefined || week.origin !== COMPUTED) return [];
+  const decides = (each: MinutesRequest) => isDeciding(season.zone.rule, requests, each);
   if (decides(request)) return [filling];
   return members.map((each) => (decides(each.request) ? each.filling : undefined));
 }

@@ -107,9 +107,9 @@ function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMi
   week.skippedMask = 0;
   week.idleMask = 0;
   if (given === undefined) week.minutes.fill(0);
-  for (let at = 0; at < members.length; at++) {
-    startShare(members[at] as ZoneMember, start / 7);
-    startWeek(members[at] as ZoneMember);
+  for (const member of members) {
+    startShare(member, start / 7);
+    startWeek(member);
   }
   setRuns(run);
   expect(run, start, start + firstDayOf(mask));
@@ -124,10 +124,9 @@ function setRuns({ season, members, week }: ZoneRun): void {
   }
   runs = Math.min(runs, season.zone.startsADay);
   if (runs !== week.timer.runsADay) week.timer = weekTimer(season.zone, runs);
-  for (let at = 0; at < members.length; at++) {
-    const { days, outlook } = members[at] as ZoneMember;
-    (members[at] as ZoneMember).parts = runs;
-    outlook.afterRuns = days.demand.isInContainer ? 1 / runs : 0;
+  for (const member of members) {
+    member.parts = runs;
+    member.outlook.afterRuns = member.demand.isInContainer ? 1 / runs : 0;
   }
 }
 
@@ -182,11 +181,8 @@ function decide(
     member.asksAlone = member.mayAskAlone && hasWeekNews(weather, week.start, day);
     askOn(member, day, isAll, forecast);
   }
-  let isAnew = isAll;
-  for (let at = 0; at < members.length && !isAnew; at++) {
-    const { askedOn, request } = members[at] as ZoneMember;
-    isAnew = askedOn === day && isDeciding(rule, requests, request);
-  }
+  const isAnew =
+    isAll || members.some(({ askedOn, request }) => askedOn === day && isDeciding(rule, requests, request));
   return isAnew ? decideMorning(season.zone, week.timer, members, requests, day) : undefined;
 }
 
@@ -222,12 +218,10 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
 
 function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   const { zone } = season;
-  let hasRun = false;
-  for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
+  const hasRun = week.minutes.some((minutes) => minutes > 0);
   if (hasRun) week.skippedMask = week.idleMask;
   (season.figures.rows[index] as number[])[Z.cutLitres] = week.cutShare > 0 ? cutLitres(members, week) : 0;
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     if (!hasRun) member.openMask = 0;
     keepWeek(member, index, zone);
   }

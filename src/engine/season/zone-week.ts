@@ -19,9 +19,12 @@ export function zoneWeek(season: ZoneSeason, week: number): ZoneWeek {
   };
 }
 
+/** By whatever name, a map is quicker than an object. */
+const BY_NAME = new Map<string, number>(Object.entries(ZONE_FIELDS));
+
 /** One figure without making an object: for renderers and sums. */
 export function zoneFigure(season: ZoneSeason, field: keyof typeof ZONE_FIELDS, week: number): number {
-  return season.figures.at(ZONE_FIELDS[field], week);
+  return season.figures.at(BY_NAME.get(field) as number, week);
 }
 
 export function zoneState(season: ZoneSeason, week: number): State {

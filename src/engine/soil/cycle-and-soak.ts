@@ -53,10 +53,7 @@ const NOT_RUN: Cycles = { cycles: 0, minutes: 0 };
  */
 export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = false): Cycles {
   const { longestCycleMinutes: longest, timerStepMinutes: step, startsADay, runsADay = 1 } = timer;
-  if (!(step > 0)) throw new RangeError(`The timer's step is ${step} min; it must be above 0.`);
-  if (!(wanted >= 0 && wanted < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`The run is ${wanted} min; it must be 0 or more.`);
-  }
+  requireRun(wanted, step);
   if (isAtLeast ? wanted === 0 : wanted < step / 2 - STEP_TOLERANCE) return NOT_RUN;
   const mostSteps = Math.max(1, Math.floor(longest / step + STEP_TOLERANCE));
   let bestCycles = 0;
@@ -71,8 +68,17 @@ export function nearestRun(wanted: number, timer: TimerSettings, isAtLeast = fal
     if (bestCycles > 0 && !isBetter(minutes, best, wanted, isAtLeast)) continue;
     bestCycles = cycles;
     best = minutes;
+    // More cycles come no nearer where the fewest are not too long.
+    if (cycles === runsADay && whole <= most) break;
   }
   return { cycles: bestCycles, minutes: best };
+}
+
+function requireRun(minutes: number, step: number): void {
+  if (!(step > 0)) throw new RangeError(`The timer's step is ${step} min; it must be above 0.`);
+  if (!(minutes >= 0 && minutes < Number.POSITIVE_INFINITY)) {
+    throw new RangeError(`The run is ${minutes} min; it must be 0 or more.`);
+  }
 }
 
 function isBetter(minutes: number, best: number, wanted: number, isAtLeast: boolean): boolean {
