@@ -25,6 +25,9 @@ export function sizeText({ extent, container }: Size, reader: Reader): string {
     case 'canopy':
       if (container !== undefined && container.opening === undefined)
         return say.holding(format, extent.count, container.volume, format.unit('volume'));
+      // Whole feet of a crown are said in feet; the rim of a pot is in inches.
+      if (container === undefined && reader.units === 'us' && extent.diameter % 12 === 0)
+        return say.canopy(format, extent.count, extent.diameter / 12, format.unit('length'));
       return say.canopy(format, extent.count, extent.diameter, format.unit('diameter'));
   }
 }

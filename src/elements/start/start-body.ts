@@ -133,6 +133,17 @@ export class StartBody {
     void this.#toTop(step);
   }
 
+  /** A row that was typed is added on the way on; where it cannot be taken, it stays in view with the reason. */
+  #goOn(step: StepOrSeason): void {
+    const typing = this.#host.renderRoot.querySelector<HTMLFormElement>('form.typing');
+    const isTyped = this.#row.text !== undefined || this.#row.editing !== undefined;
+    if (typing !== null && isTyped) {
+      typing.requestSubmit();
+      if (this.#row.refused !== undefined || this.#form.refused('rows') !== undefined) return;
+    }
+    this.#go(step);
+  }
+
   async #toTop(step: StepOrSeason): Promise<void> {
     await this.#host.updateComplete;
     await this.#steps[step].isSettled();
@@ -173,8 +184,8 @@ export class StartBody {
     return html`<footer class="foot">
       <span class="quiet small">${say.stepOf(format, START_STEPS.indexOf(step) + 1, START_STEPS.length)}</span>
       ${before === undefined ? nothing : html`<button name="back" @click=${() => this.#go(before)}>${say.back}</button>`}
-      ${after === 'season' ? nothing : html`<button class="main" name="next" @click=${() => this.#go(after)}>${say.next}</button>`}
-      ${after === 'season' || hasPlantings(context) ? html`<button class=${after === 'season' ? 'main' : ''} name="show-season" @click=${() => this.#go('season')}>${say.showSeason}</button>` : nothing}
+      ${after === 'season' ? nothing : html`<button class="main" name="next" @click=${() => this.#goOn(after)}>${say.next}</button>`}
+      ${after === 'season' || hasPlantings(context) ? html`<button class=${after === 'season' ? 'main' : ''} name="show-season" @click=${() => this.#goOn('season')}>${say.showSeason}</button>` : nothing}
       ${after === 'season' ? nothing : html`<span class="skip"><button class="plain" name="skip" @click=${() => this.#go(after)}>${say.skip}</button> <span class="quiet small">${skipText(context, step)}</span></span>`}
     </footer>`;
   }

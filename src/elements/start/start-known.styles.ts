@@ -62,7 +62,7 @@ export const startKnownStyles = css`
   }
 
   .strip .days-run.is-guess {
-    opacity: 0.6;
+    opacity: 0.8;
   }
 
   .strip .lack {

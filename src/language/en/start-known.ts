@@ -30,7 +30,7 @@ export const startKnown = {
   at: ({ quantity }: Format, flowLpm: number) => `At ${quantity(flowLpm, 'supplyFlow')} all the time.`,
   use: ({ count, quantity }: Format, plantings: number, litres: number) =>
     `${count(plantings, { one: 'planting uses', other: 'plantings use' })} up to ${quantity(litres, 'volume')} a week`,
-  most: ({ week }: Format, firstDay: number) => `Most in ${week(firstDay)}. Rain brings a part of it.`,
+  most: ({ week }: Format, firstDay: number) => `Most in ${week(firstDay)}, before any rain.`,
   picture: 'Weather and plantings by week',
 };
 

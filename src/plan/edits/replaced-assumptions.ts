@@ -6,14 +6,13 @@ import { changed } from './change.ts';
 import type { Edit } from './edit.ts';
 
 /** What each part is: another value of it was given by somebody. */
-const PARTS: Readonly<Record<AssumedOfPlan, (plan: Plan) => unknown>> = {
+const PARTS: Readonly<Record<Exclude<AssumedOfPlan, 'days'>, (plan: Plan) => unknown>> = {
   season: ({ season }) => season,
   climate: ({ site }) => site.climate,
   soil: ({ site }) => site.soil,
   source: ({ supply }) => supply?.sources[0]?.name,
   flow: ({ supply }) => supply?.sources[0]?.flow,
   zones: ({ zones }) => zones.length,
-  days: ({ zones }) => zones.map(({ wateringDays }) => String(wateringDays)).join(';'),
   window: ({ supply }) => supply?.window,
 };
 
@@ -24,10 +23,17 @@ const PARTS_OF_PLANTING: Readonly<Record<AssumedOfPlanting, (planting: PlanPlant
   lines: ({ lines }) => lines,
 };
 
+/** A zone that is added takes the days of the one before it: what those are assumed to be, its own are too. */
+function isSame(part: AssumedOfPlan, before: Plan, after: Plan): boolean {
+  if (part !== 'days') return PARTS[part](before) === PARTS[part](after);
+  const known = new Map(before.zones.map(({ id, wateringDays }) => [id, wateringDays]));
+  return after.zones.every(({ id, wateringDays }) => !known.has(id) || sameData(known.get(id), wateringDays));
+}
+
 /** The plan after an edit, without the assumptions that it has replaced by what somebody gave. Those that it names itself stay. */
 export function withoutReplacedAssumptions(before: Plan, after: Plan, edit: Edit): Plan {
   const { assumed } = after;
-  const kept = namesAssumed(edit) ? assumed : assumed?.filter((part) => PARTS[part](before) === PARTS[part](after));
+  const kept = namesAssumed(edit) ? assumed : assumed?.filter((part) => isSame(part, before, after));
   const told = kept?.length === assumed?.length ? after : changed(after, { assumed: kept?.length ? kept : undefined });
   if (before.zones === after.zones) return told;
   const plantings = new Map(before.zones.flatMap((zone) => zone.plantings.map((planting) => [planting.id, planting])));

@@ -31,6 +31,16 @@ describe('what was assumed', () => {
     expect(filled.assumed).toEqual(['soil', 'season', 'flow']);
   });
 
+  it('stays for the days when a zone is added or taken away, until somebody changes the days of one', () => {
+    const days = assumed(plan, ['days', 'zones']);
+    const zone = { id: 'one-more', name: 'One more', wateringDays: ['mon'], plantings: [] } as const;
+    const more = applyEdit(days, { type: 'add-zone', zone });
+    expect(more.assumed).toEqual(['days']);
+    expect(applyEdit(more, { type: 'remove-zone', zone: zone.id }).assumed).toEqual(['days']);
+    const daily = { type: 'change-zone', zone: zone.id, change: { wateringDays: 7 } } as const;
+    expect(applyEdit(more, daily)).not.toHaveProperty('assumed');
+  });
+
   it('leaves no empty list behind', () => {
     expect(assumed(plan, [])).not.toHaveProperty('assumed');
   });
