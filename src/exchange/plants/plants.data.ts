@@ -24,6 +24,7 @@ Norway maple|Acer platanoides|T|MMMH//|30-50
 vine maple|Acer circinatum|T|MHH/?/|10-20
 trident maple|Acer buergerianum|T|MMM/?/|20-25
 paperbark maple|Acer griseum|T|MM????|15-25
+alder;black alder;common alder|Alnus glutinosa|T|MMMH//|20-40
 silk tree;mimosa tree|Albizia julibrissin|T|LLLLMM|20-35
 river birch;red birch|Betula nigra|T|HHHH//|40-60
 silver birch;European white birch;weeping birch|Betula pendula|T|HHHH//|20-35
@@ -47,6 +48,7 @@ Leyland cypress|x Cupressocyparis leylandii|T|MMM///|15-25
 quince|Cydonia oblonga|T|LLML??|12-15
 persimmon;Japanese persimmon;kaki|Diospyros kaki|T|LMMMMM|15-25
 loquat|Eriobotrya japonica|T|LLMM/M|15-25
+eucalyptus;gum tree;silver dollar gum|Eucalyptus polyanthemos|T|LLLLMM|20-45
 beech;European beech|Fagus sylvatica|T|MH////|35-50
 fig tree;edible fig|Ficus carica|T|MMMMMM|15-30
 white ash|Fraxinus americana|T|MM////|40-60
@@ -78,6 +80,7 @@ Scots pine;Scotch pine|Pinus sylvestris|T|MM/M//|30-40
 Japanese black pine|Pinus thunbergii|T|MMMMMM|20-25
 Chinese pistache|Pistacia chinensis|T|LLMMMM|30-40w
 London plane;sycamore;plane tree|Platanus x hispanica|T|MMMMHH|40-60
+poplar;Lombardy poplar|Populus nigra 'Italica'|T|MMMMHH|10-15
 quaking aspen|Populus tremuloides|T|M/////|20-30
 flowering cherry;Japanese cherry;ornamental cherry|Prunus spp. (flowering cherry)|T|MMM///|20-30
 flowering plum;purple-leaf plum;cherry plum|Prunus spp. (flowering plum)|T|LMMMMM|15-20

@@ -149,6 +149,10 @@ describe('the list', () => {
     ['Berberis thunbergii', { low: 1, moderate: 3, high: 2 }],
     ['Eschscholzia californica', { 'very-low': 4 }],
     ['Spathiphyllum spp.', { moderate: 1, high: 1 }],
+    ['Alnus glutinosa', { moderate: 3, high: 1 }],
+    ["Populus nigra 'Italica'", { moderate: 4, high: 2 }],
+    ['Eucalyptus polyanthemos', { low: 4, moderate: 2 }],
+    ['Opuntia spp.', { 'very-low': 6 }],
   ])('gives %s the classes of WUCOLS IV', (botanical, counts) => {
     const plant = plants.find((each) => each.botanical === botanical);
     if (plant === undefined) throw new Error(`${botanical} is not in the list`);
