@@ -38,7 +38,7 @@ export const sizes = {
       metric: 'such as 1.2 x 4 m · 9 x 90 cm across · 3 rows 4 m · 6 pots 45 cm · 2 pots 20 L · 9 m²',
     },
   },
-  notRead: 'This cannot be read. Write it like one of these, one bed a row.',
+  notRead: 'Not read. Write it like one of these, one bed a row.',
   missing: 'Type how large it is.',
   /** Behind a number of pots or plants. */
   eachMissing: {

@@ -9,9 +9,9 @@ export const startKnown = {
     rainMm === 0
       ? `Sun and wind take ${quantity(etoMm, 'depth')}, no rain is counted`
       : `Sun and wind take ${quantity(etoMm, 'depth')}, rain brings ${quantity(rainMm, 'depth')}`,
-  noWeather: 'First say where it is. Then the sun and the rain stand here.',
+  noWeather: 'Say where it is first.',
   weatherMissing: 'Its weather is missing',
-  placeKnown: 'The place is known. Get its weather from the service, or take a published table.',
+  placeKnown: 'Get it from the service or a published table.',
   span: ({ days, count }: Format, first: number, last: number, weeks: number) =>
     `${days(first, last, 'full')}, ${count(weeks, { one: 'week', other: 'weeks' })}`,
   rain: 'Rain',

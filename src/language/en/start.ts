@@ -27,7 +27,7 @@ const NAMES: Readonly<Record<AssumedOfPlan, string>> = {
 export const start = {
   begin: {
     title: 'Plan your watering season',
-    lead: 'Five short steps. Skip any of them: what is missing is assumed and shown as assumed. You can change all of it later.',
+    lead: 'Five short steps. Skip any: what is missing is assumed, and shown as such. Change it all later.',
     newPlan: 'New plan',
     newPlanSays: 'Answer what you know, step by step.',
     open: 'Open a plan…',
@@ -188,7 +188,7 @@ export const start = {
     planted: 'Day of planting',
     plantedFrom: ({ day }: Format, from: number) => `from ${day(from)}`,
     /** Part of what was stored of a row could not be read. */
-    keptInPart: 'What you had typed here could not be read in full. Check this row before you add it.',
+    keptInPart: 'Part of what you typed could not be read. Check this row before you add it.',
   },
   lines: {
     title: 'How does it get its water?',
