@@ -150,8 +150,12 @@ export class PlannerSheet extends ViewElement {
       this.panel.tab = tab;
       await this.panel.updateComplete;
     }
+    // A grid that comes later would move what was scrolled to, and the focus.
+    const grid = this.querySelector('runnel-grid');
+    if (grid !== null) await customElements.whenDefined(grid.localName);
+    while ((await grid?.updateComplete) === false);
     const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
-    element?.scrollIntoView({ block: 'nearest' });
+    element?.scrollIntoView({ block: this.isNarrow ? 'start' : 'nearest' });
     if (element) focusOnce(element);
   }
 
