@@ -152,10 +152,12 @@ export class PlannerSheet extends ViewElement {
     }
     // A grid that comes later would move what was scrolled to, and the focus.
     const grid = this.querySelector('runnel-grid');
-    if (grid !== null) await customElements.whenDefined(grid.localName);
-    while ((await grid?.updateComplete) === false);
-    const element = this.querySelector<HTMLElement>(`:scope runnel-${part}`);
-    element?.scrollIntoView({ block: this.isNarrow ? 'start' : 'nearest' });
+    if (grid) {
+      await customElements.whenDefined('runnel-grid');
+      while (!(await grid.updateComplete));
+    }
+    const element = this.querySelector<HTMLElement>(`runnel-${part}`);
+    element?.scrollIntoView(this.isNarrow || { block: 'nearest' });
     if (element) focusOnce(element);
   }
 

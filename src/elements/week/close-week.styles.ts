@@ -89,7 +89,7 @@ export const closeWeekStyles = css`
     justify-content: space-between;
   }
 
-  .station:has(+ span > .zone-name) {
+  .station:has(+ * > .zone-name) {
     align-self: center;
   }
 
