@@ -190,7 +190,7 @@ export const weather = {
       `Readings of ${count(days, DAYS)} that you typed or took from a file stay as they are.`,
     estimated: ({ count }: Format, days: number) => `On ${count(days, DAYS)} a gap is filled with an estimate.`,
     gotForecast: 'The forecast is in the plan.',
-    nothingNew: 'Nothing new: every day that has passed is filled in already.',
+    nothingNew: 'Nothing new: it has no figures that the plan lacks.',
     missing: ({ count }: Format, days: number) => `No rain is known for ${count(days, DAYS)}: usual rain stands in.`,
     notStarted: 'The season has not begun, and no day of it is near enough for a forecast.',
     failed: {
