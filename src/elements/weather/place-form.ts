@@ -93,12 +93,17 @@ function choose(found: FoundPlace, { plan, form }: FormContext, finder: PlaceFin
   });
 }
 
-/** Where the browser says that it is; the browser asks first. */
-function useHere({ form, reader }: FormContext): void {
-  const failed = () => form.refuse('weather-latitude', '', () => weatherWords(reader.language).place.hereFailed);
+/** Where the browser says that it is; the browser asks first. A name that the plan has is of elsewhere. */
+function useHere({ plan, form, reader, format }: FormContext): void {
+  const held = format.number(plan.site.latitude, 6);
+  const failed = () => form.refuse('weather-latitude', held, () => weatherWords(reader.language).place.hereFailed);
   navigator.geolocation.getCurrentPosition(({ coords }) => {
     const near = (degrees: number) => Number(degrees.toFixed(2));
-    const change: Change<PlanSite> = { latitude: near(coords.latitude), longitude: near(coords.longitude) };
+    const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
+    const change: Change<PlanSite> = {
+      ...{ latitude: near(coords.latitude), longitude: near(coords.longitude) },
+      ...{ place: undefined, timeZone },
+    };
     form.send('weather-latitude', '', { type: 'change-site', change });
   }, failed);
 }

@@ -128,6 +128,32 @@ describe('runnel-weather', () => {
     expect(page.site()?.years).to.equal(undefined);
   });
 
+  it('takes where the browser is, with its time zone and without the name of elsewhere, and asks nobody', async () => {
+    const { geolocation } = navigator;
+    const original = geolocation.getCurrentPosition;
+    try {
+      const page = await shown({ site: { ...mixedGarden().site, place: 'Seattle' } });
+      geolocation.getCurrentPosition = (found) =>
+        found({ coords: { latitude: 44.0523, longitude: -123.0868 } } as GeolocationPosition);
+      page.find('.search > button').click();
+      await quiet(page.element);
+      const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
+      expect(page.site())
+        .to.include({ latitude: 44.05, longitude: -123.09, timeZone })
+        .and.not.to.have.property('place');
+      geolocation.getCurrentPosition = (_found, failed) => failed?.({ code: 1 } as GeolocationPositionError);
+      page.find('.search > button').click();
+      await quiet(page.element);
+      expect(page.text()).to.contain(weather.place.hereFailed);
+      const fields = [...page.root.querySelectorAll<HTMLInputElement>('.fields input')];
+      expect(fields.map(({ value }) => value)).to.include('44.05');
+      expect(page.site()?.latitude).to.equal(44.05);
+      expect(net.asked).to.have.length(0);
+    } finally {
+      geolocation.getCurrentPosition = original;
+    }
+  });
+
   it('fills the days that have passed where nobody wrote anything, and keeps the forecast of today', async () => {
     const page = await shown({ log: { days: { '2027-06-08': { rain: 0.7 } } } });
     await choosePlace(page, 'Seattle');
