@@ -101,8 +101,10 @@ function useHere({ plan, form, reader, format }: FormContext): void {
     const near = (degrees: number) => Number(degrees.toFixed(2));
     const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
     const change: Change<PlanSite> = {
-      ...{ latitude: near(coords.latitude), longitude: near(coords.longitude) },
-      ...{ place: undefined, timeZone },
+      latitude: near(coords.latitude),
+      longitude: near(coords.longitude),
+      place: undefined,
+      timeZone,
     };
     form.send('weather-latitude', '', { type: 'change-site', change });
   }, failed);

@@ -192,7 +192,7 @@ export const weather = {
     gotForecast: 'The forecast is in the plan.',
     nothingNew: 'Nothing new: it has no figures that the plan lacks.',
     missing: ({ count }: Format, days: number) => `No rain is known for ${count(days, DAYS)}: usual rain stands in.`,
-    notStarted: 'The season has not begun, and no day of it is near enough for a forecast.',
+    notStarted: 'The season has not begun, and no day of it is in a forecast yet.',
     failed: {
       unreachable: 'The weather service cannot be reached. Check your connection, and try again.',
       timeout: ({ count }: Format, seconds: number) =>
@@ -202,7 +202,7 @@ export const weather = {
         `The weather service has been asked too often. Try again in ${count(seconds, { one: 'second', other: 'seconds' })}.`,
       refused: (status: number, reason: string) =>
         `The weather service says no (${status})${reason === '' ? '.' : `: “${reason}”.`} Nothing was changed.`,
-      tooLong: 'The answer is far too long to be weather. Nothing was changed.',
+      tooLong: 'The answer is too long for weather. Nothing was changed.',
       /** `what`: the part of the answer. */
       layout: (what: string) =>
         `The weather service answered in a way that is not understood here (“${what}”). Nothing was changed. Tell whoever runs this page.`,
