@@ -36,7 +36,7 @@ export const weather = {
     source: 'GeoNames',
     licence: 'CC BY 4.0',
     here: 'Use where I am',
-    hereFailed: 'Your browser did not say where you are. Find your town by its name.',
+    hereFailed: 'Your browser did not say where you are. Find your town.',
     place: { label: 'Name of the place', empty: 'not given' },
     latitude: { label: 'Latitude', unit: '°', help: 'North of the equator; a minus in front for the south.' },
     longitude: {
@@ -133,7 +133,7 @@ export const weather = {
   unusual: {
     title: 'A hot week, a dry month',
     about:
-      'Try weeks that are hotter or drier than usual. Days that were read or forecast stay as they are. The plan stays as it is until you keep what you tried.',
+      'Try weeks that are hotter or drier than usual. Days that were read or forecast stay. So does the plan until you keep what you tried.',
     hot: 'A hot week',
     dry: 'A dry month',
     from: 'From the week of',
@@ -192,7 +192,7 @@ export const weather = {
     gotForecast: 'The forecast is in the plan.',
     nothingNew: 'Nothing new: it has no figures that the plan lacks.',
     missing: ({ count }: Format, days: number) => `No rain is known for ${count(days, DAYS)}: usual rain stands in.`,
-    notStarted: 'The season has not begun, and no day of it is in a forecast yet.',
+    notStarted: 'The season has not begun, and no forecast reaches it.',
     failed: {
       unreachable: 'The weather service cannot be reached. Check your connection, and try again.',
       timeout: ({ count }: Format, seconds: number) =>
@@ -202,7 +202,7 @@ export const weather = {
         `The weather service has been asked too often. Try again in ${count(seconds, { one: 'second', other: 'seconds' })}.`,
       refused: (status: number, reason: string) =>
         `The weather service says no (${status})${reason === '' ? '.' : `: “${reason}”.`} Nothing was changed.`,
-      tooLong: 'The answer is too long for weather. Nothing was changed.',
+      tooLong: 'The answer is too long. Nothing was changed.',
       /** `what`: the part of the answer. */
       layout: (what: string) =>
         `The weather service answered in a way that is not understood here (“${what}”). Nothing was changed. Tell whoever runs this page.`,
