@@ -4,7 +4,7 @@ import '../../../src/elements/plan/define.ts';
 import '../../../src/elements/week/define.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import type { RunnelWeek } from '../../../src/elements/week/runnel-week.ts';
-import type { ZoneSeason } from '../../../src/engine/season/season.ts';
+import { SUPPLY_FIELDS, type ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneWeek } from '../../../src/engine/season/zone-week.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
 import { refusalFault } from '../../../src/store/refusals.ts';
@@ -258,7 +258,7 @@ describe('runnel-week', () => {
     const says = () => textOf(list, '.meter [role=status]');
     await entered(list, 'meter-2027-07-04', '900');
     expect(says()).to.contain('less than the reading before');
-    const gallons = (plan.season?.totals.figures.at(0, 12) as number) / 3.785411784;
+    const gallons = (plan.season?.totals.figures.at(SUPPLY_FIELDS.litres, 12) as number) / 3.785411784;
     await entered(list, 'meter-2027-07-04', String(Math.round(1000 + gallons)));
     expect(says()).to.contain('That agrees.');
     await entered(list, 'meter-2027-07-04', String(Math.round(1000 + 2 * gallons)));
