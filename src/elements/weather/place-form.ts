@@ -99,12 +99,11 @@ function useHere({ plan, form, reader, format }: FormContext): void {
   const failed = () => form.refuse('weather-latitude', held, () => weatherWords(reader.language).place.hereFailed);
   navigator.geolocation.getCurrentPosition(({ coords }) => {
     const near = (degrees: number) => Number(degrees.toFixed(2));
-    const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
     const change: Change<PlanSite> = {
       latitude: near(coords.latitude),
       longitude: near(coords.longitude),
       place: undefined,
-      timeZone,
+      timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     };
     form.send('weather-latitude', '', { type: 'change-site', change });
   }, failed);

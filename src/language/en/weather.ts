@@ -177,7 +177,7 @@ export const weather = {
     fileSays: (where: string) => `Fetches a file from ${where} when you press. Nothing about your garden is sent.`,
     climate: 'Get climate and years',
     season: 'Get this season’s weather',
-    model: 'It is a model on a grid of several miles, not a gauge beside the bed. Your own readings always win.',
+    model: 'It is a model on a grid of several miles, not a gauge beside the bed. Your readings always win.',
     source: (host: string, first: number, last: number) => `${host}, daily weather ${first} to ${last}`,
     asking: 'Asking the weather service…',
     cancel: 'Cancel',
@@ -192,9 +192,9 @@ export const weather = {
     gotForecast: 'The forecast is in the plan.',
     nothingNew: 'Nothing new: it has no figures that the plan lacks.',
     missing: ({ count }: Format, days: number) => `No rain is known for ${count(days, DAYS)}: usual rain stands in.`,
-    notStarted: 'The season has not begun, and no forecast reaches it.',
+    notStarted: 'The season has not begun; no forecast reaches it.',
     failed: {
-      unreachable: 'The weather service cannot be reached. Check your connection, and try again.',
+      unreachable: 'The weather service cannot be reached. Check your connection; try again.',
       timeout: ({ count }: Format, seconds: number) =>
         `The weather service gave no answer in ${count(seconds, { one: 'second', other: 'seconds' })}. Try again later.`,
       tooMany: 'The weather service has been asked too often. Try again tomorrow.',
@@ -205,9 +205,9 @@ export const weather = {
       tooLong: 'The answer is too long. Nothing was changed.',
       /** `what`: the part of the answer. */
       layout: (what: string) =>
-        `The weather service answered in a way that is not understood here (“${what}”). Nothing was changed. Tell whoever runs this page.`,
-      noDays: 'The answer of the weather service has no days of weather. Nothing was changed.',
-      hourly: 'The weather service answered with hours, not days. Nothing was changed. Tell whoever runs this page.',
+        `The answer is not understood (“${what}”). Nothing was changed. Tell whoever runs this page.`,
+      noDays: 'The answer has no days. Nothing was changed.',
+      hourly: 'The answer has hours, not days. Nothing was changed. Tell whoever runs this page.',
     },
   },
   file: {
