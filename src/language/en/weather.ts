@@ -206,7 +206,7 @@ export const weather = {
       /** `what`: the part of the answer. */
       layout: (what: string) =>
         `The answer is not understood (“${what}”). Nothing was changed. Tell whoever runs this page.`,
-      noDays: 'The answer has no days. Nothing was changed.',
+      noDays: 'The answer has no days of weather. Nothing was changed.',
       hourly: 'The answer has hours, not days. Nothing was changed. Tell whoever runs this page.',
     },
   },
