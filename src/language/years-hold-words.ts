@@ -5,25 +5,34 @@ import { chartYearsWords } from './en/chart-years.ts';
 import { formatFor } from './format/format.ts';
 import type { Reader } from './reader.ts';
 
-/** Years of ten that a statement about most of them is made for. */
-const MOST_OF_TEN = 8;
+/** Of fewer years none stands where one of ten does, and all of them are told of. */
+const FEWEST = 9;
 
-/** How many years of ten the tank and the allowance last; where nothing bounds the supply, what most years need. */
+/** A statement about most years is made for so great a part of them. */
+const MOST = 0.8;
+
+/** How many years the band of a wet and a dry one holds, and of how many. */
+export const yearsInBand = (years: number): readonly [held: number, of: number] =>
+  years < FEWEST ? [years, years] : [8, 10];
+
+/** How many years the tank and the allowance last, of ten; where nothing bounds the supply, what most years need. */
 export function yearsHoldWords(band: YearBand, { weather }: Season, reader: Reader): string {
   const say = chartYearsWords(reader.language);
   const format = formatFor(reader);
   const { years, tankYears, allowanceYears, tankLastsDays, leastLitres, mostLitres } = band;
-  const ofTen = (held: number) => Math.floor((10 * held) / years);
+  const [held, of] = yearsInBand(years);
+  const share = (some: number) => Math.floor((of * some) / years);
+  const most = Math.floor(MOST * of);
   const sentences: string[] = [];
   if (tankYears !== undefined) {
-    const held = ofTen(tankYears);
+    const lasting = share(tankYears);
     sentences.push(
-      held >= MOST_OF_TEN || tankLastsDays === undefined || tankLastsDays >= weather.days
-        ? say.tankLasts(format, held)
-        : say.tankLastsTo(format, MOST_OF_TEN, weather.firstDay + tankLastsDays),
+      lasting >= most || tankLastsDays === undefined || tankLastsDays >= weather.days
+        ? say.tankLasts(format, lasting, of)
+        : say.tankLastsTo(format, most, of, weather.firstDay + tankLastsDays),
     );
   }
-  if (allowanceYears !== undefined) sentences.push(say.allowanceHolds(format, ofTen(allowanceYears)));
+  if (allowanceYears !== undefined) sentences.push(say.allowanceHolds(format, share(allowanceYears), of));
   if (sentences.length > 0) return sentences.join(' ');
-  return say.between(format, MOST_OF_TEN, leastLitres.at(-1) ?? 0, mostLitres.at(-1) ?? 0);
+  return say.between(format, held, of, leastLitres.at(-1) ?? 0, mostLitres.at(-1) ?? 0);
 }

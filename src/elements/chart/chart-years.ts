@@ -6,7 +6,7 @@ import type { YearOutcome } from '../../engine/years/year-seasons.ts';
 import { chartYearsWords } from '../../language/en/chart-years.ts';
 import { formatFor } from '../../language/format/format.ts';
 import type { Reader } from '../../language/reader.ts';
-import { yearsHoldWords } from '../../language/years-hold-words.ts';
+import { yearsHoldWords, yearsInBand } from '../../language/years-hold-words.ts';
 import type { SeasonYears, YearsState } from '../shared/season-years.ts';
 
 type Done = Extract<YearsState, { step: 'done' }>;
@@ -46,7 +46,8 @@ function chosenIn({ target }: Event): number | undefined {
 
 function bandSentence({ band, outcomes }: Done, reader: Reader): string {
   const say = chartYearsWords(reader.language);
-  const sentence = say.band(formatFor(reader), band.leastLitres.at(-1) ?? 0, band.mostLitres.at(-1) ?? 0);
+  const ends = [band.leastLitres.at(-1) ?? 0, band.mostLitres.at(-1) ?? 0] as const;
+  const sentence = say.band(formatFor(reader), ...yearsInBand(band.years), ...ends);
   return outcomes.basis === 'made' ? `${sentence} ${say.made}` : sentence;
 }
 

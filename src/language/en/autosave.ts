@@ -40,9 +40,9 @@ export const autosave = {
   link: 'This plan came with a link. It is not saved in this browser yet.',
   linkOnly: 'This plan came with a link. This page does not save it: save it as a file to have it again.',
   linkUnchecked:
-    'An earlier version made the link, and such a link does not show whether a letter was changed. Check the plan, and ask for a new link where something is wrong.',
+    'An earlier version made the link, which does not show whether a letter was changed. Check the plan, or ask for a new link.',
   linkLacksYears:
-    'A link leaves out the plan’s years of weather. Gallons and minutes may differ from those of whoever made it; ask for the plan as a file to have the same.',
+    'A link leaves out the plan’s years of weather. Gallons and minutes may differ from the sender’s; ask for the plan as a file to have the same.',
   badLink: (why: string) => `The plan in the link was not opened. ${why}`,
   /** Why, where the link itself cannot be read. */
   linkErrors: {

@@ -10,7 +10,7 @@ export const files = {
   save: 'Save the plan',
   workbook: {
     title: 'A workbook for the treasurer',
-    says: 'A spreadsheet (.xlsx) that computes on: change rain, minutes, areas or the price of water, and see what follows. It says how each figure was computed.',
+    says: 'A spreadsheet (.xlsx) that computes on: change rain, minutes, areas or the price of water, and see what follows.',
     save: 'Save the workbook',
     writing: 'Writing the workbook…',
   },
@@ -143,7 +143,7 @@ export const files = {
   },
   paperTitle: 'On paper',
   paperSays:
-    'This week for the shed door, four weeks, the season, one zone or the attention list, each with its cautions. You see the pages before you print. Your browser’s own print gives the view on screen.',
+    'This week for the shed door, four weeks, the season, one zone or the attention list, with cautions. You see the pages before you print. Your browser’s own print gives the view on screen.',
   print: 'Choose and preview…',
 };
 

@@ -31,7 +31,7 @@ export const nextYear = {
   source: (firstYear: string) => `This garden’s own log, ${firstYear}`,
   learned: 'What the log teaches',
   learnedSays:
-    'More minutes than computed can mean that less water arrives than the plan takes for granted, or that plants got too much. Use it only where the plants did well.',
+    'More minutes than computed can mean that less water arrives than planned, or that plants got too much. Use it only where the plants did well.',
   noLog: 'No zone has a log of what really ran.',
   learnedOf: ({ count, duration }: Format, weeks: number, run: number, computed: number) =>
     `In ${count(weeks, WEEKS)} with a log: ${duration(run)} really run, ${duration(computed)} computed.`,

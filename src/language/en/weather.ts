@@ -98,9 +98,9 @@ export const weather = {
     rain: 'Rain',
     eto: 'ETo',
     water: 'Irrigation',
-    rows: { wet: 'wet (1 of 10 is wetter)', middle: 'middle', dry: 'dry (1 of 10 is drier)' },
+    rows: { wet: 'wet', middle: 'middle', dry: 'dry' },
     help: ({ count }: Format, years: number) =>
-      `The season was run over ${count(years, YEARS)}, each with its own rain and ETo. They are ranked by the water that the garden needs.`,
+      `The season was run over ${count(years, YEARS)}, each with its own rain and ETo, ranked by the water that the garden needs; wet and dry are nearest to 1 of 10 (Weibull).`,
   },
   season: {
     title: 'Readings of this season',
@@ -133,7 +133,7 @@ export const weather = {
   unusual: {
     title: 'A hot week, a dry month',
     about:
-      'Try weeks that are hotter or drier than usual. Days that were read or forecast stay. So does the plan until you keep what you tried.',
+      'Try weeks hotter or drier than usual. Days read or forecast stay; so does the plan until you keep it.',
     hot: 'A hot week',
     dry: 'A dry month',
     from: 'From the week of',
@@ -177,7 +177,7 @@ export const weather = {
     fileSays: (where: string) => `Fetches a file from ${where} when you press. Nothing about your garden is sent.`,
     climate: 'Get climate and years',
     season: 'Get this season’s weather',
-    model: 'It is a model on a grid of several miles, not a gauge beside the bed. Your readings always win.',
+    model: 'A model on a grid of miles, not a gauge beside the bed. Your readings always win.',
     source: (host: string, first: number, last: number) => `${host}, daily weather ${first} to ${last}`,
     asking: 'Asking the weather service…',
     cancel: 'Cancel',
@@ -212,11 +212,11 @@ export const weather = {
   },
   file: {
     title: 'From a file',
-    says: 'Daily weather of a weather office, or a log of your own: NCEI, GHCN-Daily (.dly), Open-Meteo, or a table with a date, rain, low and high. You see what was understood before anything is taken.',
+    says: 'Days of a weather office, or your own log: NCEI, GHCN-Daily (.dly), Open-Meteo, or a table with a date, rain, low and high. You see what was understood before anything is taken.',
     choose: 'Choose a file…',
     drop: 'or drop it here',
     reading: 'Reading…',
-    notRead: 'This file cannot be read. Choose a text file with daily weather.',
+    notRead: 'This file cannot be read. Choose one with daily weather.',
     kinds: {
       'open-meteo-json': 'an answer in the Open-Meteo layout',
       'open-meteo-csv': 'a table in the Open-Meteo layout',
