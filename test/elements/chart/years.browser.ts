@@ -30,7 +30,7 @@ describe('dry and wet years', () => {
     if (plan === null) throw new Error('there is no plan');
     await quiet(plan);
     await until(() => chart()?.querySelector('select[name=year]') !== null, 'the years are run');
-    expect(chart()?.querySelector('h2')?.textContent).to.match(/In \d+ years of 10 the tank lasts/);
+    expect(chart()?.querySelector('h2')?.textContent).to.match(/In \d years of 6 the tank lasts/);
     const select = chart()?.querySelector<HTMLSelectElement>('select[name=year]');
     const labels = [...(select?.options ?? [])].map(({ text }) => text);
     expect(labels[1]).to.equal('a dry year: 2015');
