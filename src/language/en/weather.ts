@@ -132,8 +132,7 @@ export const weather = {
   },
   unusual: {
     title: 'A hot week, a dry month',
-    about:
-      'Try weeks hotter or drier than usual. Days read or forecast stay; so does the plan until you keep it.',
+    about: 'Try weeks hotter or drier than usual. Days read or forecast stay; so does the plan until you keep it.',
     hot: 'A hot week',
     dry: 'A dry month',
     from: 'From the week of',
