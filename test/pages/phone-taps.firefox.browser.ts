@@ -13,6 +13,7 @@ const PHONE = { width: 390, height: 844 };
 
 async function opened(today: string) {
   await setViewport(PHONE);
+  await until(() => innerWidth === PHONE.width, 'the window is as narrow as a phone');
   const address = new URL(location.href);
   address.searchParams.delete('view');
   history.replaceState(null, '', address);
@@ -23,6 +24,7 @@ async function opened(today: string) {
   );
   const planner: RunnelPlanner = await settled(place, 'runnel-planner');
   await quiet(planner);
+  await until(() => planner.querySelector('runnel-week') !== null, 'this week is the first view');
   const week = planner.querySelector('runnel-week') ?? expect.fail('this week is not the first view');
   const within = () => week.shadowRoot ?? expect.fail('this week is empty');
   let taps = 0;
