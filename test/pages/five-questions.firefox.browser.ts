@@ -1,26 +1,14 @@
 /** What a gardener asks, each answered in at most three actions at a desk and on a phone, by real pointers. */
 import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
-import '../../src/elements/planner/define.ts';
-import { readPlan } from '../../src/plan/reading/read-plan.ts';
-import { LICENSE_KEY } from '../elements/grid/grid-page.ts';
-import { clearPage, html, onPage, quiet, settled, until } from '../elements/shared/on-page.ts';
+import { clearPage, until } from '../elements/shared/on-page.ts';
+import { openDemoPlanner } from './demo-planner.ts';
 
 const MOST_ACTIONS = 3;
 const LONG = 90_000;
 
 async function opened(width: number, height: number) {
-  await setViewport({ width, height });
-  const address = new URL(location.href);
-  address.searchParams.delete('view');
-  history.replaceState(null, '', address);
-  const read = readPlan(await (await fetch('/demo/plans/lantern-lane.runnel.json')).text());
-  if (!read.ok) throw new Error('the demo plan cannot be read');
-  const place = onPage(
-    html`<runnel-planner license-key=${LICENSE_KEY} locale="en-US" today="2027-06-16" full-page .plan=${read.plan}></runnel-planner>`,
-  );
-  const planner = await settled(place, 'runnel-planner');
-  await quiet(planner);
+  const planner = await openDemoPlanner({ width, height }, '2027-06-16');
   let actions = 0;
   return {
     find: (selector: string) => inside(planner, selector),

@@ -1,29 +1,15 @@
 /** A week on a phone, from opening to closing it, by real taps and keys: each of them is counted. */
 import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
-import '../../src/elements/planner/define.ts';
-import type { RunnelPlanner } from '../../src/elements/planner/runnel-planner.ts';
-import { readPlan } from '../../src/plan/reading/read-plan.ts';
-import { LICENSE_KEY } from '../elements/grid/grid-page.ts';
-import { clearPage, html, onPage, quiet, settled, until } from '../elements/shared/on-page.ts';
+import { clearPage, until } from '../elements/shared/on-page.ts';
+import { openDemoPlanner } from './demo-planner.ts';
 
 const MOST_TAPS = 6;
 const LONG = 60_000;
 const PHONE = { width: 390, height: 844 };
 
 async function opened(today: string) {
-  await setViewport(PHONE);
-  await until(() => innerWidth === PHONE.width, 'the window is as narrow as a phone');
-  const address = new URL(location.href);
-  address.searchParams.delete('view');
-  history.replaceState(null, '', address);
-  const read = readPlan(await (await fetch('/demo/plans/lantern-lane.runnel.json')).text());
-  if (!read.ok) throw new Error('the demo plan cannot be read');
-  const place = onPage(
-    html`<runnel-planner license-key=${LICENSE_KEY} locale="en-US" today=${today} full-page .plan=${read.plan}></runnel-planner>`,
-  );
-  const planner: RunnelPlanner = await settled(place, 'runnel-planner');
-  await quiet(planner);
+  const planner = await openDemoPlanner(PHONE, today);
   await until(() => planner.querySelector('runnel-week') !== null, 'this week is the first view');
   const week = planner.querySelector('runnel-week') ?? expect.fail('this week is not the first view');
   const within = () => week.shadowRoot ?? expect.fail('this week is empty');

@@ -1,21 +1,11 @@
 import { expect } from 'chai';
-import '../../../src/elements/plan/define.ts';
-import '../../../src/elements/start/define.ts';
 import { sizes } from '../../../src/language/en/sizes.ts';
 import { start as say } from '../../../src/language/en/start.ts';
-import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
+import { clearPage, quiet, until } from '../shared/on-page.ts';
+import { startOnPage } from './start-page.ts';
 
 async function atPlants() {
-  const place = onPage(html`<runnel-plan locale="en"><runnel-start today="2027-03-10"></runnel-start></runnel-plan>`);
-  const plan = await settled(place, 'runnel-plan');
-  const element = await settled(place, 'runnel-start');
-  const root = element.shadowRoot as ShadowRoot;
-  const named = (name: string) => root.querySelector<HTMLElement>(`[name="${name}"]`);
-  const press = async (name: string) => {
-    await until(() => named(name) !== null, `there is ${name}`);
-    named(name)?.click();
-    await quiet(element);
-  };
+  const { plan, element, root, named, press } = await startOnPage();
   const title = () => root.querySelector('#step-title')?.textContent;
   const type = async (name: string, text: string) => {
     await until(() => named(name) !== null, `there is ${name}`);

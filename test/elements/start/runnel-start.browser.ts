@@ -7,20 +7,7 @@ import { startKnown } from '../../../src/language/en/start-known.ts';
 import { weather } from '../../../src/language/en/weather.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-page.ts';
-
-async function shown() {
-  const place = onPage(html`<runnel-plan locale="en"><runnel-start today="2027-03-10"></runnel-start></runnel-plan>`);
-  const plan = await settled(place, 'runnel-plan');
-  const element = await settled(place, 'runnel-start');
-  const root = element.shadowRoot as ShadowRoot;
-  const named = (name: string) => root.querySelector<HTMLElement>(`[name="${name}"]`);
-  const press = async (name: string) => {
-    await until(() => named(name) !== null, `there is ${name}`);
-    named(name)?.click();
-    await quiet(element);
-  };
-  return { plan, element, root, named, press };
-}
+import { startOnPage } from './start-page.ts';
 
 const text = (root: ParentNode, selector: string) => root.querySelector(selector)?.textContent ?? '';
 
@@ -30,7 +17,7 @@ describe('runnel-start', () => {
   for (const way of ['new-plan', 'template-vegetables', 'template-border', 'template-porch', 'template-club']) {
     it(`passes axe at each step of ${way}`, async function () {
       this.timeout(60_000);
-      const { element, root, press, named } = await shown();
+      const { element, root, press, named } = await startOnPage();
       expect(await accessibilityFaults(element)).to.deep.equal([]);
       await press(way);
       for (const step of START_STEPS) {
@@ -48,7 +35,7 @@ describe('runnel-start', () => {
   }
 
   it('shows all that is assumed in one list, and takes out of it what was told or found right', async () => {
-    const { root, plan, press } = await shown();
+    const { root, plan, press } = await startOnPage();
     await press('new-plan');
     const names = () => [...root.querySelectorAll('.assumptions li')].map((item) => text(item, '.quiet'));
     const all = Object.values(say.assumptions.names);
@@ -64,7 +51,7 @@ describe('runnel-start', () => {
   });
 
   it('has the published table of a place nearby on top, and shows one from far away as assumed, with its distance', async () => {
-    const { root, plan, named, press } = await shown();
+    const { root, plan, named, press } = await startOnPage();
     await press('new-plan');
     await until(() => named('climate-table') !== null, 'the tables are there');
     const table = () => named('climate-table') as HTMLSelectElement;
@@ -95,7 +82,7 @@ describe('runnel-start', () => {
   });
 
   it('has in its fold of files and months neither the place nor the tables a second time', async () => {
-    const { root, press } = await shown();
+    const { root, press } = await startOnPage();
     await press('new-plan');
     await until(() => root.querySelector('.weather summary') !== null, 'the fold is there');
     root.querySelector<HTMLElement>('.weather summary')?.click();
@@ -106,7 +93,7 @@ describe('runnel-start', () => {
   });
 
   it('shows beside each step what is known by then: the weather, the water, the watering days, what grows', async () => {
-    const { root, plan, named, press } = await shown();
+    const { root, plan, named, press } = await startOnPage();
     const finding = () => text(root, '.finding').replaceAll(/\s/g, ' ');
     const inStrip = (selector: string) => root.querySelectorAll(`.strip ${selector}`).length;
     await press('new-plan');
@@ -148,7 +135,7 @@ describe('runnel-start', () => {
   });
 
   it('says beside Skip what stays assumed, and nothing of what was told', async () => {
-    const { root, plan, named, press } = await shown();
+    const { root, plan, named, press } = await startOnPage();
     const skips = () => text(root, '.skip .quiet').replaceAll(/\s/g, ' ');
     await press('new-plan');
     await until(() => skips() === say.where.skip, 'no weather is known');
@@ -168,7 +155,7 @@ describe('runnel-start', () => {
   });
 
   it('shows a number of days a week as the days that the season waters on', async () => {
-    const { root, plan, press } = await shown();
+    const { root, plan, press } = await startOnPage();
     await press('new-plan');
     await until(() => plan.plan !== undefined, 'the plan is open');
     plan.edit({ type: 'change-zone', zone: 'zone-1', change: { wateringDays: 2 } });
@@ -181,7 +168,7 @@ describe('runnel-start', () => {
   });
 
   it('tells of a plant the classes that the list has by region', async () => {
-    const { root, press } = await shown();
+    const { root, press } = await startOnPage();
     await press('new-plan');
     for (let step = 0; step < 3; step += 1) await press('next');
     await until(() => root.querySelector('runnel-plant-search') !== null, 'the step is there');
@@ -196,7 +183,7 @@ describe('runnel-start', () => {
   });
 
   it('goes on where it was left when the plan stands on the page again', async () => {
-    const { plan, element, press } = await shown();
+    const { plan, element, press } = await startOnPage();
     await press('template-border');
     await until(() => plan.plan !== undefined, 'the garden is open');
     const kept = plan.plan;
@@ -210,7 +197,7 @@ describe('runnel-start', () => {
   });
 
   it('takes pots by what one holds, keeps a row that is being typed while the steps are left, and a size that nobody typed anew', async () => {
-    const { root, plan, element, named, press } = await shown();
+    const { root, plan, element, named, press } = await startOnPage();
     await press('new-plan');
     for (let step = 0; step < 3; step += 1) await press('next');
     await until(() => named('row-size') !== null, 'the step is there');
