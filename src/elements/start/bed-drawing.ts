@@ -17,9 +17,10 @@ const MOST_DOTS = 400;
 
 export function bedDrawing(
   context: StartContext,
-  { lines, extent, ...others }: PlanPlanting,
+  planting: PlanPlanting,
   index: number,
 ): TemplateResult | typeof nothing {
+  const { lines, extent } = planting;
   const line = lines[index];
   if (extent.kind === 'rows' || extent.kind === 'canopy' || !isRows(line)) return nothing;
   const { units } = context.plan;
@@ -30,7 +31,7 @@ export function bedDrawing(
   const scale = Math.min(ALONG / longest, ACROSS / acrossM);
   const { rows } = line.layout;
   const high = acrossM * scale;
-  const emitters = plantingInGarden(context.season.garden, { lines, extent, ...others })?.lines[index]?.emitters ?? 0;
+  const emitters = plantingInGarden(context.season.garden, planting)?.lines[index]?.emitters ?? 0;
   const inRow = emitters > MOST_DOTS ? 0 : Math.round(emitters / rows);
   const run = lengthM * scale;
   const y = (row: number) => 3 + ((row + 0.5) / rows) * high;

@@ -1,6 +1,6 @@
 /** The season in review, on one page: water by zone, rain, days short, and what made the worst weeks so. */
 import { html } from 'lit';
-import { fromSi, toSi } from '../../../engine/units.ts';
+import { fromSi } from '../../../engine/units.ts';
 import { seasonReview, type ZoneReview } from '../../../explain/review/season-review.ts';
 import { paperWords } from '../../../language/en/paper.ts';
 import { isolated } from '../../../language/format/isolated.ts';
@@ -23,19 +23,11 @@ export function reviewLayout(context: PaperContext): PaperLayout {
   const words = say.review;
   const review = seasonReview(plan, season);
   const unit = format.unit('volume');
-  const byArea = words.run(`${unit}/${format.unit('area')}`.replaceAll(' ', '\u00a0'));
+  const byArea = words.run(format.unit('waterPerArea').replaceAll(' ', '\u00a0'));
   const heads = [words.planned(unit), words.run(unit), words.needed(unit), words.rain(unit), byArea, words.short];
   const heading = html`<div class="review row heads"><span>${say.head.zone}</span>${heads.map((head) => html`<span class="end">${head}</span>`)}</div>`;
   const byGround = (zones: readonly ZoneReview[]) =>
-    format.number(
-      fromSi(
-        (sumOf('runLitres', zones) * toSi(1, 'area', plan.units)) / sumOf('groundM2', zones),
-        'volume',
-        plan.units,
-      ),
-      1,
-      1,
-    );
+    format.number(fromSi(sumOf('runLitres', zones) / sumOf('groundM2', zones), 'waterPerArea', plan.units), 1, 1);
   const row = (name: unknown, zones: readonly ZoneReview[], shortDays: number, kind = '') =>
     html`<div class=${`review row ${kind}`}><span><b>${name}</b></span>
       ${VOLUMES.map((volume) => html`<span class="end">${format.amount(sumOf(volume, zones), 'volume')}</span>`)}

@@ -9,11 +9,11 @@ import { minutesOnDays, weekOutlook } from '../../../engine/season/week-outlook.
 import { timerOf } from '../../../engine/season/week-timer.ts';
 import type { MinutesRequest } from '../../../engine/season/zone-minutes.ts';
 import { isDeciding } from '../../../engine/season/zone-morning.ts';
-import { zoneFigure, zoneOrigin } from '../../../engine/season/zone-week.ts';
+import { minutesOnDay, zoneFigure, zoneOrigin } from '../../../engine/season/zone-week.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
 import { code, count, days, depth, input, minutes, rate, weekdays } from '../trace-value.ts';
-import { isInMask, minutesOfDay, type PlantingCell } from './planting-cell.ts';
+import { isInMask, type PlantingCell } from './planting-cell.ts';
 import { changeInputs, type PlantingMorning, requestsIn, rootedInputs } from './planting-morning.ts';
 
 export function openDaysSteps(cell: PlantingCell): readonly TraceStep[] {
@@ -128,7 +128,7 @@ function askedFigure(asked: number): TraceFigure {
 function openStep(cell: PlantingCell): TraceStep {
   const { zoneSeason, planting, ground, at } = cell;
   const of = { id: 'open-days', source: [{ id: 'definition' }], result: count(at('openDays')) } as const;
-  const running = daysIn(ground, (index) => minutesOfDay(zoneSeason, index) > 0);
+  const running = daysIn(ground, (index) => minutesOnDay(zoneSeason, index) > 0);
   const open = weekdaysOf(cell, at('openMask'));
   if (running.length === 0 || open === NONE) {
     return { ...of, variant: 'none', inputs: [input('days-open', open), input('days-running', ran(cell, running))] };

@@ -7,17 +7,12 @@ import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
 import { type PlantingDays, plantingDays, wetDays } from '../../../engine/season/planting-days.ts';
 import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
 import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
-import {
-  type PLANTING_FIELDS,
-  type PlantingSeason,
-  type Season,
-  ZONE_FIELDS,
-  type ZoneSeason,
-} from '../../../engine/season/season.ts';
+import type { PLANTING_FIELDS, PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
 import { timerOf } from '../../../engine/season/week-timer.ts';
 import { shareIn, wetAnew } from '../../../engine/season/wetted-week.ts';
 import { meanDepletionMm } from '../../../engine/season/zone-member.ts';
 import { zoneMornings } from '../../../engine/season/zone-season.ts';
+import { minutesOnDay } from '../../../engine/season/zone-week.ts';
 import { stressCoefficient } from '../../../engine/soil/root-zone-day.ts';
 import { type Stores, storesOf } from '../../../engine/soil/two-stores.ts';
 import type { DaySpan } from '../day-span.ts';
@@ -135,7 +130,7 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
   const parts = timerOf(zoneSeason, week).runsADay;
   const daily: CellDay[] = [];
   for (let index = ground.first; index < ground.end; index++) {
-    const ran = minutesOfDay(zoneSeason, index);
+    const ran = minutesOnDay(zoneSeason, index);
     const minutes = isInMask(at('openMask'), index - 7 * week) ? ran : 0;
     const given = {
       etcMm: etcMm[index] as number,
@@ -189,11 +184,6 @@ function morningsOf({ season, zoneSeason, zone, own, days, week }: WithoutDays):
 /** Whether lines wet a part of its ground, so that it is kept as two stores. */
 export function isParted({ days }: Pick<PlantingCell, 'days'>): boolean {
   return days.demand.share < 1;
-}
-
-/** Minutes that a zone runs on a day of the season. */
-export function minutesOfDay({ figures }: ZoneSeason, index: number): number {
-  return figures.at(ZONE_FIELDS.minutesDay0 + (index % 7), Math.floor(index / 7));
 }
 
 /** Whether the day of the week `offset`, 0 = its first, is in a mask of days. */

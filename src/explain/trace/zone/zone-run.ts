@@ -4,9 +4,10 @@ import type { ToldMorning } from '../../../engine/season/told-morning.ts';
 import { heldMask } from '../../../engine/season/week-masks.ts';
 import { timerOf } from '../../../engine/season/week-timer.ts';
 import { LEAST_MINUTES, type ZoneMorning } from '../../../engine/season/zone-morning.ts';
+import { minutesOnDay } from '../../../engine/season/zone-week.ts';
 import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import { daysIn, weekSpan } from '../day-span.ts';
-import { isInMask, minutesOfDay } from '../planting/planting-cell.ts';
+import { isInMask } from '../planting/planting-cell.ts';
 import type { TraceFigure, TraceStep, TraceValue } from '../trace-step.ts';
 import { code, count, days, depth, flow, input, minutes, rate, share } from '../trace-value.ts';
 import { limitsOf, type ZoneCell } from './zone-cell.ts';
@@ -151,20 +152,20 @@ function dayInputs({ season, zoneSeason, week }: ZoneCell): readonly TraceValue[
   const wateringDays = heldMask(zoneSeason.zone, week);
   return daysIn(
     weekSpan(week),
-    (day) => isInMask(wateringDays, day - 7 * week) || minutesOfDay(zoneSeason, day) > 0,
+    (day) => isInMask(wateringDays, day - 7 * week) || minutesOnDay(zoneSeason, day) > 0,
   ).map((day) =>
-    input({ id: 'day-minutes', day: season.garden.span.firstDay + day }, minutes(minutesOfDay(zoneSeason, day))),
+    input({ id: 'day-minutes', day: season.garden.span.firstDay + day }, minutes(minutesOnDay(zoneSeason, day))),
   );
 }
 
 /** One number where it stands on every day that runs, else day by day. */
 function weekStep(cell: ZoneCell, decisions: number): TraceStep {
   const { zoneSeason, week, at } = cell;
-  const running = daysIn(weekSpan(week), (day) => minutesOfDay(zoneSeason, day) > 0);
+  const running = daysIn(weekSpan(week), (day) => minutesOnDay(zoneSeason, day) > 0);
   const isOne =
     decisions <= 1 &&
     at('cutShare') === 0 &&
-    running.every((day) => minutesOfDay(zoneSeason, day) === at('minutesPerDay'));
+    running.every((day) => minutesOnDay(zoneSeason, day) === at('minutesPerDay'));
   return {
     id: 'minutes',
     variant: isOne ? 'one-number' : 'by-day',
