@@ -18,16 +18,9 @@ import type { Plan } from '../plan/schema/plan-schema.ts';
 import { NO_PLAN } from './no-plan.ts';
 import { type PlanView, planSeasonOf, type Selection, type ShownYear } from './plan-view.ts';
 import { refusalFault, refusedFor } from './refusals.ts';
+import { notingSlow, rainKeptAnew } from './slow-seasons.ts';
 import { isSameSelection, validSelection } from './valid-selection.ts';
-import {
-  AT_ONCE,
-  type Later,
-  notingSlow,
-  rainKeptAnew,
-  resultWithin,
-  type SeasonWork,
-  WaitingWork,
-} from './waiting-work.ts';
+import { AT_ONCE, type Later, resultWithin, type SeasonWork, WaitingWork } from './waiting-work.ts';
 
 export type ChangeCause = 'load' | 'edit' | 'undo' | 'redo';
 

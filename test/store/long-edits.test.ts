@@ -8,7 +8,8 @@ import type { Edit } from '../../src/plan/edits/edit.ts';
 import { readPlan } from '../../src/plan/reading/read-plan.ts';
 import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { PlanStore } from '../../src/store/plan-store.ts';
-import { type Later, wasSlow } from '../../src/store/waiting-work.ts';
+import { wasSlow } from '../../src/store/slow-seasons.ts';
+import type { Later } from '../../src/store/waiting-work.ts';
 import { benchGarden, inOneStore, zoneIdAt } from '../bench/gardens.ts';
 import { mixedGarden } from '../support/small-plans.ts';
 

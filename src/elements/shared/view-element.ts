@@ -1,7 +1,8 @@
 import { html, LitElement, render } from 'lit';
 import { planElementWords } from '../../language/en/plan-element.ts';
 import { languageFor } from '../../language/languages.ts';
-import { isLarge, wasSlow } from '../../store/waiting-work.ts';
+import { wasSlow } from '../../store/slow-seasons.ts';
+import { isLarge } from '../../store/waiting-work.ts';
 import { fetchPart } from './fetch-part.ts';
 import { afterOthers } from './in-slices.ts';
 import { PlanConsumer } from './plan-consumer.ts';
