@@ -9,7 +9,7 @@ import { parseQuantity } from '../../language/format/parse-quantity.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { rainDoubt } from '../../sheet/entry/doubt.ts';
-import { gaveWay, readThrough, weatherEntry } from '../../sheet/entry/weather-entry.ts';
+import { filledDaysRemark, readThrough, weatherEntry } from '../../sheet/entry/weather-entry.ts';
 import { type ReadyView, readingOf } from '../shared/plan-state.ts';
 import { entryField, type Read, type WeekEntries, whyTemplate } from './week-entries.ts';
 import type { WeekContext } from './week-model.ts';
@@ -139,7 +139,7 @@ function totalField({ context, entries }: RainEntry): TemplateResult {
     if (depth === undefined) return { kind: 'edit', edit: edit(depth, through) };
     const reading = { mm: toSi(depth, 'depth', plan.units), firstDay, days: 7, today } as const;
     const total = edit(depth, through);
-    const remark = gaveWay('rain', total, { plan, season, format });
+    const remark = filledDaysRemark('rain', total, { plan, season, format });
     return { kind: 'edit', edit: total, doubt: rainDoubt(reading, season, format), remark };
   };
   const choose = (event: Event) => {
@@ -149,7 +149,7 @@ function totalField({ context, entries }: RainEntry): TemplateResult {
     else {
       const total = edit(rain, day);
       entries.send(key, format.number(rain, MOST_DECIMALS), total, {
-        remark: gaveWay('rain', total, { plan, season, format }),
+        remark: filledDaysRemark('rain', total, { plan, season, format }),
       });
     }
   };

@@ -4,7 +4,7 @@ import type { MinutesOrigin, Season } from '../../engine/season/season.ts';
 import { fromSi, toSi, type UnitSystem } from '../../engine/units.ts';
 import { weekSum } from '../../engine/weather.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { withoutFilledDays } from '../../plan/edits/giving-way.ts';
+import { withoutFilledDays } from '../../plan/edits/filled-days.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import type { Plan, PlanZone } from '../../plan/schema/plan-schema.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';

@@ -96,7 +96,7 @@ export const entry = {
   },
 
   /** What a typed total does to days that a weather service or a file filled in. */
-  gaveWay: {
+  filledDays: {
     rain: ({ count }: Format, days: number) =>
       `Your total counts: the rain that was filled in on ${count(days, DAYS)} was taken out. Undo brings it back.`,
     eto: ({ count }: Format, days: number) =>

@@ -23,13 +23,13 @@ const READINGS: Readonly<Record<TotalKind, readonly SourcedReading[]>> = {
 };
 
 /** The days that the total covers of which a reading was filled in, in order. */
-export function daysGivingWay(plan: Plan, total: TypedTotal): readonly string[] {
+export function filledDays(plan: Plan, total: TypedTotal): readonly string[] {
   return coveredDays(plan, total).filter((day) => filledReadings(plan, day, total.kind).length > 0);
 }
 
 /** The plan without what was filled in of these days. */
 export function withoutFilledDays(plan: Plan, total: TypedTotal): Plan {
-  const days = daysGivingWay(plan, total).reduce((log, day) => {
+  const days = filledDays(plan, total).reduce((log, day) => {
     const gone = filledReadings(plan, day, total.kind);
     return withKey(log, day, withoutReadings(ownValue(log, day) ?? {}, gone));
   }, plan.log?.days);

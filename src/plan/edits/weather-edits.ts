@@ -7,7 +7,7 @@ import type { Plan, PlanDay, PlanDeparture, PlanForecast, PlanWeek } from '../sc
 import { weekDays } from '../season-weeks.ts';
 import { changed, ownValue, withKey } from './change.ts';
 import type { Change, WeatherEdit } from './edit.ts';
-import { type TypedTotal, withoutFilledDays } from './giving-way.ts';
+import { type TypedTotal, withoutFilledDays } from './filled-days.ts';
 import { readWeek, writeWeek } from './week-records.ts';
 import { withLog } from './with-log.ts';
 

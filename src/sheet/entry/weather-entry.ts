@@ -7,7 +7,7 @@ import { type EntryWords, entryWords } from '../../language/en/entry.ts';
 import { unitsWords } from '../../language/en/units.ts';
 import { type AmountUnit, parseAmount } from '../../language/format/parse-amount.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
-import { daysGivingWay } from '../../plan/edits/giving-way.ts';
+import { filledDays } from '../../plan/edits/filled-days.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { boundsOf } from '../../plan/schema/quantity.ts';
 import type { WeatherKind } from '../week-weather.ts';
@@ -59,7 +59,7 @@ export function weatherEntry(kind: WeatherKind, week: number, text: string, cont
   const why = whyNot(total, context);
   if (why !== undefined) return why;
   const entry = change(kind, firstDay, depth, known?.rainThrough ?? readThrough(firstDay, context));
-  const remark = gaveWay(kind, entry.edit, context);
+  const remark = filledDaysRemark(kind, entry.edit, context);
   if (remark !== undefined) return { ...entry, remark };
   return depth === before ? { kind: 'same' } : entry;
 }
@@ -71,11 +71,11 @@ function depthOf({ value, unit }: { value: number; unit?: AmountUnit | undefined
 }
 
 /** What becomes of days that a service or a file filled in; undefined where none is in the way of the total. */
-export function gaveWay(kind: WeatherKind, edit: Edit, { plan, format }: WeatherContext): string | undefined {
+export function filledDaysRemark(kind: WeatherKind, edit: Edit, { plan, format }: WeatherContext): string | undefined {
   if (edit.type !== 'set-week-rain' && edit.type !== 'set-week-eto') return undefined;
   const through = edit.type === 'set-week-rain' ? edit.through : undefined;
-  const days = daysGivingWay(plan, { kind, week: edit.week, through });
-  return days.length === 0 ? undefined : entryWords(format.reader.language).gaveWay[kind](format, days.length);
+  const days = filledDays(plan, { kind, week: edit.week, through });
+  return days.length === 0 ? undefined : entryWords(format.reader.language).filledDays[kind](format, days.length);
 }
 
 /** Refused, and what can be typed instead. */
@@ -151,9 +151,9 @@ function ownDays(kind: WeatherKind, week: number, { plan, season }: WeatherConte
   const { mm } = kind === 'eto' ? eto : rain;
   const originOf = (at: number) =>
     kind === 'eto' ? ETO_METHODS[eto.method[at] as number] : RAIN_ORIGINS[rain.origin[at] as number];
-  const giving = daysGivingWay(plan, { kind, week: isoDate(firstDay + 7 * week) });
+  const filled = filledDays(plan, { kind, week: isoDate(firstDay + 7 * week) });
   const offsets = [0, 1, 2, 3, 4, 5, 6].map((day) => 7 * week + day).filter((at) => !SHARED.has(originOf(at)));
-  const holding = offsets.filter((at) => !giving.includes(isoDate(firstDay + at)));
+  const holding = offsets.filter((at) => !filled.includes(isoDate(firstDay + at)));
   return {
     entered: offsets.map((at) => firstDay + at).filter((day) => plan.log?.days?.[isoDate(day)]?.[kind] !== undefined),
     holding: holding.map((at) => firstDay + at),

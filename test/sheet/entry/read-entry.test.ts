@@ -220,7 +220,7 @@ describe('a week’s weather of which days were filled in', () => {
     const entry = sheet.read(cellOf(sheet, 'rain', '2027-06-07'), '0.2');
     expect(entry).toEqual({
       ...edit({ type: 'set-week-rain', week: '2027-06-07', rain: 0.2 }),
-      remark: words.gaveWay.rain(format, 7),
+      remark: words.filledDays.rain(format, 7),
     });
   });
 
@@ -231,7 +231,7 @@ describe('a week’s weather of which days were filled in', () => {
     expect(sheet.read(cell, '0.2')).toEqual(
       refusedFor('own-days', words.ownDays.some.rain(format, nameOf('2027-06-08'), 1, 0.3 * 25.4)),
     );
-    expect(sheet.read(cell, '0.3')).toMatchObject({ remark: words.gaveWay.rain(format, 6) });
+    expect(sheet.read(cell, '0.3')).toMatchObject({ remark: words.filledDays.rain(format, 6) });
     expect(sheet.read(cell, '')).toEqual(
       edit({
         type: 'together',
@@ -244,7 +244,9 @@ describe('a week’s weather of which days were filled in', () => {
   it('takes a total of reference ET over temperatures of a file', () => {
     const days = daily({ minTemperature: 55, maxTemperature: 75, source: 'file' });
     const sheet = sheetOf({ ...mixedGarden(), log: { days } });
-    expect(sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '1')).toMatchObject({ remark: words.gaveWay.eto(format, 7) });
+    expect(sheet.read(cellOf(sheet, 'eto', '2027-06-07'), '1')).toMatchObject({
+      remark: words.filledDays.eto(format, 7),
+    });
   });
 
   it('takes a total below what was forecast of its days and never read', () => {
