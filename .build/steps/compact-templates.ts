@@ -6,15 +6,15 @@ import { withCompactStyles } from './compact-styles.ts';
 export const compactTemplates: Plugin = {
   name: 'compact-templates',
   setup({ onLoad }) {
-    onLoad({ filter: /\/src\/.*\.ts$/ }, ({ path }) => {
-      const module = readFileSync(path, 'utf8');
-      return {
-        contents: path.endsWith('.styles.ts') ? compactStylesModule(module) : compactModule(module),
-        loader: 'ts',
-      };
-    });
+    onLoad({ filter: /\/src\/.*\.ts$/ }, ({ path }) => ({ contents: compactFile(path), loader: 'ts' }));
   },
 };
+
+/** A module as it is read from its file, with its templates and styles compact. */
+export function compactFile(path: string): string {
+  const module = readFileSync(path, 'utf8');
+  return path.endsWith('.styles.ts') ? compactStylesModule(module) : compactModule(module);
+}
 
 const TEMPLATE = /\b(html|svg|css)`/g;
 

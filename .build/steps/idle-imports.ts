@@ -54,7 +54,7 @@ function runBefore(entry: string, outputs: Outputs): ReadonlyMap<string, Readonl
 }
 
 /** A file and all that it imports before it runs. */
-function loadedWith(file: string, outputs: Outputs, found = new Set<string>()): ReadonlySet<string> {
+export function loadedWith(file: string, outputs: Outputs, found = new Set<string>()): ReadonlySet<string> {
   if (found.has(file)) return found;
   found.add(file);
   for (const { path, kind } of importsOf(file, outputs)) {

@@ -1,9 +1,10 @@
 import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import type { BuildOptions } from 'esbuild';
 import { compactTemplates } from './compact-templates.ts';
-import { type Bundle, withoutIdleImports } from './idle-imports.ts';
+import type { Bundle } from './idle-imports.ts';
+import { bundleJoined } from './joined-chunks.ts';
 import { linesToPaste } from './readme-paste.ts';
 import { packagesIn, thirdPartyNotices } from './third-party-notices.ts';
 
@@ -19,16 +20,14 @@ export const CHUNK_NAMES = '[hash]';
  * Bundles the one script of a page and what it loads late. In memory: who asks decides where it goes. `place` is where the
  * sources lie; the same sources make the same bytes wherever that is.
  */
-export async function bundlePage(place = root): Promise<Bundle> {
-  const bundle = await build({
+export function bundlePage(place = root): Promise<Bundle> {
+  const options: BuildOptions = {
     absWorkingDir: place,
     // Names of files are made of paths too, so a node_modules that is only linked to must not show.
     preserveSymlinks: true,
     entryPoints: { runnel: 'src/page/runnel.ts' },
     outdir: PAGE_FOLDER,
     chunkNames: CHUNK_NAMES,
-    bundle: true,
-    splitting: true,
     minify: true,
     format: 'esm',
     target: 'es2022',
@@ -36,11 +35,9 @@ export async function bundlePage(place = root): Promise<Bundle> {
     // They stand in LICENSES.txt beside it, whole.
     legalComments: 'none',
     plugins: [compactTemplates],
-    metafile: true,
-    write: false,
     logLevel: 'error',
-  });
-  return withoutIdleImports(bundle, `${PAGE_FOLDER}/runnel.js`);
+  };
+  return bundleJoined(options, `${PAGE_FOLDER}/runnel.js`);
 }
 
 export interface PageFile {

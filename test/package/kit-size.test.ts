@@ -6,7 +6,7 @@ import { gzipSync } from 'node:zlib';
 import { type BuildOptions, type BuildResult, build, type Metafile } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { compactTemplates } from '../../.build/steps/compact-templates.ts';
-import { withoutIdleImports } from '../../.build/steps/idle-imports.ts';
+import { bundleJoined } from '../../.build/steps/joined-chunks.ts';
 import { CHUNK_NAMES } from '../../.build/steps/page-bundle.ts';
 import { lateWords } from '../../src/language/late-words.ts';
 import { projectRoot } from '../tools/source-files.ts';
@@ -17,23 +17,22 @@ const KIB = 1024;
 /** The entry's own definitions, without what it merely gives out by name. */
 const DEFINITIONS = "import './src/index.ts';";
 
+const optionsFor = (contents: string): BuildOptions => ({
+  stdin: { contents, resolveDir: projectRoot, loader: 'ts' },
+  minify: true,
+  format: 'esm',
+  target: 'es2022',
+  legalComments: 'none',
+  external: LIBRARIES,
+  outdir: 'size',
+  // As in the page bundle.
+  chunkNames: CHUNK_NAMES,
+  plugins: [compactTemplates],
+});
+
 function bundled(contents: string, options: BuildOptions = {}): Promise<BuildResult<{ metafile: true; write: false }>> {
-  return build({
-    stdin: { contents, resolveDir: projectRoot, loader: 'ts' },
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-    external: LIBRARIES,
-    outdir: 'size',
-    ...options,
-    // As in the page bundle.
-    chunkNames: CHUNK_NAMES,
-    plugins: [compactTemplates, ...(options.plugins ?? [])],
-    metafile: true,
-    write: false,
-  });
+  const plugins = [compactTemplates, ...(options.plugins ?? [])];
+  return build({ ...optionsFor(contents), ...options, plugins, bundle: true, metafile: true, write: false });
 }
 
 const compressed = (contents: Uint8Array): number => gzipSync(contents, { level: 9 }).length;
@@ -69,8 +68,7 @@ describe('a page that defines every element', () => {
     [...chunks].reduce((sum, chunk) => sum + (sizes.get(chunk) ?? Number.NaN), 0);
 
   beforeAll(async () => {
-    const bundle = await bundled(DEFINITIONS, { splitting: true });
-    const { metafile, outputFiles } = withoutIdleImports(bundle, 'size/stdin.js');
+    const { metafile, outputFiles } = await bundleJoined(optionsFor(DEFINITIONS), 'size/stdin.js');
     outputs = metafile.outputs;
     sizes = new Map(
       Object.keys(outputs).map((path) => [
