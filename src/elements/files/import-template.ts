@@ -49,9 +49,11 @@ function previewStatus(table: string, preview: TablePreview, view: ReadyView): s
   const { kind, rows, changes, outside, asked } = preview;
   const { say, format } = saying(view);
   if (asked.length > 0) return say.twoReadings(table);
+  const rounded = changes.filter(({ timer }) => timer !== undefined).length;
   const sentences = [
     say.summary(format, say.kinds[isOfSeason(preview) ? 'season' : kind], table, rows, changes.length),
     ...(outside === 0 ? [] : [say.outside(format, outside)]),
+    ...(rounded === 0 ? [] : [say.rounded(format, rounded)]),
     changes.length === 0 ? say.nothing : say.notYet,
   ];
   return sentences.join(' ');
@@ -188,13 +190,16 @@ function groupName([first]: readonly ImportChange[], view: ReadyView): string {
 }
 
 function changeTemplate(change: ImportChange, saysWhat: boolean, view: ReadyView): TemplateResult {
-  const { say, reader } = saying(view);
+  const { say, reader, format } = saying(view);
+  const { timer, written } = change;
+  const why = timer && written !== undefined && say.roundedFrom(format, figure(written, 'minutes', view), timer);
   return html`<tr>
     <td>${formatDay(dayNumber(change.day), reader.locale, 'full')}</td>
     ${saysWhat ? html`<td>${say.readings[change.reading]}</td>` : nothing}
     <td class="quiet">${figureNow(change, view)}</td>
     <td><strong>${figure(change.to, change.reading, view)}</strong></td>
-  </tr>`;
+  </tr>
+  ${why ? html`<tr><td class="small" colspan=${saysWhat ? 4 : 3}>${why}</td></tr>` : nothing}`;
 }
 
 /** The rows that cannot be read, each with its line and what is wrong with it. */

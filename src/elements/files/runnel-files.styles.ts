@@ -202,6 +202,10 @@ export const filesStyles = css`
     white-space: normal;
   }
 
+  td[colspan] {
+    white-space: normal;
+  }
+
   td:first-child {
     text-align: start;
   }

@@ -1,6 +1,7 @@
 /** What an imported file would change, to be looked at before anything is kept. */
 import type { DayNumber } from '../../engine/calendar.ts';
 import type { UnitSystem } from '../../engine/units.ts';
+import type { SettableRun } from '../../explain/settable-minutes.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { FormQuestion, TableForm } from './table-form.ts';
 
@@ -40,6 +41,9 @@ export interface ImportChange {
   readonly from: number | string | undefined;
   /** A text for a note; 0 for a zone that is closed. */
   readonly to: number | string;
+  /** Minutes of the week as the table has them, and what the timer can be set to, where that is another figure, `to`. */
+  readonly written?: number;
+  readonly timer?: SettableRun & { readonly stepMinutes: number };
 }
 
 /** A row that could not be read: its line in the file (the headings are line 1), what stands there, and what is wrong with it. */

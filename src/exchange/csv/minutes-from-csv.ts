@@ -45,7 +45,7 @@ const zonesById = (season: Season | undefined): ZonesById => new Map(season?.zon
  * Reads the rows whose measure is minutes (or that name none) against the plan, and those of the weeks' rain and reference ET and of
  * notes, where there are some. A blank changes nothing. A figure that is the same as what is set by hand already is no change, and
  * neither is what `season`, where it is given, has computed. Minutes are set by hand, but where a row says that they were really run or
- * that the zone was closed they are logged so.
+ * that the zone was closed they are logged so. With `season`, minutes between what a timer can be set to become the nearest that it can.
  * Zones are found by name, whatever its case. `locale`: BCP 47, whose language the headings may be in; English ones are
  * always read.
  */
@@ -213,6 +213,6 @@ function readFigures({ row, zone }: ZoneRow, into: MinutesImport, isWanted: (fig
     if (isKept(figure, into.computed) || !isWanted(figure)) continue;
     if (!(minutes >= 0 && minutes <= MINUTES_A_WEEK))
       faults.push({ code: 'minutes', line, value, most: MINUTES_A_WEEK });
-    else takeMinutes({ ...figure, line, value, day, name: zone.name }, into);
+    else takeMinutes({ ...figure, line, value, day, name: zone.name }, computed, into);
   }
 }

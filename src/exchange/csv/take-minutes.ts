@@ -1,6 +1,7 @@
 /** Minutes that a table has of a zone's week, as changes of the plan: set by hand, really run, or closed. */
 import { dayNumber } from '../../engine/calendar.ts';
-import type { MinutesOrigin } from '../../engine/season/season.ts';
+import type { MinutesOrigin, ZoneSeason } from '../../engine/season/season.ts';
+import { settableRun } from '../../explain/settable-minutes.ts';
 import { readWeek } from '../../plan/edits/week-records.ts';
 import { type RecordsInto, SAME_FIGURE } from './week-records.ts';
 
@@ -24,8 +25,12 @@ interface MinutesFound extends Figure {
   readonly day: string;
 }
 
+/**
+ * `computed`: the zone's season, where it is known. Minutes to be set become what its timer can be set to, as those do that are typed.
+ */
 export function takeMinutes(
-  { line, value, zone, name, day, minutes, marked, origin }: MinutesFound,
+  { line, value, zone, week, name, day, minutes, marked, origin }: MinutesFound,
+  computed: ZoneSeason | undefined,
   into: RecordsInto,
 ): void {
   const { plan, changes, edits, faults } = into;
@@ -41,8 +46,12 @@ export function takeMinutes(
     changes.push({ ...change, reading: 'closed', from: undefined, to: 0 });
     edits.push({ type: 'close-week', zone, week: day, closed: true });
   } else if (from === undefined || Math.abs(from - minutes) >= SAME_FIGURE) {
-    changes.push({ ...change, reading: 'minutes', from });
-    edits.push({ type: 'set-minutes', zone, week: day, minutes });
+    const run = computed && settableRun(computed, week, minutes);
+    const to = run?.minutes ?? minutes;
+    if (to === from) return;
+    const timer = computed && run && to !== minutes && { ...run, stepMinutes: computed.zone.timerStepMinutes };
+    changes.push({ ...change, reading: 'minutes', from, to, ...(timer && { timer, written: minutes }) });
+    edits.push({ type: 'set-minutes', zone, week: day, minutes: to });
   }
 }
 

@@ -77,6 +77,9 @@ export const files = {
     `${kind}. ${table}: ${count(rowCount, rows)}, ${count(changeCount, changes)}.`,
   outside: ({ count }: Format, days: number) =>
     `${count(days, { one: 'day outside the season was', other: 'days outside the season were' })} left out.`,
+  /** Of minutes between what a timer can be set to. */
+  rounded: ({ count }: Format, figures: number) =>
+    `${count(figures, { one: 'figure lies', other: 'figures lie' })} between the timer’s steps: what is taken is listed.`,
   notYet: 'Nothing has changed yet.',
   nothing: 'Nothing would change: the plan has these figures already, or the table has none for it.',
   unitsAsked: 'The figures are in',
@@ -92,6 +95,9 @@ export const files = {
   after: 'Then',
   computed: (minutes: string) => `${minutes}, computed`,
   byHand: (minutes: string) => `${minutes}, set by hand`,
+  /** `written`: minutes of a week, as the table has them. */
+  roundedFrom: ({ minutes, count }: Format, written: string, { stepMinutes, days, cycles }: SettableOn) =>
+    `${written} in the table; the timer runs in steps of ${minutes(stepMinutes)}${cycles > 1 ? ` in each of ${count(cycles, CYCLES)}` : ''} on each of ${count(days, DAYS)}`,
   notObserved: 'not observed',
   closedThen: 'closed',
   wholeGarden: 'Weather',
@@ -147,6 +153,16 @@ export const files = {
   print: 'Choose and preview…',
 };
 
+/** Steps of a timer, in equal cycles, on so many watering days. */
+export interface SettableOn {
+  readonly stepMinutes: number;
+  readonly days: number;
+  /** Of each day. */
+  readonly cycles: number;
+}
+
+const DAYS = { one: 'day', other: 'days' };
+const CYCLES = { one: 'cycle', other: 'cycles' };
 const rows = { one: 'row', other: 'rows' };
 const changes = { one: 'change', other: 'changes' };
 

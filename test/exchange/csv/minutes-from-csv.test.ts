@@ -5,7 +5,7 @@ import { minutesFromCsv } from '../../../src/exchange/csv/minutes-from-csv.ts';
 import { seasonToCsv } from '../../../src/exchange/csv/season-to-csv.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { applyEdit } from '../../../src/plan/edits/apply-edit.ts';
-import { mixedGarden } from '../../support/small-plans.ts';
+import { mixedGarden, oneBed } from '../../support/small-plans.ts';
 import { plan, season } from './mixed-season.ts';
 
 const zoneName = plan.zones[0]?.name ?? '';
@@ -90,11 +90,34 @@ describe('minutesFromCsv', () => {
     ]);
   });
 
+  // By hand: steps of 1 min on three days make 3 min of the week; 74 min are 24 2/3 on each day, and 25 is nearer than 24.
+  it('makes of minutes between a timer’s steps what it can be set to, as the sheet does of typed ones', () => {
+    const bed = oneBed();
+    const computed = computeSeason(bed);
+    const preview = minutesFromCsv('Zone,2027-06-07,2027-06-14\nBeds,74,75\n', bed, computed);
+    expect(preview.changes).toEqual([
+      {
+        reading: 'minutes',
+        zone: 'Beds',
+        day: '2027-06-07',
+        from: undefined,
+        to: 75,
+        written: 74,
+        timer: { minutes: 75, days: 3, cycles: 1, stepMinutes: 1 },
+      },
+      { reading: 'minutes', zone: 'Beds', day: '2027-06-14', from: undefined, to: 75 },
+    ]);
+    const next = applyEdit(bed, preview.edit as NonNullable<typeof preview.edit>);
+    expect(next.choices?.['beds']).toMatchObject({ '2027-06-07': { minutes: 75 }, '2027-06-14': { minutes: 75 } });
+    const again = minutesFromCsv('Zone,2027-06-07\nBeds,74\n', next, computeSeason(next));
+    expect(again).toMatchObject({ changes: [], faults: [], edit: undefined });
+  });
+
   it('leaves a computed figure computed where the season is given', () => {
     const [zone] = season.zones;
     const minutes = zoneFigure(zone as NonNullable<typeof zone>, 'minutes', 20).toFixed(3);
     const text = `Zone,2027-08-23,2027-08-30\n${zoneName},${minutes},1\n`;
-    expect(minutesFromCsv(text, plan, season).changes).toMatchObject([{ day: '2027-08-30', to: 1 }]);
+    expect(minutesFromCsv(text, plan, season).changes).toMatchObject([{ day: '2027-08-30', written: 1, to: 3 }]);
     expect(minutesFromCsv(text, plan).changes).toHaveLength(2);
   });
 

@@ -135,7 +135,11 @@ describe('a table against the plan', () => {
     const text = table('Zone;2027-04-12', 'Beds;1,204');
     expect(tableFromCsv(text, { plan, season })).toMatchObject({ asked: ['decimal'], edit: undefined, changes: [] });
     const chosen = tableFromCsv(text, { plan, season, choice: { decimal: ',' } });
-    expect(chosen).toMatchObject({ asked: [], form: { separator: ';', decimal: ',' }, changes: [{ to: 1.204 }] });
+    expect(chosen).toMatchObject({
+      asked: [],
+      form: { separator: ';', decimal: ',' },
+      changes: [{ written: 1.204, to: 3 }],
+    });
     const dated = table('Date,Rain', '05/06/2027,1');
     expect(tableFromCsv(dated, { plan, season })).toMatchObject({ asked: ['days'], edit: undefined, changes: [] });
   });

@@ -96,7 +96,7 @@ describe.each(ZONES)('a workbook that LibreOffice saved, read in %s', (zone) => 
     const [text = ''] = await workbookTexts(saved('changed'));
     expect(tableFromCsv(text, { plan, season })).toMatchObject({
       faults: [],
-      changes: [{ reading: 'minutes', zone: 'Beds', day: '2027-08-23', to: 77.5 }],
+      changes: [{ reading: 'minutes', zone: 'Beds', day: '2027-08-23', written: 77.5, to: 78 }],
     });
   });
 
