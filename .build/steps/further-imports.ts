@@ -19,8 +19,16 @@ interface Shared {
   readonly parts: ReadonlySet<string>;
   /** Whether it is loaded without them. */
   readonly isAtOnce: boolean;
+  /** Whether a worker loads it, which has no page and must be given nothing that needs one. */
+  readonly isInWorker: boolean;
   /** Whether it may ask for something late: no part is given what it has no use for at all, such as a library. */
   readonly mayLoadMore: boolean;
+}
+
+/** The files that others are loaded by. */
+interface Beginnings {
+  readonly entry: string;
+  readonly worker: string | undefined;
 }
 
 /** What becomes one file, and what it is made of. */
@@ -32,6 +40,7 @@ interface Group {
 interface Late {
   readonly outputs: Outputs;
   readonly atOnce: ReadonlySet<string>;
+  readonly inWorker: ReadonlySet<string>;
   /** By late part, the files that are there when it runs. */
   readonly loads: Map<string, ReadonlySet<string>>;
   /** By late part, how many bytes more it may load. */
@@ -40,16 +49,16 @@ interface Late {
 
 /**
  * By the module that a late part begins with, the modules that it is to import besides, so that files which nearly the same parts load
- * become one. `outputs`: the bundler's account; `entry`: the file that all others are loaded by, which comes to load nothing more;
- * `actsByItself`: whether a module does something when it runs, and so is imported by whoever wants that alone.
+ * become one. `outputs`: the bundler's account; `entry`: the file that all others are loaded by, `worker`: the one that a worker begins
+ * with; both come to load nothing more; `actsByItself`: whether a module does something when it runs, and so is imported by whoever wants that alone.
  */
 export function furtherImports(
   outputs: Outputs,
-  entry: string,
+  begin: Beginnings,
   actsByItself: (module: string) => boolean,
 ): ReadonlyMap<string, readonly string[]> {
   const wanted = new Map<string, readonly string[]>();
-  for (const { whole, own } of groupsOf(lateIn(outputs, entry), actsByItself)) {
+  for (const { whole, own } of groupsOf(lateIn(outputs, begin), actsByItself)) {
     for (const part of whole.parts) {
       const missing = own.filter(({ parts }) => !parts.has(part)).flatMap(({ modules }) => modules);
       const module = outputs[part]?.entryPoint;
@@ -60,15 +69,18 @@ export function furtherImports(
   return wanted;
 }
 
-function lateIn(outputs: Outputs, entry: string): Late {
+function lateIn(outputs: Outputs, { entry, worker }: Beginnings): Late {
   const atOnce = loadedWith(entry, outputs);
-  const parts = Object.keys(outputs).filter((path) => outputs[path]?.entryPoint !== undefined && !atOnce.has(path));
+  const inWorker = worker === undefined ? new Set<string>() : loadedWith(worker, outputs);
+  const parts = Object.keys(outputs).filter(
+    (path) => outputs[path]?.entryPoint !== undefined && path !== worker && !atOnce.has(path),
+  );
   const loads = new Map(parts.map((part) => [part, loadedWith(part, outputs, new Set(atOnce))]));
   const spareOf = (part: string) => {
     const later = [...(loads.get(part) ?? [])].filter((file) => !atOnce.has(file));
     return bytesOf(later, outputs) > HEAVY_BYTES ? SPARE_BYTES_OF_HEAVY : SPARE_BYTES;
   };
-  return { outputs, atOnce, loads, spare: new Map(parts.map((part) => [part, spareOf(part)])) };
+  return { outputs, atOnce, inWorker, loads, spare: new Map(parts.map((part) => [part, spareOf(part)])) };
 }
 
 const bytesOf = (files: readonly string[], outputs: Outputs): number =>
@@ -89,7 +101,10 @@ function groupsOf(late: Late, actsByItself: (module: string) => boolean): readon
   return groups;
 }
 
-function sharedFiles({ outputs, atOnce, loads }: Late, actsByItself: (module: string) => boolean): readonly Shared[] {
+function sharedFiles(
+  { outputs, atOnce, inWorker, loads }: Late,
+  actsByItself: (module: string) => boolean,
+): readonly Shared[] {
   const loaders = new Map<string, Set<string>>();
   for (const part of loads.keys()) {
     for (const file of loadedWith(part, outputs)) loaders.set(file, (loaders.get(file) ?? new Set()).add(part));
@@ -101,7 +116,7 @@ function sharedFiles({ outputs, atOnce, loads }: Late, actsByItself: (module: st
     if (stays) return [];
     const files = loadedWith(path, outputs);
     const mayLoadMore = [...files].some((file) => outputs[file]?.imports.some(({ kind }) => kind === 'dynamic-import'));
-    return [{ modules, files, parts, isAtOnce: atOnce.has(path), mayLoadMore }];
+    return [{ modules, files, parts, isAtOnce: atOnce.has(path), isInWorker: inWorker.has(path), mayLoadMore }];
   });
 }
 
@@ -110,6 +125,7 @@ const union = (one: Shared, other: Shared): Shared => ({
   files: new Set([...one.files, ...other.files]),
   parts: new Set([...one.parts, ...other.parts]),
   isAtOnce: one.isAtOnce,
+  isInWorker: one.isInWorker,
   mayLoadMore: one.mayLoadMore || other.mayLoadMore,
 });
 
@@ -118,7 +134,7 @@ function cheapestPair(groups: readonly Group[], late: Late): readonly [Group, Gr
   let least = Number.POSITIVE_INFINITY;
   for (const [index, one] of groups.entries()) {
     for (const other of groups.slice(index + 1)) {
-      if (one.whole.isAtOnce !== other.whole.isAtOnce) continue;
+      if (!mayJoin(one.whole, other.whole)) continue;
       const bytes = costOf(one.whole, other.whole, late, least);
       if (bytes >= least || isImportedBack(union(one.whole, other.whole), late.outputs)) continue;
       cheapest = [one, other];
@@ -128,6 +144,9 @@ function cheapestPair(groups: readonly Group[], late: Late): readonly [Group, Gr
   }
   return cheapest;
 }
+
+const mayJoin = (one: Shared, other: Shared): boolean =>
+  one.isAtOnce === other.isAtOnce && one.isInWorker === other.isInWorker;
 
 /** How many bytes all parts load more once two are one; infinite where that is more than one of them may, or than `most`. */
 function costOf(one: Shared, other: Shared, late: Late, most: number): number {

@@ -8,16 +8,16 @@ type Outputs = Metafile['outputs'];
 /**
  * A bundle in which no file imports for nothing, since a page is to wait for as little as can be. The bundler keeps the order in which
  * modules run by imports that take no name. In a part that is loaded late most of them are of files that have run long before. And it
- * has an entry that gives something out import its own helpers, which do nothing by themselves. `entry`: the path of the file that all
- * others are loaded by.
+ * has an entry that gives something out import its own helpers, which do nothing by themselves. `entries`: the paths of the files that all
+ * others are loaded by, each in a page or a worker of its own.
  */
-export function withoutIdleImports({ metafile, outputFiles, ...others }: Bundle, entry: string): Bundle {
+export function withoutIdleImports({ metafile, outputFiles, ...others }: Bundle, entries: readonly string[]): Bundle {
   const { outputs } = metafile;
-  if (outputs[entry] === undefined) throw new Error(`The bundle has no ${entry}.`);
-  const before = runBefore(entry, outputs);
+  for (const entry of entries) if (outputs[entry] === undefined) throw new Error(`The bundle has no ${entry}.`);
+  const before = runBefore(entries, outputs);
   const isHelpers = (path: string) => Object.keys(outputs[path]?.inputs ?? {}).length === 0;
   const isIdle = (importer: string, path: string) =>
-    before.get(importer)?.has(path) || (importer === entry && isHelpers(path));
+    before.get(importer)?.has(path) || (entries.includes(importer) && isHelpers(path));
   const kept = { ...outputs };
   const files = outputFiles.map((file) => {
     const [name, output] = Object.entries(outputs).find(([path]) => file.path.endsWith(`/${path}`)) ?? [];
@@ -35,9 +35,9 @@ export function withoutIdleImports({ metafile, outputFiles, ...others }: Bundle,
 const bareImport = (path: string): string => `import"./${basename(path)}";`;
 
 /** By file what has run before it whoever loads it: what a file imports has run when that file asks for a late part. */
-function runBefore(entry: string, outputs: Outputs): ReadonlyMap<string, ReadonlySet<string>> {
-  const before = new Map<string, ReadonlySet<string>>([[entry, new Set()]]);
-  const waiting = [entry];
+function runBefore(entries: readonly string[], outputs: Outputs): ReadonlyMap<string, ReadonlySet<string>> {
+  const before = new Map<string, ReadonlySet<string>>(entries.map((entry) => [entry, new Set()]));
+  const waiting = [...entries];
   for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
     const own = before.get(file) ?? new Set();
     const whenRun = new Set([...own, ...loadedWith(file, outputs)]);

@@ -11,13 +11,16 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /**
  * Bundles into few small files: the bundler makes one for each set of late parts that use the same modules. Those that are nearly used
  * by the same parts become one, which the bundler does by itself once each of these parts imports all of their modules. `entry`: the path
- * of the file that all others are loaded by.
+ * of the file that all others are loaded by; `worker`: of the one that a worker begins with, where there is one.
  */
-export async function bundleJoined(options: BuildOptions, entry: string): Promise<Bundle> {
+export async function bundleJoined(options: BuildOptions, entry: string, worker?: string): Promise<Bundle> {
   const apart = await bundleOnce(options);
-  const imports = furtherImports(apart.metafile.outputs, entry, actsByItself);
+  const imports = furtherImports(apart.metafile.outputs, { entry, worker }, actsByItself);
   const plugins = [importing(imports, options.absWorkingDir ?? root), ...(options.plugins ?? [])];
-  return withoutIdleImports(await bundleOnce({ ...options, plugins }), entry);
+  return withoutIdleImports(
+    await bundleOnce({ ...options, plugins }),
+    worker === undefined ? [entry] : [entry, worker],
+  );
 }
 
 const bundleOnce = (options: BuildOptions): Promise<Bundle> =>

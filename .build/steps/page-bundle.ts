@@ -16,16 +16,19 @@ export const PAGE_FOLDER = 'dist/page';
 /** What loads late is named by its bytes alone: every part that imports it says its name. */
 export const CHUNK_NAMES = '[hash]';
 
+/** What a page's worker runs, by the name under which `page-worker.ts` asks for it beside the page's own files. */
+export const WORKER_ENTRY = { in: 'src/elements/shared/worker/season-worker.ts', out: 'season-worker' } as const;
+
 /**
- * Bundles the one script of a page and what it loads late. In memory: who asks decides where it goes. `place` is where the
- * sources lie; the same sources make the same bytes wherever that is.
+ * Bundles the one script of a page, what it loads late, and the script of its worker, which share their parts. In memory: who asks
+ * decides where it goes. `place` is where the sources lie; the same sources make the same bytes wherever that is.
  */
 export function bundlePage(place = root): Promise<Bundle> {
   const options: BuildOptions = {
     absWorkingDir: place,
     // Names of files are made of paths too, so a node_modules that is only linked to must not show.
     preserveSymlinks: true,
-    entryPoints: { runnel: 'src/page/runnel.ts' },
+    entryPoints: [{ in: 'src/page/runnel.ts', out: 'runnel' }, WORKER_ENTRY],
     outdir: PAGE_FOLDER,
     chunkNames: CHUNK_NAMES,
     minify: true,
@@ -37,7 +40,7 @@ export function bundlePage(place = root): Promise<Bundle> {
     plugins: [compactTemplates],
     logLevel: 'error',
   };
-  return bundleJoined(options, `${PAGE_FOLDER}/runnel.js`);
+  return bundleJoined(options, `${PAGE_FOLDER}/runnel.js`, `${PAGE_FOLDER}/${WORKER_ENTRY.out}.js`);
 }
 
 export interface PageFile {

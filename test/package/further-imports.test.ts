@@ -10,7 +10,7 @@ interface File {
   readonly bytes?: number;
 }
 
-/** Files named by a letter, each of the one module of that name; `e` is the entry, and what is loaded late begins with its module. */
+/** Files named by a letter, each of the one module of that name; `e` is the entry, `k` a worker's, and what is loaded late begins with its module. */
 function imports(files: Readonly<Record<string, File>>, acting = ''): Readonly<Record<string, readonly string[]>> {
   const late = Object.values(files).flatMap(({ late = '' }) => [...late]);
   const to = (names = '', kind: 'import-statement' | 'dynamic-import') =>
@@ -22,11 +22,13 @@ function imports(files: Readonly<Record<string, File>>, acting = ''): Readonly<R
       inputs: { [name]: { bytesInOutput: 1 } },
       imports: [...to(file.needs, 'import-statement'), ...to(file.late, 'dynamic-import')],
       exports: [],
-      ...(name === 'e' || late.includes(name) ? { entryPoint: name } : {}),
+      ...('ek'.includes(name) || late.includes(name) ? { entryPoint: name } : {}),
     },
   ]);
   return Object.fromEntries(
-    furtherImports(Object.fromEntries(outputs), 'out/e.js', (module) => acting.includes(module)),
+    furtherImports(Object.fromEntries(outputs), { entry: 'out/e.js', worker: 'out/k.js' }, (module) =>
+      acting.includes(module),
+    ),
   );
 }
 
@@ -36,6 +38,12 @@ const XY = { e: { late: 'pqr' }, p: { needs: 'xy' }, q: { needs: 'xy' }, r: { ne
 it('a part that loads one of two small files imports the other too', () => {
   expect(imports(XY)).toEqual({ r: ['x'] });
   expect(imports({ ...XY, p: { needs: 'x' } })).toEqual({ p: ['y'], r: ['x'] });
+});
+
+it('what a worker loads becomes one with nothing that it does not load', () => {
+  expect(imports({ ...XY, k: { needs: 'y' } })).toEqual({});
+  expect(imports({ ...XY, k: { needs: 'x' } })).toEqual({});
+  expect(imports({ ...XY, k: { needs: 'xy' } })).toEqual({ r: ['x'] });
 });
 
 it('that file comes with what it needs, which counts', () => {

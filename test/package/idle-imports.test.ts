@@ -24,8 +24,11 @@ function bundleOf(files: Files): Bundle {
 }
 
 /** The text of file `l` once idle imports are out. */
-const textOfLate = (files: Files): string | undefined =>
-  withoutIdleImports(bundleOf(files), 'out/e.js').outputFiles.find(({ path }) => path.endsWith('/l.js'))?.text;
+const textOfLate = (files: Files, entries = 'e'): string | undefined =>
+  withoutIdleImports(
+    bundleOf(files),
+    [...entries].map((name) => `out/${name}.js`),
+  ).outputFiles.find(({ path }) => path.endsWith('/l.js'))?.text;
 
 it('a late part does not import without a name what has run before it', () => {
   expect(textOfLate({ e: { bare: 'a', late: 'l' }, a: {}, b: {}, l: { bare: 'ab' } })).toBe('import"./b.js";');
@@ -37,6 +40,12 @@ it('it imports what it uses, and what has run before it only for some of those w
   const some = { e: { late: 'pq' }, p: { bare: 'a', late: 'l' }, q: { late: 'l' }, a: {}, l: { bare: 'a' } };
   expect(textOfLate(some)).toBe('import"./a.js";');
   expect(textOfLate({ ...some, q: { bare: 'a', late: 'l' } })).toBe('');
+});
+
+it('what has run before it in the page has not in a worker', () => {
+  const both = { e: { bare: 'a', late: 'l' }, a: {}, l: { bare: 'a' }, w: { named: 'l' } };
+  expect(textOfLate(both, 'e')).toBe('');
+  expect(textOfLate(both, 'ew')).toBe('import"./a.js";');
 });
 
 it('what runs at once keeps its order', () => {

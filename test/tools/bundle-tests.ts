@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { TestRunnerPlugin } from '@web/test-runner';
 import { build, type OutputFile } from 'esbuild';
+import { WORKER_ENTRY } from '../../.build/steps/page-bundle.ts';
 import { projectRoot } from './source-files.ts';
 
 /** Where what several tests share is served, from the root. */
@@ -28,7 +29,11 @@ export function bundleTests(entries: readonly string[]): TestRunnerPlugin {
 async function bundle(entries: readonly string[]): Promise<ReadonlyMap<string, OutputFile>> {
   const { outputFiles } = await build({
     absWorkingDir: projectRoot,
-    entryPoints: [...entries],
+    // Where the files that ask for it lie.
+    entryPoints: [
+      ...entries.map((path) => ({ in: path, out: path.replace(/\.ts$/, '') })),
+      { in: WORKER_ENTRY.in, out: `${SHARED}/${WORKER_ENTRY.out}` },
+    ],
     outbase: '.',
     outdir: '.',
     chunkNames: `${SHARED}/[hash]`,

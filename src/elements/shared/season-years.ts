@@ -4,8 +4,9 @@ import type { Season } from '../../engine/season/season.ts';
 import { type YearBand, yearBand } from '../../engine/years/year-band.ts';
 import { type YearOutcomes, yearSeasons } from '../../engine/years/year-seasons.ts';
 import { planSeasonOf } from '../../store/plan-view.ts';
-import { inSlices } from './in-slices.ts';
 import type { PlanConsumer } from './plan-consumer.ts';
+import { pageWorker } from './worker/page-worker.ts';
+import { rainSharesOf } from './worker/rain-shares.ts';
 
 export type YearsState =
   | { readonly step: 'none' }
@@ -69,8 +70,9 @@ export class SeasonYears implements ReactiveController {
 
   /** Begins, a little at a time; given up where another season comes. */
   compare(): void {
+    const { plan } = this.#plan.view;
     const season = planSeasonOf(this.#plan.view);
-    if (season === undefined || works.has(season)) return;
+    if (plan === undefined || season === undefined || works.has(season)) return;
     const work: Work = { state: { step: 'busy', share: 0 }, watchers: new Set([this]) };
     works.set(season, work);
     const show = (state: YearsState) => {
@@ -79,8 +81,10 @@ export class SeasonYears implements ReactiveController {
     };
     show(work.state);
     let shown = 0;
-    inSlices({
-      steps: yearSeasons(season),
+    pageWorker.do({
+      name: 'years',
+      args: [plan, rainSharesOf(season)],
+      steps: () => yearSeasons(season),
       isWanted: () => {
         const isWanted = [...work.watchers].some((watcher) => watcher.#shows(season));
         if (!isWanted) works.delete(season);

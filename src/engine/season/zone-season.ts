@@ -25,6 +25,8 @@ export interface SeasonBuffers {
   readonly alike: AlikeDemands;
   /** Of seasons that are looked at one by one, each gone with the next: what a zone's figures are written into. */
   readonly figures?: Map<GardenZone, WeekFigures>;
+  /** By the planting's id, where they are known: see `PlantingSeason`. */
+  readonly rainShares?: ReadonlyMap<string, readonly number[]>;
 }
 
 export function seasonBuffers(): SeasonBuffers {
@@ -72,7 +74,9 @@ export function startedZone(
       };
       return buffers.alike.sharesOf(keeper, site, weather);
     };
-    return { demand, rainShares: known[at]?.rainShares ?? sharesBy(sharesOf, planting, context) };
+    const rainShares =
+      known[at]?.rainShares ?? buffers.rainShares?.get(planting.id) ?? sharesBy(sharesOf, planting, context);
+    return { demand, rainShares };
   });
   const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
   return zoneRun(season, { days, weather, from: 0 });
