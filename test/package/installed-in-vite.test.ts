@@ -34,6 +34,7 @@ const config = (files: readonly string[], options: object = {}): string =>
 
 const MAIN = `
 import 'runnel-kit/elements/plan/define';
+import 'runnel-kit/elements/notices/define';
 import { RunnelWeek } from 'runnel-kit/elements/week/define';
 import { fromSi } from 'runnel-kit/plan';
 
@@ -68,9 +69,8 @@ describe('a project of Vite and TypeScript', () => {
   it('builds, with the elements that it imports and without the spreadsheet, the chart and other elements', async () => {
     await build({ root: project.folder, configFile: false, logLevel: 'error' });
     const folder = join(project.folder, 'dist/assets');
-    const built = readdirSync(folder)
-      .map((file) => readFileSync(join(folder, file), 'utf8'))
-      .join('\n');
+    const files = readdirSync(folder);
+    const built = files.map((file) => readFileSync(join(folder, file), 'utf8')).join('\n');
     const defined = elementNames().filter(
       (name) => built.includes(`runnel-${name}\``) || built.includes(`"runnel-${name}"`),
     );
@@ -78,6 +78,11 @@ describe('a project of Vite and TypeScript', () => {
     expect(defined).not.toContain('grid');
     expect(built.length).toBeGreaterThan(10_000);
     expect(built).not.toMatch(/handsontable|chartjs/);
+    // What a worker runs, with all that it needs.
+    const worker = files.filter((file) => file.startsWith('season-worker'));
+    expect(worker).toHaveLength(1);
+    expect(built).toContain(worker[0]);
+    expect(readFileSync(join(folder, worker[0] ?? ''), 'utf8')).not.toMatch(/\bimport\b/);
   }, 120_000);
 });
 
