@@ -19,8 +19,8 @@ interface Shared {
   readonly parts: ReadonlySet<string>;
   /** Whether it is loaded without them. */
   readonly isAtOnce: boolean;
-  /** Whether a worker loads it, which has no page and must be given nothing that needs one. */
-  readonly isInWorker: boolean;
+  /** Whether something that is loaded with it needs a page, which a worker has not. */
+  readonly needsPage: boolean;
   /** Whether it may ask for something late: no part is given what it has no use for at all, such as a library. */
   readonly mayLoadMore: boolean;
 }
@@ -28,7 +28,15 @@ interface Shared {
 /** The files that others are loaded by. */
 interface Beginnings {
   readonly entry: string;
+  /** What a worker begins with: a late part, where nothing of the page is there before. */
   readonly worker: string | undefined;
+}
+
+/** What is known of a module by its path. */
+interface Modules {
+  /** It does something when it runs, and so is imported by whoever wants that alone. */
+  readonly actsByItself: (module: string) => boolean;
+  readonly needsPage: (module: string) => boolean;
 }
 
 /** What becomes one file, and what it is made of. */
@@ -40,7 +48,7 @@ interface Group {
 interface Late {
   readonly outputs: Outputs;
   readonly atOnce: ReadonlySet<string>;
-  readonly inWorker: ReadonlySet<string>;
+  readonly worker: string | undefined;
   /** By late part, the files that are there when it runs. */
   readonly loads: Map<string, ReadonlySet<string>>;
   /** By late part, how many bytes more it may load. */
@@ -49,16 +57,15 @@ interface Late {
 
 /**
  * By the module that a late part begins with, the modules that it is to import besides, so that files which nearly the same parts load
- * become one. `outputs`: the bundler's account; `entry`: the file that all others are loaded by, `worker`: the one that a worker begins
- * with; both come to load nothing more; `actsByItself`: whether a module does something when it runs, and so is imported by whoever wants that alone.
+ * become one. `outputs`: the bundler's account; `begin.entry` comes to load nothing more.
  */
 export function furtherImports(
   outputs: Outputs,
   begin: Beginnings,
-  actsByItself: (module: string) => boolean,
+  about: Modules,
 ): ReadonlyMap<string, readonly string[]> {
   const wanted = new Map<string, readonly string[]>();
-  for (const { whole, own } of groupsOf(lateIn(outputs, begin), actsByItself)) {
+  for (const { whole, own } of groupsOf(lateIn(outputs, begin), about)) {
     for (const part of whole.parts) {
       const missing = own.filter(({ parts }) => !parts.has(part)).flatMap(({ modules }) => modules);
       const module = outputs[part]?.entryPoint;
@@ -71,24 +78,22 @@ export function furtherImports(
 
 function lateIn(outputs: Outputs, { entry, worker }: Beginnings): Late {
   const atOnce = loadedWith(entry, outputs);
-  const inWorker = worker === undefined ? new Set<string>() : loadedWith(worker, outputs);
-  const parts = Object.keys(outputs).filter(
-    (path) => outputs[path]?.entryPoint !== undefined && path !== worker && !atOnce.has(path),
-  );
-  const loads = new Map(parts.map((part) => [part, loadedWith(part, outputs, new Set(atOnce))]));
+  const parts = Object.keys(outputs).filter((path) => outputs[path]?.entryPoint !== undefined && !atOnce.has(path));
+  const before = (part: string) => (part === worker ? [] : atOnce);
+  const loads = new Map(parts.map((part) => [part, loadedWith(part, outputs, new Set(before(part)))]));
   const spareOf = (part: string) => {
     const later = [...(loads.get(part) ?? [])].filter((file) => !atOnce.has(file));
     return bytesOf(later, outputs) > HEAVY_BYTES ? SPARE_BYTES_OF_HEAVY : SPARE_BYTES;
   };
-  return { outputs, atOnce, inWorker, loads, spare: new Map(parts.map((part) => [part, spareOf(part)])) };
+  return { outputs, atOnce, worker, loads, spare: new Map(parts.map((part) => [part, spareOf(part)])) };
 }
 
 const bytesOf = (files: readonly string[], outputs: Outputs): number =>
   files.reduce((sum, file) => sum + (outputs[file]?.bytes ?? 0), 0);
 
 /** The two that cost the parts the fewest bytes become one, and so on while no part loads too much. */
-function groupsOf(late: Late, actsByItself: (module: string) => boolean): readonly Group[] {
-  let groups: Group[] = sharedFiles(late, actsByItself).map((shared) => ({ whole: shared, own: [shared] }));
+function groupsOf(late: Late, about: Modules): readonly Group[] {
+  let groups: Group[] = sharedFiles(late, about).map((shared) => ({ whole: shared, own: [shared] }));
   for (let pair = cheapestPair(groups, late); pair !== undefined; pair = cheapestPair(groups, late)) {
     const [one, other] = pair;
     for (const { part, files, bytes } of loadedMore(one.whole, other.whole, late)) {
@@ -102,9 +107,11 @@ function groupsOf(late: Late, actsByItself: (module: string) => boolean): readon
 }
 
 function sharedFiles(
-  { outputs, atOnce, inWorker, loads }: Late,
-  actsByItself: (module: string) => boolean,
+  { outputs, atOnce, worker, loads }: Late,
+  { actsByItself, needsPage }: Modules,
 ): readonly Shared[] {
+  const inWorker = loads.get(worker ?? '');
+  const modulesOf = (file: string) => Object.keys(outputs[file]?.inputs ?? {});
   const loaders = new Map<string, Set<string>>();
   for (const part of loads.keys()) {
     for (const file of loadedWith(part, outputs)) loaders.set(file, (loaders.get(file) ?? new Set()).add(part));
@@ -116,7 +123,8 @@ function sharedFiles(
     if (stays) return [];
     const files = loadedWith(path, outputs);
     const mayLoadMore = [...files].some((file) => outputs[file]?.imports.some(({ kind }) => kind === 'dynamic-import'));
-    return [{ modules, files, parts, isAtOnce: atOnce.has(path), isInWorker: inWorker.has(path), mayLoadMore }];
+    const isOfPage = [...files].some((file) => inWorker?.has(file) !== true && modulesOf(file).some(needsPage));
+    return [{ modules, files, parts, isAtOnce: atOnce.has(path), needsPage: isOfPage, mayLoadMore }];
   });
 }
 
@@ -125,7 +133,7 @@ const union = (one: Shared, other: Shared): Shared => ({
   files: new Set([...one.files, ...other.files]),
   parts: new Set([...one.parts, ...other.parts]),
   isAtOnce: one.isAtOnce,
-  isInWorker: one.isInWorker,
+  needsPage: one.needsPage || other.needsPage,
   mayLoadMore: one.mayLoadMore || other.mayLoadMore,
 });
 
@@ -134,7 +142,7 @@ function cheapestPair(groups: readonly Group[], late: Late): readonly [Group, Gr
   let least = Number.POSITIVE_INFINITY;
   for (const [index, one] of groups.entries()) {
     for (const other of groups.slice(index + 1)) {
-      if (!mayJoin(one.whole, other.whole)) continue;
+      if (one.whole.isAtOnce !== other.whole.isAtOnce) continue;
       const bytes = costOf(one.whole, other.whole, late, least);
       if (bytes >= least || isImportedBack(union(one.whole, other.whole), late.outputs)) continue;
       cheapest = [one, other];
@@ -144,9 +152,6 @@ function cheapestPair(groups: readonly Group[], late: Late): readonly [Group, Gr
   }
   return cheapest;
 }
-
-const mayJoin = (one: Shared, other: Shared): boolean =>
-  one.isAtOnce === other.isAtOnce && one.isInWorker === other.isInWorker;
 
 /** How many bytes all parts load more once two are one; infinite where that is more than one of them may, or than `most`. */
 function costOf(one: Shared, other: Shared, late: Late, most: number): number {
@@ -165,13 +170,14 @@ interface LoadedMore {
 }
 
 /** What each part that loads one of two loads more once they are one. */
-function* loadedMore(one: Shared, other: Shared, { outputs, loads }: Late): Generator<LoadedMore> {
+function* loadedMore(one: Shared, other: Shared, { outputs, loads, worker }: Late): Generator<LoadedMore> {
   for (const [shared, { parts }] of [[one, other] as const, [other, one] as const]) {
     for (const part of parts) {
       if (shared.parts.has(part)) continue;
       const there = loads.get(part);
       const files = [...shared.files].filter((file) => !there?.has(file));
-      yield { part, files, bytes: shared.mayLoadMore ? Number.POSITIVE_INFINITY : bytesOf(files, outputs) };
+      const isBarred = shared.mayLoadMore || (part === worker && shared.needsPage);
+      yield { part, files, bytes: isBarred ? Number.POSITIVE_INFINITY : bytesOf(files, outputs) };
     }
   }
 }

@@ -15,7 +15,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
  */
 export async function bundleJoined(options: BuildOptions, entry: string, worker?: string): Promise<Bundle> {
   const apart = await bundleOnce(options);
-  const imports = furtherImports(apart.metafile.outputs, { entry, worker }, actsByItself);
+  const imports = furtherImports(apart.metafile.outputs, { entry, worker }, { actsByItself, needsPage });
   const plugins = [importing(imports, options.absWorkingDir ?? root), ...(options.plugins ?? [])];
   return withoutIdleImports(
     await bundleOnce({ ...options, plugins }),
@@ -40,6 +40,10 @@ const ACTING = sideEffects.map((path) => new RegExp(`^${path.slice('./'.length).
 /** Modules of packages, and those that package.json names because they do something when they run. */
 const actsByItself = (module: string): boolean =>
   !module.startsWith('src/') || ACTING.some((pattern) => pattern.test(module));
+
+/** Floors below those that draw. */
+const NEEDS_NO_PAGE = /^src\/(?:engine|plan|explain|remedies|exchange)\//;
+const needsPage = (module: string): boolean => !NEEDS_NO_PAGE.test(module);
 
 /** Has modules import others besides. Paths from `place`. */
 function importing(imports: ReadonlyMap<string, readonly string[]>, place: string): Plugin {

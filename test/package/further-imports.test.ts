@@ -10,7 +10,7 @@ interface File {
   readonly bytes?: number;
 }
 
-/** Files named by a letter, each of the one module of that name; `e` is the entry, `k` a worker's, and what is loaded late begins with its module. */
+/** Files named by a letter, each of the one module of that name; `e` is the entry, `k` a worker's, and what is loaded late begins with its module. Great letters need a page. */
 function imports(files: Readonly<Record<string, File>>, acting = ''): Readonly<Record<string, readonly string[]>> {
   const late = Object.values(files).flatMap(({ late = '' }) => [...late]);
   const to = (names = '', kind: 'import-statement' | 'dynamic-import') =>
@@ -26,8 +26,13 @@ function imports(files: Readonly<Record<string, File>>, acting = ''): Readonly<R
     },
   ]);
   return Object.fromEntries(
-    furtherImports(Object.fromEntries(outputs), { entry: 'out/e.js', worker: 'out/k.js' }, (module) =>
-      acting.includes(module),
+    furtherImports(
+      Object.fromEntries(outputs),
+      { entry: 'out/e.js', worker: 'out/k.js' },
+      {
+        actsByItself: (module) => acting.includes(module),
+        needsPage: (module) => module === module.toUpperCase(),
+      },
     ),
   );
 }
@@ -40,10 +45,20 @@ it('a part that loads one of two small files imports the other too', () => {
   expect(imports({ ...XY, p: { needs: 'x' } })).toEqual({ p: ['y'], r: ['x'] });
 });
 
-it('what a worker loads becomes one with nothing that it does not load', () => {
-  expect(imports({ ...XY, k: { needs: 'y' } })).toEqual({});
-  expect(imports({ ...XY, k: { needs: 'x' } })).toEqual({});
-  expect(imports({ ...XY, k: { needs: 'xy' } })).toEqual({ r: ['x'] });
+it('a worker is a part that has nothing of the page, and is given nothing that needs one', () => {
+  const files = {
+    e: { late: 'pq', needs: 'a' },
+    a: { bytes: 9000 },
+    p: { needs: 'xy' },
+    q: { needs: 'x' },
+    x: {},
+    y: {},
+  };
+  expect(imports({ ...files, k: { needs: 'x' } })).toEqual({ k: ['y'], q: ['y'] });
+  expect(imports({ ...files, k: { needs: 'x' }, y: { needs: 'a' } })).toEqual({});
+  const ofPage = { ...files, p: { needs: 'xY' }, Y: {} };
+  expect(imports({ ...ofPage, k: { needs: 'x' } })).toEqual({});
+  expect(imports({ ...ofPage, k: { needs: 'xY' } })).toEqual({ q: ['Y'] });
 });
 
 it('that file comes with what it needs, which counts', () => {

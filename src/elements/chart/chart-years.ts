@@ -28,7 +28,8 @@ export function yearsTemplate(
   if (state.step === 'none') {
     return html`<p class="years"><button class="plain" name="years" @click=${() => years.compare()}>${say.compare}</button></p>`;
   }
-  if (state.step === 'busy') return html`<p class="years quiet small">${say.busy}</p>`;
+  if (state.step === 'busy')
+    return html`<p class="years quiet small">${say.busy} <progress .value=${state.share}></progress></p>`;
   return html`<p class="years small"><span class="swatch band"></span> ${bandSentence(state, reader)}
     <label>${say.show} <select name="year" .value=${live(shown === undefined ? '' : String(shown))}
       @change=${(event: Event) => choose(chosenIn(event))}>

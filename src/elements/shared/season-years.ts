@@ -14,22 +14,18 @@ export type YearsState =
   | { readonly step: 'busy'; readonly share: number }
   | { readonly step: 'done'; readonly band: YearBand; readonly outcomes: YearOutcomes };
 
-interface Work {
-  state: YearsState;
-  readonly watchers: Set<SeasonYears>;
-}
-
 const NONE: YearsState = { step: 'none' };
 /** What a view shows by itself waits until nobody edits, ms. */
 const STILL_MS = 500;
 const LEAST_STEP = 0.05;
 
-const works = new WeakMap<Season, Work>();
+const states = new WeakMap<Season, YearsState>();
+/** Of all views on the page. */
+const connected = new Set<SeasonYears>();
 
 export class SeasonYears implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #plan: PlanConsumer;
-  #isConnected = false;
   #still: ReturnType<typeof setTimeout> | undefined;
   #awaited: Season | undefined;
 
@@ -40,11 +36,11 @@ export class SeasonYears implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#isConnected = true;
+    connected.add(this);
   }
 
   hostDisconnected(): void {
-    this.#isConnected = false;
+    connected.delete(this);
     this.#awaited = undefined;
     clearTimeout(this.#still);
   }
@@ -52,15 +48,13 @@ export class SeasonYears implements ReactiveController {
   /** Of the season that is open. */
   get state(): YearsState {
     const season = planSeasonOf(this.#plan.view);
-    const work = season && works.get(season);
-    work?.watchers.add(this);
-    return work?.state ?? NONE;
+    return (season && states.get(season)) ?? NONE;
   }
 
   /** Begins, once nothing has changed for a moment. */
   compareSoon(): void {
     const season = planSeasonOf(this.#plan.view);
-    if (season === undefined || season === this.#awaited || works.has(season)) return;
+    if (season === undefined || season === this.#awaited || states.has(season)) return;
     this.#awaited = season;
     clearTimeout(this.#still);
     this.#still = setTimeout(() => {
@@ -68,26 +62,25 @@ export class SeasonYears implements ReactiveController {
     }, STILL_MS);
   }
 
-  /** Begins, a little at a time; given up where another season comes. */
+  /** Begins, where nobody has; given up once no view shows the season. */
   compare(): void {
     const { plan } = this.#plan.view;
     const season = planSeasonOf(this.#plan.view);
-    if (plan === undefined || season === undefined || works.has(season)) return;
-    const work: Work = { state: { step: 'busy', share: 0 }, watchers: new Set([this]) };
-    works.set(season, work);
+    if (plan === undefined || season === undefined || states.has(season)) return;
+    const views = () => [...connected].filter((each) => planSeasonOf(each.#plan.view) === season);
     const show = (state: YearsState) => {
-      work.state = state;
-      for (const watcher of work.watchers) watcher.#host.requestUpdate();
+      states.set(season, state);
+      for (const view of views()) view.#host.requestUpdate();
     };
-    show(work.state);
+    show({ step: 'busy', share: 0 });
     let shown = 0;
     pageWorker.do({
       name: 'years',
       args: [plan, rainSharesOf(season)],
       steps: () => yearSeasons(season),
       isWanted: () => {
-        const isWanted = [...work.watchers].some((watcher) => watcher.#shows(season));
-        if (!isWanted) works.delete(season);
+        const isWanted = views().length > 0;
+        if (!isWanted) states.delete(season);
         return isWanted;
       },
       onStep: (share) => {
@@ -100,9 +93,5 @@ export class SeasonYears implements ReactiveController {
         show(band === undefined ? NONE : { step: 'done', band, outcomes });
       },
     });
-  }
-
-  #shows(season: Season): boolean {
-    return this.#isConnected && planSeasonOf(this.#plan.view) === season;
   }
 }

@@ -12,6 +12,7 @@ import type { Fault } from '../../plan/reading/fault.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { fetchPart } from '../shared/fetch-part.ts';
 import type { PlanConsumer } from '../shared/plan-consumer.ts';
+import { inWorker } from './in-worker.ts';
 import { sliced } from './slices.ts';
 
 export type SessionState =
@@ -171,7 +172,13 @@ export class WeatherSession implements ReactiveController {
     const work = await this.#work(turn);
     const { plan } = this.#plan.view;
     if (work === undefined || plan === undefined) return;
-    const taken = await sliced(work.climateSteps(record, plan, choice(plan)), () => turn === this.#turn);
+    const args = [record, plan, choice(plan)] as const;
+    const taken = await inWorker({
+      name: 'climate',
+      args: [...args],
+      steps: () => work.climateSteps(...args),
+      isWanted: () => turn === this.#turn,
+    });
     if (taken === undefined) return;
     if (taken.edit === undefined) return this.#fail({ from: 'too-little' });
     const after = await this.#apply(taken.edit);

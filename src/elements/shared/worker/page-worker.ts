@@ -4,7 +4,7 @@ import type { Asked, Told } from './worker-messages.ts';
 import type { TaskArguments, TaskName, TaskSteps } from './worker-tasks.ts';
 
 type StepOf<Steps> = Steps extends Generator<infer Step, unknown> ? Step : never;
-type ResultOf<Steps> = Steps extends Generator<unknown, infer Result> ? Result : never;
+export type ResultOf<Steps> = Steps extends Generator<unknown, infer Result> ? Result : never;
 
 export interface WorkerWork<Name extends TaskName>
   extends Omit<SlicedWork<StepOf<TaskSteps<Name>>, ResultOf<TaskSteps<Name>>>, 'steps' | 'sliceMs'> {

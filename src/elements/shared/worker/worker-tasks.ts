@@ -1,7 +1,8 @@
 /** The long work that a worker takes over, by name: from plain data to plain data, in steps, the same as a page would do it. */
+import { climateSteps } from '../../../exchange/weather-take/take-climate.ts';
 import { yearsOfPlan } from './years-of-plan.ts';
 
-export const WORKER_TASKS = { years: yearsOfPlan };
+export const WORKER_TASKS = { years: yearsOfPlan, climate: climateSteps };
 
 type Tasks = typeof WORKER_TASKS;
 
