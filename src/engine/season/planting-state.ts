@@ -31,12 +31,11 @@ const MISSED_SHARE = 0.1;
 
 /** Index into STATES for a planting's week, whose other figures are already there, by `PLANTING_FIELDS`. */
 export function plantingStateOf(week: readonly number[], limits: WeekLimits): number {
-  const at = (field: number) => week[field] as number;
-  if (at(F.groundDays) === 0) return OFF;
+  if (week[F.groundDays] === 0) return OFF;
   if (!limits.isResting && isWanting(week, limits)) {
     return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
   }
-  const wastedMm = wastedOf(at(F.irrigationDrainedMm), limits.leachedMm, at(F.unaskedMm));
+  const wastedMm = wastedOf(week[F.irrigationDrainedMm] as number, limits.leachedMm, week[F.unaskedMm] as number);
   return wastedMm > limits.roundedMm + LEAST_SHOWN_MM ? OVER : MET;
 }
 
@@ -51,9 +50,9 @@ export function wastedOf(drainedMm: number, leachedMm: number, unaskedMm: number
 }
 
 function isWanting(week: readonly number[], limits: WeekLimits): boolean {
-  const at = (field: number) => week[field] as number;
   if (limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM) return true;
-  const isStillDue = at(F.dueMask) !== 0 && at(F.fillingMm) > 0;
-  const isMissed = at(F.missedMm) > Math.max(MISSED_SHARE * at(F.neededMm), limits.missableMm) + LEAST_SHOWN_MM;
-  return at(F.demandMm) - at(F.usedMm) > LEAST_SHOWN_MM || isStillDue || isMissed;
+  const isStillDue = week[F.dueMask] !== 0 && (week[F.fillingMm] as number) > 0;
+  const missableMm = Math.max(MISSED_SHARE * (week[F.neededMm] as number), limits.missableMm);
+  const isMissed = (week[F.missedMm] as number) > missableMm + LEAST_SHOWN_MM;
+  return (week[F.demandMm] as number) - (week[F.usedMm] as number) > LEAST_SHOWN_MM || isStillDue || isMissed;
 }

@@ -6,13 +6,19 @@ import { emptyWeeks } from './week-figures.ts';
 export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previous?: Season): SeasonTotals {
   const figures = emptyWeeks(weeks, SUPPLY_FIELD_COUNT);
   const before = previous?.zones.length === zones.length ? previous : undefined;
-  figures.rows.forEach((sums, week) => {
-    const isSame = ({ figures: { rows } }: ZoneSeason, at: number) =>
-      rows[week] === before?.zones[at]?.figures.rows[week];
-    const taken = zones.every(isSame) ? before?.totals.figures.rows[week] : undefined;
-    if (taken !== undefined) figures.rows[week] = taken;
-    else for (const { figures: own } of zones) addFields(sums, own.rows[week] as number[]);
+  const { rows } = figures;
+  const taken: (number[] | undefined)[] = before?.totals.figures.rows.slice() ?? [];
+  // Zone by zone: the rows of one lie together.
+  zones.forEach(({ figures: own }, at) => {
+    const known = before?.zones[at]?.figures.rows;
+    if (own.rows === known) return;
+    for (let week = 0; week < weeks; week++) if (own.rows[week] !== known?.[week]) taken[week] = undefined;
   });
+  for (let week = 0; week < weeks; week++) {
+    const sums = rows[week] as number[];
+    rows[week] = taken[week] ?? sums;
+    if (rows[week] === sums) for (const { figures: own } of zones) addFields(sums, own.rows[week] as number[]);
+  }
   return { weeks, figures };
 }
 

@@ -38,6 +38,8 @@ export interface WeekOutlook {
   next: number;
   /** Depletion to reach by the end of `last`, mm; -1 until somebody looked ahead. */
   goalMm: number;
+  /** Depletion from which it passes its allowed one before `next`, at the end of `last`, mm. */
+  allowedMm: number;
   /** Day of the morning that looks ahead, and how dry the ground is then that its lines do not wet, mm: days before are as they were. */
   dryFrom: number;
   dryMm: number;
@@ -67,6 +69,7 @@ export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[]): Wee
     last: -1,
     next: -1,
     goalMm: 0,
+    allowedMm: 0,
     dryFrom: 0,
     dryMm: 0,
     afterRuns: 0,
@@ -84,9 +87,7 @@ export function lookAhead(outlook: WeekOutlook, start: number, mask: number, for
   if (outlook.last < 0) return;
   const isAnother = project(outlook, forecast);
   if (!isAnother && outlook.goalMm >= 0 && !forecast) return;
-  const allowedMm = allowedUntil(outlook, outlook.last + 1, outlook.next, forecast);
-  outlook.goalMm = goalOf(outlook, allowedMm, forecast);
-  fillMornings(outlook, allowedMm, forecast);
+  fillMornings(outlook, forecast);
 }
 
 /** The days alone of such a week, for one in which somebody looks ahead later. */
@@ -132,9 +133,7 @@ export function minutesOnDays(
   if (!((scratch.days.netMmPerMinute[scratch.last] ?? 0) > 0)) return Number.POSITIVE_INFINITY;
   scratch.next = next;
   scratch.afterRuns = outlook.afterRuns;
-  const allowedMm = allowedUntil(scratch, scratch.last + 1, next, forecast);
-  scratch.goalMm = goalOf(scratch, allowedMm, forecast);
-  fillMornings(scratch, allowedMm, forecast);
+  fillMornings(scratch, forecast);
   return minutesAsked(scratch, day, depletionMm);
 }
 
@@ -166,33 +165,35 @@ function project({ days, dryFrom, dryMm, first, next }: WeekOutlook, forecast?: 
   return isAnother;
 }
 
-function goalOf({ days, last, afterRuns }: WeekOutlook, allowedMm: number, forecast?: KnownForecast): number {
+/**
+ * The goal: no more than the greatest depletion at the end of the last watering day from which no day up to the next watering starts
+ * beyond its allowed one.
+ */
+function findGoal(outlook: WeekOutlook, forecast?: KnownForecast): void {
+  const { days, last, next, afterRuns } = outlook;
   const { demand } = days;
-  const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
-  return Math.max(leftAfterRunsMm(days, afterRuns, last, forecast), Math.min(targetMm, allowedMm));
-}
-
-/** Greatest depletion at the end of the day before `from` from which no day from there to `until` starts beyond its allowed one, mm. */
-function allowedUntil({ days }: WeekOutlook, from: number, until: number, forecast?: KnownForecast): number {
   let sum = 0;
   let allowedMm = Number.POSITIVE_INFINITY;
-  for (let day = from; day <= until; day++) {
+  for (let day = last + 1; day <= next; day++) {
     sum += rootedOn(days, day);
     allowedMm = Math.min(allowedMm, expectedRawMm(days, day, forecast) - sum);
     sum += expectedEtcMm(days, day, forecast);
   }
-  return allowedMm;
+  const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
+  outlook.allowedMm = allowedMm;
+  outlook.goalMm = Math.max(leftAfterRunsMm(days, afterRuns, last, forecast), Math.min(targetMm, allowedMm));
 }
 
-/** One pass backwards from the last watering. `allowedMm` is that at the end of that day. At rest it is never short. */
-function fillMornings(outlook: WeekOutlook, allowedMm: number, forecast?: KnownForecast): void {
+/** The goal, and one pass backwards from the last watering. At rest it is never short. */
+function fillMornings(outlook: WeekOutlook, forecast?: KnownForecast): void {
+  findGoal(outlook, forecast);
   const { days, start, mask, first, last, dryFrom, goalMm, changeMm, gainMm, laterMinutes, passAboveMm, afterRuns } =
     outlook;
   const { netMmPerMinute, demand } = days;
   let change = 0;
   let gain = 0;
   let minutes = 0;
-  let pass = allowedMm;
+  let pass = outlook.allowedMm;
   for (let day = last; day >= Math.max(first, dryFrom); day--) {
     const at = day - start;
     const isWatered = (mask >> at) & 1;
@@ -211,7 +212,7 @@ function fillMornings(outlook: WeekOutlook, allowedMm: number, forecast?: KnownF
     if (isWatered || isResting) pass = Number.POSITIVE_INFINITY;
     if (!isResting) pass = Math.min(pass, expectedRawMm(days, day, forecast)) - rooted;
     const missing = used + change - goalMm;
-    if (gain > 0 && missing > minutes * gain) minutes = runMinutes(missing, gain);
+    if (gain > 0 && missing > minutes * gain) minutes = missing / gain;
   }
 }
 

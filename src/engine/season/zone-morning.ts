@@ -10,6 +10,9 @@ export interface ZoneMorning {
   readonly run: Cycles;
 }
 
+/** Where nobody is watered, or asks for anything. */
+export const NOTHING_WANTED: ZoneMorning = { wanted: 0, run: { cycles: 0, minutes: 0 } };
+
 /** Less than this asks for nothing. */
 export const LEAST_MINUTES = 1e-9;
 
@@ -25,6 +28,7 @@ export function decideMorning(
   day: number,
 ): ZoneMorning {
   const wanted = zoneMinutes(zone.rule, requests);
+  if (wanted === 0) return NOTHING_WANTED;
   const run = nearestRun(wanted, timer);
   const isTooFew =
     wanted > LEAST_MINUTES && run.minutes < wanted && isAnyPassing(zone, members, requests, day, run.minutes);

@@ -8,7 +8,7 @@ import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type WeekTimer, weekTimer } from './week-timer.ts';
 import { type ZoneMember, zoneMember } from './zone-member.ts';
 import type { MinutesRequest } from './zone-minutes.ts';
-import type { ZoneMorning } from './zone-morning.ts';
+import { NOTHING_WANTED, type ZoneMorning } from './zone-morning.ts';
 
 export interface ZoneRun {
   readonly season: ZoneSeason;
@@ -69,8 +69,6 @@ export interface ZoneStart {
 
 /** Index into MINUTES_ORIGINS. */
 export const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
-/** Where nobody is watered. */
-export const NOTHING_WANTED: ZoneMorning = { wanted: 0, run: { cycles: 0, minutes: 0 } };
 
 export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneStart): ZoneRun {
   const { zone } = season;

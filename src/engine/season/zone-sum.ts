@@ -10,7 +10,7 @@ import {
   type ZoneSeason,
 } from './season.ts';
 import type { WeekTimer } from './week-timer.ts';
-import type { ZoneMember } from './zone-member.ts';
+import { addTo, type ZoneMember } from './zone-member.ts';
 import { COMPUTED, type ZoneWeekRun } from './zone-run.ts';
 
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
@@ -28,9 +28,10 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
   let openFlowLpm = 0;
   let state = OFF;
   for (let at = 0; at < members.length; at++) {
-    const { week: its, days, outlook, areaM2: ownM2 } = members[at] as ZoneMember;
+    const member = members[at] as ZoneMember;
+    const { week: its, days, outlook, areaM2: ownM2 } = member;
     if (its[P.groundDays] === 0) continue;
-    addVolumes(row, its, ownM2);
+    addVolumes(row, member);
     const lineLpm = its[P.flowLpm] as number;
     areaM2 += ownM2;
     flowLpm += lineLpm;
@@ -40,30 +41,27 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
   }
   const stayedLitres = row[Z.rainStayedLitres] as number;
   const creditLitres = grossIrrigation(stayedLitres, flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : zone.efficiency);
-  const put = (field: number, value: number) => {
-    row[field] = value;
-  };
   let minutes = 0;
   let longest = 0;
   for (let day = 0; day < 7; day++) {
     const ofDay = run.minutes[day] as number;
-    put(Z.minutesDay0 + day, ofDay);
+    row[Z.minutesDay0 + day] = ofDay;
     minutes += ofDay;
     if (ofDay > longest) longest = ofDay;
   }
-  put(Z.minutes, minutes);
-  put(Z.minutesPerDay, longest);
-  put(Z.cycles, cyclesOf(run.timer, longest, run.origin, run.cutShare));
-  put(Z.runsADay, longest > 0 ? run.timer.runsADay : 0);
-  put(Z.minutesWanted, run.wanted);
-  put(Z.skippedMask, run.skippedMask);
-  put(Z.decidedMask, run.decidedMask);
-  put(Z.rainCreditMm, areaM2 > 0 ? stayedLitres / areaM2 : 0);
-  put(Z.rainCreditLitres, creditLitres);
-  put(Z.rainCreditMinutes, flowLpm > 0 ? creditLitres / flowLpm : 0);
-  put(Z.flowLpm, openFlowLpm);
-  put(Z.state, run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state);
-  put(Z.origin, run.origin);
+  row[Z.minutes] = minutes;
+  row[Z.minutesPerDay] = longest;
+  row[Z.cycles] = cyclesOf(run.timer, longest, run.origin, run.cutShare);
+  row[Z.runsADay] = longest > 0 ? run.timer.runsADay : 0;
+  row[Z.minutesWanted] = run.wanted;
+  row[Z.skippedMask] = run.skippedMask;
+  row[Z.decidedMask] = run.decidedMask;
+  row[Z.rainCreditMm] = areaM2 > 0 ? stayedLitres / areaM2 : 0;
+  row[Z.rainCreditLitres] = creditLitres;
+  row[Z.rainCreditMinutes] = flowLpm > 0 ? creditLitres / flowLpm : 0;
+  row[Z.flowLpm] = openFlowLpm;
+  row[Z.state] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
+  row[Z.origin] = run.origin;
 }
 
 /** What the open lines would have brought in the minutes that were cut. */
@@ -87,27 +85,22 @@ export function cyclesOf(timer: WeekTimer, minutes: number, origin: number, cutS
 }
 
 /** The same relations as `plantingVolume`, all at once. */
-function addVolumes(row: number[], own: readonly number[], areaM2: number): void {
-  const of = (field: number) => own[field] as number;
-  const rain = of(P.rainMm);
-  const soaked = of(P.rainSoakedMm);
-  const rainDrained = of(P.rainDrainedMm);
-  const gross = of(P.irrigationGrossMm);
-  const net = of(P.irrigationNetMm);
-  const irrigationDrained = of(P.irrigationDrainedMm);
-  const before = of(P.depletionStartMm) + of(P.rootedMm);
-  const stored = before - of(P.depletionEndMm);
-  const add = (field: number, mm: number) => {
-    row[field] = (row[field] as number) + mm * areaM2;
-  };
-  add(Z.litres, gross);
-  add(Z.rainLitres, rain);
-  add(Z.demandLitres, of(P.demandMm));
-  add(Z.usedLitres, of(P.usedMm));
-  add(Z.rainStayedLitres, soaked - rainDrained);
-  add(Z.irrigationStayedLitres, net - irrigationDrained);
-  add(Z.drainedLitres, rainDrained + irrigationDrained);
-  add(Z.lostLitres, rain - soaked + gross - net);
-  add(Z.storageLitres, stored);
-  add(Z.neededLitres, of(P.neededMm));
+function addVolumes(row: number[], { week: own, areaM2 }: ZoneMember): void {
+  const rain = own[P.rainMm] as number;
+  const soaked = own[P.rainSoakedMm] as number;
+  const rainDrained = own[P.rainDrainedMm] as number;
+  const gross = own[P.irrigationGrossMm] as number;
+  const net = own[P.irrigationNetMm] as number;
+  const irrigationDrained = own[P.irrigationDrainedMm] as number;
+  const before = (own[P.depletionStartMm] as number) + (own[P.rootedMm] as number);
+  addTo(row, Z.litres, gross * areaM2);
+  addTo(row, Z.rainLitres, rain * areaM2);
+  addTo(row, Z.demandLitres, (own[P.demandMm] as number) * areaM2);
+  addTo(row, Z.usedLitres, (own[P.usedMm] as number) * areaM2);
+  addTo(row, Z.rainStayedLitres, (soaked - rainDrained) * areaM2);
+  addTo(row, Z.irrigationStayedLitres, (net - irrigationDrained) * areaM2);
+  addTo(row, Z.drainedLitres, (rainDrained + irrigationDrained) * areaM2);
+  addTo(row, Z.lostLitres, (rain - soaked + gross - net) * areaM2);
+  addTo(row, Z.storageLitres, (before - (own[P.depletionEndMm] as number)) * areaM2);
+  addTo(row, Z.neededLitres, (own[P.neededMm] as number) * areaM2);
 }

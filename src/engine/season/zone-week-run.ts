@@ -10,8 +10,8 @@ import { heldMask } from './week-masks.ts';
 import { lookAhead, spanWeek } from './week-outlook.ts';
 import { runsNeeded, weekTimer } from './week-timer.ts';
 import { ask, growOn, isPresentOn, lookForRefill, noteMissed, startWeek, type ZoneMember } from './zone-member.ts';
-import { decideMorning, isDeciding, LEAST_MINUTES, type ZoneMorning } from './zone-morning.ts';
-import { COMPUTED, NOTHING_WANTED, type ZoneRun } from './zone-run.ts';
+import { decideMorning, isDeciding, LEAST_MINUTES, NOTHING_WANTED, type ZoneMorning } from './zone-morning.ts';
+import { COMPUTED, type ZoneRun } from './zone-run.ts';
 import { openLogged, openShutOffs, type WeekGiven } from './zone-shut-offs.ts';
 import { cutLitres, sumZoneWeek } from './zone-sum.ts';
 
@@ -181,8 +181,11 @@ function decide(
     member.asksAlone = member.mayAskAlone && hasWeekNews(weather, week.start, day);
     askOn(member, day, isAll, forecast);
   }
-  const isAnew =
-    isAll || members.some(({ askedOn, request }) => askedOn === day && isDeciding(rule, requests, request));
+  let isAnew = isAll;
+  for (let at = 0; at < members.length && !isAnew; at++) {
+    const { askedOn, request } = members[at] as ZoneMember;
+    isAnew = askedOn === day && isDeciding(rule, requests, request);
+  }
   return isAnew ? decideMorning(season.zone, week.timer, members, requests, day) : undefined;
 }
 
@@ -218,7 +221,8 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
 
 function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
   const { zone } = season;
-  const hasRun = week.minutes.some((minutes) => minutes > 0);
+  let hasRun = false;
+  for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
   if (hasRun) week.skippedMask = week.idleMask;
   (season.figures.rows[index] as number[])[Z.cutLitres] = week.cutShare > 0 ? cutLitres(members, week) : 0;
   for (const member of members) {
