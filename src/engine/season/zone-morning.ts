@@ -28,7 +28,7 @@ export function decideMorning(
   day: number,
 ): ZoneMorning {
   const wanted = zoneMinutes(zone.rule, requests);
-  if (wanted === 0) return NOTHING_WANTED;
+  if (wanted === 0 && zone.timerStepMinutes > 0) return NOTHING_WANTED;
   const run = nearestRun(wanted, timer);
   const isTooFew =
     wanted > LEAST_MINUTES && run.minutes < wanted && isAnyPassing(zone, members, requests, day, run.minutes);
