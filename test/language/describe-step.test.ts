@@ -220,7 +220,7 @@ describe('a step', () => {
 
   it('says which order of a day it is worked in', () => {
     expect(described('day-balance', us).source).toBe(
-      'FAO-56 eq. 85, 88; in the order of eq. 88; FAO-56 Example 38 adds irrigation before use',
+      'FAO-56 eq. 85, 88; what comes is there before the day’s use, as in FAO-56 Example 38; what is too much drains after it',
     );
   });
 

@@ -72,7 +72,7 @@ function usedMm({ demand, planting }: PlantingSeason, { day, share, dryMm, runs 
   const etcMm = demand.etcMm[day] as number;
   if (planting.container !== undefined) return etcMm * (1 - 1 / runs);
   if (share === 1 || isWettedAlone(demand, day)) return etcMm / share;
-  return readilyOfWettedMm(share, etcMm, Number.POSITIVE_INFINITY, readyMm(dryMm, demand.rawMm[day] as number, 0));
+  return readilyOfWettedMm(share, etcMm, Number.POSITIVE_INFINITY, readyMm(dryMm, demand.rawMm[day] as number));
 }
 
 /** How deep a planting roots on a day of the season, m. */

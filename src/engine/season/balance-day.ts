@@ -25,10 +25,11 @@ export function growRoots({ demand, stores }: BalanceGround, day: number): void 
   stores.dryMm += demand.rootedMm[day] as number;
 }
 
-/** Whether a day begins short of water, wherever the roots draw on. */
-export function beginsShort({ demand, stores }: BalanceGround, day: number, rawMm: number): boolean {
-  if (!isShort(stores.wettedMm, rawMm)) return false;
-  return demand.share === 1 || isWettedAlone(demand, day) || isShort(stores.dryMm, rawMm);
+/** Whether a day is short of water after what it brings, wherever the roots draw on. */
+export function isDayShort({ demand, stores }: BalanceGround, day: number, given: BalanceDay): boolean {
+  const { share, rawMm, soakedMm, irrigationMm } = given;
+  if (!isShort(stores.wettedMm - soakedMm - irrigationMm / share, rawMm)) return false;
+  return share === 1 || isWettedAlone(demand, day) || isShort(stores.dryMm - soakedMm, rawMm);
 }
 
 /** The day's own figures are in `given`; the rest is filled in here. */

@@ -1,6 +1,6 @@
 /** A planting's week through the root-zone balance (FAO-56 eq. 84 to 88), day by day, and the figures it leaves. */
 import type { GardenZone } from '../garden.ts';
-import { beginsShort, runBalance } from './balance-day.ts';
+import { isDayShort, runBalance } from './balance-day.ts';
 import { countDays, daysMask } from './days-mask.ts';
 import { rootedOn } from './expected-days.ts';
 import { isWettedAlone } from './planting-demand.ts';
@@ -28,21 +28,20 @@ export function runDays(
   given.share = share;
   for (let day = Math.max(from, outlook.first); day < end; day++) {
     const etc = etcMm[day] as number;
-    const raw = rawMm[day] as number;
     const soaked = soakedMm[day] as number;
     const zoneRan = minutes[day - start] as number;
     const ran = ((openMask >> (day - start)) & 1) * zoneRan;
     const irrigation = ran * (netMmPerMinute[day] as number);
     growOn(member, day);
     const before = stores.wettedMm;
-    const isRunShort = !isInContainer && beginsShort(member, day, raw);
     given.etcMm = etc;
-    given.rawMm = raw;
+    given.rawMm = rawMm[day] as number;
     given.soakedMm = soaked;
     given.irrigationMm = irrigation;
     given.parts = zoneRan > 0 ? parts : 1;
+    const isGroundShort = !isInContainer && isDayShort(member, day, given);
     runBalance(member, day, given);
-    const isShortDay = isRunShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
+    const isShortDay = isGroundShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
     if (isShortDay && !rest?.[day]) addTo(week, P.shortDays, 1);
     if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
     if (ran > 0) addRun(member, day, ran);

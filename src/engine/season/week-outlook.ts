@@ -155,9 +155,9 @@ function project({ days, dryFrom, dryMm, first, next }: WeekOutlook, forecast?: 
     const etcMm = forecast ? usualEtcMm(days, day, forecast) : (usualMm[day] as number);
     const rainMm = forecast ? expectedRainOnMm(days, day, forecast) : (expectedRainMm[day] as number);
     const rawMm = forecast ? expectedRawMm(days, day, forecast) : (demand.expectedRawMm[day] as number);
-    dry += rootedOn(days, day);
-    const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, rawMm, rainMm));
-    dry = Math.max(0, dry + ofDry - rainMm);
+    dry += rootedOn(days, day) - rainMm;
+    const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, rawMm));
+    dry = Math.max(0, dry + ofDry);
     const drawn = drawnMm(share, etcMm, ofDry);
     if (drawn !== projectedMm[day]) isAnother = true;
     projectedMm[day] = drawn;

@@ -1,7 +1,7 @@
 /** A planting's balance in many years side by side, a day at a time: year after year takes longer. */
 import { positivePart } from '../number-only.ts';
 import { usedOfPartMm } from '../soil/container-day.ts';
-import { endDepletionMm, usedWaterMm } from '../soil/root-zone-day.ts';
+import { usedWaterMm } from '../soil/root-zone-day.ts';
 import { readilyOfDryMm, readilyOfWettedMm, readyMm, withStressMm } from '../soil/two-stores.ts';
 import { isWettedAlone, type PlantingDemand, tawOn } from './planting-demand.ts';
 import type { WeekOutlook } from './week-outlook.ts';
@@ -50,24 +50,24 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
     const etc = usualEtc * (etoShare[at] as number);
     const soaked = rainFactor * (soakedMm[at] as number);
     const asked = askedMm[year] as number;
-    let brought = soaked + asked;
-    let wetted = (wettedMm[year] as number) + rooted;
+    const before = (wettedMm[year] as number) + rooted;
+    let wetted = before - soaked - asked;
     if (rest > 0) {
-      const dry = (dryMm[year] as number) + rooted;
-      const readyDry = readyMm(dry, raw, soaked);
-      let ofWetted = readilyOfWettedMm(share, etc, readyMm(wetted, raw, brought), readyDry);
+      const dry = (dryMm[year] as number) + rooted - soaked;
+      const readyDry = readyMm(dry, raw);
+      let ofWetted = readilyOfWettedMm(share, etc, readyMm(wetted, raw), readyDry);
       let ofDry = readilyOfDryMm(share, etc, ofWetted, readyDry);
       const lacking = etc - share * ofWetted - rest * ofDry;
       if (isAlone) {
-        ofWetted = usedWaterMm(etc / share, wetted, raw, taw, brought);
+        ofWetted = usedWaterMm(etc / share, wetted, raw, taw);
         ofDry = 0;
       } else if (lacking > 0) {
-        ofWetted = withStressMm(ofWetted, lacking, wetted, raw, taw, brought);
-        ofDry = withStressMm(ofDry, lacking, dry, raw, taw, soaked);
+        ofWetted = withStressMm(ofWetted, lacking, wetted, raw, taw);
+        ofDry = withStressMm(ofDry, lacking, dry, raw, taw);
       }
-      const end = endDepletionMm(wetted, ofWetted, brought);
+      const end = wetted + ofWetted;
       const left = positivePart(end);
-      const dryEnd = endDepletionMm(dry, ofDry, soaked);
+      const dryEnd = dry + ofDry;
       const dryLeft = positivePart(dryEnd);
       wettedMm[year] = left;
       dryMm[year] = dryLeft;
@@ -76,11 +76,10 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
     }
     let used: number;
     if (isInContainer) {
-      wetted = positivePart(wetted - asked);
-      brought = soaked;
-      used = usedOfPartMm(etc, positivePart(wetted - soaked), raw, taw);
-    } else used = usedWaterMm(etc, wetted, raw, taw, brought);
-    const end = endDepletionMm(wetted, used, brought);
+      wetted = positivePart(before - asked) - soaked;
+      used = usedOfPartMm(etc, positivePart(wetted), raw, taw);
+    } else used = usedWaterMm(etc, wetted, raw, taw);
+    const end = wetted + used;
     const left = positivePart(end);
     wettedMm[year] = left;
     kept += positivePart(soaked + end - left);

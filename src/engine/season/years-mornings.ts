@@ -92,10 +92,10 @@ function project(run: YearsRun, from: number, after: number, until: number): voi
     const rooted = rootedMm[day] as number;
     const mostOfDry = day < targetFrom ? 0 : etc;
     for (let year = 0, at = Math.min(day - from, afterwards) * years; year < years; year++, at++) {
-      const dry = (laterDryMm[year] as number) + rooted;
-      const ofDry = Math.min(mostOfDry, readyMm(dry, raw, rain));
+      const dry = (laterDryMm[year] as number) + rooted - rain;
+      const ofDry = Math.min(mostOfDry, readyMm(dry, raw));
       const use = drawnMm(share, etc, ofDry);
-      laterDryMm[year] = positivePart(dry + ofDry - rain);
+      laterDryMm[year] = positivePart(dry + ofDry);
       const before = (useMm[at] as number) + (day > after ? rooted : 0);
       useMm[at] = before + use;
       if (day > after) allowedMm[year] = Math.min(allowedMm[year] as number, raw - before);

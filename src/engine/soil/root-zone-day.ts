@@ -24,6 +24,7 @@ export interface RootZoneDayResult {
   readonly depletionMm: number;
   readonly usedMm: number;
   readonly drainedMm: number;
+  /** After what the day brought. */
   readonly ks: number;
 }
 
@@ -43,47 +44,31 @@ export function stressCoefficient(depletionMm: number, rawMm: number, tawMm: num
 /** A depletion this little beyond the readily available water is rounding. */
 const ROUNDING_MM = 1e-9;
 
-/** Whether a day that starts with this depletion is short of water: Ks below 1. */
+/** Whether a day with this depletion is short of water: Ks below 1. */
 export function isShort(depletionMm: number, rawMm: number): boolean {
   return depletionMm > rawMm + ROUNDING_MM;
 }
 
 /**
- * What the plants use of a day's ETc: Ks ETc, but never more than the water that is there. Ks comes from the depletion at the
- * start of the day (FAO-56 Example 37). `broughtMm`: rain and irrigation of the day.
+ * What the plants use of a day's ETc: Ks ETc, but never more than the water that is there. What a day brings comes before its use (FAO-56
+ * Example 38, p. 172): `depletionMm` is that of the day's start less rain and irrigation, and may be below 0.
  *
  * Source: FAO-56 eq. 84, 86.
  */
-export function usedWaterMm(
-  etcMm: number,
-  depletionMm: number,
-  rawMm: number,
-  tawMm: number,
-  broughtMm: number,
-): number {
-  const present = tawMm - depletionMm + broughtMm;
-  return Math.min(stressCoefficient(depletionMm, rawMm, tawMm) * etcMm, present);
+export function usedWaterMm(etcMm: number, depletionMm: number, rawMm: number, tawMm: number): number {
+  return Math.min(stressCoefficient(depletionMm, rawMm, tawMm) * etcMm, tawMm - depletionMm);
 }
 
 /**
- * Depletion at the end of a day: Dr + used - brought. Below 0 it is water above field capacity, which drains below the roots
- * (eq. 88: the day's use comes off first, so water of the day is used before it drains). No capillary rise is counted.
- *
- * Source: FAO-56 eq. 85, 88.
- */
-export function endDepletionMm(depletionMm: number, usedMm: number, broughtMm: number): number {
-  return depletionMm + usedMm - broughtMm;
-}
-
-/**
- * One day of the root-zone water balance.
+ * One day of the root-zone water balance. What it brings comes first, then its use, and what is then above field capacity drains below the
+ * roots (eq. 88: the day's use comes off first, so water of the day is used before it drains). No capillary rise is counted.
  *
  * Nothing is lost: rain + irrigation = used + drained - (depletion at the end - depletion at the start), since a
  * falling depletion is water stored.
  *
  * Throws a RangeError where a number is missing or none.
  *
- * Source: FAO-56 eq. 84 to 88.
+ * Source: FAO-56 eq. 84 to 88; what a day brings comes before its use as in Example 38 (p. 172).
  */
 export function rootZoneDay({
   depletionMm,
@@ -93,13 +78,13 @@ export function rootZoneDay({
   rainMm,
   irrigationMm,
 }: RootZoneDay): RootZoneDayResult {
-  const broughtMm = rainMm + irrigationMm;
-  const usedMm = usedWaterMm(etcMm, depletionMm, rawMm, tawMm, broughtMm);
-  const endMm = numberOnly(endDepletionMm(depletionMm, usedMm, broughtMm));
+  const wateredMm = depletionMm - rainMm - irrigationMm;
+  const usedMm = usedWaterMm(etcMm, wateredMm, rawMm, tawMm);
+  const endMm = numberOnly(wateredMm + usedMm);
   return {
     depletionMm: Math.max(0, endMm),
     usedMm,
     drainedMm: Math.max(0, -endMm),
-    ks: stressCoefficient(depletionMm, rawMm, tawMm),
+    ks: stressCoefficient(wateredMm, rawMm, tawMm),
   };
 }

@@ -3,7 +3,7 @@
  * the wetted one alone. Each has its own depletion, mm over its own ground; nothing moves from one to the other.
  */
 import { positivePart } from '../number-only.ts';
-import { endDepletionMm, isShort, stressCoefficient, usedWaterMm } from './root-zone-day.ts';
+import { stressCoefficient, usedWaterMm } from './root-zone-day.ts';
 
 /** Before and after a day; what the day brought is mm over all of the planting. */
 export interface Stores {
@@ -47,32 +47,33 @@ export interface StoresDay {
 }
 
 /**
- * One day. Each store gives its share of the demand while its readily available water lasts, what is lacking comes from the other's, and
- * what neither has comes from each by its share under stress (FAO-56 eq. 84, from the depletion at the start of the day). With both
- * equally dry and no irrigation it is the day of one store, and so it is with a share of 1.
+ * One day. What it brings comes first. Each store gives its share of the demand while its readily available water lasts, what is lacking
+ * comes from the other's, and what neither has comes from each by its share under stress (FAO-56 eq. 84). With both equally dry and no
+ * irrigation it is the day of one store, and so it is with a share of 1.
  *
- * Source: the balance of each is FAO-56 eq. 84 to 88; how they share the demand is a rule of this kit.
+ * Source: the balance of each is FAO-56 eq. 84 to 88 in the order of its Example 38 (p. 172); how they share the demand is a rule of this
+ * kit.
  */
 export function runStores(stores: Stores, day: StoresDay): void {
   const { share, etcMm, rawMm, tawMm, soakedMm, irrigationMm, isWettedAlone } = day;
-  const { wettedMm, dryMm } = stores;
   const rest = 1 - share;
-  const broughtMm = soakedMm + irrigationMm / share;
+  const wettedMm = stores.wettedMm - soakedMm - irrigationMm / share;
+  const dryMm = stores.dryMm - soakedMm;
   let ofWetted = 0;
   let ofDry = 0;
-  if (isWettedAlone || share === 1) ofWetted = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm, broughtMm);
+  if (isWettedAlone || share === 1) ofWetted = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
   else {
-    const readyDry = readyMm(dryMm, rawMm, soakedMm);
-    ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm, broughtMm), readyDry);
+    const readyDry = readyMm(dryMm, rawMm);
+    ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
     ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
     const lacking = etcMm - share * ofWetted - rest * ofDry;
     if (lacking > 0) {
-      ofWetted = withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm, broughtMm);
-      ofDry = withStressMm(ofDry, lacking, dryMm, rawMm, tawMm, soakedMm);
+      ofWetted = withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm);
+      ofDry = withStressMm(ofDry, lacking, dryMm, rawMm, tawMm);
     }
   }
-  const wettedEnd = endDepletionMm(wettedMm, ofWetted, broughtMm);
-  const dryEnd = endDepletionMm(dryMm, ofDry, soakedMm);
+  const wettedEnd = wettedMm + ofWetted;
+  const dryEnd = dryMm + ofDry;
   stores.wettedMm = Math.max(0, wettedEnd);
   stores.dryMm = share === 1 ? stores.wettedMm : Math.max(0, dryEnd);
   stores.usedMm = share * ofWetted + rest * ofDry;
@@ -101,17 +102,13 @@ export function withStressMm(
   depletionMm: number,
   rawMm: number,
   tawMm: number,
-  broughtMm: number,
 ): number {
-  return Math.min(
-    readilyMm + lackingMm * stressCoefficient(depletionMm, rawMm, tawMm),
-    tawMm - depletionMm + broughtMm,
-  );
+  return Math.min(readilyMm + lackingMm * stressCoefficient(depletionMm, rawMm, tawMm), tawMm - depletionMm);
 }
 
-/** Readily available water of a day, mm; a store that begins it beyond has none (FAO-56 Example 37: stress from the day's start). */
-export function readyMm(depletionMm: number, rawMm: number, broughtMm: number): number {
-  return Number(!isShort(depletionMm, rawMm)) * positivePart(rawMm - depletionMm + broughtMm);
+/** Readily available water of a day, mm; `depletionMm`: after what the day brought, may be below 0. */
+export function readyMm(depletionMm: number, rawMm: number): number {
+  return positivePart(rawMm - depletionMm);
 }
 
 /** What the wetted ground is to give of a day's demand of which the rest gives so much, mm over the wetted ground. */

@@ -161,7 +161,6 @@ interface MinutesLabels {
 }
 
 interface CheckLabels {
-  readonly 'day-depletion': OfDay;
   readonly 'day-depletion-end': OfDay;
   readonly 'day-stress': OfDay;
   readonly 'day-water-there': OfDay;

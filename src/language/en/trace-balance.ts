@@ -9,8 +9,8 @@ import { onDay } from './trace-labels.ts';
 const EXCESS = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
 const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
 
-const SHORT = 'a day is short where the depletion at its start is beyond RAW';
-const SHORT_PART = 'a day is short where the depletion at its start is beyond RAW in each part that roots are in';
+const SHORT = 'a day is short where Dr at its start − rain − irrigation is beyond RAW';
+const SHORT_PART = 'a day is short where Dr at its start − what came is beyond RAW in each part that roots are in';
 const SHORT_POT = 'a day is short where less was used than ETc';
 
 const POT_DAY =
@@ -18,8 +18,8 @@ const POT_DAY =
   '0 = the lesser of ETc and RAW − Dr, and of the rest (TAW − the greater of Dr and RAW) × (1 − e^(−rest / (TAW − RAW)))';
 
 const DRAWN =
-  'demand × share from each part while its RAW − Dr + what came lasts, nothing where it starts beyond RAW; what is lacking comes from ' +
-  'what the other still has; what neither has, × Ks of each from its Dr at the start; never more than TAW − Dr + what came';
+  'demand × share from each part while its RAW − Dr lasts, Dr being that at the start − what came; what is lacking comes from what the ' +
+  'other still has; what neither has, × Ks of each; never more than TAW − Dr';
 
 const PART_TITLES = { wetted: 'the wetted part at the end', dry: 'the part that stays dry at the end' };
 
@@ -27,10 +27,10 @@ export const traceBalance = {
   'short-days': {
     title: 'Days short of water',
     says: {
-      none: 'No morning finds the soil drier than the plants can bear. The driest is shown.',
-      some: 'On mornings when the soil is too dry, the plants use less than they would.',
-      'part-none': 'On every morning one part of the ground its roots are in has water within easy reach.',
-      'part-some': 'On mornings when both parts are too dry, the plants use less than they would.',
+      none: 'After what came, the soil is on no day drier than the plants can bear. The driest is shown.',
+      some: 'On days when the soil is too dry after what came, the plants use less than they would.',
+      'part-none': 'On every day one part of the ground its roots are in has water within easy reach.',
+      'part-some': 'On days when both parts are too dry, the plants use less than they would.',
       'pot-none': 'On every day its pots had all that the plants would use.',
       'pot-some': 'On days when its pots ran dry, the plants used less than they would.',
     },
@@ -47,7 +47,7 @@ export const traceBalance = {
     title: 'Water used',
     says: 'What the plants took up: their whole demand, unless they were short.',
     formula: {
-      one: 'used = demand − what short days kept back: ETc − Ks × ETc, or to the water there; Ks = (TAW − Dr) / (TAW − RAW) beyond RAW, else 1',
+      one: 'used = demand − what short days kept back: ETc − Ks × ETc, or to the water there; Ks = (TAW − Dr) / (TAW − RAW) beyond RAW, else 1; Dr after what came',
       part: 'used = Σ wetted share × drawn from the wetted part + (1 − wetted share) × drawn from the other',
       pot: 'used = sum over the days',
     },
@@ -60,20 +60,20 @@ export const traceBalance = {
       alone: 'Young roots are in the wetted part alone. Rain falls on both parts, irrigation on that one.',
     },
     formula: {
-      shared: `Dr end = max(0, Dr start + drawn − rain − irrigation of the wetted part); drawn: ${DRAWN}`,
+      shared: `Dr end = max(0, Dr start − rain − irrigation of the wetted part + drawn); drawn: ${DRAWN}`,
       alone:
-        'Dr end = max(0, Dr start + drawn − rain − irrigation of the wetted part); drawn of the wetted part = the lesser of Ks × ETc / share and TAW − Dr + what came; of the other 0',
+        'Dr end = max(0, Dr start − rain − irrigation of the wetted part + drawn); drawn of the wetted part = the lesser of Ks × ETc / share and TAW − Dr, Dr after what came; of the other 0',
     },
   },
   'day-balance': {
     title: onDay('depletion at the end'),
     says: {
-      one: 'The day’s use comes off, rain and irrigation fill, and what is beyond full drains.',
+      one: 'Rain and irrigation fill, the day’s use comes off, and what is then beyond full drains.',
       part: 'Both parts of the ground together.',
       pot: 'Each run fills the pots, and what is beyond full drains at once. Then rain falls while the plants drink, and what is beyond full at the end drains.',
     },
     formula: {
-      one: 'Dr end = max(0, Dr start + used − rain − irrigation)',
+      one: 'Dr end = max(0, Dr start − rain − irrigation + used)',
       part: 'Dr end = wetted share × Dr of the wetted part + (1 − wetted share) × Dr of the other',
       pot: POT_DAY,
     },

@@ -202,7 +202,6 @@ export const traceLabels = {
   'day-minutes': onDay('minutes'),
   'minutes-watered': perLine('Minutes it is watered'),
 
-  'day-depletion': onDay('depletion Dr'),
   'day-depletion-end': onDay('depletion at the end'),
   'day-stress': onDay('Ks'),
   'day-water-there': onDay('water there'),

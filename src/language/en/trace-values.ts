@@ -96,7 +96,8 @@ export const traceValues = {
     'years-made': after('years made of the normals'),
     forecast: ({ day: dayText }: Format, { day, cite }: Cited & OfDay) =>
       `Forecast of ${dayText(day, 'full')}, a day’s rain as ${cite} counts it`,
-    'order-of-day': (_: Format, { cite }: Cited) => `in the order of eq. 88; ${cite} adds irrigation before use`,
+    'order-of-day': (_: Format, { cite }: Cited) =>
+      `what comes is there before the day’s use, as in ${cite}; what is too much drains after it`,
     'start-depletion': (_: Format, { cite }: Cited) =>
       `${cite}, as a share of the allowed depletion set in the plan; filled where none is`,
     'target-depletion': (_: Format, { cite }: Cited) =>

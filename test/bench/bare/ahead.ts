@@ -65,7 +65,7 @@ export function projectDraws(
   for (let day = Math.max(from, first[slot] as number); day <= (next[slot] as number); day++) {
     const need = etc[base + day] as number;
     const rain = expectedRain[base + day] as number;
-    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry, raw[base + day] as number, rain));
+    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry - rain, raw[base + day] as number));
     dry = Math.max(0, dry + ofDry - rain);
     draws[drawBase + day] = drawn(share, need, ofDry);
   }

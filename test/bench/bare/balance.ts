@@ -60,10 +60,11 @@ function runOneStore(
     const most = taw[base + day] as number;
     const soaks = soaked[base + day] as number;
     const water = ((open >> (day - begin)) & 1) * (ran[day - begin] as number) * (net[netBase + day] as number);
-    const stressed = depletion > allowed ? (need * (most - depletion)) / (most - allowed) : need;
-    const use = Math.min(stressed, most - depletion + soaks + water);
     const watered = depletion - water;
-    depletion += use - soaks - water;
+    depletion = watered - soaks;
+    const stressed = depletion > allowed ? (need * (most - depletion)) / (most - allowed) : need;
+    const use = Math.min(stressed, most - depletion);
+    depletion += use;
     let stayed = soaks;
     if (depletion < 0) {
       drained -= depletion;

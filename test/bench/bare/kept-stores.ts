@@ -61,7 +61,7 @@ function keepOn(
     const need = etc[base + day] as number;
     const rain = expectedRain[day] as number;
     const raws = raw[base + day] as number;
-    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry, raws, rain));
+    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry - rain, raws));
     dry = Math.max(0, dry + ofDry - rain);
     const use = drawn(share, need, ofDry);
     if (day <= latest) uses[day - morning] = use;
@@ -99,7 +99,7 @@ function fillOn(
   for (let day = morning; day <= (nextAfter[morning] as number); day++) {
     const need = etc[base + day] as number;
     const rain = expectedRain[day] as number;
-    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry, raw[base + day] as number, rain));
+    const ofDry = day <= establishUntil ? 0 : Math.min(need, ready(dry - rain, raw[base + day] as number));
     dry = Math.max(0, dry + ofDry - rain);
     if (day > morning) allowed = Math.min(allowed, (raw[base + day] as number) - sum);
     sum += drawn(share, need, ofDry);

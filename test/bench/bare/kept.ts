@@ -104,8 +104,9 @@ function keepYear(
     if (left[day] !== 0) {
       brought += Math.max(0, least[day] as number, (depletion + (missing[day] as number)) / (left[day] as number));
     }
+    depletion -= brought;
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
-    depletion += Math.min(stressed, taw - depletion + brought) - brought;
+    depletion += Math.min(stressed, taw - depletion);
     const drained = depletion < 0 ? -depletion : 0;
     if (depletion < 0) depletion = 0;
     if (rain === 0) continue;
@@ -135,8 +136,9 @@ function refillYear(
     const allowed = raw[base + day] as number;
     const taw = tawOf[base + day] as number;
     const brought = soaked + (depletion > (due[day] as number) ? depletion : 0);
+    depletion -= brought;
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
-    depletion += Math.min(stressed, taw - depletion + brought) - brought;
+    depletion += Math.min(stressed, taw - depletion);
     const drained = depletion < 0 ? -depletion : 0;
     if (depletion < 0) depletion = 0;
     if (rain === 0) continue;

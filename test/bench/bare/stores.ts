@@ -19,29 +19,30 @@ export function runStores(
   isAlone: boolean,
 ): void {
   const rest = 1 - share;
-  const brought = soaked + water;
+  const wetter = wetted - soaked - water;
+  const soakedDry = dry - soaked;
   let ofWetted = 0;
   let ofDry = 0;
   if (isAlone || rest === 0) {
-    ofWetted = Math.min((stress(wetted, allowed, taw) * need) / share, taw - wetted + brought);
+    ofWetted = Math.min((stress(wetter, allowed, taw) * need) / share, taw - wetter);
   } else {
-    const readyDry = ready(dry, allowed, soaked);
-    ofWetted = Math.min(ready(wetted, allowed, brought), (need - rest * Math.min(need, readyDry)) / share);
+    const readyDry = ready(soakedDry, allowed);
+    ofWetted = Math.min(ready(wetter, allowed), (need - rest * Math.min(need, readyDry)) / share);
     ofDry = Math.min(readyDry, (need - share * ofWetted) / rest);
     const lacking = need - share * ofWetted - rest * ofDry;
     if (lacking > 0) {
-      ofWetted = Math.min(ofWetted + lacking * stress(wetted, allowed, taw), taw - wetted + brought);
-      ofDry = Math.min(ofDry + lacking * stress(dry, allowed, taw), taw - dry + soaked);
+      ofWetted = Math.min(ofWetted + lacking * stress(wetter, allowed, taw), taw - wetter);
+      ofDry = Math.min(ofDry + lacking * stress(soakedDry, allowed, taw), taw - soakedDry);
     }
   }
-  storesEnd[WETTED] = wetted + ofWetted - brought;
-  storesEnd[DRY] = dry + ofDry - soaked;
+  storesEnd[WETTED] = wetter + ofWetted;
+  storesEnd[DRY] = soakedDry + ofDry;
   storesEnd[USED] = share * ofWetted + rest * ofDry;
 }
 
-/** Readily available water of a day; a store that begins it short has none. */
-export function ready(depletion: number, allowed: number, brought: number): number {
-  return depletion > allowed + 1e-9 ? 0 : Math.max(0, allowed - depletion + brought);
+/** Readily available water of a day, after what it brought. */
+export function ready(depletion: number, allowed: number): number {
+  return Math.max(0, allowed - depletion);
 }
 
 function stress(depletion: number, allowed: number, taw: number): number {

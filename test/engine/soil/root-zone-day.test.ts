@@ -111,12 +111,14 @@ describe('one day of the root zone', () => {
     });
   });
 
-  test("Ks is the morning's: rain of the day does not lift it (FAO-56 Ex. 37)", () => {
-    expect(day({ depletionMm: 112, tawMm: 160, rawMm: 64, etcMm: 6, rainMm: 100, irrigationMm: 0 })).toEqual({
-      ks: 0.5,
-      usedMm: 3,
+  test('what a day brings comes before its use, as in FAO-56 Ex. 38: 112 mm down, 24 of rain and 24 of irrigation leave none short', () => {
+    const dry = { depletionMm: 112, tawMm: 160, rawMm: 64, etcMm: 6 };
+    expect(day({ ...dry, rainMm: 24, irrigationMm: 24 })).toEqual({ ks: 1, usedMm: 6, drainedMm: 0, depletionMm: 70 });
+    expect(day({ ...dry, rainMm: 24, irrigationMm: 0 })).toEqual({
+      ks: 0.75,
+      usedMm: 4.5,
       drainedMm: 0,
-      depletionMm: 15,
+      depletionMm: 92.5,
     });
   });
 
@@ -157,6 +159,17 @@ describe('one day of the root zone', () => {
         expect(usedMm >= 0 && usedMm <= ks * inputs.etcMm).toBe(true);
         expect(ks >= 0 && ks <= 1 && drainedMm >= 0).toBe(true);
         if (drainedMm > 0) expect(depletionMm).toBe(0);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('a wetter morning never leaves the soil drier, whatever the day brings and asks', () => {
+    fc.assert(
+      fc.property(anyDay, share, (inputs, wetter) => {
+        const less = rootZoneDay(inputs);
+        const more = rootZoneDay({ ...inputs, depletionMm: wetter * inputs.depletionMm });
+        expect(more.depletionMm).toBeLessThanOrEqual(less.depletionMm + 1e-9);
       }),
       { numRuns: 2000 },
     );

@@ -88,9 +88,8 @@ const askedRate: Formula = (given) =>
 
 const ROUNDING_MM = 1e-9;
 
-/** What a part that starts a day so dry has within easy reach on it; FAO-56 Example 37: none where it starts beyond RAW. */
-const withinReach = (depletion: number, raw: number, brought: number): number =>
-  depletion > raw + ROUNDING_MM ? 0 : Math.max(0, raw - depletion + brought);
+/** What a part that starts a day so dry has within easy reach on it, after what comes (FAO-56 Example 38). */
+const withinReach = (depletion: number, raw: number, brought: number): number => Math.max(0, raw - depletion + brought);
 
 const stress = (depletion: number, raw: number, taw: number): number =>
   depletion <= raw ? 1 : Math.max(0, (taw - depletion) / (taw - raw));
@@ -124,7 +123,7 @@ function drawnOf(given: StepInputs): Readonly<Record<string, number>> {
   const taw = given.num('available-water');
   const most = ({ depletion, brought }: Part) => taw - depletion + brought;
   if (given.variant === 'alone') {
-    const wanted = (stress(wetted.depletion, raw, taw) * etc) / wetted.share;
+    const wanted = (stress(wetted.depletion - wetted.brought, raw, taw) * etc) / wetted.share;
     return { wetted: Math.min(wanted, most(wetted)), dry: 0 };
   }
   const within = (part: Part) => withinReach(part.depletion, raw, part.brought);
@@ -137,7 +136,7 @@ function drawnOf(given: StepInputs): Readonly<Record<string, number>> {
   const moreDry = more(dry, lackSecond);
   const lackThird = Math.max(0, lackSecond - dry.share * moreDry);
   const given3 = (part: Part, extra: number) =>
-    Math.min(own(part) + extra + lackThird * stress(part.depletion, raw, taw), most(part));
+    Math.min(own(part) + extra + lackThird * stress(part.depletion - part.brought, raw, taw), most(part));
   return { wetted: given3(wetted, moreWetted), dry: given3(dry, moreDry) };
 }
 
@@ -232,8 +231,13 @@ export function usedOfParts(given: StepInputs): number {
 /** Days on which no part that roots are in has water within easy reach. */
 export function shortDaysOfParts(given: StepInputs): number {
   const parts = [...given.byDayAndPart('day-part-depletion')];
+  const on = (id: LabelId, day: unknown) => given.by(id, 'day').get(day) ?? Number.NaN;
+  const came = (of: string, day: unknown) =>
+    on('day-rain-soaked', day) + (of.endsWith('wetted') ? on('day-irrigation', day) : 0);
   return [...given.by('day-readily-available', 'day')].filter(([day, raw]) =>
-    parts.filter(([of]) => of.startsWith(`${day} `)).every(([, depletion]) => depletion > raw + ROUNDING_MM),
+    parts
+      .filter(([of]) => of.startsWith(`${day} `))
+      .every(([of, depletion]) => depletion - came(of, day) > raw + ROUNDING_MM),
   ).length;
 }
 

@@ -167,8 +167,10 @@ const shortDays: Formula = (given) => {
   if (given.variant.startsWith('part-')) return shortDaysOfParts(given);
   if (given.variant.startsWith('pot-')) return shortDaysOfPots(given);
   const raw = given.by('day-readily-available', 'day');
-  return [...given.by('day-depletion', 'day')].filter(
-    ([day, depletion]) => depletion > (raw.get(day) ?? Number.NaN) + ROUNDING_MM,
+  const came = (day: unknown) =>
+    total((['day-rain-soaked', 'day-irrigation'] as const).map((id) => given.by(id, 'day').get(day) ?? Number.NaN));
+  return [...given.by('day-depletion-start', 'day')].filter(
+    ([day, depletion]) => depletion - came(day) > (raw.get(day) ?? Number.NaN) + ROUNDING_MM,
   ).length;
 };
 

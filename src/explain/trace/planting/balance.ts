@@ -8,6 +8,7 @@ import {
   drainedPartInputs,
   drawnInputs,
   meanStep,
+  ORDER_OF_DAY,
   POT_SOURCE,
   partSteps,
   potInputs,
@@ -51,7 +52,7 @@ function usedStep(cell: PlantingCell): TraceStep {
 }
 
 function shortDayInputs({ day, ks, etcMm, ...soil }: CellDay): readonly TraceValue[] {
-  const there = soil.tawMm - soil.startMm + soil.soakedMm + soil.irrigationMm;
+  const there = soil.tawMm - soil.wateredMm;
   return [
     input({ id: 'day-stress', day }, factor(ks)),
     input({ id: 'day-demand', day }, depth(etcMm)),
@@ -71,13 +72,13 @@ function daySteps(cell: PlantingCell): readonly TraceStep[] {
   }
 }
 
-/** In the order of eq. 88: FAO-56 Example 38 adds a day's irrigation before its use. */
+/** Rain and irrigation before the use, as FAO-56 Example 38 has them; what is too much drains after it, as eq. 88 has it. */
 function dayStep(of: CellDay): TraceStep {
   return {
     id: 'day-balance',
     day: of.day,
     variant: 'one',
-    source: ['FAO-56 eq. 85, 88', { id: 'order-of-day', cite: 'FAO-56 Example 38' }],
+    source: ORDER_OF_DAY,
     inputs: dayInputs(of),
     result: depth(of.endMm),
   };

@@ -2,7 +2,7 @@
 import type { DayNumber } from '../../../engine/calendar.ts';
 import { forecastOn } from '../../../engine/forecast.ts';
 import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
-import { balanceDay, beginsShort, growRoots, runBalance } from '../../../engine/season/balance-day.ts';
+import { balanceDay, growRoots, isDayShort, runBalance } from '../../../engine/season/balance-day.ts';
 import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
 import { type PlantingDays, plantingDays, wetDays } from '../../../engine/season/planting-days.ts';
 import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
@@ -56,14 +56,16 @@ export interface CellDay {
   readonly soakedMm: number;
   readonly irrigationMm: number;
   readonly startMm: number;
+  /** After rain and irrigation, before the day's use; may be below 0. */
+  readonly wateredMm: number;
   readonly ks: number;
   readonly usedMm: number;
   readonly drainedMm: number;
   readonly endMm: number;
   /** Equal parts of the day in which a container is watered. */
   readonly parts: number;
-  /** Wherever its roots draw on. */
-  readonly beginsShort: boolean;
+  /** After what came, wherever its roots draw on. */
+  readonly isShort: boolean;
   /** Its roots are in the wetted ground alone. */
   readonly isWettedAlone: boolean;
   /** Of the ground that its lines wet, and of the rest, mm over each. */
@@ -76,6 +78,8 @@ export interface CellDay {
 /** A part of the ground on a day, mm over that part. */
 export interface StoreDay {
   readonly startMm: number;
+  /** After rain and irrigation; may be below 0. */
+  readonly wateredMm: number;
   readonly fromMm: number;
   readonly irrigationMm: number;
   readonly endMm: number;
@@ -127,7 +131,7 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
   const { demand } = days;
   const { etcMm, rawMm } = demand;
   const stores = startStores(cell);
-  const parts = timerOf(zoneSeason, week).runsADay;
+  const { runsADay } = timerOf(zoneSeason, week);
   const daily: CellDay[] = [];
   for (let index = ground.first; index < ground.end; index++) {
     const ran = minutesOnDay(zoneSeason, index);
@@ -138,29 +142,40 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
       irrigationMm: minutes * (days.netMmPerMinute[index] as number),
       soakedMm: days.soakedMm[index] as number,
     };
+    const { irrigationMm, soakedMm } = given;
     const tawMm = tawOn(demand, index);
     growRoots({ demand, stores }, index);
     const startMm = meanDepletionMm({ stores, days });
     const { wettedMm, dryMm } = stores;
-    const dayParts = ran > 0 ? parts : 1;
-    const ks = stressCoefficient(startMm, given.rawMm, tawMm);
-    const isShort = beginsShort({ demand, stores }, index, given.rawMm);
-    runBalance({ demand, stores }, index, { ...balanceDay(demand), ...given, parts: dayParts });
+    const parts = ran > 0 ? runsADay : 1;
+    const wateredMm = startMm - soakedMm - irrigationMm;
+    const ks = stressCoefficient(wateredMm, given.rawMm, tawMm);
+    const balance = { ...balanceDay(demand), ...given, parts };
+    const isShort = isDayShort({ demand, stores }, index, balance);
+    runBalance({ demand, stores }, index, balance);
     const { usedMm, rainDrainedMm, irrigationDrainedMm } = stores;
     const drainedMm = rainDrainedMm + irrigationDrainedMm;
     const endMm = meanDepletionMm({ stores, days });
+    const onWettedMm = irrigationMm / demand.share;
     daily.push({
-      ...{ index, day: dayOf(index), minutes, ...given, tawMm, startMm, ks, usedMm, drainedMm, endMm },
-      parts: dayParts,
-      beginsShort: isShort,
+      ...{ index, day: dayOf(index), minutes, ...given, tawMm, startMm, wateredMm, ks, usedMm, drainedMm, endMm },
+      parts,
+      isShort,
       isWettedAlone: isWettedAlone(demand, index),
       wetted: {
         startMm: wettedMm,
+        wateredMm: wettedMm - soakedMm - onWettedMm,
         fromMm: stores.fromWettedMm,
-        irrigationMm: given.irrigationMm / demand.share,
+        irrigationMm: onWettedMm,
         endMm: stores.wettedMm,
       },
-      dry: { startMm: dryMm, fromMm: stores.fromDryMm, irrigationMm: 0, endMm: stores.dryMm },
+      dry: {
+        startMm: dryMm,
+        wateredMm: dryMm - soakedMm,
+        fromMm: stores.fromDryMm,
+        irrigationMm: 0,
+        endMm: stores.dryMm,
+      },
       askedOfWettedMm: stores.askedOfWettedMm,
     });
   }

@@ -3,7 +3,7 @@ import type { StoreKind } from '../step-kinds.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { days, depth, input } from '../trace-value.ts';
 import type { CellDay, PlantingCell } from './planting-cell.ts';
-import { rootedParts, startInputs, storeKind } from './stores.ts';
+import { broughtInputs, rootedParts, startInputs, storeKind } from './stores.ts';
 
 /** Of a pot: differences below this are rounding. */
 const POT_ROUNDING_MM = 1e-9;
@@ -34,19 +34,23 @@ interface ShortRule {
 
 const rawInput = ({ day, rawMm }: CellDay) => input({ id: 'day-readily-available', day }, depth(rawMm));
 
-/** Of the part that is less dry, of those that its roots are in. */
-const leastDryMm = (of: CellDay) => Math.min(...rootedParts(of).map((part) => of[part].startMm));
+/** After what came: of the part that is less dry, of those that its roots are in. */
+const leastDryMm = (of: CellDay) => Math.min(...rootedParts(of).map((part) => of[part].wateredMm));
 
 const SHORT: Readonly<Record<StoreKind, ShortRule>> = {
   one: {
-    isShortOn: ({ beginsShort }) => beginsShort,
-    beyondMm: ({ startMm, rawMm }) => startMm - rawMm,
-    inputs: (of) => [input({ id: 'day-depletion', day: of.day }, depth(of.startMm)), rawInput(of)],
+    isShortOn: ({ isShort }) => isShort,
+    beyondMm: ({ wateredMm, rawMm }) => wateredMm - rawMm,
+    inputs: (of) => [
+      input({ id: 'day-depletion-start', day: of.day }, depth(of.startMm)),
+      ...broughtInputs(of),
+      rawInput(of),
+    ],
   },
   part: {
-    isShortOn: ({ beginsShort }) => beginsShort,
+    isShortOn: ({ isShort }) => isShort,
     beyondMm: (of) => leastDryMm(of) - of.rawMm,
-    inputs: (of) => [...startInputs(of, rootedParts(of)), rawInput(of)],
+    inputs: (of) => [...startInputs(of, rootedParts(of)), ...broughtInputs(of), rawInput(of)],
   },
   pot: {
     isShortOn: ({ etcMm, usedMm }) => usedMm < etcMm - POT_ROUNDING_MM,

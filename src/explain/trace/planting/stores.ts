@@ -6,7 +6,10 @@ import { count, depth, input } from '../trace-value.ts';
 import { type CellDay, isParted, type PlantingCell } from './planting-cell.ts';
 import { shareInput } from './wetted.ts';
 
-const ORDER: readonly TraceSource[] = ['FAO-56 eq. 85, 88', { id: 'order-of-day', cite: 'FAO-56 Example 38' }];
+export const ORDER_OF_DAY: readonly TraceSource[] = [
+  'FAO-56 eq. 85, 88',
+  { id: 'order-of-day', cite: 'FAO-56 Example 38' },
+];
 
 const PARTS = ['wetted', 'dry'] as const;
 
@@ -22,7 +25,7 @@ export function partSteps(cell: PlantingCell, of: CellDay): readonly TraceStep[]
     day: of.day,
     part,
     variant: of.isWettedAlone ? 'alone' : 'shared',
-    source: [...ORDER, { id: 'choice' }],
+    source: [...ORDER_OF_DAY, { id: 'choice' }],
     inputs: [...partInputs(cell, of), drawnInput(of, part)],
     result: depth(of[part].endMm),
   }));
@@ -50,7 +53,7 @@ export function drawnInputs(of: CellDay): readonly TraceValue[] {
 }
 
 /** What comes to the wetted part; to the other, rain alone. */
-function broughtInputs({ day, soakedMm, wetted }: CellDay): readonly TraceValue[] {
+export function broughtInputs({ day, soakedMm, wetted }: CellDay): readonly TraceValue[] {
   return [
     input({ id: 'day-rain-soaked', day }, depth(soakedMm)),
     input({ id: 'day-irrigation', day }, depth(wetted.irrigationMm)),
