@@ -1,12 +1,11 @@
 /** Minutes of a week as a zone's timer can be set to them. */
 import { countDays } from '../engine/season/days-mask.ts';
-import { MINUTES_ORIGINS, type ZoneSeason } from '../engine/season/season.ts';
+import type { ZoneSeason } from '../engine/season/season.ts';
 import { weekMask } from '../engine/season/week-masks.ts';
 import { timerOf } from '../engine/season/week-timer.ts';
 import { cyclesOf } from '../engine/season/zone-sum.ts';
 import { zoneOrigin } from '../engine/season/zone-week.ts';
 
-const HAND_SET = MINUTES_ORIGINS.indexOf('hand-set');
 const MINUTES_OF_DAY = 1440;
 /** Steps, as far as adding up fractions leaves them whole. */
 const STEP_TOLERANCE = 1e-6;
@@ -30,7 +29,7 @@ export function settableRun(zone: ZoneSeason, week: number, minutes: number): Se
   const wanted = minutes / (days * step);
   const nearest = Math.round(wanted);
   const timer = timerOf(zone, week);
-  const cyclesAt = (steps: number) => cyclesOf(timer, steps * step, HAND_SET, 0);
+  const cyclesAt = (steps: number) => cyclesOf(timer, steps * step);
   const most = Math.floor(MINUTES_OF_DAY / step + STEP_TOLERANCE);
   const fits = (steps: number) => steps > 0 && steps <= most && steps % cyclesAt(steps) === 0;
   const runOf = (steps: number) => ({ minutes: steps * step * days, days, cycles: cyclesAt(steps) });

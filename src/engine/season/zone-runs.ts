@@ -1,5 +1,5 @@
 /** What a zone runs in a week, as somebody sets a timer: days that run alike stand together. */
-import { ZONE_FIELDS as Z, type ZoneSeason } from './season.ts';
+import type { ZoneSeason } from './season.ts';
 import { timerOf } from './week-timer.ts';
 import { cyclesOf } from './zone-sum.ts';
 import { minutesOnDay } from './zone-week.ts';
@@ -16,8 +16,6 @@ export interface ZoneRuns {
 
 /** In the order of their first days; empty where the zone does not run. One entry where all runs of the week are equal. */
 export function zoneRuns(season: ZoneSeason, week: number): readonly ZoneRuns[] {
-  const origin = season.figures.at(Z.origin, week);
-  const cutShare = season.figures.at(Z.cutShare, week);
   const masks = new Map<number, number>();
   for (let day = 0; day < 7; day++) {
     const minutes = minutesOnDay(season, 7 * week + day);
@@ -26,7 +24,6 @@ export function zoneRuns(season: ZoneSeason, week: number): readonly ZoneRuns[] 
   return [...masks].map(([minutes, mask]) => ({
     mask,
     minutes,
-    // A logged day of under half a step ran all the same.
-    cycles: Math.max(1, cyclesOf(timerOf(season, week), minutes, origin, cutShare)),
+    cycles: cyclesOf(timerOf(season, week), minutes),
   }));
 }

@@ -11,11 +11,13 @@ import {
 } from './season.ts';
 import type { WeekTimer } from './week-timer.ts';
 import { addTo, type ZoneMember } from './zone-member.ts';
-import { COMPUTED, type ZoneWeekRun } from './zone-run.ts';
+import type { ZoneWeekRun } from './zone-run.ts';
 
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
 const CLOSED = STATES.indexOf('closed');
 const OFF = STATES.indexOf('off');
+
+const ROUNDING_MINUTES = 1e-9;
 
 /** Fills the zone's figures of a week; its plantings' are already there. */
 export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], week: number, run: ZoneWeekRun): void {
@@ -51,7 +53,7 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
   }
   row[Z.minutes] = minutes;
   row[Z.minutesPerDay] = longest;
-  row[Z.cycles] = cyclesOf(run.timer, longest, run.origin, run.cutShare);
+  row[Z.cycles] = cyclesOf(run.timer, longest);
   row[Z.runsADay] = longest > 0 ? run.timer.runsADay : 0;
   row[Z.minutesWanted] = run.wanted;
   row[Z.skippedMask] = run.skippedMask;
@@ -76,10 +78,12 @@ export function cutLitres(members: readonly ZoneMember[], { cutMinutes, start }:
   return litres;
 }
 
-/** Of a day's minutes: what the timer would make of them, and of minutes by hand, or that a cut left, as few as keep each within the longest. */
-export function cyclesOf(timer: WeekTimer, minutes: number, origin: number, cutShare: number): number {
+/** Of a day's minutes: those that the timer can be set to for just them; of others as few as keep each within the longest. */
+export function cyclesOf(timer: WeekTimer, minutes: number): number {
   if (minutes === 0) return 0;
-  if (origin === COMPUTED && cutShare === 0) return nearestRun(minutes, timer).cycles;
+  const nearest = nearestRun(minutes, timer);
+  // A logged day of under half a step ran all the same.
+  if (nearest.cycles > 0 && Math.abs(nearest.minutes - minutes) <= ROUNDING_MINUTES) return nearest.cycles;
   const { longestCycleMinutes, startsADay, runsADay } = timer;
   return runsADay * Math.min(fewestCycles(minutes / runsADay, longestCycleMinutes), Math.floor(startsADay / runsADay));
 }

@@ -1,5 +1,5 @@
 import { fastestRateMmPerHour } from '../application/fastest-rate.ts';
-import { ZONE_FIELDS as Z, type ZoneSeason } from '../season/season.ts';
+import type { ZoneSeason } from '../season/season.ts';
 import { timerOf } from '../season/week-timer.ts';
 import { cyclesOf } from '../season/zone-sum.ts';
 import { minutesOnDay } from '../season/zone-week.ts';
@@ -10,11 +10,7 @@ import type { ZoneCycles } from './watering-window.ts';
 /** What a zone runs on a day of the season (0 = its first): its cycles, and the pause that its soil needs between them. */
 export function zoneCycles(zone: ZoneSeason, day: number): ZoneCycles {
   const minutes = minutesOnDay(zone, day);
-  const { figures } = zone;
-  const at = (field: number) => figures.at(field, Math.floor(day / 7));
-  const computed = cyclesOf(timerOf(zone, Math.floor(day / 7)), minutes, at(Z.origin), at(Z.cutShare));
-  // A logged day of under half a step ran all the same.
-  const cycles = Math.max(computed, minutes > 0 ? 1 : 0);
+  const cycles = cyclesOf(timerOf(zone, Math.floor(day / 7)), minutes);
   const minutesPerCycle = cycles > 0 ? minutes / cycles : 0;
   return {
     id: zone.zone.id,
