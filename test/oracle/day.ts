@@ -1,11 +1,11 @@
 /**
- * One day of the root zone: FAO-56 eq. 85 with the stress of eq. 84. Depths in mm: of a store over its own ground, of a planting over all of its
+ * One day of the root zone: FAO-56 eq. 85 with the stress of eq. 84. What the day brings comes before its use; what is too much drains after it. Depths in mm: of a store over its own ground, of a planting over all of its
  * ground. Where lines wet a part of the ground there are two stores of one depth, the wetted one and the rest.
  */
 import type { NearTies } from './near-ties.ts';
 import { potDay } from './pot-day.ts';
 import type { DayBalance, Depletion, Irrigation, RootZoneDay, Stores } from './root-zone-day.ts';
-import { stress } from './root-zone-day.ts';
+import { onceWatered, stress } from './root-zone-day.ts';
 import { twoStoresDay } from './two-stores-day.ts';
 
 /** Missing water over all of the ground. */
@@ -33,22 +33,17 @@ export function rooted({ wettedMm, dryMm }: Depletion, rootedMm: number): Deplet
 }
 
 /** The day as it happens: a dry root zone gives less, and what field capacity cannot hold drains. */
-export function realDay(
-  day: RootZoneDay,
-  stores: Stores,
-  start: Depletion,
-  irrigation: Irrigation,
-  ties: NearTies,
-): DayBalance {
+export function realDay(day: RootZoneDay, stores: Stores, start: Depletion, irrigation: Irrigation): DayBalance {
   if (stores.isPot) return potDay(day, start.wettedMm, irrigation);
-  if (stores.share < 1) return twoStoresDay(day, stores.share, start, irrigation.irrigationMm, ties);
+  if (stores.share < 1) return twoStoresDay(day, stores.share, start, irrigation.irrigationMm);
   return oneStoreDay(day, start.wettedMm, irrigation.irrigationMm);
 }
 
 function oneStoreDay(day: RootZoneDay, startMm: number, irrigationMm: number): DayBalance {
   const { etcMm, tawMm, soakedMm } = day;
-  const usedMm = Math.min(stress(day, startMm) * etcMm, tawMm - startMm + soakedMm + irrigationMm);
-  const balance = startMm + usedMm - soakedMm - irrigationMm;
+  const wateredMm = startMm - soakedMm - irrigationMm;
+  const usedMm = Math.min(stress(day, wateredMm) * etcMm, tawMm - wateredMm);
+  const balance = wateredMm + usedMm;
   const endMm = Math.max(0, balance);
   const drainedMm = Math.max(0, -balance);
   const rainDrainedMm = Math.min(soakedMm, drainedMm);
@@ -62,16 +57,25 @@ function oneStoreDay(day: RootZoneDay, startMm: number, irrigationMm: number): D
   };
 }
 
-/** Whether its plants were short on a day: it started beyond what is readily there in every store they have; in a pot, they got less than they wanted. */
+interface DayGone extends Pick<DayBalance, 'usedMm'> {
+  readonly start: Depletion;
+  /** Over all of the ground. */
+  readonly irrigationMm: number;
+}
+
+/**
+ * Whether its plants were short on a day: with all that it brought there was nothing readily there in any store they have; in a pot, they got less than
+ * they wanted.
+ */
 export function isShortOn(
   day: RootZoneDay,
   { share, isPot }: Stores,
-  start: Depletion,
-  { usedMm }: DayBalance,
+  { start, irrigationMm, usedMm }: DayGone,
   ties: NearTies,
 ): boolean {
   if (isPot) return ties.isClearlyAbove(day.etcMm - usedMm, 0);
   const isBeyond = (mm: number) => ties.isClearlyAbove(mm, day.rawMm);
   const hasOther = share < 1 && !day.isEstablishing;
-  return isBeyond(start.wettedMm) && (!hasOther || isBeyond(start.dryMm));
+  const { wettedMm, dryMm } = onceWatered(day.soakedMm, share, start, irrigationMm);
+  return isBeyond(wettedMm) && (!hasOther || isBeyond(dryMm));
 }

@@ -157,7 +157,7 @@ function keptInYear(
   mornings: ReadonlyMap<number, Morning>,
   { rainMm, etoShare }: YearWeather,
 ): readonly number[] {
-  const { planting, stores, startMm, demand, rain, ties } = input;
+  const { planting, stores, startMm, demand, rain } = input;
   let depletion: Depletion = { wettedMm: startMm, dryMm: startMm };
   return demand.map((facts, day) => {
     if (!facts.inGround) return 0;
@@ -169,7 +169,7 @@ function keptInYear(
     const soakedMm = rainFactorOf(planting) * soaked;
     const { tawMm, isEstablishing } = facts;
     const today = { etcMm: facts.expectedEtcMm * share, tawMm, rawMm: facts.expectedRawMm, soakedMm, isEstablishing };
-    const balance = realDay(today, stores, depletion, { irrigationMm, runs: POT_RUNS }, ties);
+    const balance = realDay(today, stores, depletion, { irrigationMm, runs: POT_RUNS });
     depletion = balance.end;
     return soakedMm - balance.rainDrainedMm;
   });
@@ -199,12 +199,12 @@ function irrigationOn(input: KeptRainInput, morning: Morning, { wettedMm, dryMm 
 }
 
 /** What the wetted store has to bear from a morning on, where there are two. */
-function ofWetted({ stores, ties }: KeptRainInput, morning: Morning, dryMm: number): Expectation {
+function ofWetted({ stores }: KeptRainInput, morning: Morning, dryMm: number): Expectation {
   const { expected } = morning;
   if (stores.share === 1) return expected;
   const until = Math.max(morning.next, morning.nextAfterLast);
   const days = daysFrom(morning.morning, until).map(expected);
-  const wetted = expectedOfWetted(days, stores.share, dryMm, ties).map((etcMm, place): ExpectedDay => {
+  const wetted = expectedOfWetted(days, stores.share, dryMm).map((etcMm, place): ExpectedDay => {
     const { rawMm, rainMm, rootedMm } = days[place] as ExpectedStoreDay;
     return { etcMm, rawMm, rainMm, rootedMm };
   });

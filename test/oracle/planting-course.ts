@@ -313,7 +313,7 @@ export class PlantingCourse {
     const ahead = daysFrom(day, days.length - 1).map((each) => {
       return { ...expected(each), isEstablishing: days[each]?.isEstablishing === true };
     });
-    const mm = expectedOfWetted(ahead, stores.share, this.ground.dryMm, this.ties);
+    const mm = expectedOfWetted(ahead, stores.share, this.ground.dryMm);
     const before = daysFrom(0, day - 1).map((each) => this.expectedOfWetted[each] ?? Number.NaN);
     this.expectedOfWetted = [...before, ...mm];
   }
@@ -326,10 +326,10 @@ export class PlantingCourse {
     const { startMm, stores, ground: start } = this;
     const minutes = isOpen ? zone.minutes : 0;
     const irrigationMm = minutes * facts.netMmPerMinute;
-    const balance = realDay(facts, stores, start, { irrigationMm, runs: zone.runs }, this.ties);
+    const balance = realDay(facts, stores, start, { irrigationMm, runs: zone.runs });
     const isLast = day === this.lastWatering(day);
     const missedMm = isLast && this.facts.planting.watering === 'keep' ? this.missedOn(day, irrigationMm) : 0;
-    const isShort = !facts.isResting && isShortOn(facts, stores, start, balance, this.ties);
+    const isShort = !facts.isResting && isShortOn(facts, stores, { ...balance, start, irrigationMm }, this.ties);
     const unaskedMm = Math.max(0, minutes - this.askedToday) * facts.netMmPerMinute;
     const record = { day, facts, startMm, start, isOpen, minutes, irrigationMm, unaskedMm, isLast, missedMm, isShort };
     this.records.push({ ...balance, ...record });

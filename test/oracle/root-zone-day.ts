@@ -42,7 +42,20 @@ export interface DayBalance {
   readonly askedOfWettedMm: number;
 }
 
-/** FAO-56 eq. 84, from the depletion at the start of the day. */
+/**
+ * Missing water once what the day brings has come, before its use: Example 38 (p. 172) has rain and irrigation early in the day. Rain falls on all of the
+ * ground, irrigation on the wetted part. Under 0 where more comes than was missing.
+ */
+export function onceWatered(
+  soakedMm: number,
+  share: number,
+  { wettedMm, dryMm }: Depletion,
+  irrigationMm: number,
+): Depletion {
+  return { wettedMm: wettedMm - soakedMm - irrigationMm / share, dryMm: dryMm - soakedMm };
+}
+
+/** FAO-56 eq. 84, from the depletion with which the day's use begins. */
 export function stress({ tawMm, rawMm }: Pick<RootZoneDay, 'tawMm' | 'rawMm'>, depletionMm: number): number {
   return depletionMm > rawMm ? (tawMm - depletionMm) / (tawMm - rawMm) : 1;
 }

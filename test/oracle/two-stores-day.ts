@@ -1,30 +1,23 @@
 /**
- * A day of ground that lines wet in part: rain falls on all of it, irrigation on the wetted store. Each store gives its share of the day's use
- * from what is readily there, then what the other lacks of it, the wetted one first; what is lacking still comes from both under their stress
- * (FAO-56 eq. 84). No water moves from one to the other. Depths in mm, of a store over its own ground.
+ * A day of ground that lines wet in part: rain falls on all of it, irrigation on the wetted store, both before the day's use. Then each store gives its
+ * share of the use from what is readily there, then what the other lacks of it, the wetted one first; what is lacking still comes from both
+ * under their stress (FAO-56 eq. 84), as it was before they gave any. No water moves from one to the other. Depths in mm, of a store over its own ground.
  */
-import type { NearTies } from './near-ties.ts';
-import { type DayBalance, type Depletion, type RootZoneDay, stress } from './root-zone-day.ts';
+import { type DayBalance, type Depletion, onceWatered, type RootZoneDay, stress } from './root-zone-day.ts';
 
 interface Store {
   readonly share: number;
-  readonly startMm: number;
-  readonly broughtMm: number;
+  /** Missing once what the day brings has come; under 0 where that is too much. */
+  readonly wateredMm: number;
 }
 
-export function twoStoresDay(
-  day: RootZoneDay,
-  share: number,
-  start: Depletion,
-  irrigationMm: number,
-  ties: NearTies,
-): DayBalance {
+export function twoStoresDay(day: RootZoneDay, share: number, start: Depletion, irrigationMm: number): DayBalance {
   const { soakedMm } = day;
-  const wetted: Store = { share, startMm: start.wettedMm, broughtMm: soakedMm + irrigationMm / share };
-  const dry: Store = { share: 1 - share, startMm: start.dryMm, broughtMm: soakedMm };
-  const isBeyond = ({ startMm }: Store) => ties.isClearlyAbove(startMm, day.rawMm);
-  const uses = day.isEstablishing ? usesOfWettedAlone(day, wetted) : usesOfBoth(day, [wetted, dry], isBeyond);
-  const ends = [wetted, dry].map((store, place) => store.startMm + (uses[place] ?? 0) - store.broughtMm);
+  const watered = onceWatered(soakedMm, share, start, irrigationMm);
+  const wetted: Store = { share, wateredMm: watered.wettedMm };
+  const dry: Store = { share: 1 - share, wateredMm: watered.dryMm };
+  const uses = day.isEstablishing ? usesOfWettedAlone(day, wetted) : usesOfBoth(day, [wetted, dry]);
+  const ends = [wetted, dry].map(({ wateredMm }, place) => wateredMm + (uses[place] ?? 0));
   const drained = [wetted, dry].map((store, place) => {
     const drainedMm = Math.max(0, -(ends[place] ?? 0));
     const rainMm = Math.min(soakedMm, drainedMm);
@@ -44,18 +37,12 @@ export function twoStoresDay(
 }
 
 /** All of the day's use, from a store that knows nothing of the other. */
-function usesOfWettedAlone(day: RootZoneDay, { share, startMm, broughtMm }: Store): readonly number[] {
-  return [Math.min((stress(day, startMm) * day.etcMm) / share, day.tawMm - startMm + broughtMm), 0];
+function usesOfWettedAlone(day: RootZoneDay, { share, wateredMm }: Store): readonly number[] {
+  return [Math.min((stress(day, wateredMm) * day.etcMm) / share, day.tawMm - wateredMm), 0];
 }
 
-function usesOfBoth(
-  day: RootZoneDay,
-  stores: readonly Store[],
-  isBeyond: (store: Store) => boolean,
-): readonly number[] {
-  const readily = stores.map((store) => {
-    return isBeyond(store) ? 0 : Math.max(0, day.rawMm - store.startMm + store.broughtMm);
-  });
+function usesOfBoth(day: RootZoneDay, stores: readonly Store[]): readonly number[] {
+  const readily = stores.map(({ wateredMm }) => Math.max(0, day.rawMm - wateredMm));
   const own = readily.map((mm) => Math.min(day.etcMm, mm));
   let lackMm = stores.reduce((lack, { share }, place) => lack - share * (own[place] ?? 0), day.etcMm);
   const helped = stores.map(({ share }, place) => {
@@ -64,13 +51,13 @@ function usesOfBoth(
     lackMm -= help;
     return mm + help / share;
   });
-  return stores.map(({ startMm, broughtMm }, place) => {
-    const wanted = (helped[place] ?? 0) + lackMm * stress(day, startMm);
-    return Math.min(wanted, day.tawMm - startMm + broughtMm);
+  return stores.map(({ wateredMm }, place) => {
+    const wanted = (helped[place] ?? 0) + lackMm * stress(day, wateredMm);
+    return Math.min(wanted, day.tawMm - wateredMm);
   });
 }
 
-/** A dry store as it is expected to be, from a morning on: it gives its share while that is readily there. */
+/** A dry store as it is expected to be, from a morning on: it gives its share while that is readily there, the day's rain with it. */
 export interface ExpectedStoreDay {
   readonly etcMm: number;
   readonly rawMm: number;
@@ -80,19 +67,14 @@ export interface ExpectedStoreDay {
 }
 
 /** What the wetted store is expected to bear on each of some days in a row, over its own ground, from what the dry one lacks on the first morning. */
-export function expectedOfWetted(
-  days: readonly ExpectedStoreDay[],
-  share: number,
-  dryMm: number,
-  ties: NearTies,
-): readonly number[] {
+export function expectedOfWetted(days: readonly ExpectedStoreDay[], share: number, dryMm: number): readonly number[] {
   let depletionMm = dryMm;
   return days.map(({ etcMm, rawMm, rainMm, rootedMm, isEstablishing }, place) => {
     // The first morning has seen its roots grow.
     if (place > 0) depletionMm += rootedMm;
-    const readilyMm = ties.isClearlyAbove(depletionMm, rawMm) ? 0 : Math.max(0, rawMm - depletionMm + rainMm);
-    const givenMm = isEstablishing ? 0 : Math.min(etcMm, readilyMm);
-    depletionMm = Math.max(0, depletionMm + givenMm - rainMm);
+    const wateredMm = depletionMm - rainMm;
+    const givenMm = isEstablishing ? 0 : Math.min(etcMm, Math.max(0, rawMm - wateredMm));
+    depletionMm = Math.max(0, wateredMm + givenMm);
     return etcMm + ((1 - share) / share) * (etcMm - givenMm);
   });
 }

@@ -88,8 +88,7 @@ export class ZoneCourse {
     if (day % 7 === 0 || isNews) this.lookAtDryStores(day);
     if (isMorning) this.decideOn(day, given);
     const minutes = given?.minutes[day % 7];
-    const run =
-      minutes === undefined ? this.computedRun(day, isMorning) : this.givenRun(minutes, given?.origin === 'computed');
+    const run = minutes === undefined ? this.computedRun(day, isMorning) : this.inCycles(minutes);
     const runs = run.minutes > 0 ? this.runsADay : 1;
     for (const course of this.courses) {
       const { hasShutOff, id } = course.facts.planting;
@@ -130,14 +129,16 @@ export class ZoneCourse {
     return { ...this.input.zone, runsADay: this.runsADay };
   }
 
-  /** Run as it is, in as many cycles as the soil needs and the timer can start. */
-  private givenRun(minutes: number, isComputedWeek: boolean) {
-    if (!isComputedWeek) return this.inCycles(minutes);
-    return { minutes, cycles: nearestRun(minutes, this.timer, this.input.ties).cycles };
-  }
-
+  /**
+   * Run as it is: where the timer can be set to just these minutes, in the cycles of that setting; else in as many as the soil needs and the timer
+   * can start.
+   */
   private inCycles(minutes: number) {
     const { longestCycleMinutes, startsADay } = this.input.zone;
+    const nearest = nearestRun(minutes, this.timer, this.input.ties);
+    if (!this.input.ties.isClearlyAbove(Math.abs(nearest.minutes - minutes), 0)) {
+      return { minutes, cycles: nearest.cycles };
+    }
     const cycles = Math.ceil(minutes / longestCycleMinutes - 1e-9);
     const rounds = Math.min(Math.floor(startsADay / this.runsADay), Math.max(1, Math.ceil(cycles / this.runsADay)));
     return { minutes, cycles: minutes === 0 ? 0 : rounds * this.runsADay };
