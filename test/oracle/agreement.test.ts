@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Garden, RestSpan } from '../../src/engine/garden.ts';
+import type { Garden, GardenZone, RestSpan } from '../../src/engine/garden.ts';
 import { RAIN_METHODS } from '../../src/engine/rain/effective-rain.ts';
 import { MINUTES_ORIGINS, STATES } from '../../src/engine/season/season.ts';
 import { gardenOf } from '../../src/plan/garden-of.ts';
@@ -10,12 +10,19 @@ import { arbitraryLimitedGarden } from '../support/limited-garden.ts';
 import { unlikeUsual } from '../support/unlike-usual.ts';
 import { type Comparison, compare, type Difference } from './compare.ts';
 import { limitsReachedBy, reachedBy } from './reached.ts';
+import { wateringDayCount } from './watering-days.ts';
 
-/** Fast-check leans towards the ends of a range; half of the gardens come without that leaning. Plantings of every tenth rest often. */
+/**
+ * Fast-check leans towards the ends of a range; half of the gardens come without that leaning. Plantings of every tenth rest often; of another tenth a
+ * person gives minutes to which the timer can be set.
+ */
 const gardens: readonly Garden[] = [
   ...fc.sample(arbitraryGarden(), { seed: 1998, numRuns: 250 }),
   ...fc.sample(fc.noBias(arbitraryGarden()), { seed: 56, numRuns: 250 }),
-].map((garden, index) => (index % 10 === 3 ? restingOften(garden) : garden));
+].map((garden, index) => {
+  if (index % 10 === 3) return restingOften(garden);
+  return index % 10 === 6 ? givenInSteps(garden) : garden;
+});
 
 /** What a person can write down: the same engine by way of the document. */
 const documents: readonly Garden[] = fc
@@ -75,6 +82,24 @@ function restingOften(garden: Garden): Garden {
   });
   const zones = garden.zones.map((zone) => {
     return { ...zone, plantings: zone.plantings.map((planting) => ({ ...planting, hasShutOff: true, rest })) };
+  });
+  return { ...garden, zones };
+}
+
+/**
+ * On each watering day of every third week three steps of the timer, of which a cycle may have two; in every third a day that was run in five steps, the
+ * rest of the week closed.
+ */
+function givenInSteps(garden: Garden): Garden {
+  const zones = garden.zones.map((zone): GardenZone => {
+    const { timerStepMinutes: step, wateringDays } = zone;
+    const choices = new Map(zone.choices);
+    for (let week = 0; week < garden.span.weeks; week++) {
+      if (week % 3 === 1) choices.set(week, { minutes: 3 * step * wateringDayCount(wateringDays) });
+      const runs = new Map([[week % 7, { minutes: 5 * step, open: undefined }]]);
+      if (week % 3 === 2) choices.set(week, { closed: true, runs, runsAreSome: true });
+    }
+    return { ...zone, longestCycleMinutes: 2.5 * step, startsADay: 5, choices };
   });
   return { ...garden, zones };
 }

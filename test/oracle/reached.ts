@@ -4,7 +4,9 @@ import { daysIn, yearMonthOf } from './calendar.ts';
 import type { Comparison } from './compare.ts';
 import { restOn, wettedShareIn } from './crop.ts';
 import { allowedLitres } from './cuts.ts';
+import { TOLERANCE } from './near-ties.ts';
 import { flowsOn, type LineFlow } from './planting-flow.ts';
+import { OF_DAYS, plantingDays } from './reached-days.ts';
 import { allowedMask, daysFrom, isInMask } from './watering-days.ts';
 import type { PlantingFigures } from './week.ts';
 import type { ZoneFigures } from './zone-week.ts';
@@ -19,19 +21,14 @@ export function reachedBy(gardens: readonly Garden[], comparisons: readonly Comp
     ...count(plantings, OF_PLANTING_WEEKS),
     ...count(plantings, OF_ZONES_WITH_IT),
     ...count(choices, OF_CHOICES),
+    ...count(plantingDays(gardens, comparisons), OF_DAYS),
+    ...count(zoneWeeks(gardens, comparisons), OF_TIMED_WEEKS),
   ]);
 }
 
 /** What limits the water: restrictions and cuts, and lines at the pressure that is there. */
 export function limitsReachedBy(gardens: readonly Garden[], comparisons: readonly Comparison[]): Reached {
-  const weeks = gardens.flatMap((garden, at) =>
-    garden.zones.flatMap((zone, z) => {
-      const result = comparisons[at]?.oracle[z];
-      return (result?.weeks ?? []).map((figures, week) => {
-        return { garden, zone, week, figures, kept: result?.kept[week] ?? 1 };
-      });
-    }),
-  );
+  const weeks = zoneWeeks(gardens, comparisons);
   const laid = gardens.flatMap((garden) =>
     garden.zones.flatMap(({ plantings }) => plantings.flatMap((planting) => laidDays(garden, planting))),
   );
@@ -41,6 +38,17 @@ export function limitsReachedBy(gardens: readonly Garden[], comparisons: readonl
     ...count(laid, OF_LAID_DAYS),
     ...count(plantings, OF_CUT_PLANTINGS),
   ]);
+}
+
+function zoneWeeks(gardens: readonly Garden[], comparisons: readonly Comparison[]): readonly ZoneWeek[] {
+  return gardens.flatMap((garden, at) =>
+    garden.zones.flatMap((zone, z) => {
+      const result = comparisons[at]?.oracle[z];
+      return (result?.weeks ?? []).map((figures, week) => {
+        return { garden, zone, week, figures, kept: result?.kept[week] ?? 1 };
+      });
+    }),
+  );
 }
 
 function plantingWeeks(gardens: readonly Garden[], comparisons: readonly Comparison[]): readonly PlantingWeek[] {
@@ -207,7 +215,7 @@ const OF_CHOICES: Readonly<Record<string, (choice: WeekChoice) => boolean>> = {
   'a closed week': ({ closed, minutesRun, runs }) => closed === true && minutesRun === undefined && runs === undefined,
 };
 
-interface LimitedWeek {
+interface ZoneWeek {
   readonly garden: Garden;
   readonly zone: GardenZone;
   readonly week: number;
@@ -215,10 +223,26 @@ interface LimitedWeek {
   readonly kept: number;
 }
 
-const daysBefore = ({ zone, week }: LimitedWeek) => allowedMask(zone, Math.max(0, week - 1));
-const isCutWeek = ({ garden, week }: LimitedWeek) => allowedLitres(garden, week, 0) !== undefined;
+const isGiven = ({ figures: { origin } }: ZoneWeek) => origin !== 'computed';
+/** Cycles that the soil needs, of a day of so many minutes. */
+const neededCycles = ({ zone: { longestCycleMinutes }, figures: { minutesPerDay, runsADay } }: ZoneWeek) =>
+  runsADay * Math.max(1, Math.ceil(minutesPerDay / runsADay / longestCycleMinutes - TOLERANCE));
+const isInSteps = ({ zone: { timerStepMinutes }, figures: { minutesPerDay, cycles } }: ZoneWeek) => {
+  const steps = minutesPerDay / cycles / timerStepMinutes;
+  return cycles > 0 && Math.abs(steps - Math.round(steps)) < TOLERANCE;
+};
 
-const OF_LIMITED_WEEKS: Readonly<Record<string, (of: LimitedWeek) => boolean>> = {
+const OF_TIMED_WEEKS: Readonly<Record<string, (of: ZoneWeek) => boolean>> = {
+  'minutes given that the timer takes in more cycles than the soil needs': (of) =>
+    isGiven(of) && isInSteps(of) && of.figures.cycles > neededCycles(of),
+  'minutes given that the timer cannot be set to': (of) => isGiven(of) && of.figures.cycles > 0 && !isInSteps(of),
+  'a closed week in which something ran': ({ figures }) => figures.origin === 'closed' && figures.cycles > 0,
+};
+
+const daysBefore = ({ zone, week }: ZoneWeek) => allowedMask(zone, Math.max(0, week - 1));
+const isCutWeek = ({ garden, week }: ZoneWeek) => allowedLitres(garden, week, 0) !== undefined;
+
+const OF_LIMITED_WEEKS: Readonly<Record<string, (of: ZoneWeek) => boolean>> = {
   'a week without a watering day': ({ zone, week }) => allowedMask(zone, week) === 0,
   'other watering days than in the week before': (of) => allowedMask(of.zone, of.week) !== daysBefore(of),
   'minutes given in a week without a watering day': ({ zone, week, figures }) =>

@@ -6,7 +6,7 @@
 import type { Garden } from '../../src/engine/garden.ts';
 import { allowedLitres, keptShares, noShares, type PlannedZone } from './cuts.ts';
 import { NearTies } from './near-ties.ts';
-import { PlantingCourse } from './planting-course.ts';
+import { type DayRecord, PlantingCourse } from './planting-course.ts';
 import { plantingFacts, type Surroundings } from './planting-facts.ts';
 import { weatherOf } from './weather.ts';
 import { type PlantingFigures, plantingWeekFigures } from './week.ts';
@@ -27,6 +27,8 @@ export interface ZoneResult {
 export interface PlantingResult {
   readonly id: string;
   readonly weeks: readonly PlantingFigures[];
+  /** Days in the ground, as they went. */
+  readonly days: readonly DayRecord[];
 }
 
 export function simulate(garden: Garden): readonly ZoneResult[] {
@@ -60,6 +62,7 @@ class ZoneOnItsWay {
   private readonly courses: readonly PlantingCourse[];
   private readonly course: ZoneCourse;
   private readonly kept: number[] = [];
+  private readonly days: readonly DayRecord[][];
   private readonly weeks: { readonly zone: ZoneFigures; readonly plantings: readonly PlantingFigures[] }[] = [];
 
   constructor(around: Surroundings) {
@@ -69,6 +72,7 @@ class ZoneOnItsWay {
       return new PlantingCourse(garden, zone, plantingFacts(around, planting), ties);
     });
     this.course = new ZoneCourse(around, this.courses);
+    this.days = this.courses.map(() => []);
   }
 
   /** What it would run in the week if all came as it is expected on the week's first day; it stays where it is. */
@@ -92,6 +96,9 @@ class ZoneOnItsWay {
     const stays = this.courses.map(({ facts, records }) => {
       return { areaM2: facts.planting.areaM2, records };
     });
+    this.courses.forEach(({ records }, place) => {
+      this.days[place]?.push(...records);
+    });
     this.weeks.push({ plantings, zone: zoneWeekFigures(zone, run, plantings, stays) });
   }
 
@@ -101,7 +108,8 @@ class ZoneOnItsWay {
       id: zone.id,
       weeks: this.weeks.map((week) => week.zone),
       plantings: zone.plantings.map(({ id }, place) => {
-        return { id, weeks: this.weeks.map(({ plantings }) => plantings[place] as PlantingFigures) };
+        const weeks = this.weeks.map(({ plantings }) => plantings[place] as PlantingFigures);
+        return { id, weeks, days: this.days[place] ?? [] };
       }),
       kept: this.kept,
       nearTies: ties.count,
