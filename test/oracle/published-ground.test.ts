@@ -1,4 +1,5 @@
 /** The oracle's pots and its ground that is wetted in part, held to published tables and to sums by hand. Seen in FAO-56 unless it says otherwise. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isShortOn, overAll, realDay } from './day.ts';
 import { NearTies } from './near-ties.ts';
@@ -183,6 +184,41 @@ describe('ground that is wetted in part', () => {
     const balance = realDay(day, SHARE, { wettedMm: 10, dryMm: 10 }, { irrigationMm: 0, runs: 1 });
     expect(balance.end.wettedMm).toBeCloseTo(10 + 8 - 1, 9);
     expect(balance.end.dryMm).toBeCloseTo(9, 9);
+  });
+
+  /*
+   * On paper. With one store the end is D1 + min(ETc, TAW - D1) up to RAW, beyond it D1 + min(Ks ETc, TAW - D1), where Ks falls by 1 / (TAW - RAW) a mm: it
+   * rises, or is TAW where ETc is above TAW - RAW. With two, what either lacks of its share rises as it dries, by no more than that, and is drawn from both.
+   */
+  it('no store ends a day with less missing for having begun it with more in either', () => {
+    const part = fc.double({ min: 0, max: 1, noNaN: true });
+    const parts = fc.tuple(part, part);
+    fc.assert(
+      fc.property(
+        parts,
+        parts,
+        parts,
+        parts,
+        fc.double({ min: 0.05, max: 1, noNaN: true }),
+        fc.boolean(),
+        ([one, other], [oneDry, otherDry], [etc, soaked], [irrigation, raw], share, isEstablishing) => {
+          const day = dayOf({
+            etcMm: 120 * etc ** 3,
+            soakedMm: 60 * soaked ** 2,
+            rawMm: 10 + 80 * raw,
+            isEstablishing,
+          });
+          const end = (wettedMm: number, dryMm: number) =>
+            realDay(day, { share, isPot: false }, { wettedMm, dryMm }, { irrigationMm: 60 * irrigation ** 2, runs: 1 })
+              .end;
+          const wet = end(100 * Math.min(one, other), 100 * Math.min(oneDry, otherDry));
+          const dry = end(100 * Math.max(one, other), 100 * Math.max(oneDry, otherDry));
+          expect(dry.wettedMm).toBeGreaterThan(wet.wettedMm - 1e-9);
+          if (share < 1) expect(dry.dryMm).toBeGreaterThan(wet.dryMm - 1e-9);
+        },
+      ),
+      { numRuns: 2000, seed: 38 },
+    );
   });
 
   it('is expected to bear more as the rest dries', () => {
