@@ -2,14 +2,18 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { plantingWeek } from '../../src/engine/season/planting-week.ts';
 import type { PlantingSeason, ZoneSeason } from '../../src/engine/season/season.ts';
+import { zoneRuns } from '../../src/engine/season/zone-runs.ts';
 import { zoneWeek } from '../../src/engine/season/zone-week.ts';
+import { zoneCycles } from '../../src/engine/supply/zone-cycles.ts';
 import { fromSi } from '../../src/engine/units.ts';
 import { type Notice, type NoticeFigures, plantingsOf } from '../../src/explain/notices/notice.ts';
 import { noticesOf } from '../../src/explain/notices/notices-of.ts';
 import type { Shortage } from '../../src/explain/notices/shortage.ts';
 import { isWorthTelling } from '../../src/explain/notices/worth-telling.ts';
+import { nearestSettable, settableRun } from '../../src/explain/settable-minutes.ts';
 import { computeSeason } from '../../src/plan/compute-season.ts';
 import { readPlan } from '../../src/plan/reading/read-plan.ts';
+import type { Plan } from '../../src/plan/schema/plan-schema.ts';
 import { weekSign } from '../../src/sheet/cells/week-sign.ts';
 import { projectRoot } from '../tools/source-files.ts';
 
@@ -164,6 +168,27 @@ describe('the demo garden', () => {
     expect(cell.minutes).toBe(20);
     expect(cell.cycles).toBe(2);
     expect(gallons(cell.litres)).toBeCloseTo(19.2, 9);
+  });
+
+  const runs = { 'shrub-bank': { '2027-07-12': 20 } };
+  const CLOSED: Partial<Plan> = { choices: { 'shrub-bank': { '2027-07-12': { closed: true } } }, log: { runs } };
+
+  // Its timer runs in steps of 10 min: 20 are two cycles of one step, whoever gave them; 25 it cannot be set to.
+  it.each<[string, Partial<Plan>]>([
+    ['set by hand', { choices: { 'shrub-bank': { '2027-07-12': { minutes: 20 } } } }],
+    ['run', { log: { runs } }],
+    ['run, and the week is closed', CLOSED],
+  ])('runs them in 2 cycles of 10 also where they are %s', (_, change) => {
+    const zone = computeSeason({ ...plan, ...change }).zones.find((each) => each.zone.id === 'shrub-bank');
+    if (zone === undefined) throw new Error('there is no shrub bank');
+    expect(zoneWeek(zone, 14)).toMatchObject({ minutes: 20, cycles: 2 });
+    expect(zoneWeek(zone, 14).origin).not.toBe('computed');
+    const [run, ...others] = zoneRuns(zone, 14);
+    expect([run?.minutes, run?.cycles, others]).toEqual([20, 2, []]);
+    const day = 7 * 14 + 31 - Math.clz32(run?.mask ?? 0);
+    expect(zoneCycles(zone, day)).toMatchObject({ cycles: 2, minutesPerCycle: 10 });
+    expect(settableRun(zone, 14, 20)).toEqual({ minutes: 20, days: 1, cycles: 2 });
+    expect(nearestSettable(zone, 14)).toBeUndefined();
   });
 
   // Perennial bed, week of 24 May (week 7): 0.05 in in the gauge, watered on Thursday and Sunday.

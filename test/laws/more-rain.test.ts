@@ -2,17 +2,23 @@
  * More rain never asks for more irrigation. What is true of it since each morning is decided by itself, of a kept planting, alone in its zone,
  * before rounding and skipping:
  *
- * On no morning does it ask for more, until it has first been short of water in the drier weather. Its minutes rise with its
- * depletion, and by no more than the depletion does; so with more rain it is never drier on any later morning, though it was watered less.
+ * **All of its ground is wetted.** On no morning does it ask for more, whatever was short or drained before. Its minutes rise with its depletion, and by
+ * no more than the depletion does; what a day brings comes before its use (FAO-56 Example 38, p. 172), and the wetter a day begins the wetter it
+ * ends (eq. 84 to 88). So with more rain it is never drier on any later morning, though it was watered less.
  *
- * The bound lies in the plant (FAO-56 eq. 84, from the depletion at the start of the day): one that is short uses less than its full demand, so
- * that it may end the day wetter than one that was not; `more-rain-by-soil.test.ts` works such days, and says what holds after them.
+ * That holds for as long as a morning's number is one for the soil that it waters. Two rules of this kit give it another; with them more was asked for in
+ * about one of 3,000 plans, by little, and in none of those tried here:
+ * - A number that stands for all mornings of a week without readings, as timers are set, takes it that no day will be short. Where one is all the same,
+ *   because the week's first run is too little to end it, the planting uses less than was expected, and the week leaves it wetter than one that
+ *   was not short.
+ * - Water that is to wash salt away, beyond what is missing, is kept where the soil turns out drier than expected.
  *
- * Nor is there an order any more once water has drained: both are full then, and the number that one morning gave to the next waters less where
- * it rained more: one number a week is a rule of this kit, as timers are set. Nor where lines wet a part of the ground: there are two depletions
- * and one number, and a store that begins a day beyond what is readily there gives none of that day's rain (eq. 84, from the start of the day), one
- * that begins it just within gives all of it, so that a little more rain can turn from which of the two the day's use comes. There more is asked
- * for on few mornings.
+ * **Lines wet a part of its ground.** There are two depletions and one number, of the wetted part, that hangs on what the rest is to give. Where the drier one
+ * expects that the rest runs out, and rain then keeps it in reach, the drier one's wetted part may end wetter: on fewer than two of a thousand
+ * mornings more rain asks for more, also where nothing was short and nothing drained.
+ *
+ * **Pots.** A day's equal runs may drain in the morning what it lacks in the evening. Until a pot has first drained, or was short in the drier weather,
+ * it asks for no more; later on fewer than one of a hundred mornings it did.
  *
  * A refill, alone in its zone: it is not due sooner. After it has been filled there is no order any more: whoever was filled earlier is due
  * earlier next time.
@@ -27,31 +33,42 @@ import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
+import { rootZoneDay } from '../../src/engine/soil/root-zone-day.ts';
 import { law } from './law.ts';
 import { alone, drains, expectAtMost, isAbove, isShort, isWhole, twoWeathers } from './two-weathers.ts';
 import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
 
-/** Mornings: that more rain asked for fewer minutes, on which there is an order, of all, and on which it asked for more. */
-const mornings = { saved: 0, ordered: 0, all: 0, askedForMore: 0 };
+/** Mornings that ask in the drier weather; those on which more rain asked for fewer minutes, and for more; after a shortage or a drain. */
+const mornings = () => ({ all: 0, saved: 0, askedForMore: 0, late: 0 });
 
-/** One zone in both weathers, until its planting is first short in the drier one. */
+const seen = { whole: mornings(), part: mornings(), pot: mornings() };
+
+function kindOf({ plantings }: ZoneSeason): keyof typeof seen {
+  if (plantings.some(({ planting }) => planting.container !== undefined)) return 'pot';
+  return plantings.every(({ planting }) => isWhole(planting)) ? 'whole' : 'part';
+}
+
+/** One zone in both weathers. Of pots there is an order until a first shortage in the drier one, or a drain. */
 function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
-  let isOrdered = wetter.plantings.every(({ planting }) => isWhole(planting));
-  for (let week = 0; week < wetter.weeks && !isShort(drier, week); week++) {
-    isOrdered &&= !drains(wetter, week) && !drains(drier, week);
+  const kind = kindOf(wetter);
+  let isLate = false;
+  for (let week = 0; week < wetter.weeks; week++) {
+    isLate ||= isShort(drier, week) || drains(wetter, week) || drains(drier, week);
+    const isOrdered = kind === 'whole' || (kind === 'pot' && !isLate);
     for (const day of MINUTES_BY_DAY) {
       const [minutes, other] = [zoneFigure(wetter, day, week), zoneFigure(drier, day, week)];
-      noteMorning(minutes, other, isOrdered);
+      note(kind, minutes, other, isLate);
       if (isOrdered) expectAtMost(minutes, other, `${wetter.zone.id} week ${week} ${day}`);
     }
   }
 }
 
-function noteMorning(minutes: number, drierMinutes: number, isOrdered: boolean): void {
-  mornings.saved += Number(minutes < drierMinutes);
-  mornings.all += Number(drierMinutes > 0);
-  mornings.ordered += Number(isOrdered && drierMinutes > 0);
-  mornings.askedForMore += Number(isAbove(minutes, drierMinutes));
+function note(kind: keyof typeof seen, minutes: number, drierMinutes: number, isLate: boolean): void {
+  const of = seen[kind];
+  of.all += Number(drierMinutes > 0);
+  of.late += Number(drierMinutes > 0 && isLate);
+  of.saved += Number(minutes < drierMinutes);
+  of.askedForMore += Number(isAbove(minutes, drierMinutes));
 }
 
 describe('more rain never asks for more irrigation', () => {
@@ -64,11 +81,32 @@ describe('more rain never asks for more irrigation', () => {
     },
   });
 
-  it('and on many mornings for less; on fewer than one in a thousand for more, where there is no order', () => {
-    expect(mornings.saved).toBeGreaterThan(500);
-    expect(mornings.ordered).toBeGreaterThan(200);
-    expect(mornings.all).toBeGreaterThan(5000);
-    expect(mornings.askedForMore / mornings.all).toBeLessThan(0.001);
+  it('also after a shortage or a drain, where all of its ground is wetted; and on many mornings for less', () => {
+    expect(seen.whole.askedForMore).toBe(0);
+    expect(seen.whole.late).toBeGreaterThan(2_000);
+    expect(seen.whole.saved).toBeGreaterThan(200);
+  });
+
+  it('on fewer than two in a thousand for more where lines wet a part of it, and than one in a hundred of pots', () => {
+    expect(seen.part.all).toBeGreaterThan(2_000);
+    expect(seen.part.askedForMore / seen.part.all).toBeLessThan(0.002);
+    expect(seen.pot.all).toBeGreaterThan(1_500);
+    expect(seen.pot.askedForMore / seen.pot.all).toBeLessThan(0.01);
+  });
+
+  // TAW 100, RAW 50, ETc 10, to be left 20 mm down: from 50 mm down it asks for 40, from 60 mm down for 50, and uses 10 of either.
+  it('by hand, of a day that begins short and is watered: both end it 20 mm down', () => {
+    const watered = { rawMm: 50, tawMm: 100, etcMm: 10, rainMm: 0 };
+    expect(rootZoneDay({ ...watered, depletionMm: 50, irrigationMm: 40 }).depletionMm).toBeCloseTo(20, 9);
+    expect(rootZoneDay({ ...watered, depletionMm: 60, irrigationMm: 50 }).depletionMm).toBeCloseTo(20, 9);
+  });
+
+  // TAW 4, RAW 1.6, ETc 3, 2 mm of rain: from 1.6 mm down -0.4 and all 3 are used; from 3.8 down 1.8, and (4 - 1.8) / 2.4 of 3, all 2.2 that are there.
+  it('by hand, of a day that asks for more than the soil holds: it ends no wetter for having begun drier', () => {
+    const thirsty = { rawMm: 1.6, tawMm: 4, etcMm: 3, rainMm: 2, irrigationMm: 0 };
+    expect(rootZoneDay({ ...thirsty, depletionMm: 1.6 }).depletionMm).toBeCloseTo(2.6, 9);
+    expect(rootZoneDay({ ...thirsty, depletionMm: 2 }).depletionMm).toBeCloseTo(3, 9);
+    expect(rootZoneDay({ ...thirsty, depletionMm: 3.8 }).depletionMm).toBeCloseTo(4, 9);
   });
 
   law('of a refill alone in its zone: it is not due sooner', {

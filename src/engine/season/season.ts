@@ -116,7 +116,7 @@ export const SUPPLY_FIELD_COUNT = Object.keys(SUPPLY_FIELDS).length;
 
 /**
  * From the root-zone balance, worst first:
- * dry: beyond the allowed depletion at the week's end; short: on some day beyond it, or not watered back to its target, or due for a
+ * dry: beyond the allowed depletion at the week's end; short: on some day beyond it after what came, or not watered back to its target, or due for a
  * refill and not filled; over: more irrigation that was not asked for drained than steps of the timer explain; met: none of these;
  * closed: shut for the week by hand; off: nothing in the ground.
  */

@@ -80,12 +80,18 @@ export function cutLitres(members: readonly ZoneMember[], { cutMinutes, start }:
 
 /** Of a day's minutes: those that the timer can be set to for just them; of others as few as keep each within the longest. */
 export function cyclesOf(timer: WeekTimer, minutes: number): number {
-  if (minutes === 0) return 0;
-  const nearest = nearestRun(minutes, timer);
-  // A logged day of under half a step ran all the same.
-  if (nearest.cycles > 0 && Math.abs(nearest.minutes - minutes) <= ROUNDING_MINUTES) return nearest.cycles;
+  const settable = settableCycles(timer, minutes);
+  if (settable !== undefined) return settable;
   const { longestCycleMinutes, startsADay, runsADay } = timer;
   return runsADay * Math.min(fewestCycles(minutes / runsADay, longestCycleMinutes), Math.floor(startsADay / runsADay));
+}
+
+/** Those that the timer can be set to for just these minutes of a day; undefined where it cannot. */
+export function settableCycles(timer: WeekTimer, minutes: number): number | undefined {
+  const nearest = nearestRun(minutes, timer);
+  // A logged day of under half a step ran all the same.
+  const isIt = nearest.cycles > 0 ? Math.abs(nearest.minutes - minutes) <= ROUNDING_MINUTES : minutes === 0;
+  return isIt ? nearest.cycles : undefined;
 }
 
 /** The same relations as `plantingVolume`, all at once. */

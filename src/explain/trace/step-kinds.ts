@@ -102,7 +102,7 @@ export interface MinutesSteps {
     readonly variant: 'nearest' | 'up' | 'skipped' | 'idle' | 'run-by-day' | Exclude<MinutesOrigin, 'computed'>;
   };
   readonly 'minutes-cut': OnDay;
-  readonly cycles: { readonly variant: 'computed' | 'given' };
+  readonly cycles: { readonly variant: 'settable' | 'between' };
   readonly minutes: { readonly variant: 'one-number' | 'by-day' | 'garden' };
   readonly flow: unknown;
 }

@@ -166,9 +166,10 @@ export const traceMinutes = {
     title: 'Cycles of a watering day',
     says: 'Where water comes faster than the soil takes it in, the run is split, to soak in between.',
     formula: {
-      computed: 'cycles = the fewest within the longest cycle and the starts a day, a multiple of the runs a day',
-      given:
-        'cycles = minutes per watering day / longest cycle, rounded up, within the starts a day, the same for each run of the day; 0 where nothing runs',
+      settable:
+        'cycles = the fewest equal ones of whole steps within the longest cycle and the starts a day, a multiple of the runs a day',
+      between:
+        'cycles = minutes per watering day / longest cycle, rounded up, within the starts a day, the same for each run of the day',
     },
   },
   minutes: {

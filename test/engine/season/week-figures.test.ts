@@ -79,12 +79,18 @@ describe('a week’s state', () => {
   });
 
   it('is short where it was short of water on a day, and dry where it still is', () => {
-    // 6 mm are readily there of 12. The third day ends 7.5 mm down, and the fourth starts short; filled then, the seventh starts 5 mm down.
-    const filled = bedWith(300, { rootZone: { depthM: 0.08 } });
+    // 4.5 mm are readily there of 9. The third day starts 5 mm down; filled on the fourth and the seventh, no other day is short.
+    const filled = bedWith(300, { rootZone: { depthM: 0.06 } });
     expect(filled).toMatchObject({ state: 'short', shortDays: 1 });
-    // On the fourth day (12 - 7.5) / 6 of 2.5 mm are used.
-    expect(filled.demandMm - filled.usedMm).toBeCloseTo(2.5 - (2.5 * 4.5) / 6, 9);
-    expect(bedWith(0, { rootZone: { depthM: 0.08 } }).state).toBe('dry');
+    // On the third day (9 - 5) / 4.5 of 2.5 mm are used.
+    expect(filled.demandMm - filled.usedMm).toBeCloseTo(2.5 - (2.5 * 4) / 4.5, 9);
+    expect(bedWith(0, { rootZone: { depthM: 0.06 } }).state).toBe('dry');
+  });
+
+  it('is not short on a day on which it is watered in time: its water comes before its use (FAO-56 Example 38)', () => {
+    // 6 mm are readily there of 12. The fourth day starts 7.5 mm down, and has 12 mm before it uses any.
+    const filled = bedWith(300, { rootZone: { depthM: 0.08 } });
+    expect(filled).toMatchObject({ shortDays: 0, usedMm: filled.demandMm });
   });
 
   it('says of what drains that it was the rain, as far as that went', () => {

@@ -216,8 +216,8 @@ describe('noticesOf', () => {
   });
 
   it('tells of a bed that gets what it asks for and dries out between waterings', () => {
-    // 6 mm readily at hand in 8 cm: full on the seventh day, short on the third day after.
-    const notices = planted({ rootZone: { depthM: 0.08 } });
+    // 4.5 mm readily at hand in 6 cm: full on the seventh day, 5 mm down when the third after it starts.
+    const notices = planted({ rootZone: { depthM: 0.06 } });
     expect(notices).toMatchObject([
       {
         kind: 'few-days',

@@ -32,8 +32,11 @@ describe('a season in review', () => {
     const closed = { choices: { beds: { '2027-07-05': { closed: true }, '2027-07-12': { closed: true } } } };
     const { worstWeeks, shortDays, zones } = reviewOf(mixedGarden(closed));
     expect(worstWeeks[0]).toMatchObject({ zone: 'Beds', cause: 'closed' });
-    // It is worst in the week after the two, whose soil it found dry.
-    expect(worstWeeks[0]).toMatchObject({ week: 15, since: 14 });
+    // It is worst in the second of the two; the week after them found their dry soil, until it was watered.
+    expect(worstWeeks).toMatchObject([
+      { week: 14, since: 14 },
+      { week: 15, cause: 'closed', since: 14 },
+    ]);
     expect(worstWeeks.map(({ unmetLitres }) => unmetLitres)).toEqual(
       worstWeeks.map(({ unmetLitres }) => unmetLitres).toSorted((one, other) => other - one),
     );

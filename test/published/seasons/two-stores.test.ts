@@ -85,7 +85,7 @@ process.stdout.write(
 );
 
 describe('a moderate shrub in New York, roots of 0.3 m, of whose ground 0.3 are wetted', () => {
-  it('wants 82 mm in a season, near the 81 mm of the trial that the two stores come from', () => {
+  it('wants 84 mm in a season, near the 81 mm of the trial that the two stores come from', () => {
     expect(Math.abs(SHRUB_MM.twoStores - 81)).toBeLessThan(3);
   });
 
@@ -93,7 +93,7 @@ describe('a moderate shrub in New York, roots of 0.3 m, of whose ground 0.3 are 
     expect(Math.abs(SHRUB_MM.allWetted - 129)).toBeLessThan(2);
   });
 
-  it('250 mm if it had the water of the wetted ground alone', () => {
-    expect(Math.abs(SHRUB_MM.wettedAlone - 250)).toBeLessThan(3);
+  it('251 mm if it had the water of the wetted ground alone', () => {
+    expect(Math.abs(SHRUB_MM.wettedAlone - 251)).toBeLessThan(3);
   });
 });

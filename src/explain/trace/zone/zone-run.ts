@@ -4,6 +4,7 @@ import type { ToldMorning } from '../../../engine/season/told-morning.ts';
 import { heldMask } from '../../../engine/season/week-masks.ts';
 import { timerOf } from '../../../engine/season/week-timer.ts';
 import { LEAST_MINUTES, type ZoneMorning } from '../../../engine/season/zone-morning.ts';
+import { settableCycles } from '../../../engine/season/zone-sum.ts';
 import { minutesOnDay } from '../../../engine/season/zone-week.ts';
 import { nearestRun } from '../../../engine/soil/cycle-and-soak.ts';
 import { daysIn, weekSpan } from '../day-span.ts';
@@ -179,18 +180,19 @@ function weekStep(cell: ZoneCell, decisions: number): TraceStep {
 
 /** Of the day that runs longest. */
 function cyclesStep(cell: ZoneCell): TraceStep {
-  const isComputed = originOf(cell) === 'computed' && cell.at('cutShare') === 0;
+  const { zoneSeason, week, at } = cell;
+  const isSettable = settableCycles(timerOf(zoneSeason, week), at('minutesPerDay')) !== undefined;
   const [step, ...others] = timerInputs(cell);
   return {
     id: 'cycles',
-    variant: isComputed ? 'computed' : 'given',
+    variant: isSettable ? 'settable' : 'between',
     source: [{ id: 'cycle-and-soak' }],
     inputs: [
-      input('minutes-per-day', minutes(cell.at('minutesPerDay'))),
-      ...(isComputed && step !== undefined ? [step] : []),
+      input('minutes-per-day', minutes(at('minutesPerDay'))),
+      ...(isSettable && step !== undefined ? [step] : []),
       ...others,
     ],
-    result: count(cell.at('cycles')),
+    result: count(at('cycles')),
   };
 }
 
