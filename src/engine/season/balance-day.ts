@@ -1,6 +1,5 @@
 /** A planting's day through the balance: one store, two where its lines wet a part of its ground, or the mix of its containers. */
 import { type ContainerDay, runContainer } from '../soil/container-day.ts';
-import { isShort } from '../soil/root-zone-day.ts';
 import { runStores, type Stores, type StoresDay } from '../soil/two-stores.ts';
 import { isWettedAlone, type PlantingDemand, tawOn } from './planting-demand.ts';
 
@@ -23,13 +22,6 @@ export function growRoots({ demand, stores }: BalanceGround, day: number): void 
   if (demand.rootedMm === undefined) return;
   stores.wettedMm += demand.rootedMm[day] as number;
   stores.dryMm += demand.rootedMm[day] as number;
-}
-
-/** Whether a day is short of water after what it brings, wherever the roots draw on. */
-export function isDayShort({ demand, stores }: BalanceGround, day: number, given: BalanceDay): boolean {
-  const { share, rawMm, soakedMm, irrigationMm } = given;
-  if (!isShort(stores.wettedMm - soakedMm - irrigationMm / share, rawMm)) return false;
-  return share === 1 || isWettedAlone(demand, day) || isShort(stores.dryMm - soakedMm, rawMm);
 }
 
 /** The day's own figures are in `given`; the rest is filled in here. */

@@ -1,6 +1,6 @@
 /** A planting's week through the root-zone balance (FAO-56 eq. 84 to 88), day by day, and the figures it leaves. */
 import type { GardenZone } from '../garden.ts';
-import { isDayShort, runBalance } from './balance-day.ts';
+import { runBalance } from './balance-day.ts';
 import { countDays, daysMask } from './days-mask.ts';
 import { rootedOn } from './expected-days.ts';
 import { isWettedAlone } from './planting-demand.ts';
@@ -9,8 +9,6 @@ import { isFilled } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT } from './season.ts';
 import { isAskingDay } from './week-outlook.ts';
 import { addTo, growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
-
-const ROUNDING_MM = 1e-9;
 
 /** Runs some days of the week, `until` not included. `minutes` by day of the week. */
 export function runDays(
@@ -22,7 +20,7 @@ export function runDays(
 ): void {
   const { outlook, days, demand, given, week, openMask, stores, parts } = member;
   const { soakedMm, netMmPerMinute } = days;
-  const { etcMm, rawMm, rest, share, rainFactor, isInContainer } = demand;
+  const { etcMm, rawMm, rest, share, rainFactor } = demand;
   const { start, last } = outlook;
   const end = Math.min(until, outlook.end);
   given.share = share;
@@ -39,10 +37,8 @@ export function runDays(
     given.soakedMm = soaked;
     given.irrigationMm = irrigation;
     given.parts = zoneRan > 0 ? parts : 1;
-    const isGroundShort = !isInContainer && isDayShort(member, day, given);
     runBalance(member, day, given);
-    const isShortDay = isGroundShort || (isInContainer && stores.usedMm < etc - ROUNDING_MM);
-    if (isShortDay && !rest?.[day]) addTo(week, P.shortDays, 1);
+    if (stores.isShort && !rest?.[day]) addTo(week, P.shortDays, 1);
     if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
     if (ran > 0) addRun(member, day, ran);
     addTo(week, P.demandMm, etc);

@@ -44,7 +44,7 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
   const taw = tawOn(demand, day);
   const rooted = rootedMm[day] as number;
   const rest = 1 - share;
-  const isAlone = rest === 0 || isWettedAlone(demand, day);
+  const isAlone = isWettedAlone(demand, day);
   let kept = 0;
   for (let year = 0, at = day * years; year < years; year++, at++) {
     const etc = usualEtc * (etoShare[at] as number);
@@ -52,10 +52,11 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
     const asked = askedMm[year] as number;
     const before = (wettedMm[year] as number) + rooted;
     let wetted = before - soaked - asked;
+    let ofWetted: number;
     if (rest > 0) {
       const dry = (dryMm[year] as number) + rooted - soaked;
       const readyDry = readyMm(dry, raw);
-      let ofWetted = readilyOfWettedMm(share, etc, readyMm(wetted, raw), readyDry);
+      ofWetted = readilyOfWettedMm(share, etc, readyMm(wetted, raw), readyDry);
       let ofDry = readilyOfDryMm(share, etc, ofWetted, readyDry);
       const lacking = etc - share * ofWetted - rest * ofDry;
       if (isAlone) {
@@ -65,24 +66,18 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
         ofWetted = withStressMm(ofWetted, lacking, wetted, raw, taw);
         ofDry = withStressMm(ofDry, lacking, dry, raw, taw);
       }
-      const end = wetted + ofWetted;
-      const left = positivePart(end);
       const dryEnd = dry + ofDry;
       const dryLeft = positivePart(dryEnd);
-      wettedMm[year] = left;
       dryMm[year] = dryLeft;
-      kept += share * positivePart(soaked + end - left) + rest * (soaked + dryEnd - dryLeft);
-      continue;
-    }
-    let used: number;
-    if (isInContainer) {
+      kept += rest * (soaked + dryEnd - dryLeft);
+    } else if (isInContainer) {
       wetted = positivePart(before - asked) - soaked;
-      used = usedOfPartMm(etc, positivePart(wetted), raw, taw);
-    } else used = usedWaterMm(etc, wetted, raw, taw);
-    const end = wetted + used;
+      ofWetted = usedOfPartMm(etc, positivePart(wetted), raw, taw);
+    } else ofWetted = usedWaterMm(etc, wetted, raw, taw);
+    const end = wetted + ofWetted;
     const left = positivePart(end);
     wettedMm[year] = left;
-    kept += positivePart(soaked + end - left);
+    kept += share * positivePart(soaked + end - left);
   }
   return kept;
 }

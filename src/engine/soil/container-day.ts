@@ -1,5 +1,6 @@
 /** A day of a container: its mix holds so little that a day is run in as many parts as it is watered. */
 import { positivePart } from '../number-only.ts';
+import { isShort } from './root-zone-day.ts';
 import type { Stores } from './two-stores.ts';
 
 export interface ContainerDay {
@@ -41,6 +42,8 @@ export function runContainer(stores: Stores, day: ContainerDay): void {
   stores.wettedMm = depletionMm;
   stores.dryMm = depletionMm;
   stores.usedMm = usedMm;
+  // Of its mix: it gave less than was asked for.
+  stores.isShort = isShort(day.etcMm, usedMm);
   stores.askedOfWettedMm = day.etcMm;
   stores.rainDrainedMm = rainDrainedMm;
   stores.irrigationDrainedMm = irrigationDrainedMm;

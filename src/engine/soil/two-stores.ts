@@ -3,13 +3,15 @@
  * the wetted one alone. Each has its own depletion, mm over its own ground; nothing moves from one to the other.
  */
 import { positivePart } from '../number-only.ts';
-import { stressCoefficient, usedWaterMm } from './root-zone-day.ts';
+import { isShort, stressCoefficient, usedWaterMm } from './root-zone-day.ts';
 
 /** Before and after a day; what the day brought is mm over all of the planting. */
 export interface Stores {
   wettedMm: number;
   dryMm: number;
   usedMm: number;
+  /** Of water after what the day brought, wherever the roots draw on; of a container: it could not give all that was asked for. */
+  isShort: boolean;
   /** What the wetted ground had to give of the day's demand, mm over the wetted ground. */
   askedOfWettedMm: number;
   /** Of two stores: what each gave, mm over its own ground. */
@@ -24,6 +26,7 @@ export function storesOf(wettedMm: number, dryMm: number): Stores {
     wettedMm,
     dryMm,
     usedMm: 0,
+    isShort: false,
     askedOfWettedMm: 0,
     fromWettedMm: 0,
     fromDryMm: 0,
@@ -59,9 +62,11 @@ export function runStores(stores: Stores, day: StoresDay): void {
   const rest = 1 - share;
   const wettedMm = stores.wettedMm - soakedMm - irrigationMm / share;
   const dryMm = stores.dryMm - soakedMm;
+  const isAlone = isWettedAlone || share === 1;
   let ofWetted = 0;
   let ofDry = 0;
-  if (isWettedAlone || share === 1) ofWetted = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
+  stores.isShort = isShort(wettedMm, rawMm) && (isAlone || isShort(dryMm, rawMm));
+  if (isAlone) ofWetted = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
   else {
     const readyDry = readyMm(dryMm, rawMm);
     ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);

@@ -2,7 +2,7 @@
 import type { DayNumber } from '../../../engine/calendar.ts';
 import { forecastOn } from '../../../engine/forecast.ts';
 import type { GardenPlanting, GardenZone } from '../../../engine/garden.ts';
-import { balanceDay, growRoots, isDayShort, runBalance } from '../../../engine/season/balance-day.ts';
+import { balanceDay, growRoots, runBalance } from '../../../engine/season/balance-day.ts';
 import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
 import { type PlantingDays, plantingDays, wetDays } from '../../../engine/season/planting-days.ts';
 import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
@@ -150,10 +150,8 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
     const parts = ran > 0 ? runsADay : 1;
     const wateredMm = startMm - soakedMm - irrigationMm;
     const ks = stressCoefficient(wateredMm, given.rawMm, tawMm);
-    const balance = { ...balanceDay(demand), ...given, parts };
-    const isShort = isDayShort({ demand, stores }, index, balance);
-    runBalance({ demand, stores }, index, balance);
-    const { usedMm, rainDrainedMm, irrigationDrainedMm } = stores;
+    runBalance({ demand, stores }, index, { ...balanceDay(demand), ...given, parts });
+    const { usedMm, isShort, rainDrainedMm, irrigationDrainedMm } = stores;
     const drainedMm = rainDrainedMm + irrigationDrainedMm;
     const endMm = meanDepletionMm({ stores, days });
     const onWettedMm = irrigationMm / demand.share;
