@@ -6,7 +6,7 @@ import { seasonBuffers } from '../../src/engine/season/zone-season.ts';
 import { arbitraryGarden } from '../support/arbitrary-garden.ts';
 import { expectAllSame } from '../support/same-figures.ts';
 import { law } from './law.ts';
-import { allFigures } from './weeks-of.ts';
+import { allFigures, allOf } from './weeks-of.ts';
 
 /** One planting made anew: as it was, or nearly. */
 const arbitraryTwin = fc.constantFrom<((planting: GardenPlanting) => GardenPlanting)[]>(
@@ -42,8 +42,8 @@ describe('plantings that ask alike', () => {
         const together = runSeason({ ...each, zones }, undefined, buffers);
         const alone = zones.map((zone) => runSeason({ ...each, zones: [zone] }));
         expectAllSame(
-          together.zones.map(({ figures }) => figures.rows.flat()),
-          alone.map((season) => season.zones[0]?.figures.rows.flat() ?? []),
+          together.zones.map(({ figures }) => allOf(figures)),
+          alone.map(({ zones: [zone] }) => (zone === undefined ? [] : allOf(zone.figures))),
         );
         expectAllSame(allFigures(runSeason({ ...each, zones })), allFigures(together));
       }

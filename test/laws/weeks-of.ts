@@ -2,6 +2,7 @@
 import type { GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
 import { type PlantingWeek, plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { type Season, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
+import type { WeekFigures } from '../../src/engine/season/week-figures.ts';
 import { type ZoneWeek, zoneWeek } from '../../src/engine/season/zone-week.ts';
 
 /** Fields of a zone's minutes on each day of a week. */
@@ -42,5 +43,11 @@ export function litresByWeek({ totals }: Season): readonly number[] {
 
 /** The figures of all zones and their plantings, in order, as they are now, for a comparison to the last bit. */
 export function allFigures({ zones, totals }: Season): readonly (readonly number[])[] {
-  return [...zones, totals].map(({ figures }) => figures.rows.flat());
+  return [...zones, totals].map(({ figures }) => allOf(figures));
+}
+
+/** Week after week, field after field. */
+export function allOf(figures: WeekFigures): readonly number[] {
+  const { weeks, fields } = figures;
+  return Array.from({ length: weeks * fields }, (_, at) => figures.at(at % fields, Math.floor(at / fields)));
 }

@@ -8,7 +8,7 @@ import { expectedEtcMm, expectedRawMm } from './expected-days.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { type SeasonCuts, ZONE_FIELDS as Z } from './season.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
-import { copiedSeason, runOwnWeek } from './zone-season.ts';
+import { copiedSeason } from './zone-season.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
 export function noCuts(weeks: number): SeasonCuts {
@@ -52,8 +52,8 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
     const own = litres[index] as number;
     const taken = Math.min(own, excess);
     excess -= taken;
-    const row = run.season.figures.rows[week] as number[];
-    row[Z.cutShare] = isAll ? 1 : taken && taken / own;
+    const { block, fields } = run.season.figures;
+    block[week * fields + Z.cutShare] = isAll ? 1 : taken && taken / own;
   }
   return { asked, untaken: excess };
 }
@@ -69,7 +69,7 @@ function expectedLitres({ season, weather, members }: ZoneRun, week: number): nu
   const known = expectedWeather(weather, 7 * week);
   const forecast = forecastOn(known.forecasts, 7 * week);
   const days = members.map((member) => expectedDays(member.days, week, forecast));
-  runOwnWeek(zoneRun(trial, { days, weather: known, from: week }), week);
+  runZoneWeek(zoneRun(trial, { days, weather: known, from: week }), week);
   return trial.figures.at(Z.litres, week);
 }
 

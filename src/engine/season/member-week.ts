@@ -71,10 +71,10 @@ function endRefill(member: ZoneMember, wateredMm: number): void {
   if (isFilled(Math.min(wateredMm, stores.wettedMm), fillingMm)) member.fillingMm = 0;
 }
 
-/** Fills in the planting's figures of the week. */
+/** Fills in the planting's figures of the week, in its zone's row. */
 export function keepWeek(
   member: ZoneMember,
-  index: number,
+  row: number[],
   { timerStepMinutes }: Pick<GardenZone, 'timerStepMinutes'>,
 ): void {
   const { season, week, outlook, days, stores, limits, isRefill, parts } = member;
@@ -106,7 +106,5 @@ export function keepWeek(
   limits.roundedMm = stepMm * (week[P.openDays] as number) * parts;
   limits.leachedMm = days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   week[P.state] = plantingStateOf(week, limits);
-  const row = season.figures.rows[index] as number[];
-  const { start: own } = season;
-  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) row[own + field] = week[field] as number;
+  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) row[season.start + field] = week[field] as number;
 }

@@ -3,7 +3,8 @@ import type { Weather } from '../weather.ts';
 import type { ExpectedDays } from './expected-days.ts';
 import { openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
-import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
+import { MINUTES_ORIGINS, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
+import { zeros } from './week-figures.ts';
 import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type WeekTimer, weekTimer } from './week-timer.ts';
 import { type ZoneMember, zoneMember } from './zone-member.ts';
@@ -18,6 +19,8 @@ export interface ZoneRun {
   /** For each k from 0: the k of the week's watering days on which a shut-off is open. */
   masks: readonly number[];
   readonly week: ZoneWeekRun;
+  /** The week's figures: the zone's, and behind them its plantings'. */
+  readonly row: number[];
   readonly scratch: WeekOutlook;
   told: Told | undefined;
 }
@@ -70,6 +73,9 @@ export interface ZoneStart {
 /** Index into MINUTES_ORIGINS. */
 export const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
 
+/** Its plantings' come behind as they are filled in. */
+const NO_FIGURES = zeros(ZONE_FIELD_COUNT);
+
 export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneStart): ZoneRun {
   const { zone } = season;
   const members = season.plantings.map((planting, index) =>
@@ -99,6 +105,7 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneS
       skippedMask: 0,
       idleMask: 0,
     },
+    row: NO_FIGURES.slice(),
     scratch: weekOutlook(days[0]?.asked as ExpectedDays),
     told,
   };

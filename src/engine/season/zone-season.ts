@@ -12,7 +12,7 @@ import {
   type ZoneSeason,
 } from './season.ts';
 import { type ToldMorning, toldMorning } from './told-morning.ts';
-import { emptyWeeks, WeekFigures } from './week-figures.ts';
+import { WeekFigures } from './week-figures.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
@@ -23,8 +23,6 @@ export interface SeasonBuffers {
   /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
   readonly alike: AlikeDemands;
-  /** Of seasons that are looked at one by one, each gone with the next: what a zone's figures are written into. */
-  readonly figures?: Map<GardenZone, WeekFigures>;
   /** By the planting's id, where they are known: see `PlantingSeason`. */
   readonly rainShares?: ReadonlyMap<string, readonly number[]>;
 }
@@ -42,10 +40,9 @@ export function zoneSeason(
 ): ZoneSeason {
   const run = startedZone(context, buffers, known);
   const { season } = run;
-  const { weeks, figures } = season;
+  const { weeks } = season;
   for (let week = 0; week < weeks; week++) {
-    if (cutLike !== undefined) (figures.rows[week] as number[])[Z.cutShare] = cutLike.figures.at(Z.cutShare, week);
-    runZoneWeek(run, week);
+    runZoneWeek(run, week, cutLike?.figures.at(Z.cutShare, week));
   }
   buffers.alike.effort += weeks * season.plantings.length;
   return season;
@@ -60,9 +57,7 @@ export function startedZone(
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const count = ZONE_FIELD_COUNT + zone.plantings.length * PLANTING_FIELD_COUNT;
-  const figures = buffers.figures?.get(zone) ?? emptyWeeks(weeks, count);
-  buffers.figures?.set(zone, figures);
-  const season = inBlocks(zone, figures, (planting, at) => {
+  const season = inBlocks(zone, new WeekFigures(weeks, count), (planting, at) => {
     const demandOf = (like: GardenPlanting) => buffers.alike.demandOf({ planting: like, soil: zone.soil }, weather);
     const demand = known[at]?.demand ?? demandOf(planting);
     const sharesOf = (wateringDays: number, wettedShare?: number) => {
@@ -127,7 +122,7 @@ export function zoneSeasonAfter(
   const lastAsked = changed.last + Number(run.members.some(({ mayAskAlone }) => mayAskAlone));
   for (let week = from; week < weeks; week++) {
     if (week > from && (week - from) % WEEKS_FILLED === 0) fill(week);
-    runOwnWeek(run, week);
+    runZoneWeek(run, week);
     buffers.alike.effort += plantings.length;
     if (week >= lastAsked && isAsDry(season, before, week)) break;
   }
@@ -154,13 +149,6 @@ function fillBuffers(
   });
 }
 
-/** Runs a week of a season whose weeks may still be another's. */
-export function runOwnWeek(run: ZoneRun, week: number): void {
-  const { rows } = run.season.figures;
-  rows[week] = (rows[week] as number[]).slice();
-  runZoneWeek(run, week);
-}
-
 /** A zone and its plantings, all in the same figures. */
 function inBlocks(
   zone: GardenZone,
@@ -169,7 +157,7 @@ function inBlocks(
 ): ZoneSeason {
   return {
     zone,
-    weeks: figures.rows.length,
+    weeks: figures.weeks,
     figures,
     plantings: zone.plantings.map((planting, index) => {
       const start = ZONE_FIELD_COUNT + index * PLANTING_FIELD_COUNT;
@@ -190,8 +178,12 @@ function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean 
 
 /** The same figures, whose weeks may be run again. */
 export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason {
-  const figures = new WeekFigures(season.figures.rows.slice());
-  return inBlocks(zone, figures, (_, index) => season.plantings[index] as PlantingSeason);
+  const { weeks, fields, block, rows = [] } = season.figures;
+  return inBlocks(
+    zone,
+    new WeekFigures(weeks, fields, block, rows.slice()),
+    (_, index) => season.plantings[index] as PlantingSeason,
+  );
 }
 
 /** The watering mornings of one week of a zone, as they were decided in its season. */
@@ -205,6 +197,6 @@ export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: num
     from: week,
     told: (...morning) => mornings.push(toldMorning(...morning)),
   });
-  runOwnWeek(run, week);
+  runZoneWeek(run, week);
   return mornings;
 }

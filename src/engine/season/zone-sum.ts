@@ -1,17 +1,10 @@
 /** A zone's week from its plantings' weeks. */
 import { grossIrrigation } from '../application/run-time.ts';
 import { fewestCycles, nearestRun } from '../soil/cycle-and-soak.ts';
-import {
-  MINUTES_ORIGINS,
-  PLANTING_FIELDS as P,
-  STATES,
-  SUPPLY_FIELD_COUNT,
-  ZONE_FIELDS as Z,
-  type ZoneSeason,
-} from './season.ts';
+import { MINUTES_ORIGINS, PLANTING_FIELDS as P, STATES, SUPPLY_FIELD_COUNT, ZONE_FIELDS as Z } from './season.ts';
 import type { WeekTimer } from './week-timer.ts';
 import { addTo, type ZoneMember } from './zone-member.ts';
-import type { ZoneWeekRun } from './zone-run.ts';
+import type { ZoneRun, ZoneWeekRun } from './zone-run.ts';
 
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
 const CLOSED = STATES.indexOf('closed');
@@ -19,10 +12,8 @@ const OFF = STATES.indexOf('off');
 
 const ROUNDING_MINUTES = 1e-9;
 
-/** Fills the zone's figures of a week; its plantings' are already there. */
-export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], week: number, run: ZoneWeekRun): void {
-  const { zone, figures } = season;
-  const row = figures.rows[week] as number[];
+/** Fills in the zone's figures of a week; its plantings' are already there. */
+export function sumZoneWeek({ season, members, row, week: run }: ZoneRun): void {
   row.fill(0, 0, SUPPLY_FIELD_COUNT);
   let areaM2 = 0;
   let flowLpm = 0;
@@ -42,7 +33,10 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
     state = Math.min(state, its[P.state] as number);
   }
   const stayedLitres = row[Z.rainStayedLitres] as number;
-  const creditLitres = grossIrrigation(stayedLitres, flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : zone.efficiency);
+  const creditLitres = grossIrrigation(
+    stayedLitres,
+    flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : season.zone.efficiency,
+  );
   let minutes = 0;
   let longest = 0;
   for (let day = 0; day < 7; day++) {
@@ -64,6 +58,7 @@ export function sumZoneWeek(season: ZoneSeason, members: readonly ZoneMember[], 
   row[Z.flowLpm] = openFlowLpm;
   row[Z.state] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
   row[Z.origin] = run.origin;
+  row[Z.cutShare] = run.cutShare;
 }
 
 /** What the open lines would have brought in the minutes that were cut. */

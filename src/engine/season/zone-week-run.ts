@@ -16,19 +16,20 @@ import { openLogged, openShutOffs, type WeekGiven } from './zone-shut-offs.ts';
 import { cutLitres, sumZoneWeek } from './zone-sum.ts';
 
 /** Fills in the week's figures of the zone and its plantings. What a cut leaves is of what would run if nothing were cut. */
-export function runZoneWeek(run: ZoneRun, index: number): void {
-  const { season, week, told } = run;
-  const cutShare = season.figures.at(Z.cutShare, index);
+export function runZoneWeek(run: ZoneRun, index: number, cutShare = run.season.figures.at(Z.cutShare, index)): void {
+  const { week, told } = run;
   week.cutShare = 0;
   week.uncut = undefined;
   if (cutShare > 0) {
     run.told = undefined;
-    const states = run.members.map(({ stores, fillingMm, grownOn }) => ({ ...stores, fillingMm, grownOn }));
+    const states = run.members.map(
+      ({ stores, fillingMm, grownOn }) => [{ ...stores }, { fillingMm, grownOn }] as const,
+    );
     runWeek(run, index);
     run.members.forEach((member, at) => {
-      const { fillingMm, grownOn, ...stores } = states[at] as (typeof states)[number];
-      Object.assign(member, { fillingMm, grownOn });
+      const [stores, own] = states[at] as (typeof states)[number];
       Object.assign(member.stores, stores);
+      Object.assign(member, own);
     });
     run.told = told;
     week.uncut = week.minutes.slice();
@@ -219,17 +220,18 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
   week.ranUntil = until;
 }
 
-function endZoneWeek({ season, members, week }: ZoneRun, index: number): void {
-  const { zone } = season;
+function endZoneWeek(run: ZoneRun, index: number): void {
+  const { season, members, week, row } = run;
   let hasRun = false;
   for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
   if (hasRun) week.skippedMask = week.idleMask;
-  (season.figures.rows[index] as number[])[Z.cutLitres] = week.cutShare > 0 ? cutLitres(members, week) : 0;
+  row[Z.cutLitres] = week.cutShare && cutLitres(members, week);
   for (const member of members) {
     if (!hasRun) member.openMask = 0;
-    keepWeek(member, index, zone);
+    keepWeek(member, row, season.zone);
   }
-  sumZoneWeek(season, members, index, week);
+  sumZoneWeek(run);
+  season.figures.put(index, row);
 }
 
 function firstDayOf(mask: number): number {

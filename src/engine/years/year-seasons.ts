@@ -52,7 +52,7 @@ export function* yearSeasons(season: Season): Generator<number, YearOutcomes> {
   const { basis, years, calendarYears } = season.weather.years();
   const outcomes: YearOutcome[] = [];
   const zones = Math.max(1, season.zones.length);
-  const buffers = { ...seasonBuffers(), figures: new Map() };
+  const buffers = seasonBuffers();
   for (let year = 0; year < years; year += 1) {
     const steps = runningSeason(gardenInYear(season, year), season, buffers);
     let step = steps.next();

@@ -95,12 +95,12 @@ describe('runnel-week', () => {
 
   it('ticks what ran today: it stays as it was run, and the days to come stay computed', async () => {
     const { list, plan } = await shown('2027-06-30');
-    const before = structuredClone(plan.season?.totals.figures.rows);
+    const before = plan.season?.totals.figures.block.slice();
     const { minutesPerDay } = zoneWeek(zoneOf(plan, 'beds'), 12);
     await pressed(list, 'tick-beds');
     expect(minutesIn(plan, 'beds')).to.deep.equal({ '2027-06-30': minutesPerDay });
     expect(recordOf(plan, 'beds')?.rest).to.equal('computed');
-    expect(plan.season?.totals.figures.rows).to.deep.equal(before);
+    expect(plan.season?.totals.figures.block).to.deep.equal(before);
     expect(part(list, '[name=tick-beds]').getAttribute('aria-checked')).to.equal('true');
     // Rain of the day after changes Friday, and no longer what ran on Wednesday.
     plan.edit({ type: 'change-day-weather', day: '2027-06-29', change: { rain: 1 } });
@@ -205,13 +205,13 @@ describe('runnel-week', () => {
 
   it('closes the week: what is open is logged as planned, and undo brings it back', async () => {
     const { list, plan } = await shown('2027-07-04');
-    const before = structuredClone(plan.season?.totals.figures.rows);
+    const before = plan.season?.totals.figures.block.slice();
     await pressed(list, 'close-week');
     expect(textOf(list, 'h2')).to.equal('Close the week');
     expect(textOf(list, '.foot')).to.contain('Next week stays as planned.');
     await pressed(list, 'close');
     expect(plan.season?.zones.map((zone) => zoneWeek(zone, 12).origin)).to.deep.equal(['run', 'run']);
-    expect(plan.season?.totals.figures.rows).to.deep.equal(before);
+    expect(plan.season?.totals.figures.block).to.deep.equal(before);
     expect(textOf(list, '.week')).to.contain('This week is closed.');
     await pressed(list, 'undo');
     expect(recordOf(plan, 'beds')).to.equal(undefined);

@@ -6,7 +6,8 @@ import { describe, expect, it } from 'vitest';
 import type { ObservedWeather } from '../../../src/engine/garden.ts';
 import { type PlantingWeek, plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
-import type { PlantingSeason } from '../../../src/engine/season/season.ts';
+import type { PlantingSeason, Season } from '../../../src/engine/season/season.ts';
+import type { WeekFigures } from '../../../src/engine/season/week-figures.ts';
 import { FIRST_DAY, type PlantingChange, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 /** Without minutes: those that are computed. */
@@ -22,6 +23,29 @@ function bedWith(
     0,
   );
 }
+
+describe('figures of a season', () => {
+  const garden = plainGarden();
+  const gardenAt = (rainMm: number) => {
+    return { ...garden, observed: { days: new Map([[FIRST_DAY + 8, { rainMm }]]), weeks: new Map() } };
+  };
+  const whole = runSeason(gardenAt(2));
+  const figuresOf = ({ zones }: Season) => zones[0]?.figures as WeekFigures;
+
+  it('are one array of a zone, its weeks and its plantings: an array a week would take twice the memory', () => {
+    const { block, rows, weeks, fields } = figuresOf(whole);
+    expect([block.length, rows]).toEqual([weeks * fields, undefined]);
+  });
+
+  it('are shared by a season with other rain, but for the weeks that it moves', () => {
+    const before = figuresOf(whole).block.slice();
+    const { block, rows, weeks } = figuresOf(runSeason(gardenAt(3), whole));
+    expect(block).toBe(figuresOf(whole).block);
+    expect(block).toEqual(before);
+    expect(Object.keys(rows ?? [])[0]).toBe('1');
+    expect(Object.keys(rows ?? []).length).toBeLessThan(weeks);
+  });
+});
 
 describe('a week’s need', () => {
   it('is what would have brought the planting to its goal by the last watering', () => {

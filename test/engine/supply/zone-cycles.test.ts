@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ZONE_FIELDS as Z, ZONE_FIELD_COUNT, type ZoneSeason } from '../../../src/engine/season/season.ts';
-import { emptyWeeks } from '../../../src/engine/season/week-figures.ts';
+import { WeekFigures } from '../../../src/engine/season/week-figures.ts';
 import { zoneCycles } from '../../../src/engine/supply/zone-cycles.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
 import { oneBed, tomatoes, zone } from '../../support/small-plans.ts';
@@ -24,8 +24,8 @@ function clayBed(minutes: number): ZoneSeason {
   });
   const season = computeSeason(plan).zones[0];
   if (season === undefined) throw new Error('the plan has a zone');
-  const figures = emptyWeeks(1, ZONE_FIELD_COUNT);
-  (figures.rows[0] as number[])[Z.minutesDay0] = minutes;
+  const figures = new WeekFigures(1, ZONE_FIELD_COUNT);
+  figures.block[Z.minutesDay0] = minutes;
   return { ...season, weeks: 1, figures };
 }
 

@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
-import {
-  type PlantingSeason,
-  type Season,
-  SUPPLY_FIELD_COUNT,
-  type ZoneSeason,
-} from '../../../src/engine/season/season.ts';
+import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneOrigin } from '../../../src/engine/season/zone-week.ts';
 import { describeEdit } from '../../../src/language/describe-edit.ts';
 import { readerFor } from '../../../src/language/reader.ts';
@@ -82,7 +77,7 @@ describe('logAsRun', () => {
     const logged = logAsRun([cell('beds', '2027-07-19')], dayOf);
     const before = computeSeason(mixedGarden());
     const after = computeSeason(applyEdit(mixedGarden(), logged as Edit));
-    const waterOf = (season: Season) => season.zones[0]?.figures.rows.map((row) => row.slice(0, SUPPLY_FIELD_COUNT));
+    const waterOf = (season: Season) => Object.values(SUPPLY_FIELDS).map((field) => season.zones[0]?.figures.of(field));
     expect(waterOf(after)).toEqual(waterOf(before));
     expect(zoneOrigin(after.zones[0] as ZoneSeason, 15)).toBe('run');
   });
