@@ -4,7 +4,7 @@ import { dayNumber } from '../engine/calendar.ts';
 import type { Season } from '../engine/season/season.ts';
 import { isOfKind, type Notice } from '../explain/notices/notice.ts';
 import { weekdayMask } from '../plan/to-garden/weekday-masks.ts';
-import type { MonthDays, Remedy, ZoneWateringDays } from '../remedies/notices/remedy.ts';
+import type { MonthDays, Remedy, Trade, ZoneWateringDays } from '../remedies/notices/remedy.ts';
 import { describeMixRemedy } from './describe-mix-remedy.ts';
 import { remediesWords } from './en/remedies.ts';
 import { formatFor } from './format/format.ts';
@@ -69,6 +69,12 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
       const zones = isMany ? change.zones(format, zoneIds.length) : format.list(zoneIds.map(zone));
       return change['fewer-minutes'](format, zones, minutesLess, weeks);
     }
+    case 'shut-weeks':
+      return change['shut-weeks'](format, remedy.plantingIds.map(planting), remedy.weeks);
+    case 'minutes-as-now':
+      return change['minutes-as-now'](format, remedy.zoneIds.map(zone), remedy.weeks);
+    case 'together':
+      return remedy.parts.map((part) => describeRemedy({ ...remedy, ...part }, reader)).join('. ');
     case 'larger-tank':
       return change['larger-tank'](format, remedy.capacityLitres, remedy.capacityLitresBefore);
   }
@@ -76,7 +82,7 @@ export function describeRemedy(remedy: Remedy, reader: Reader): string {
 
 /** What it comes to, sentence by sentence: what is left of the trouble, water, minutes, pressure, and what goes short. */
 export function describeRemedyEffects(remedy: Remedy, notice: Notice, reader: Reader): readonly string[] {
-  const { remaining, unmetLitresMore, leastPressureKpa } = remedy;
+  const { remaining, unmetLitresMore, leastPressureKpa, trade } = remedy;
   const format = formatFor(reader);
   const words = remediesWords(reader.language);
   const volume = (litres: number) => format.quantity(Math.abs(litres), 'volume');
@@ -87,8 +93,17 @@ export function describeRemedyEffects(remedy: Remedy, notice: Notice, reader: Re
     ...(leastPressureKpa === undefined || !isOfKind(notice, 'line-too-long')
       ? []
       : [words.pressure(format, leastPressureKpa, notice.figures.leastPressureKpa)]),
-    ...(isShort ? [words[unmetLitresMore > 0 ? 'shortMore' : 'shortLess'](volume(unmetLitresMore))] : []),
+    ...(trade === undefined ? [] : [tradeText(trade, remedy, reader)]),
+    ...(isShort && trade === undefined
+      ? [words[unmetLitresMore > 0 ? 'shortMore' : 'shortLess'](volume(unmetLitresMore))]
+      : []),
   ];
+}
+
+function tradeText({ savedLitres, lostLitres, plantingIds }: Trade, { seasonWith }: Remedy, reader: Reader): string {
+  const format = formatFor(reader);
+  const plantings = plantingIds.map(namesIn(seasonWith).planting);
+  return remediesWords(reader.language).trade(format, savedLitres, plantings, lostLitres);
 }
 
 function seasonText({ litresMore, minutesMore }: Remedy, reader: Reader): string {

@@ -106,6 +106,20 @@ describe('what a remedy changes', () => {
       { kind: 'zone-rule', change: { kind: 'rule', rule: { kind: 'thirstiest' } } },
       'Let the thirstiest planting set the minutes',
     ],
+    [
+      { kind: 'shut-weeks', plantingIds: ['tomatoes', 'sage'], weeks: 2 },
+      'Shut Tomatoes and sage off in 2 weeks, each with a shut-off of its own',
+    ],
+    [
+      {
+        kind: 'together',
+        parts: [
+          { kind: 'smaller-step', zoneId: 'beds', timerStepMinutes: 1 },
+          { kind: 'minutes-as-now', zoneIds: ['beds'], weeks: 1 },
+        ],
+      },
+      'Use a timer for Beds that can be set in steps of 1 min. Leave Beds at the same minutes as now in 1 week',
+    ],
   ] as const)('%o', (change, words) => {
     const [remedy = expect.unreachable()] = noticed(longLine(), 'line-too-long').remedies;
     const made: Remedy = { ...remedy, ...change };
@@ -142,6 +156,19 @@ describe('what it comes to', () => {
   it('is the pressure at the weakest emitter where that is the trouble', () => {
     expect(effectOf('close-loop')).toContain('Then 14.2 psi at its weakest emitter instead of 0.8 psi.');
     expect(effectOf('uphill')?.join(' ')).not.toContain('psi');
+  });
+
+  it('is what a trade saves, and what it costs whom', () => {
+    const { notice, remedies } = noticed(longLine(), 'line-too-long');
+    const [remedy = expect.unreachable()] = remedies;
+    const trade = { savedLitres: 22.712, lostLitres: 7.571, plantingIds: ['tomatoes'] };
+    const effect = describeRemedyEffects(
+      { ...remedy, unmetLitresMore: 7.571, trade },
+      notice,
+      readerFor('en-US', 'us'),
+    );
+    expect(plain(effect.at(-1) ?? '')).toBe('Saves 6 gal past the roots, and costs Tomatoes 2 gal of what they need.');
+    expect(effect.join(' ')).not.toContain('go short');
   });
 
   it('is water and minutes over the season, more or less or as now', () => {

@@ -56,6 +56,10 @@ export const remedies = {
       `${list(zones)} on ${weekdays(days.monday, days.mask)}${days.months.length === 0 ? '' : ` in ${list(days.months.map(month))}`}`,
     'fewer-minutes': ({ count, duration }: Format, zones: string, minutes: number, weeks: number) =>
       `Water less in ${count(weeks, WEEKS)}: cut ${duration(minutes)} from ${zones}`,
+    'shut-weeks': ({ count, list }: Format, plantings: readonly string[], weeks: number) =>
+      `Shut ${list(plantings)} off in ${count(weeks, WEEKS)}, each with a shut-off of its own`,
+    'minutes-as-now': ({ count, list }: Format, zones: readonly string[], weeks: number) =>
+      `Leave ${list(zones)} at the same minutes as now in ${count(weeks, WEEKS)}`,
     zones: ({ count }: Format, zones: number) => count(zones, ZONES),
     'larger-tank': ({ quantity }: Format, capacityLitres: number, beforeLitres: number) =>
       `Set up a tank of ${quantity(capacityLitres, 'volume')} instead of ${quantity(beforeLitres, 'volume')}`,
@@ -78,6 +82,9 @@ export const remedies = {
   sameMinutes: 'same minutes as now',
   pressure: ({ quantity }: Format, afterKpa: number, beforeKpa: number) =>
     `Then ${quantity(afterKpa, 'pressure')} at its weakest emitter instead of ${quantity(beforeKpa, 'pressure')}.`,
+  /** Of plantings that lose water by a change which saves more. */
+  trade: ({ list, quantity }: Format, savedLitres: number, plantings: readonly string[], lostLitres: number) =>
+    `Saves ${quantity(savedLitres, 'volume')} past the roots, and costs ${list(plantings)} ${quantity(lostLitres, 'volume')} of what they need.`,
   shortMore: (volume: string) => `Plants go short by ${volume} more.`,
   shortLess: (volume: string) => `Plants go short by ${volume} less.`,
 };

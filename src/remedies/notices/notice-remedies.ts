@@ -5,6 +5,7 @@ import { allowanceExceededCandidates } from './kinds/allowance-exceeded.ts';
 import { emittersFarApartCandidates } from './kinds/emitters-far-apart.ts';
 import { flowTogetherCandidates } from './kinds/flow-together.ts';
 import { flowTooGreatCandidates } from './kinds/flow-too-great.ts';
+import { furtherOverCandidates } from './kinds/further-over.ts';
 import { lineDownhillCandidates } from './kinds/line-downhill.ts';
 import { lineTooLongCandidates } from './kinds/line-too-long.ts';
 import { tankDryCandidates } from './kinds/tank-dry.ts';
@@ -20,11 +21,13 @@ import {
   wettedTooLittleCandidates,
 } from './kinds/zone-kinds.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
-import type { NoticeInPlan, RemedyCandidates } from './remedy.ts';
+import type { NoticeInPlan, RemedyCandidate, RemedyCandidates } from './remedy.ts';
 import { type LitresOf, lackingLitres, unmetLitres, wastedLitres } from './trouble.ts';
 
 export interface NoticeRemediesRow<Kind extends RemediedKind> {
   readonly candidates: (of: NoticeInPlan<Kind>) => RemedyCandidates;
+  /** Tried where none of those mends it without harm; `tried`: the best of each change that helps. */
+  readonly further?: (of: NoticeInPlan<Kind>, tried: readonly RemedyCandidate[]) => RemedyCandidates;
   /** In a measure of the kind; above 0, and grows with the problem. */
   readonly problem: (figures: NoticeFigures[Kind]) => number;
   /** Of a problem of plantings, whose cause may change and leave it as great: the same measure over all weeks of one. */
@@ -52,6 +55,7 @@ export const NOTICE_REMEDIES: { readonly [Kind in RemediedKind]: NoticeRemediesR
   short: { candidates: leftBehindCandidates, ...LACKING },
   over: {
     candidates: overCandidates,
+    further: furtherOverCandidates,
     problem: ({ drainedLitres: litres }: OverFigures) => litres,
     ofPlanting: wastedLitres,
   },

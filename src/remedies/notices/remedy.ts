@@ -58,6 +58,12 @@ export type RemedyChange =
       readonly weeks: number;
       readonly minutesLess: number;
     }
+  /** Shut off in so many weeks, behind a shut-off of their own, and open as they were in the others. */
+  | { readonly kind: 'shut-weeks'; readonly plantingIds: readonly string[]; readonly weeks: number }
+  /** Zones run no longer than without the change beside it: their minutes by hand, in so many weeks. */
+  | { readonly kind: 'minutes-as-now'; readonly zoneIds: readonly string[]; readonly weeks: number }
+  /** Several changes at once, none of them of this kind. */
+  | { readonly kind: 'together'; readonly parts: readonly RemedyChange[] }
   | { readonly kind: 'larger-tank'; readonly capacityLitres: number; readonly capacityLitresBefore: number }
   /** The line is moved to the uphill side. */
   | { readonly kind: 'uphill'; readonly plantingId: string };
@@ -89,6 +95,7 @@ export type RemedyCandidates = Iterable<RemedyCandidate | undefined>;
 
 /** What comes of a change. */
 export interface RemedyOutcome {
+  readonly candidate: RemedyCandidate;
   /** No other of the same notice has it. */
   readonly id: string;
   /** How much of the problem is left, as a share of what there was; 0 where the notice is gone. At most `MOST_REMAINING`. */
@@ -112,7 +119,17 @@ export type TriedRemedy = RemedyCandidate & RemedyOutcome;
 export type Remedy = TriedRemedy & {
   /** Warnings and dangers that the season has with it and not without. */
   readonly sideEffects: readonly Notice[];
+  /** Of one that saves more than it costs and does not do without: what plantings lose. */
+  readonly trade?: Trade;
 };
+
+export interface Trade {
+  /** Less past the roots, L. */
+  readonly savedLitres: number;
+  /** Demand unmet more of all that lose, L: not more than is saved. */
+  readonly lostLitres: number;
+  readonly plantingIds: readonly string[];
+}
 
 /** A notice, the season that it is of, and that season's plan. */
 export interface NoticeInPlan<Kind extends NoticeKind = NoticeKind> {

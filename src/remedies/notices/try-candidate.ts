@@ -6,7 +6,7 @@ import { gardenFigures } from '../mix/mix-figures.ts';
 import { remainingProblem } from './problem.ts';
 import type { RemediedKind } from './remedied-kinds.ts';
 import type { NoticeInPlan, RemedyCandidate, TriedRemedy } from './remedy.ts';
-import { REMEDY_CAUTIONS } from './remedy-cautions.ts';
+import { cautionsOf } from './remedy-cautions.ts';
 import { seasonMinutes } from './season-minutes.ts';
 import { weakestEmitterKpa } from './weakest-emitter.ts';
 
@@ -28,6 +28,7 @@ export function tryCandidate(
   const [before, after] = [gardenFigures(season), gardenFigures(seasonWith)];
   return {
     ...candidate,
+    candidate,
     ...pressureAfter(seasonWith, notice),
     id: `${candidate.kind}-${index}`,
     remaining,
@@ -35,7 +36,7 @@ export function tryCandidate(
     unmetLitresMore: after.unmetLitres - before.unmetLitres,
     minutesMore: seasonMinutes(seasonWith) - seasonMinutes(season),
     seasonWith,
-    cautions: REMEDY_CAUTIONS[candidate.kind],
+    cautions: cautionsOf(candidate),
   };
 }
 
