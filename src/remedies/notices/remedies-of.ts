@@ -21,7 +21,8 @@ import { tryCandidate } from './try-candidate.ts';
  * What mends a notice or makes it less by half at least, each worked out by computing the season with it, and none that does harm
  * elsewhere (`harmOf`). Those that make nothing dry out come first, then those that leave the least of the problem, then
  * those that are the least to do, then those that leave plants least short. Of several sizes of one change the best alone, of
- * much the same the smallest change. Empty where no change of the plan is known to help.
+ * much the same the smallest change. Of waste, where nothing is harmless, two changes at once, and then what saves more than plants lose by
+ * it (`trade`), the least cost first. Empty where no change of the plan is known to help.
  *
  * `season` is the plan's own, `notice` one of its notices. Computing takes a season for each candidate, up to half a
  * second: ask for one notice at a time, and where somebody waits use `searchRemedies`. Never throws.

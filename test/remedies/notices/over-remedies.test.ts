@@ -16,14 +16,11 @@ import type { Remedy } from '../../../src/remedies/notices/remedy.ts';
 import { sumOver, unmetLitres, wastedLitres } from '../../../src/remedies/notices/trouble.ts';
 import { arbitraryPlan, type PlanOptions } from '../../support/arbitrary-plan.ts';
 
-/** Gardens in which no one change keeps water from draining without harm: seed and number. */
-const HARD: readonly (readonly [seed: number, ...numbers: readonly number[]])[] = [
-  [2, 16, 102, 124],
-  [3, 126],
-  [4, 45, 145],
-];
+/** Gardens of which the last is one where no one change keeps water from draining without harm. */
+const SMALL = { options: { mostWeeks: 20, mostZones: 4, mostPlantings: 3 }, seed: 1, count: 59 };
 
-const SMALL: PlanOptions = { mostWeeks: 16, mostZones: 4, mostPlantings: 3 };
+/** The last of so many: there nothing is harmless at all. */
+const HARD = { options: {}, seed: 2, count: 103 };
 
 interface Case {
   readonly plan: Plan;
@@ -39,8 +36,8 @@ function casesOf(plan: Plan): readonly Case[] {
   return notices.map((notice) => ({ plan, season, notice, remedies: remediesOf(plan, season, notice) }));
 }
 
-function sample(options: PlanOptions, seed: number, numRuns: number): readonly Plan[] {
-  return fc.sample(fc.noBias(arbitraryPlan(options)), { numRuns, seed });
+function sample({ options, seed, count }: { options: PlanOptions; seed: number; count: number }): readonly Plan[] {
+  return fc.sample(fc.noBias(arbitraryPlan(options)), { numRuns: count, seed });
 }
 
 const litresMore = (litresOf: typeof unmetLitres, { season }: Case, next: Season, ids?: readonly string[]) => {
@@ -51,31 +48,25 @@ const litresMore = (litresOf: typeof unmetLitres, { season }: Case, next: Season
 };
 
 describe('waste', () => {
-  let hard: readonly Case[];
   let all: readonly Case[];
   let made: readonly { readonly of: Case; readonly remedy: Remedy; readonly next: Season }[];
 
   beforeAll(() => {
-    hard = HARD.flatMap(([seed, ...numbers]) => {
-      const plans = sample({}, seed, Math.max(...numbers) + 1);
-      return numbers.flatMap((number) => casesOf(plans[number] as Plan));
-    });
-    all = [...hard, ...sample(SMALL, 1, 40).flatMap(casesOf)];
+    all = [...sample(SMALL), ...sample(HARD).slice(-1)].flatMap(casesOf);
     made = all.flatMap((of) =>
       of.remedies.map((remedy) => {
         const next = computeSeason(structuredClone(applyEdit(of.plan, remedy.edit)));
         return { of, remedy, next };
       }),
     );
-  });
+  }, 60_000);
 
   it('has a remedy, where no one change is harmless too', () => {
-    expect(hard.length).toBeGreaterThanOrEqual(HARD.flatMap(([, ...numbers]) => numbers).length);
-    expect(all.length).toBeGreaterThan(hard.length + 1);
+    expect(all.length).toBeGreaterThan(2);
     for (const { notice, remedies } of all) {
       expect([plantingsOf(notice), remedies.length > 0]).toEqual([plantingsOf(notice), true]);
     }
-    const kinds = new Set(hard.flatMap(({ remedies }) => remedies).map(({ kind }) => kind));
+    const kinds = new Set(all.flatMap(({ remedies }) => remedies).map(({ kind }) => kind));
     expect([...kinds]).toEqual(expect.arrayContaining(['together', 'shut-weeks']));
   });
 
