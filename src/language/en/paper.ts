@@ -28,7 +28,7 @@ export const paper = {
 
   page: ({ number }: Format, page: number, pages: number) => `Page ${number(page)} of ${number(pages)}`,
   printed: ({ day }: Format, today: DayNumber) => `Printed ${day(today, 'full')}.`,
-  tick: ['Tick when run.', 'Not as planned?', 'Write the minutes below the box.'],
+  tick: ['Tick when run.', 'Not as planned?', 'Write the minutes on the line.'],
   head: {
     zone: 'Zone',
     start: 'Start',
@@ -42,6 +42,8 @@ export const paper = {
   minuteUnit: 'min',
   cycles: ({ count, minutes }: Format, cycles: number, pauseMinutes: number) =>
     `${count(cycles, { one: 'cycle', other: 'cycles' })}, ${minutes(pauseMinutes)} pause`,
+  /** Before the minutes of one of them. */
+  times: ({ number }: Format, cycles: number) => `${number(cycles)} \u00d7 `,
   was: ({ minuteCount }: Format, minutes: number) => `was ${minuteCount(minutes)}`,
   wasInAll: ({ minuteCount }: Format, now: number, before: number) =>
     `${minuteCount(now)} in all, was ${minuteCount(before)}`,

@@ -137,7 +137,7 @@ export const week = {
   closeFrom: ({ weekday }: Format, day: DayNumber) => `from ${weekday(day)}`,
   closeLast: ({ days }: Format, start: DayNumber) => `Close last week, ${days(start, start + 6)}`,
   print: 'Print for the shed door',
-  printSays: 'choose and preview',
+  printSays: 'preview first',
 };
 
 export const weekWords = area('week', week);

@@ -44,17 +44,19 @@ function pagesOf<Paper extends Block>(
 ): readonly (readonly Paper[])[] {
   const pages: Paper[][] = [[]];
   let used = heights.title;
+  let isFull = false;
   for (const [at, block] of blocks.entries()) {
     const page = pages.at(-1) as Paper[];
     const onNew = (heights.blocks[at] ?? 0) + (heights.headings[at] ?? 0);
     const onThis = page.at(-1)?.heading === block.heading ? (heights.blocks[at] ?? 0) : onNew;
+    if (isFull && block.isOptional === true) continue;
     if (page.length === 0 || used + Math.max(onThis, together(at)) <= free) {
       page.push(block);
       used += onThis;
     } else if (block.isOptional !== true) {
       pages.push([block]);
       used = onNew;
-    }
+    } else isFull = true;
   }
   return pages;
 }

@@ -16,6 +16,8 @@ export interface PaperBlock {
 }
 
 export interface PaperLayout {
+  /** Whether it has lower rows for where that saves a page. */
+  readonly mayBeDense?: boolean;
   /** On the first page. */
   readonly title: TemplateResult;
   readonly blocks: readonly PaperBlock[];

@@ -18,15 +18,23 @@ const SPARE_INCHES = 0.01;
 export function showPages(target: Document, layout: PaperLayout, context: PaperContext): number {
   const { choice } = context;
   adopt(target, choice);
-  const heights = measured(target, layout, context);
   const room = (paperInches(choice).height - 2 * MARGIN_INCHES) * PX_PER_INCH - SPARE_PX;
-  const pages = paged(layout.blocks, heights, room);
+  const direction = choice.isAcross ? 'page across' : 'page';
+  const pagesIn = (kind: string) => ({
+    kind,
+    pages: paged(layout.blocks, measured(target, layout, context, kind), room),
+  });
+  let { kind, pages } = pagesIn(direction);
+  if (pages.length > 1 && layout.mayBeDense) {
+    const dense = pagesIn(`${direction} dense`);
+    if (dense.pages.length < pages.length) ({ kind, pages } = dense);
+  }
   render(
     pages.map((blocks, at) =>
       pageTemplate(
         html`${at === 0 ? layout.title : nothing}${withHeadings(blocks)}`,
         footTemplate(context, at, pages.length),
-        choice,
+        kind,
       ),
     ),
     target.body,
@@ -53,10 +61,10 @@ function adopt(target: Document, choice: PaperChoice): void {
   target.adoptedStyleSheets = [sheet];
 }
 
-function measured(target: Document, { title, blocks }: PaperLayout, context: PaperContext): Heights {
-  const { choice } = context;
+/** `kind`: classes of a page. */
+function measured(target: Document, { title, blocks }: PaperLayout, context: PaperContext, kind: string): Heights {
   render(
-    html`<section class=${`page measured ${choice.isAcross ? 'across' : ''}`}><div>${title}</div>
+    html`<section class=${`${kind} measured`}><div>${title}</div>
       ${blocks.map(({ content }) => html`<div>${content}</div>`)}${blocks.map(({ heading }) => html`<div>${heading ?? nothing}</div>`)}
       <div>${footTemplate(context, 1, 2)}</div></section>`,
     target.body,
@@ -79,8 +87,8 @@ function withHeadings(blocks: readonly PaperBlock[]): readonly TemplateResult[] 
   );
 }
 
-function pageTemplate(content: TemplateResult, foot: TemplateResult, { isAcross }: PaperChoice): TemplateResult {
-  return html`<section class=${isAcross ? 'page across' : 'page'}>${content}${foot}</section>`;
+function pageTemplate(content: TemplateResult, foot: TemplateResult, kind: string): TemplateResult {
+  return html`<section class=${kind}>${content}${foot}</section>`;
 }
 
 /** The cautions once, on the last page. */

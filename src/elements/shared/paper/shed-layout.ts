@@ -33,6 +33,7 @@ export function shedLayout(context: PaperContext): PaperLayout {
     }),
   );
   return {
+    mayBeDense: true,
     title: html`<header class="shed-title"><div><p class="garden">${isolated(view.plan.name)}</p><h1>${format.days(firstDay, firstDay + 6, 'long')}</h1></div>
       <p class="how">${say.tick.map((line) => html`${line}<br />`)}</p></header>`,
     blocks: [
@@ -59,16 +60,11 @@ function zoneRow(zone: ZoneSeason, station: number, context: PaperContext): Temp
       ${DAYS.map((day) => html`<span class="day">${(skipped >> day) & 1 ? heldBox(say.held) : nothing}</span>`)}</div>`;
   }
   const cycles = Math.max(...runs.map((run) => run.cycles));
-  const before = week > 0 ? zoneFigure(zone, 'minutesPerDay', week - 1) : 0;
-  const now = zoneFigure(zone, 'minutesPerDay', week);
   const isOne = runs.length === 1;
-  const amount = (minutes: number, count: number) => format.minuteCount(minutes / Math.max(1, count));
   const shown = starts.startMinutes.slice(0, cycles);
   return html`<div class="shed row">${name}
-    <span class="start">${shown.map((minute) => html`${format.time(minute)}<br />`)}</span>
-    <span class="end run">${shown.map((_, at) => html`${isOne || at === 0 ? amount(now, cycles) : nothing}${isOne ? html`<br />` : nothing}`)}
-      ${before > 0 && before !== now ? html`<small>${cycles > 1 ? say.wasInAll(format, now, before) : say.was(format, before)}</small>` : nothing}
-      ${zoneOrigin(zone, week) === 'hand-set' ? html`<small>${betweenSteps(zone, week, format) ?? say.setByHand}</small>` : nothing}</span>
+    <span class="start">${shown.map((minute) => html`<span>${format.time(minute)}</span>`)}</span>
+    ${runCell(zone, isOne ? shown.length : 1, cycles, context)}
     ${DAYS.map((day) => {
       const runsToday = (mask >> day) & 1;
       if (!runsToday) return html`<span class="day">${(skipped >> day) & 1 ? heldBox(say.held) : nothing}</span>`;
@@ -79,6 +75,23 @@ function zoneRow(zone: ZoneSeason, station: number, context: PaperContext): Temp
           return html`<span class="turn">${isOpen ? html`<b>${say.open}</b>` : say.shut}</span>`;
         })}</span>`;
     })}</div>`;
+}
+
+/** The minutes of each cycle, beside so many of its starts as have the same; where rows are low, once. */
+function runCell(
+  zone: ZoneSeason,
+  alike: number,
+  cycles: number,
+  { choice: { week }, reader, format }: PaperContext,
+): TemplateResult {
+  const say = paperWords(reader.language);
+  const before = week > 0 ? zoneFigure(zone, 'minutesPerDay', week - 1) : 0;
+  const now = zoneFigure(zone, 'minutesPerDay', week);
+  const minutes = format.minuteCount(now / Math.max(1, cycles));
+  const further = Array.from({ length: alike - 1 }, () => html`<span class="again"><br />${minutes}</span>`);
+  return html`<span class="end run">${alike > 1 ? html`<small class="times">${say.times(format, alike)}</small>` : nothing}${minutes}${further}
+      ${before > 0 && before !== now ? html`<small>${cycles > 1 ? say.wasInAll(format, now, before) : say.was(format, before)}</small>` : nothing}
+      ${zoneOrigin(zone, week) === 'hand-set' ? html`<small>${betweenSteps(zone, week, format) ?? say.setByHand}</small>` : nothing}</span>`;
 }
 
 const heldBox = (word: string): TemplateResult => html`<i class="box held"></i><small>${word}</small>`;

@@ -23,11 +23,15 @@ export const shedStyles = css`
   }
 
   .shed {
-    grid-template-columns: minmax(0, 1fr) 58pt 46pt repeat(7, 39pt);
+    grid-template-columns: minmax(0, 1fr) 61pt 46pt repeat(7, 39pt);
   }
 
   .across .shed {
     grid-template-columns: minmax(0, 1fr) 72pt 56pt repeat(7, 56pt);
+  }
+
+  .across.dense .shed {
+    grid-template-columns: minmax(0, 1fr) 126pt 62pt repeat(7, 50pt);
   }
 
   .shed > span {
@@ -62,6 +66,7 @@ export const shedStyles = css`
     font-size: 20pt;
     font-weight: 700;
     line-height: 1.05;
+    white-space: nowrap;
   }
 
   .shed.heads .end {
@@ -121,6 +126,118 @@ export const shedStyles = css`
   .shed .wide {
     grid-column: span 3;
     font-size: 15pt;
+  }
+
+  .shed .start > span {
+    display: block;
+  }
+
+  .shed .run > .times {
+    display: none;
+  }
+
+  /* Low rows, where a week would be more than a page else. */
+  .dense .shed > span {
+    padding-block: 2pt;
+  }
+
+  .dense .shed .zone {
+    font-size: 14pt;
+  }
+
+  .dense .shed .start {
+    line-height: 1.25;
+  }
+
+  .dense .shed .run {
+    font-size: 18pt;
+  }
+
+  .dense .box {
+    inline-size: 20pt;
+    block-size: 20pt;
+  }
+
+  .dense .shed .top {
+    min-block-size: 31pt;
+  }
+
+  .dense .shed .turn {
+    min-block-size: 13pt;
+    font-size: 10pt;
+    line-height: 13pt;
+  }
+
+  .dense .shed .day > .turn {
+    block-size: 13pt;
+  }
+
+  /* A title on one line, a line beside its box, start times in two columns. */
+  .across.dense .shed-title > div {
+    display: flex;
+    gap: 12pt;
+    align-items: baseline;
+  }
+
+  .across.dense .shed-title h1 {
+    font-size: 26pt;
+  }
+
+  .across.dense .how {
+    font-size: 9pt;
+  }
+
+  .across.dense .shed:not(.heads, .rain) .day {
+    grid-template-columns: 20pt 26pt;
+    justify-content: center;
+    column-gap: 2pt;
+  }
+
+  .across.dense .day > .box {
+    grid-row: span 2;
+  }
+
+  .across.dense .day > small {
+    block-size: 9pt;
+    font-size: 7.5pt;
+    line-height: 9pt;
+    white-space: nowrap;
+  }
+
+  .across.dense .pencil {
+    grid-column: 2;
+    grid-row: 2;
+    inline-size: 26pt;
+    margin: 0;
+    block-size: 11pt;
+  }
+
+  .across.dense .day > .turn {
+    grid-column: span 2;
+    justify-self: center;
+  }
+
+  .across.dense .shed .top {
+    min-block-size: 20pt;
+  }
+
+  .across.dense .shed .start {
+    display: grid;
+    grid-template-columns: 61pt 1fr;
+    align-content: start;
+  }
+
+  .across.dense .shed .end > small {
+    margin: 0;
+    white-space: normal;
+  }
+
+  .across.dense .again {
+    display: none;
+  }
+
+  .across.dense .shed .run > .times {
+    display: inline;
   }
 
   .gauge {

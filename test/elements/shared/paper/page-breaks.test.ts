@@ -26,6 +26,16 @@ describe('blocks on pages', () => {
     expect(pages([...rows(first, 6), ...rows(second, 10)])).toEqual([8, 8]);
   });
 
+  // By hand: 3 rows fill 30 of 35 px; the first line for notes, of 10 px, has no room, and the second, of 5 px, would have.
+  it('leave out what is optional and all of it that follows, rather than begin a page with it', () => {
+    const blocks = [{}, {}, {}, { isOptional: true }, { isOptional: true }];
+    const heights = { title: 0, blocks: [10, 10, 10, 10, 5], headings: blocks.map(() => 0), foot: 0 };
+    const count = (room: number) => paged(blocks, heights, room).map(({ length }) => length);
+    expect(count(35)).toEqual([3]);
+    expect(count(40)).toEqual([4]);
+    expect(count(45)).toEqual([5]);
+  });
+
   it('leave room for a title', () => {
     expect(pages(rows(first, 9), 20)).toEqual([7, 2]);
   });

@@ -12,6 +12,7 @@ import { clearPage, html, onPage, quiet, settled, until } from '../on-page.ts';
 async function opened(plan: Plan, kind: (typeof PAPER_KINDS)[number] = 'shed') {
   const place = onPage(html`<runnel-plan .plan=${plan}></runnel-plan>`);
   const element: RunnelPlan = await settled(place, 'runnel-plan');
+  await until(() => isReady(element.store.view), 'the season is there');
   const { view } = element.store;
   if (!isReady(view)) throw new Error('there is no season');
   const root = place.attachShadow({ mode: 'open' });
@@ -27,6 +28,17 @@ async function opened(plan: Plan, kind: (typeof PAPER_KINDS)[number] = 'shed') {
     select.dispatchEvent(new Event('change'));
   };
   return { dialog, pages, choose, view };
+}
+
+/** Nine rows above the foot, and on each day with a run a box and a line for a pencil inside the day's own column. */
+function holdsAll(sheet: HTMLElement, what: string): void {
+  const placeOf = (element: Element | null | undefined) => (element as Element).getBoundingClientRect();
+  const foot = sheet.querySelector('.foot');
+  expect(placeOf(foot?.previousElementSibling).bottom, what).to.be.at.most(placeOf(foot).top);
+  expect(sheet.querySelectorAll('.shed.row .zone').length, what).to.equal(9);
+  const marks = [...sheet.querySelectorAll('.day > :is(.box, .pencil, small)')];
+  expect(marks.length, what).to.be.greaterThan(9);
+  for (const mark of marks) expect(placeOf(mark).right, what).to.be.at.most(placeOf(mark.parentElement).right + 1);
 }
 
 const CHOICES = PAPER_KINDS.flatMap((kind) =>
@@ -79,6 +91,25 @@ describe('sheets of paper', () => {
     for (const sheet of pages()) expect(sheet.querySelector('.heads')).not.to.equal(null);
   });
 
+  it('have this week’s nine zones on one page for the shed door, upright and across, with lower rows only where that saves one', async () => {
+    const lanternLane: Plan = await (await fetch('/demo/plans/lantern-lane.runnel.json')).json();
+    const { pages, choose } = await opened(lanternLane);
+    // The first has different minutes on its days, the next the most cycles; the last hardly runs.
+    for (const week of ['7', '13', '16', '29']) {
+      choose('week', week);
+      for (const [kind, size, direction] of CHOICES.filter(([kind]) => kind === 'shed')) {
+        choose('size', size);
+        choose('direction', direction);
+        const what = `${kind} ${week}, ${size}, ${direction}`;
+        const [sheet, ...others] = pages();
+        expect(others, what).to.deep.equal([]);
+        if (sheet !== undefined) holdsAll(sheet, what);
+        const isDense = sheet?.classList.contains('dense');
+        if (direction === 'across' || week === '29') expect(isDense, what).to.equal(direction === 'across');
+      }
+    }
+  });
+
   it('show a name as it is, and say another week where it is chosen', async () => {
     const plan = mixedGarden({ name: '<b>Garden</b>' });
     const { pages, choose, dialog } = await opened(plan);
@@ -95,7 +126,14 @@ describe('sheets of paper', () => {
       html`<runnel-plan .plan=${mixedGarden()}><runnel-week today="2027-06-30"></runnel-week></runnel-plan>`,
     );
     const week = await settled(place, 'runnel-week');
-    week.shadowRoot?.querySelector<HTMLButtonElement>('[name=print]')?.click();
+    await until(() => week.shadowRoot?.querySelector('[name=print]') !== null, 'the week is shown');
+    const button = week.shadowRoot?.querySelector<HTMLButtonElement>('[name=print]');
+    // As wide as the column beside the week's table; what it says stays on one line.
+    button?.style.setProperty('inline-size', '320px');
+    const words = document.createRange();
+    words.selectNodeContents(button as HTMLButtonElement);
+    expect(words.getBoundingClientRect().height).to.be.below(30);
+    button?.click();
     await until(() => week.shadowRoot?.querySelector('dialog iframe') !== null, 'the pages are shown');
     await quiet(week);
   });
