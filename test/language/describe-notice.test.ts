@@ -69,13 +69,23 @@ type Sentence = { readonly [Kind in NoticeKind]: readonly [Kind, NoticeFigures[K
 const SENTENCES: readonly Sentence[] = [
   [
     'no-climate',
-    { days: 140, otherDays: 0 },
+    { etoMonths: 0, temperatureMonths: 0, days: 140, otherDays: 0 },
     'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
   ],
   [
     'no-climate',
-    { days: 21, otherDays: 119 },
+    { etoMonths: 11, temperatureMonths: 0, days: 21, otherDays: 119 },
     'reference ET is 0 on 21 days, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.',
+  ],
+  [
+    'no-climate',
+    { etoMonths: 9, temperatureMonths: 0, days: 70, otherDays: 0 },
+    'reference ET is 0 on 70 days, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.',
+  ],
+  [
+    'no-climate',
+    { etoMonths: 0, temperatureMonths: 12, days: 140, otherDays: 0 },
+    'reference ET is 0 on 140 days: its temperatures give none. Right where it is that cold; otherwise a temperature is wrong.',
   ],
   ['no-line', shortage(3, 2), 'no line brings the 12 gal of irrigation that it needs.'],
   ['too-long', { minutesPerDay: 300, windowMinutes: 240 }, 'needs 300 min a watering day; water may run for 240 min.'],

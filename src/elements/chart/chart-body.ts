@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Cumulative } from '../../engine/season/cumulative.ts';
-import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { lacksClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { chartWords } from '../../language/en/chart.ts';
 import { isolated } from '../../language/format/isolated.ts';
 import { adoptStyles } from '../shared/adopt-styles.ts';
@@ -121,7 +121,7 @@ export class ChartBody {
     const { span } = view.season.garden;
     const totals = this.#totals(view);
     const zone = this.#zone(view);
-    const finding = findingOf(totals, weeksWithoutClimate(view.season).length < span.weeks);
+    const finding = findingOf(totals, !lacksClimate(view.season));
     const words = findingWords(finding, span, reader);
     const week = this.#host.pointedWeek ?? view.selection.week;
     const reserve = this.#reserve(view);

@@ -1,7 +1,7 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { dayNumber } from '../../engine/calendar.ts';
-import { weeksWithoutClimate } from '../../explain/notices/kinds/no-climate.ts';
+import { lacksClimate } from '../../explain/notices/kinds/no-climate.ts';
 import { chartWords } from '../../language/en/chart.ts';
 import { formatFor } from '../../language/format/format.ts';
 import { isolated } from '../../language/format/isolated.ts';
@@ -55,7 +55,7 @@ export class StripBody {
     const say = chartWords(reader.language);
     const { span } = view.season.garden;
     const totals = totalsOf(view.season.totals);
-    const finding = findingOf(totals, weeksWithoutClimate(view.season).length < span.weeks);
+    const finding = findingOf(totals, !lacksClimate(view.season));
     const words = findingWords(finding, span, reader, shortZone(view.season));
     const reserve = reserveIn(view.season);
     const allowance = reserve?.kind === 'allowance' ? reserve.mostLitres : undefined;

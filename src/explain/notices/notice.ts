@@ -7,8 +7,16 @@ import type { Shortage } from './shortage.ts';
  * row in `notice-kinds.ts`.
  */
 export interface NoticeFigures {
-  /** No reference ET is given, so that nothing is known of what plants use. Days without it, and days of the season with it. */
-  'no-climate': { readonly days: number; readonly otherDays: number };
+  /**
+   * No reference ET is given, or it is 0. Months of the year of which the climate says one, else its temperatures; days without it, and
+   * days of the season with it.
+   */
+  'no-climate': {
+    readonly etoMonths: number;
+    readonly temperatureMonths: number;
+    readonly days: number;
+    readonly otherDays: number;
+  };
   /** Needs water and nothing brings any. */
   'no-line': Shortage;
   /** Runs longer than a day or than the hours in which water may run. */

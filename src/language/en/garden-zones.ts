@@ -19,12 +19,12 @@ export const gardenZones = {
     'Nothing grows in it yet. Add a planting, or open one of another zone and choose where it says “Move to zone”.',
   noLines: 'No lines yet: only rain waters it.',
   /** Flow in L/min. */
-  zoneSummary: ({ count, quantity }: Format, plantings: number, flowLpm: number) =>
-    `${count(plantings, PLANTINGS)}, ${quantity(flowLpm, 'supplyFlow')} when all is open`,
+  zoneSummary: ({ count, listed }: Format, plantings: number, flowLpm: number) =>
+    `${count(plantings, PLANTINGS)}, ${listed(flowLpm, 'supplyFlow')} when all is open`,
   /** Beside the name of a planting that is folded. */
   plantingSummary: {
     /** `size`: as it is typed; flow in L/min. */
-    flows: ({ quantity }: Format, size: string, flowLpm: number) => `${size}, ${quantity(flowLpm, 'supplyFlow')}`,
+    flows: ({ listed }: Format, size: string, flowLpm: number) => `${size}, ${listed(flowLpm, 'supplyFlow')}`,
     assumed: ({ list }: Format, parts: readonly string[]) => `Assumed: ${list(parts)}`,
     parts: { need: 'water use', plantedOn: 'planting day', extent: 'size', lines: 'lines' },
     /** `first`: the planting at which it stands in full. */

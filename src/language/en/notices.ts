@@ -50,10 +50,12 @@ function drains({ quantity, percent }: Format, { drainedLitres, appliedLitres, d
 const told = (matter: string, cause: string) => `${matter} ${cause}`;
 
 const sentences: Sentences = {
-  'no-climate': ({ count }, { days, otherDays }) =>
-    otherDays > 0
-      ? `reference ET is 0 on ${count(days, DAYS)}, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.`
-      : 'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
+  'no-climate': ({ count }, { etoMonths, temperatureMonths, days, otherDays }) =>
+    temperatureMonths > 0
+      ? `reference ET is 0 on ${count(days, DAYS)}: its temperatures give none. Right where it is that cold; otherwise a temperature is wrong.`
+      : otherDays > 0 || etoMonths > 0
+        ? `reference ET is 0 on ${count(days, DAYS)}, as if plants used no water. Right while the ground is frozen; otherwise a month is missing.`
+        : 'its climate is not filled in yet, so nobody can say what plants use. No minutes here does not mean that they need no water.',
   'no-line': (format, figures) =>
     figures.neededLitres > 0
       ? `no line brings the ${format.quantity(figures.neededLitres, 'volume')} of irrigation that it needs.`

@@ -14,6 +14,7 @@ import { formatNumber, formatPercent } from './number.ts';
 import { type Forms, pluralForm } from './plural.ts';
 import {
   formatAmount,
+  formatListed,
   formatQuantity,
   formatSpelledQuantity,
   type SpelledQuantity,
@@ -34,7 +35,9 @@ export interface Format {
   percent(share: number): string;
   /** An engine value in the plan's unit: `310 gal`. */
   quantity(si: number, quantity: Quantity): string;
-  /** The same without its unit. */
+  /** The same with as many decimals whatever the value: `0.90 gpm`. */
+  listed(si: number, quantity: Quantity): string;
+  /** Without its unit. */
   amount(si: number, quantity: Quantity): string;
   /** Its unit alone: `gal`, `sq ft`. */
   unit(quantity: Quantity): string;
@@ -96,6 +99,7 @@ function bound(reader: Reader): Format {
     plural: (count, forms) => pluralForm(count, forms, locale),
     percent: (share) => formatPercent(share, locale),
     quantity: (si, quantity) => formatQuantity(si, quantity, reader),
+    listed: (si, quantity) => formatListed(si, quantity, reader),
     amount: (si, quantity) => formatAmount(si, quantity, reader),
     unit: (quantity) => unitSymbol(quantity, reader),
     spelled: (si, quantity) => formatSpelledQuantity(si, quantity, reader),

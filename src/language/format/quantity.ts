@@ -41,7 +41,14 @@ export function formatQuantity(si: number, quantity: Quantity, reader: Reader): 
   return withUnit(formatAmount(si, quantity, reader), unitSymbol(quantity, reader));
 }
 
-/** The same without its unit, for columns that name it once. */
+/** `0.90 gpm` beside `1.65 gpm`: with as many decimals whatever the value is, for what stands in a list of its kind. */
+export function formatListed(si: number, quantity: Quantity, reader: Reader): string {
+  const { below10 } = DECIMALS[quantity][reader.units];
+  const value = fromSi(si, quantity, reader.units);
+  return withUnit(formatNumber(value, reader.locale, below10, below10), unitSymbol(quantity, reader));
+}
+
+/** A quantity without its unit, for columns that name it once. */
 export function formatAmount(si: number, quantity: Quantity, { units, locale }: Reader): string {
   const value = fromSi(si, quantity, units);
   const { below10, from10, always: least } = DECIMALS[quantity][units];

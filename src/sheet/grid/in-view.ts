@@ -40,9 +40,10 @@ export class InView {
     binding.addHooks({ afterRender: tell, afterScrollHorizontally: tell, afterScrollVertically: tell });
   }
 
-  /** First week that stood in it whole, once it was looked for. */
-  get week(): number | undefined {
-    return this.#told?.week;
+  /** Weeks that stood in it whole, once they were looked for. */
+  get weeks(): readonly number[] {
+    const { week, weeks } = this.#told ?? {};
+    return between(week ?? null, week === undefined || weeks === undefined ? null : week + weeks - 1);
   }
 
   stop(): void {

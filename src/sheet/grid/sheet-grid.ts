@@ -192,10 +192,20 @@ export class SheetGrid {
     if (shape === this.#shape) return;
     this.#shape = shape;
     this.#markRoom();
-    const week = this.#inView?.week;
+    const week = this.#weekToKeep();
     this.hot.updateSettings(this.#layout());
     // Other columns and headings begin at the season's start again.
     if (week !== undefined) this.showWeek(week);
+  }
+
+  /** The first week in view; of one at a time the selected one, or else this week, where it is in view. */
+  #weekToKeep(): number | undefined {
+    const shown = this.#inView?.weeks ?? [];
+    const { thisWeek, view } = this.#setting.sheet;
+    if (!this.isNarrow || view.weeksAtOnce > 1) return shown[0];
+    const column = this.season.binding.column(Math.max(0, this.hot.getSelectedRangeActive()?.highlight.col ?? 0));
+    const selected = column?.kind === 'week' ? column.week : undefined;
+    return [selected, thisWeek].find((week) => week !== undefined && shown.includes(week)) ?? shown[0];
   }
 
   /** The room that there is, and how high the rows are in it; the box is made as high as whole rows of them. */

@@ -498,7 +498,7 @@ describe('runnel-garden', () => {
     const planting = (index = 0) => page.plan.plan?.zones[0]?.plantings[index];
     await open(page, zone?.name ?? '');
     const summary = () => named(page, 'summary', 'Tomatoes').textContent ?? '';
-    await until(() => /120\ssq\sft, 1\.2\sgpm/.test(summary()), 'its size and flow are there');
+    await until(() => /120\ssq\sft, 1\.20\sgpm/.test(summary()), 'its size and flow are there');
     await open(page, zone?.plantings[0]?.name ?? '');
     await type(page, 'planting-tomatoes-size', '6 pots 5 gallon');
     expect(planting()).to.deep.include({

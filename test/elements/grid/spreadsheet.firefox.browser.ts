@@ -86,6 +86,34 @@ describe('a spreadsheet', () => {
     expect(page.plan.plan?.choices).to.deep.equal(mixedGarden().choices);
   });
 
+  it('clears a pasted block with the key for deleting right after it, and undo brings back both, one after the other', async () => {
+    const page = await gridPage();
+    const weeks = ['2027-07-05', '2027-07-12'];
+    const choices = () =>
+      weeks.map((week) => ['beds', 'containers'].map((zone) => page.plan.plan?.choices?.[zone]?.[week]?.minutes));
+    const before = choices();
+    const shown = () => weeks.map((week) => minutesOf(page.grid, week));
+    await copyOutside('30\t42\n20\t24');
+    await click(cell(page.grid, 'beds', '2027-07-05'));
+    // As fast as somebody can: nothing is waited for in between.
+    await press('Control+v', 'Delete');
+    await afterwards(page);
+    expect(page.edits.map(({ type }) => type)).to.deep.equal(['together', 'together']);
+    expect(choices().flat()).to.deep.equal([undefined, undefined, undefined, undefined]);
+    expect(shown()).not.to.deep.equal(['30', '42']);
+    await press('Control+z');
+    await afterwards(page);
+    expect(choices()).to.deep.equal([
+      [30, 20],
+      [42, 24],
+    ]);
+    expect(shown()).to.deep.equal(['30', '42']);
+    await press('Control+z');
+    await afterwards(page);
+    expect(choices()).to.deep.equal(before);
+    expect(before[0]?.[0]).to.equal(120);
+  });
+
   it('says which cells of a block stay as they were, and enters the others', async () => {
     const page = await gridPage();
     await copyOutside('30\tabc\t51\n7\t8\t1,500');
@@ -363,6 +391,47 @@ describe('a spreadsheet', () => {
         expectInWindow('.htContextMenu');
         await press('Escape', 'Escape');
       }
+    } finally {
+      await setViewport({ width: 1400, height: 800 });
+    }
+  });
+
+  it('shows this week, or the selected one, when one week of those in view is to stand alone on a phone', async () => {
+    await setViewport({ width: 390, height: 780 });
+    try {
+      const page = await gridPage();
+      const hot = gridOf(page.grid);
+      const inView = () => [hot.getFirstPartiallyVisibleColumn(), hot.getLastPartiallyVisibleColumn()] as const;
+      const column = (day: string) => hot.getCoords(cell(page.grid, 'beds', day))?.col ?? Number.NaN;
+      const atOnce = async (index: number) => {
+        const choices = page.grid.querySelectorAll<HTMLInputElement>('[name=runnel-weeks]');
+        choices[index]?.click();
+        await afterwards(page);
+      };
+      // Today is July 14; two weeks before stand in view with its own.
+      await until(
+        () => inView()[0] !== 2 && page.grid.querySelector('[title^="Beds, week of July"]') !== null,
+        'this week is in view',
+      );
+      const week = column('2027-07-12');
+      const scrollTo = async (col: number) => {
+        hot.scrollViewportTo({ col, horizontalSnap: 'start' });
+        await until(() => inView()[0] === col, 'it is scrolled');
+      };
+      await scrollTo(week - 2);
+      expect(inView()[1]).to.be.at.least(week);
+      await atOnce(0);
+      await until(() => inView()[0] === week, `this week stands alone, not ${inView().join()}`);
+      await atOnce(1);
+      await scrollTo(week - 2);
+      await click(cell(page.grid, 'beds', '2027-07-05'));
+      await atOnce(0);
+      await until(() => inView()[0] === week - 1, `the selected week stands alone, not ${inView().join()}`);
+      // Where this week is not in view, the first that is.
+      await atOnce(1);
+      await scrollTo(week - 8);
+      await atOnce(0);
+      await until(() => inView()[0] === week - 8, `the first of them stands alone, not ${inView().join()}`);
     } finally {
       await setViewport({ width: 1400, height: 800 });
     }

@@ -293,6 +293,11 @@ export const FIGURES: Readonly<Record<NoticeKind, (of: Told) => Figures>> = {
   'emitters-far-apart': (of) => ({ spacingM: lineOf(of).spacingM ?? Number.NaN }),
   'line-downhill': ({ zone }) => ({ slopePercent: zone?.zone.soil.slopePercent ?? Number.NaN }),
   'no-climate': ({ season, weeks }) => ({
+    etoMonths: (season.garden.site.climate.etoMm ?? []).filter((mm) => mm !== 0).length,
+    temperatureMonths: [...Array(12).keys()].filter((month) => {
+      const { etoMm, minTemperatureC, maxTemperatureC } = season.garden.site.climate;
+      return etoMm === undefined && !(minTemperatureC?.[month] === 0 && maxTemperatureC?.[month] === 0);
+    }).length,
     days: 7 * weeks.length,
     otherDays: 7 * (season.garden.span.weeks - weeks.length),
   }),

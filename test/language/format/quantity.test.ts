@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { Quantity } from '../../../src/engine/units.ts';
 import {
   formatAmount,
+  formatListed,
   formatQuantity,
   formatSpelledQuantity,
   isWrittenAs0,
@@ -75,4 +76,11 @@ it('writes a dash, without a unit, for what cannot be told', () => {
 it('groups and points numbers as the locale does', () => {
   expect(formatAmount(1234567, 'volume', german)).toBe('1.234.567');
   expect(formatAmount(8.89, 'depth', german)).toBe('8,9');
+});
+
+it('writes what stands in one list with as many decimals', () => {
+  const plain = (gpm: number, reader: Reader) =>
+    formatListed(gpm * LITRES_PER_GALLON, 'supplyFlow', reader).replaceAll('\u00a0', ' ');
+  expect([0.9, 1.65, 2.5, 12].map((gpm) => plain(gpm, us))).toEqual(['0.90 gpm', '1.65 gpm', '2.50 gpm', '12.00 gpm']);
+  expect([0.9, 12].map((gpm) => plain(gpm, metric))).toEqual(['3.4 L/min', '45.4 L/min']);
 });

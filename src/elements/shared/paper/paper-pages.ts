@@ -19,28 +19,36 @@ export function showPages(target: Document, layout: PaperLayout, context: PaperC
   const { choice } = context;
   adopt(target, choice);
   const room = (paperInches(choice).height - 2 * MARGIN_INCHES) * PX_PER_INCH - SPARE_PX;
-  const direction = choice.isAcross ? 'page across' : 'page';
-  const pagesIn = (kind: string) => ({
-    kind,
-    pages: paged(layout.blocks, measured(target, layout, context, kind), room),
+  const pagesIn = (form: PageForm) => ({
+    form,
+    pages: paged(layout.blocks, measured(target, layout, context, form), room),
   });
-  let { kind, pages } = pagesIn(direction);
+  let { form, pages } = pagesIn({ isAcross: choice.isAcross, isDense: false });
   if (pages.length > 1 && layout.mayBeDense) {
-    const dense = pagesIn(`${direction} dense`);
-    if (dense.pages.length < pages.length) ({ kind, pages } = dense);
+    const dense = pagesIn({ ...form, isDense: true });
+    if (dense.pages.length < pages.length) ({ form, pages } = dense);
   }
   render(
     pages.map((blocks, at) =>
       pageTemplate(
         html`${at === 0 ? layout.title : nothing}${withHeadings(blocks)}`,
         footTemplate(context, at, pages.length),
-        kind,
+        form,
       ),
     ),
     target.body,
   );
   return pages.length;
 }
+
+interface PageForm {
+  readonly isAcross: boolean;
+  /** With low rows. */
+  readonly isDense: boolean;
+}
+
+const classOf = ({ isAcross, isDense }: PageForm, ...others: readonly string[]): string =>
+  ['page', isAcross ? 'across' : '', isDense ? 'dense' : '', ...others].join(' ');
 
 const inInches = (inches: number): string => `${inches}in`;
 
@@ -61,10 +69,9 @@ function adopt(target: Document, choice: PaperChoice): void {
   target.adoptedStyleSheets = [sheet];
 }
 
-/** `kind`: classes of a page. */
-function measured(target: Document, { title, blocks }: PaperLayout, context: PaperContext, kind: string): Heights {
+function measured(target: Document, { title, blocks }: PaperLayout, context: PaperContext, form: PageForm): Heights {
   render(
-    html`<section class=${`${kind} measured`}><div>${title}</div>
+    html`<section class=${classOf(form, 'measured')}><div>${title}</div>
       ${blocks.map(({ content }) => html`<div>${content}</div>`)}${blocks.map(({ heading }) => html`<div>${heading ?? nothing}</div>`)}
       <div>${footTemplate(context, 1, 2)}</div></section>`,
     target.body,
@@ -87,8 +94,8 @@ function withHeadings(blocks: readonly PaperBlock[]): readonly TemplateResult[] 
   );
 }
 
-function pageTemplate(content: TemplateResult, foot: TemplateResult, kind: string): TemplateResult {
-  return html`<section class=${kind}>${content}${foot}</section>`;
+function pageTemplate(content: TemplateResult, foot: TemplateResult, form: PageForm): TemplateResult {
+  return html`<section class=${classOf(form)}>${content}${foot}</section>`;
 }
 
 /** The cautions once, on the last page. */
