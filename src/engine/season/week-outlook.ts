@@ -28,7 +28,7 @@ export interface WeekOutlook {
   start: number;
   mask: number;
   /** Masks of all weeks, where they differ. */
-  readonly byWeek: readonly number[] | undefined;
+  byWeek: readonly number[] | undefined;
   /** First day in the ground and the day after the last, within the week. */
   first: number;
   end: number;
@@ -57,7 +57,13 @@ export interface WeekOutlook {
 
 const NO_DAYS = zeros(7);
 
-export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[]): WeekOutlook {
+/** `lent`: made into it; its week is spanned before anybody looks. */
+export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[], lent?: WeekOutlook): WeekOutlook {
+  if (lent !== undefined) {
+    lent.days = days;
+    lent.byWeek = byWeek;
+    return lent;
+  }
   const ofWeek = () => NO_DAYS.slice();
   return {
     days,

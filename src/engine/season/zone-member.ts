@@ -69,12 +69,13 @@ export const WEEK_SUMS = {
 
 const NO_SUMS = zeros(PLANTING_FIELD_COUNT + 2);
 
-/** `from` is the first week to run; the weeks before it are in the figures. */
+/** `from` is the first week to run; the weeks before it are in the figures. What a week fills anew is `lent` by one that is done with. */
 export function zoneMember(
   season: PlantingSeason,
   days: PlantingDays,
   from: number,
   byWeek?: readonly number[],
+  lent?: ZoneMember,
 ): ZoneMember {
   const { planting } = season;
   const { demand } = days;
@@ -89,8 +90,8 @@ export function zoneMember(
     mayAskAlone: demand.isInContainer && !isRefill && !hasShutOff,
     days,
     demand,
-    given: balanceDay(demand),
-    outlook: weekOutlook(days.asked, byWeek),
+    given: lent?.given ?? balanceDay(demand),
+    outlook: weekOutlook(days.asked, byWeek, lent?.outlook),
     request: minutesRequest(planting),
     stores: storesOf(isThere ? carried(P.wettedEndMm) : demand.startMm, isThere ? carried(P.dryEndMm) : demand.startMm),
     parts: 1,
@@ -104,8 +105,8 @@ export function zoneMember(
     askedOn: -1,
     asksAlone: false,
     missedMm: 0,
-    week: NO_SUMS.slice(),
-    limits: { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
+    week: lent?.week ?? NO_SUMS.slice(),
+    limits: lent?.limits ?? { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
   };
 }
 

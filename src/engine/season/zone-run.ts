@@ -68,6 +68,8 @@ export interface ZoneStart {
   /** First week to run; the weeks before it are in the season's figures. */
   readonly from: number;
   readonly told?: Told;
+  /** Of zones that are done with: their weeks' objects are used again, and those of this one left there. */
+  readonly lent?: ZoneMember[];
 }
 
 /** Index into MINUTES_ORIGINS. */
@@ -76,11 +78,13 @@ export const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
 /** Its plantings' come behind as they are filled in. */
 const NO_FIGURES = zeros(ZONE_FIELD_COUNT);
 
-export function zoneRun(season: ZoneSeason, { days, weather, from, told }: ZoneStart): ZoneRun {
+export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent = [] }: ZoneStart): ZoneRun {
   const { zone } = season;
-  const members = season.plantings.map((planting, index) =>
-    zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek),
-  );
+  const members = season.plantings.map((planting, index) => {
+    const member = zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent[index]);
+    lent[index] = member;
+    return member;
+  });
   return {
     season,
     weather,

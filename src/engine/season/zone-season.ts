@@ -15,6 +15,7 @@ import { type ToldMorning, toldMorning } from './told-morning.ts';
 import { WeekFigures } from './week-figures.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
+import type { ZoneMember } from './zone-member.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
@@ -22,13 +23,15 @@ import { runZoneWeek } from './zone-week-run.ts';
 export interface SeasonBuffers {
   /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
+  /** The same. */
+  readonly members: ZoneMember[];
   readonly alike: AlikeDemands;
   /** By the planting's id, where they are known: see `PlantingSeason`. */
   readonly rainShares?: ReadonlyMap<string, readonly number[]>;
 }
 
 export function seasonBuffers(): SeasonBuffers {
-  return { days: [], alike: new AlikeDemands() };
+  return { days: [], members: [], alike: new AlikeDemands() };
 }
 
 /** `known` holds of each planting, in order, what is known of it from another run; `cutLike` is the same zone's season whose cuts hold. */
@@ -74,7 +77,7 @@ export function startedZone(
     return { demand, rainShares };
   });
   const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
-  return zoneRun(season, { days, weather, from: 0 });
+  return zoneRun(season, { days, weather, from: 0, lent: buffers.members });
 }
 
 /** Of each month by its own watering days and wetted share. */
@@ -117,7 +120,7 @@ export function zoneSeasonAfter(
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const from = changed.first;
   const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + WEEKS_FILLED - 1 });
-  const run = zoneRun(season, { days: fill(from), weather: context.weather, from });
+  const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.members });
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
   const lastAsked = changed.last + Number(run.members.some(({ mayAskAlone }) => mayAskAlone));
   for (let week = from; week < weeks; week++) {
