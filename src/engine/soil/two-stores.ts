@@ -63,27 +63,24 @@ export function runStores(stores: Stores, day: StoresDay): void {
   const wettedMm = stores.wettedMm - soakedMm - irrigationMm / share;
   const dryMm = stores.dryMm - soakedMm;
   const isAlone = isWettedAlone || share === 1;
-  let ofWetted = 0;
-  let ofDry = 0;
   stores.isShort = isShort(wettedMm, rawMm) && (isAlone || isShort(dryMm, rawMm));
-  if (isAlone) ofWetted = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
+  stores.fromDryMm = 0;
+  if (isAlone) stores.fromWettedMm = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
   else {
     const readyDry = readyMm(dryMm, rawMm);
-    ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
-    ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
+    const ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
+    const ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
     const lacking = etcMm - share * ofWetted - rest * ofDry;
-    if (lacking > 0) {
-      ofWetted = withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm);
-      ofDry = withStressMm(ofDry, lacking, dryMm, rawMm, tawMm);
-    }
+    const isLacking = lacking > 0;
+    stores.fromWettedMm = isLacking ? withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm) : ofWetted;
+    stores.fromDryMm = isLacking ? withStressMm(ofDry, lacking, dryMm, rawMm, tawMm) : ofDry;
   }
+  const { fromWettedMm: ofWetted, fromDryMm: ofDry } = stores;
   const wettedEnd = wettedMm + ofWetted;
   const dryEnd = dryMm + ofDry;
   stores.wettedMm = Math.max(0, wettedEnd);
   stores.dryMm = share === 1 ? stores.wettedMm : Math.max(0, dryEnd);
   stores.usedMm = share * ofWetted + rest * ofDry;
-  stores.fromWettedMm = ofWetted;
-  stores.fromDryMm = ofDry;
   stores.askedOfWettedMm = (etcMm - rest * ofDry) / share;
   // Rain drains first.
   stores.rainDrainedMm = share * Math.min(soakedMm, Math.max(0, -wettedEnd)) + rest * Math.max(0, -dryEnd);
