@@ -59,7 +59,7 @@ const NO_DAYS = zeros(7);
 
 /** `lent`: made into it; its week is spanned before anybody looks. */
 export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[], lent?: WeekOutlook): WeekOutlook {
-  if (lent) {
+  if (lent !== undefined) {
     lent.days = days;
     lent.byWeek = byWeek;
     return lent;

@@ -80,11 +80,10 @@ const NO_FIGURES = zeros(ZONE_FIELD_COUNT);
 
 export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent = [] }: ZoneStart): ZoneRun {
   const { zone } = season;
-  const members = season.plantings.map((planting, index) => {
-    const member = zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent[index]);
-    lent[index] = member;
-    return member;
-  });
+  const members = season.plantings.map((planting, index) =>
+    zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent[index]),
+  );
+  Object.assign(lent, members);
   return {
     season,
     weather,

@@ -97,7 +97,7 @@ function addVolumes(row: number[], { week: own, areaM2 }: ZoneMember): void {
   const gross = own[P.irrigationGrossMm] as number;
   const net = own[P.irrigationNetMm] as number;
   const irrigationDrained = own[P.irrigationDrainedMm] as number;
-  const before = (own[P.depletionStartMm] as number) + (own[P.rootedMm] as number);
+  const stored = (own[P.depletionStartMm] as number) + (own[P.rootedMm] as number) - (own[P.depletionEndMm] as number);
   addTo(row, Z.litres, gross * areaM2);
   addTo(row, Z.rainLitres, rain * areaM2);
   addTo(row, Z.demandLitres, (own[P.demandMm] as number) * areaM2);
@@ -106,6 +106,6 @@ function addVolumes(row: number[], { week: own, areaM2 }: ZoneMember): void {
   addTo(row, Z.irrigationStayedLitres, (net - irrigationDrained) * areaM2);
   addTo(row, Z.drainedLitres, (rainDrained + irrigationDrained) * areaM2);
   addTo(row, Z.lostLitres, (rain - soaked + gross - net) * areaM2);
-  addTo(row, Z.storageLitres, (before - (own[P.depletionEndMm] as number)) * areaM2);
+  addTo(row, Z.storageLitres, stored * areaM2);
   addTo(row, Z.neededLitres, (own[P.neededMm] as number) * areaM2);
 }

@@ -222,12 +222,12 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
 
 function endZoneWeek(run: ZoneRun, index: number): void {
   const { season, members, week, row } = run;
-  let hasRun = false;
-  for (let day = 0; day < 7; day++) if ((week.minutes[day] as number) > 0) hasRun = true;
-  if (hasRun) week.skippedMask = week.idleMask;
+  let minutes = 0;
+  for (let day = 0; day < 7; day++) minutes += week.minutes[day] as number;
+  if (minutes > 0) week.skippedMask = week.idleMask;
   row[Z.cutLitres] = week.cutShare && cutLitres(members, week);
   for (const member of members) {
-    if (!hasRun) member.openMask = 0;
+    if (minutes === 0) member.openMask = 0;
     keepWeek(member, row, season.zone);
   }
   sumZoneWeek(run);

@@ -71,9 +71,8 @@ export function runStores(stores: Stores, day: StoresDay): void {
     const ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
     const ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
     const lacking = etcMm - share * ofWetted - rest * ofDry;
-    const isLacking = lacking > 0;
-    stores.fromWettedMm = isLacking ? withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm) : ofWetted;
-    stores.fromDryMm = isLacking ? withStressMm(ofDry, lacking, dryMm, rawMm, tawMm) : ofDry;
+    stores.fromWettedMm = lacking > 0 ? withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm) : ofWetted;
+    stores.fromDryMm = lacking > 0 ? withStressMm(ofDry, lacking, dryMm, rawMm, tawMm) : ofDry;
   }
   const { fromWettedMm: ofWetted, fromDryMm: ofDry } = stores;
   const wettedEnd = wettedMm + ofWetted;
