@@ -1,6 +1,6 @@
 /**
- * What a season came to. Figures of a zone and its plantings lie in one array a week, so that a thousand
- * zones stay quick and an unchanged week keeps its array; `zone-week.ts` and `planting-week.ts` read them as objects.
+ * What a season came to. Figures of a zone and its plantings lie side by side in flat arrays, so that a thousand zones stay quick and
+ * an unchanged week is shared; `zone-week.ts` and `planting-week.ts` read them as objects.
  */
 import type { Garden, GardenZone } from '../garden.ts';
 import type { Weather } from '../weather.ts';
