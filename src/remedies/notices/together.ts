@@ -38,9 +38,9 @@ export function* noLongerWith(
     const result = tryEdit(plan, togetherEdit(candidate, ...[...set.values()].map((edit) => ({ edit }))));
     if (!result.ok) return;
     const longer = longerWeeks(plan, season, computeSeason(result.plan, season));
+    yield undefined;
     if (longer.length === 0) break;
     for (const edit of longer) set.set(`${edit.week} ${edit.zone}`, edit);
-    yield undefined;
   }
   const edits = [...set.values()];
   if (edits.length === 0) return;
