@@ -50,7 +50,11 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
         ? openDaysMask(member, scratch, {
             masks,
             minutes: ran,
-            minutesOn: minutesExpected(ran, decidingFillings(run, member), week.timer),
+            minutesOn: minutesExpected(
+              ran,
+              isGiven || !member.filling ? [] : decidingFillings(run, member),
+              week.timer,
+            ),
             day,
             forecast: forecastOn(weather.forecasts, day),
           })
@@ -67,8 +71,7 @@ function isDecidedOn(member: ZoneMember, day: number, isByHand: boolean, isWater
 }
 
 /** Of the plantings whose request makes the zone's minutes; of one of them its own alone. */
-function decidingFillings({ season, requests, members, week }: ZoneRun, { request, filling }: ZoneMember) {
-  if (filling === undefined || week.origin !== COMPUTED) return [];
+function decidingFillings({ season, requests, members }: ZoneRun, { request, filling }: ZoneMember) {
   const decides = (each: MinutesRequest) => isDeciding(season.zone.rule, requests, each);
   if (decides(request)) return [filling];
   return members.map((each) => (decides(each.request) ? each.filling : undefined));
