@@ -179,6 +179,14 @@ export const plannerSheetStyles = css`
     .runnel-planner__week {
       --_foot: 3.5rem;
     }
+
+    .runnel-planner__view-scrolled {
+      overflow: hidden auto;
+    }
+
+    .runnel-planner__view-scrolled > .runnel-planner__week {
+      --_foot: 0rem;
+    }
   }
 
   @media (min-width: 700px) {

@@ -15,6 +15,7 @@ import { type KeptStep, KeptSteps, type StepPlace } from './kept-step.ts';
 import { NewPlanEvent } from './new-plan-event.ts';
 import { PANEL_TABS, type PlannerPanel } from './planner-panel.ts';
 import { PLANNER_VIEWS, type PlannerView, VIEW_OF_PART } from './planner-views.ts';
+import { ScrolledViews } from './scrolled-views.ts';
 import { type PlannerPart, ShowPartEvent } from './show-part-event.ts';
 import { ShowViewEvent } from './show-view-event.ts';
 
@@ -64,6 +65,7 @@ export class PlannerSheet extends ViewElement {
 
   constructor() {
     super();
+    new ScrolledViews(this);
     this.addEventListener(NewPlanEvent.type, () => {
       this.isStarting = true;
       void this.updateComplete.then(() => this.start?.begin());

@@ -84,4 +84,23 @@ describe('the planner on a phone with all unfolded', () => {
       expect(folds).to.be.greaterThan(20);
     });
   }
+
+  it('scrolls within the height that a page gives it, so that a second one stands free below, and with the page where it has none', async () => {
+    const place = onPage(html`<div style="inline-size: ${WIDTH}px">
+      <runnel-planner style="block-size: 500px" .plan=${mixedGarden()} today="2027-07-14"></runnel-planner>
+      <runnel-planner .plan=${mixedGarden()} today="2027-07-14"></runnel-planner>
+    </div>`);
+    const [given, free] = [...place.querySelectorAll('runnel-planner')];
+    const viewIn = (planner: RunnelPlanner | undefined) => planner?.querySelector<HTMLElement>('.runnel-planner__view');
+    await until(
+      () => (viewIn(given)?.scrollHeight ?? 0) > 600 && (viewIn(free)?.scrollHeight ?? 0) > 600,
+      'both are shown',
+    );
+    await until(() => viewIn(given)?.classList.contains('runnel-planner__view-scrolled') === true, 'one scrolls');
+    const bottom = viewIn(given)?.getBoundingClientRect().bottom ?? Number.NaN;
+    expect(bottom).to.be.at.most(free?.getBoundingClientRect().top ?? 0);
+    viewIn(given)?.scrollTo(0, 200);
+    expect(viewIn(given)?.scrollTop).to.equal(200);
+    expect(viewIn(free)?.classList.contains('runnel-planner__view-scrolled')).to.equal(false);
+  });
 });
