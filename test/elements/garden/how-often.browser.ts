@@ -9,10 +9,13 @@ import { clearPage, html, onPage, quiet, settled, until } from '../shared/on-pag
 
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u2060', '').replace(/\s+/g, ' ').trim();
 
+/** Too few on sand: the bed goes short of water. */
+const TWO_DAYS = Object.fromEntries([4, 5, 6, 7, 8, 9, 10].map((month) => [month, 2]));
+
 /** A garden's forms with the zone and its days that fit unfolded. */
 async function unfolded() {
   const place = onPage(
-    html`<runnel-plan locale="en" .plan=${planOn('sand')}><runnel-garden></runnel-garden></runnel-plan>`,
+    html`<runnel-plan locale="en" .plan=${planOn('sand', TWO_DAYS)}><runnel-garden></runnel-garden></runnel-plan>`,
   );
   const garden: RunnelGarden = await settled(place, 'runnel-garden');
   const plan: RunnelPlan = await settled(place, 'runnel-plan');
@@ -38,7 +41,7 @@ describe('how often a zone should be watered', () => {
     const { garden, plan, all, summary } = await unfolded();
     expect(plain(summary('How often').textContent)).to.equal('How often: more days fit in 7 months');
     const july = all('.often li').map((each) => plain(each.textContent))[3];
-    expect(july).to.match(/^July: 7 days a week; the plan has 3 days Bed: 0\.3\d in at hand, 0\.2\d in used a day\.$/);
+    expect(july).to.match(/^July: 7 days a week; the plan has 2 days Bed: 0\.3\d in at hand, 0\.2\d in used a day\.$/);
     const effect = all('.often + p').map((each) => plain(each.textContent))[0];
     expect(effect).to.match(
       /^With the days that fit: short of water on 0 days instead of \d+ days\. Over the season: /,
