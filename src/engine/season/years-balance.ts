@@ -2,7 +2,7 @@
 import { positivePart } from '../number-only.ts';
 import { usedOfPartMm } from '../soil/container-day.ts';
 import { usedWaterMm } from '../soil/root-zone-day.ts';
-import { readilyOfDryMm, readilyOfWettedMm, readyMm, withStressMm } from '../soil/two-stores.ts';
+import { readilyOfDryMm, readilyOfWettedMm, readyMm } from '../soil/two-stores.ts';
 import { isWettedAlone, type PlantingDemand, tawOn } from './planting-demand.ts';
 import type { WeekOutlook } from './week-outlook.ts';
 import type { YearsOfRain } from './years-of-rain.ts';
@@ -63,8 +63,8 @@ export function keptOn({ keeper, of, wettedMm, dryMm, askedMm, rootedMm }: Years
         ofWetted = usedWaterMm(etc / share, wetted, raw, taw);
         ofDry = 0;
       } else if (lacking > 0) {
-        ofWetted = withStressMm(ofWetted, lacking, wetted, raw, taw);
-        ofDry = withStressMm(ofDry, lacking, dry, raw, taw);
+        ofWetted = usedWaterMm(lacking, wetted, raw, taw, ofWetted);
+        ofDry = usedWaterMm(lacking, dry, raw, taw, ofDry);
       }
       const dryEnd = dry + ofDry;
       const dryLeft = positivePart(dryEnd);

@@ -174,8 +174,8 @@ const CARRIED = [P.wettedEndMm, P.dryEndMm, P.fillingMm];
 
 /** Whether every planting ends the week as dry, and as due for a refill, as it did before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
-  return season.plantings.every((planting, index) =>
-    CARRIED.every((field) => planting.at(field, week) === before.plantings[index]?.at(field, week)),
+  return season.plantings.every(({ start }) =>
+    CARRIED.every((field) => season.figures.at(start + field, week) === before.figures.at(start + field, week)),
   );
 }
 

@@ -51,12 +51,13 @@ export function isShort(depletionMm: number, rawMm: number): boolean {
 
 /**
  * What the plants use of a day's ETc: Ks ETc, but never more than the water that is there. What a day brings comes before its use (FAO-56
- * Example 38, p. 172): `depletionMm` is that of the day's start less rain and irrigation, and may be below 0.
+ * Example 38, p. 172): `depletionMm` is that of the day's start less rain and irrigation, and may be below 0. `readilyMm`: used beside it
+ * without stress, where `etcMm` is only what is lacking.
  *
  * Source: FAO-56 eq. 84, 86.
  */
-export function usedWaterMm(etcMm: number, depletionMm: number, rawMm: number, tawMm: number): number {
-  return Math.min(stressCoefficient(depletionMm, rawMm, tawMm) * etcMm, tawMm - depletionMm);
+export function usedWaterMm(etcMm: number, depletionMm: number, rawMm: number, tawMm: number, readilyMm = 0): number {
+  return Math.min(readilyMm + etcMm * stressCoefficient(depletionMm, rawMm, tawMm), tawMm - depletionMm);
 }
 
 /**

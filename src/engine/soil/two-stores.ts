@@ -3,7 +3,7 @@
  * the wetted one alone. Each has its own depletion, mm over its own ground; nothing moves from one to the other.
  */
 import { positivePart } from '../number-only.ts';
-import { isShort, stressCoefficient, usedWaterMm } from './root-zone-day.ts';
+import { isShort, usedWaterMm } from './root-zone-day.ts';
 
 /** Before and after a day; what the day brought is mm over all of the planting. */
 export interface Stores {
@@ -64,17 +64,21 @@ export function runStores(stores: Stores, day: StoresDay): void {
   const dryMm = stores.dryMm - soakedMm;
   const isAlone = isWettedAlone || share === 1;
   stores.isShort = isShort(wettedMm, rawMm) && (isAlone || isShort(dryMm, rawMm));
-  stores.fromDryMm = 0;
-  if (isAlone) stores.fromWettedMm = usedWaterMm(etcMm / share, wettedMm, rawMm, tawMm);
-  else {
+  let ofWetted = 0;
+  let ofDry = 0;
+  let lacking = etcMm / share;
+  if (!isAlone) {
     const readyDry = readyMm(dryMm, rawMm);
-    const ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
-    const ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
-    const lacking = etcMm - share * ofWetted - rest * ofDry;
-    stores.fromWettedMm = lacking > 0 ? withStressMm(ofWetted, lacking, wettedMm, rawMm, tawMm) : ofWetted;
-    stores.fromDryMm = lacking > 0 ? withStressMm(ofDry, lacking, dryMm, rawMm, tawMm) : ofDry;
+    ofWetted = readilyOfWettedMm(share, etcMm, readyMm(wettedMm, rawMm), readyDry);
+    ofDry = readilyOfDryMm(share, etcMm, ofWetted, readyDry);
+    lacking = etcMm - share * ofWetted - rest * ofDry;
   }
-  const { fromWettedMm: ofWetted, fromDryMm: ofDry } = stores;
+  if (lacking > 0) {
+    ofWetted = usedWaterMm(lacking, wettedMm, rawMm, tawMm, ofWetted);
+    if (!isAlone) ofDry = usedWaterMm(lacking, dryMm, rawMm, tawMm, ofDry);
+  }
+  stores.fromWettedMm = ofWetted;
+  stores.fromDryMm = ofDry;
   const wettedEnd = wettedMm + ofWetted;
   const dryEnd = dryMm + ofDry;
   stores.wettedMm = Math.max(0, wettedEnd);
@@ -94,17 +98,6 @@ export function readilyOfWettedMm(share: number, etcMm: number, readyMm: number,
 /** The same of the rest, mm over it. */
 export function readilyOfDryMm(share: number, etcMm: number, ofWettedMm: number, readyMm: number): number {
   return Math.min(readyMm, (etcMm - share * ofWettedMm) / (1 - share));
-}
-
-/** A store's use where both lack readily available water. */
-export function withStressMm(
-  readilyMm: number,
-  lackingMm: number,
-  depletionMm: number,
-  rawMm: number,
-  tawMm: number,
-): number {
-  return Math.min(readilyMm + lackingMm * stressCoefficient(depletionMm, rawMm, tawMm), tawMm - depletionMm);
 }
 
 /** Readily available water of a day, mm; `depletionMm`: after what the day brought, may be below 0. */
