@@ -35,7 +35,7 @@ function* outcomes(): Generator<Outcome> {
   yield hold({
     name: `${YEARS} years, ${ZONES} zones`,
     // From the plan that is handed over to the outcomes that are handed back.
-    ours: { run: () => worker.result({ name: 'years', args }), warmUps: 3, rounds: 9 },
+    ours: { run: () => worker.result({ name: 'years', args }), warmUps: 6, rounds: 9 },
     // Rain of the first week, as it may have been: every week after it is run again.
     limit: { run: () => bares.map((bare, year) => bare.setRain(0, year)), warmUps: 3, rounds: 9 },
     asked: { oursMs: 500 },

@@ -26,8 +26,10 @@ export interface SeasonBuffers {
   /** The same. */
   readonly members: ZoneMember[];
   readonly alike: AlikeDemands;
+  /** Figures by zone, where the season before is done with: each is written over by the same zone's next. */
+  readonly blocks?: Map<GardenZone, Float64Array>;
   /** By the planting's id, where they are known: see `PlantingSeason`. */
-  readonly rainShares?: ReadonlyMap<string, readonly number[]>;
+  readonly rainShares?: ReadonlyMap<string, readonly number[]> | undefined;
 }
 
 export function seasonBuffers(): SeasonBuffers {
@@ -60,7 +62,9 @@ export function startedZone(
   const { zone, site, weather } = context;
   const weeks = weather.days / 7;
   const count = ZONE_FIELD_COUNT + zone.plantings.length * PLANTING_FIELD_COUNT;
-  const season = inBlocks(zone, new WeekFigures(weeks, count), (planting, at) => {
+  const figures = new WeekFigures(weeks, count, buffers.blocks?.get(zone)?.fill(0));
+  buffers.blocks?.set(zone, figures.block);
+  const season = inBlocks(zone, figures, (planting, at) => {
     const demandOf = (like: GardenPlanting) => buffers.alike.demandOf({ planting: like, soil: zone.soil }, weather);
     const demand = known[at]?.demand ?? demandOf(planting);
     const sharesOf = (wateringDays: number, wettedShare?: number) => {

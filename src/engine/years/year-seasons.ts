@@ -4,7 +4,7 @@ import type { ObservedDay, ObservedWeather } from '../garden-weather.ts';
 import type { SeasonYears } from '../rain/season-years.ts';
 import { runningSeason } from '../season/run-season.ts';
 import { type Season, SUPPLY_FIELDS } from '../season/season.ts';
-import { seasonBuffers } from '../season/zone-season.ts';
+import { type SeasonBuffers, seasonBuffers } from '../season/zone-season.ts';
 import { seasonSupply } from '../supply/season-supply.ts';
 import { type SupplyHold, suppliesThatHold } from './supply-hold.ts';
 
@@ -47,17 +47,24 @@ export function gardenInYear({ garden, weather }: Season, year: number): Garden 
   return { ...garden, observed };
 }
 
-/** Runs them all, with a pause after each zone of each year. Yields the share of the work that is done, 0 to 1. */
-export function* yearSeasons(season: Season): Generator<number, YearOutcomes> {
+/**
+ * Runs them all, with a pause after each zone of each year. Yields the share of the work that is done, 0 to 1. `rainShares`: of plantings
+ * whose zones are not in the season.
+ */
+export function* yearSeasons(
+  season: Season,
+  rainShares?: SeasonBuffers['rainShares'],
+): Generator<number, YearOutcomes> {
   const { basis, years, calendarYears } = season.weather.years();
   const outcomes: YearOutcome[] = [];
-  const zones = Math.max(1, season.zones.length);
-  const buffers = seasonBuffers();
+  const zones = season.garden.zones.length;
+  const buffers = { ...seasonBuffers(), blocks: new Map(), rainShares };
   for (let year = 0; year < years; year += 1) {
     const steps = runningSeason(gardenInYear(season, year), season, buffers);
     let step = steps.next();
-    while (step.done !== true) {
-      yield (year + step.value / zones) / years;
+    // In a garden whose weeks are cut, after each week.
+    for (let done = 1; step.done !== true; done += 1) {
+      yield (year + Math.min(1, done / zones)) / years;
       step = steps.next();
     }
     outcomes.push(outcomeOf(step.value, year, calendarYears?.[year]));

@@ -4,6 +4,7 @@ import { dayNumber } from '../../../src/engine/calendar.ts';
 import { runThrough } from '../../../src/engine/run-through.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
+import { seasonTotals } from '../../../src/engine/season/season-totals.ts';
 import { seasonSupply } from '../../../src/engine/supply/season-supply.ts';
 import { suppliesThatHold } from '../../../src/engine/years/supply-hold.ts';
 import { yearBand } from '../../../src/engine/years/year-band.ts';
@@ -49,6 +50,22 @@ describe.each(CITIES)('four years of $name', (city) => {
         6,
       );
     }
+  });
+
+  it('tell after each zone how much of the work is done', () => {
+    const shares = [...yearSeasons(season)];
+    const steps = YEARS.length * season.zones.length;
+    expect(shares.length).toBe(steps);
+    for (const [at, share] of shares.entries()) expect(share).toBeCloseTo((at + 1) / steps, 9);
+  });
+
+  it('are the same of a season without its zones, with the rain that they keep', () => {
+    const rainShares = new Map(
+      season.zones.flatMap(({ plantings }) => plantings.map((own) => [own.planting.id, own.rainShares])),
+    );
+    const { weeks } = SPAN;
+    const light = { ...season, zones: [], totals: seasonTotals([], weeks) };
+    expect(runThrough(yearSeasons(light, rainShares)).outcomes).toEqual(outcomes);
   });
 
   it('need what the season needs where somebody reads that year’s days', () => {
