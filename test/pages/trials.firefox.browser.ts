@@ -3,6 +3,7 @@
  * the site's own origin.
  */
 import { expect } from 'chai';
+import { type OpenFrame, openFrame } from './open-frame.ts';
 
 /** The first request bundles the script; a busy machine takes its time over that. */
 const LONG = 90_000;
@@ -171,22 +172,10 @@ const TRIALS: readonly Trial[] = [
   { page: 'a page in the plan’s place', head: NO_PLAN + SCRIPT, body: WEEK, gets: 'that it is no plan' },
 ];
 
-/** A document of this origin, in whatever mode: one of `srcdoc` has no quirks. */
-async function open({ head: ofHead = '', body, doctype }: Trial): Promise<{ page: Document; complaints: string[] }> {
+function open({ head: ofHead = '', body, doctype }: Trial): Promise<OpenFrame> {
   const start = doctype === false ? '' : '<!doctype html>';
   const text = `${start}<html lang="en"><head><title>Trial</title>${ofHead}</head><body>${body}</body></html>`;
-  const frame = document.createElement('iframe');
-  frame.style.cssText = 'inline-size: 1100px; block-size: 800px';
-  frame.src = URL.createObjectURL(new Blob([text], { type: 'text/html' }));
-  const loaded = new Promise((resolve) => frame.addEventListener('load', resolve, { once: true }));
-  document.body.append(frame);
-  await loaded;
-  const { contentWindow: view, contentDocument: page } = frame;
-  if (view === null || page === null) throw new Error('there is no page');
-  const complaints: string[] = [];
-  view.addEventListener('error', ({ message }) => complaints.push(message));
-  view.addEventListener('unhandledrejection', ({ reason }) => complaints.push(String(reason)));
-  return { page, complaints };
+  return openFrame(text, 'inline-size: 1100px; block-size: 800px');
 }
 
 describe('a page as other people write it', function () {

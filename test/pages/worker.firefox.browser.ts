@@ -1,11 +1,10 @@
 /** Dry and wet years on pages with the bundled script: from a worker where one may start, else from slices on the page. */
 import { expect } from 'chai';
 import { PageWorker } from '../../src/elements/shared/worker/page-worker.ts';
-import { rainSharesOf } from '../../src/elements/shared/worker/rain-shares.ts';
 import { runThrough } from '../../src/engine/run-through.ts';
-import { type YearOutcomes, yearSeasons } from '../../src/engine/years/year-seasons.ts';
-import { computeSeason } from '../../src/plan/compute-season.ts';
-import { oneBed } from '../support/small-plans.ts';
+import { yearSeasons } from '../../src/engine/years/year-seasons.ts';
+import { season, yearsIn } from '../elements/shared/worker/years-in.ts';
+import { openFrame } from './open-frame.ts';
 
 /** The first request bundles the script; a busy machine takes its time over that. */
 const LONG = 90_000;
@@ -21,25 +20,15 @@ interface Years {
 /** What the chart of a page says of its years, once they are there. `policy`: beside scripts and styles of the site's own. */
 async function yearsUnder(policy: string): Promise<Years> {
   const { origin } = location;
-  const frame = document.createElement('iframe');
   const text = `<!doctype html><html lang="en"><head><title>Years</title>
     <meta http-equiv="Content-Security-Policy" content="default-src ${origin};${policy}">
     <script type="module" src="${origin}/dist/page/runnel.js"></script></head>
     <body><runnel-plan src="${origin}/demo/club/garden.runnel.json"><runnel-chart></runnel-chart></runnel-plan></body></html>`;
-  frame.src = URL.createObjectURL(new Blob([text], { type: 'text/html' }));
-  const loaded = new Promise((resolve) => frame.addEventListener('load', resolve, { once: true }));
-  document.body.append(frame);
-  await loaded;
-  const { contentWindow: view, contentDocument: page } = frame;
-  if (view === null || page === null) throw new Error('there is no page');
-  const complaints: string[] = [];
+  const { frame, view, page, complaints } = await openFrame(text);
   const violations: string[] = [];
   let heard = 0;
-  view.addEventListener('error', ({ message }) => complaints.push(message));
-  view.addEventListener('unhandledrejection', ({ reason }) => complaints.push(String(reason)));
   page.addEventListener('securitypolicyviolation', ({ effectiveDirective }) => violations.push(effectiveDirective));
-  const own = view as Window & { Worker: typeof Worker };
-  own.Worker = class extends own.Worker {
+  view.Worker = class extends view.Worker {
     constructor(...of: ConstructorParameters<typeof Worker>) {
       super(...of);
       this.addEventListener('message', () => {
@@ -75,25 +64,6 @@ describe('dry and wet years', function () {
 });
 
 describe('a page’s worker', () => {
-  const plan = oneBed();
-  const season = computeSeason(plan);
-
-  const yearsFrom = (start: () => Worker) =>
-    new Promise<{ outcomes: YearOutcomes; onPage: boolean }>((resolve, reject) => {
-      let onPage = false;
-      new PageWorker(start, { firstWordMs: 20_000, idleMs: 0 }).do({
-        name: 'years',
-        args: [plan, rainSharesOf(season)],
-        steps() {
-          onPage = true;
-          return yearSeasons(season);
-        },
-        isWanted: () => true,
-        onEnd: (outcomes) => resolve({ outcomes, onPage }),
-        onFault: reject,
-      });
-    });
-
   const STARTS: readonly [name: string, start: () => Worker, onPage: boolean][] = [
     [
       'is one where its script is there',
@@ -107,7 +77,7 @@ describe('a page’s worker', () => {
 
   for (const [name, start, isOnPage] of STARTS)
     it(`${name}: the same years, to the last bit`, async () => {
-      const { outcomes, onPage } = await yearsFrom(start);
+      const { outcomes, onPage } = await yearsIn(new PageWorker(start, { firstWordMs: 20_000, idleMs: 0 }));
       expect(onPage).to.equal(isOnPage);
       expect(outcomes).to.deep.equal(runThrough(yearSeasons(season)));
     });

@@ -1,5 +1,4 @@
 /** What plantings lose by a change: demand that is met without it and unmet with it. */
-
 import { openMinutes } from '../../engine/season/planting-week.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason, type Season, type ZoneSeason } from '../../engine/season/season.ts';
 import { plantingsById } from './plantings-by-id.ts';
@@ -11,6 +10,8 @@ export interface PlantingLoss {
   /** Of weeks that lose more than one step of the timer brings: less than that is rounding. */
   readonly litresBeyondStep: number;
 }
+
+const ROUNDING_LITRES = 1e-6;
 
 /** Of the plantings that there are in both seasons and that lose anything. */
 export function lossesBetween(season: Season, next: Season): readonly PlantingLoss[] {
@@ -37,8 +38,6 @@ function lossOf(
   const litres = mm * areaM2;
   return litres > ROUNDING_LITRES ? [{ plantingId, litres, litresBeyondStep: Math.min(beyondMm, mm) * areaM2 }] : [];
 }
-
-const ROUNDING_LITRES = 1e-6;
 
 function unmetMm(own: PlantingSeason, week: number): number {
   return own.at(P.demandMm, week) - own.at(P.usedMm, week);

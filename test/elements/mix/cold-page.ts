@@ -1,6 +1,7 @@
 /** A page of its own, whose code has never run: gives a mixed zone its plan, and tells the page around it how long that took. */
 import '../../../src/elements/mix/define.ts';
 import '../../../src/elements/plan/define.ts';
+import { idle, watchLongTasks } from '../shared/long-tasks.ts';
 import { twelvePlantings } from './twelve-plantings.ts';
 
 /** From the moment that the plan is given to the moment that the remedies are in the page. */
@@ -14,9 +15,6 @@ export interface ColdTimes {
 
 const turn = () => new Promise((resolve) => setTimeout(resolve));
 
-/** When the page has nothing left to do. */
-const idle = () => new Promise((resolve) => requestIdleCallback(resolve));
-
 async function measure(): Promise<ColdTimes> {
   document.body.innerHTML = '<runnel-plan locale="en-US"><runnel-mix></runnel-mix></runnel-plan>';
   const [plan, mix] = [document.querySelector('runnel-plan'), document.querySelector('runnel-mix')];
@@ -24,27 +22,14 @@ async function measure(): Promise<ColdTimes> {
   const given = twelvePlantings();
   await mix.updateComplete;
   await idle();
-  let longestTaskMs = 0;
-  let begun = Number.POSITIVE_INFINITY;
-  const see = (entries: readonly PerformanceEntry[]) => {
-    for (const { startTime, duration } of entries) {
-      if (startTime > begun) longestTaskMs = Math.max(longestTaskMs, duration);
-    }
-  };
-  const observer = new PerformanceObserver((list) => see(list.getEntries()));
-  observer.observe({ type: 'longtask' });
-  await turn();
-  begun = performance.now();
+  const tasks = await watchLongTasks();
   plan.plan = given;
-  const openingMs = performance.now() - begun;
+  const openingMs = performance.now() - tasks.begunMs;
   while (mix.shadowRoot?.querySelector('.remedies h4') == null) await turn();
-  const foundMs = performance.now() - begun;
-  // What is drawn after the first of them, and the browser's own report.
+  const foundMs = performance.now() - tasks.begunMs;
+  // What is drawn after the first of them.
   await mix.updateComplete;
-  await idle();
-  await turn();
-  see(observer.takeRecords());
-  return { foundMs, openingMs, longestTaskMs };
+  return { foundMs, openingMs, longestTaskMs: await tasks.longestMs() };
 }
 
 parent.postMessage(await measure());

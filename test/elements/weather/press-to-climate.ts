@@ -7,6 +7,7 @@ import { pageWorker } from '../../../src/elements/shared/worker/page-worker.ts';
 import { weather } from '../../../src/language/en/weather.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { benchGarden } from '../../bench/gardens.ts';
+import { idle, watchLongTasks } from '../shared/long-tasks.ts';
 import { clearPage, html, onPage, settled } from '../shared/on-page.ts';
 import { answeredBy, serviceAnswer } from './service-answer.ts';
 
@@ -26,7 +27,6 @@ export interface PressTimes {
 }
 
 const turn = () => new Promise((resolve) => setTimeout(resolve, 4));
-const idle = () => new Promise((resolve) => requestIdleCallback(resolve));
 
 /** Fifty zones of three plantings, half a year. */
 function largeGarden(): Plan {
@@ -44,36 +44,23 @@ async function pressed(): Promise<PressTimes> {
   const button = () => root?.querySelector<HTMLButtonElement>('[name="ask-climate"]');
   while (button() == null) await turn();
   await idle();
-  let longestTaskMs = 0;
-  let begun = Number.POSITIVE_INFINITY;
-  const see = (entries: readonly PerformanceEntry[]) => {
-    for (const { startTime, duration } of entries) {
-      if (startTime > begun) longestTaskMs = Math.max(longestTaskMs, duration);
-    }
-  };
-  const observer = new PerformanceObserver((list) => see(list.getEntries()));
-  observer.observe({ type: 'longtask' });
-  await turn();
-  begun = performance.now();
+  const tasks = await watchLongTasks();
   button()?.click();
   const said = new Set<string>();
   const shares = new Set<number>();
   let climateMs = Number.NaN;
   let hadWorker = false;
   while (chart?.querySelector('select[name=year]') == null) {
-    if (Number.isNaN(climateMs) && provider.plan?.site.years !== undefined) climateMs = performance.now() - begun;
+    if (Number.isNaN(climateMs) && provider.plan?.site.years !== undefined)
+      climateMs = performance.now() - tasks.begunMs;
     for (const { textContent } of root?.querySelectorAll('[role="status"]') ?? []) said.add(textContent?.trim() ?? '');
     const share = root?.querySelector('progress')?.value;
     if (share !== undefined) shares.add(share);
     hadWorker ||= pageWorker.isRunning;
     await turn();
   }
-  const bandMs = performance.now() - begun;
-  // The browser's own report.
-  await idle();
-  await turn();
-  see(observer.takeRecords());
-  observer.disconnect();
+  const bandMs = performance.now() - tasks.begunMs;
+  const longestTaskMs = await tasks.longestMs();
   clearPage();
   return { longestTaskMs, climateMs, bandMs, said: [...said], shares: [...shares], hadWorker };
 }

@@ -8,6 +8,7 @@ import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
 import { accessibilityFaults } from '../shared/axe.ts';
 import { clearPage, onPage, quiet, settled, until } from '../shared/on-page.ts';
+import { answerOf } from './service-answer.ts';
 
 const SERVICE = 'https://weather.example/v1/archive https://weather.example/v1/forecast';
 const TODAY = '2027-06-15';
@@ -32,30 +33,9 @@ async function shown(change: Partial<Plan> = {}, service = SERVICE) {
 
 type Shown = Awaited<ReturnType<typeof shown>>;
 
-/** An answer in the documented layout: invented weather from one day to another. */
-function answer(first: number, last: number): string {
-  const days = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  return JSON.stringify({
-    latitude: 47.6,
-    longitude: -122.35,
-    elevation: 56,
-    timezone: 'America/Los_Angeles',
-    daily_units: {
-      time: 'iso8601',
-      temperature_2m_max: '°C',
-      temperature_2m_min: '°C',
-      precipitation_sum: 'mm',
-      et0_fao_evapotranspiration: 'mm',
-    },
-    daily: {
-      time: days.map(isoDate),
-      temperature_2m_max: days.map(() => 20),
-      temperature_2m_min: days.map(() => 10),
-      precipitation_sum: days.map((day) => (day % 4 === 0 ? 5.08 : 0)),
-      et0_fao_evapotranspiration: days.map(() => 2.54),
-    },
-  });
-}
+/** Invented weather from one day to another. */
+const answer = (first: number, last: number): string =>
+  answerOf(first, last, (day) => ({ highC: 20, lowC: 10, rainMm: day % 4 === 0 ? 5.08 : 0, etoMm: 2.54 }));
 
 /** Stands in for the network; every address that is asked for is kept. */
 function network(respond: (url: URL) => Response | Promise<Response>) {

@@ -1,13 +1,22 @@
 /** A weather service that answers in the documented layout, in place of the network. */
-import { dayNumber, type IsoDate, isoDate } from '../../../src/engine/calendar.ts';
+import { type DayNumber, dayNumber, type IsoDate, isoDate } from '../../../src/engine/calendar.ts';
 
-/** Invented weather of every day from one to another. */
-export function serviceAnswer(from: IsoDate, to: IsoDate): string {
-  const first = dayNumber(from);
-  const days = Array.from({ length: dayNumber(to) - first + 1 }, (_, index) => first + index);
-  const warmth = (day: number) => 1 - Math.cos((2 * Math.PI * day) / 365.25);
+interface DayAnswered {
+  readonly highC: number;
+  readonly lowC: number;
+  readonly rainMm: number;
+  readonly etoMm: number;
+}
+
+/** An answer in the documented layout, for the days from one to another. */
+export function answerOf(first: DayNumber, last: DayNumber, weatherOf: (day: DayNumber) => DayAnswered): string {
+  const days = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const each = days.map(weatherOf);
   return JSON.stringify({
-    ...{ latitude: 47.6, longitude: -122.35, elevation: 56, timezone: 'America/Los_Angeles' },
+    latitude: 47.6,
+    longitude: -122.35,
+    elevation: 56,
+    timezone: 'America/Los_Angeles',
     daily_units: {
       time: 'iso8601',
       temperature_2m_max: '°C',
@@ -17,11 +26,24 @@ export function serviceAnswer(from: IsoDate, to: IsoDate): string {
     },
     daily: {
       time: days.map(isoDate),
-      temperature_2m_max: days.map((day) => 8 + 9 * warmth(day)),
-      temperature_2m_min: days.map((day) => 2 + 6 * warmth(day)),
-      precipitation_sum: days.map((day) => ((day * 7919) % 11 < 4 ? 8 - 3.5 * warmth(day) : 0)),
-      et0_fao_evapotranspiration: days.map((day) => 0.6 + 2.4 * warmth(day)),
+      temperature_2m_max: each.map(({ highC }) => highC),
+      temperature_2m_min: each.map(({ lowC }) => lowC),
+      precipitation_sum: each.map(({ rainMm }) => rainMm),
+      et0_fao_evapotranspiration: each.map(({ etoMm }) => etoMm),
     },
+  });
+}
+
+/** Invented weather that a year turns, of every day from one to another. */
+export function serviceAnswer(from: IsoDate, to: IsoDate): string {
+  return answerOf(dayNumber(from), dayNumber(to), (day) => {
+    const warmth = 1 - Math.cos((2 * Math.PI * day) / 365.25);
+    return {
+      highC: 8 + 9 * warmth,
+      lowC: 2 + 6 * warmth,
+      rainMm: (day * 7919) % 11 < 4 ? 8 - 3.5 * warmth : 0,
+      etoMm: 0.6 + 2.4 * warmth,
+    };
   });
 }
 

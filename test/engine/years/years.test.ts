@@ -1,5 +1,6 @@
 /** The season over many years: data/weather.csv of vega-datasets (BSD-3-Clause; NOAA origin), Seattle and New York, 2012 to 2015. */
 import { describe, expect, it } from 'vitest';
+import { rainSharesOf } from '../../../src/elements/shared/worker/rain-shares.ts';
 import { dayNumber } from '../../../src/engine/calendar.ts';
 import { runThrough } from '../../../src/engine/run-through.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
@@ -60,9 +61,7 @@ describe.each(CITIES)('four years of $name', (city) => {
   });
 
   it('are the same of a season without its zones, with the rain that they keep', () => {
-    const rainShares = new Map(
-      season.zones.flatMap(({ plantings }) => plantings.map((own) => [own.planting.id, own.rainShares])),
-    );
+    const rainShares = rainSharesOf(season);
     const { weeks } = SPAN;
     const light = { ...season, zones: [], totals: seasonTotals([], weeks) };
     expect(runThrough(yearSeasons(light, rainShares)).outcomes).toEqual(outcomes);

@@ -1,16 +1,13 @@
 /** Long work in a worker, and on the page where none can be had. The worker of these tests is the real one's code behind a channel. */
 import { describe, expect, it } from 'vitest';
-import { PageWorker, type WorkerTimes, type WorkerWork } from '../../../../src/elements/shared/worker/page-worker.ts';
+import { PageWorker, type WorkerTimes } from '../../../../src/elements/shared/worker/page-worker.ts';
 import { rainSharesOf } from '../../../../src/elements/shared/worker/rain-shares.ts';
 import { serveTasks, type TaskPort } from '../../../../src/elements/shared/worker/serve-tasks.ts';
 import type { Asked } from '../../../../src/elements/shared/worker/worker-messages.ts';
 import { runThrough } from '../../../../src/engine/run-through.ts';
-import { type YearOutcomes, yearSeasons } from '../../../../src/engine/years/year-seasons.ts';
-import { computeSeason } from '../../../../src/plan/compute-season.ts';
-import { oneBed } from '../../../support/small-plans.ts';
+import { yearSeasons } from '../../../../src/engine/years/year-seasons.ts';
+import { plan, season, yearsIn } from './years-in.ts';
 
-const plan = oneBed();
-const season = computeSeason(plan);
 const expected = runThrough(yearSeasons(season));
 
 /** Tells of every step. */
@@ -54,29 +51,6 @@ function pageWith(make: () => ChannelWorker, times: WorkerTimes = QUICK) {
     return started.at(-1) as unknown as Worker;
   }, times);
   return { page, started, tries: () => tries };
-}
-
-type Change = Partial<WorkerWork<'years'>>;
-
-/** The years' outcomes, where they were computed, and the shares of the work that were told. */
-function yearsIn(page: PageWorker, change: Change = {}) {
-  const shares: number[] = [];
-  let onPage = false;
-  return new Promise<{ outcomes: YearOutcomes; shares: readonly number[]; onPage: boolean }>((resolve, reject) =>
-    page.do({
-      name: 'years',
-      args: [plan, rainSharesOf(season)],
-      steps() {
-        onPage = true;
-        return yearSeasons(season);
-      },
-      isWanted: () => true,
-      onStep: (share) => shares.push(share),
-      onEnd: (outcomes) => resolve({ outcomes, shares, onPage }),
-      onFault: reject,
-      ...change,
-    }),
-  );
 }
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -141,7 +115,7 @@ describe('a worker', () => {
 });
 
 describe('the page does it itself, with the same result,', () => {
-  async function expectOnPage(page: PageWorker, change: Change = {}): Promise<void> {
+  async function expectOnPage(page: PageWorker, change: Parameters<typeof yearsIn>[1] = {}): Promise<void> {
     const { outcomes, onPage } = await yearsIn(page, change);
     expect(onPage).toBe(true);
     expect(outcomes).toStrictEqual(expected);
