@@ -187,6 +187,16 @@ export class RunnelGrid extends ViewElement {
     return (await this.#sheetPart.isSettled()) && (await this.#grid.isSettled()) && isComplete;
   }
 
+  /**
+   * Of any garden it draws only what is in view. What was typed is drawn with its key: a turn later the browser would paint a frame
+   * without it first.
+   *
+   * @internal
+   */
+  protected override get isDrawnAtOnce(): boolean {
+    return this.#plan.isDoneAtOnce;
+  }
+
   /** @internal */
   override fail(error: unknown): void {
     super.fail(error);

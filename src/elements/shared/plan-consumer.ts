@@ -50,6 +50,8 @@ export class PlanConsumer implements ReactiveController {
   view: PlanView = NO_PLAN;
   /** Why the last edit that this view sent was refused; empty where it was accepted, and once the plan is another. */
   refused: readonly Fault[] = [];
+  /** Whether what this view asked for was done at once, and it has not been drawn since. */
+  isDoneAtOnce = false;
 
   readonly #host: ReactiveControllerHost & HTMLElement;
   /** The view where no plan has given one. */
@@ -86,6 +88,7 @@ export class PlanConsumer implements ReactiveController {
   }
 
   hostUpdate(): void {
+    this.isDoneAtOnce = false;
     checkToday(this.#host);
   }
 
@@ -111,6 +114,7 @@ export class PlanConsumer implements ReactiveController {
     const event = new RunnelEditEvent(edit);
     this.#host.dispatchEvent(event);
     const { answer } = event;
+    this.isDoneAtOnce = answer === undefined;
     return answer === undefined
       ? this.#answered(event.result ?? refusedFor('unanswered'))
       : answer.then((result) => this.#answered(result));
@@ -130,6 +134,7 @@ export class PlanConsumer implements ReactiveController {
   step(step: HistoryStep): boolean | Promise<boolean> {
     const event = new RunnelHistoryEvent(step);
     this.#host.dispatchEvent(event);
+    this.isDoneAtOnce = event.done === true;
     return event.answer ?? event.done ?? false;
   }
 }

@@ -28,9 +28,18 @@ export abstract class ViewElement extends LitElement {
    * @internal
    */
   protected override scheduleUpdate(): Promise<unknown> | undefined {
-    if (this.#isLong()) return new Promise<void>(afterOthers).then(() => super.scheduleUpdate());
+    if (this.#isLong() && !this.isDrawnAtOnce) return new Promise<void>(afterOthers).then(() => super.scheduleUpdate());
     super.scheduleUpdate();
     return undefined;
+  }
+
+  /**
+   * Whether it does not wait for its turn among the views, however large the garden is.
+   *
+   * @internal
+   */
+  protected get isDrawnAtOnce(): boolean {
+    return false;
   }
 
   #isLong(): boolean {
