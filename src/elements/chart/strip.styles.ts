@@ -68,6 +68,7 @@ export const stripStyles = css`
 
   .months {
     position: relative;
+    overflow-x: clip;
     block-size: 18px;
     border-block-start: 1px solid var(--_ink);
     color: var(--_quiet);

@@ -68,6 +68,7 @@ export const gardenStyles = css`
 
   .part-body {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.9rem;
     justify-items: start;
     padding: 0.35rem 0 1rem 1.1rem;
@@ -93,6 +94,7 @@ export const gardenStyles = css`
 
   fieldset {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.6rem;
     justify-items: start;
     min-inline-size: 0;
@@ -114,6 +116,11 @@ export const gardenStyles = css`
     gap: 0.8rem 1.5rem;
     inline-size: 100%;
     clear: both;
+  }
+
+  .field,
+  label {
+    grid-template-columns: minmax(0, 1fr);
   }
 
   .field {

@@ -35,6 +35,7 @@ export const toolsStyles = css`
 
   .runnel-grid__measures {
     display: flex;
+    flex-wrap: wrap;
     min-inline-size: 0;
     margin: 0;
     padding: 0;
@@ -78,6 +79,10 @@ export const toolsStyles = css`
   .runnel-grid__tools :is(button, select, summary, input):focus-visible {
     outline: 2px solid var(--_ink);
     outline-offset: 2px;
+  }
+
+  .runnel-grid__more {
+    min-inline-size: 0;
   }
 
   .runnel-grid__more summary {
@@ -142,6 +147,7 @@ export const toolsStyles = css`
 
   .runnel-key__tones {
     display: flex;
+    flex-wrap: wrap;
   }
 
   .runnel-key__tones span {

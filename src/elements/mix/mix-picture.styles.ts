@@ -45,6 +45,7 @@ export const mixPictureStyles = css`
     grid-template-columns: auto minmax(0, 1fr);
     gap: 0.35rem 0.75rem;
     align-items: center;
+    container-type: inline-size;
   }
 
   .bars dt {
@@ -124,6 +125,13 @@ export const mixPictureStyles = css`
   .swatch {
     inline-size: 1.5rem;
     block-size: 0.75rem;
+  }
+
+  @container (max-width: 16rem) {
+    .bars dd {
+      grid-template-columns: minmax(0, 1fr);
+      gap: 0.1rem;
+    }
   }
 
   @media (max-width: 60rem) {

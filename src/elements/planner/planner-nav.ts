@@ -25,9 +25,8 @@ export class PlannerNav extends ViewElement {
 
       nav {
         display: flex;
+        flex-wrap: wrap;
         gap: 0 1.6rem;
-        overflow-x: auto;
-        scrollbar-width: none;
       }
 
       a,

@@ -73,7 +73,8 @@ export const plannerSheetStyles = css`
 
   .runnel-planner__tabs {
     display: flex;
-    gap: 1.2rem;
+    flex-wrap: wrap;
+    gap: 0 1.2rem;
     border-block-end: 1px solid var(--_line);
     white-space: nowrap;
   }

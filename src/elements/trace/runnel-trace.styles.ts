@@ -48,6 +48,10 @@ export const traceStyles = css`
     min-block-size: 2.2rem;
   }
 
+  .groups {
+    container-type: inline-size;
+  }
+
   @media (pointer: fine) {
     .groups {
       margin-block-start: 0.5rem;
@@ -134,6 +138,18 @@ export const traceStyles = css`
 
   dd.word {
     white-space: normal;
+  }
+
+  @container (max-width: 15rem) {
+    li summary {
+      grid-template-columns: 1.1rem minmax(0, 1fr);
+    }
+
+    li .result {
+      grid-column: 2;
+      padding: 0;
+      white-space: normal;
+    }
   }
 
   @media (hover: hover) {

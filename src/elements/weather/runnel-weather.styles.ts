@@ -120,6 +120,7 @@ export const weatherStyles = css`
     text-align: start;
     font-weight: 400;
     white-space: normal;
+    overflow-wrap: anywhere;
     vertical-align: baseline;
   }
 

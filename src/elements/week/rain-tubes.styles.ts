@@ -148,4 +148,24 @@ export const rainTubesStyles = css`
   .weather summary {
     color: var(--_ink);
   }
+
+  @container runnel-week (max-width: 19rem) {
+    .forecast :is(table, thead, tbody) {
+      display: block;
+    }
+
+    .forecast tr {
+      display: grid;
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+
+    .forecast th:first-child {
+      grid-column: 1 / -1;
+    }
+
+    .forecast .entry input {
+      box-sizing: border-box;
+      inline-size: 100%;
+    }
+  }
 `;

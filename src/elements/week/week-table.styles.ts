@@ -165,4 +165,14 @@ export const weekTableStyles = css`
     gap: 0.35rem;
     align-items: center;
   }
+
+  @container runnel-week (max-width: 19rem) {
+    .row {
+      grid-template-columns: repeat(7, minmax(0, 1fr));
+    }
+
+    .row .name {
+      grid-column: 1 / -1;
+    }
+  }
 `;
