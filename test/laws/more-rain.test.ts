@@ -28,7 +28,6 @@
  * weeks so far. A step of the timer, a skipped morning and the neighbours' needs move water from one morning to another.
  */
 import { describe, expect, it } from 'vitest';
-import { countDays } from '../../src/engine/season/days-mask.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
@@ -55,11 +54,9 @@ function kindOf({ plantings }: ZoneSeason): keyof typeof seen {
 function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
   const kind = kindOf(wetter);
   let isLate = false;
-  let isItsOwn = wetter.plantings.every(({ planting }) => (planting.leachingFraction ?? 0) === 0);
   for (let week = 0; week < wetter.weeks; week++) {
     isLate ||= isShort(drier, week) || drains(wetter, week) || drains(drier, week);
-    isItsOwn &&= !stoodThroughShortage(drier, week);
-    const isOrdered = (kind === 'whole' && isItsOwn) || (kind === 'pot' && !isLate);
+    const isOrdered = kind === 'whole' || (kind === 'pot' && !isLate);
     for (const day of MINUTES_BY_DAY) {
       const [minutes, other] = [zoneFigure(wetter, day, week), zoneFigure(drier, day, week)];
       note(kind, minutes, other);
@@ -67,14 +64,6 @@ function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
       if (isOrdered) expectAtMost(minutes, other, `${wetter.zone.id} week ${week} ${day}`);
     }
   }
-}
-
-/** Whether a number stood for more than its own morning in a week in which the planting used less than it would. */
-function stoodThroughShortage(zone: ZoneSeason, week: number): boolean {
-  const runs = MINUTES_BY_DAY.filter((day) => zoneFigure(zone, day, week) > 0).length;
-  const used = (field: 'demandMm' | 'usedMm') =>
-    zone.plantings.reduce((mm, own) => mm + plantingFigure(own, field, week), 0);
-  return countDays(zoneFigure(zone, 'decidedMask', week)) < runs && used('usedMm') < used('demandMm') - 1e-9;
 }
 
 function note(kind: keyof typeof seen, minutes: number, drierMinutes: number): void {

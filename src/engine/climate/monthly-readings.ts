@@ -7,18 +7,20 @@ export type MonthlyColumns = {
 
 const MONTHS = Array.from({ length: 12 }, (_, month) => month);
 
+const READINGS = Object.keys({
+  minTemperatureC: true,
+  maxTemperatureC: true,
+  vapourPressureKpa: true,
+  dewPointC: true,
+  maxHumidityPercent: true,
+  minHumidityPercent: true,
+  meanHumidityPercent: true,
+  windMs: true,
+  radiationMj: true,
+  sunshineHours: true,
+} satisfies Record<keyof WeatherReadings, true>) as (keyof WeatherReadings)[];
+
 /** Turns columns into twelve months of readings, as `monthlyReferenceEt` takes them. */
 export function monthlyReadings(columns: MonthlyColumns): WeatherReadings[] {
-  return MONTHS.map((month) => ({
-    minTemperatureC: columns.minTemperatureC?.[month],
-    maxTemperatureC: columns.maxTemperatureC?.[month],
-    vapourPressureKpa: columns.vapourPressureKpa?.[month],
-    dewPointC: columns.dewPointC?.[month],
-    maxHumidityPercent: columns.maxHumidityPercent?.[month],
-    minHumidityPercent: columns.minHumidityPercent?.[month],
-    meanHumidityPercent: columns.meanHumidityPercent?.[month],
-    windMs: columns.windMs?.[month],
-    radiationMj: columns.radiationMj?.[month],
-    sunshineHours: columns.sunshineHours?.[month],
-  }));
+  return MONTHS.map((month) => Object.fromEntries(READINGS.map((reading) => [reading, columns[reading]?.[month]])));
 }

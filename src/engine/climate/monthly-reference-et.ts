@@ -1,21 +1,12 @@
 import { daysInMonth } from '../calendar.ts';
-import { meanTemperature, type TemperatureExtremes, temperatureRange } from './air-temperature.ts';
-import { extraterrestrialRadiation } from './extraterrestrial-radiation.ts';
-import { hargreavesSamani } from './hargreaves-samani.ts';
+import { meanTemperature, type TemperatureExtremes } from './air-temperature.ts';
 import { COMMON_YEAR, MONTHS, midMonthDayOfYear } from './mid-month-day-of-year.ts';
-import { penmanMonteithFromWeather } from './penman-monteith-from-weather.ts';
-import type { ReferenceEtMethod } from './reference-et.ts';
+import { type ComputedReferenceEt, computedReferenceEt } from './reference-et.ts';
 import { monthlySoilHeatFlux } from './soil-heat-flux.ts';
-import type { WeatherEstimate } from './weather-estimates.ts';
-import { hasTemperatures, isComplete, type WeatherReadings, type WeatherSite } from './weather-readings.ts';
+import { hasTemperatures, type WeatherReadings, type WeatherSite } from './weather-readings.ts';
 
-/** A month's reference evapotranspiration from its normals. */
-export interface MonthlyReferenceEt {
-  /** Total of the month, never negative. */
-  readonly etoMm: number;
-  readonly method: Exclude<ReferenceEtMethod, 'observed'>;
-  readonly estimated: readonly WeatherEstimate[];
-}
+/** A month's reference evapotranspiration from its normals: `etoMm` is the total of the month. */
+export type MonthlyReferenceEt = ComputedReferenceEt;
 
 /**
  * Monthly ETo totals from monthly mean weather, January first, by the choice of `dailyReferenceEt`: FAO Penman-Monteith (FAO-56 eq.
@@ -32,16 +23,8 @@ export function monthlyReferenceEt(months: readonly WeatherReadings[], site: Wea
   const means = complete.map(meanTemperature);
   return complete.map((weather, month) => {
     const dayOfYear = midMonthDayOfYear(month);
-    const days = daysInMonth(COMMON_YEAR, month);
-    if (isComplete(weather) || site.whenIncomplete === 'penman-monteith') {
-      const soilHeatFluxMj = soilHeatFluxOf(means, month);
-      const { etoMm, estimated } = penmanMonteithFromWeather({ weather, site, dayOfYear, soilHeatFluxMj });
-      return { etoMm: etoMm * days, method: 'penman-monteith', estimated };
-    }
-    const { minTemperatureC, maxTemperatureC } = weather;
-    const extraterrestrialMj = extraterrestrialRadiation({ latitudeDeg: site.latitudeDeg, dayOfYear });
-    const etoMm = hargreavesSamani({ minTemperatureC, maxTemperatureC, extraterrestrialMj });
-    return { etoMm: etoMm * days, method: 'hargreaves-samani', estimated: [] };
+    const eto = computedReferenceEt({ weather, site, dayOfYear, soilHeatFluxMj: soilHeatFluxOf(means, month) });
+    return { ...eto, etoMm: eto.etoMm * daysInMonth(COMMON_YEAR, month) };
   });
 }
 
@@ -49,7 +32,6 @@ function withTemperatures(readings: WeatherReadings, month: number): WeatherRead
   if (!hasTemperatures(readings)) {
     throw new RangeError(`month ${month + 1} needs its mean lowest and highest temperature`);
   }
-  temperatureRange(readings);
   return readings;
 }
 

@@ -18,7 +18,7 @@ export interface ReferenceEt {
   readonly estimated: readonly WeatherEstimate[];
 }
 
-const NOTHING_ESTIMATED: readonly WeatherEstimate[] = Object.freeze([]);
+const NOTHING_ESTIMATED: readonly WeatherEstimate[] = [];
 
 /**
  * A day's reference evapotranspiration, ETo, from the best that is known of the day:
@@ -38,9 +38,19 @@ export function dailyReferenceEt(
 ): ReferenceEt | undefined {
   if (isRead(weather.etoMm)) return observed(weather.etoMm);
   if (!hasTemperatures(weather)) return undefined;
+  return computedReferenceEt({ weather, site, dayOfYear, soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ });
+}
+
+export type ComputedReferenceEt = ReferenceEt & { readonly method: Exclude<ReferenceEtMethod, 'observed'> };
+
+/**
+ * FAO Penman-Monteith or Hargreaves-Samani, as `dailyReferenceEt` chooses, mm/d. Throws a RangeError where the highest temperature is below
+ * the lowest.
+ */
+export function computedReferenceEt(given: Parameters<typeof penmanMonteithFromWeather>[0]): ComputedReferenceEt {
+  const { weather, site, dayOfYear } = given;
   temperatureRange(weather);
   if (isComplete(weather) || site.whenIncomplete === 'penman-monteith') {
-    const given = { weather, site, dayOfYear, soilHeatFluxMj: DAILY_SOIL_HEAT_FLUX_MJ };
     const { etoMm, estimated } = penmanMonteithFromWeather(given);
     return { etoMm, method: 'penman-monteith', estimated };
   }

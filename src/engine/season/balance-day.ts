@@ -13,8 +13,8 @@ type EveryDay = StoresDay & ContainerDay;
 /** What a day asks and brings, mm over all of the planting; filled anew for each, so that many days make no litter. */
 export type BalanceDay = { -readonly [Field in keyof EveryDay]: EveryDay[Field] };
 
-export function balanceDay({ share }: Pick<PlantingDemand, 'share'>): BalanceDay {
-  return { share, isWettedAlone: false, parts: 1, etcMm: 0, rawMm: 0, tawMm: 0, soakedMm: 0, irrigationMm: 0 };
+export function balanceDay(): BalanceDay {
+  return { share: 1, isWettedAlone: false, parts: 1, etcMm: 0, rawMm: 0, tawMm: 0, soakedMm: 0, irrigationMm: 0 };
 }
 
 /** Roots reach new soil first. */

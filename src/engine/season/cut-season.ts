@@ -4,7 +4,8 @@ import { forecastOn, type KnownForecast } from '../forecast.ts';
 import type { SupplyCut } from '../garden.ts';
 import { NORMALS } from '../rain/daily-rain.ts';
 import type { Weather } from '../weather.ts';
-import { expectedEtcMm, expectedRawMm } from './expected-days.ts';
+import { expectedEtcMm, expectedRainOnMm, expectedRawMm } from './expected-days.ts';
+import { isGiven } from './given-minutes.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { type SeasonCuts, ZONE_FIELDS as Z } from './season.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
@@ -41,9 +42,8 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
   const all = litres.reduce((sum, each) => sum + each, 0);
   const asked = Math.max(0, all - (cut.litresPerWeek ?? (1 - cut.share) * all));
   let excess = asked;
-  const order = ({ season }: ZoneRun, index: number) => season.zone.cutOrder ?? index + 1;
   const last = runs
-    .map((run, index) => ({ run, index, order: order(run, index) }))
+    .map((run, index) => ({ run, index, order: run.season.zone.cutOrder ?? index + 1 }))
     .filter(({ run: { season } }) => !season.zone.cutExempt && !isGiven(season.zone.choices.get(week)))
     .sort((one, other) => other.order - one.order || other.index - one.index);
   // Of none at all nothing runs either that is asked for later in the week.
@@ -56,11 +56,6 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
     block[week * fields + Z.cutShare] = isAll ? 1 : taken && taken / own;
   }
   return { asked, untaken: excess };
-}
-
-function isGiven(choice: ReturnType<ZoneRun['season']['zone']['choices']['get']>): boolean {
-  const { minutes, minutesRun, closed, runs } = choice ?? {};
-  return minutes !== undefined || minutesRun !== undefined || closed === true || runs !== undefined;
 }
 
 /** Gross, of the week as it is planned on its first morning. The run itself stays as it is. */
@@ -84,14 +79,14 @@ function expectedWeather(weather: Weather, day: number): Weather {
 }
 
 /** The days of one week as they are expected. */
-function expectedDays(days: PlantingDays, week: number, forecast: KnownForecast | undefined): PlantingDays {
-  const { demand, expectedRainMm } = days;
+function expectedDays(days: PlantingDays, week: number, known: KnownForecast | undefined): PlantingDays {
+  const { demand } = days;
+  const expected = { ...days, known };
   const [etcMm, rawMm, soakedMm] = [demand.etcMm.slice(), demand.rawMm.slice(), days.soakedMm.slice()];
   for (let day = 7 * week; day < 7 * week + 7; day++) {
-    etcMm[day] = expectedEtcMm(days, day, forecast);
-    rawMm[day] = expectedRawMm(days, day, forecast);
-    const known = forecast?.days.get(day)?.soakedMm;
-    soakedMm[day] = known === undefined ? (expectedRainMm[day] as number) : known * demand.rainFactor;
+    etcMm[day] = expectedEtcMm(expected, day);
+    rawMm[day] = expectedRawMm(expected, day);
+    soakedMm[day] = expectedRainOnMm(expected, day);
   }
   return { ...days, demand: { ...demand, etcMm, rawMm }, soakedMm };
 }

@@ -20,16 +20,18 @@ export interface ExpectedDays {
    * depths are over that part.
    */
   readonly projectedMm?: Float64Array | undefined;
+  /** The forecast that the morning knows which looks ahead. */
+  known?: KnownForecast | undefined;
 }
 
 /** Expected demand less rain of one day. */
-export function expectedChangeMm(days: ExpectedDays, day: number, known?: KnownForecast): number {
-  return expectedEtcMm(days, day, known) - expectedRainOnMm(days, day, known);
+export function expectedChangeMm(days: ExpectedDays, day: number): number {
+  return expectedEtcMm(days, day) - expectedRainOnMm(days, day);
 }
 
 /** Depletion at the end of a day in which a container was full after its last run, `afterRuns` of the day before its end. */
-export function leftAfterRunsMm(days: ExpectedDays, afterRuns: number, day: number, known?: KnownForecast): number {
-  return afterRuns > 0 ? afterRuns * positivePart(expectedChangeMm(days, day, known)) : 0;
+export function leftAfterRunsMm(days: ExpectedDays, afterRuns: number, day: number): number {
+  return afterRuns > 0 ? afterRuns * positivePart(expectedChangeMm(days, day)) : 0;
 }
 
 /** Depletion of the soil that roots grow into at the start of a day, before anybody looks how dry it is, mm. */
@@ -37,23 +39,23 @@ export function rootedOn({ demand }: Pick<ExpectedDays, 'demand'>, day: number):
   return demand.rootedMm === undefined ? 0 : (demand.rootedMm[day] as number);
 }
 
-export function expectedRainOnMm({ demand, expectedRainMm }: ExpectedDays, day: number, known?: KnownForecast): number {
+export function expectedRainOnMm({ demand, expectedRainMm, known }: ExpectedDays, day: number): number {
   const soakedMm = known?.days.get(day)?.soakedMm;
   return soakedMm === undefined ? (expectedRainMm[day] as number) : soakedMm * (demand.rainFactor ?? 1);
 }
 
 /** Expected demand of one day, of the ground that is wetted. */
-export function expectedEtcMm(days: ExpectedDays, day: number, known?: KnownForecast): number {
-  return days.projectedMm === undefined ? usualEtcMm(days, day, known) : (days.projectedMm[day] as number);
+export function expectedEtcMm(days: ExpectedDays, day: number): number {
+  return days.projectedMm === undefined ? usualEtcMm(days, day) : (days.projectedMm[day] as number);
 }
 
 /** The same of all its ground. */
-export function usualEtcMm({ demand }: ExpectedDays, day: number, known?: KnownForecast): number {
+export function usualEtcMm({ demand, known }: ExpectedDays, day: number): number {
   return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
 }
 
 /** Readily available water of one day: where it follows the day's use (FAO-56 p. 162), it follows a forecast. */
-export function expectedRawMm({ demand }: Pick<ExpectedDays, 'demand'>, day: number, known?: KnownForecast): number {
+export function expectedRawMm({ demand, known }: Pick<ExpectedDays, 'demand' | 'known'>, day: number): number {
   const { adjustedDepletion } = demand;
   const forecast = known?.days.get(day);
   if (forecast === undefined || forecast.etoShare === 1 || adjustedDepletion === undefined) {

@@ -31,7 +31,7 @@ export function givenMinutes(
 ): GivenMinutes | undefined {
   const runs = choice?.runs;
   const origin = originOf(choice ?? {});
-  if (origin === COMPUTED && !runs) return undefined;
+  if (!isGiven(choice)) return undefined;
   const ofWeek = [0, choice?.minutes, runs ? 0 : choice?.minutesRun, 0][origin] ?? 0;
   let mask = origin === COMPUTED ? 0 : EVERY_DAY;
   for (let day = 0; day < 7; day++) {
@@ -40,6 +40,11 @@ export function givenMinutes(
     minutes[day] = logged?.minutes ?? (((wateringDays >> day) & 1) * ofWeek) / countDays(wateringDays);
   }
   return { origin, minutes, runs, mask };
+}
+
+/** Whether a person gave minutes of any of its days. */
+export function isGiven(choice: WeekChoice = {}): boolean {
+  return choice.runs !== undefined || originOf(choice) !== COMPUTED;
 }
 
 /** Index into MINUTES_ORIGINS. */

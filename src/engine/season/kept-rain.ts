@@ -85,9 +85,9 @@ function rainOfRun(keeper: RainKeeper, of: YearsOfRain, expected: readonly numbe
   });
 }
 
-/** One millimetre a "minute": the depth of each watering is what is asked for. Over the ground that the lines wet. */
+/** One millimetre a "minute": of each watering the depth that enters the ground which the lines wet. */
 function outlookOf({ demand }: RainKeeper, of: YearsOfRain, shares: readonly number[]): WeekOutlook {
-  const { first, end, rest, isInContainer, rainFactor, leachingFraction } = demand;
+  const { first, end, isInContainer, rainFactor } = demand;
   const { starts } = of.months;
   const expectedRainMm = of.normalMm.slice();
   shares.forEach((ofNormals, month) => {
@@ -95,11 +95,8 @@ function outlookOf({ demand }: RainKeeper, of: YearsOfRain, shares: readonly num
       (expectedRainMm[day] as number) *= rainFactor * ofNormals;
     }
   });
-  const netMmPerMinute = new Float64Array(of.normalMm.length).fill(1 - leachingFraction, first, end);
-  rest?.forEach((isResting, day) => {
-    (netMmPerMinute[day] as number) *= 1 - isResting;
-  });
-  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute, projectedMm: undefined });
+  const netMmPerMinute = new Float64Array(of.normalMm.length).fill(1, first, end);
+  const outlook = weekOutlook({ demand, expectedRainMm, netMmPerMinute, projectedMm: undefined, known: undefined });
   outlook.start = -1;
   outlook.afterRuns = isInContainer ? 1 : 0;
   return outlook;

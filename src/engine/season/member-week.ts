@@ -20,7 +20,7 @@ export function runDays(
 ): void {
   const { outlook, days, demand, given, week, openMask, stores, parts } = member;
   const { soakedMm, netMmPerMinute } = days;
-  const { etcMm, rawMm, rest, share, rainFactor } = demand;
+  const { etcMm, rawMm, rest, share, rainFactor, leachingFraction } = demand;
   const { start, last } = outlook;
   const end = Math.min(until, outlook.end);
   given.share = share;
@@ -35,7 +35,8 @@ export function runDays(
     given.etcMm = etc;
     given.rawMm = rawMm[day] as number;
     given.soakedMm = soaked;
-    given.irrigationMm = irrigation;
+    // The rest passes straight through.
+    given.irrigationMm = (1 - leachingFraction) * irrigation;
     given.parts = zoneRan > 0 ? parts : 1;
     runBalance(member, day, given);
     if (stores.isShort && !rest?.[day]) addTo(week, P.shortDays, 1);
@@ -47,8 +48,8 @@ export function runDays(
     addTo(week, P.rainSoakedMm, soaked);
     addTo(week, P.irrigationNetMm, irrigation);
     addTo(week, P.rainDrainedMm, stores.rainDrainedMm);
-    addTo(week, P.irrigationDrainedMm, stores.irrigationDrainedMm);
-    if (member.fillingMm > 0) endRefill(member, before - irrigation / share);
+    addTo(week, P.irrigationDrainedMm, leachingFraction * irrigation + stores.irrigationDrainedMm);
+    if (member.fillingMm > 0) endRefill(member, before - given.irrigationMm / share);
   }
 }
 
@@ -80,10 +81,8 @@ export function keepWeek(
   const { season, week, outlook, days, stores, limits, isRefill, parts } = member;
   const { first, end, start, last } = outlook;
   const { share, rest } = days.demand;
-  const isInGround = first < end;
-  const netMmPerMinute = isInGround ? (days.netMmPerMinute[end - 1] as number) : 0;
   const needed = week[WEEK_SUMS.needed] as number;
-  if (isInGround) {
+  if (first < end) {
     week[P.depletionEndMm] = meanDepletionMm(member);
     week[P.neededMm] =
       share * (!isRefill && last >= 0 ? Math.max(0, needed - outlook.goalMm) : (week[WEEK_SUMS.due] as number));
@@ -95,16 +94,16 @@ export function keepWeek(
     week[P.wettedEndMm] = stores.wettedMm;
     week[P.dryEndMm] = stores.dryMm;
     week[P.flowLpm] = (days.grossMmPerMinute[end - 1] as number) * member.areaM2;
+    week[P.minutesWanted] = member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
+    limits.rawMm = days.demand.rawMm[end - 1] as number;
+    limits.depletionMm = isWettedAlone(days.demand, end - 1) ? stores.wettedMm : Math.min(stores.wettedMm, stores.dryMm);
+    limits.isResting = rest?.[end - 1] === 1;
+    const stepMm = timerStepMinutes * (days.netMmPerMinute[end - 1] as number);
+    const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
+    limits.missableMm = isRefill ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
+    limits.roundedMm = stepMm * (week[P.openDays] as number) * parts;
+    limits.leachedMm = days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   } else week.fill(0);
-  week[P.minutesWanted] = member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
-  limits.rawMm = days.demand.rawMm[end - 1] ?? 0;
-  limits.depletionMm = isWettedAlone(days.demand, end - 1) ? stores.wettedMm : Math.min(stores.wettedMm, stores.dryMm);
-  limits.isResting = rest?.[end - 1] === 1;
-  const stepMm = timerStepMinutes * netMmPerMinute;
-  const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));
-  limits.missableMm = isRefill ? Number.POSITIVE_INFINITY : 0.5 * stepMm * mornings;
-  limits.roundedMm = stepMm * (week[P.openDays] as number) * parts;
-  limits.leachedMm = days.demand.leachingFraction * (week[P.irrigationNetMm] as number);
   week[P.state] = plantingStateOf(week, limits);
   for (let field = 0; field < PLANTING_FIELD_COUNT; field++) row[season.start + field] = week[field] as number;
 }

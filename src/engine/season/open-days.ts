@@ -1,6 +1,5 @@
 /** On which of a zone's watering days the shut-off in front of a planting is open. */
 
-import type { KnownForecast } from '../forecast.ts';
 import { daysOfMask } from './days-mask.ts';
 import type { PlantingDays } from './planting-days.ts';
 import { type FillingGiven, fillingDays } from './refill.ts';
@@ -30,11 +29,11 @@ export function openDaysMask(
   given: OpenDaysGiven & Pick<FillingGiven, 'minutesOn'>,
 ): number {
   const { isRefill, outlook, filling, days } = member;
-  const { day: first, minutesOn, forecast } = given;
+  const { day: first, minutesOn } = given;
   const { start } = outlook;
   let mask = 0;
   if (!isRefill) mask = given.masks[fewestOpenDays(member, scratch, given)] as number;
-  else if (filling !== undefined) mask = fillingDays(outlook, filling, { first, minutesOn, forecast });
+  else if (filling !== undefined) mask = fillingDays(outlook, filling, { first, minutesOn });
   return withoutRest(mask, days, start);
 }
 
@@ -54,18 +53,14 @@ export function withoutRest(mask: number, { demand }: Pick<PlantingDays, 'demand
 export function fewestOpenDays(
   { outlook, request, stores }: AskingMember,
   scratch: WeekOutlook,
-  { masks, minutes, day, forecast }: OpenDaysGiven,
+  { masks, minutes, day }: OpenDaysGiven,
 ): number {
   const { minutesPerDay: asked } = request;
   if (asked <= LEAST_MINUTES || asked === Number.POSITIVE_INFINITY) return 0;
   const most = masks.length - 1;
   for (let count = 1; count < most; count++) {
-    const needed = minutesOnDays(outlook, scratch, {
-      day,
-      mask: masks[count] as number,
-      depletionMm: stores.wettedMm,
-      forecast,
-    });
+    const mask = masks[count] as number;
+    const needed = minutesOnDays(outlook, scratch, { day, mask, depletionMm: stores.wettedMm });
     if (needed <= minutes + LEAST_MINUTES) return count;
   }
   return most;
@@ -82,5 +77,4 @@ export interface OpenDaysGiven {
   /** Those that the zone is expected to run on each watering day. */
   readonly minutes: number;
   readonly day: number;
-  readonly forecast: KnownForecast | undefined;
 }

@@ -88,7 +88,7 @@ function askedDays(
   const { rest, leachingFraction } = demand;
   const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;
   // All of one shape: the loops that read them are quick only so.
-  const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined };
+  const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined, known: undefined };
   if (isWhole && leachingFraction === 0 && rest === undefined) return asked;
   buffers.askedMmPerMinute ??= new Float64Array(netMmPerMinute.length);
   const { askedMmPerMinute } = buffers;

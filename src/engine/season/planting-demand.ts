@@ -74,7 +74,7 @@ export function plantingDemand(
   const span = { firstDay, first, end };
   fillCoefficients(coefficients, planting, span);
   const tawByDayMm = growingTaw(planting, span, days, availableWater);
-  const ground = { first, end, tawMm, allowedMm, tawByDayMm };
+  const ground = { first, end, tawMm, tawByDayMm };
   const expected = daysOf(ground, planting.rootZone, coefficients, eto.expectedMm);
   const { etcMm, rawMm } =
     eto.mm === eto.expectedMm ? expected : daysOf(ground, planting.rootZone, coefficients, eto.mm);
@@ -129,12 +129,11 @@ interface Ground {
   readonly first: number;
   readonly end: number;
   readonly tawMm: number;
-  readonly allowedMm: number;
   readonly tawByDayMm: Float64Array | undefined;
 }
 
 function daysOf(
-  { first, end, tawMm, allowedMm, tawByDayMm }: Ground,
+  { first, end, tawMm, tawByDayMm }: Ground,
   { allowedDepletion, adjustsDepletion }: RootZone,
   coefficients: Float64Array,
   etoMm: Float64Array,
@@ -145,8 +144,7 @@ function daysOf(
     const etc = (coefficients[day] as number) * (etoMm[day] as number);
     etcMm[day] = etc;
     const share = adjustsDepletion ? depletionFraction(allowedDepletion, etc) : allowedDepletion;
-    rawMm[day] =
-      adjustsDepletion || tawByDayMm ? readilyAvailableWaterMm(tawOn({ tawByDayMm, tawMm }, day), share) : allowedMm;
+    rawMm[day] = readilyAvailableWaterMm(tawOn({ tawByDayMm, tawMm }, day), share);
   }
   return { etcMm, rawMm };
 }

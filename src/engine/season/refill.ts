@@ -1,6 +1,4 @@
 /** A planting that is filled deep and seldom, to field capacity on the morning it is due: when that is, and when it has been filled. */
-import { runMinutes } from '../application/run-time.ts';
-import type { KnownForecast } from '../forecast.ts';
 import { nearestRun, type TimerSettings } from '../soil/cycle-and-soak.ts';
 import { daysMask } from './days-mask.ts';
 import { expectedChangeMm, expectedRawMm, rootedOn } from './expected-days.ts';
@@ -16,9 +14,8 @@ export function isFilled(depletionMm: number, fillingMm: number): boolean {
 }
 
 /** Depletion above which it is due on a watering morning: left alone it would pass its allowed one before its next watering. mm. */
-export function dueAboveMm(outlook: WeekOutlook, day: number, forecast?: KnownForecast): number {
-  const rawMm = expectedRawMm(outlook.days, day, forecast);
-  return dueMm(rawMm, outlook.passAboveMm[day - outlook.start] as number);
+export function dueAboveMm({ days, start, passAboveMm }: WeekOutlook, day: number): number {
+  return dueMm(expectedRawMm(days, day), passAboveMm[day - start] as number);
 }
 
 /** `passMm`: depletion above which it passes its allowed one before its next watering. */
@@ -36,8 +33,7 @@ export interface ExpectedFilling {
 
 /** Infinity where no line brings any. */
 export function minutesToFill(depletionMm: number, netMmPerMinute: number): number {
-  if (depletionMm === 0) return 0;
-  return netMmPerMinute > 0 ? runMinutes(depletionMm, netMmPerMinute) : Number.POSITIVE_INFINITY;
+  return depletionMm > 0 ? depletionMm / netMmPerMinute : 0;
 }
 
 export function fillingOn({ days }: WeekOutlook, day: number, depletionMm: number): ExpectedFilling {
@@ -68,14 +64,13 @@ export function expectedFilling(
   outlook: WeekOutlook,
   day: number,
   depletionMm: number,
-  forecast: KnownForecast | undefined,
 ): ExpectedFilling | undefined {
   let depletion = depletionMm;
   for (let morning = day; morning <= outlook.last; morning++) {
-    const isDue = isAskingDay(outlook, morning) && depletion > dueAboveMm(outlook, morning, forecast);
+    const isDue = isAskingDay(outlook, morning) && depletion > dueAboveMm(outlook, morning);
     if (isDue) return fillingOn(outlook, morning, depletion);
-    depletion = Math.max(0, depletion + expectedChangeMm(outlook.days, morning, forecast));
-    depletion += rootedOn(outlook.days, morning + 1);
+    depletion =
+      Math.max(0, depletion + expectedChangeMm(outlook.days, morning)) + rootedOn(outlook.days, morning + 1);
   }
   return undefined;
 }
@@ -87,7 +82,7 @@ export function expectedFilling(
 export function fillingDays(
   outlook: WeekOutlook,
   filling: ExpectedFilling,
-  { first, minutesOn, forecast }: FillingGiven,
+  { first, minutesOn }: FillingGiven,
 ): number {
   const { start, mask, last, days } = outlook;
   let open = 0;
@@ -98,7 +93,7 @@ export function fillingDays(
       missing -= minutesOn(day) * (days.netMmPerMinute[day] as number);
       if (missing <= ROUNDING_MM) return open;
     }
-    missing = Math.max(0, missing) + expectedChangeMm(days, day, forecast) + rootedOn(days, day + 1);
+    missing = Math.max(0, missing) + expectedChangeMm(days, day) + rootedOn(days, day + 1);
   }
   return mask & daysMask(first - start, last + 1 - start);
 }
@@ -108,5 +103,4 @@ export interface FillingGiven {
   readonly first: number;
   /** Those that the zone is expected to run on a day. */
   readonly minutesOn: (day: number) => number;
-  readonly forecast: KnownForecast | undefined;
 }

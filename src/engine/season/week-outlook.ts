@@ -7,7 +7,6 @@
  * depletion it started with. So each j gives one bound on equal minutes. Only the bound from the morning itself hangs on the
  * depletion; all others are kept here, as one number a morning.
  */
-import { runMinutes } from '../application/run-time.ts';
 import type { KnownForecast } from '../forecast.ts';
 import { drawnMm, readyMm } from '../soil/two-stores.ts';
 import {
@@ -20,6 +19,7 @@ import {
   usualEtcMm,
 } from './expected-days.ts';
 import { isWettedAlone, targetOn } from './planting-demand.ts';
+import { stressedMinutes } from './stressed-minutes.ts';
 import { zeros } from './week-figures.ts';
 
 export interface WeekOutlook {
@@ -36,10 +36,8 @@ export interface WeekOutlook {
   last: number;
   /** Next watering after `last`, or the last day in the ground. */
   next: number;
-  /** Depletion to reach by the end of `last`, mm; -1 until somebody looked ahead. */
+  /** Depletion to reach by the end of `last`, mm. */
   goalMm: number;
-  /** Depletion from which it passes its allowed one before `next`, at the end of `last`, mm. */
-  allowedMm: number;
   /** Day of the morning that looks ahead, and how dry the ground is then that its lines do not wet, mm: days before are as they were. */
   dryFrom: number;
   dryMm: number;
@@ -51,6 +49,8 @@ export interface WeekOutlook {
   readonly gainMm: number[];
   /** Least minutes that the days after that day ask for, whatever its depletion. */
   readonly laterMinutes: number[];
+  /** With no more than these no day from that day on is short. */
+  readonly easyMinutes: number[];
   /** Depletion on that morning above which the planting passes its allowed depletion before its next watering, mm. */
   readonly passAboveMm: number[];
 }
@@ -75,25 +75,25 @@ export function weekOutlook(days: ExpectedDays, byWeek?: readonly number[], lent
     last: -1,
     next: -1,
     goalMm: 0,
-    allowedMm: 0,
     dryFrom: 0,
     dryMm: 0,
     afterRuns: 0,
     changeMm: ofWeek(),
     gainMm: ofWeek(),
     laterMinutes: ofWeek(),
+    easyMinutes: ofWeek(),
     passAboveMm: ofWeek(),
   };
 }
 
 /** The outlook of a week that starts on day `start`, on watering days `mask`, with what was forecast. */
 export function lookAhead(outlook: WeekOutlook, start: number, mask: number, forecast?: KnownForecast): void {
-  const isAgain = outlook.dryFrom > start && outlook.start === start && outlook.mask === mask && outlook.last >= 0;
-  if (!isAgain) spanWeek(outlook, start, mask);
+  outlook.days.known = forecast;
+  // Later in the week its days are spanned.
+  if (outlook.dryFrom <= start || outlook.last < 0) spanWeek(outlook, start, mask);
   if (outlook.last < 0) return;
-  const isAnother = project(outlook, forecast);
-  if (!isAnother && outlook.goalMm >= 0 && !forecast) return;
-  fillMornings(outlook, forecast);
+  project(outlook);
+  fillMornings(outlook);
 }
 
 /** The days alone of such a week, for one in which somebody looks ahead later. */
@@ -101,7 +101,6 @@ export function spanWeek(outlook: WeekOutlook, start: number, mask: number): voi
   const { first, end } = outlook.days.demand;
   outlook.start = start;
   outlook.mask = mask;
-  outlook.goalMm = -1;
   outlook.first = Math.max(start, first);
   outlook.end = Math.min(start + 7, end);
   outlook.last = lastWatering(outlook);
@@ -110,13 +109,14 @@ export function spanWeek(outlook: WeekOutlook, start: number, mask: number): voi
 
 /** Least equal minutes on the watering days from a morning on that reach the goal; Infinity where no line brings any. */
 export function minutesAsked(outlook: WeekOutlook, day: number, depletionMm: number): number {
-  const { changeMm, gainMm, laterMinutes, goalMm, start } = outlook;
+  const { changeMm, gainMm, laterMinutes, easyMinutes, goalMm, start } = outlook;
   const at = day - start;
   const gain = gainMm[at] as number;
   const missingMm = depletionMm + (changeMm[at] as number) - goalMm;
-  if (gain === 0) return missingMm > 0 ? Number.POSITIVE_INFINITY : 0;
   const later = laterMinutes[at] as number;
-  return missingMm > later * gain ? runMinutes(missingMm, gain) : later;
+  const minutes = missingMm > later * gain ? missingMm / gain : later;
+  const isEasy = gain === 0 || minutes <= (easyMinutes[at] as number);
+  return isEasy ? minutes : stressedMinutes(outlook, day, depletionMm, minutes);
 }
 
 /**
@@ -126,7 +126,7 @@ export function minutesAsked(outlook: WeekOutlook, day: number, depletionMm: num
 export function minutesOnDays(
   outlook: WeekOutlook,
   scratch: WeekOutlook,
-  { day, mask, depletionMm, forecast }: MaskedMorning,
+  { day, mask, depletionMm }: MaskedMorning,
 ): number {
   const { start, next } = outlook;
   scratch.days = outlook.days;
@@ -139,7 +139,7 @@ export function minutesOnDays(
   if (!((scratch.days.netMmPerMinute[scratch.last] ?? 0) > 0)) return Number.POSITIVE_INFINITY;
   scratch.next = next;
   scratch.afterRuns = outlook.afterRuns;
-  fillMornings(scratch, forecast);
+  fillMornings(scratch);
   return minutesAsked(scratch, day, depletionMm);
 }
 
@@ -147,76 +147,76 @@ export interface MaskedMorning {
   readonly day: number;
   readonly mask: number;
   readonly depletionMm: number;
-  readonly forecast?: KnownForecast | undefined;
 }
 
-/** Runs the ground that is not wetted through the days to come. Whether what is expected of the rest is another than before. */
-function project({ days, dryFrom, dryMm, first, next }: WeekOutlook, forecast?: KnownForecast): boolean {
-  const { demand, expectedRainMm, projectedMm } = days;
-  if (projectedMm === undefined) return true;
-  let isAnother = false;
-  const { share = 1, expectedEtcMm: usualMm } = demand;
+/** Runs the ground that is not wetted through the days to come, for what the rest is expected to have to give. */
+function project({ days, dryFrom, dryMm, first, next }: WeekOutlook): void {
+  const { demand, projectedMm } = days;
+  if (projectedMm === undefined) return;
+  const { share = 1 } = demand;
   let dry = dryMm;
   for (let day = Math.max(first, dryFrom); day <= next; day++) {
-    const etcMm = forecast ? usualEtcMm(days, day, forecast) : (usualMm[day] as number);
-    const rainMm = forecast ? expectedRainOnMm(days, day, forecast) : (expectedRainMm[day] as number);
-    const rawMm = forecast ? expectedRawMm(days, day, forecast) : (demand.expectedRawMm[day] as number);
-    dry += rootedOn(days, day) - rainMm;
-    const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, rawMm));
+    const etcMm = usualEtcMm(days, day);
+    dry += rootedOn(days, day) - expectedRainOnMm(days, day);
+    const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, expectedRawMm(days, day)));
     dry = Math.max(0, dry + ofDry);
-    const drawn = drawnMm(share, etcMm, ofDry);
-    if (drawn !== projectedMm[day]) isAnother = true;
-    projectedMm[day] = drawn;
+    projectedMm[day] = drawnMm(share, etcMm, ofDry);
   }
-  return isAnother;
 }
 
 /**
- * The goal: no more than the greatest depletion at the end of the last watering day from which no day up to the next watering starts
- * beyond its allowed one.
+ * Fills in the goal: no more than the greatest depletion at the end of the last watering day from which no day up to the next watering starts
+ * beyond its allowed one, which is returned.
  */
-function findGoal(outlook: WeekOutlook, forecast?: KnownForecast): void {
+function findGoal(outlook: WeekOutlook): number {
   const { days, last, next, afterRuns } = outlook;
   const { demand } = days;
   let sum = 0;
   let allowedMm = Number.POSITIVE_INFINITY;
   for (let day = last + 1; day <= next; day++) {
     sum += rootedOn(days, day);
-    allowedMm = Math.min(allowedMm, expectedRawMm(days, day, forecast) - sum);
-    sum += expectedEtcMm(days, day, forecast);
+    allowedMm = Math.min(allowedMm, expectedRawMm(days, day) - sum);
+    sum += expectedEtcMm(days, day);
   }
   const targetMm = last < demand.targetFrom ? 0 : targetOn(demand, last);
-  outlook.allowedMm = allowedMm;
-  outlook.goalMm = Math.max(leftAfterRunsMm(days, afterRuns, last, forecast), Math.min(targetMm, allowedMm));
+  outlook.goalMm = Math.max(leftAfterRunsMm(days, afterRuns, last), Math.min(targetMm, allowedMm));
+  return allowedMm;
 }
 
 /** The goal, and one pass backwards from the last watering. At rest it is never short. */
-function fillMornings(outlook: WeekOutlook, forecast?: KnownForecast): void {
-  findGoal(outlook, forecast);
-  const { days, start, mask, first, last, dryFrom, goalMm, changeMm, gainMm, laterMinutes, passAboveMm, afterRuns } =
+function fillMornings(outlook: WeekOutlook): void {
+  let pass = findGoal(outlook);
+  const { days, start, first, last, dryFrom, goalMm, changeMm, gainMm, laterMinutes, easyMinutes, passAboveMm } =
     outlook;
-  const { netMmPerMinute, demand } = days;
+  const { afterRuns } = outlook;
+  const { netMmPerMinute, demand, projectedMm } = days;
+  const isOneStore = projectedMm === undefined && afterRuns === 0;
   let change = 0;
   let gain = 0;
   let minutes = 0;
-  let pass = outlook.allowedMm;
+  let easy = Number.MAX_VALUE;
   for (let day = last; day >= Math.max(first, dryFrom); day--) {
     const at = day - start;
-    const isWatered = (mask >> at) & 1;
-    const etcMm = expectedEtcMm(days, day, forecast);
+    const isAsking = isAskingDay(outlook, day);
+    const etcMm = expectedEtcMm(days, day);
+    const rawMm = expectedRawMm(days, day);
+    // What later runs bring is missing by then.
+    const mostMm = rawMm + etcMm + change - goalMm;
+    if (isOneStore && mostMm < easy * gain) easy = mostMm / gain;
+    easyMinutes[at] = easy;
     laterMinutes[at] = minutes;
-    change += etcMm - expectedRainOnMm(days, day, forecast);
-    gain += isWatered * (netMmPerMinute[day] as number);
+    change += etcMm - expectedRainOnMm(days, day);
+    if (isAsking) gain += netMmPerMinute[day] as number;
     pass -= etcMm;
     changeMm[at] = change;
     gainMm[at] = gain;
     passAboveMm[at] = pass;
     const rooted = rootedOn(days, day);
-    const used = day > demand.first ? leftAfterRunsMm(days, afterRuns, day - 1, forecast) : 0;
+    const used = day > demand.first ? leftAfterRunsMm(days, afterRuns, day - 1) : 0;
     change += rooted;
     const isResting = demand.rest?.[day];
-    if (isWatered || isResting) pass = Number.POSITIVE_INFINITY;
-    if (!isResting) pass = Math.min(pass, expectedRawMm(days, day, forecast)) - rooted;
+    if (isAsking || isResting) pass = Number.POSITIVE_INFINITY;
+    if (!isResting) pass = Math.min(pass, rawMm) - rooted;
     const missing = used + change - goalMm;
     if (gain > 0 && missing > minutes * gain) minutes = missing / gain;
   }

@@ -22,12 +22,11 @@ export function askOn(run: YearsRun, day: number): void {
 function askOfOneStore({ keeper, outlook, wettedMm, askedMm, rootedMm }: YearsRun, day: number): void {
   const { isRefill } = keeper;
   const rooted = rootedMm[day] as number;
-  const net = outlook.days.netMmPerMinute[day] as number;
   const due = isRefill ? dueAboveMm(outlook, day) : 0;
   for (let year = 0; year < askedMm.length; year++) {
     const depletion = (wettedMm[year] as number) + rooted;
     if (!isRefill) askedMm[year] = minutesAsked(outlook, day, depletion);
-    else if (depletion > due) askedMm[year] = depletion / net;
+    else if (depletion > due) askedMm[year] = depletion;
   }
 }
 
@@ -45,7 +44,7 @@ function askOfStores(run: YearsRun, day: number): void {
     const depletion = (wettedMm[year] as number) + (rootedMm[day] as number);
     const allowed = allowedMm[year] as number;
     const due = dueMm(demand.expectedRawMm[day] as number, allowed - (useMm[year] as number));
-    if (isRefill && depletion > due) askedMm[year] = depletion / (days.netMmPerMinute[day] as number);
+    if (isRefill && depletion > due) askedMm[year] = depletion;
     // Of the goal it becomes what is missing.
     allowedMm[year] = -Math.max(0, Math.min(targetMm, allowed));
   }

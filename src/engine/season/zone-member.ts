@@ -1,5 +1,4 @@
 /** A planting on its way through its zone's season: what is carried from day to day, and its week so far. */
-import type { KnownForecast } from '../forecast.ts';
 import { isShort } from '../soil/root-zone-day.ts';
 import { type Stores, storesOf } from '../soil/two-stores.ts';
 import { type BalanceDay, balanceDay, growRoots } from './balance-day.ts';
@@ -90,7 +89,7 @@ export function zoneMember(
     mayAskAlone: demand.isInContainer && !isRefill && !hasShutOff,
     days,
     demand,
-    given: lent?.given ?? balanceDay(demand),
+    given: lent?.given ?? balanceDay(),
     outlook: weekOutlook(days.asked, byWeek, lent?.outlook),
     request: minutesRequest(planting),
     stores: storesOf(isThere ? carried(P.wettedEndMm) : demand.startMm, isThere ? carried(P.dryEndMm) : demand.startMm),
@@ -157,38 +156,32 @@ export function isPresentOn({ outlook, days }: ZoneMember, day: number): boolean
  * Looks on a watering morning whether a refill is due. Behind a shut-off the morning is expected on the first one of the week: whoever
  * opens it must know by then.
  */
-export function lookForRefill(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
+export function lookForRefill(member: ZoneMember, day: number): void {
   const { outlook, week, stores, request } = member;
   const depletionMm = stores.wettedMm;
   if (!member.isRefill) return;
   const wasDue = member.fillingMm > 0;
   if (member.firstAsked < 0 && request.hasShutOff) {
-    member.filling = wasDue
-      ? fillingOn(outlook, day, depletionMm)
-      : expectedFilling(outlook, day, depletionMm, forecast);
+    member.filling = wasDue ? fillingOn(outlook, day, depletionMm) : expectedFilling(outlook, day, depletionMm);
   }
-  if (!wasDue && isDue(member, day, forecast)) member.fillingMm = depletionMm;
+  if (!wasDue && isDue(member, day)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return;
   if (!wasDue || member.dueMask === 0) addTo(week, WEEK_SUMS.due, depletionMm);
   member.dueMask |= 1 << (day - outlook.start);
 }
 
-function isDue(
-  { request, outlook, stores, filling }: ZoneMember,
-  day: number,
-  forecast: KnownForecast | undefined,
-): boolean {
+function isDue({ request, outlook, stores, filling }: ZoneMember, day: number): boolean {
   const depletionMm = stores.wettedMm;
   if (request.hasShutOff) return filling?.day === day && depletionMm > 0;
-  return depletionMm > dueAboveMm(outlook, day, forecast);
+  return depletionMm > dueAboveMm(outlook, day);
 }
 
 /** Makes the planting's request anew. */
-export function ask(member: ZoneMember, day: number, forecast: KnownForecast | undefined): void {
+export function ask(member: ZoneMember, day: number): void {
   const { request, outlook, stores } = member;
   let depletionMm = stores.wettedMm;
   member.askedOn = day;
-  if (member.asksAlone) depletionMm = missingOn(outlook, day, depletionMm, forecast);
+  if (member.asksAlone) depletionMm = missingOn(outlook, day, depletionMm);
   else if (member.isRefill) depletionMm = member.fillingMm > 0 ? depletionMm : 0;
   else {
     request.minutesPerDay = minutesAsked(outlook, day, depletionMm);
@@ -198,9 +191,8 @@ export function ask(member: ZoneMember, day: number, forecast: KnownForecast | u
 }
 
 /** What a pot lacks of a morning's water: FAO-56 p. 171, no more than is missing; with several runs a day, before the last of them. mm. */
-export function missingOn(outlook: WeekOutlook, day: number, depletionMm: number, forecast?: KnownForecast): number {
-  const leftMm = leftAfterRunsMm(outlook.days, outlook.afterRuns, day, forecast);
-  return Math.max(0, depletionMm + expectedChangeMm(outlook.days, day, forecast) - leftMm);
+export function missingOn({ days, afterRuns }: WeekOutlook, day: number, depletionMm: number): number {
+  return Math.max(0, depletionMm + expectedChangeMm(days, day) - leftAfterRunsMm(days, afterRuns, day));
 }
 
 /** Whether it passes its allowed depletion before its next watering with these minutes on this morning. */
@@ -210,12 +202,12 @@ export function passesWith({ outlook, stores }: ZoneMember, day: number, minutes
 }
 
 /** What the last watering of the week is expected to leave above the goal of a planting that is kept. */
-export function noteMissed(member: ZoneMember, minutes: number, forecast: KnownForecast | undefined): void {
-  const { outlook, days } = member;
+export function noteMissed(member: ZoneMember, minutes: number): void {
+  const { outlook } = member;
   if (member.isRefill) return;
   const day = outlook.last;
   const open = (member.openMask >> (day - outlook.start)) & 1;
-  const brought = (open * minutes * (days.netMmPerMinute[day] as number)) / days.demand.share;
-  const expectedMm = member.stores.wettedMm + expectedChangeMm(outlook.days, day, forecast);
+  const brought = open * minutes * (outlook.days.netMmPerMinute[day] as number);
+  const expectedMm = member.stores.wettedMm + expectedChangeMm(outlook.days, day);
   member.missedMm = Math.max(0, expectedMm - brought - outlook.goalMm);
 }

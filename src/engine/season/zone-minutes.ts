@@ -26,10 +26,8 @@ export function minutesRequest({ id, hasShutOff }: GardenPlanting): MinutesReque
  * asks for any nor keeps those behind a shut-off from deciding.
  */
 export function zoneMinutes(rule: ZoneRule, requests: readonly MinutesRequest[]): number {
-  if (rule.kind === 'planting') {
-    const named = requests.find(({ plantingId }) => plantingId === rule.plantingId);
-    if (named !== undefined && isWatered(named)) return named.minutesPerDay;
-  }
+  const named = namedIn(rule, requests);
+  if (named !== undefined) return named.minutesPerDay;
   const anyOpen = isAnyOpen(requests);
   let thirstiest = 0;
   let litres = 0;
@@ -43,6 +41,12 @@ export function zoneMinutes(rule: ZoneRule, requests: readonly MinutesRequest[])
   }
   if (rule.kind !== 'area-weighted') return thirstiest;
   return litresPerMinute === 0 ? 0 : litres / litresPerMinute;
+}
+
+/** The one that alone makes its zone's minutes, while it is watered. */
+export function namedIn(rule: ZoneRule, requests: readonly MinutesRequest[]): MinutesRequest | undefined {
+  if (rule.kind !== 'planting') return undefined;
+  return requests.find((each) => each.plantingId === rule.plantingId && isWatered(each));
 }
 
 /** Whether a line brings it water on at least one watering day. */

@@ -2,7 +2,7 @@
 import type { GardenZone, ZoneRule } from '../garden.ts';
 import { type Cycles, nearestRun, type TimerSettings } from '../soil/cycle-and-soak.ts';
 import { passesWith, type ZoneMember } from './zone-member.ts';
-import { decides, isAnyOpen, isWatered, type MinutesRequest, zoneMinutes } from './zone-minutes.ts';
+import { decides, isAnyOpen, type MinutesRequest, namedIn, zoneMinutes } from './zone-minutes.ts';
 
 export interface ZoneMorning {
   /** Minutes asked for before rounding. */
@@ -57,6 +57,6 @@ export function isDeciding(
   request: MinutesRequest,
   anyOpen = isAnyOpen(requests),
 ): boolean {
-  const named = rule.kind === 'planting' ? requests.find((each) => each.plantingId === rule.plantingId) : undefined;
-  return named !== undefined && isWatered(named) ? request === named : decides(request, anyOpen);
+  const named = namedIn(rule, requests);
+  return named === undefined ? decides(request, anyOpen) : request === named;
 }

@@ -1,5 +1,4 @@
 /** Which shut-offs of a zone are open on which days of a week: named on a planting's first watering morning, for whoever turns them. */
-import { forecastOn } from '../forecast.ts';
 import type { WeekChoice } from '../garden.ts';
 import { EVERY_DAY, type GivenMinutes, RUN } from './given-minutes.ts';
 import { openDaysMask } from './open-days.ts';
@@ -32,7 +31,7 @@ export function openLogged({ week, members }: ZoneRun, given: GivenMinutes | und
  * to somebody; days named by hand are known before.
  */
 export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven, isWatered: boolean): void {
-  const { members, masks, week, scratch, weather } = run;
+  const { members, masks, week, scratch } = run;
   const isGiven = week.origin !== COMPUTED;
   for (let index = 0; index < members.length; index++) {
     const member = members[index] as ZoneMember;
@@ -56,7 +55,6 @@ export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekG
               week.timer,
             ),
             day,
-            forecast: forecastOn(weather.forecasts, day),
           })
         : (masks[Math.min(byHand, masks.length - 1)] as number);
     // Until it is named a shut-off is closed.

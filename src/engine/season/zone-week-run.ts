@@ -1,5 +1,5 @@
 /** A zone's week, morning by morning: what they ask for, what the zone runs, what its plantings keep of it. */
-import { forecastOn, type KnownForecast } from '../forecast.ts';
+import { forecastOn } from '../forecast.ts';
 import { isReadDay, type Weather } from '../weather.ts';
 import { type GivenMinutes, givenMinutes } from './given-minutes.ts';
 import { startShare } from './member-share.ts';
@@ -158,7 +158,7 @@ function hasNews(weather: Weather, decidedOn: number, day: number): boolean {
 
 /** The same since the week's first morning; of the day before the week, whether it was read. */
 function hasWeekNews(weather: Weather, start: number, day: number): boolean {
-  return hasNews(weather, start, day) || (start > 0 && isReadDay(weather, start - 1));
+  return hasNews(weather, start, day) || isReadDay(weather, start - 1);
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
@@ -175,12 +175,11 @@ function decide(
   day: number,
   isAll: boolean,
 ): ZoneMorning | undefined {
-  const forecast = forecastOn(weather.forecasts, day);
   const { rule } = season.zone;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
     member.asksAlone = member.mayAskAlone && hasWeekNews(weather, week.start, day);
-    askOn(member, day, isAll, forecast);
+    askOn(member, day, isAll);
   }
   let isAnew = isAll;
   for (let at = 0; at < members.length && !isAnew; at++) {
@@ -191,24 +190,23 @@ function decide(
 }
 
 /** A request stands until all are made anew, but for the first of the week and those of a refill that is due or was. */
-function askOn(member: ZoneMember, day: number, isAll: boolean, forecast: KnownForecast | undefined): void {
+function askOn(member: ZoneMember, day: number, isAll: boolean): void {
   const { request, days } = member;
   request.isPresent = isPresentOn(member, day);
   if (!request.isPresent) return;
   request.litresPerMinute = (days.netMmPerMinute[day] as number) * member.areaM2;
-  lookForRefill(member, day, forecast);
+  lookForRefill(member, day);
   const isFirst = member.firstAsked < 0;
   const isRefilling = member.fillingMm > 0 || (member.isRefill && request.minutesPerDay > 0);
   if (!(isAll || isFirst || isRefilling || member.asksAlone)) return;
-  ask(member, day, forecast);
+  ask(member, day);
   if (isFirst) member.firstAsked = request.minutesPerDay;
 }
 
-function noteLast({ members, week, weather }: ZoneRun, day: number): void {
+function noteLast({ members, week }: ZoneRun, day: number): void {
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
-    if (member.outlook.last !== day) continue;
-    noteMissed(member, week.minutes[day - member.outlook.start] as number, forecastOn(weather.forecasts, day));
+    if (member.outlook.last === day) noteMissed(member, week.minutes[day - week.start] as number);
   }
 }
 

@@ -15,7 +15,8 @@ export function zoneWeek(season: ZoneSeason, week: number): ZoneWeek {
   return {
     ...(readWeek(season.figures, ZONE_FIELDS, week) as Record<NumericField, number>),
     week,
-    ...words(season, week),
+    state: zoneState(season, week),
+    origin: zoneOrigin(season, week),
   };
 }
 
@@ -45,10 +46,6 @@ export function runMask(season: ZoneSeason, week: number): number {
   let mask = 0;
   for (let day = 0; day < 7; day++) if (minutesOnDay(season, 7 * week + day) > 0) mask |= 1 << day;
   return mask;
-}
-
-function words(season: ZoneSeason, week: number): { readonly state: State; readonly origin: MinutesOrigin } {
-  return { state: zoneState(season, week), origin: zoneOrigin(season, week) };
 }
 
 /** Every field of a block at one week. */

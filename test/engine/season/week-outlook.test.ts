@@ -153,7 +153,7 @@ describe('a depletion above which a planting passes its allowed one before its n
     // ETc of 10 mm on the third day from now: p is 0.3, so 30 mm less the three days of 5 mm before it.
     expect(ahead(crop, forecast).passAboveMm[0]).toBeCloseTo(15, 12);
     expect(ahead(crop).passAboveMm[0]).toBeCloseTo(35, 12);
-    expect(expectedRawMm({ demand: { ...expected(crop).demand } }, 3, forecast)).toBeCloseTo(30, 12);
+    expect(expectedRawMm({ ...expected(crop), known: forecast }, 3)).toBeCloseTo(30, 12);
   });
 
   it('knows what was forecast of demand', () => {

@@ -2,7 +2,6 @@
 
 import {
   type ExpectedDays,
-  expectedChangeMm,
   expectedEtcMm,
   expectedRainOnMm,
   expectedRawMm,
@@ -38,7 +37,7 @@ export function expectedSteps(
 /** Where lines wet a part of its ground: what that part is expected to have to give up to the week's last watering, mm over it. */
 export function wettedDemandSteps(cell: PlantingCell, morning: PlantingMorning): readonly TraceStep[] {
   const { days, dayOf } = cell;
-  const { index, outlook, forecast } = morning;
+  const { index, outlook } = morning;
   const { dryFrom, dryMm, last } = outlook;
   const from = Math.max(outlook.first, dryFrom);
   if (!isParted(cell)) return [];
@@ -48,7 +47,7 @@ export function wettedDemandSteps(cell: PlantingCell, morning: PlantingMorning):
     id: 'day-demand' | 'day-rain-soaked' | 'day-readily-available',
     indexes: readonly number[],
     on: typeof usualEtcMm,
-  ) => indexes.map((day) => input({ id, day: dayOf(day) }, depth(on(days, day, forecast))));
+  ) => indexes.map((day) => input({ id, day: dayOf(day) }, depth(on(outlook.days, day))));
   return [
     {
       id: 'wetted-demand',
@@ -62,17 +61,18 @@ export function wettedDemandSteps(cell: PlantingCell, morning: PlantingMorning):
         ...of('day-readily-available', shared, expectedRawMm),
         ...rootedInputs(morning, from, last, dayOf),
       ],
-      result: depth(sumFrom(outlook.days, { first: index, end: last + 1 }, forecast)),
+      result: depth(sumFrom(outlook.days, { first: index, end: last + 1 })),
     },
   ];
 }
 
-function sumFrom(days: ExpectedDays, span: DaySpan, forecast: PlantingMorning['forecast']): number {
-  return daysIn(span).reduce((sum, day) => sum + expectedEtcMm(days, day, forecast), 0);
+function sumFrom(days: ExpectedDays, span: DaySpan): number {
+  return daysIn(span).reduce((sum, day) => sum + expectedEtcMm(days, day), 0);
 }
 
 function demandStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ahead: readonly number[]): TraceStep {
   const { season, days, dayOf } = cell;
+  const expected = { ...days, known: forecast };
   const normals = season.weather.eto.expectedMm;
   const etoOn = (day: number) => (normals[day] as number) * (forecast?.days.get(day)?.etoShare ?? 1);
   const coefficients = dailyCoefficients(cell, ahead);
@@ -84,14 +84,15 @@ function demandStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ah
       input({ id: 'day-coefficient', day: dayOf(day) }, factor(coefficients[at] as number)),
       input({ id: 'day-eto', day: dayOf(day) }, depth(etoOn(day))),
     ]),
-    result: depth(ahead.reduce((sum, day) => sum + expectedEtcMm(days, day, forecast), 0)),
+    result: depth(ahead.reduce((sum, day) => sum + expectedEtcMm(expected, day), 0)),
   };
 }
 
 function rainStep(cell: PlantingCell, { index, forecast }: PlantingMorning, ahead: readonly number[]): TraceStep {
   const { days, dayOf } = cell;
+  const expected = { ...days, known: forecast };
   const soakedOn = (day: number) => forecast?.days.get(day)?.soakedMm;
-  const rainOn = (day: number) => expectedEtcMm(days, day, forecast) - expectedChangeMm(days, day, forecast);
+  const rainOn = (day: number) => expectedRainOnMm(expected, day);
   return {
     id: 'expected-rain',
     day: dayOf(index),

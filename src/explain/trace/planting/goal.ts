@@ -27,7 +27,7 @@ export function goalInput({ dayOf }: PlantingCell, { last, goalMm }: PlantingMor
 
 function goalStep(
   cell: PlantingCell,
-  { index, outlook, forecast }: PlantingMorning,
+  { index, outlook }: PlantingMorning,
 ): Extract<TraceStep, { id: 'goal' }> {
   const { planting, dayOf } = cell;
   const { last, next, goalMm, days, afterRuns } = outlook;
@@ -37,10 +37,10 @@ function goalStep(
     until === undefined
       ? [
           input('target', depth(targetOn(cell.days.demand, last))),
-          ...allowedInputs({ outlook, forecast }, { from: last + 1, until: next, isGrown: false }, dayOf),
+          ...allowedInputs({ outlook }, { from: last + 1, until: next, isGrown: false }, dayOf),
         ]
       : [input('establishing-until', date(until))];
   if (afterRuns === 0) return { ...of, variant: until === undefined ? 'room' : 'establishing', inputs };
-  const left = input('after-last-run', depth(leftAfterRunsMm(days, afterRuns, last, forecast)));
+  const left = input('after-last-run', depth(leftAfterRunsMm(days, afterRuns, last)));
   return { ...of, variant: 'pot', inputs: [...inputs, left] };
 }

@@ -63,7 +63,7 @@ function leftInputs(morning: PlantingMorning, dayOf: PlantingCell['dayOf']): rea
 }
 
 /** Of a pot that is full after the last run of a day. */
-function leftInput({ outlook, forecast }: PlantingMorning, day: number, dayOf: PlantingCell['dayOf']): TraceValue {
-  const leftMm = leftAfterRunsMm(outlook.days, outlook.afterRuns, day, forecast);
+function leftInput({ outlook }: PlantingMorning, day: number, dayOf: PlantingCell['dayOf']): TraceValue {
+  const leftMm = leftAfterRunsMm(outlook.days, outlook.afterRuns, day);
   return input({ id: 'day-left', day: dayOf(day) }, depth(leftMm));
 }

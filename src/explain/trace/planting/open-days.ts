@@ -40,15 +40,15 @@ function namedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
     };
   }
   if (cell.keeper.isRefill) return fillingStep(cell, morning);
-  const { minutesAsked: asked, index: day, depletionMm, outlook, forecast } = morning;
+  const { minutesAsked: asked, index: day, depletionMm, outlook } = morning;
   const ran = zoneMinutes(cell, morning);
   const scratch = weekOutlook(outlook.days);
   const member = { outlook, stores: { wettedMm: depletionMm }, request: { minutesPerDay: asked } };
-  const fewest = fewestOpenDays(member, scratch, { masks, minutes: ran, day, forecast });
+  const fewest = fewestOpenDays(member, scratch, { masks, minutes: ran, day });
   if (fewest === 0)
     return { ...of, variant: 'none', inputs: [input('minutes-asked', askedFigure(asked))], result: NONE };
   const tried = masks.slice(1, Math.min(fewest + 1, masks.length - 1)).map((mask, before): TraceValue => {
-    const needed = minutesOnDays(outlook, scratch, { day, mask, depletionMm, forecast });
+    const needed = minutesOnDays(outlook, scratch, { day, mask, depletionMm });
     return input({ id: 'minutes-on-days', openDays: before + 1 }, askedFigure(needed));
   });
   // Until they are named it is shut.
@@ -75,7 +75,7 @@ function zoneMinutes({ zone, zoneSeason, week }: PlantingCell, morning: Planting
 /** Of a refill: from the day on which it is expected to be due, as many watering days as fill it. */
 function fillingStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
   const { zoneSeason, week, dayOf } = cell;
-  const { index, filling, outlook, forecast } = morning;
+  const { index, filling, outlook } = morning;
   const { start, mask, last, days: of } = outlook;
   const step = { id: 'named-days', day: dayOf(index), source: [{ id: 'choice-open-days' }] } as const;
   if (filling === undefined) {
@@ -88,7 +88,7 @@ function fillingStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
   );
   const ahead = daysIn({ first: filling.day, end: last + 1 });
   const isWatering = (day: number) => isInMask(mask, day - start);
-  const given = { first: index, minutesOn, forecast };
+  const given = { first: index, minutesOn };
   const asking = (of: number) => withoutRest(of, cell.days, start);
   return {
     ...step,

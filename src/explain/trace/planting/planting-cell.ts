@@ -150,7 +150,7 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
     const parts = ran > 0 ? runsADay : 1;
     const wateredMm = startMm - soakedMm - irrigationMm;
     const ks = stressCoefficient(wateredMm, given.rawMm, tawMm);
-    runBalance({ demand, stores }, index, { ...balanceDay(demand), ...given, parts });
+    runBalance({ demand, stores }, index, { ...balanceDay(), ...given, share: demand.share, parts });
     const { usedMm, isShort, rainDrainedMm, irrigationDrainedMm } = stores;
     const drainedMm = rainDrainedMm + irrigationDrainedMm;
     const endMm = meanDepletionMm({ stores, days });

@@ -48,13 +48,13 @@ type DayOf = (index: number) => DayNumber;
 
 /** Expected demand less rain of each day from one to another, that one included. */
 export function changeInputs(
-  { outlook, forecast }: PlantingMorning,
+  { outlook }: PlantingMorning,
   from: number,
   to: number,
   dayOf: DayOf,
 ): readonly TraceValue[] {
   return daysIn({ first: from, end: to + 1 }).map((index) =>
-    input({ id: 'day-change', day: dayOf(index) }, depth(expectedChangeMm(outlook.days, index, forecast))),
+    input({ id: 'day-change', day: dayOf(index) }, depth(expectedChangeMm(outlook.days, index))),
   );
 }
 
@@ -85,7 +85,7 @@ const leftOf = ({ rawMm, demandMm, rootedMm }: Least): number => rawMm - demandM
  * have grown already.
  */
 export function allowedInputs(
-  { outlook: { start, days }, forecast }: Pick<PlantingMorning, 'outlook' | 'forecast'>,
+  { outlook: { start, days } }: Pick<PlantingMorning, 'outlook'>,
   { from, until, isGrown }: { readonly from: number; readonly until: number; readonly isGrown: boolean },
   dayOf: DayOf,
 ): readonly TraceValue[] {
@@ -94,9 +94,9 @@ export function allowedInputs(
   let least: Least | undefined;
   for (let index = from; index <= until; index++) {
     if (index > from || !isGrown) rootedMm += rootedOn(days, index);
-    const here = { index, rawMm: expectedRawMm(days, index, forecast), demandMm, rootedMm };
+    const here = { index, rawMm: expectedRawMm(days, index), demandMm, rootedMm };
     if (least === undefined || leftOf(here) < leftOf(least)) least = here;
-    demandMm += expectedEtcMm(days, index, forecast);
+    demandMm += expectedEtcMm(days, index);
   }
   if (least === undefined) return [];
   const then = { day: dayOf(least.index), nextWeek: least.index >= start + 7 };

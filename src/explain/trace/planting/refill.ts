@@ -74,13 +74,13 @@ function lookAheadSteps(cell: PlantingCell, fillings: readonly Filling[]): reado
 }
 
 /** Left alone from a morning on: the watering morning of the week on which it comes nearest to being due. */
-function nearestTo({ index, depletionMm, outlook, forecast }: PlantingMorning): number {
+function nearestTo({ index, depletionMm, outlook }: PlantingMorning): number {
   let nearest = { day: index, aboveMm: Number.NEGATIVE_INFINITY };
   let alone = depletionMm;
   for (let day = index; day <= outlook.last; day++) {
-    const aboveMm = alone - dueAboveMm(outlook, day, forecast);
+    const aboveMm = alone - dueAboveMm(outlook, day);
     if (isInMask(outlook.mask, day - outlook.start) && aboveMm > nearest.aboveMm) nearest = { day, aboveMm };
-    alone = Math.max(0, alone + expectedChangeMm(outlook.days, day, forecast)) + rootedOn(outlook.days, day + 1);
+    alone = Math.max(0, alone + expectedChangeMm(outlook.days, day)) + rootedOn(outlook.days, day + 1);
   }
   return nearest.day;
 }
@@ -88,8 +88,8 @@ function nearestTo({ index, depletionMm, outlook, forecast }: PlantingMorning): 
 /** The morning of the week on which it comes nearest to being due. */
 function notDueSteps(cell: PlantingCell): readonly TraceStep[] {
   const looked = cell.mornings.filter(({ isLooked }) => isLooked);
-  const above = ({ depletionMm, outlook, index, forecast }: PlantingMorning) =>
-    depletionMm - dueAboveMm(outlook, index, forecast);
+  const above = ({ depletionMm, outlook, index }: PlantingMorning) =>
+    depletionMm - dueAboveMm(outlook, index);
   const [first, ...others] = looked;
   if (first === undefined || cell.planting.hasShutOff) return [];
   return [

@@ -30,7 +30,7 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
   const { keeper, mornings, days: of, dayOf, at } = cell;
   const last = mornings.at(-1);
   if (keeper.isRefill || last === undefined) return [];
-  const { index, outlook, forecast, depletionMm, minutes } = last;
+  const { index, outlook, depletionMm, minutes } = last;
   const open = isInMask(last.openMask, index - outlook.start) ? minutes : 0;
   const day = dayOf(index);
   return [
@@ -41,7 +41,7 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
       source: [{ id: 'definition' }],
       inputs: [
         input({ id: 'day-depletion-start', day }, depth(depletionMm)),
-        input({ id: 'day-change', day }, depth(expectedChangeMm(outlook.days, index, forecast))),
+        input({ id: 'day-change', day }, depth(expectedChangeMm(outlook.days, index))),
         input({ id: 'day-irrigation', day }, depth((open * (of.netMmPerMinute[index] as number)) / of.demand.share)),
         goalInput(cell, outlook),
         ...shareInput(cell),
