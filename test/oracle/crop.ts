@@ -34,6 +34,11 @@ export function wettedShareIn({ container, wettedShare, wettedShareByWeek }: Gar
   return wettedShareByWeek?.[week] ?? wettedShare ?? 1;
 }
 
+/** Whether its lines wet all of its ground all season: no share is told apart by week. Pots are no ground. */
+export function isWhollyWetted({ container, wettedShare, wettedShareByWeek }: GardenPlanting): boolean {
+  return container === undefined && wettedShareByWeek === undefined && (wettedShare ?? 1) === 1;
+}
+
 function plainCoefficient(plant: PlantCoefficient, day: number): number {
   if (plant.kind === 'landscape') return plant.factor * plant.density * plant.microclimate * (plant.mulchFactor ?? 1);
   const [initial, development, mid, late] = plant.stageDays;

@@ -5,7 +5,7 @@
 import type { NearTies } from './near-ties.ts';
 import { potDay } from './pot-day.ts';
 import type { DayBalance, Depletion, Irrigation, RootZoneDay, Stores } from './root-zone-day.ts';
-import { onceWatered, stress } from './root-zone-day.ts';
+import { enteringMm, onceWatered, stress } from './root-zone-day.ts';
 import { twoStoresDay } from './two-stores-day.ts';
 
 /** Missing water over all of the ground. */
@@ -32,11 +32,26 @@ export function rooted({ wettedMm, dryMm }: Depletion, rootedMm: number): Deplet
   return { wettedMm: wettedMm + rootedMm, dryMm: dryMm + rootedMm };
 }
 
-/** The day as it happens: a dry root zone gives less, and what field capacity cannot hold drains. */
+/**
+ * The day as it happens: a dry root zone gives less, and what field capacity cannot hold drains. Water that is to wash salt away drains however dry the
+ * soil is: a leaching fraction is the part of the water applied that passes through the root zone (FAO-29 ch. 2, from memory).
+ */
 export function realDay(day: RootZoneDay, stores: Stores, start: Depletion, irrigation: Irrigation): DayBalance {
-  if (stores.isPot) return potDay(day, start.wettedMm, irrigation);
-  if (stores.share < 1) return twoStoresDay(day, stores.share, start, irrigation.irrigationMm);
-  return oneStoreDay(day, start.wettedMm, irrigation.irrigationMm);
+  const { irrigationMm, leachingFraction = 0, runs } = irrigation;
+  const passedMm = leachingFraction * irrigationMm;
+  const balance = balanceOf(day, stores, start, { irrigationMm: enteringMm(irrigation), runs });
+  return {
+    ...balance,
+    drainedMm: balance.drainedMm + passedMm,
+    irrigationDrainedMm: balance.irrigationDrainedMm + passedMm,
+  };
+}
+
+/** Of what enters the soil, or the mix of a pot. */
+function balanceOf(day: RootZoneDay, stores: Stores, start: Depletion, entering: Irrigation): DayBalance {
+  if (stores.isPot) return potDay(day, start.wettedMm, entering);
+  if (stores.share < 1) return twoStoresDay(day, stores.share, start, entering.irrigationMm);
+  return oneStoreDay(day, start.wettedMm, entering.irrigationMm);
 }
 
 function oneStoreDay(day: RootZoneDay, startMm: number, irrigationMm: number): DayBalance {
@@ -59,8 +74,8 @@ function oneStoreDay(day: RootZoneDay, startMm: number, irrigationMm: number): D
 
 interface DayGone extends Pick<DayBalance, 'usedMm'> {
   readonly start: Depletion;
-  /** Over all of the ground. */
-  readonly irrigationMm: number;
+  /** Irrigation that came to where they drink, over all of the ground. */
+  readonly enteringMm: number;
 }
 
 /**
@@ -70,12 +85,12 @@ interface DayGone extends Pick<DayBalance, 'usedMm'> {
 export function isShortOn(
   day: RootZoneDay,
   { share, isPot }: Stores,
-  { start, irrigationMm, usedMm }: DayGone,
+  { start, enteringMm: broughtMm, usedMm }: DayGone,
   ties: NearTies,
 ): boolean {
   if (isPot) return ties.isClearlyAbove(day.etcMm - usedMm, 0);
   const isBeyond = (mm: number) => ties.isClearlyAbove(mm, day.rawMm);
   const hasOther = share < 1 && !day.isEstablishing;
-  const { wettedMm, dryMm } = onceWatered(day.soakedMm, share, start, irrigationMm);
+  const { wettedMm, dryMm } = onceWatered(day.soakedMm, share, start, broughtMm);
   return isBeyond(wettedMm) && (!hasOther || isBeyond(dryMm));
 }

@@ -7,6 +7,7 @@ import { daysFrom } from './watering-days.ts';
 
 export interface ExpectedDay {
   readonly etcMm: number;
+  readonly tawMm: number;
   readonly rawMm: number;
   /** Rain that will enter the soil. */
   readonly rainMm: number;
@@ -31,6 +32,7 @@ export function expectationOn(garden: Garden, { planting, days }: PlantingFacts,
     const forecastEtcMm = etoMm === undefined || day.expectedEtoMm === 0 ? undefined : day.coefficient * etoMm;
     return {
       etcMm: forecastEtcMm ?? day.expectedEtcMm,
+      tawMm: day.tawMm,
       rawMm: forecastEtcMm === undefined ? day.expectedRawMm : depletionShare(planting, forecastEtcMm) * day.tawMm,
       rainMm:
         rainMm === undefined || !day.inGround

@@ -5,7 +5,7 @@
 import type { GardenPlanting, RainRule } from '../../src/engine/garden.ts';
 import type { SeasonYears } from '../../src/engine/rain/season-years.ts';
 import { ofYear } from '../support/of-year.ts';
-import { rainFactorOf } from './crop.ts';
+import { isWhollyWetted, rainFactorOf } from './crop.ts';
 import { realDay, rooted } from './day.ts';
 import type { Expectation, ExpectedDay } from './expectation.ts';
 import { daysByMonth, type MonthShares, monthName } from './month-shares.ts';
@@ -60,12 +60,12 @@ function whollyWetted(input: KeptRainInput): KeptRainInput {
 
 /** What is kept in all years together, where mornings expect these shares of the normal rain. */
 function sharesExpecting(input: KeptRainInput, years: SeasonYears, expectedShares: MonthShares): MonthShares {
-  const expected = input.demand.map((day): ExpectedStoreDay => {
-    const { expectedEtcMm: etcMm, expectedRawMm: rawMm, rootedMm, isEstablishing } = day;
+  const expected = input.demand.map((day): ExpectedOfBoth => {
+    const { expectedEtcMm: etcMm, tawMm, expectedRawMm: rawMm, rootedMm, isEstablishing } = day;
     const rainMm = day.usualRainMm * (expectedShares.get(monthName(day.date)) ?? 0);
-    return { etcMm, rawMm, rainMm, rootedMm, isEstablishing };
+    return { etcMm, tawMm, rawMm, rainMm, rootedMm, isEstablishing };
   });
-  const mornings = wateringMornings(input, (day) => expected[day] as ExpectedStoreDay);
+  const mornings = wateringMornings(input, (day) => expected[day] as ExpectedOfBoth);
   const keptMm = input.demand.map(() => 0);
   const fallenMm = input.demand.map(() => 0);
   const factor = rainFactorOf(input.planting);
@@ -115,7 +115,9 @@ interface Morning {
   readonly goalMm: number;
 }
 
-type StoreExpectation = (day: number) => ExpectedStoreDay;
+interface ExpectedOfBoth extends ExpectedDay, ExpectedStoreDay {}
+
+type StoreExpectation = (day: number) => ExpectedOfBoth;
 
 /** By day; only days on which the planting may ask have one. */
 function wateringMornings(input: KeptRainInput, expected: StoreExpectation) {
@@ -157,7 +159,7 @@ function keptInYear(
   mornings: ReadonlyMap<number, Morning>,
   { rainMm, etoShare }: YearWeather,
 ): readonly number[] {
-  const { planting, stores, startMm, demand, rain } = input;
+  const { planting, stores, leachingFraction, startMm, demand, rain } = input;
   let depletion: Depletion = { wettedMm: startMm, dryMm: startMm };
   return demand.map((facts, day) => {
     if (!facts.inGround) return 0;
@@ -169,7 +171,7 @@ function keptInYear(
     const soakedMm = rainFactorOf(planting) * soaked;
     const { tawMm, isEstablishing } = facts;
     const today = { etcMm: facts.expectedEtcMm * share, tawMm, rawMm: facts.expectedRawMm, soakedMm, isEstablishing };
-    const balance = realDay(today, stores, depletion, { irrigationMm, runs: POT_RUNS });
+    const balance = realDay(today, stores, depletion, { irrigationMm, runs: POT_RUNS, leachingFraction });
     depletion = balance.end;
     return soakedMm - balance.rainDrainedMm;
   });
@@ -195,6 +197,7 @@ function irrigationOn(input: KeptRainInput, morning: Morning, { wettedMm, dryMm 
     last,
     netMmPerMinute,
     potRuns,
+    usesLessWhenShort: isWhollyWetted(planting),
   });
 }
 
@@ -205,8 +208,8 @@ function ofWetted({ stores }: KeptRainInput, morning: Morning, dryMm: number): E
   const until = Math.max(morning.next, morning.nextAfterLast);
   const days = daysFrom(morning.morning, until).map(expected);
   const wetted = expectedOfWetted(days, stores.share, dryMm).map((etcMm, place): ExpectedDay => {
-    const { rawMm, rainMm, rootedMm } = days[place] as ExpectedStoreDay;
-    return { etcMm, rawMm, rainMm, rootedMm };
+    const { tawMm, rawMm, rainMm, rootedMm } = days[place] as ExpectedOfBoth;
+    return { etcMm, tawMm, rawMm, rainMm, rootedMm };
   });
   return (day) => wetted[day - morning.morning] as ExpectedDay;
 }

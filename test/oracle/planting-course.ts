@@ -6,8 +6,8 @@ import type { NearTies } from './near-ties.ts';
 import { maskOf, openMask } from './open-days.ts';
 import type { PlantingDay, PlantingFacts } from './planting-facts.ts';
 import { type ExpectedFilling, expectedFilling, fillingMask, isDueOn, isFilled } from './refill.ts';
-import { afterLastRun, equalMinutes, goalAt, passAbove } from './request.ts';
-import type { DayBalance, Depletion, Stores } from './root-zone-day.ts';
+import { afterLastRun, equalMinutes, goalAt, minutesNeverShort, passAbove } from './request.ts';
+import { type DayBalance, type Depletion, enteringMm, type Stores } from './root-zone-day.ts';
 import { sufficientRun } from './rounding.ts';
 import { expectedOfWetted } from './two-stores-day.ts';
 import {
@@ -37,6 +37,10 @@ export interface DayRecord extends DayBalance {
   /** Minutes that its line ran; 0 where its shut-off was closed. */
   readonly minutes: number;
   readonly irrigationMm: number;
+  /** What of it came to where its plants drink; the rest washed salt away. */
+  readonly enteringMm: number;
+  /** Minutes that its morning asked for less, since plants are expected to be short on a day up to the week's last watering. */
+  readonly sparedMinutes: number;
   /** Whether it was the week's last watering of the planting. */
   readonly isLast: boolean;
   /** Of `irrigationMm`, what its line brought in more minutes than it asked for that morning. */
@@ -67,6 +71,7 @@ export class PlantingCourse {
 
   /** Minutes that it asks for today: 0 on a day that is no watering morning, or no morning of its own. */
   private askedToday = 0;
+  private sparedToday = 0;
   private ground: Depletion;
   /** At the start of the day, over all of the ground. */
   private startMm = 0;
@@ -214,9 +219,10 @@ export class PlantingCourse {
     }
     const last = this.lastWatering(morning);
     const goalMm = this.goalOn(morning);
-    this.requests.push(
-      equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute, potRuns: this.potRuns }),
-    );
+    const question = { expected, morning, depletionMm, goalMm, last, netMmPerMinute, ...this.wayOfAsking };
+    const minutes = equalMinutes(question);
+    this.sparedToday = minutes < Number.POSITIVE_INFINITY ? minutesNeverShort(question) - minutes : 0;
+    this.requests.push(minutes);
   }
 
   /** On a watering morning of its own, once it has asked: what stands, be it asked anew or before. */
@@ -292,7 +298,7 @@ export class PlantingCourse {
       if (last === undefined) return Number.POSITIVE_INFINITY;
       const goalMm = this.goalAt(last, this.lastWatering(morning) ?? last, expected);
       const netMmPerMinute = (day: number) => this.netOn(isOpen, day);
-      return equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute, potRuns: this.potRuns });
+      return equalMinutes({ expected, morning, depletionMm, goalMm, last, netMmPerMinute, ...this.wayOfAsking });
     };
     return openMask({ wateringDays, minutes, asked: this.requests.at(-1) ?? 0, askedOn }, this.ties);
   }
@@ -300,6 +306,7 @@ export class PlantingCourse {
   /** Its roots reach new soil in the morning, before anybody looks. */
   beginDay(day: number): void {
     this.askedToday = 0;
+    this.sparedToday = 0;
     this.startMm = overAll(this.stores, this.ground);
     this.ground = rooted(this.ground, this.facts.days[day]?.rootedMm ?? 0);
   }
@@ -326,24 +333,26 @@ export class PlantingCourse {
     const { startMm, stores, ground: start } = this;
     const minutes = isOpen ? zone.minutes : 0;
     const irrigationMm = minutes * facts.netMmPerMinute;
-    const balance = realDay(facts, stores, start, { irrigationMm, runs: zone.runs });
+    const { leachingFraction } = this.facts;
+    const balance = realDay(facts, stores, start, { irrigationMm, runs: zone.runs, leachingFraction });
+    const enters = enteringMm({ irrigationMm, leachingFraction });
     const isLast = day === this.lastWatering(day);
-    const missedMm = isLast && this.facts.planting.watering === 'keep' ? this.missedOn(day, irrigationMm) : 0;
-    const isShort = !facts.isResting && isShortOn(facts, stores, { ...balance, start, irrigationMm }, this.ties);
+    const missedMm = isLast && this.facts.planting.watering === 'keep' ? this.missedOn(day, enters) : 0;
+    const isShort = !facts.isResting && isShortOn(facts, stores, { ...balance, start, enteringMm: enters }, this.ties);
     const unaskedMm = Math.max(0, minutes - this.askedToday) * facts.netMmPerMinute;
-    const record = { day, facts, startMm, start, isOpen, minutes, irrigationMm, unaskedMm, isLast, missedMm, isShort };
-    this.records.push({ ...balance, ...record });
+    const brought = { isOpen, minutes, irrigationMm, enteringMm: enters, sparedMinutes: this.sparedToday, unaskedMm };
+    this.records.push({ ...balance, day, facts, startMm, start, ...brought, isLast, missedMm, isShort });
     this.ground = balance.end;
     // A filling counts when it is brought, though the plants use some of it on the same day.
-    const leastMm = Math.min(start.wettedMm - irrigationMm / stores.share, balance.end.wettedMm);
+    const leastMm = Math.min(start.wettedMm - enters / stores.share, balance.end.wettedMm);
     if (this.fillingMm !== undefined && isFilled(leastMm, this.fillingMm, this.ties)) this.fillingMm = undefined;
   }
 
   /** Over all of the ground. */
-  private missedOn(day: number, irrigationMm: number): number {
+  private missedOn(day: number, broughtMm: number): number {
     const { etcMm, rainMm } = this.expectedOn(day)(day);
     const { share } = this.stores;
-    const endMm = this.ground.wettedMm + etcMm - rainMm - irrigationMm / share;
+    const endMm = this.ground.wettedMm + etcMm - rainMm - broughtMm / share;
     return share * Math.max(0, endMm - this.goalOn(day));
   }
 
@@ -358,6 +367,10 @@ export class PlantingCourse {
     const expected = expectationOn(this.garden, this.facts, morning);
     if (this.stores.share === 1) return expected;
     return (day) => ({ ...expected(day), etcMm: this.expectedOfWetted[day] ?? Number.NaN });
+  }
+
+  private get wayOfAsking() {
+    return { potRuns: this.potRuns, usesLessWhenShort: this.facts.isWhollyWetted };
   }
 
   private get potRuns(): number | undefined {

@@ -6,6 +6,7 @@ import {
   coefficientOn,
   depletionShare,
   isEstablishingOn,
+  isWhollyWetted,
   rainFactorOf,
   restOn,
   rootDepthOn,
@@ -29,6 +30,8 @@ export interface PlantingFacts {
   readonly startMm: number;
   /** Of what is brought, the part that is to drain and carry salt away. */
   readonly leachingFraction: number;
+  /** All of its ground, all season. */
+  readonly isWhollyWetted: boolean;
   readonly days: readonly PlantingDay[];
 }
 
@@ -117,7 +120,7 @@ export function plantingFacts(around: Surroundings, planting: GardenPlanting): P
     };
   });
   const storesIn = (week: number) => ({ share: shareIn(week), isPot });
-  return { planting, storesIn, startMm, leachingFraction, days };
+  return { planting, storesIn, startMm, leachingFraction, isWhollyWetted: isWhollyWetted(planting), days };
 }
 
 /** Of the available water, what is missing at the start, and in the soil that roots reach later. */

@@ -56,7 +56,7 @@ describe('a pot', () => {
     expect(tawMm).toBeCloseTo(11.88, 2);
     expect(first.usedMm).toBeCloseTo(6, 1);
     expect(second.usedMm).toBeLessThan(4);
-    expect(isShortOn(day, POT, { ...second, start: first.end, irrigationMm: 0 }, ties)).toBe(true);
+    expect(isShortOn(day, POT, { ...second, start: first.end, enteringMm: 0 }, ties)).toBe(true);
   });
 
   // By hand: 10 L x 0.30 = 3 L over 0.0707 m2 (a pot of 0.30 m) = 42.4 mm, half of it readily; 1.2 x 7 mm = 8.4 mm go. Watered 10 mm in two
@@ -134,7 +134,7 @@ describe('ground that is wetted in part', () => {
     const second = realDay(day, SHARE, first.end, { irrigationMm: 0, runs: 1 });
     expect(second.end.wettedMm).toBeCloseTo(16 + 2.5 / 0.3, 9);
     expect(second.end.dryMm).toBeCloseTo(50, 9);
-    expect(isShortOn(day, SHARE, { ...second, start: second.end, irrigationMm: 0 }, ties)).toBe(false);
+    expect(isShortOn(day, SHARE, { ...second, start: second.end, enteringMm: 0 }, ties)).toBe(false);
     // The other way round: the wetted part is beyond, the rest gives all that it has not.
     const other = realDay(day, SHARE, { wettedMm: 60, dryMm: 10 }, { irrigationMm: 0, runs: 1 });
     expect(other.end.wettedMm).toBeCloseTo(60, 9);
@@ -167,8 +167,8 @@ describe('ground that is wetted in part', () => {
     const balance = realDay(day, SHARE, start, { irrigationMm: 6, runs: 1 });
     expect(balance.end.wettedMm).toBeCloseTo(57, 9);
     expect(balance.end.dryMm).toBeCloseTo(65.6, 9);
-    expect(isShortOn(day, SHARE, { ...balance, start, irrigationMm: 6 }, ties)).toBe(false);
-    expect(isShortOn(day, SHARE, { ...balance, start, irrigationMm: 2.9 }, ties)).toBe(true);
+    expect(isShortOn(day, SHARE, { ...balance, start, enteringMm: 6 }, ties)).toBe(false);
+    expect(isShortOn(day, SHARE, { ...balance, start, enteringMm: 2.9 }, ties)).toBe(true);
   });
 
   it('short only where neither has any', () => {
@@ -177,7 +177,7 @@ describe('ground that is wetted in part', () => {
     const balance = realDay(day, SHARE, start, { irrigationMm: 0, runs: 1 });
     // Eq. 84: 40/50 and 25/50 of each one's share.
     expect(balance.usedMm).toBeCloseTo(0.3 * 2.5 * 0.8 + 0.7 * 2.5 * 0.5, 9);
-    expect(isShortOn(day, SHARE, { ...balance, start, irrigationMm: 0 }, ties)).toBe(true);
+    expect(isShortOn(day, SHARE, { ...balance, start, enteringMm: 0 }, ties)).toBe(true);
   });
 
   it('a plant that is establishing has the wetted part alone', () => {

@@ -1,5 +1,5 @@
 /** What days of random gardens reach of the root zone's rules; pots have rules of their own. */
-import type { Garden } from '../../src/engine/garden.ts';
+import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import type { Comparison } from './compare.ts';
 import { wettedShareIn } from './crop.ts';
 import type { DayRecord } from './planting-course.ts';
@@ -7,6 +7,7 @@ import { type Depletion, onceWatered } from './root-zone-day.ts';
 import { weekOf } from './watering-days.ts';
 
 interface GroundDay extends DayRecord {
+  readonly planting: GardenPlanting;
   readonly share: number;
   /** Missing once what the day brought had come. */
   readonly watered: Depletion;
@@ -21,8 +22,8 @@ export function plantingDays(gardens: readonly Garden[], comparisons: readonly C
         const days = comparisons[at]?.oracle[z]?.plantings[p]?.days ?? [];
         return days.map((record): GroundDay => {
           const share = wettedShareIn(planting, weekOf(record.day));
-          const { facts, start, irrigationMm } = record;
-          return { ...record, share, watered: onceWatered(facts.soakedMm, share, start, irrigationMm) };
+          const { facts, start, enteringMm } = record;
+          return { ...record, planting, share, watered: onceWatered(facts.soakedMm, share, start, enteringMm) };
         });
       }),
     ),
@@ -35,6 +36,12 @@ const isBeyond = ({ facts }: GroundDay, mm: number) => mm > facts.rawMm + 0.001;
 const beganBeyond = (day: GroundDay) => isBeyond(day, day.start.wettedMm);
 const staysBeyond = (day: GroundDay) => isBeyond(day, day.watered.wettedMm);
 const isWatered = ({ irrigationMm }: GroundDay) => irrigationMm > 0;
+/** Less than that is rounding, minutes and mm. */
+const SEEN = 0.001;
+const isSpared = ({ sparedMinutes }: GroundDay) => sparedMinutes > SEEN;
+/** It had room for all of the run, and yet a part of it passed. */
+const passedThroughDry = ({ facts, start, share, irrigationMm, enteringMm }: GroundDay) =>
+  irrigationMm - enteringMm > SEEN && onceWatered(facts.soakedMm, share, start, irrigationMm).wettedMm > SEEN;
 const isRainy = ({ facts }: GroundDay) => facts.soakedMm > 0;
 
 export const OF_DAYS: Readonly<Record<string, (day: GroundDay) => boolean>> = {
@@ -61,4 +68,12 @@ export const OF_DAYS: Readonly<Record<string, (day: GroundDay) => boolean>> = {
     hasBoth(day) && isRainy(day) && staysBeyond(day) && isBeyond(day, day.watered.dryMm),
   'a wetted part alone that is beyond, and within with its water': (day) =>
     day.share < 1 && day.facts.isEstablishing && isWatered(day) && beganBeyond(day) && !staysBeyond(day),
+  'a number smaller because a day of its week is expected to be short': isSpared,
+  'such a number of a planting behind a shut-off': (day) => isSpared(day) && day.planting.hasShutOff,
+  'such a number, and a run after which the day is short': (day) => isSpared(day) && isWatered(day) && staysBeyond(day),
+  'such a number where roots grow': (day) => isSpared(day) && day.facts.rootedMm > 0,
+  'water that washes salt away through a soil that was dry': (day) => isOneStore(day) && passedThroughDry(day),
+  'water that washes salt away through a wetted part that was dry': (day) => day.share < 1 && passedThroughDry(day),
+  'a day that is short since a part of its water washes salt away': (day) =>
+    isOneStore(day) && staysBeyond(day) && !isBeyond(day, day.watered.wettedMm - (day.irrigationMm - day.enteringMm)),
 };

@@ -128,6 +128,14 @@ const restsInWeek = ({ garden, planting, zone, index }: PlantingWeek) => {
 const isResting = ({ planting: { rest = [] } }: PlantingWeek, kind: RestSpan['kind']) =>
   rest.some((span) => span.kind === kind);
 
+const leachingFraction = ({ planting }: PlantingWeek) => planting.leachingFraction ?? 0;
+const washes = (of: PlantingWeek) => leachingFraction(of) > 0;
+/** Irrigation that drained beyond what is to wash salt away; 0 where rounding alone tells them apart. */
+const drainedBeyondMm = (of: PlantingWeek) => {
+  const mm = of.week.irrigationDrainedMm - leachingFraction(of) * of.week.irrigationNetMm;
+  return mm > 0.001 ? mm : 0;
+};
+
 const isRefill = ({ planting }: PlantingWeek) => planting.watering === 'refill';
 
 const OF_PLANTING_WEEKS: Readonly<Record<string, (of: PlantingWeek) => boolean>> = {
@@ -137,11 +145,13 @@ const OF_PLANTING_WEEKS: Readonly<Record<string, (of: PlantingWeek) => boolean>>
   'a refill without a shut-off that is due': (of) => isRefill(of) && !of.planting.hasShutOff && of.week.dueMask > 0,
   'a shut-off open on some days': ({ planting, week }) => planting.hasShutOff && week.openMask > 0,
   establishing: ({ planting, week }) => planting.establishing !== undefined && week.groundDays > 0,
-  'irrigation that drains with rain': ({ week }) => week.rainDrainedMm > 0 && week.irrigationDrainedMm > 0,
+  'irrigation that drains with rain': (of) => of.week.rainDrainedMm > 0 && drainedBeyondMm(of) > 0,
   'a goal that was missed': ({ week }) => week.missedMm > 0 && week.irrigationNetMm > 0,
   'a pot that is watered': (of) => isInPots(of) && of.week.irrigationNetMm > 0,
   'a pot that is short': (of) => isInPots(of) && of.week.shortDays > 0,
-  'a pot that overflows': (of) => isInPots(of) && of.week.irrigationDrainedMm > 0,
+  'a pot that overflows': (of) => isInPots(of) && drainedBeyondMm(of) > 0,
+  'water that washes salt away through a pot that does not overflow': (of) =>
+    isInPots(of) && washes(of) && of.week.irrigationNetMm > 0 && drainedBeyondMm(of) === 0,
   'a pot that is filled deep and seldom': (of) => isInPots(of) && isRefill(of) && of.week.dueMask > 0,
   'a pot behind a shut-off': (of) => isInPots(of) && of.planting.hasShutOff && of.week.openMask > 0,
   'ground wetted in part, kept': (of) => isWettedInPart(of) && !isRefill(of) && of.week.irrigationNetMm > 0,
@@ -155,8 +165,8 @@ const OF_PLANTING_WEEKS: Readonly<Record<string, (of: PlantingWeek) => boolean>>
   'roots that reach dry soil': ({ week }) => week.rootedMm > 0,
   'roots that grow in moist soil': (of) =>
     isGrowing(of) && of.planting.rootZone.initialDepthM !== undefined && of.planting.rootZone.startDepletion === 0,
-  'water that is to wash salt away': ({ planting, week }) =>
-    (planting.leachingFraction ?? 0) > 0 && week.irrigationDrainedMm > 0,
+  'water that is to wash salt away': (of) => washes(of) && of.week.irrigationDrainedMm > 0,
+  'more that drains than is to wash salt away': (of) => washes(of) && drainedBeyondMm(of) > 0,
   'less rain than falls': (of) => isGrowing(of) && (of.planting.rainFactor ?? 1) < 1,
   'no rain at all': (of) => isGrowing(of) && of.planting.rainFactor === 0,
   'more rain than falls on the plants’ ground': (of) => isGrowing(of) && (of.planting.rainFactor ?? 1) > 1,

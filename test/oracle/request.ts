@@ -1,5 +1,6 @@
 /** What a planting asks of its zone on a watering morning: the least equal minutes that reach its goal by the week's last watering. */
 import { changeFrom, type Expectation, useFrom } from './expectation.ts';
+import { type ExpectedMorning, leastMinutes } from './expected-balance.ts';
 import { daysFrom } from './watering-days.ts';
 
 /**
@@ -63,6 +64,8 @@ export interface Question {
   /** Net mm that a minute brings on a day. */
   readonly netMmPerMinute: (day: number) => number;
   readonly potRuns?: number | undefined;
+  /** Whether plants that are expected to be short on a day are taken to use less. */
+  readonly usesLessWhenShort: boolean;
 }
 
 /** Net mm that a minute on each watering day brings from a day to the last watering. */
@@ -71,12 +74,28 @@ export function gainFrom({ last, netMmPerMinute }: Pick<Question, 'last' | 'netM
 }
 
 /**
+ * Of ground that is wetted all over they are sought on the balance that is expected; of pots, and of ground that is wetted in part, it is taken that no plant
+ * is ever short.
+ */
+export function equalMinutes(question: Question): number {
+  return question.usesLessWhenShort ? minutesUnderStress(question) : minutesNeverShort(question);
+}
+
+function minutesUnderStress({ expected, morning, depletionMm, goalMm, last, netMmPerMinute }: Question): number {
+  if (last === undefined) return 0;
+  const days = daysFrom(morning, last).map((day): ExpectedMorning => {
+    return { ...expected(day), netMmPerMinute: netMmPerMinute(day) };
+  });
+  return leastMinutes(days, depletionMm, goalMm);
+}
+
+/**
  * With no plant short the depletion after the last watering is the greatest, over all days j up to it, of demand less rain and
  * irrigation from j on, where the first day's also holds the depletion it started with (a pot's later ones what was lost after the last run before
  * them): each j gives one bound.
  * Infinity where water is wanted and no line brings any.
  */
-export function equalMinutes(question: Question): number {
+export function minutesNeverShort(question: Question): number {
   const { expected, morning, depletionMm, goalMm, last, potRuns } = question;
   const bounds = daysFrom(morning, last ?? -1).map((day) => {
     const startMm = day === morning ? depletionMm : afterLastRun(expected, day - 1, potRuns) + expected(day).rootedMm;

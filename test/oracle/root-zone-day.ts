@@ -29,6 +29,13 @@ export interface Irrigation {
   readonly irrigationMm: number;
   /** Equal runs of the day; only pots are told apart by it. */
   readonly runs: number;
+  /** Of each run, the part that is to wash salt away: it passes straight through. Left out: 0. */
+  readonly leachingFraction?: number;
+}
+
+/** What of the irrigation comes to where the roots drink, over all of the ground. */
+export function enteringMm({ irrigationMm, leachingFraction = 0 }: Omit<Irrigation, 'runs'>): number {
+  return (1 - leachingFraction) * irrigationMm;
 }
 
 export interface DayBalance {
