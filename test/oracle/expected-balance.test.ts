@@ -3,7 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../support/garden-numbers.ts';
 import { type ExpectedMorning, expectedEnd, leastMinutes } from './expected-balance.ts';
+import { NearTies } from './near-ties.ts';
+import { openMask } from './open-days.ts';
 import { equalMinutes, minutesNeverShort, type Question } from './request.ts';
+import { isInMask } from './watering-days.ts';
 
 /** 100 mm of available water, 50 of them readily, 10 go in a day; a minute brings 1 mm. */
 function dayOf(change: Partial<ExpectedMorning> = {}): ExpectedMorning {
@@ -89,6 +92,21 @@ describe('a number under the stress that it leaves', () => {
     const days = [unwatered(), unwatered()];
     expect(leastMinutes(days, 60, 74.5)).toBe(0);
     expect(leastMinutes(days, 60, 74.3)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  // By hand: of two watering days, a second alone wants 58 min, and 60 if nothing were short on the first; both days together want (60 + 20 - 20) / 2 = 30.
+  it('a shut-off is open on fewer days where the zone runs long enough for what is used under stress', () => {
+    const question = (mask: number) => {
+      const days = [0, 1].map((day) => dayOf({ netMmPerMinute: isInMask(mask, day) ? 1 : 0 }));
+      return asked(days, 60, 20);
+    };
+    const opened = (minutes: number, minutesOf: (question: Question) => number) => {
+      const askedOn = (mask: number) => minutesOf(question(mask));
+      return openMask({ wateringDays: 0b11, minutes, asked: askedOn(0b11), askedOn }, new NearTies());
+    };
+    expect(opened(59, equalMinutes)).toBe(0b10);
+    expect(opened(59, minutesNeverShort)).toBe(0b11);
+    expect(opened(57, equalMinutes)).toBe(0b11);
   });
 
   it('a pot, and ground that is wetted in part, asks as if it were never short', () => {

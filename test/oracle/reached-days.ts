@@ -71,7 +71,6 @@ export const OF_DAYS: Readonly<Record<string, (day: GroundDay) => boolean>> = {
   'a number smaller because a day of its week is expected to be short': isSpared,
   'such a number of a planting behind a shut-off': (day) => isSpared(day) && day.planting.hasShutOff,
   'such a number, and a run after which the day is short': (day) => isSpared(day) && isWatered(day) && staysBeyond(day),
-  'such a number where roots grow': (day) => isSpared(day) && day.facts.rootedMm > 0,
   'water that washes salt away through a soil that was dry': (day) => isOneStore(day) && passedThroughDry(day),
   'water that washes salt away through a wetted part that was dry': (day) => day.share < 1 && passedThroughDry(day),
   'a day that is short since a part of its water washes salt away': (day) =>
