@@ -10,7 +10,7 @@ export interface ExpectedDays {
     PlantingDemand,
     'first' | 'end' | 'expectedEtcMm' | 'expectedRawMm' | 'tawMm' | 'adjustedDepletion' | 'targetMm' | 'targetFrom'
   > &
-    Partial<Pick<PlantingDemand, 'tawByDayMm' | 'rootedMm' | 'rest' | 'share' | 'rainFactor'>>;
+    Partial<Pick<PlantingDemand, 'tawByDayMm' | 'rootedMm' | 'rest' | 'share' | 'isWhole' | 'rainFactor'>>;
   /** Expected rain that enters the root zone, mm. */
   readonly expectedRainMm: Float64Array;
   /** Net depth that a minute of the line brings on each day, mm; 0 without a line, at rest and out of the ground. */
@@ -22,6 +22,18 @@ export interface ExpectedDays {
   readonly projectedMm?: Float64Array | undefined;
   /** The forecast that the morning knows which looks ahead. */
   known?: KnownForecast | undefined;
+}
+
+export interface AskingWeek {
+  readonly days: Pick<ExpectedDays, 'demand'>;
+  /** First day of the week, counted from the season's; bit i of `mask` is the watering day `start + i`. */
+  readonly start: number;
+  readonly mask: number;
+}
+
+/** Whether a day of the week is a watering day on which the planting may ask. */
+export function isAskingDay({ days, start, mask }: AskingWeek, day: number): boolean {
+  return ((mask >> (day - start)) & 1) === 1 && !days.demand.rest?.[day];
 }
 
 /** Expected demand less rain of one day. */

@@ -2,12 +2,11 @@
 import type { GardenZone } from '../garden.ts';
 import { runBalance } from './balance-day.ts';
 import { countDays, daysMask } from './days-mask.ts';
-import { rootedOn } from './expected-days.ts';
+import { isAskingDay, rootedOn } from './expected-days.ts';
 import { isWettedAlone } from './planting-demand.ts';
 import { plantingStateOf } from './planting-state.ts';
 import { isFilled } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT } from './season.ts';
-import { isAskingDay } from './week-outlook.ts';
 import { addTo, growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
 
 /** Runs some days of the week, `until` not included. `minutes` by day of the week. */
@@ -94,9 +93,12 @@ export function keepWeek(
     week[P.wettedEndMm] = stores.wettedMm;
     week[P.dryEndMm] = stores.dryMm;
     week[P.flowLpm] = (days.grossMmPerMinute[end - 1] as number) * member.areaM2;
-    week[P.minutesWanted] = member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
+    week[P.minutesWanted] =
+      member.firstAsked > 0 && member.firstAsked < Number.POSITIVE_INFINITY ? member.firstAsked : 0;
     limits.rawMm = days.demand.rawMm[end - 1] as number;
-    limits.depletionMm = isWettedAlone(days.demand, end - 1) ? stores.wettedMm : Math.min(stores.wettedMm, stores.dryMm);
+    limits.depletionMm = isWettedAlone(days.demand, end - 1)
+      ? stores.wettedMm
+      : Math.min(stores.wettedMm, stores.dryMm);
     limits.isResting = rest?.[end - 1] === 1;
     const stepMm = timerStepMinutes * (days.netMmPerMinute[end - 1] as number);
     const mornings = last < 0 ? 0 : countDays(outlook.mask & daysMask(first - start, last + 1 - start));

@@ -86,7 +86,7 @@ function askedDays(
 ): ExpectedDays {
   const { expectedRainMm, netMmPerMinute } = buffers;
   const { rest, leachingFraction } = demand;
-  const isWhole = demand.share === 1 && planting.wettedShareByWeek === undefined;
+  const isWhole = demand.isWhole || demand.isInContainer;
   // All of one shape: the loops that read them are quick only so.
   const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined, known: undefined };
   if (isWhole && leachingFraction === 0 && rest === undefined) return asked;

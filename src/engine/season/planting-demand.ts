@@ -28,6 +28,8 @@ export interface PlantingDemand {
   /** Of its ground, what its lines wet at root depth, above 0 to 1; of a season with several, that of one of its weeks. */
   share: number;
   readonly isInContainer: boolean;
+  /** All of its ground is wetted, all season: its equal minutes reckon with what plants use that are short. */
+  readonly isWhole: boolean;
   /** What reaches its roots' ground of the rain that falls, over what falls on open ground. */
   readonly rainFactor: number;
   /** Share of its irrigation that is to drain. */
@@ -80,6 +82,8 @@ export function plantingDemand(
     eto.mm === eto.expectedMm ? expected : daysOf(ground, planting.rootZone, coefficients, eto.mm);
   // What drains for the sake of salt would first fill the room that is left for rain.
   const target = planting.leachingFraction ? 0 : targetDepletion;
+  const isInContainer = planting.container !== undefined;
+  const share = isInContainer ? 1 : (planting.wettedShare ?? 1);
   return {
     first,
     end,
@@ -92,8 +96,9 @@ export function plantingDemand(
     rootedMm:
       tawByDayMm && startDepletion > 0 ? rooted(tawByDayMm, span, startDepletion * allowedDepletion) : undefined,
     rest: restDays(planting, span, days),
-    share: planting.container === undefined ? (planting.wettedShare ?? 1) : 1,
-    isInContainer: planting.container !== undefined,
+    share,
+    isInContainer,
+    isWhole: share === 1 && !isInContainer && planting.wettedShareByWeek === undefined,
     rainFactor: planting.rainFactor ?? 1,
     leachingFraction: planting.leachingFraction ?? 0,
     adjustedDepletion: planting.rootZone.adjustsDepletion ? allowedDepletion : undefined,

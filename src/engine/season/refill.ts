@@ -1,8 +1,8 @@
 /** A planting that is filled deep and seldom, to field capacity on the morning it is due: when that is, and when it has been filled. */
 import { nearestRun, type TimerSettings } from '../soil/cycle-and-soak.ts';
 import { daysMask } from './days-mask.ts';
-import { expectedChangeMm, expectedRawMm, rootedOn } from './expected-days.ts';
-import { isAskingDay, type WeekOutlook } from './week-outlook.ts';
+import { expectedChangeMm, expectedRawMm, isAskingDay, rootedOn } from './expected-days.ts';
+import type { WeekOutlook } from './week-outlook.ts';
 
 /** What is left of a filling that brought nine tenths. */
 const LEFT_OVER = 0.1;
@@ -60,17 +60,12 @@ export function minutesExpected(
 }
 
 /** The first watering morning of the week from `day` on, on which it may ask and is expected to be due if left alone until then. */
-export function expectedFilling(
-  outlook: WeekOutlook,
-  day: number,
-  depletionMm: number,
-): ExpectedFilling | undefined {
+export function expectedFilling(outlook: WeekOutlook, day: number, depletionMm: number): ExpectedFilling | undefined {
   let depletion = depletionMm;
   for (let morning = day; morning <= outlook.last; morning++) {
     const isDue = isAskingDay(outlook, morning) && depletion > dueAboveMm(outlook, morning);
     if (isDue) return fillingOn(outlook, morning, depletion);
-    depletion =
-      Math.max(0, depletion + expectedChangeMm(outlook.days, morning)) + rootedOn(outlook.days, morning + 1);
+    depletion = Math.max(0, depletion + expectedChangeMm(outlook.days, morning)) + rootedOn(outlook.days, morning + 1);
   }
   return undefined;
 }

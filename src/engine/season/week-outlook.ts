@@ -14,11 +14,12 @@ import {
   expectedEtcMm,
   expectedRainOnMm,
   expectedRawMm,
+  isAskingDay,
   leftAfterRunsMm,
   rootedOn,
   usualEtcMm,
 } from './expected-days.ts';
-import { isWettedAlone, targetOn } from './planting-demand.ts';
+import { isWettedAlone, targetOn, tawOn } from './planting-demand.ts';
 import { stressedMinutes } from './stressed-minutes.ts';
 import { zeros } from './week-figures.ts';
 
@@ -49,7 +50,7 @@ export interface WeekOutlook {
   readonly gainMm: number[];
   /** Least minutes that the days after that day ask for, whatever its depletion. */
   readonly laterMinutes: number[];
-  /** With no more than these no day from that day on is short. */
+  /** With no more than these plants use all that they would on each day from that day on. */
   readonly easyMinutes: number[];
   /** Depletion on that morning above which the planting passes its allowed depletion before its next watering, mm. */
   readonly passAboveMm: number[];
@@ -96,8 +97,7 @@ export function lookAhead(outlook: WeekOutlook, start: number, mask: number, for
   fillMornings(outlook);
 }
 
-/** The days alone of such a week, for one in which somebody looks ahead later. */
-export function spanWeek(outlook: WeekOutlook, start: number, mask: number): void {
+function spanWeek(outlook: WeekOutlook, start: number, mask: number): void {
   const { first, end } = outlook.days.demand;
   outlook.start = start;
   outlook.mask = mask;
@@ -109,14 +109,14 @@ export function spanWeek(outlook: WeekOutlook, start: number, mask: number): voi
 
 /** Least equal minutes on the watering days from a morning on that reach the goal; Infinity where no line brings any. */
 export function minutesAsked(outlook: WeekOutlook, day: number, depletionMm: number): number {
-  const { changeMm, gainMm, laterMinutes, easyMinutes, goalMm, start } = outlook;
+  const { days, changeMm, gainMm, laterMinutes, easyMinutes, goalMm, start } = outlook;
   const at = day - start;
   const gain = gainMm[at] as number;
   const missingMm = depletionMm + (changeMm[at] as number) - goalMm;
   const later = laterMinutes[at] as number;
   const minutes = missingMm > later * gain ? missingMm / gain : later;
-  const isEasy = gain === 0 || minutes <= (easyMinutes[at] as number);
-  return isEasy ? minutes : stressedMinutes(outlook, day, depletionMm, minutes);
+  const isStressed = gain > 0 && days.demand.isWhole && minutes > (easyMinutes[at] as number);
+  return isStressed ? stressedMinutes(outlook, day, depletionMm, minutes) : minutes;
 }
 
 /**
@@ -188,9 +188,7 @@ function fillMornings(outlook: WeekOutlook): void {
   let pass = findGoal(outlook);
   const { days, start, first, last, dryFrom, goalMm, changeMm, gainMm, laterMinutes, easyMinutes, passAboveMm } =
     outlook;
-  const { afterRuns } = outlook;
-  const { netMmPerMinute, demand, projectedMm } = days;
-  const isOneStore = projectedMm === undefined && afterRuns === 0;
+  const { netMmPerMinute, demand } = days;
   let change = 0;
   let gain = 0;
   let minutes = 0;
@@ -201,8 +199,8 @@ function fillMornings(outlook: WeekOutlook): void {
     const etcMm = expectedEtcMm(days, day);
     const rawMm = expectedRawMm(days, day);
     // What later runs bring is missing by then.
-    const mostMm = rawMm + etcMm + change - goalMm;
-    if (isOneStore && mostMm < easy * gain) easy = mostMm / gain;
+    const mostMm = Math.min(rawMm + etcMm, tawOn(demand, day)) + change - goalMm;
+    if (mostMm < easy * gain) easy = mostMm / gain;
     easyMinutes[at] = easy;
     laterMinutes[at] = minutes;
     change += etcMm - expectedRainOnMm(days, day);
@@ -212,7 +210,7 @@ function fillMornings(outlook: WeekOutlook): void {
     gainMm[at] = gain;
     passAboveMm[at] = pass;
     const rooted = rootedOn(days, day);
-    const used = day > demand.first ? leftAfterRunsMm(days, afterRuns, day - 1) : 0;
+    const used = day > demand.first ? leftAfterRunsMm(days, outlook.afterRuns, day - 1) : 0;
     change += rooted;
     const isResting = demand.rest?.[day];
     if (isAsking || isResting) pass = Number.POSITIVE_INFINITY;
@@ -220,11 +218,6 @@ function fillMornings(outlook: WeekOutlook): void {
     const missing = used + change - goalMm;
     if (gain > 0 && missing > minutes * gain) minutes = missing / gain;
   }
-}
-
-/** Whether a day of the week is a watering day on which the planting may ask. */
-export function isAskingDay({ days, start, mask }: WeekOutlook, day: number): boolean {
-  return ((mask >> (day - start)) & 1) === 1 && !days.demand.rest?.[day];
 }
 
 function lastWatering(outlook: WeekOutlook): number {

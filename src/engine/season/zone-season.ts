@@ -69,8 +69,7 @@ export function startedZone(
     const demand = known[at]?.demand ?? demandOf(planting);
     const sharesOf = (wateringDays: number, wettedShare?: number) => {
       const keeper = {
-        demand:
-          wettedShare === undefined ? demand : demandOf({ ...planting, wettedShare, wettedShareByWeek: undefined }),
+        demand: wettedShare === undefined ? demand : demandOf({ ...planting, wettedShare }),
         isRefill: planting.watering === 'refill',
         wateringDays,
       };

@@ -7,7 +7,7 @@ import { keepWeek, runDays } from './member-week.ts';
 import { openMasks } from './open-days.ts';
 import { ZONE_FIELDS as Z } from './season.ts';
 import { heldMask } from './week-masks.ts';
-import { lookAhead, spanWeek } from './week-outlook.ts';
+import { lookAhead } from './week-outlook.ts';
 import { runsNeeded, weekTimer } from './week-timer.ts';
 import { ask, growOn, isPresentOn, lookForRefill, noteMissed, startWeek, type ZoneMember } from './zone-member.ts';
 import { decideMorning, isDeciding, LEAST_MINUTES, NOTHING_WANTED, type ZoneMorning } from './zone-morning.ts';
@@ -135,8 +135,6 @@ function setRuns({ season, members, week }: ZoneRun): void {
 function expect({ week, weather, members }: ZoneRun, from: number, morning: number): void {
   const { start, mask } = week;
   const forecast = forecastOn(weather.forecasts, morning);
-  // Its first morning looks again.
-  const isLater = from === start && morning > from && hasNews(weather, from, morning);
   week.lookedOn = from;
   for (let at = 0; at < members.length; at++) {
     const { outlook, stores } = members[at] as ZoneMember;
@@ -144,8 +142,7 @@ function expect({ week, weather, members }: ZoneRun, from: number, morning: numb
     if (from > start && weather.forecasts.length === 0 && outlook.days.projectedMm === undefined) continue;
     outlook.dryFrom = from;
     outlook.dryMm = stores.dryMm;
-    if (isLater && outlook.days.projectedMm !== undefined) spanWeek(outlook, start, mask);
-    else lookAhead(outlook, start, mask, forecast);
+    lookAhead(outlook, start, mask, forecast);
   }
 }
 

@@ -87,7 +87,9 @@ export interface MinutesSteps {
   readonly 'net-rate': OfLine;
   /** `from`: where it changes within the week. */
   readonly 'asked-rate': Pick<OfLine, 'from'> & { readonly variant: 'part' | 'leaching' | 'part-leaching' };
-  readonly 'minutes-asked': OnDay & { readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'alone' | 'filling' };
+  readonly 'minutes-asked': OnDay & {
+    readonly variant: 'left-alone' | 'no-line' | 'bounds' | 'short' | 'alone' | 'filling';
+  };
   readonly 'named-days': OnDay & { readonly variant: 'hand-set' | 'none' | 'fewest' | 'filling' };
   readonly 'open-days': { readonly variant: 'none' | 'no-shut-off' | 'shut-off' };
   readonly 'minutes-open': unknown;
@@ -113,6 +115,7 @@ export interface CheckSteps {
   readonly used: { readonly variant: StoreKind };
   readonly 'store-day': OnDay & { readonly part: GroundPart; readonly variant: 'shared' | 'alone' };
   readonly 'day-balance': OnDay & { readonly variant: StoreKind };
+  readonly leached: unknown;
   readonly 'irrigation-drained': OnSomeDays;
   readonly 'rain-drained': OnSomeDays;
   readonly 'depletion-end': unknown;

@@ -7,6 +7,7 @@ import type { StepTexts } from '../trace-words.ts';
 import { onDay } from './trace-labels.ts';
 
 const EXCESS = 'a day’s excess = max(0, rain + irrigation − used − depletion)';
+const LEACHED = '; what passes straight through is added';
 const NOTHING_DRAINED = 'On no day came more than the soil could hold.';
 
 const SHORT = 'a day is short where Dr at its start − rain − irrigation is beyond RAW';
@@ -24,6 +25,11 @@ const DRAWN =
 const PART_TITLES = { wetted: 'the wetted part at the end', dry: 'the part that stays dry at the end' };
 
 export const traceBalance = {
+  leached: {
+    title: 'Irrigation that passes straight through',
+    says: 'This share of each run drains at once and carries salt away. The irrigation of each day below is the rest.',
+    formula: 'passed = leaching fraction × net irrigation',
+  },
   'short-days': {
     title: 'Days short of water',
     says: {
@@ -87,10 +93,10 @@ export const traceBalance = {
       pot: 'What a run brings beyond what its pots lack drains at once.',
     },
     formula: {
-      none: EXCESS,
-      some: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed`,
-      part: `${EXCESS} of the wetted part; irrigation drained = wetted share × the excess beyond the day’s rain, summed`,
-      pot: `irrigation drained = max(0, irrigation − Dr), summed; ${POT_DAY}`,
+      none: `${EXCESS}${LEACHED}`,
+      some: `${EXCESS}; irrigation drained = the excess beyond the day’s rain, summed${LEACHED}`,
+      part: `${EXCESS} of the wetted part; irrigation drained = wetted share × the excess beyond the day’s rain, summed${LEACHED}`,
+      pot: `irrigation drained = max(0, irrigation − Dr), summed${LEACHED}; ${POT_DAY}`,
     },
   },
   'rain-drained': {

@@ -53,6 +53,8 @@ export const traceMinutes = {
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
       filling: 'It is filled at once.',
       bounds: 'The least on each watering day left that reaches the goal.',
+      short:
+        'The least on each watering day left that reaches the goal. On some days the soil is expected to be too dry: plants then use less than they would, so it takes less.',
       alone:
         'Weather was read or forecast. A pot holds little more than a day’s water, so it asks for this morning alone.',
     },
@@ -63,6 +65,9 @@ export const traceMinutes = {
       bounds:
         'minutes = the greatest, at least 0, of 60 × (Σ demand less rain − depletion to reach) / Σ net rate, from each day to the last; ' +
         'the first with its depletion, a later one with what roots grow into; of a pot with what it used less rain after the last run before',
+      short:
+        'the least minutes, at least 0, with which Dr ends at the depletion to reach: from day to day Dr = max(0, Dr) + what roots grow into (not on the first) + demand less rain − minutes × net rate / 60; ' +
+        'on a short day ETc is Ks × ETc, at most the water there, with Ks = (TAW − Dr) / (TAW − RAW) after what comes',
       alone:
         'minutes = 60 × max(0, depletion at the start + demand less rain − used less rain after the last run) / net rate',
     },

@@ -97,6 +97,18 @@ it('a leaching fraction of 0.2 brings a quarter more, which drains: AW = ET / (1
   expect(state).toBe('met');
 });
 
+// 15 mm down, 2.5 mm a day, runs of 50 minutes by hand on two days: 4 mm each, of which a fifth passes straight through though 15 mm are missing.
+it('a leaching fraction of 0.2 lets a fifth of each run pass a soil that is dry: 15 + 17.5 - 2 x 3.2 mm', () => {
+  const plantings = [plainPlanting({ leachingFraction: 0.2, rootZone: { startDepletion: 0.4 } })];
+  const zone = plainZone({ plantings, choices: new Map([[0, { minutes: 100 }]]) });
+  const [season] = runSeason(plainGarden([zone])).zones as readonly [ZoneSeason];
+  const week = plantingWeek(season.plantings[0] as PlantingSeason, 0);
+  expect(week.irrigationNetMm).toBeCloseTo(8, 9);
+  expect(week.irrigationDrainedMm).toBeCloseTo(1.6, 9);
+  expect(week.depletionEndMm).toBeCloseTo(26.1, 9);
+  expect(week.shortDays).toBe(0);
+});
+
 describe('ground of which 0.4 is wetted', () => {
   // 2.5 mm a day: the rest has 37.5 mm readily, and gives its 2.5 mm a day over itself for 15 days.
   it('lasts 15 days on its other ground, then draws all from the wetted part, 6.25 mm a day over it', () => {

@@ -55,6 +55,7 @@ function shares(years: SeasonYears, given: Given = {}): readonly number[] {
     expectedRawMm: of(20),
     tawMm: 40,
     adjustedDepletion: undefined,
+    isWhole: true,
     targetMm: 0,
     targetFrom: 0,
     startMm: 0,

@@ -11,6 +11,8 @@ export function minutesAsked(given: StepInputs): number | string {
       return fill(Math.max(0, lackingAlone(given)), netRates(given));
     case 'no-line':
       return netRates(given).length > 0 || given.has('goal') ? byBounds(given) : 'no-run-is-enough';
+    case 'short':
+      return byHalving(given);
     default:
       return byBounds(given);
   }
@@ -32,6 +34,35 @@ function lackingAlone(given: StepInputs): number {
   const [change = Number.NaN] = given.by('day-change', 'day').values();
   const [left = Number.NaN] = given.by('day-left', 'day').values();
   return startOf(given) + change - left;
+}
+
+/** The least minutes that end at the goal; a day of which RAW is told is short, and uses Ks ETc (FAO-56 eq. 84). */
+function byHalving(given: StepInputs): number {
+  let [tooFew, enough] = [0, 1e6];
+  if (endWith(given, tooFew) <= given.num('goal')) return 0;
+  for (let half = 0; half < 200; half++) {
+    const minutes = (tooFew + enough) / 2;
+    if (endWith(given, minutes) > given.num('goal')) tooFew = minutes;
+    else enough = minutes;
+  }
+  return enough;
+}
+
+/** What is missing at the end of the last day; each begins no wetter than full. */
+function endWith(given: StepInputs, minutes: number): number {
+  const of = (id: 'day-net-rate' | 'day-rooted' | 'day-demand' | 'day-readily-available' | 'day-available') =>
+    given.by(id, 'day');
+  return [...given.by('day-change', 'day')].reduce((before, [day, change], at) => {
+    const start = at === 0 ? before : Math.max(0, before) + (of('day-rooted').get(day) ?? 0);
+    const watered = start - ((of('day-net-rate').get(day) ?? 0) * minutes) / 60;
+    const raw = of('day-readily-available').get(day);
+    if (raw === undefined) return watered + change;
+    const etc = of('day-demand').get(day) ?? Number.NaN;
+    const taw = of('day-available').get(day) ?? Number.NaN;
+    const came = watered + change - etc;
+    const ks = came > raw ? Math.max(0, taw - came) / (taw - raw) : 1;
+    return came + Math.min(ks * etc, taw - came);
+  }, startOf(given));
 }
 
 /** On day L the depletion is the greatest, over all days j up to L, of the sums from j on less what was brought since. */

@@ -174,6 +174,13 @@ describe('traceCell of 200 random gardens and 30 random plans', () => {
 
   it.each<[string, StepId, LabelId, string?]>([
     ['minutes that reach the goal', 'minutes-asked', 'day-net-rate', 'bounds'],
+    ['minutes that are fewer for days that are short', 'minutes-asked', 'day-available', 'short'],
+    [
+      'irrigation that passes straight through a planting that lets none else drain',
+      'irrigation-drained',
+      'leaching-depth',
+      'none',
+    ],
     ['minutes that fill', 'minutes-asked', 'day-net-rate', 'filling'],
     ['minutes that no line could bring', 'minutes-asked', 'day-depletion-start', 'no-line'],
     ['a refill that is left alone', 'minutes-asked', 'due', 'left-alone'],

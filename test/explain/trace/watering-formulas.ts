@@ -260,7 +260,8 @@ export const WATERING_FORMULAS: Formulas = {
   'short-days': shortDays,
   used,
   'day-balance': dayBalance,
-  'irrigation-drained': (given) => drained(given).irrigation,
+  leached: (given) => given.num('leaching-fraction') * given.num('irrigation-net'),
+  'irrigation-drained': (given) => drained(given).irrigation + given.numOr('leaching-depth', 0),
   'rain-drained': (given) => drained(given).rain,
   'depletion-end': (given) =>
     given.num('depletion-start') +

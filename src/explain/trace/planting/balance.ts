@@ -2,6 +2,7 @@
 import type { StoreKind } from '../step-kinds.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { depth, factor, input } from '../trace-value.ts';
+import { leachedInputs, leachedSteps } from './leached.ts';
 import type { CellDay, PlantingCell } from './planting-cell.ts';
 import { shortDaysStep } from './short-days.ts';
 import {
@@ -22,6 +23,7 @@ const ROUNDING_MM = 1e-12;
 
 export function balanceSteps(cell: PlantingCell): readonly TraceStep[] {
   return [
+    ...leachedSteps(cell),
     shortDaysStep(cell),
     usedStep(cell),
     ...daySteps(cell),
@@ -115,7 +117,10 @@ function drainedStep(
     id,
     variant: drained.length === 0 ? 'none' : some,
     source: kind === 'pot' ? POT_SOURCE : ['FAO-56 eq. 88', { id: 'choice-rain-first' }],
-    inputs: drained.length === 0 ? [] : [...shareInput(cell), ...drained.flatMap(DRAINED[kind])],
+    inputs: [
+      ...(drained.length === 0 ? [] : [...shareInput(cell), ...drained.flatMap(DRAINED[kind])]),
+      ...(id === 'irrigation-drained' ? leachedInputs(cell) : []),
+    ],
     result: depth(at(field)),
   };
 }

@@ -25,10 +25,7 @@ export function goalInput({ dayOf }: PlantingCell, { last, goalMm }: PlantingMor
   return input(label, depth(goalMm));
 }
 
-function goalStep(
-  cell: PlantingCell,
-  { index, outlook }: PlantingMorning,
-): Extract<TraceStep, { id: 'goal' }> {
+function goalStep(cell: PlantingCell, { index, outlook }: PlantingMorning): Extract<TraceStep, { id: 'goal' }> {
   const { planting, dayOf } = cell;
   const { last, next, goalMm, days, afterRuns } = outlook;
   const of = { id: 'goal', day: dayOf(index), source: [{ id: 'choice-room' }], result: depth(goalMm) } as const;

@@ -1,11 +1,13 @@
 /** The minutes a watering day that a planting asks for on a morning. */
-import { leftAfterRunsMm } from '../../../engine/season/expected-days.ts';
+import { expectedEtcMm, expectedRawMm, isAskingDay, leftAfterRunsMm } from '../../../engine/season/expected-days.ts';
+import { tawOn } from '../../../engine/season/planting-demand.ts';
 import { daysIn } from '../day-span.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, depth, input, minutes, rate } from '../trace-value.ts';
 import { goalInput } from './goal.ts';
-import { isInMask, type PlantingCell } from './planting-cell.ts';
+import type { PlantingCell } from './planting-cell.ts';
 import { changeInputs, type PlantingMorning, rootedInputs } from './planting-morning.ts';
+import { isForShortDays, shortDaysWith } from './short-mornings.ts';
 
 /** Of a morning on which it asks anew. */
 export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): TraceStep {
@@ -37,20 +39,37 @@ export function minutesAskedStep(cell: PlantingCell, morning: PlantingMorning): 
   }
   const bringing = daysIn(
     { first: index, end: outlook.last + 1 },
-    (day) => isInMask(outlook.mask, day - outlook.start) && (days.netMmPerMinute[day] as number) > 0,
+    (day) => isAskingDay(outlook, day) && (days.netMmPerMinute[day] as number) > 0,
   );
+  const isShort = isForShortDays(morning);
+  const limited = isShort ? 'short' : 'bounds';
   return {
     ...of,
-    variant: isLimited ? 'bounds' : 'no-line',
+    ...(isShort ? { source: [{ id: 'solved-for-irrigation', cite: 'FAO-56 eq. 84–88' }] as const } : {}),
+    variant: isLimited ? limited : 'no-line',
     inputs: [
       start,
       ...changeInputs(morning, index, outlook.last, dayOf),
+      ...(isShort ? shortInputs(cell, morning) : []),
       ...rootedInputs(morning, index + 1, outlook.last, dayOf),
       ...leftInputs(morning, dayOf),
       goalInput(cell, outlook),
       ...bringing.map(rateOn),
     ],
   };
+}
+
+/** Of the days that are expected to be short with the minutes that it asks for. */
+function shortInputs({ dayOf }: PlantingCell, { index, depletionMm, minutesAsked, outlook }: PlantingMorning) {
+  const { days } = outlook;
+  return shortDaysWith(outlook, index, depletionMm, minutesAsked).flatMap((each) => {
+    const day = dayOf(each);
+    return [
+      input({ id: 'day-demand', day }, depth(expectedEtcMm(days, each))),
+      input({ id: 'day-readily-available', day }, depth(expectedRawMm(days, each))),
+      input({ id: 'day-available', day }, depth(tawOn(days.demand, each))),
+    ];
+  });
 }
 
 /** Of a pot: how dry each day leaves it that a later one starts with. */

@@ -139,7 +139,8 @@ function dailyOf(cell: WithoutDays): readonly CellDay[] {
     const given = {
       etcMm: etcMm[index] as number,
       rawMm: rawMm[index] as number,
-      irrigationMm: minutes * (days.netMmPerMinute[index] as number),
+      // The rest passes straight through.
+      irrigationMm: (1 - demand.leachingFraction) * minutes * (days.netMmPerMinute[index] as number),
       soakedMm: days.soakedMm[index] as number,
     };
     const { irrigationMm, soakedMm } = given;

@@ -88,8 +88,7 @@ function nearestTo({ index, depletionMm, outlook }: PlantingMorning): number {
 /** The morning of the week on which it comes nearest to being due. */
 function notDueSteps(cell: PlantingCell): readonly TraceStep[] {
   const looked = cell.mornings.filter(({ isLooked }) => isLooked);
-  const above = ({ depletionMm, outlook, index }: PlantingMorning) =>
-    depletionMm - dueAboveMm(outlook, index);
+  const above = ({ depletionMm, outlook, index }: PlantingMorning) => depletionMm - dueAboveMm(outlook, index);
   const [first, ...others] = looked;
   if (first === undefined || cell.planting.hasShutOff) return [];
   return [

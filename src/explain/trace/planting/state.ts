@@ -6,6 +6,7 @@ import { timerOf } from '../../../engine/season/week-timer.ts';
 import type { TraceStep, TraceValue } from '../trace-step.ts';
 import { code, days, depth, input } from '../trace-value.ts';
 import { goalInput } from './goal.ts';
+import { leachedInputs } from './leached.ts';
 import { isInMask, isParted, type PlantingCell } from './planting-cell.ts';
 import { endInputs, rootedParts } from './stores.ts';
 import { shareInput } from './wetted.ts';
@@ -27,7 +28,7 @@ export function offStep(): TraceStep {
 
 /** What a kept planting's last watering of the week was expected to leave above its goal. */
 function missedSteps(cell: PlantingCell): readonly TraceStep[] {
-  const { keeper, mornings, days: of, dayOf, at } = cell;
+  const { keeper, mornings, dayOf, at } = cell;
   const last = mornings.at(-1);
   if (keeper.isRefill || last === undefined) return [];
   const { index, outlook, depletionMm, minutes } = last;
@@ -42,7 +43,7 @@ function missedSteps(cell: PlantingCell): readonly TraceStep[] {
       inputs: [
         input({ id: 'day-depletion-start', day }, depth(depletionMm)),
         input({ id: 'day-change', day }, depth(expectedChangeMm(outlook.days, index))),
-        input({ id: 'day-irrigation', day }, depth((open * (of.netMmPerMinute[index] as number)) / of.demand.share)),
+        input({ id: 'day-irrigation', day }, depth(open * (outlook.days.netMmPerMinute[index] as number))),
         goalInput(cell, outlook),
         ...shareInput(cell),
       ],
@@ -71,9 +72,7 @@ function stateStep(cell: PlantingCell): TraceStep {
       input('irrigation-drained', depth(at('irrigationDrainedMm'))),
       input('unasked', depth(at('unaskedMm'))),
       input('rounding-excess', depth(stepMm * roundings)),
-      ...(of.demand.leachingFraction === 0
-        ? []
-        : [input('leaching-depth', depth(of.demand.leachingFraction * at('irrigationNetMm')))]),
+      ...leachedInputs(cell),
     ],
     result: code('state', state),
   };
