@@ -1,4 +1,5 @@
 /** What the mornings of a week expect, in the bare loop: at slot x 7 + day of the week, or one number a slot. */
+import { leastWhenShort } from './short.ts';
 import { drawn, ready } from './stores.ts';
 
 const MOST_PLANTINGS = 8;
@@ -15,6 +16,8 @@ export const goal = new Float64Array(MOST_PLANTINGS);
 export const change = ofDay();
 export const gain = ofDay();
 export const later = ofDay();
+/** Up to so many minutes plants use all that they would. */
+export const easy = ofDay();
 /** Depletion above which the planting passes its allowed one before its next watering. */
 export const pass = ofDay();
 
@@ -25,6 +28,7 @@ export const draws = new Float64Array(MOST_PLANTINGS * MOST_AHEAD);
 export interface AheadDays {
   readonly etc: Float64Array;
   readonly raw: Float64Array;
+  readonly taw: Float64Array;
   readonly target: Float64Array;
   readonly expectedRain: Float64Array;
   readonly asked: Float64Array;
@@ -81,7 +85,7 @@ export function lookAhead(
   netBase: number,
   needs: Float64Array,
   needBase: number,
-  { raw, target, expectedRain, asked: net }: AheadDays,
+  { raw, taw, target, expectedRain, asked: net }: AheadDays,
 ): void {
   const latest = last[slot] as number;
   const from = Math.max(fromDay, first[slot] as number);
@@ -91,10 +95,14 @@ export function lookAhead(
   let sum = 0;
   let brought = 0;
   let minutes = 0;
+  let most = Number.MAX_VALUE;
   for (let day = latest; day >= from; day--) {
     const at = slot * 7 + day - begin;
     later[at] = minutes;
     const need = needs[needBase + day] as number;
+    const held = Math.min((raw[base + day] as number) + need, taw[base + day] as number) + sum - aim;
+    if (held < most * brought) most = held / brought;
+    easy[at] = most;
     sum += need - (expectedRain[base + day] as number);
     if ((mask >> (day - begin)) & 1) brought += net[netBase + day] as number;
     change[at] = sum;
@@ -150,12 +158,39 @@ function allowedUntil(
   return allowed;
 }
 
-/** Least minutes that reach the goal from a morning on. */
-export function asked(slot: number, begin: number, day: number, depletion: number): number {
+/** Least minutes that reach the goal from a morning on; `isPartly`: lines wet a part of the ground. */
+export function asked(
+  slot: number,
+  begin: number,
+  day: number,
+  mask: number,
+  depletion: number,
+  isPartly: number,
+  base: number,
+  netBase: number,
+  days: AheadDays,
+): number {
   const at = slot * 7 + day - begin;
   const missing = depletion + (change[at] as number) - (goal[slot] as number);
   if (gain[at] === 0) return missing > 0 ? Number.POSITIVE_INFINITY : 0;
-  return Math.max(later[at] as number, missing / (gain[at] as number));
+  const minutes = Math.max(later[at] as number, missing / (gain[at] as number));
+  if (isPartly === 1 || minutes <= (easy[at] as number)) return minutes;
+  const latest = last[slot] as number;
+  const { expectedRain, asked: net } = days;
+  return leastWhenShort(
+    minutes,
+    depletion,
+    day,
+    latest,
+    begin,
+    mask,
+    goal[slot] as number,
+    base,
+    days,
+    expectedRain,
+    netBase,
+    net,
+  );
 }
 
 /** The same on some of the watering days alone. */
@@ -165,12 +200,14 @@ export function askedOn(
   day: number,
   open: number,
   depletion: number,
+  isPartly: number,
   base: number,
   netBase: number,
   needs: Float64Array,
   needBase: number,
-  { raw, target, expectedRain, asked: net }: AheadDays,
+  days: AheadDays,
 ): number {
+  const { raw, target, expectedRain, asked: net } = days;
   const latest = lastWatering(begin, day, end[slot] as number, open, netBase, net);
   if (latest < 0) return Number.POSITIVE_INFINITY;
   const allowed = allowedUntil(latest + 1, next[slot] as number, base, raw, needs, needBase);
@@ -186,5 +223,7 @@ export function askedOn(
   sum += depletion + (needs[needBase + day] as number) - (expectedRain[base + day] as number);
   if ((open >> (day - begin)) & 1) brought += net[netBase + day] as number;
   if (brought === 0) return sum > 0 ? Number.POSITIVE_INFINITY : 0;
-  return Math.max(minutes, sum / brought);
+  const most = Math.max(minutes, sum / brought);
+  if (isPartly === 1) return most;
+  return leastWhenShort(most, depletion, day, latest, begin, open, aim, base, days, expectedRain, netBase, net);
 }

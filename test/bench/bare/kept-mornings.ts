@@ -1,5 +1,5 @@
 /** What the mornings of a planting expect over the years of kept rain, in the bare loop, and what the years add up: by day of the season. */
-import { change, first, gain, goal, last, later, lookAhead, next, pass, spanWeek } from './ahead.ts';
+import { change, easy, first, gain, goal, last, later, lookAhead, next, pass, spanWeek } from './ahead.ts';
 import type { BareDays } from './days.ts';
 import type { BarePlantings, BareWeather } from './garden.ts';
 
@@ -7,7 +7,7 @@ const MOST_DAYS = 53 * 7;
 /** Of the normals' rain, what mornings expect to be kept, by month of the season. */
 const expectedShares = new Float64Array(14);
 const expectedRain = new Float64Array(MOST_DAYS);
-const one = new Float64Array(MOST_DAYS);
+export const one = new Float64Array(MOST_DAYS);
 const kept = new Float64Array(MOST_DAYS);
 const fallen = new Float64Array(MOST_DAYS);
 /** Depth that a morning asks for less its depletion, watering days left, least of the later ones; or above what it is due. */
@@ -15,6 +15,9 @@ const missing = new Float64Array(MOST_DAYS);
 const left = new Float64Array(MOST_DAYS);
 const least = new Float64Array(MOST_DAYS);
 const due = new Float64Array(MOST_DAYS);
+/** Minutes up to which plants use all that they would, and depletion to reach. */
+const easyUpTo = new Float64Array(MOST_DAYS);
+const goals = new Float64Array(MOST_DAYS);
 /** Of each day up to its week's last watering: watering days left with it, that last one and the next watering after it; and the next after itself. */
 const gains = new Float64Array(MOST_DAYS);
 const lastOf = new Int32Array(MOST_DAYS);
@@ -33,6 +36,8 @@ export const mornings = {
   left,
   least,
   due,
+  easyUpTo,
+  goals,
   gains,
   lastOf,
   nextOf,
@@ -45,7 +50,7 @@ export function fillMornings(
   planting: number,
   mask: number,
   { days, normalRain, monthStart }: BareWeather,
-  { etc, raw, target }: BareDays,
+  { etc, raw, taw, target }: BareDays,
   keeper: number,
 ): void {
   const base = keeper * days;
@@ -65,7 +70,14 @@ export function fillMornings(
   due.fill(Number.POSITIVE_INFINITY);
   isMorning.fill(0);
   const ownDays = (of: Float64Array) => of.subarray(base, base + days);
-  const own = { etc: ownDays(etc), raw: ownDays(raw), target: ownDays(target), expectedRain, asked: one };
+  const own = {
+    etc: ownDays(etc),
+    raw: ownDays(raw),
+    taw: ownDays(taw),
+    target: ownDays(target),
+    expectedRain,
+    asked: one,
+  };
   for (let begin = 0; begin < days; begin += 7) {
     spanWeek(0, begin, mask, inGround, outOfGround, 0, one);
     if ((last[0] as number) < 0) continue;
@@ -83,6 +95,8 @@ export function fillMornings(
       missing[day] = (change[at] as number) - (goal[0] as number);
       left[day] = gain[at] as number;
       least[day] = later[at] as number;
+      easyUpTo[day] = easy[at] as number;
+      goals[day] = goal[0] as number;
       due[day] = Math.max(0, Math.min(own.raw[day] as number, pass[at] as number)) + 1e-9;
     }
   }

@@ -4,8 +4,9 @@
  */
 import type { BareDays } from './days.ts';
 import type { BareKeepers, BarePlantings, BareWeather } from './garden.ts';
-import { fillMornings, mornings } from './kept-mornings.ts';
+import { fillMornings, mornings, one } from './kept-mornings.ts';
 import { storesYear } from './kept-stores.ts';
+import { leastWhenShort } from './short.ts';
 
 export function keptShares(
   plantings: BarePlantings,
@@ -20,7 +21,7 @@ export function keptShares(
   const mask = keepers.mask[keeper] as number;
   expectedShares.fill(0.5);
   fillMornings(plantings, planting, mask, weather, days, keeper);
-  runYears(plantings, planting, 1, weather, keeper, days);
+  runYears(plantings, planting, mask, 1, weather, keeper, days);
   for (let month = 0; month < months; month++) expectedShares[month] = keptShare(plantings, planting, weather, month);
   fillMornings(plantings, planting, mask, weather, days, keeper);
   for (let month = 0; month < months; month++) {
@@ -30,7 +31,7 @@ export function keptShares(
       if (wettedIn(plantings, planting, months, before) === wetted) isDone = true;
     }
     if (isDone) continue;
-    runYears(plantings, planting, wetted, weather, keeper, days);
+    runYears(plantings, planting, mask, wetted, weather, keeper, days);
     for (let like = month; like < months; like++) {
       if (wettedIn(plantings, planting, months, like) !== wetted) continue;
       days.shares[keeper * months + like] = keptShare(plantings, planting, weather, like);
@@ -63,6 +64,7 @@ function keptShare(
 function runYears(
   plantings: BarePlantings,
   planting: number,
+  mask: number,
   wetted: number,
   weather: BareWeather,
   keeper: number,
@@ -76,13 +78,14 @@ function runYears(
   for (let year = 0; year < weather.years; year++) {
     if (wetted < 1) storesYear(plantings, planting, wetted, weather, year, base, days);
     else if (plantings.refills[planting] === 1) refillYear(plantings, planting, weather, year, base, etc, raw, taw);
-    else keepYear(plantings, planting, weather, year, base, etc, raw, taw);
+    else keepYear(plantings, planting, mask, weather, year, base, etc, raw, taw);
   }
 }
 
 function keepYear(
   plantings: BarePlantings,
   planting: number,
+  mask: number,
   { days, eto, yearRain, yearEtoShare }: BareWeather,
   year: number,
   base: number,
@@ -90,7 +93,13 @@ function keepYear(
   raw: Float64Array,
   tawOf: Float64Array,
 ): void {
-  const { left, least, missing, kept, fallen } = mornings;
+  const { left, kept, fallen } = mornings;
+  const isPartly = plantings.isPartly[planting] === 1;
+  const own = {
+    etc: etc.subarray(base, base + days),
+    raw: raw.subarray(base, base + days),
+    taw: tawOf.subarray(base, base + days),
+  };
   const until = plantings.end[planting] as number;
   let depletion = plantings.start[planting] as number;
   for (let day = plantings.first[planting] as number; day < until; day++) {
@@ -102,7 +111,7 @@ function keepYear(
     const taw = tawOf[base + day] as number;
     let brought = soaked;
     if (left[day] !== 0) {
-      brought += Math.max(0, least[day] as number, (depletion + (missing[day] as number)) / (left[day] as number));
+      brought += asked(day, depletion, isPartly, mask, own);
     }
     depletion -= brought;
     const stressed = depletion > allowed ? (need * (taw - depletion)) / (taw - allowed) : need;
@@ -113,6 +122,22 @@ function keepYear(
     fallen[day] = (fallen[day] as number) + rain;
     kept[day] = (kept[day] as number) + soaked - Math.min(soaked, drained);
   }
+}
+
+/** Depth that a morning asks for. */
+function asked(
+  day: number,
+  depletion: number,
+  isPartly: boolean,
+  mask: number,
+  own: Pick<BareDays, 'etc' | 'raw' | 'taw'>,
+): number {
+  const { left, least, missing, easyUpTo, goals, lastOf, expectedRain } = mornings;
+  const most = Math.max(0, least[day] as number, (depletion + (missing[day] as number)) / (left[day] as number));
+  if (isPartly || most <= (easyUpTo[day] as number)) return most;
+  const latest = lastOf[day] as number;
+  const begin = day - (day % 7);
+  return leastWhenShort(most, depletion, day, latest, begin, mask, goals[day] as number, 0, own, expectedRain, 0, one);
 }
 
 function refillYear(

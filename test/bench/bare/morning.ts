@@ -3,7 +3,18 @@ import { asked, first, last, pass } from './ahead.ts';
 import type { BareDays } from './days.ts';
 import type { BarePlantings, BareZones } from './garden.ts';
 import { nearest } from './nearest.ts';
-import { depletions, fillDay, fillings, fillMissing, flow, needBases, needsOf, request, wasAsked } from './slots.ts';
+import {
+  depletions,
+  fillDay,
+  fillings,
+  fillMissing,
+  flow,
+  isPartly,
+  needBases,
+  needsOf,
+  request,
+  wasAsked,
+} from './slots.ts';
 
 /** Whether water reaches anybody on this morning. */
 export function findFlows(
@@ -59,7 +70,21 @@ export function ask(
         : isAll || wasAsked[slot] === 0;
     if (!isAsked) continue;
     wasAsked[slot] = 1;
-    if (plantings.refills[planting] === 0) request[slot] = asked(slot, begin, day, depletions[slot] as number);
+    if (plantings.refills[planting] === 0) {
+      const base = (plantings.keeper[planting] as number) * dayCount;
+      const netBase = planting * dayCount;
+      request[slot] = asked(
+        slot,
+        begin,
+        day,
+        mask,
+        depletions[slot] as number,
+        isPartly[slot] as number,
+        base,
+        netBase,
+        days,
+      );
+    }
     if (decides(plantings, planting, slot, anyOpen)) isAnew = true;
   }
   return isAnew;

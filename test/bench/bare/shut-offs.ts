@@ -4,7 +4,18 @@ import type { BareDays } from './days.ts';
 import type { BarePlantings, BareZones } from './garden.ts';
 import { decides, isAnyOpen } from './morning.ts';
 import { nearest } from './nearest.ts';
-import { depletions, fillDay, fillMissing, isOpened, minutes, needBases, needsOf, openMask, request } from './slots.ts';
+import {
+  depletions,
+  fillDay,
+  fillMissing,
+  isOpened,
+  isPartly,
+  minutes,
+  needBases,
+  needsOf,
+  openMask,
+  request,
+} from './slots.ts';
 
 export function openShutOffs(
   plantings: BarePlantings,
@@ -52,6 +63,7 @@ function fewestDays(
       day,
       open,
       depletions[slot] as number,
+      isPartly[slot] as number,
       (plantings.keeper[planting] as number) * dayCount,
       planting * dayCount,
       needsOf(slot, days.etc),
