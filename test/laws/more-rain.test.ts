@@ -2,15 +2,20 @@
  * More rain never asks for more irrigation. What is true of it since each morning is decided by itself, of a kept planting, alone in its zone,
  * before rounding and skipping:
  *
- * **All of its ground is wetted.** On no morning does it ask for more, whatever was short or drained before. Its minutes rise with its depletion, and by
- * no more than the depletion does; what a day brings comes before its use (FAO-56 Example 38, p. 172), and the wetter a day begins the wetter it
- * ends (eq. 84 to 88). So with more rain it is never drier on any later morning, though it was watered less.
+ * **All of its ground is wetted.** On no morning does it ask for more, whatever was short or drained before, whatever is to wash salt away, however long a
+ * number stands. Why, of two weathers of which one has brought as much rain to each day as the other or more:
+ * 1. A day ends no wetter for having begun drier, or for less water (FAO-56 eq. 84 to 88 with the day's water first, Example 38, p. 172).
+ * 2. A morning asks for the least equal minutes with which the days that it expects, each with the use of its stress, end at the goal. With less missing
+ *    they are no more: what was enough is enough (1). So the wetter never asks for more.
+ * 3. Nor is the wetter drier on any later day before the next number. Say it were so from some day on, in the days as expected; then from that day on
+ *    it would stay so, for it is not watered more (2), with any number that is a little less than the drier one's too. Of those the drier one's days end
+ *    beyond the goal, since it asks for the least; so the wetter's would end beyond it, with a number that ends at it. And while a number stands
+ *    the days are as they were expected: once one is read, or forecast anew, the next morning asks anew.
+ * 4. So it begins each morning no drier, the next number's too, and (2) holds again. Water that washes salt away passes straight through: none of it
+ *    stays in soil that turns out drier.
  *
- * That holds for as long as a morning's number is one for the soil that it waters. Two rules of this kit give it another; after them more was asked for in
- * about one of 3,000 plans, by little, on fewer than two of a thousand mornings. They are counted, and left out of the law:
- * - A number that stands for several mornings of a week, as timers are set, takes it that no day will be short. Where one is all the same, because
- *   the first run is too little to end it, the planting uses less than was expected, and the week leaves it wetter than one that was not short.
- * - Water that is to wash salt away, beyond what is missing, is kept where the soil turns out drier than expected.
+ * One thing breaks (3): a forecast of ETo for a day on which the normals have none at all. It is read as a share of theirs, and so not expected, but it
+ * comes if nobody reads the day. Two of 30,000 plans had a morning after such a day that asked for more; they are counted, and left out.
  *
  * **Lines wet a part of its ground.** There are two depletions and one number, of the wetted part, that hangs on what the rest is to give. The drier one asks
  * that the wetted part bear what the rest has not readily; on a day on which neither has enough the rest goes beyond that all the same, and the drier one's
@@ -34,7 +39,16 @@ import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { rootZoneDay } from '../../src/engine/soil/root-zone-day.ts';
 import { law } from './law.ts';
-import { alone, drains, expectAtMost, isAbove, isShort, isWhole, twoWeathers } from './two-weathers.ts';
+import {
+  alone,
+  drains,
+  expectAtMost,
+  hasForecastOfNone,
+  isAbove,
+  isShort,
+  isWhole,
+  twoWeathers,
+} from './two-weathers.ts';
 import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
 
 /** Mornings that ask in the drier weather; those on which more rain asked for fewer minutes, and for more. */
@@ -51,12 +65,12 @@ function kindOf({ plantings }: ZoneSeason): keyof typeof seen {
 }
 
 /** One zone in both weathers. Of pots there is an order until a first shortage in the drier one, or a drain. */
-function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
+function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason, isForeseen: boolean): void {
   const kind = kindOf(wetter);
   let isLate = false;
   for (let week = 0; week < wetter.weeks; week++) {
     isLate ||= isShort(drier, week) || drains(wetter, week) || drains(drier, week);
-    const isOrdered = kind === 'whole' || (kind === 'pot' && !isLate);
+    const isOrdered = (kind === 'whole' && isForeseen) || (kind === 'pot' && !isLate);
     for (const day of MINUTES_BY_DAY) {
       const [minutes, other] = [zoneFigure(wetter, day, week), zoneFigure(drier, day, week)];
       note(kind, minutes, other);
@@ -79,14 +93,17 @@ describe('more rain never asks for more irrigation', () => {
     runs: 1_000,
     holds: ({ less, more }) => {
       const dry = runSeason(less);
-      for (const [place, zone] of runSeason(more).zones.entries()) expectNoMore(zone, dry.zones[place] as ZoneSeason);
+      const isForeseen = !hasForecastOfNone(dry);
+      for (const [place, zone] of runSeason(more).zones.entries()) {
+        expectNoMore(zone, dry.zones[place] as ZoneSeason, isForeseen);
+      }
     },
   });
 
   it('also after a shortage or a drain, where all of its ground is wetted; and on many mornings for less', () => {
-    expect(lateInOrder).toBeGreaterThan(1_000);
+    expect(lateInOrder).toBeGreaterThan(2_000);
     expect(seen.whole.saved).toBeGreaterThan(200);
-    expect(seen.whole.askedForMore / seen.whole.all).toBeLessThan(0.002);
+    expect(seen.whole.askedForMore / seen.whole.all).toBeLessThan(0.001);
   });
 
   it('on fewer than two in a thousand for more where lines wet a part of it, and than one in a hundred of pots', () => {
