@@ -114,6 +114,12 @@ const minutes = {
       computed: 'share = ground that its lines wet / ground, in hundredths, 0.05 to 1',
     },
   },
+  'days-a-week': {
+    title: ({ month }: Format, of: OfMonth) => `Days a week that fit, ${month(of.month)}`,
+    says: 'How often the planting that needs it most wants water. The plan may say otherwise.',
+    formula:
+      'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1; all where none fit',
+  },
   'runs-a-day': {
     title: ({ month }: Format, of: OfMonth) => `Runs a day that fit, ${month(of.month)}`,
     says: {

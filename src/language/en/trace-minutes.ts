@@ -1,5 +1,5 @@
 /** What the trace says of the minutes that run, and of the water that they bring. */
-import type { OfDay, OfLine, OfMonth } from '../../explain/trace/label-about.ts';
+import type { OfDay, OfLine } from '../../explain/trace/label-about.ts';
 import type { MinutesSteps } from '../../explain/trace/step-kinds.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
@@ -53,8 +53,7 @@ export const traceMinutes = {
       'no-line': 'It needs water and no line brings it any, so no run would be long enough.',
       filling: 'It is filled at once.',
       bounds: 'The least on each watering day left that reaches the goal.',
-      short:
-        'The least on each watering day left that reaches the goal. On some days the soil is expected to be too dry: plants then use less than they would, so it takes less.',
+      short: 'The least that reaches the goal where some days are short and use less.',
       alone:
         'Weather was read or forecast. A pot holds little more than a day’s water, so it asks for this morning alone.',
     },
@@ -66,8 +65,8 @@ export const traceMinutes = {
         'minutes = the greatest, at least 0, of 60 × (Σ demand less rain − depletion to reach) / Σ net rate, from each day to the last; ' +
         'the first with its depletion, a later one with what roots grow into; of a pot with what it used less rain after the last run before',
       short:
-        'the least minutes, at least 0, with which Dr ends at the depletion to reach: from day to day Dr = max(0, Dr) + what roots grow into (not on the first) + demand less rain − minutes × net rate / 60; ' +
-        'on a short day ETc is Ks × ETc, at most the water there, with Ks = (TAW − Dr) / (TAW − RAW) after what comes',
+        'minutes = the least by which Dr = max(0, Dr) + what roots grow into + demand less rain − minutes × net rate / 60, day by day, ends at the depletion to reach; ' +
+        'ETc of short days is Ks × ETc, at most TAW − Dr',
       alone:
         'minutes = 60 × max(0, depletion at the start + demand less rain − used less rain after the last run) / net rate',
     },
@@ -116,12 +115,6 @@ export const traceMinutes = {
     title: 'Received against need',
     says: 'More than the whole need drains past the roots or stays in the soil for later.',
     formula: 'share = net irrigation / net need',
-  },
-  'days-a-week': {
-    title: ({ month }: Format, of: OfMonth) => `Days a week that fit, ${month(of.month)}`,
-    says: 'How often the planting that needs it most wants water. The plan may say otherwise.',
-    formula:
-      'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1; all where none fit',
   },
   'zone-minutes': {
     title: onDay('minutes needed'),
