@@ -56,7 +56,7 @@ describe('more rain leaves the soil no drier', () => {
     'of a kept planting alone in its zone, on any morning of the season; and with no more missing it asks for no more',
     {
       on: twoWeathers({}).map(alone('keep')),
-      runs: 75,
+      runs: 200,
       holds: ({ less, more }) => {
         const [dry, wet] = [runSeason(less), runSeason(more)];
         for (const [place, zone] of wet.zones.entries()) {
