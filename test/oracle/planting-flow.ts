@@ -34,25 +34,48 @@ function flowsAt(
   sourceKpa: number | undefined,
 ): readonly LineFlow[] {
   if (sourceKpa === undefined) return laid.map((line) => ({ line, flowLph: line.flowLph }));
-  const inletKpa = inletOf(planting, laid, sourceKpa);
-  return laid.map((line) => ({ line, flowLph: flowAt(line, planting, inletKpa) }));
+  const flowsFrom = (inletKpa: number) => laid.map((line) => flowAt(line, planting, inletKpa));
+  const tubes = tubesOf(laid);
+  const stillKpa = sourceKpa - tubes.reduce((sum, { climbKpa }) => sum + climbKpa, 0);
+  const lostAt = (flowLph: number) => tubes.reduce((sum, { lossKpa }) => sum + lossKpa(flowLph), 0);
+  const flows = behindTubes(stillKpa, lostAt, flowsFrom);
+  return laid.map((line, place) => ({ line, flowLph: flows[place] ?? 0 }));
 }
 
-/** Behind the solid tube; below 0 where the pressure does not lift water to its end. */
-function inletOf(planting: GardenPlanting, laid: readonly GardenLine[], sourceKpa: number): number {
-  const tubes = laid.flatMap(({ kind, lengthM, insideDiameterMm, riseMPerM }) => {
-    return kind === 'solid' && lengthM !== undefined ? [{ lengthM, boreMm: insideDiameterMm, riseMPerM }] : [];
+/** The solid tubes, one behind the other. */
+function tubesOf(laid: readonly GardenLine[]) {
+  return laid.flatMap(({ kind, lengthM, insideDiameterMm, riseMPerM }) => {
+    if (kind !== 'solid' || lengthM === undefined) return [];
+    const lossKpa = frictionOf({ lengthM, boreMm: insideDiameterMm });
+    return [{ lossKpa, climbKpa: lengthM * riseMPerM * KPA_PER_METRE }];
   });
-  if (tubes.length === 0) return sourceKpa;
-  const frictions = tubes.map(frictionOf);
-  const climbKpa = tubes.reduce((sum, { lengthM, riseMPerM }) => sum + lengthM * riseMPerM * KPA_PER_METRE, 0);
-  const stillKpa = sourceKpa - climbKpa;
-  if (stillKpa <= 0) return stillKpa;
-  const excess = (inletKpa: number) => {
-    const flowLph = laid.reduce((sum, line) => sum + flowAt(line, planting, inletKpa), 0);
-    return inletKpa + frictions.reduce((sum, lossKpa) => sum + lossKpa(flowLph), 0) - stillKpa;
-  };
-  return rootNear(0, stillKpa, excess);
+}
+
+/** Next to no pressure: emitters at the inlet's height give nothing, those further down a slope run. */
+const SLIGHT_KPA = 1e-100;
+
+/**
+ * The pressure behind the tubes is what is left of the still one after what they lose to all that flows. It is never below that of the air, which
+ * comes in by the emitters (common practice, no source). So the tubes never carry more than what loses all of it: where lines that fall would
+ * drain faster than that, all of that comes, and they have it as they would have taken it.
+ */
+function behindTubes(
+  stillKpa: number,
+  lostAt: (flowLph: number) => number,
+  flowsFrom: (inletKpa: number) => readonly number[],
+): readonly number[] {
+  if (stillKpa <= 0) return flowsFrom(stillKpa);
+  const drained = flowsFrom(SLIGHT_KPA);
+  const drainedLph = sumOf(drained);
+  if (lostAt(drainedLph) > stillKpa) {
+    const carriedLph = rootNear(0, drainedLph, (flowLph) => lostAt(flowLph) - stillKpa);
+    return drained.map((flowLph) => (flowLph * carriedLph) / drainedLph);
+  }
+  return flowsFrom(rootNear(0, stillKpa, (kpa) => kpa + lostAt(sumOf(flowsFrom(kpa))) - stillKpa));
+}
+
+function sumOf(flows: readonly number[]): number {
+  return flows.reduce((sum, flowLph) => sum + flowLph, 0);
 }
 
 /** Share of what is printed on a line. */

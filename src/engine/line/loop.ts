@@ -50,8 +50,11 @@ export function solveLoop(input: LoopInput): LoopFlow {
   return joined(armsOf(input, meeting, nearShare), meeting, nearShare);
 }
 
+/** A difference in pressure, kPa, that is rounding: a line that falls runs with a feed of far less than it gains on the way. */
+const ROUNDING_KPA = 1e-10;
+
 function tolerance({ feedPressureKpa }: LoopInput): number {
-  return 1e-10 * Math.abs(feedPressureKpa);
+  return ROUNDING_KPA * (1 + Math.abs(feedPressureKpa));
 }
 
 function nearShareAt(input: LoopInput, meeting: number): number {
@@ -67,7 +70,9 @@ function nearShareAt(input: LoopInput, meeting: number): number {
 
 /** Both arms, with the meeting at an outlet that takes `nearShare` of its flow from the near one. */
 function armsOf({ reaches, law, outlets, feedPressureKpa }: LoopInput, meeting: number, nearShare: number): Arms {
-  const farPressureKpa = reaches.climbs.reduce((pressure, climb) => pressure - climb, feedPressureKpa);
+  const climbKpa = reaches.climbs.reduce((sum, climb) => sum + climb, 0);
+  // A ring comes back to the very height that it left.
+  const farPressureKpa = feedPressureKpa - (Math.abs(climbKpa) < ROUNDING_KPA ? 0 : climbKpa);
   const farReaches: Reaches = {
     frictions: reaches.frictions.toReversed(),
     climbs: reaches.climbs.toReversed().map((climb) => -climb),

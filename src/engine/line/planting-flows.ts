@@ -2,7 +2,7 @@
 import type { DayNumber } from '../calendar.ts';
 import type { GardenLine, GardenPlanting, PlantingFlow, SupplySource } from '../garden.ts';
 import { sourceOn } from '../supply/source-on.ts';
-import { feedingPressureKpa } from './feeding-pressure.ts';
+import { feedingPressure } from './feeding-pressure.ts';
 import { lineFlowLph } from './line-profile.ts';
 
 /** Of a planting, all that its flows hang on. */
@@ -24,7 +24,7 @@ export function liesOn({ from, to = Number.POSITIVE_INFINITY }: GardenLine, day:
  * emitter are left out.
  *
  * Lines that lie at once are fed side by side, each run for itself, at the source's pressure less what the solid lines in front of
- * them lose (`feedingPressureKpa`). Where no pressure is known each gives its nominal flow. Net over gross is the lines' own
+ * them lose (`feedingPressure`). Where no pressure is known each gives its nominal flow. Net over gross is the lines' own
  * efficiency, each by its flow.
  */
 export function plantingFlows(ground: FlowGround, given: FlowGiven): readonly PlantingFlow[] {
@@ -92,20 +92,21 @@ function flowOf(
   efficiency: number,
 ): GivenFlow {
   const { lines } = ground;
-  const laid = lines.filter((_, at) => lying[at]);
-  const flowsAt = (kpa: number | undefined) => (line: GardenLine, at: number) => {
-    if (!lying[at]) return 0;
-    return kpa === undefined ? line.flowLph : lineFlowLph(line, ground, kpa);
-  };
-  const pressureKpa =
+  const flowsAt = (kpa: number | undefined) =>
+    lines.map((line, at) => {
+      if (!lying[at]) return 0;
+      return kpa === undefined ? line.flowLph : lineFlowLph(line, ground, kpa);
+    });
+  const fed =
     sourceKpa === undefined
       ? undefined
-      : feedingPressureKpa({
+      : feedingPressure({
           sourceKpa,
-          solids: laid.filter(({ emitters }) => !(emitters > 0)),
-          flowLphAt: (kpa) => sum(laid.map((line) => lineFlowLph(line, ground, kpa))),
+          solids: lines.filter(({ kind }, at) => kind === 'solid' && lying[at]),
+          flowLphAt: (kpa) => sum(flowsAt(kpa)),
         });
-  const linesLph = lines.map(flowsAt(pressureKpa));
+  const pressureKpa = fed?.kpa;
+  const linesLph = flowsAt(pressureKpa).map((flowLph) => flowLph * (fed?.share ?? 1));
   return {
     flowLph: sum(linesLph),
     efficiency: weighted(

@@ -67,6 +67,71 @@ describe('what the lines of a planting give', () => {
     expect([headM * 9.80665, headOf140 * 9.80665].some((loss) => Math.abs(loss - lost) < 1e-6)).toBe(true);
   });
 
+  /**
+   * By hand: 40 m of 4 mm tube, level, C = 130 (NEH 623 ch. 7). Hazen-Williams in SI, 10.67 L Q^1.852 / (C^1.852 d^4.87): 100 kPa are 10.197 m
+   * of water, all of which Q = 8.57e-6 m3/s, 30.8 L/h, lose. Behind it one emitter at the end of 10 m of 60 mm tube that fall 1 m: 9.80665 kPa
+   * press 60 L/h through it, if the line stays full. The tube would lose 100 (60 / 30.8)^1.852 = 343 kPa to them, and has 100: it brings 30.8,
+   * which stand 0.26 m high above the emitter ((30.8 / 60)^2 of the metre), and above that there is air.
+   */
+  describe('down a slope behind a thin tube', () => {
+    const tube = pointLine(0, { kind: 'solid', lengthM: 40, insideDiameterMm: 4 });
+    const NOMINAL_KPA = 20 * 6.894757293168361;
+    const draining = (lph: number, change: object = {}) =>
+      pointLine(1, {
+        ...plain,
+        emitterFlowLph: lph * Math.sqrt(NOMINAL_KPA / 9.80665),
+        flowLph: lph * Math.sqrt(NOMINAL_KPA / 9.80665),
+        insideDiameterMm: 60,
+        riseMPerM: -0.1,
+        ...change,
+      });
+    const flowFrom = (lines: Parameters<typeof plantingWith>[0], sourceKpa: number) => {
+      const ground = plantingWith(lines, { areaM2: 100 });
+      const [flow = expect.unreachable()] = plantingFlows(ground, { sources: [source(sourceKpa)], efficiency: 0.8 });
+      return flow;
+    };
+    const lostKpa = (lph: number) => (9.80665 * 10.67 * 40 * (lph / 3_600_000 / 130) ** 1.852) / 0.004 ** 4.87;
+
+    it('is what the tube brings at all the pressure that there is', () => {
+      const { flowLph, pressureKpa } = flowFrom([tube, draining(60)], 100);
+      expect(flowLph).toBeCloseTo(30.8, 1);
+      expect(lostKpa(flowLph)).toBeCloseTo(100, 9);
+      expect(pressureKpa).toBeCloseTo(0, 9);
+    });
+
+    it('is balanced at the tube and the emitters, each line with as much less as the others', () => {
+      const { flowLph, linesLph } = flowFrom([tube, draining(40), draining(20)], 100);
+      expect(lostKpa(flowLph)).toBeCloseTo(100, 9);
+      expect(linesLph).toEqual([0, expect.closeTo((2 / 3) * flowLph, 3), expect.closeTo(flowLph / 3, 3)]);
+    });
+
+    it('rises with the source without a leap, on to where the tube brings as much as the fall drains', () => {
+      const drainsKpa = lostKpa(60);
+      expect(drainsKpa).toBeCloseTo(343, 0);
+      const at = [0.25, 0.5, 0.99, 1.01, 1.5].map((share) => flowFrom([tube, draining(60)], share * drainsKpa));
+      const shares = at.map(({ flowLph }) => flowLph / 60);
+      expect(shares.slice(0, 3)).toEqual([0.25, 0.5, 0.99].map((share) => expect.closeTo(share ** (1 / 1.852), 4)));
+      expect(shares[3]).toBeCloseTo(1, 1);
+      expect(shares[4]).toBeGreaterThan(shares[3] as number);
+      // Beyond, the emitter has the pressure behind the tube and its fall: q = k H^0.5.
+      const { flowLph, pressureKpa = Number.NaN } = at[4] ?? expect.unreachable();
+      expect(flowLph / 60).toBeCloseTo(Math.sqrt((pressureKpa + 9.80665) / 9.80665), 4);
+      expect(lostKpa(flowLph) + pressureKpa).toBeCloseTo(1.5 * drainsKpa, 6);
+    });
+
+    it('is nothing where the tube climbs higher than the pressure lifts, however deep the line falls', () => {
+      const climbing = { ...tube, riseMPerM: 0.3 };
+      expect(flowFrom([climbing, draining(60)], 100).flowLph).toBe(0);
+    });
+  });
+
+  it('is not lessened by dripline too short for an emitter, which lies beside the others and is no tube in front of them', () => {
+    const line = laidLine({ outlets: 100, emitterFlowLph: 2, ...plain });
+    const stub = laidLine({ outlets: 0, lengthM: 0.25, insideDiameterMm: 4 });
+    const [flow = expect.unreachable()] = flows([stub, line], [source(150)]);
+    expect(flow).toMatchObject({ pressureKpa: 150, linesLph: [0, lineFlowLph(line, plantingWith([line]), 150)] });
+  });
+
   it('weighs the efficiencies of its lines by their flow', () => {
     const lines = [
       laidLine({ outlets: 100, emitterFlowLph: 2, efficiency: 0.9 }),

@@ -49,7 +49,7 @@ export function flowTooFast(season: Season): readonly FoundNotice<'flow-too-fast
 function fastestTube({ planting, flow }: FlowSpan): TubeFlow | undefined {
   const tubes = planting.lines.flatMap((line, lineIndex): readonly TubeFlow[] => {
     if (!liesOn(line, flow.from)) return [];
-    const flowLph = line.emitters > 0 ? mostInRun(line, planting, flow) : flow.flowLph;
+    const flowLph = line.kind === 'solid' ? flow.flowLph : mostInRun(line, planting, flow);
     const { insideDiameterMm } = line;
     return [{ lineIndex, flowLph, insideDiameterMm, velocityMs: velocityMs({ flowLph, insideDiameterMm }) }];
   });

@@ -45,7 +45,7 @@ interface Pipe extends GardenLine {
   readonly lengthM: number;
 }
 
-const isPipe = (line: GardenLine): line is Pipe => !(line.emitters > 0) && (line.lengthM ?? 0) > 0;
+const isPipe = (line: GardenLine): line is Pipe => line.kind === 'solid' && (line.lengthM ?? 0) > 0;
 
 /** What one of them is, and what it costs at a flow, L/h. */
 function pipeValues({ lengthM, insideDiameterMm, riseMPerM }: Pipe, line: number, flowLph: number): TraceValue[] {
