@@ -89,7 +89,7 @@ describe('five questions', function () {
       const { press, shows } = await opened(width, height);
       if (!isPhone) await press(VIEW, /This week/);
       await press('.runs .why');
-      await shows('.answer .need', /The plants need/);
+      await shows('.answer .need', /the plants need/);
     });
 
     it(`what is wrong, ${where}`, async () => {

@@ -29,7 +29,7 @@ export function keyFigures(
     figure('demand', names.demand, totals.demand),
     figure('short', names.short, totals.unmet),
     figure('soil', names.fromSoil, totals.fromSoil),
-    figure('irrigation', names.irrigation, totals.irrigation),
+    figure('irrigation', names.kept, totals.irrigation),
     rest,
     figure('rain', names.rain, totals.rain),
     ...(reserve === undefined ? [] : [figure('meter', names[reserve.kind], usedOf(reserve, totals))]),

@@ -104,6 +104,7 @@ function verdictText(verdict: Verdict, planting: PlantingComparison, reader: Rea
     case 'short':
       return words.short(format, shortDayCount);
     case 'right':
+      if (planting.neededLitres === 0) return words.noNeed;
       return Number.isFinite(ratio) ? words.right(format, ratio) : '';
     case 'none':
       return words.noLine;

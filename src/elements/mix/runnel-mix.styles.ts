@@ -146,6 +146,18 @@ export const mixStyles = css`
     border-radius: 0.4rem;
   }
 
+  .tried input {
+    box-sizing: border-box;
+    min-block-size: 2rem;
+    max-inline-size: 100%;
+    padding-inline: 0.4rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_blank);
+    color: var(--_ink);
+    font: inherit;
+  }
+
   .compared .parts {
     min-inline-size: 14ch;
     text-align: start;

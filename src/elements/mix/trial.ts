@@ -3,6 +3,7 @@ import type { Season } from '../../engine/season/season.ts';
 import type { Edit } from '../../plan/edits/edit.ts';
 import type { Plan } from '../../plan/schema/plan-schema.ts';
 import { cutOff } from '../../remedies/mix/kinds/cut.ts';
+import { mixFigures } from '../../remedies/mix/mix-figures.ts';
 import { type Tried, tryTogether } from '../../remedies/mix/what-if.ts';
 
 export interface Trial extends Tried {
@@ -38,9 +39,14 @@ export function moveEdit(plan: Plan, { zoneId, plantingId, toZoneId }: PlantingM
   return { type: 'together', action: 'split-zone', edits: cutOff(plan, zone, [plantingId]).edits };
 }
 
-/** Zones whose season is another than in the plan, and zones that it does not have. */
+/** Zones whose water or short days are others than in the plan, and zones that it does not have. */
 export function zonesTouched({ season }: Trial, before: Season): readonly string[] {
-  return season.zones
-    .filter((zone) => before.zones.find((each) => each.zone.id === zone.zone.id) !== zone)
-    .map(({ zone }) => zone.id);
+  return season.zones.map(({ zone }) => zone.id).filter((id) => isTouched(id, before, season));
+}
+
+function isTouched(id: string, before: Season, after: Season): boolean {
+  const [was, is] = [before, after].map(({ zones }) => zones.find(({ zone }) => zone.id === id));
+  if (was === undefined || was === is) return was !== is;
+  const [old, now] = [mixFigures(before, [id]), mixFigures(after, [id])];
+  return old.litres !== now.litres || old.shortDays !== now.shortDays;
 }

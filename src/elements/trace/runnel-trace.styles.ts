@@ -202,8 +202,21 @@ export const traceStyles = css`
     display: none;
   }
 
-  .actions input {
+  .actions :is(input, textarea) {
+    box-sizing: border-box;
     inline-size: 6em;
+    min-block-size: 2rem;
+    padding: 0.2rem 0.4rem;
+    border: 1px solid var(--_quiet);
+    border-radius: 0.4rem;
+    background: var(--_blank);
+    color: var(--_ink);
+    font: inherit;
+  }
+
+  .actions textarea {
+    inline-size: 14em;
+    max-inline-size: 100%;
   }
 
   @media print {

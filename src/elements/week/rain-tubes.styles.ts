@@ -74,7 +74,9 @@ export const rainTubesStyles = css`
   }
 
   .end {
-    text-align: end;
+    display: flex;
+    justify-content: space-between;
+    align-items: baseline;
   }
 
   .total,

@@ -34,7 +34,7 @@ export function rainTubes(entry: RainEntry): TemplateResult {
   const { context, days, isTotal, setTotal } = entry;
   const say = weekWords(readingOf(context.view).language).rain;
   return html`<div class="rain-entry">
-    <p class="end"><button class="plain" name="rain-form" @click=${() => setTotal(!isTotal)}>${isTotal ? say.byDay : say.onlyTotal}</button></p>
+    <p class="end"><span class="quiet small">${isTotal ? '' : say.each(formatFor(readingOf(context.view)).unit('depth'))}</span> <button class="plain" name="rain-form" @click=${() => setTotal(!isTotal)}>${isTotal ? say.byDay : say.onlyTotal}</button></p>
     ${isTotal ? totalField(entry) : html`<div class="tubes" role="group" aria-label=${say.lastDays}>${days.map((day) => tube(day, entry))}</div>`}
   </div>`;
 }

@@ -2,9 +2,10 @@
 import { applicationRateMmPerHour } from '../application/application-rate.ts';
 import type { ZoneRule } from '../garden.ts';
 import { runThrough } from '../run-through.ts';
-import { type PlantingVolume, plantingFigure, plantingVolume } from '../season/planting-week.ts';
+import { plantingFigure } from '../season/planting-week.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
 import { seasonBuffers, zoneSeason } from '../season/zone-season.ts';
+import { zoneFigure } from '../season/zone-week.ts';
 import { ownNeedMm } from './own-need.ts';
 
 export interface ZoneComparison {
@@ -67,7 +68,8 @@ export function* comparingZone(season: Season, zoneId: string, rule?: ZoneRule):
   return {
     zoneId,
     plantings,
-    litres: total(run),
+    // Added up as the sheet and the changes that would help have it: another order may round to another number.
+    litres: sum(Array.from({ length: run.weeks }, (_, week) => zoneFigure(run, 'litres', week))),
     drainedLitres: sum(plantings.map(({ drainedLitres }) => drainedLitres)),
     shortDays: sum(plantings.map(({ shortDayCount }) => shortDayCount)),
   };
@@ -105,15 +107,6 @@ function comparePlanting(season: PlantingSeason, neededMm: Float64Array, firstDa
     shortDayCount: sum(shortDays),
     ratio: needed === 0 ? (received === 0 ? 1 : Number.POSITIVE_INFINITY) : received / needed,
   };
-}
-
-function total({ plantings, weeks }: ZoneSeason): number {
-  const litres: PlantingVolume = 'litres';
-  return sum(
-    plantings.map((planting) =>
-      sum(Array.from({ length: weeks }, (_, week) => plantingVolume(planting, litres, week))),
-    ),
-  );
 }
 
 function sum(values: ArrayLike<number>): number {

@@ -8,8 +8,6 @@ export const chart = {
     demand: 'What the plants need',
     short: 'Short',
     fromSoil: 'From the soil',
-    irrigation: 'Irrigation at the roots',
-    /** The same where there is little room. */
     kept: 'Irrigation kept',
     notKept: 'Not kept',
     rain: 'Rain counted',
@@ -21,9 +19,9 @@ export const chart = {
   },
   /** Irrigation by then, L: as the meter has it, what of it stayed at the roots, and what did not. */
   atRoots: ({ quantity }: Format, metered: number, kept: number, notKept: number) =>
-    `The meter and the sheet show ${quantity(metered, 'volume')} of irrigation by then: ${quantity(kept, 'volume')} stayed at the roots; ${quantity(notKept, 'volume')} spread unevenly or drained past them.`,
+    `The meter and the sheet show ${quantity(metered, 'volume')} of irrigation by then: ${quantity(kept, 'volume')} kept at the roots; ${quantity(notKept, 'volume')} spread unevenly or drained past them.`,
   about:
-    'Running totals: rain and irrigation that stayed at the roots, against what the plants would use. Irrigation at the roots and what was not kept come to what the meter shows.',
+    'Running totals: rain and irrigation that stayed at the roots, against what the plants would use. Irrigation kept and not kept come to what the meter shows.',
   whose: 'Water of',
   wholeGarden: 'Whole garden',
   noZone: 'Selected zone',
@@ -52,7 +50,7 @@ export const chart = {
     metWithRain: ({ quantity }: Format, unmetLitres: number, rainLitres: number, where = '') =>
       `${met(quantity(unmetLitres, 'volume'), unmetLitres, where)}; ${quantity(rainLitres, 'volume')} of rain counted`,
     metWithIrrigation: ({ quantity }: Format, unmetLitres: number, irrigationLitres: number, where = '') =>
-      `${met(quantity(unmetLitres, 'volume'), unmetLitres, where)}, with ${quantity(irrigationLitres, 'volume')} of irrigation at the roots`,
+      `${met(quantity(unmetLitres, 'volume'), unmetLitres, where)}, with ${quantity(irrigationLitres, 'volume')} of irrigation kept`,
     shortFrom: ({ quantity, day }: Format, litres: number, first: DayNumber, where = '') =>
       `Short by ${quantity(litres, 'volume')}${where} from ${day(first)}`,
     shortInWeek: ({ quantity, week }: Format, litres: number, firstDay: DayNumber, where = '') =>

@@ -63,6 +63,7 @@ export const mix = {
     short: ({ count }: Format, days: number) => `${count(days, DAYS)} short of water`,
     right: ({ percent }: Format, share: number) => `gets ${percent(share)} of what it needs`,
     noLine: 'no line brings it water',
+    noNeed: 'rain carries it: no water from the line is needed',
     inWeeks: (says: string, weeks: string) => `${says}; ${weeks}`,
     weeks: ({ count, days }: Format, weeks: number, first: DayNumber, last: DayNumber) =>
       `in ${count(weeks, WEEKS)}, ${days(first, last)}`,
@@ -83,7 +84,7 @@ export const mix = {
     shortDays: 'Days short',
     total: 'Total',
     note: ({ quantity }: Format, meteredLitres: number) =>
-      `Needs: what it would be given in a zone of its own. Gets: what reaches its ground. The meter shows ${quantity(meteredLitres, 'volume')}, since some of the water is lost on the way.`,
+      `Needs: what it would be given in a zone of its own. Gets: what reaches its ground. The meter shows ${quantity(meteredLitres, 'volume')}, since some of the water is lost on the way. Days short are added up over the plantings.`,
     weekly: 'Week by week',
     weeklyNote: (unit: string) => `Gets / needs (${unit})`,
     week: 'Week',

@@ -8,7 +8,7 @@ export const paper = {
   title: 'Print',
   what: 'What to print',
   kinds: {
-    shed: 'This week, for the shed door',
+    shed: 'One week, for the shed door',
     weeks: 'Four weeks',
     season: 'The season',
     zone: 'One zone',
@@ -60,7 +60,7 @@ export const paper = {
   /** Beside a row's name. */
   inUnit: (unit: string) => `(${unit})`,
   notes: 'Notes',
-  garden: 'Garden',
+  garden: 'All zones',
   eto: 'Reference ET',
   rain: 'Rain',
   plantings: 'Plantings',
@@ -75,7 +75,7 @@ export const paper = {
   seasonOf: ({ days }: Format, first: DayNumber, last: DayNumber) => days(first, last, 'full'),
   /** `unit`: of volume. */
   seasonKey: (unit: string) =>
-    `In each cell: minutes in the week, and below them the water (${unit}). A line under the minutes: set by hand.`,
+    `In each cell: minutes in the week, and below them the water (${unit}). A line under the minutes: set by hand. A dash: no run.`,
   /** The season in review. `unit`: of volume. */
   review: {
     title: 'The season in review',
@@ -84,7 +84,7 @@ export const paper = {
     needed: (unit: string) => `Needed (${unit})`,
     rain: (unit: string) => `Rain counted (${unit})`,
     short: 'Days short',
-    key: 'Planned: without what was logged. Run: as logged, and as planned where nothing was. Needed: what would have kept every planting at its goal. By area: of the most ground in one week. Days short: at least one planting lacked water.',
+    key: 'Planned: without what was logged. Run: as logged, and as planned where nothing was. Needed: what would have kept every planting at its goal. Run by area: over the most ground planted in one week. Days short: at least one planting lacked water.',
     rainFell: ({ quantity }: Format, mm: number, usualMm: number) =>
       `Rain: ${quantity(mm, 'depth')}; usual for these weeks: ${quantity(usualMm, 'depth')}.`,
     shortDays: ({ count }: Format, days: number) =>

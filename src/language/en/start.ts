@@ -116,7 +116,7 @@ export const start = {
     bucketSteps: [
       'Use the hose that you will water with. Take the nozzle off. Hold its end above the rim.',
       'At the hour when you will water, open the bib all the way.',
-      'Stop the time until the bucket is full to a marked line. Do it three times and take the middle one.',
+      'Time how long it takes to fill the bucket to a marked line. Do it three times and take the middle one.',
     ],
     mainSteps: [
       'At the hour when you will water, read the water meter.',

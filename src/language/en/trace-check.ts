@@ -53,9 +53,9 @@ export const traceCheck = {
     formula: 'rain counted = effective rain − rain drained',
   },
   'irrigation-stayed': {
-    title: 'Irrigation that stayed',
+    title: 'Irrigation kept',
     says: IRRIGATION_STAYED,
-    formula: 'irrigation that stayed = net irrigation − irrigation drained',
+    formula: 'irrigation kept = net irrigation − irrigation drained',
   },
   lost: {
     title: 'Lost on the way',
@@ -101,7 +101,7 @@ export const traceCheck = {
     formula: VOLUMES,
   },
   'irrigation-stayed-litres': {
-    title: asVolume('Irrigation that stayed'),
+    title: asVolume('Irrigation kept'),
     says: IRRIGATION_STAYED,
     formula: VOLUMES,
   },
@@ -140,7 +140,7 @@ export const traceCheck = {
   },
   'cumulative-rain': { title: 'Rain counted since the season began', says: RUNNING_SAYS, formula: RUNNING },
   'cumulative-irrigation': {
-    title: 'Irrigation that stayed, since the season began',
+    title: 'Irrigation kept, since the season began',
     says: RUNNING_SAYS,
     formula: RUNNING,
   },

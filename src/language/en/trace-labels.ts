@@ -217,7 +217,7 @@ export const traceLabels = {
   'storage-change': 'Change of the water in the soil',
   'depletion-end': 'Depletion at the week’s end',
   'rain-stayed': 'Rain counted',
-  'irrigation-stayed': 'Irrigation that stayed',
+  'irrigation-stayed': 'Irrigation kept',
   'unmet-demand': 'Demand less water used',
   missed: 'Missed by the last watering',
   'rounding-lack': 'What rounding to the timer’s step can bring too little',

@@ -120,7 +120,7 @@ export const traceMinutes = {
     title: onDay('minutes needed'),
     says: {
       thirstiest:
-        'All lines of the zone run together, so it runs as long as its thirstiest planting asks: nobody goes short.',
+        'All lines of the zone run together, as long as its thirstiest planting asks. One behind a shut-off does not ask, and may go short.',
       'area-weighted':
         'All lines of the zone run together, for as long as brings all plantings together what they need together.',
       planting: 'All lines of the zone run together, as long as the planting named in the plan asks.',

@@ -4,7 +4,7 @@ import type { Format } from '../format/format.ts';
 
 export const trace = {
   title: 'Why this number?',
-  choose: 'Select a cell in the grid, and every step that leads to its number appears here.',
+  choose: 'Select a cell of the sheet, and every step that leads to its number appears here.',
   /** Minutes, and irrigation in L, of a zone's week. */
   whyZone: ({ minutes, quantity }: Format, run: number, litres: number) =>
     `Why ${minutes(run)}, ${quantity(litres, 'volume')}?`,
@@ -16,9 +16,9 @@ export const trace = {
   },
   /** Three sentences before the steps; depths in mm. */
   answer: {
-    need: ({ quantity }: Format, mm: number) => `The plants need ${quantity(mm, 'depth')} this week.`,
+    need: ({ quantity }: Format, mm: number) => `This week the plants need ${quantity(mm, 'depth')}.`,
     needMost: ({ quantity }: Format, mm: number, most: string, mostMm: number) =>
-      `The plants need ${quantity(mm, 'depth')} this week, most of all ${most}: ${quantity(mostMm, 'depth')}.`,
+      `This week the plants need ${quantity(mm, 'depth')}, most of all ${most}: ${quantity(mostMm, 'depth')}.`,
     /** `countedMm` of the rain that fell, or of the usual rain. */
     rainFell: ({ quantity }: Format, countedMm: number, mm: number) =>
       `Rain gave ${quantity(countedMm, 'depth')} of the ${quantity(mm, 'depth')} that fell.`,
@@ -61,8 +61,8 @@ export const trace = {
     whatMinutes: 'Type a number of minutes, such as 45.',
     set: 'Set',
     useComputed: 'Use computed minutes',
-    close: 'Close this week',
-    open: 'Open this week',
+    close: 'Close the zone this week',
+    open: 'Open the zone this week',
     addNote: 'Add a note…',
     changeNote: 'Change the note…',
     note: 'Note',

@@ -77,6 +77,8 @@ export const week = {
     lastDays: 'Rain of the last seven days',
     onlyTotal: 'Only a total',
     byDay: 'Day by day',
+    /** Over the tubes; `in`. */
+    each: (unit: string) => `Each day (${unit})`,
     total: 'Rain in the gauge this week',
     through: 'read through',
     of: (day: string) => `Rain on ${day}`,

@@ -20,7 +20,7 @@ export const whatIfs = {
   asIs: 'The plan as it is',
   tried: 'With what you try',
   noParts: 'nothing',
-  comparison: 'The whole garden over the season',
+  comparison: 'The whole garden over the season, days short added up over all plantings',
   trying: ({ count }: Format, changes: number) => `Only tried: ${count(changes, CHANGES)} together`,
   tryToo: 'Try it too',
   tryLabel: (what: string) => `Try it: ${what}`,

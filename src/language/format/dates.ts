@@ -27,7 +27,9 @@ const formats = new Map<string, Intl.DateTimeFormat>();
 
 /** `12 July` or `July 12`, as the locale has it. */
 export function formatDay(day: DayNumber, locale: string, style: DateStyle = 'long'): string {
-  return unbroken(dateFormat(locale, style).format(dateOf(day)));
+  const text = unbroken(dateFormat(locale, style).format(dateOf(day)));
+  // Where there is too little room for both, the day goes below its weekday.
+  return style === 'weekdayAndDay' ? text.replace('\u00a0', ' ') : text;
 }
 
 /** A week's name, by its first day: `week of June 7`. */

@@ -31,9 +31,9 @@ describe('runnel-trace', () => {
 
   it('says the next step while no cell is selected', async () => {
     const parts = await shown();
-    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell in the grid/);
+    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell of the sheet/);
     await select(parts, { zone: 'beds' });
-    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell in the grid/);
+    expect(textOf(parts.trace, '.waiting')).to.match(/^Select a cell of the sheet/);
   });
 
   it('asks about the number of the selected cell, and answers with every step of the engine’s trace', async () => {
@@ -70,7 +70,7 @@ describe('runnel-trace', () => {
       plain(p.textContent),
     );
     expect(sentences).to.have.length(3);
-    expect(sentences[0]).to.match(/^The plants need \d\.\d\d in this week, most of all Tomatoes: \d\.\d\d in\.$/);
+    expect(sentences[0]).to.match(/^This week the plants need \d\.\d\d in, most of all Tomatoes: \d\.\d\d in\.$/);
     expect(sentences[1]).to.match(/^Rain gives \d\.\d\d in of the \d\.\d\d in that usually falls\.$/);
     expect(sentences[2]).to.match(/^The run is set by Tomatoes: \d days? of \d+ min\.$/);
     const folds = [...(parts.trace.shadowRoot?.querySelectorAll('details.group') ?? [])];

@@ -36,6 +36,12 @@ it('leaves no space at which a line could break', () => {
   expect(formatWeek(dayNumber('2026-06-28'), 'en-GB')).toBe('28\u00a0Jun\u00a0–\u2060\u00a04\u00a0Jul');
 });
 
+it('may put a day below its weekday, and breaks nowhere else', () => {
+  const title = (locale: string) => formatDay(dayNumber('2027-07-14'), locale, 'weekdayAndDay');
+  expect(title('en-US')).toBe('Wednesday, July\u00a014');
+  expect(title('de-DE')).toBe('Mittwoch, 14.\u00a0Juli');
+});
+
 it('names a week by its first day, as the locale has it', () => {
   const weekOf = (locale: string) => formatWeekOf(dayNumber('2027-06-07'), readerFor(locale, 'us'));
   expect([weekOf('en-US'), weekOf('en-GB')]).toEqual(['week of June\u00a07', 'week of 7\u00a0June']);

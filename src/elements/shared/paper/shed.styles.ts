@@ -57,7 +57,7 @@ export const shedStyles = css`
 
   .shed .start {
     font-size: 13pt;
-    line-height: 1.5;
+    line-height: 21pt;
     white-space: nowrap;
   }
 
@@ -146,7 +146,7 @@ export const shedStyles = css`
   }
 
   .dense .shed .start {
-    line-height: 1.25;
+    line-height: 18.9pt;
   }
 
   .dense .shed .run {
@@ -225,6 +225,7 @@ export const shedStyles = css`
     display: grid;
     grid-template-columns: 61pt 1fr;
     align-content: start;
+    line-height: 1.25;
   }
 
   .across.dense .shed .end > small {

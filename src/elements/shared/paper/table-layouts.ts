@@ -119,9 +119,11 @@ export function seasonLayout(context: PaperContext): PaperLayout {
   };
 }
 
-function seasonCell(zone: ZoneSeason, week: number, { format }: PaperContext): TemplateResult | typeof nothing {
+function seasonCell(zone: ZoneSeason, week: number, { reader, format }: PaperContext): TemplateResult | typeof nothing {
   const minutes = zoneFigure(zone, 'minutes', week);
-  if (minutes === 0) return zoneState(zone, week) === 'off' ? nothing : html`&ndash;`;
+  const state = zoneState(zone, week);
+  if (state === 'closed') return html`<small>${paperWords(reader.language).closed}</small>`;
+  if (minutes === 0) return state === 'off' ? nothing : html`&ndash;`;
   const isByHand = zoneOrigin(zone, week) === 'hand-set';
   return html`<b class=${isByHand ? 'by-hand' : ''}>${format.minuteCount(minutes)}</b><small>${format.amount(zoneFigure(zone, 'litres', week), 'volume')}</small>`;
 }
@@ -151,7 +153,7 @@ export function zoneLayout(context: PaperContext): PaperLayout {
     blocks: rows.map((week) => ({
       heading,
       content: html`<div class="one row"><span>${format.week(firstDay + 7 * week)}</span>
-        <span>${runMask(zone, week) === 0 ? html`<small>${idle(zone, week, say)}</small>` : zoneRuns(zone, week).map((run) => html`<b class=${zoneOrigin(zone, week) === 'hand-set' ? 'by-hand' : ''}>${format.minutes(run.minutes)}</b> ${run.mask === EVERY_DAY ? say.everyDay : format.weekdays(firstDay + 7 * week, run.mask)} `)}
+        <span>${runMask(zone, week) === 0 ? html`<small>${idle(zone, week, say)}</small>` : zoneRuns(zone, week).map((run) => html`<b class=${zoneOrigin(zone, week) === 'hand-set' ? 'by-hand' : ''}>${format.minutes(run.minutes)}</b> ${run.mask === EVERY_DAY ? say.everyDay : format.weekdays(firstDay + 7 * week, run.mask)}<br />`)}
           ${shutOffs(zone, week, firstDay + 7 * week, context)}</span>
         <span>${format.list(starts(week).map((minute) => format.time(minute)))}</span>
         <span class="end">${format.quantity(zoneFigure(zone, 'litres', week), 'volume')}</span>

@@ -67,6 +67,24 @@ describe('sheets of paper', () => {
     }
   });
 
+  it('say in the season that a week is closed, and write each start level with its minutes', async () => {
+    const lanternLane: Plan = await (await fetch('/demo/plans/lantern-lane.runnel.json')).json();
+    const { pages, choose } = await opened(lanternLane, 'season');
+    const weeks = pages().flatMap((page) => [...page.querySelectorAll('.season.row')]);
+    const closed = weeks.filter((row) =>
+      [...row.querySelectorAll('small')].some((each) => each.textContent === 'closed'),
+    );
+    expect(closed.map((row) => row.querySelector('b')?.textContent)).to.deep.equal(['Mixed border']);
+    choose('kind', 'shed');
+    choose('direction', 'upright');
+    const lineOf = (name: string) => {
+      const cell = pages()[0]?.querySelector(`.shed:not(.heads) ${name}`) as HTMLElement;
+      const { getComputedStyle } = cell.ownerDocument.defaultView as Window;
+      return Number.parseFloat(getComputedStyle(cell).lineHeight);
+    };
+    expect(lineOf('.start')).to.be.closeTo(lineOf('.run'), 0.1);
+  });
+
   it('ask for no room that another part of the page has: nothing of a page lies under its foot', async () => {
     const plan = mixedGarden();
     const [zone] = plan.zones;
