@@ -180,6 +180,6 @@ describe('what it comes to', () => {
 
   it('is what plants go short by', () => {
     const allowance = IN_US.find(({ trouble }) => trouble === 'allowance-exceeded');
-    expect(allowance?.effect.at(-1)).toMatch(/^Plants go short by [\d.]+ gal more\.$/);
+    expect(allowance?.effect.at(-1)).toMatch(/^The shortage grows by [\d.]+ gal\.$/);
   });
 });

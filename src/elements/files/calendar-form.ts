@@ -57,9 +57,9 @@ export class CalendarForm {
       <h3>${say.title}</h3>
       <p>${say.says}</p>
       <div class="actions">
-        ${this.#zoneField(timeZone)} ${this.#openingField(view)}
+        ${this.#zoneField(timeZone)} ${isOfDevice ? html`<p class="quiet small">${say.ofDevice}</p>` : nothing}
+        ${this.#openingField(view)}
       </div>
-      ${isOfDevice ? html`<p class="quiet small">${say.ofDevice}</p>` : nothing}
       <details>
         <summary>${say.more}</summary>
         <div class="actions">${this.#whatField()} ${this.#weekFields(view)} ${this.#alarmField()}</div>

@@ -152,13 +152,13 @@ export class PlannerSheet extends ViewElement {
       this.panel.tab = tab;
       await this.panel.updateComplete;
     }
-    // A grid that comes later would move what was scrolled to, and the focus.
-    const grid = this.querySelector('runnel-grid');
-    if (grid) {
-      await customElements.whenDefined('runnel-grid');
-      while (!(await grid.updateComplete));
+    const element = this.querySelector<ViewElement>(`runnel-${part}`);
+    // A grid that comes later would move what was scrolled to, and the focus; what is empty yet leaves no page to scroll.
+    for (const each of [this.querySelector('runnel-grid'), element]) {
+      if (each === null) continue;
+      await customElements.whenDefined(each.localName);
+      while (!(await each.updateComplete));
     }
-    const element = this.querySelector<HTMLElement>(`runnel-${part}`);
     element?.scrollIntoView(this.isNarrow || { block: 'nearest' });
     if (element) focusOnce(element);
   }

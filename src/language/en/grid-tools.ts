@@ -43,6 +43,8 @@ export const gridTools = {
     ground: ({ unit }: Format) => `Water in the week, up to (${unit('depth')})`,
     none: 'none',
     more: 'more',
+    /** In a planting's cells. */
+    share: '% of need',
     signs: {
       short: 'goes short',
       over: 'overwatered',

@@ -85,8 +85,8 @@ export const remedies = {
   /** Of plantings that lose water by a change which saves more. */
   trade: ({ list, quantity }: Format, savedLitres: number, plantings: readonly string[], lostLitres: number) =>
     `Saves ${quantity(savedLitres, 'volume')} past the roots, and costs ${list(plantings)} ${quantity(lostLitres, 'volume')} of what they need.`,
-  shortMore: (volume: string) => `Plants go short by ${volume} more.`,
-  shortLess: (volume: string) => `Plants go short by ${volume} less.`,
+  shortMore: (volume: string) => `The shortage grows by ${volume}.`,
+  shortLess: (volume: string) => `The shortage falls by ${volume}.`,
 };
 
 export const remediesWords = area('remedies', remedies);

@@ -2,6 +2,7 @@ import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../../src/elements/planner/define.ts';
 import { RunnelWhyEvent } from '../../../src/elements/shared/events/why-event.ts';
+import { RunnelTrace } from '../../../src/elements/trace/runnel-trace.ts';
 import { planner as say } from '../../../src/language/en/planner.ts';
 import { formatFor } from '../../../src/language/format/format.ts';
 import { readerFor } from '../../../src/language/reader.ts';
@@ -214,6 +215,25 @@ describe('runnel-planner', () => {
     await until(() => document.activeElement?.localName === 'runnel-trace', 'the trace is gone to');
     const title = planner.querySelector('runnel-trace')?.shadowRoot?.querySelector('h2');
     expect(plain(title?.textContent)).to.match(/^Why 120 min/);
+  });
+
+  it('brings the whole answer into sight on a phone, once there is one to scroll to', async () => {
+    await setViewport({ width: 390, height: 844 });
+    const { planner } = await shownAt('week', false);
+    // As over a slow line: the sheet is there before the answer.
+    const late = RunnelTrace.prototype as unknown as { fetchBody: () => Promise<unknown> };
+    const { fetchBody } = late;
+    late.fetchBody = async function fetchLate() {
+      await new Promise((resolve) => setTimeout(resolve, 700));
+      return fetchBody.call(this);
+    };
+    planner.querySelector('runnel-week')?.dispatchEvent(new RunnelWhyEvent({ zone: 'beds', week: 13 }));
+    await until(() => document.activeElement?.localName === 'runnel-trace', 'the trace is gone to');
+    const trace = document.activeElement;
+    const title = trace?.shadowRoot?.querySelector('h2');
+    expect(plain(title?.textContent)).to.match(/^Why 120 min/);
+    expect(bottomOf(trace?.shadowRoot?.querySelector('.answer') ?? null)).to.be.within(0, 788);
+    late.fetchBody = fetchBody;
   });
 
   it('opens a file that is chosen, and leads to what is wrong with one that is bad', async () => {
