@@ -141,6 +141,12 @@ export const stripCurvesStyles = css`
     background: var(--_paper);
   }
 
+  /* No scrap of the area shows beyond its name. */
+  .label.notKept {
+    inset-inline-end: 0;
+    padding-inline-end: 8px;
+  }
+
   .label.kept {
     background: var(--runnel-tone-3);
   }
