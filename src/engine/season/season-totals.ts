@@ -7,12 +7,11 @@ export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previo
   const figures = new WeekFigures(weeks, SUPPLY_FIELD_COUNT);
   const before = zones[0] && previous?.zones.length === zones.length ? previous : undefined;
   const isMoved: boolean[] = [];
-  // Zone by zone: the rows of one lie together.
+  // Zone by zone: the figures of one lie together.
   zones.forEach(({ figures: own }, at) => {
     const known = before?.zones[at]?.figures;
     if (own === known) return;
-    for (let week = 0; week < weeks; week++)
-      isMoved[week] ||= !known || own.block !== known.block || own.rows?.[week] !== known.rows?.[week];
+    for (let week = 0; week < weeks; week++) isMoved[week] ||= !known || own.arrayOf(week) !== known.arrayOf(week);
   });
   for (let week = 0; week < weeks; week++) {
     const from = before && !isMoved[week] ? [before.totals] : zones;

@@ -1,30 +1,38 @@
+/** Weeks that are taken over or run again together. */
+export const SPAN_WEEKS = 8;
+
 /**
- * Figures by week and field, in one array outside of the heap of objects; weeks of a season that is run again from some week on have arrays
- * of their own, so that seasons which differ in few weeks share the others.
+ * Figures by week and field, in one array outside of the heap of objects. Where a season is run again from some week on, spans of weeks
+ * have arrays of their own, so that seasons which differ in few weeks share the others.
  */
 export class WeekFigures {
   readonly weeks: number;
   readonly fields: number;
-  /** Field f of week w is `block[w * fields + f]`, but for weeks that have a row. */
+  /** Field f of week w is `block[w * fields + f]`, but for weeks in a span of their own. */
   readonly block: Float64Array;
-  /** By week. Undefined where the season was run as a whole. */
-  readonly rows: (readonly number[])[] | undefined;
+  /** By span. Undefined where the season was run as a whole. */
+  readonly spans: Float64Array[] | undefined;
 
   constructor(
     weeks: number,
     fields: number,
     block: Float64Array = new Float64Array(weeks * fields),
-    rows?: WeekFigures['rows'],
+    spans?: WeekFigures['spans'],
   ) {
     this.weeks = weeks;
     this.fields = fields;
     this.block = block;
-    this.rows = rows;
+    this.spans = spans;
   }
 
   at(field: number, week: number): number {
-    const row = this.rows?.[week];
-    return (row ? row[field] : this.block[week * this.fields + field]) as number;
+    const span = this.spans?.[spanOf(week)];
+    return (span ? span[placeIn(week, this.fields) + field] : this.block[week * this.fields + field]) as number;
+  }
+
+  /** What a week's figures lie in: the same where neither they nor their neighbours were run again. */
+  arrayOf(week: number): Float64Array {
+    return this.spans?.[spanOf(week)] ?? this.block;
   }
 
   /** One field, by week. */
@@ -32,11 +40,29 @@ export class WeekFigures {
     return Float64Array.from({ length: this.weeks }, (_, week) => this.at(field, week));
   }
 
-  /** Only for whoever computes the season. */
+  /** Only for whoever computes the season, who owns the week. */
   put(week: number, row: readonly number[]): void {
-    if (this.rows) this.rows[week] = row.slice();
+    const span = this.spans?.[spanOf(week)];
+    if (span) span.set(row, placeIn(week, this.fields));
     else this.block.set(row, week * this.fields);
   }
+
+  /** Before weeks are run again: the span of one is no other season's any more. */
+  own(week: number): void {
+    const { spans, fields, block } = this;
+    const at = spanOf(week);
+    const start = at * SPAN_WEEKS * fields;
+    if (spans) spans[at] = spans[at]?.slice() ?? block.slice(start, start + SPAN_WEEKS * fields);
+  }
+}
+
+function spanOf(week: number): number {
+  return Math.floor(week / SPAN_WEEKS);
+}
+
+/** Where a week's figures begin in its span. */
+function placeIn(week: number, fields: number): number {
+  return (week % SPAN_WEEKS) * fields;
 }
 
 /** Made of fractions: an array of whole numbers would be made anew when the first fraction comes. */

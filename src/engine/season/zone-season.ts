@@ -12,7 +12,7 @@ import {
   type ZoneSeason,
 } from './season.ts';
 import { type ToldMorning, toldMorning } from './told-morning.ts';
-import { WeekFigures } from './week-figures.ts';
+import { SPAN_WEEKS, WeekFigures } from './week-figures.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
 import type { ZoneMember } from './zone-member.ts';
@@ -104,12 +104,9 @@ export interface KnownPlanting {
 /** Rough: to take a week over costs so much of working it out. */
 const COPY_EFFORT = 0.25;
 
-/** Most edits reach fewer. */
-const WEEKS_FILLED = 8;
-
 /**
  * The season of a zone of which nothing changed but the rain or the choices of some weeks: weeks before them are taken
- * over, and those after them from the week on at whose end every planting is as dry as it was. Days are filled in for some weeks at a
+ * over, and those after them from the week on at whose end every planting is as dry as it was. Days are filled in for a span of weeks at a
  * time: how many will be wanted is not known.
  */
 export function zoneSeasonAfter(
@@ -122,12 +119,15 @@ export function zoneSeasonAfter(
   const { weeks, plantings } = season;
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const from = changed.first;
-  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first + WEEKS_FILLED - 1 });
+  const fill = (first: number) => {
+    season.figures.own(first);
+    return fillBuffers(season, context, buffers, { first, last: first + SPAN_WEEKS - 1 - (first % SPAN_WEEKS) });
+  };
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.members });
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
   const lastAsked = changed.last + Number(run.members.some(({ mayAskAlone }) => mayAskAlone));
   for (let week = from; week < weeks; week++) {
-    if (week > from && (week - from) % WEEKS_FILLED === 0) fill(week);
+    if (week > from && week % SPAN_WEEKS === 0) fill(week);
     runZoneWeek(run, week);
     buffers.alike.effort += plantings.length;
     if (week >= lastAsked && isAsDry(season, before, week)) break;
@@ -184,10 +184,10 @@ function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean 
 
 /** The same figures, whose weeks may be run again. */
 export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason {
-  const { weeks, fields, block, rows = [] } = season.figures;
+  const { weeks, fields, block, spans = [] } = season.figures;
   return inBlocks(
     zone,
-    new WeekFigures(weeks, fields, block, rows.slice()),
+    new WeekFigures(weeks, fields, block, spans.slice()),
     (_, index) => season.plantings[index] as PlantingSeason,
   );
 }
@@ -195,6 +195,7 @@ export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason
 /** The watering mornings of one week of a zone, as they were decided in its season. */
 export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: number): readonly ToldMorning[] {
   const again = copiedSeason(season, context.zone);
+  again.figures.own(week);
   const mornings: ToldMorning[] = [];
   const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week });
   const run = zoneRun(again, {

@@ -41,10 +41,11 @@ it('leaves exactly the unmet demand between the supplies and the line of demand'
 it('lays what the roots did not keep on the line of demand: the top is rain, soil and meter', () => {
   const litres = [50, 10, 160];
   const { weeks, fields, block: before } = block.figures;
-  const rows = litres.map((each, week) => {
-    return [...before.slice(week * fields, (week + 1) * fields)].with(SUPPLY_FIELDS.litres, each);
+  const figures = new WeekFigures(weeks, fields, before.slice());
+  litres.forEach((each, week) => {
+    figures.block[week * fields + SUPPLY_FIELDS.litres] = each;
   });
-  const watered = { ...block, figures: new WeekFigures(weeks, fields, before, rows) };
+  const watered = { ...block, figures };
   const { demand, notKept, meter } = chartLines(cumulative(watered), 'metric');
   expect(heights(meter)).toEqual([0, 50, 60, 220]);
   // 20, 30 and 60 L by then: 50 - 30, 60 - 30 and 220 - 160.
