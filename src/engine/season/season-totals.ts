@@ -7,19 +7,15 @@ export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previo
   const figures = new WeekFigures(weeks, SUPPLY_FIELD_COUNT);
   const before = zones[0] && previous?.zones.length === zones.length ? previous : undefined;
   const isMoved: boolean[] = [];
-  // Zone by zone: the figures of one lie together.
   zones.forEach(({ figures: own }, at) => {
     const known = before?.zones[at]?.figures;
     if (own === known) return;
     for (let week = 0; week < weeks; week++) isMoved[week] ||= !known || own.arrayOf(week) !== known.arrayOf(week);
   });
-  for (let week = 0; week < weeks; week++) {
-    const from = before && !isMoved[week] ? [before.totals] : zones;
-    for (const { figures: own } of from) {
-      for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) {
-        (figures.block[week * SUPPLY_FIELD_COUNT + field] as number) += own.at(field, week);
-      }
-    }
+  // Zone by zone: the figures of one lie together.
+  for (const { figures: own } of zones) {
+    for (let week = 0; week < weeks; week++) if (!before || isMoved[week]) figures.add(own, week);
   }
+  for (let week = 0; week < weeks; week++) if (before && !isMoved[week]) figures.add(before.totals.figures, week);
   return { weeks, figures };
 }

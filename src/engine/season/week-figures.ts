@@ -30,7 +30,7 @@ export class WeekFigures {
     return (span ? span[placeIn(week, this.fields) + field] : this.block[week * this.fields + field]) as number;
   }
 
-  /** What a week's figures lie in: the same where neither they nor their neighbours were run again. */
+  /** What a week's figures lie in: the same array where neither they nor their neighbours were run again. */
   arrayOf(week: number): Float64Array {
     return this.spans?.[spanOf(week)] ?? this.block;
   }
@@ -45,6 +45,15 @@ export class WeekFigures {
     const span = this.spans?.[spanOf(week)];
     if (span) span.set(row, placeIn(week, this.fields));
     else this.block.set(row, week * this.fields);
+  }
+
+  /** Adds a week of others, which may have more fields. */
+  add(other: WeekFigures, week: number): void {
+    const from = other.arrayOf(week);
+    const start = from === other.block ? week * other.fields : placeIn(week, other.fields);
+    for (let field = 0; field < this.fields; field++) {
+      (this.block[week * this.fields + field] as number) += from[start + field] as number;
+    }
   }
 
   /** Before weeks are run again: the span of one is no other season's any more. */
