@@ -7,7 +7,7 @@ import { isWettedAlone } from './planting-demand.ts';
 import { plantingStateOf } from './planting-state.ts';
 import { isFilled } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT } from './season.ts';
-import { addTo, growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
+import { growOn, meanDepletionMm, WEEK_SUMS, type ZoneMember } from './zone-member.ts';
 
 /** Runs some days of the week, `until` not included. `minutes` by day of the week. */
 export function runDays(
@@ -38,25 +38,25 @@ export function runDays(
     given.irrigationMm = (1 - leachingFraction) * irrigation;
     given.parts = zoneRan > 0 ? parts : 1;
     runBalance(member, day, given);
-    if (stores.isShort && !rest?.[day]) addTo(week, P.shortDays, 1);
+    if (stores.isShort && !rest?.[day]) (week[P.shortDays] as number) += 1;
     if (day <= last) week[WEEK_SUMS.needed] = neededThrough(member, day, before) + stores.askedOfWettedMm - soaked;
     if (ran > 0) addRun(member, day, ran);
-    addTo(week, P.demandMm, etc);
-    addTo(week, P.usedMm, stores.usedMm);
-    addTo(week, P.rainMm, rainFactor * (rainMm[day] as number));
-    addTo(week, P.rainSoakedMm, soaked);
-    addTo(week, P.irrigationNetMm, irrigation);
-    addTo(week, P.rainDrainedMm, stores.rainDrainedMm);
-    addTo(week, P.irrigationDrainedMm, leachingFraction * irrigation + stores.irrigationDrainedMm);
+    (week[P.demandMm] as number) += etc;
+    (week[P.usedMm] as number) += stores.usedMm;
+    (week[P.rainMm] as number) += rainFactor * (rainMm[day] as number);
+    (week[P.rainSoakedMm] as number) += soaked;
+    (week[P.irrigationNetMm] as number) += irrigation;
+    (week[P.rainDrainedMm] as number) += stores.rainDrainedMm;
+    (week[P.irrigationDrainedMm] as number) += leachingFraction * irrigation + stores.irrigationDrainedMm;
     if (member.fillingMm > 0) endRefill(member, before - given.irrigationMm / share);
   }
 }
 
 function addRun({ outlook, days, week, request }: ZoneMember, day: number, minutes: number): void {
   const asked = day <= outlook.last && isAskingDay(outlook, day) ? request.minutesPerDay : 0;
-  addTo(week, P.openDays, 1);
-  addTo(week, P.irrigationGrossMm, minutes * (days.grossMmPerMinute[day] as number));
-  addTo(week, P.unaskedMm, Math.max(0, minutes - asked) * (days.netMmPerMinute[day] as number));
+  (week[P.openDays] as number) += 1;
+  (week[P.irrigationGrossMm] as number) += minutes * (days.grossMmPerMinute[day] as number);
+  (week[P.unaskedMm] as number) += Math.max(0, minutes - asked) * (days.netMmPerMinute[day] as number);
 }
 
 /** Before the day's own change, roots grown. */

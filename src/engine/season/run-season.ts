@@ -40,7 +40,7 @@ export function* runningSeason(
   if (cuts !== undefined) {
     // All zones side by side: each has days of its own.
     const runs = garden.zones.map((zone, index) =>
-      startedZone({ zone, site, weather }, { ...buffers, days: [], members: [] }, earlier.plantingsOf(zone, index)),
+      startedZone({ zone, site, weather }, { ...buffers, days: [], run: undefined }, earlier.plantingsOf(zone, index)),
     );
     const plantings = runs.reduce((sum, { members }) => sum + members.length, 0);
     for (let week = 0; week < garden.span.weeks; week++) {

@@ -26,13 +26,17 @@ export class WeekFigures {
   }
 
   at(field: number, week: number): number {
-    const span = this.spans?.[spanOf(week)];
-    return (span ? span[placeIn(week, this.fields) + field] : this.block[week * this.fields + field]) as number;
+    return this.arrayOf(week)[this.startOf(week) + field] as number;
   }
 
   /** What a week's figures lie in: the same array where neither they nor their neighbours were run again. */
   arrayOf(week: number): Float64Array {
-    return this.spans?.[spanOf(week)] ?? this.block;
+    return this.spans?.[Math.floor(week / SPAN_WEEKS)] ?? this.block;
+  }
+
+  /** Where they begin in it. */
+  startOf(week: number): number {
+    return (this.arrayOf(week) === this.block ? week : week % SPAN_WEEKS) * this.fields;
   }
 
   /** One field, by week. */
@@ -42,15 +46,15 @@ export class WeekFigures {
 
   /** Only for whoever computes the season, who owns the week. */
   put(week: number, row: readonly number[]): void {
-    const span = this.spans?.[spanOf(week)];
-    if (span) span.set(row, placeIn(week, this.fields));
-    else this.block.set(row, week * this.fields);
+    const into = this.arrayOf(week);
+    const start = this.startOf(week);
+    for (let field = 0; field < this.fields; field++) into[start + field] = row[field] as number;
   }
 
   /** Adds a week of others, which may have more fields. */
   add(other: WeekFigures, week: number): void {
     const from = other.arrayOf(week);
-    const start = from === other.block ? week * other.fields : placeIn(week, other.fields);
+    const start = other.startOf(week);
     for (let field = 0; field < this.fields; field++) {
       (this.block[week * this.fields + field] as number) += from[start + field] as number;
     }
@@ -59,19 +63,10 @@ export class WeekFigures {
   /** Before weeks are run again: the span of one is no other season's any more. */
   own(week: number): void {
     const { spans, fields, block } = this;
-    const at = spanOf(week);
+    const at = Math.floor(week / SPAN_WEEKS);
     const start = at * SPAN_WEEKS * fields;
     if (spans) spans[at] = spans[at]?.slice() ?? block.slice(start, start + SPAN_WEEKS * fields);
   }
-}
-
-function spanOf(week: number): number {
-  return Math.floor(week / SPAN_WEEKS);
-}
-
-/** Where a week's figures begin in its span. */
-function placeIn(week: number, fields: number): number {
-  return (week % SPAN_WEEKS) * fields;
 }
 
 /** Made of fractions: an array of whole numbers would be made anew when the first fraction comes. */

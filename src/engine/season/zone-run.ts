@@ -19,7 +19,7 @@ export interface ZoneRun {
   /** For each k from 0: the k of the week's watering days on which a shut-off is open. */
   masks: readonly number[];
   readonly week: ZoneWeekRun;
-  /** The week's figures: the zone's, and behind them its plantings'. */
+  /** The week's figures: the zone's, and behind them its plantings'; what is behind these is another zone's. */
   readonly row: number[];
   readonly scratch: WeekOutlook;
   told: Told | undefined;
@@ -68,8 +68,8 @@ export interface ZoneStart {
   /** First week to run; the weeks before it are in the season's figures. */
   readonly from: number;
   readonly told?: Told;
-  /** Of zones that are done with: their weeks' objects are used again, and those of this one left there. */
-  readonly lent?: ZoneMember[];
+  /** A zone that is done with: what its weeks filled in is used again. */
+  readonly lent?: ZoneRun | undefined;
 }
 
 /** Index into MINUTES_ORIGINS. */
@@ -78,12 +78,11 @@ export const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
 /** Its plantings' come behind as they are filled in. */
 const NO_FIGURES = zeros(ZONE_FIELD_COUNT);
 
-export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent = [] }: ZoneStart): ZoneRun {
+export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent }: ZoneStart): ZoneRun {
   const { zone } = season;
   const members = season.plantings.map((planting, index) =>
-    zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent[index]),
+    zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent?.members[index]),
   );
-  Object.assign(lent, members);
   return {
     season,
     weather,
@@ -97,8 +96,8 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent = 
       lookedOn: 0,
       decidedOn: 0,
       standing: NOTHING_WANTED,
-      minutes: new Float64Array(7),
-      cutMinutes: new Float64Array(7),
+      minutes: lent?.week.minutes ?? new Float64Array(7),
+      cutMinutes: lent?.week.cutMinutes ?? new Float64Array(7),
       timer: weekTimer(zone, 1),
       cutShare: 0,
       uncut: undefined,
@@ -108,8 +107,8 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent = 
       skippedMask: 0,
       idleMask: 0,
     },
-    row: NO_FIGURES.slice(),
-    scratch: weekOutlook(days[0]?.asked as ExpectedDays),
+    row: lent?.row ?? NO_FIGURES.slice(),
+    scratch: lent?.scratch ?? weekOutlook(days[0]?.asked as ExpectedDays),
     told,
   };
 }

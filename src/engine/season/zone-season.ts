@@ -15,7 +15,6 @@ import { type ToldMorning, toldMorning } from './told-morning.ts';
 import { SPAN_WEEKS, WeekFigures } from './week-figures.ts';
 import { monthMasks, wettedShareByMonth } from './week-masks.ts';
 import type { WeekSpan } from './week-span.ts';
-import type { ZoneMember } from './zone-member.ts';
 import { type ZoneRun, zoneRun } from './zone-run.ts';
 import { runZoneWeek } from './zone-week-run.ts';
 
@@ -23,8 +22,8 @@ import { runZoneWeek } from './zone-week-run.ts';
 export interface SeasonBuffers {
   /** By the planting's index in its zone. */
   readonly days: DayBuffers[];
-  /** The same. */
-  readonly members: ZoneMember[];
+  /** The zone that is done with. */
+  run?: ZoneRun | undefined;
   readonly alike: AlikeDemands;
   /** Figures by zone, where the season before is done with: each is written over by the same zone's next. */
   readonly blocks?: Map<GardenZone, Float64Array>;
@@ -33,7 +32,7 @@ export interface SeasonBuffers {
 }
 
 export function seasonBuffers(): SeasonBuffers {
-  return { days: [], members: [], alike: new AlikeDemands() };
+  return { days: [], alike: new AlikeDemands() };
 }
 
 /** `known` holds of each planting, in order, what is known of it from another run; `cutLike` is the same zone's season whose cuts hold. */
@@ -80,7 +79,8 @@ export function startedZone(
     return { demand, rainShares };
   });
   const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
-  return zoneRun(season, { days, weather, from: 0, lent: buffers.members });
+  buffers.run = zoneRun(season, { days, weather, from: 0, lent: buffers.run });
+  return buffers.run;
 }
 
 /** Of each month by its own watering days and wetted share. */
@@ -123,7 +123,8 @@ export function zoneSeasonAfter(
     season.figures.own(first);
     return fillBuffers(season, context, buffers, { first, last: first + SPAN_WEEKS - 1 - (first % SPAN_WEEKS) });
   };
-  const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.members });
+  const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.run });
+  buffers.run = run;
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
   const lastAsked = changed.last + Number(run.members.some(({ mayAskAlone }) => mayAskAlone));
   for (let week = from; week < weeks; week++) {

@@ -44,9 +44,10 @@ function runWeek(run: ZoneRun, index: number): void {
   const choice = zone.choices.get(index);
   const mask = heldMask(zone, index);
   const given = givenMinutes(mask || zone.wateringDays, choice, run.week.minutes);
+  const of = { choice, given };
   startZoneWeek(run, start, mask, given);
   for (let day = start; day < start + 7; day++) {
-    if ((mask >> (day - start)) & 1) runMorning(run, day, { choice, given });
+    if ((mask >> (day - start)) & 1) runMorning(run, day, of);
   }
   runMembers(run, start + 7);
   endZoneWeek(run, index);
