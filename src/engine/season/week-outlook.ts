@@ -37,7 +37,7 @@ export interface WeekOutlook {
   last: number;
   /** Next watering after `last`, or the last day in the ground. */
   next: number;
-  /** Depletion to reach by the end of `last`, mm. */
+  /** Depletion to reach by the end of `last`, mm; -1 until somebody looked ahead. */
   goalMm: number;
   /** Day of the morning that looks ahead, and how dry the ground is then that its lines do not wet, mm: days before are as they were. */
   dryFrom: number;
@@ -93,12 +93,14 @@ export function lookAhead(outlook: WeekOutlook, start: number, mask: number, for
   // Later in the week its days are spanned.
   if (outlook.dryFrom <= start || outlook.last < 0) spanWeek(outlook, start, mask);
   if (outlook.last < 0) return;
-  project(outlook);
-  fillMornings(outlook);
+  const isAnother = project(outlook);
+  if (isAnother || outlook.goalMm < 0 || forecast) fillMornings(outlook);
 }
 
-function spanWeek(outlook: WeekOutlook, start: number, mask: number): void {
+/** The days alone of such a week, for one in which somebody looks ahead later. */
+export function spanWeek(outlook: WeekOutlook, start: number, mask: number): void {
   const { first, end } = outlook.days.demand;
+  outlook.goalMm = -1;
   outlook.start = start;
   outlook.mask = mask;
   outlook.first = Math.max(start, first);
@@ -149,10 +151,11 @@ export interface MaskedMorning {
   readonly depletionMm: number;
 }
 
-/** Runs the ground that is not wetted through the days to come, for what the rest is expected to have to give. */
-function project({ days, dryFrom, dryMm, first, next }: WeekOutlook): void {
+/** Runs the ground that is not wetted through the days to come. Whether what is expected of the rest is another than before. */
+function project({ days, dryFrom, dryMm, first, next }: WeekOutlook): boolean {
   const { demand, projectedMm } = days;
-  if (projectedMm === undefined) return;
+  if (projectedMm === undefined) return true;
+  let isAnother = false;
   const { share = 1 } = demand;
   let dry = dryMm;
   for (let day = Math.max(first, dryFrom); day <= next; day++) {
@@ -160,8 +163,11 @@ function project({ days, dryFrom, dryMm, first, next }: WeekOutlook): void {
     dry += rootedOn(days, day) - expectedRainOnMm(days, day);
     const ofDry = isWettedAlone(demand, day) ? 0 : Math.min(etcMm, readyMm(dry, expectedRawMm(days, day)));
     dry = Math.max(0, dry + ofDry);
-    projectedMm[day] = drawnMm(share, etcMm, ofDry);
+    const drawn = drawnMm(share, etcMm, ofDry);
+    if (drawn !== projectedMm[day]) isAnother = true;
+    projectedMm[day] = drawn;
   }
+  return isAnother;
 }
 
 /**

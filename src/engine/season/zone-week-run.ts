@@ -7,7 +7,7 @@ import { keepWeek, runDays } from './member-week.ts';
 import { openMasks } from './open-days.ts';
 import { ZONE_FIELDS as Z } from './season.ts';
 import { heldMask } from './week-masks.ts';
-import { lookAhead } from './week-outlook.ts';
+import { lookAhead, spanWeek } from './week-outlook.ts';
 import { runsNeeded, weekTimer } from './week-timer.ts';
 import { ask, growOn, isPresentOn, lookForRefill, noteMissed, startWeek, type ZoneMember } from './zone-member.ts';
 import { decideMorning, isDeciding, LEAST_MINUTES, NOTHING_WANTED, type ZoneMorning } from './zone-morning.ts';
@@ -136,6 +136,8 @@ function setRuns({ season, members, week }: ZoneRun): void {
 function expect({ week, weather, members }: ZoneRun, from: number, morning: number): void {
   const { start, mask } = week;
   const forecast = forecastOn(weather.forecasts, morning);
+  // Its first morning looks again.
+  const isLater = from === start && hasNews(weather, from, morning);
   week.lookedOn = from;
   for (let at = 0; at < members.length; at++) {
     const { outlook, stores } = members[at] as ZoneMember;
@@ -143,7 +145,8 @@ function expect({ week, weather, members }: ZoneRun, from: number, morning: numb
     if (from > start && weather.forecasts.length === 0 && outlook.days.projectedMm === undefined) continue;
     outlook.dryFrom = from;
     outlook.dryMm = stores.dryMm;
-    lookAhead(outlook, start, mask, forecast);
+    if (isLater && outlook.days.projectedMm) spanWeek(outlook, start, mask);
+    else lookAhead(outlook, start, mask, forecast);
   }
 }
 
