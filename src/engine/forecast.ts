@@ -63,9 +63,10 @@ function expectedDay(
   { expectedEtoMm, runoffFraction }: ForecastGround,
 ): ExpectedDay {
   const normalMm = expectedEtoMm[day] ?? 0;
-  const soakedMm =
-    rainMm === undefined ? undefined : dailyRainCountedMm(rainMm, etoMm ?? normalMm) * (1 - runoffFraction);
-  return { etoShare: etoMm === undefined || normalMm === 0 ? 1 : etoMm / normalMm, soakedMm };
+  // Kept as a share of the normals: where they have none it says nothing.
+  const expectedMm = normalMm && (etoMm ?? normalMm);
+  const soakedMm = rainMm === undefined ? undefined : dailyRainCountedMm(rainMm, expectedMm) * (1 - runoffFraction);
+  return { etoShare: normalMm ? expectedMm / normalMm : 1, soakedMm };
 }
 
 /** The latest that is known on the morning of a day of the season. */

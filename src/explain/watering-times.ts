@@ -1,6 +1,7 @@
 /** How long each day's watering takes, with all its zones. */
 import type { GardenSupply, GardenZone, SeasonSpan } from '../engine/garden.ts';
 import { runThrough } from '../engine/run-through.ts';
+import { fieldByWeek } from '../engine/season/field-by-week.ts';
 import { type Season, ZONE_FIELDS as Z, type ZoneSeason } from '../engine/season/season.ts';
 import { minutesOnDay } from '../engine/season/zone-week.ts';
 import { dayMinutes } from '../engine/supply/day-minutes.ts';
@@ -82,7 +83,7 @@ function daysOf(zone: ZoneSeason, firstDay: number): ZoneDays {
     zone: zone.zone,
     flowsLpm: zoneFlows(zone, firstDay),
     minutes: Float64Array.from({ length: 7 * weeks }, (_, day) => minutesOnDay(zone, day)),
-    origins: Uint8Array.from(figures.of(Z.origin)),
+    origins: Uint8Array.from(fieldByWeek(figures, Z.origin)),
   };
   knownDays.set(zone, days);
   return days;

@@ -3,7 +3,6 @@ import { countDays } from '../../src/engine/season/days-mask.ts';
 import {
   openMinutes,
   openRunMask,
-  type PlantingVolume,
   plantingFigure,
   plantingState,
   plantingWeek,
@@ -11,6 +10,7 @@ import {
 } from '../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { PLANTING_FIELDS, PlantingSeason, ZONE_FIELDS, ZoneSeason } from '../../src/engine/season/season.ts';
+import type { PlantingVolume } from '../../src/engine/season/volume-depths.ts';
 import { zoneRuns } from '../../src/engine/season/zone-runs.ts';
 import { runMask, zoneFigure, zoneWeek } from '../../src/engine/season/zone-week.ts';
 import { daysFrom } from '../oracle/watering-days.ts';

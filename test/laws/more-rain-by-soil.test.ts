@@ -9,7 +9,7 @@ import { runSeason } from '../../src/engine/season/run-season.ts';
 import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneMornings } from '../../src/engine/season/zone-season.ts';
 import { law } from './law.ts';
-import { alone, drains, expectAtMost, hasForecastOfNone, isShort, isWhole, twoWeathers } from './two-weathers.ts';
+import { alone, drains, expectAtMost, isShort, isWhole, twoWeathers } from './two-weathers.ts';
 
 /** Mornings on which both ask anew and the soil is no drier with more rain, and of these such after a shortage or a drain. */
 const bySoil = { ordered: 0, late: 0, wetter: 0 };
@@ -30,14 +30,13 @@ function expectNoMoreBySoil(
 ): void {
   if (!wetter.plantings.every(({ planting }) => isWhole(planting))) return;
   const isGround = wetter.plantings.every(({ planting }) => planting.container === undefined);
-  const isOrdered = isGround && !hasForecastOfNone(dry);
   let isLate = false;
   for (let week = 0; week < wetter.weeks; week++) {
     const others = morningsOf(dry, drier, week);
     morningsOf(wet, wetter, week).forEach(({ day, plantings: [one] }, place) => {
       const other = others[place]?.plantings[0];
       if (one === undefined || other === undefined || !one.isPresent) return;
-      if (isOrdered) {
+      if (isGround) {
         bySoil.wetter += Number(one.depletionMm < other.depletionMm - STEP_ROUNDING_MM);
         expectAtMost(one.depletionMm, other.depletionMm + STEP_ROUNDING_MM, `${wetter.zone.id} soil on day ${day}`);
       }

@@ -14,9 +14,6 @@
  * 4. So it begins each morning no drier, the next number's too, and (2) holds again. Water that washes salt away passes straight through: none of it
  *    stays in soil that turns out drier.
  *
- * One thing breaks (3): a forecast of ETo for a day on which the normals have none at all. It is read as a share of theirs, and so not expected, but it
- * comes if nobody reads the day. Two of 30,000 plans had a morning after such a day that asked for more; they are counted, and left out.
- *
  * **Lines wet a part of its ground.** There are two depletions and one number, of the wetted part, that hangs on what the rest is to give. The drier one asks
  * that the wetted part bear what the rest has not readily; on a day on which neither has enough the rest goes beyond that all the same, and the drier one's
  * wetted part may end wetter: on fewer than two of a thousand mornings more rain asks for more, also where nothing was short and nothing drained.
@@ -39,16 +36,7 @@ import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
 import { zoneFigure } from '../../src/engine/season/zone-week.ts';
 import { rootZoneDay } from '../../src/engine/soil/root-zone-day.ts';
 import { law } from './law.ts';
-import {
-  alone,
-  drains,
-  expectAtMost,
-  hasForecastOfNone,
-  isAbove,
-  isShort,
-  isWhole,
-  twoWeathers,
-} from './two-weathers.ts';
+import { alone, drains, expectAtMost, isAbove, isShort, isWhole, twoWeathers } from './two-weathers.ts';
 import { MINUTES_BY_DAY, plantingRows } from './weeks-of.ts';
 
 /** Mornings that ask in the drier weather; those on which more rain asked for fewer minutes, and for more. */
@@ -65,12 +53,12 @@ function kindOf({ plantings }: ZoneSeason): keyof typeof seen {
 }
 
 /** One zone in both weathers. Of pots there is an order until a first shortage in the drier one, or a drain. */
-function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason, isForeseen: boolean): void {
+function expectNoMore(wetter: ZoneSeason, drier: ZoneSeason): void {
   const kind = kindOf(wetter);
   let isLate = false;
   for (let week = 0; week < wetter.weeks; week++) {
     isLate ||= isShort(drier, week) || drains(wetter, week) || drains(drier, week);
-    const isOrdered = (kind === 'whole' && isForeseen) || (kind === 'pot' && !isLate);
+    const isOrdered = kind === 'whole' || (kind === 'pot' && !isLate);
     for (const day of MINUTES_BY_DAY) {
       const [minutes, other] = [zoneFigure(wetter, day, week), zoneFigure(drier, day, week)];
       note(kind, minutes, other);
@@ -93,10 +81,7 @@ describe('more rain never asks for more irrigation', () => {
     runs: 1_000,
     holds: ({ less, more }) => {
       const dry = runSeason(less);
-      const isForeseen = !hasForecastOfNone(dry);
-      for (const [place, zone] of runSeason(more).zones.entries()) {
-        expectNoMore(zone, dry.zones[place] as ZoneSeason, isForeseen);
-      }
+      for (const [place, zone] of runSeason(more).zones.entries()) expectNoMore(zone, dry.zones[place] as ZoneSeason);
     },
   });
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { Garden, GardenPlanting } from '../../src/engine/garden.ts';
 import { plantingFigure } from '../../src/engine/season/planting-week.ts';
-import type { Season, ZoneSeason } from '../../src/engine/season/season.ts';
+import type { ZoneSeason } from '../../src/engine/season/season.ts';
 import { arbitraryGarden, type GardenOptions } from '../support/arbitrary-garden.ts';
 
 export interface TwoWeathers {
@@ -85,12 +85,4 @@ export function expectAtMost(figure: number, limit: number | undefined, what: st
 
 export function isAbove(figure: number, limit: number): boolean {
   return figure > limit * (1 + 1e-7) + 10 * FINE_STEP;
-}
-
-/** Whether ETo is forecast for a day on which the normals have none. */
-export function hasForecastOfNone({ garden, weather }: Season): boolean {
-  const isNone = (day: number) => weather.eto.expectedMm[day - garden.span.firstDay] === 0;
-  const isSome = ([day, { etoMm = 0 }]: readonly [number, { readonly etoMm?: number | undefined }]) =>
-    etoMm > 0 && isNone(day);
-  return garden.observed.forecasts?.some(({ days }) => [...days].some(isSome)) ?? false;
 }

@@ -1,5 +1,6 @@
 /** A season's weeks as a flat list, to lay a law beside each. */
 import type { GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
+import { fieldByWeek } from '../../src/engine/season/field-by-week.ts';
 import { type PlantingWeek, plantingWeek } from '../../src/engine/season/planting-week.ts';
 import { type Season, SUPPLY_FIELDS } from '../../src/engine/season/season.ts';
 import type { WeekFigures } from '../../src/engine/season/week-figures.ts';
@@ -38,7 +39,7 @@ export function zoneRows({ zones, garden }: Season): readonly { readonly zone: G
 
 /** Litres of the whole garden by week. */
 export function litresByWeek({ totals }: Season): readonly number[] {
-  return [...totals.figures.of(SUPPLY_FIELDS.litres)];
+  return [...fieldByWeek(totals.figures, SUPPLY_FIELDS.litres)];
 }
 
 /** The figures of all zones and their plantings, in order, as they are now, for a comparison to the last bit. */

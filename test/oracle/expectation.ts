@@ -28,8 +28,8 @@ export function expectationOn(garden: Garden, { planting, days }: PlantingFacts,
     const day = days[index];
     if (day === undefined) throw new Error(`day ${index} is outside the season`);
     const rainMm = forecastFigure(known, day.date, 'rainMm');
-    const etoMm = forecastFigure(known, day.date, 'etoMm');
-    const forecastEtcMm = etoMm === undefined || day.expectedEtoMm === 0 ? undefined : day.coefficient * etoMm;
+    const etoMm = day.expectedEtoMm === 0 ? undefined : forecastFigure(known, day.date, 'etoMm');
+    const forecastEtcMm = etoMm === undefined ? undefined : day.coefficient * etoMm;
     return {
       etcMm: forecastEtcMm ?? day.expectedEtcMm,
       tawMm: day.tawMm,

@@ -42,7 +42,8 @@ function weatherOfWeek({ site, observed, span }: Garden, etoTotals: readonly num
     const usualRainMm = dayOfNormals(site.climate.rainMm, day);
     const normalRainMm = usualRainMm * (site.timesUsual?.rain[day - span.firstDay] ?? 1);
     const forecastRainMm = lastForecast(observed.forecasts, day, 'rainMm');
-    const forecastEtoMm = lastForecast(observed.forecasts, day, 'etoMm');
+    // A forecast is a share of the normals: of a day on which they have none it says nothing.
+    const forecastEtoMm = normalEtoMm === 0 ? undefined : lastForecast(observed.forecasts, day, 'etoMm');
     const ways = { day: ownRain[offset], total: rain[offset], forecast: forecastRainMm };
     return {
       day,

@@ -60,7 +60,8 @@ export function dailyEto({ span, site, observed }: Garden): DailyEto {
   );
   for (const [day, { etoMm }] of latestForecast(observed.forecasts)) {
     const index = day - firstDay;
-    if (etoMm === undefined || method[index] !== NORMALS) continue;
+    // What mornings expect of it is a share of the normals.
+    if (etoMm === undefined || method[index] !== NORMALS || expectedMm[index] === 0) continue;
     mm[index] = etoMm;
     method[index] = FORECAST;
   }

@@ -52,8 +52,8 @@ function takeFrom(runs: readonly ZoneRun[], week: number, cut: SupplyCut): { ask
     const own = litres[index] as number;
     const taken = Math.min(own, excess);
     excess -= taken;
-    const { block, fields } = run.season.figures;
-    block[week * fields + Z.cutShare] = isAll ? 1 : taken && taken / own;
+    const { figures } = run.season;
+    figures.arrayOf(week)[figures.startOf(week) + Z.cutShare] = isAll ? 1 : taken && taken / own;
   }
   return { asked, untaken: excess };
 }

@@ -1,16 +1,9 @@
 /** A planting's week as an object, read out of the season's flat arrays. */
-import {
-  PLANTING_FIELDS as P,
-  type PlantingSeason,
-  STATES,
-  type State,
-  SUPPLY_FIELDS,
-  type ZoneSeason,
-} from './season.ts';
+import { PLANTING_FIELDS as P, type PlantingSeason, STATES, type State, type ZoneSeason } from './season.ts';
+import { type PlantingVolume, VOLUME_DEPTHS, volumeDepthMm } from './volume-depths.ts';
 import { minutesOnDay, readWeek, runMask } from './zone-week.ts';
 
 type DepthField = Exclude<keyof typeof P, 'state'>;
-export type PlantingVolume = keyof typeof SUPPLY_FIELDS;
 
 export type PlantingWeek = { readonly [Field in DepthField | PlantingVolume]: number } & {
   readonly week: number;
@@ -62,34 +55,9 @@ export function refillOf(season: PlantingSeason, week: number): Refill | undefin
 
 /** Litres of a planting's week: its depths over its ground. */
 export function plantingVolume(season: PlantingSeason, field: PlantingVolume, week: number): number {
-  return season.planting.areaM2 * volumeDepthMm(season, field, week);
+  const { figures, start, planting } = season;
+  const at = figures.startOf(week) + start;
+  return planting.areaM2 * volumeDepthMm(figures.arrayOf(week), at, VOLUME_DEPTHS[field]);
 }
 
-/** mm that make each volume; the same relations for every reader. */
-function volumeDepthMm(season: PlantingSeason, field: PlantingVolume, week: number): number {
-  const at = (index: number) => season.at(index, week);
-  switch (field) {
-    case 'litres':
-      return at(P.irrigationGrossMm);
-    case 'rainLitres':
-      return at(P.rainMm);
-    case 'demandLitres':
-      return at(P.demandMm);
-    case 'usedLitres':
-      return at(P.usedMm);
-    case 'rainStayedLitres':
-      return at(P.rainSoakedMm) - at(P.rainDrainedMm);
-    case 'irrigationStayedLitres':
-      return at(P.irrigationNetMm) - at(P.irrigationDrainedMm);
-    case 'drainedLitres':
-      return at(P.rainDrainedMm) + at(P.irrigationDrainedMm);
-    case 'lostLitres':
-      return at(P.rainMm) - at(P.rainSoakedMm) + at(P.irrigationGrossMm) - at(P.irrigationNetMm);
-    case 'storageLitres':
-      return at(P.depletionStartMm) - at(P.depletionEndMm) + at(P.rootedMm);
-    case 'neededLitres':
-      return at(P.neededMm);
-  }
-}
-
-const VOLUMES = Object.keys(SUPPLY_FIELDS) as readonly PlantingVolume[];
+const VOLUMES = Object.keys(VOLUME_DEPTHS) as readonly PlantingVolume[];

@@ -6,16 +6,11 @@ import { WeekFigures } from './week-figures.ts';
 export function seasonTotals(zones: readonly ZoneSeason[], weeks: number, previous?: Season): SeasonTotals {
   const figures = new WeekFigures(weeks, SUPPLY_FIELD_COUNT);
   const before = zones[0] && previous?.zones.length === zones.length ? previous : undefined;
-  const isMoved: boolean[] = [];
-  zones.forEach(({ figures: own }, at) => {
-    const known = before?.zones[at]?.figures;
-    if (own === known) return;
-    for (let week = 0; week < weeks; week++) isMoved[week] ||= !known || own.arrayOf(week) !== known.arrayOf(week);
-  });
-  // Zone by zone: the figures of one lie together.
-  for (const { figures: own } of zones) {
-    for (let week = 0; week < weeks; week++) if (!before || isMoved[week]) figures.add(own, week);
+  for (let week = 0; week < weeks; week++) {
+    const isSame = zones.every(
+      ({ figures: own }, at) => own.arrayOf(week) === before?.zones[at]?.figures.arrayOf(week),
+    );
+    for (const { figures: own } of before && isSame ? [before.totals] : zones) figures.add(own, week);
   }
-  for (let week = 0; week < weeks; week++) if (before && !isMoved[week]) figures.add(before.totals.figures, week);
   return { weeks, figures };
 }

@@ -39,11 +39,6 @@ export class WeekFigures {
     return (this.arrayOf(week) === this.block ? week : week % SPAN_WEEKS) * this.fields;
   }
 
-  /** One field, by week. */
-  of(field: number): Float64Array {
-    return Float64Array.from({ length: this.weeks }, (_, week) => this.at(field, week));
-  }
-
   /** Only for whoever computes the season, who owns the week. */
   put(week: number, row: readonly number[]): void {
     const into = this.arrayOf(week);

@@ -123,18 +123,13 @@ export function startWeek(member: ZoneMember): void {
   for (let field = 0; field < week.length; field++) week[field] = 0;
   week[P.depletionStartMm] = meanDepletionMm(member);
 }
-
-export function addTo(week: number[], field: number, value: number): void {
-  week[field] = (week[field] as number) + value;
-}
-
 /** Roots reach new soil at the start of a day, once. */
 export function growOn(member: ZoneMember, day: number): void {
   const { rootedMm } = member.demand;
   if (rootedMm === undefined || member.grownOn >= day) return;
   member.grownOn = day;
   growRoots(member, day);
-  addTo(member.week, P.rootedMm, rootedMm[day] as number);
+  (member.week[P.rootedMm] as number) += rootedMm[day] as number;
 }
 
 /** Of all its ground, mm. */
@@ -166,7 +161,7 @@ export function lookForRefill(member: ZoneMember, day: number): void {
   }
   if (!wasDue && isDue(member, day)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return;
-  if (!wasDue || member.dueMask === 0) addTo(week, WEEK_SUMS.due, depletionMm);
+  if (!wasDue || member.dueMask === 0) (week[WEEK_SUMS.due] as number) += depletionMm;
   member.dueMask |= 1 << (day - outlook.start);
 }
 

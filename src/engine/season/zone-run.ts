@@ -96,8 +96,8 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent }:
       lookedOn: 0,
       decidedOn: 0,
       standing: NOTHING_WANTED,
-      minutes: lent?.week.minutes ?? new Float64Array(7),
-      cutMinutes: lent?.week.cutMinutes ?? new Float64Array(7),
+      minutes: new Float64Array(7),
+      cutMinutes: new Float64Array(7),
       timer: weekTimer(zone, 1),
       cutShare: 0,
       uncut: undefined,
@@ -108,7 +108,7 @@ export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent }:
       idleMask: 0,
     },
     row: lent?.row ?? NO_FIGURES.slice(),
-    scratch: lent?.scratch ?? weekOutlook(days[0]?.asked as ExpectedDays),
+    scratch: weekOutlook(days[0]?.asked as ExpectedDays),
     told,
   };
 }

@@ -119,10 +119,8 @@ export function zoneSeasonAfter(
   const { weeks, plantings } = season;
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const from = changed.first;
-  const fill = (first: number) => {
-    season.figures.own(first);
-    return fillBuffers(season, context, buffers, { first, last: first + SPAN_WEEKS - 1 - (first % SPAN_WEEKS) });
-  };
+  const fill = (first: number) =>
+    fillBuffers(season, context, buffers, { first, last: first + SPAN_WEEKS - 1 - (first % SPAN_WEEKS) });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.run });
   buffers.run = run;
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
@@ -136,14 +134,15 @@ export function zoneSeasonAfter(
   return season;
 }
 
-/** Fills in the days of some weeks, of each planting, and those after them to which their mornings look ahead. */
+/** Before some weeks of one span are run: the days of each planting, and those after them to which their mornings look ahead. */
 function fillBuffers(
-  { plantings, weeks }: ZoneSeason,
+  { plantings, weeks, figures }: ZoneSeason,
   context: ZoneContext,
   buffers: SeasonBuffers,
   { first, last }: WeekSpan,
 ): readonly PlantingDays[] {
   const { wateringDaysByWeek } = context.zone;
+  figures.own(first);
   let ahead = last + 1;
   // Restrictions may leave weeks without a watering day.
   while (wateringDaysByWeek?.[ahead] === 0) ahead++;
@@ -178,8 +177,8 @@ const CARRIED = [P.wettedEndMm, P.dryEndMm, P.fillingMm];
 
 /** Whether every planting ends the week as dry, and as due for a refill, as it did before, to the last digit. */
 function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
-  return season.plantings.every(({ start }) =>
-    CARRIED.every((field) => season.figures.at(start + field, week) === before.figures.at(start + field, week)),
+  return season.plantings.every((planting, index) =>
+    CARRIED.every((field) => planting.at(field, week) === before.plantings[index]?.at(field, week)),
   );
 }
 
@@ -196,7 +195,6 @@ export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason
 /** The watering mornings of one week of a zone, as they were decided in its season. */
 export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: number): readonly ToldMorning[] {
   const again = copiedSeason(season, context.zone);
-  again.figures.own(week);
   const mornings: ToldMorning[] = [];
   const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week });
   const run = zoneRun(again, {

@@ -2,8 +2,9 @@
 import { grossIrrigation } from '../application/run-time.ts';
 import { fewestCycles, nearestRun } from '../soil/cycle-and-soak.ts';
 import { MINUTES_ORIGINS, PLANTING_FIELDS as P, STATES, SUPPLY_FIELD_COUNT, ZONE_FIELDS as Z } from './season.ts';
+import { addVolumes } from './volume-depths.ts';
 import type { WeekTimer } from './week-timer.ts';
-import { addTo, type ZoneMember } from './zone-member.ts';
+import type { ZoneMember } from './zone-member.ts';
 import type { ZoneRun, ZoneWeekRun } from './zone-run.ts';
 
 const CLOSED_ORIGIN = MINUTES_ORIGINS.indexOf('closed');
@@ -24,7 +25,7 @@ export function sumZoneWeek({ season, members, row, week: run }: ZoneRun): void 
     const member = members[at] as ZoneMember;
     const { week: its, days, outlook, areaM2: ownM2 } = member;
     if (its[P.groundDays] === 0) continue;
-    addVolumes(row, member);
+    addVolumes(row, its, ownM2);
     const lineLpm = its[P.flowLpm] as number;
     areaM2 += ownM2;
     flowLpm += lineLpm;
@@ -87,25 +88,4 @@ export function settableCycles(timer: WeekTimer, minutes: number): number | unde
   // A logged day of under half a step ran all the same.
   const isIt = nearest.cycles > 0 ? Math.abs(nearest.minutes - minutes) <= ROUNDING_MINUTES : minutes === 0;
   return isIt ? nearest.cycles : undefined;
-}
-
-/** The same relations as `plantingVolume`, all at once. */
-function addVolumes(row: number[], { week: own, areaM2 }: ZoneMember): void {
-  const rain = own[P.rainMm] as number;
-  const soaked = own[P.rainSoakedMm] as number;
-  const rainDrained = own[P.rainDrainedMm] as number;
-  const gross = own[P.irrigationGrossMm] as number;
-  const net = own[P.irrigationNetMm] as number;
-  const irrigationDrained = own[P.irrigationDrainedMm] as number;
-  const stored = (own[P.depletionStartMm] as number) + (own[P.rootedMm] as number) - (own[P.depletionEndMm] as number);
-  addTo(row, Z.litres, gross * areaM2);
-  addTo(row, Z.rainLitres, rain * areaM2);
-  addTo(row, Z.demandLitres, (own[P.demandMm] as number) * areaM2);
-  addTo(row, Z.usedLitres, (own[P.usedMm] as number) * areaM2);
-  addTo(row, Z.rainStayedLitres, (soaked - rainDrained) * areaM2);
-  addTo(row, Z.irrigationStayedLitres, (net - irrigationDrained) * areaM2);
-  addTo(row, Z.drainedLitres, (rainDrained + irrigationDrained) * areaM2);
-  addTo(row, Z.lostLitres, (rain - soaked + gross - net) * areaM2);
-  addTo(row, Z.storageLitres, stored * areaM2);
-  addTo(row, Z.neededLitres, (own[P.neededMm] as number) * areaM2);
 }

@@ -22,15 +22,9 @@ export function runZoneWeek(run: ZoneRun, index: number, cutShare = run.season.f
   week.uncut = undefined;
   if (cutShare > 0) {
     run.told = undefined;
-    const states = run.members.map(
-      ({ stores, fillingMm, grownOn }) => [{ ...stores }, { fillingMm, grownOn }] as const,
-    );
+    const states = run.members.map(({ stores, fillingMm, grownOn }) => ({ stores: { ...stores }, fillingMm, grownOn }));
     runWeek(run, index);
-    run.members.forEach((member, at) => {
-      const [stores, own] = states[at] as (typeof states)[number];
-      Object.assign(member.stores, stores);
-      Object.assign(member, own);
-    });
+    for (const [at, state] of states.entries()) Object.assign(run.members[at] as ZoneMember, state);
     run.told = told;
     week.uncut = week.minutes.slice();
     week.cutShare = cutShare;

@@ -2,6 +2,7 @@
 import type { Garden } from '../garden.ts';
 import type { ObservedDay, ObservedWeather } from '../garden-weather.ts';
 import type { SeasonYears } from '../rain/season-years.ts';
+import { fieldByWeek } from '../season/field-by-week.ts';
 import { runningSeason } from '../season/run-season.ts';
 import { type Season, SUPPLY_FIELDS } from '../season/season.ts';
 import { type SeasonBuffers, seasonBuffers } from '../season/zone-season.ts';
@@ -75,7 +76,7 @@ export function* yearSeasons(
 function outcomeOf(season: Season, year: number, calendarYear: number | undefined): YearOutcome {
   const { weather, totals } = season;
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
-  const field = (name: keyof typeof SUPPLY_FIELDS) => totals.figures.of(SUPPLY_FIELDS[name]);
+  const field = (name: keyof typeof SUPPLY_FIELDS) => fieldByWeek(totals.figures, SUPPLY_FIELDS[name]);
   return {
     year,
     calendarYear,

@@ -1,4 +1,6 @@
 /** What some zones' season comes to, in the figures that a remedy promises. */
+
+import { fieldByWeek } from '../../engine/season/field-by-week.ts';
 import { plantingFigure } from '../../engine/season/planting-week.ts';
 import { type Season, SUPPLY_FIELDS, ZONE_FIELDS, type ZoneSeason } from '../../engine/season/season.ts';
 
@@ -20,7 +22,7 @@ export function mixFigures(season: Season, zoneIds: readonly string[]): MixFigur
 
 /** Of the whole garden. */
 export function gardenFigures({ zones, totals: { figures } }: Season): MixFigures {
-  const litres = figures.of(SUPPLY_FIELDS.litres);
+  const litres = fieldByWeek(figures, SUPPLY_FIELDS.litres);
   // Added up as every other view has it: the same water by another way may round to another number.
   return { ...sumOver(zones), litres: litres.reduce((sum, week) => sum + week, 0) };
 }

@@ -1,4 +1,6 @@
 /** What harm a change does beside the good that it is made for. */
+
+import { fieldByWeek } from '../../engine/season/field-by-week.ts';
 import { type Season, SUPPLY_FIELDS } from '../../engine/season/season.ts';
 import { type FoundNotice, plantingsOf } from '../../explain/notices/notice.ts';
 import { foundLike } from '../../explain/notices/notices-of.ts';
@@ -116,5 +118,5 @@ function othersLackMore({ season, notice }: InSeason, { remaining, seasonWith }:
 }
 
 function demandLitres({ totals }: Season): number {
-  return totals.figures.of(SUPPLY_FIELDS.demandLitres).reduce((sum, litres) => sum + litres, 0);
+  return fieldByWeek(totals.figures, SUPPLY_FIELDS.demandLitres).reduce((sum, litres) => sum + litres, 0);
 }

@@ -5,6 +5,7 @@ import '../../../src/elements/plan/define.ts';
 import type { RunnelChart } from '../../../src/elements/chart/runnel-chart.ts';
 import type { RunnelPlan } from '../../../src/elements/plan/runnel-plan.ts';
 import { RunnelHoverEvent } from '../../../src/elements/shared/events/hover-event.ts';
+import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { type Season, SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
 import type { Plan } from '../../../src/plan/schema/plan-schema.ts';
 import { mixedGarden } from '../../support/small-plans.ts';
@@ -143,7 +144,7 @@ describe('runnel-chart', () => {
     const { chart, plan } = await shown();
     const words = () => plain(partOf(chart, '.reading .quiet').textContent);
     const gallons = (field: 'litres' | 'irrigationStayedLitres', until: number) => {
-      const byWeek = (plan.season as Season).totals.figures.of(SUPPLY_FIELDS[field]);
+      const byWeek = fieldByWeek((plan.season as Season).totals.figures, SUPPLY_FIELDS[field]);
       return byWeek.subarray(0, until + 1).reduce((sum, week) => sum + week, 0) / 3.785411784;
     };
     const said = () =>

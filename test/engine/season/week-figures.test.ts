@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { ObservedWeather } from '../../../src/engine/garden.ts';
+import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { type PlantingWeek, plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { PlantingSeason, Season } from '../../../src/engine/season/season.ts';
@@ -33,7 +34,7 @@ describe('figures of a season', () => {
   const figuresOf = ({ zones }: Season) => zones[0]?.figures as WeekFigures;
   const fieldsOf = (season: Season) => {
     const figures = figuresOf(season);
-    return Array.from({ length: figures.fields }, (_, field) => [...figures.of(field)]);
+    return Array.from({ length: figures.fields }, (_, field) => [...fieldByWeek(figures, field)]);
   };
 
   it('are one array of a zone, its weeks and its plantings: an array a week would take twice the memory', () => {

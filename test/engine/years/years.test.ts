@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rainSharesOf } from '../../../src/elements/shared/worker/rain-shares.ts';
 import { dayNumber } from '../../../src/engine/calendar.ts';
 import { runThrough } from '../../../src/engine/run-through.ts';
+import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import { SUPPLY_FIELDS } from '../../../src/engine/season/season.ts';
 import { seasonTotals } from '../../../src/engine/season/season-totals.ts';
@@ -73,7 +74,7 @@ describe.each(CITIES)('four years of $name', (city) => {
       const observed = { days: readings, weeks: new Map() };
       const read = runSeason({ ...season.garden, observed });
       const sumOf = (field: keyof typeof SUPPLY_FIELDS) =>
-        read.totals.figures.of(SUPPLY_FIELDS[field]).reduce((sum, litres) => sum + litres, 0);
+        fieldByWeek(read.totals.figures, SUPPLY_FIELDS[field]).reduce((sum, litres) => sum + litres, 0);
       const outcome = outcomes[index] as YearOutcome;
       expect(outcome.neededLitres).toBeCloseTo(sumOf('neededLitres'), 6);
       expect(outcome.irrigationLitres.at(-1)).toBeCloseTo(sumOf('litres'), 6);

@@ -1,6 +1,7 @@
 /** What holds of the remedies of any plan's notices: each, when it is made, mends its notice or lessens it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { plantingFigure, plantingState } from '../../../src/engine/season/planting-week.ts';
 import type { Season } from '../../../src/engine/season/season.ts';
 import { SUPPLY_FIELDS, ZONE_FIELDS } from '../../../src/engine/season/season.ts';
@@ -280,7 +281,7 @@ describe('the remedies of the demo, of gardens with one trouble each and of 60 r
 });
 
 function sumOf({ totals }: Season, field: number): number {
-  return totals.figures.of(field).reduce((sum, litres) => sum + litres, 0);
+  return fieldByWeek(totals.figures, field).reduce((sum, litres) => sum + litres, 0);
 }
 
 function minutesIn({ zones }: Season): number {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { plantingFigure } from '../../../src/engine/season/planting-week.ts';
 import { type PlantingSeason, type Season, SUPPLY_FIELDS, type ZoneSeason } from '../../../src/engine/season/season.ts';
 import { zoneOrigin } from '../../../src/engine/season/zone-week.ts';
@@ -77,7 +78,8 @@ describe('logAsRun', () => {
     const logged = logAsRun([cell('beds', '2027-07-19')], dayOf);
     const before = computeSeason(mixedGarden());
     const after = computeSeason(applyEdit(mixedGarden(), logged as Edit));
-    const waterOf = (season: Season) => Object.values(SUPPLY_FIELDS).map((field) => season.zones[0]?.figures.of(field));
+    const waterOf = (season: Season) =>
+      Object.values(SUPPLY_FIELDS).map((field) => fieldByWeek(season.totals.figures, field));
     expect(waterOf(after)).toEqual(waterOf(before));
     expect(zoneOrigin(after.zones[0] as ZoneSeason, 15)).toBe('run');
   });

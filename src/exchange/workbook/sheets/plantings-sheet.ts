@@ -1,12 +1,8 @@
 /** What each planting needs in each week: factors of the daily calculation, and formulas over weather and area. */
 
-import {
-  openMinutes,
-  type PlantingVolume,
-  plantingFigure,
-  plantingState,
-} from '../../../engine/season/planting-week.ts';
+import { openMinutes, plantingFigure, plantingState } from '../../../engine/season/planting-week.ts';
 import { PLANTING_FIELDS as P, type PlantingSeason, type ZoneSeason } from '../../../engine/season/season.ts';
+import type { PlantingVolume } from '../../../engine/season/volume-depths.ts';
 import { atLeastZero, less, over, type Term, times } from '../formula.ts';
 import {
   type CellContent,

@@ -6,8 +6,9 @@ import { balanceDay, growRoots, runBalance } from '../../../engine/season/balanc
 import type { RainKeeper } from '../../../engine/season/kept-rain.ts';
 import { type PlantingDays, plantingDays, wetDays } from '../../../engine/season/planting-days.ts';
 import { isWettedAlone, tawOn } from '../../../engine/season/planting-demand.ts';
-import { type PlantingVolume, plantingFigure } from '../../../engine/season/planting-week.ts';
+import { plantingFigure } from '../../../engine/season/planting-week.ts';
 import type { PLANTING_FIELDS, PlantingSeason, Season, ZoneSeason } from '../../../engine/season/season.ts';
+import type { PlantingVolume } from '../../../engine/season/volume-depths.ts';
 import { timerOf } from '../../../engine/season/week-timer.ts';
 import { shareIn, wetAnew } from '../../../engine/season/wetted-week.ts';
 import { meanDepletionMm } from '../../../engine/season/zone-member.ts';

@@ -1,5 +1,6 @@
 /** The chart's running totals up to a week, of a zone or of the whole garden. */
 import { type Cumulative, cumulative } from '../../../engine/season/cumulative.ts';
+import { fieldByWeek } from '../../../engine/season/field-by-week.ts';
 import { type SeasonTotals, SUPPLY_FIELDS, type ZoneSeason } from '../../../engine/season/season.ts';
 import type { TraceStep } from '../trace-step.ts';
 import { input, volume } from '../trace-value.ts';
@@ -50,6 +51,6 @@ function runningStep(block: Block, sums: Cumulative, name: keyof typeof FIELDS, 
 }
 
 function runningSum({ figures }: Block, field: keyof typeof SUPPLY_FIELDS, week: number): number {
-  const byWeek = figures.of(SUPPLY_FIELDS[field]);
+  const byWeek = fieldByWeek(figures, SUPPLY_FIELDS[field]);
   return byWeek.subarray(0, week + 1).reduce((sum, litres) => sum + litres, 0);
 }
