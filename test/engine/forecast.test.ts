@@ -1,5 +1,6 @@
 /** What mornings expect of a forecast; its seasons by hand, in the garden of plain-garden.ts, watered on the first and the fourth day. */
 import { describe, expect, it } from 'vitest';
+import { ETO_METHODS } from '../../src/engine/climate/daily-eto.ts';
 import { forecastOn, knownForecasts } from '../../src/engine/forecast.ts';
 import type { Forecast, ForecastDay } from '../../src/engine/garden.ts';
 import { runSeason } from '../../src/engine/season/run-season.ts';
@@ -35,6 +36,22 @@ describe('what is known of the days to come', () => {
     const ground = { ...GROUND, expectedEtoMm: new Float64Array(14) };
     const [known] = knownForecasts([forecast(103, { 102: { rainMm: 9 }, 103: { etoMm: 4 } })], ground);
     expect([...(known?.days ?? [])]).toEqual([[3, { etoShare: 1, soakedMm: undefined }]]);
+  });
+
+  it('where the normals have no ETo dries none of its rain off, and the day that nobody reads uses none either', () => {
+    const ground = { ...GROUND, expectedEtoMm: new Float64Array(14) };
+    const [known] = knownForecasts([forecast(100, { 101: { rainMm: 0.5, etoMm: 4 } })], ground);
+    expect([...(known?.days ?? [])]).toEqual([[1, { etoShare: 1, soakedMm: 0.4 }]]);
+    const garden = plainGarden();
+    const climate = { ...garden.site.climate, etoMm: new Array(12).fill(0) };
+    const observed = {
+      days: new Map(),
+      weeks: new Map(),
+      forecasts: [forecast(FIRST_DAY, { [FIRST_DAY + 1]: { etoMm: 4 } })],
+    };
+    const { weather, zones } = runSeason({ ...garden, site: { ...garden.site, climate }, observed });
+    expect([weather.eto.mm[1], ETO_METHODS[weather.eto.method[1] as number]]).toEqual([0, 'normals']);
+    expect(zoneWeek(zones[0] as ZoneSeason, 0)).toMatchObject({ demandLitres: 0, litres: 0 });
   });
 
   it('changes with a later issue day by day and figure by figure, in any order given', () => {

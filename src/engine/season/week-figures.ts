@@ -1,4 +1,4 @@
-/** Weeks that are taken over or run again together. */
+/** Weeks that are taken over or run again together: a power of two. */
 export const SPAN_WEEKS = 8;
 
 /**

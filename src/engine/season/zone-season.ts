@@ -119,8 +119,7 @@ export function zoneSeasonAfter(
   const { weeks, plantings } = season;
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const from = changed.first;
-  const fill = (first: number) =>
-    fillBuffers(season, context, buffers, { first, last: first + SPAN_WEEKS - 1 - (first % SPAN_WEEKS) });
+  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first | (SPAN_WEEKS - 1) });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.run });
   buffers.run = run;
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
