@@ -85,7 +85,7 @@ it('says what is missing all the same, where it is too little to be the finding'
 it('speaks of irrigation where there was next to no rain', () => {
   const irrigationLitres = 5000 * LITRES_PER_GALLON;
   expect(say({ kind: 'met', rainLitres: 1, irrigationLitres, unmetLitres: 0 })).toBe(
-    'Enough for every planting, with 5,000 gal of irrigation at the roots',
+    'Enough for every planting, with 5,000 gal of irrigation kept',
   );
 });
 
