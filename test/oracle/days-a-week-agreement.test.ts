@@ -57,13 +57,13 @@ function byEngine(garden: Garden) {
 
 describe('engine and oracle agree on how often', () => {
   it('each zone of 250 random gardens wants water in each month', { timeout: 120_000 }, () => {
-    const reached = { months: 0, notEnough: 0, fewer: 0, starts: 0, noDay: 0, refill: 0, pots: 0, timer: 0 };
+    const reached = { months: 0, notEnough: 0, fewer: 0, starts: 0, noDay: 0, refill: 0 };
+    let withoutRoom = 0;
     for (const garden of fc.sample(gardens, { seed: 653, numRuns: 250 })) {
       const oracle = byOracle(garden);
       expect(byEngine(garden)).toEqual(
-        oracle.map(({ waterAtHandMm, dailyUseMm, mostWateringMm, ...whole }) => ({
+        oracle.map(({ waterAtHandMm, dailyUseMm, ...whole }) => ({
           ...whole,
-          mostWateringMm: expect.closeTo(mostWateringMm, 6),
           waterAtHandMm: expect.closeTo(waterAtHandMm, 6),
           dailyUseMm: expect.closeTo(dailyUseMm, 6),
         })),
@@ -80,12 +80,9 @@ describe('engine and oracle agree on how often', () => {
       reached.starts += count((of) => of.startsADay > 1);
       reached.noDay += count((of) => of.allowedDays === 0);
       reached.refill += count((of) => refills.has(of.plantingId));
-      reached.pots += count((of) => of.isInContainer);
-      // Of which a day less could not bring a week's use.
-      reached.timer += count(
-        (of) => of.mostWateringMm > 0 && (of.daysAWeek - 1) * of.mostWateringMm < 7 * of.dailyUseMm,
-      );
+      withoutRoom += count((of) => of.waterAtHandMm === 0);
     }
     expect(Object.entries(reached).filter(([, times]) => times <= 20)).toEqual([]);
+    expect(withoutRoom).toBeGreaterThan(0);
   });
 });

@@ -1,17 +1,15 @@
 /**
  * How often a zone wants water in a month: for each planting that is kept, or refilled where none is kept, its water at hand (what is readily available, FAO-56 eq. 82 and 83 with
- * p of the day's use) over what it uses in a day, on the day of the month's weeks on which that lasts shortest. In a pot so many whole days may lie between
- * two waterings. In the ground two more, where it lasts one: a watering brings its own day's use too, and the day before the next may use more than is left at
- * hand when it begins. The days a week are the fewest that keep to that, spread over the days that are allowed, of which the timer's longest runs
- * bring a week's use. Runs a day are the most that any week of the month has, on the zone's own days where those are enough, else on the proposed ones.
+ * p of the day's use, less the room that is left for rain) over what it uses in a day, on the day of the month's weeks on which that lasts shortest. So
+ * many whole days may lie between two waterings; the days a week are the fewest that keep to that, spread over the days that are allowed. Runs a day
+ * are the most that any week of the month has, on the zone's own days where those are enough, else on the proposed ones.
  */
 import type { Garden, GardenPlanting, GardenZone } from '../../src/engine/garden.ts';
 import { yearMonthOf } from './calendar.ts';
 import { mostUsual } from './month-masks.ts';
 import { NearTies } from './near-ties.ts';
 import { maskOf } from './open-days.ts';
-import type { PlantingFacts } from './planting-facts.ts';
-import { sufficientRun } from './rounding.ts';
+import type { PlantingDay, PlantingFacts } from './planting-facts.ts';
 import { runsOn } from './runs-a-day.ts';
 import { daysFrom, isInMask, wateringDayCount, wateringMask, weekOf } from './watering-days.ts';
 
@@ -20,11 +18,8 @@ export interface DaysAWeek {
   /** Equal runs that the zone's plantings together want, as far as the timer starts so often. */
   readonly startsADay: number;
   readonly plantingId: string;
-  readonly isInContainer: boolean;
   readonly waterAtHandMm: number;
   readonly dailyUseMm: number;
-  /** Of a day's longest runs. */
-  readonly mostWateringMm: number;
   /** Whether the zone's own days lie no further apart than that allows, or than all allowed days do where those are too few. */
   readonly isEnough: boolean;
 }
@@ -39,8 +34,11 @@ export function daysAWeek(
   const askingOf = (watering: GardenPlanting['watering']) =>
     plantings
       .filter(({ planting }) => planting.watering === watering && planting.flows.some(({ flowLph }) => flowLph > 0))
-      .flatMap((facts) => scarcest(garden, zone, facts, month))
-      .map((most) => ({ ...most, daysAWeek: fewestDays(allowed, most), isEnough: isEnough(allowed, planned, most) }));
+      .flatMap((facts) => scarcest(garden, facts, month))
+      .map(({ lastsDays, ...rest }) => {
+        const asked = { daysAWeek: fewestDays(allowed, lastsDays), isEnough: isEnough(allowed, planned, lastsDays) };
+        return { ...rest, ...asked, lastsDays };
+      });
   const kept = askingOf('keep');
   const [most] = (kept.length > 0 ? kept : askingOf('refill')).sort(
     (one, other) => other.daysAWeek - one.daysAWeek || one.lastsDays - other.lastsDays,
@@ -82,71 +80,38 @@ function sinceMonday(date: number): number {
   return (new Date(date * 86_400_000).getUTCDay() + 6) % 7;
 }
 
-/** What a planting asks of the days. */
-interface Asking {
-  readonly isInContainer: boolean;
-  readonly lastsDays: number;
-  readonly dailyUseMm: number;
-  readonly mostWateringMm: number;
-}
-
 /** The day of the weeks of a month on which a planting's water at hand lasts shortest. */
-function scarcest({ span }: Garden, zone: GardenZone, facts: PlantingFacts, month: number) {
-  const { planting, storesIn, days, leachingFraction } = facts;
+function scarcest({ span }: Garden, { planting, storesIn, days }: PlantingFacts, month: number) {
   const isOfMonth = (index: number) => yearMonthOf(span.firstDay + 7 * weekOf(index) + 3).month === month;
-  const longest = sufficientRun(MINUTES_PER_DAY, { ...zone, runsADay: 1 }, new NearTies()).minutes;
   const found = days
     .map((day, index) => ({ ...day, index }))
     .filter(({ inGround, expectedEtcMm, index }) => inGround && expectedEtcMm > 0 && isOfMonth(index))
-    .map(({ expectedRawMm, expectedEtcMm, netMmPerMinute, index }) => {
-      const { share, isPot } = storesIn(weekOf(index));
+    .map((day) => {
+      const waterAtHandMm = waterAtHand(planting, day);
       // The rest of its ground is empty when it matters: the wetted part bears all.
-      const dailyUseMm = expectedEtcMm / share;
-      const mostWateringMm = (longest * netMmPerMinute * (1 - leachingFraction)) / share;
-      const lastsDays = expectedRawMm / dailyUseMm;
-      return {
-        plantingId: planting.id,
-        isInContainer: isPot,
-        waterAtHandMm: expectedRawMm,
-        dailyUseMm,
-        mostWateringMm,
-        lastsDays,
-      };
+      const dailyUseMm = day.expectedEtcMm / storesIn(weekOf(day.index)).share;
+      return { plantingId: planting.id, waterAtHandMm, dailyUseMm, lastsDays: waterAtHandMm / dailyUseMm };
     })
     .sort((one, other) => one.lastsDays - other.lastsDays);
   return found.slice(0, 1);
 }
 
-const MINUTES_PER_DAY = 1440;
-const ROUNDING = 1e-9;
-
-/** Days from a watering to the next. */
-function mostApart({ isInContainer, lastsDays }: Asking): number {
-  const whole = Math.floor(lastsDays + ROUNDING);
-  if (whole === 0) return 1;
-  return isInContainer ? whole : 2 + whole;
+/** A refill leaves no room for rain. */
+function waterAtHand({ watering }: GardenPlanting, { expectedRawMm, targetMm }: PlantingDay): number {
+  return watering === 'refill' ? expectedRawMm : Math.max(0, expectedRawMm - targetMm);
 }
 
-/** Whether the longest runs of so many days bring what a week takes; nobody asks where no line lies. */
-function bringEnough(days: number, { dailyUseMm, mostWateringMm }: Asking): boolean {
-  return mostWateringMm === 0 || days + ROUNDING >= (7 * dailyUseMm) / mostWateringMm;
-}
-
-/** The fewest days of a week, spread over those allowed, that lie no further apart than they may and bring enough. */
-function fewestDays(allowed: number, asking: Asking): number {
+/** The fewest days of a week, spread over those allowed, between which no more than whole days of water at hand lie. */
+function fewestDays(allowed: number, lastsDays: number): number {
+  const most = Math.max(1, Math.floor(lastsDays + 1e-9));
   const all = wateringDayCount(allowed);
-  for (let days = 1; days < all; days++) {
-    if (bringEnough(days, asking) && longestGap(maskOf(allowed, days)) <= mostApart(asking)) return days;
-  }
+  for (let days = 1; days < all; days++) if (longestGap(maskOf(allowed, days)) <= most) return days;
   return all;
 }
 
-/** Where even all that are allowed are too few, as many and as close as those. */
-function isEnough(allowed: number, planned: number, asking: Asking): boolean {
+function isEnough(allowed: number, planned: number, lastsDays: number): boolean {
   if (planned === 0 || allowed === 0) return allowed === 0;
-  const days = wateringDayCount(planned);
-  const isOften = bringEnough(days, asking) || days >= wateringDayCount(allowed);
-  return isOften && longestGap(planned) <= Math.max(longestGap(allowed), mostApart(asking));
+  return longestGap(planned) <= Math.max(longestGap(allowed), Math.floor(lastsDays + 1e-9), 1);
 }
 
 /** Days from a watering to the next, the week's last and the next week's first included. */

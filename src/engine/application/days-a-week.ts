@@ -1,16 +1,13 @@
 /** How often a zone has to be watered so that its plants last from one watering to the next. */
 import { monthOfWeek, weekdayOf } from '../calendar.ts';
-import type { Garden, GardenPlanting, GardenZone } from '../garden.ts';
+import type { Garden } from '../garden.ts';
 import { countDays, daysOfMask } from '../season/days-mask.ts';
 import { openMasks } from '../season/open-days.ts';
-import { flowOn } from '../season/planting-days.ts';
+import { targetOn } from '../season/planting-demand.ts';
 import type { PlantingSeason, Season, ZoneSeason } from '../season/season.ts';
 import { heldMask, weekMask } from '../season/week-masks.ts';
 import { shareIn } from '../season/wetted-week.ts';
-import { nearestRun } from '../soil/cycle-and-soak.ts';
 import { isUnrestricted } from '../supply/restrictions.ts';
-import { applicationRateMmPerHour } from './application-rate.ts';
-import { netMmPerMinute } from './run-time.ts';
 import { type RunsNeed, runsNeed } from './runs-need.ts';
 
 /** Of one zone in one calendar month. */
@@ -24,40 +21,28 @@ export interface DaysAWeek {
   readonly startsADay: number;
   /** Whose need it is. */
   readonly plantingId: string;
-  readonly isInContainer: boolean;
   /** On the day of the month on which it lasts least: what it may use after a watering, mm, and what it uses in a day, mm. */
   readonly waterAtHandMm: number;
   readonly dailyUseMm: number;
-  /** On that day: the most that its lines bring in as long as the timer can run in a day, mm; 0 where no line waters it then. */
-  readonly mostWateringMm: number;
   /** Days a week on which water may run, as in most weeks of the month. */
   readonly allowedDays: number;
   /** Those days, bit 0 = the week's first. */
   readonly allowedMask: number;
   /** The zone's own watering days, as in most weeks of the month. */
   readonly plannedMask: number;
-  /** Whether those do: no two lie further apart than fits, or than all that are allowed where none fit, and they bring enough. */
+  /** Whether those do: no two lie further apart than the days that fit, or than all that are allowed where none fit. */
   readonly isEnough: boolean;
 }
 
 const ROUNDING_DAYS = 1e-9;
 
 /**
- * Days that two waterings may lie further apart in the ground than its water at hand lasts. A watering brings its own day's use as well,
- * which comes off before what is too much drains (FAO-56 eq. 88 and Example 38); and a day is short by what is missing as it
- * begins (eq. 84), so that the last one may use more than is left at hand.
- */
-const DAYS_MORE_IN_GROUND = 2;
-
-/**
  * For every zone and month of the season with a planting that a line waters. A week belongs to the month of its fourth day.
  *
- * The fewest days, spread over the allowed ones as the season spreads them, that leave no day short by the normals. Water at hand over
- * daily use is how many days a filling lasts (USDA-NRCS National Engineering Handbook, part 652, irrigation frequency = net depth / peak
- * daily use; from memory): all that is readily available (FAO-56 eq. 82 and 83), on the scarcest day of the month, since the season gives
- * up room for rain where it is needed. In a container no two waterings lie further apart than that many days, in the
- * ground two more, where it lasts for one at all; and they are so many that the timer can bring a week's use. Plantings that are
- * kept decide; those that are refilled where there is no other.
+ * Water at hand over daily use is how many days a filling lasts (USDA-NRCS National Engineering Handbook, part 652, irrigation frequency =
+ * net depth / peak daily use; from memory): readily available water (FAO-56 eq. 82 and 83) less the room that watering leaves for
+ * rain, on the scarcest day of the month. The fewest days fit of which no two, spread over the allowed ones as the season
+ * spreads them, lie further apart. Plantings that are kept decide; those that are refilled where there is no other.
  */
 export function daysAWeek(season: Season): readonly DaysAWeek[] {
   return season.zones.flatMap((zone) => zoneDaysAWeek(season, zone));
@@ -68,7 +53,7 @@ export function zoneDaysAWeek({ garden }: Pick<Season, 'garden'>, zone: ZoneSeas
   return [...monthsOf(garden)].flatMap(([month, weeks]) => {
     const allowed = mostUsual(weeks.map((week) => allowedMask(garden, week)));
     const planned = mostUsual(weeks.map((week) => weekMask(zone.zone, week)));
-    const found = deciding(garden, zone, weeks).map((scarcest) => fitting(zone, { month, allowed, planned }, scarcest));
+    const found = deciding(zone, weeks).map((scarcest) => fitting(zone, { month, allowed, planned }, scarcest));
     const [first, ...others] = found;
     if (first === undefined) return [];
     const fit = others.reduce((most, each) => (asksMore(each, most) ? each : most), first);
@@ -117,55 +102,35 @@ function mostUsual(masks: readonly number[]): number {
   return masks.reduce((most, mask) => (times(mask) > times(most) ? mask : most));
 }
 
-type Scarcest = Pick<DaysAWeek, 'plantingId' | 'isInContainer' | 'waterAtHandMm' | 'dailyUseMm' | 'mostWateringMm'>;
+interface Scarcest {
+  readonly plantingId: string;
+  readonly waterAtHandMm: number;
+  readonly dailyUseMm: number;
+}
 
-function deciding(garden: Garden, zone: ZoneSeason, weeks: readonly number[]): readonly Scarcest[] {
-  const watered = zone.plantings.filter(({ planting }) => planting.flows.some(({ flowLph }) => flowLph > 0));
+function deciding({ plantings }: ZoneSeason, weeks: readonly number[]): readonly Scarcest[] {
+  const watered = plantings.filter(({ planting }) => planting.flows.some(({ flowLph }) => flowLph > 0));
   const of = (watering: 'keep' | 'refill') =>
-    watered
-      .filter(({ planting }) => planting.watering === watering)
-      .flatMap((own) => scarcestDay(garden, zone.zone, own, weeks) ?? []);
+    watered.filter(({ planting }) => planting.watering === watering).flatMap((own) => scarcestDay(own, weeks) ?? []);
   const kept = of('keep');
   return kept.length > 0 ? kept : of('refill');
 }
 
 /** The day on which its water lasts least; undefined where it uses none. */
-function scarcestDay(
-  { span }: Garden,
-  zone: GardenZone,
-  { planting, demand }: PlantingSeason,
-  weeks: readonly number[],
-): Scarcest | undefined {
-  const { isInContainer, expectedEtcMm, expectedRawMm } = demand;
-  let scarcest: Omit<Scarcest, 'mostWateringMm'> | undefined;
-  let at = 0;
+function scarcestDay({ planting, demand }: PlantingSeason, weeks: readonly number[]): Scarcest | undefined {
+  let scarcest: Scarcest | undefined;
   for (const week of weeks) {
     for (let day = Math.max(7 * week, demand.first); day < Math.min(7 * week + 7, demand.end); day++) {
       // Where its lines wet a part of the ground, that part is to last alone.
-      const dailyUseMm = (expectedEtcMm[day] as number) / shareIn(planting, week);
-      const waterAtHandMm = expectedRawMm[day] as number;
-      if (dailyUseMm > 0 && (scarcest === undefined || waterAtHandMm / dailyUseMm < lasts(scarcest))) {
-        scarcest = { plantingId: planting.id, isInContainer, waterAtHandMm, dailyUseMm };
-        at = day;
-      }
+      const dailyUseMm = (demand.expectedEtcMm[day] as number) / shareIn(planting, week);
+      const roomMm = planting.watering === 'refill' || day < demand.targetFrom ? 0 : targetOn(demand, day);
+      const waterAtHandMm = Math.max(0, (demand.expectedRawMm[day] as number) - roomMm);
+      const lasts = waterAtHandMm / dailyUseMm;
+      if (dailyUseMm > 0 && (scarcest === undefined || lasts < scarcest.waterAtHandMm / scarcest.dailyUseMm))
+        scarcest = { plantingId: planting.id, waterAtHandMm, dailyUseMm };
     }
   }
-  return scarcest && { ...scarcest, mostWateringMm: mostWateringMm(zone, planting, at, span.firstDay) };
-}
-
-const DAY_MINUTES = 1440;
-
-function mostWateringMm(zone: GardenZone, planting: GardenPlanting, day: number, firstDay: number): number {
-  const flow = flowOn(planting, firstDay + day);
-  if (flow === undefined) return 0;
-  const ofMinuteMm = netMmPerMinute(applicationRateMmPerHour(flow.flowLph, planting.areaM2), flow.efficiency);
-  const enters = 1 - (planting.leachingFraction ?? 0);
-  const share = shareIn(planting, Math.floor(day / 7));
-  return (nearestRun(DAY_MINUTES, zone, true).minutes * ofMinuteMm * enters) / share;
-}
-
-function lasts({ waterAtHandMm, dailyUseMm }: Pick<Scarcest, 'waterAtHandMm' | 'dailyUseMm'>): number {
-  return waterAtHandMm / dailyUseMm;
+  return scarcest;
 }
 
 interface MonthDays {
@@ -178,12 +143,12 @@ interface MonthDays {
 type DaysThatFit = Omit<DaysAWeek, 'startsADay'>;
 
 function fitting({ zone }: ZoneSeason, { month, allowed, planned }: MonthDays, scarcest: Scarcest): DaysThatFit {
-  const most = mostApart(scarcest);
+  const { waterAtHandMm, dailyUseMm } = scarcest;
+  const lastsDays = waterAtHandMm / dailyUseMm;
+  const most = Math.max(1, Math.floor(lastsDays + ROUNDING_DAYS));
   const allowedDays = countDays(allowed);
-  const fewest = Math.min(allowedDays, fewestThatBring(scarcest));
-  const fits = openMasks(allowed).findIndex((mask, days) => mask !== 0 && days >= fewest && longestGap(mask) <= most);
+  const fits = openMasks(allowed).findIndex((mask) => mask !== 0 && longestGap(mask) <= most);
   const widest = fits < 0 ? longestGap(allowed) : most;
-  const isPlannedEnough = planned !== 0 && countDays(planned) >= fewest && longestGap(planned) <= widest;
   return {
     zoneId: zone.id,
     month,
@@ -192,20 +157,8 @@ function fitting({ zone }: ZoneSeason, { month, allowed, planned }: MonthDays, s
     allowedDays,
     allowedMask: allowed,
     plannedMask: planned,
-    isEnough: allowed === 0 || isPlannedEnough,
+    isEnough: allowed === 0 || (planned !== 0 && longestGap(planned) <= widest),
   };
-}
-
-/** Days from one watering to the next. */
-function mostApart(scarcest: Scarcest): number {
-  const whole = Math.floor(lasts(scarcest) + ROUNDING_DAYS);
-  if (whole < 1) return 1;
-  return scarcest.isInContainer ? whole : whole + DAYS_MORE_IN_GROUND;
-}
-
-/** Days a week on which the timer can bring what is used in it. */
-function fewestThatBring({ dailyUseMm, mostWateringMm }: Scarcest): number {
-  return mostWateringMm > 0 ? Math.ceil((7 * dailyUseMm) / mostWateringMm - ROUNDING_DAYS) : 0;
 }
 
 /** Most days from one watering to the next, round the week. */
@@ -215,5 +168,6 @@ function longestGap(mask: number): number {
 }
 
 function asksMore(one: DaysThatFit, other: DaysThatFit): boolean {
+  const lasts = ({ waterAtHandMm, dailyUseMm }: DaysThatFit) => waterAtHandMm / dailyUseMm;
   return one.daysAWeek > other.daysAWeek || (one.daysAWeek === other.daysAWeek && lasts(one) < lasts(other));
 }

@@ -144,7 +144,6 @@ interface MinutesLabels {
   readonly origin: unknown;
   readonly 'water-at-hand': Named;
   readonly 'daily-use': Named;
-  readonly 'most-watering': Named;
   readonly 'allowed-days': unknown;
   readonly 'minutes-given': unknown;
   readonly 'minutes-needed': unknown;

@@ -96,7 +96,7 @@ export interface MinutesSteps {
   readonly 'irrigation-gross': unknown;
   readonly 'irrigation-net': unknown;
   readonly 'need-met': unknown;
-  readonly 'days-a-week': OfMonth & { readonly variant: 'pot' | 'ground' };
+  readonly 'days-a-week': OfMonth;
   readonly 'runs-a-day': OfMonth & { readonly variant: 'pot' | 'ground' };
   readonly 'zone-minutes': OnDay & { readonly variant: ZoneRule['kind'] };
   /** `day`: the morning of a computed week. */

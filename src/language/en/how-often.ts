@@ -11,7 +11,7 @@ export const howOften = {
   /** Months in which they are fewer than fit, 0 = January. */
   more: ({ count, month }: Format, months: readonly number[]) =>
     `How often: more days fit in ${months.length === 1 ? months.map(month).join() : count(months.length, MONTHS)}`,
-  help: 'Days a week that fit. Water at hand is what roots may use before the plants go short; the planting whose water lasts least counts. In the ground two days more may pass: a watering brings its own day’s use, and the last day begins with water at hand.',
+  help: 'Days a week that fit. Water at hand is what roots may use before the plants go short; the planting whose water lasts least counts.',
   /** `runs` a day: more than one where one filling does not last a day. */
   month: ({ count, month }: Format, of: number, days: number, runs: number) =>
     `${month(of)}: ${count(days, DAYS)} a week${runs > 1 ? `, ${count(runs, RUNS)} a day` : ''}`,

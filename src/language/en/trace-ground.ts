@@ -117,11 +117,8 @@ const minutes = {
   'days-a-week': {
     title: ({ month }: Format, of: OfMonth) => `Days a week that fit, ${month(of.month)}`,
     says: 'How often the planting that needs it most wants water. The plan may say otherwise.',
-    formula: {
-      pot: 'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1, and which can bring the use of a week; all where none fit',
-      ground:
-        'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, + 2 (1 where it does not last a day), and which can bring the use of a week; all where none fit',
-    },
+    formula:
+      'days a week = the fewest, spread over the days on which water may run, of which no two lie further apart than water at hand / use of a day, in whole days, at least 1; all where none fit',
   },
   'runs-a-day': {
     title: ({ month }: Format, of: OfMonth) => `Runs a day that fit, ${month(of.month)}`,

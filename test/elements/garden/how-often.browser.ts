@@ -39,9 +39,9 @@ describe('how often a zone should be watered', () => {
 
   it('is said month by month, with why, and is one press away', async () => {
     const { garden, plan, all, summary } = await unfolded();
-    expect(plain(summary('How often').textContent)).to.equal('How often: more days fit in 5 months');
+    expect(plain(summary('How often').textContent)).to.equal('How often: more days fit in 7 months');
     const july = all('.often li').map((each) => plain(each.textContent))[3];
-    expect(july).to.match(/^July: 3 days a week; the plan has 2 days Bed: 0\.3\d in at hand, 0\.2\d in used a day\.$/);
+    expect(july).to.match(/^July: 7 days a week; the plan has 2 days Bed: 0\.3\d in at hand, 0\.2\d in used a day\.$/);
     const effect = all('.often + p').map((each) => plain(each.textContent))[0];
     expect(effect).to.match(
       /^With the days that fit: short of water on 0 days instead of \d+ days\. Over the season: /,
@@ -49,7 +49,7 @@ describe('how often a zone should be watered', () => {
     expect(await accessibilityFaults(garden, {})).to.deep.equal([]);
     all('[name="zone-beds-howOften"]')[0]?.click();
     await quiet(garden);
-    const days = { '4': 2, '5': 3, '6': 3, '7': 3, '8': 3, '9': 3, '10': 2 };
+    const days = { '4': 4, '5': 7, '6': 7, '7': 7, '8': 7, '9': 7, '10': 4 };
     expect(plan.plan?.zones[0]?.wateringDaysByMonth).to.deep.equal(days);
     expect(plain(summary('How often').textContent)).to.equal('How often: the plan’s days are enough');
     expect(all('[name="zone-beds-howOften"]')).to.have.length(0);

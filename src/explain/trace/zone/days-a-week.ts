@@ -19,15 +19,13 @@ export function daysAWeekSteps({ season, zoneSeason, week }: ZoneCell): readonly
   const lasting = [
     input({ id: 'water-at-hand', name }, depth(fit.waterAtHandMm)),
     input({ id: 'daily-use', name }, depth(fit.dailyUseMm)),
-    ...(fit.mostWateringMm > 0 ? [input({ id: 'most-watering', name }, depth(fit.mostWateringMm))] : []),
   ];
   const allowed = daysIn(weekSpan(week), (day) => isInMask(fit.allowedMask, day - 7 * week));
-  const source = ['FAO-56 eq. 84–88', { id: 'not-checked', cite: 'USDA-NRCS NEH Part 652' }, { id: 'choice' }] as const;
+  const source = [{ id: 'not-checked', cite: 'USDA-NRCS NEH Part 652' }, { id: 'choice' }] as const;
   return [
     {
       id: 'days-a-week',
       month,
-      variant: fit.isInContainer ? 'pot' : 'ground',
       source,
       inputs: [
         ...lasting,
