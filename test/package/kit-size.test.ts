@@ -12,8 +12,6 @@ import { lateWords } from '../../src/language/late-words.ts';
 import { projectRoot } from '../tools/source-files.ts';
 
 const LIBRARIES = ['lit', '@lit/*', 'handsontable', 'chart.js'];
-/** A build of all pages, on a busy machine. */
-const BUILD_MS = 60_000;
 const KIB = 1024;
 
 /** What a worker runs is loaded late, where one starts. */
@@ -84,7 +82,7 @@ describe('a page that defines every element', () => {
     );
     const entry = Object.keys(outputs).find((path) => outputs[path]?.entryPoint === '<stdin>');
     atOnce = closure(entry ?? '');
-  }, BUILD_MS);
+  });
 
   it('gets no late part of more than 30 KiB', () => {
     const late = [...new Set(Object.values(outputs).flatMap(({ imports }) => imports))]

@@ -118,7 +118,7 @@ beforeAll(() => {
     moments,
   );
   year = wholeYear();
-}, 60_000);
+});
 
 describe('a season as a calendar', () => {
   it('is read alike by both readers, for 200 random plans', () => {

@@ -74,7 +74,7 @@ beforeAll(() => {
     rain: 'Date,Rain (in)\r\n2027-05-01,0.25\r\n2027-05-02,0\r\n2027-10-31,1.5\r\n',
     weather: 'Date,Low (°F),High (°F)\r\n5/14/2027,48,71\r\n5/15/2027,50,74\r\n',
   });
-}, 60_000);
+});
 
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
@@ -147,7 +147,7 @@ describe('a workbook', () => {
       });
     }
     expect(whole.length).toBeGreaterThan(120);
-  }, 60_000);
+  });
 
   it('has its sheets in order, without those that are empty, and names as they were typed', async () => {
     const names = ['=1+1', '+1', "'quoted", '<b>bold</b>', 'a,"b"\nc', 'ערוגה', '👩‍🌾', ' blanks '];
