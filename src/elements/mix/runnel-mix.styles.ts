@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { textField } from '../../look/text-field.ts';
 
 export const mixStyles = css`
   :host {
@@ -151,11 +152,7 @@ export const mixStyles = css`
     min-block-size: 2rem;
     max-inline-size: 100%;
     padding-inline: 0.4rem;
-    border: 1px solid var(--_quiet);
-    border-radius: 0.4rem;
-    background: var(--_blank);
-    color: var(--_ink);
-    font: inherit;
+    ${unsafeCSS(textField)}
   }
 
   .compared .parts {

@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { textField } from '../../look/text-field.ts';
 
 /** `.pointed`: the same ground as the week's header has in the sheet. */
 export const traceStyles = css`
@@ -207,11 +208,7 @@ export const traceStyles = css`
     inline-size: 6em;
     min-block-size: 2rem;
     padding: 0.2rem 0.4rem;
-    border: 1px solid var(--_quiet);
-    border-radius: 0.4rem;
-    background: var(--_blank);
-    color: var(--_ink);
-    font: inherit;
+    ${unsafeCSS(textField)}
   }
 
   .actions textarea {

@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { textField } from '../../look/text-field.ts';
 
 /** The foot with the one sentence and the button stays in sight. */
 export const closeWeekStyles = css`
@@ -109,11 +110,7 @@ export const closeWeekStyles = css`
     min-block-size: 3rem;
     margin-block-start: 0.35rem;
     padding: 0.5rem 0.75rem;
-    border: 1px solid var(--_quiet);
-    border-radius: 0.4rem;
-    background: var(--_blank);
-    color: var(--_ink);
-    font: inherit;
+    ${unsafeCSS(textField)}
   }
 
   ::placeholder {

@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { textField } from '../../look/text-field.ts';
 
 /** The gauge, and other fields of the week. */
 export const rainTubesStyles = css`
@@ -100,11 +101,7 @@ export const rainTubesStyles = css`
     inline-size: 5rem;
     min-block-size: 2.75rem;
     padding-inline: 0.4rem;
-    border: 1px solid var(--_quiet);
-    border-radius: 0.4rem;
-    background: var(--_blank);
-    color: var(--_ink);
-    font: inherit;
+    ${unsafeCSS(textField)}
     text-align: end;
   }
 

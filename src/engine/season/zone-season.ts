@@ -78,7 +78,7 @@ export function startedZone(
       known[at]?.rainShares ?? buffers.rainShares?.get(planting.id) ?? sharesBy(sharesOf, planting, context);
     return { demand, rainShares };
   });
-  const days = fillBuffers(season, context, buffers, { first: 0, last: weeks - 1 });
+  const days = prepareWeeks(season, context, buffers, { first: 0, last: weeks - 1 });
   buffers.run = zoneRun(season, { days, weather, from: 0, lent: buffers.run });
   return buffers.run;
 }
@@ -119,7 +119,7 @@ export function zoneSeasonAfter(
   const { weeks, plantings } = season;
   buffers.alike.effort += weeks * plantings.length * COPY_EFFORT;
   const from = changed.first;
-  const fill = (first: number) => fillBuffers(season, context, buffers, { first, last: first | (SPAN_WEEKS - 1) });
+  const fill = (first: number) => prepareWeeks(season, context, buffers, { first, last: first | (SPAN_WEEKS - 1) });
   const run = zoneRun(season, { days: fill(from), weather: context.weather, from, lent: buffers.run });
   buffers.run = run;
   // A pot that asks for each morning alone does so from the week's first one on where the day before was read.
@@ -134,7 +134,7 @@ export function zoneSeasonAfter(
 }
 
 /** Before some weeks of one span are run: the days of each planting, and those after them to which their mornings look ahead. */
-function fillBuffers(
+function prepareWeeks(
   { plantings, weeks, figures }: ZoneSeason,
   context: ZoneContext,
   buffers: SeasonBuffers,
@@ -195,7 +195,7 @@ export function copiedSeason(season: ZoneSeason, zone = season.zone): ZoneSeason
 export function zoneMornings(context: ZoneContext, season: ZoneSeason, week: number): readonly ToldMorning[] {
   const again = copiedSeason(season, context.zone);
   const mornings: ToldMorning[] = [];
-  const days = fillBuffers(again, context, seasonBuffers(), { first: week, last: week });
+  const days = prepareWeeks(again, context, seasonBuffers(), { first: week, last: week });
   const run = zoneRun(again, {
     days,
     weather: context.weather,
