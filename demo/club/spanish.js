@@ -20,11 +20,11 @@ const week = {
     nextRun: ({ weekday, count }, day, zones) => `El próximo: ${weekday(day)}, ${count(zones, ZONES)}.`,
     everyDay: 'cada día',
     also: ({ weekdays }, start, mask) => `también ${weekdays(start, mask)}`,
-    pause: ({ minutes }, pause) => `Pausa de ${minutes(pause)}.`,
+    pause: ({ duration }, pause) => `Pausa de ${duration(pause)}.`,
     ran: ({ minutes }, ran, planned) => `se regó ${minutes(ran)}, previsto ${minutes(planned)}`,
     done: (zone) => `Hecho: ${zone}`,
     allDone: 'Todo hecho como estaba previsto',
-    late: ({ minutes }, over) => `El riego termina ${minutes(over)} después de su horario.`,
+    late: ({ duration }, over) => `El riego termina ${duration(over)} después de su horario.`,
     usualStart: ({ time }, minute) =>
       `Las horas cuentan desde las ${time(minute)}. Ponga en el jardín desde cuándo se puede regar.`,
     setByHand: 'fijado a mano',

@@ -88,12 +88,8 @@ const SENTENCES: readonly Sentence[] = [
     'reference ET is 0 on 140 days: its temperatures give none. Right where it is that cold; otherwise a temperature is wrong.',
   ],
   ['no-line', shortage(3, 2), 'no line brings the 12 gal of irrigation that it needs.'],
-  ['too-long', { minutesPerDay: 300, windowMinutes: 240 }, 'needs 300 min a watering day; water may run for 240 min.'],
-  [
-    'too-long',
-    { minutesPerDay: 1500, windowMinutes: 1440 },
-    'needs 25 hours a watering day; water may run for 24 hours.',
-  ],
+  ['too-long', { minutesPerDay: 300, windowMinutes: 240 }, 'needs 5 h a watering day; water may run for 4 h.'],
+  ['too-long', { minutesPerDay: 1500, windowMinutes: 1440 }, 'needs 25 h a watering day; water may run for 24 h.'],
   ['no-line', shortage(1.7, 23, 0), `${SHORT} No line brings it water.`],
   ['short', shortage(2, 1), 'short of water on 1 day: 2 gal, 10% of what it uses.'],
   ['short', shortage(0.02, 1), 'drier than planned, but not short of water.'],
@@ -117,7 +113,7 @@ const SENTENCES: readonly Sentence[] = [
   [
     'beyond-timer',
     { ...shortage(1.7, 23), minutesAsked: 2200, mostMinutes: 1440, startsADay: 4 },
-    `${SHORT} The zone needs 37 hours a watering day; its timer can run 24 hours.`,
+    `${SHORT} The zone needs 37 h a watering day; its timer can run 24 h.`,
   ],
   [
     'shut-off-short',
@@ -152,7 +148,7 @@ const SENTENCES: readonly Sentence[] = [
   [
     'pot-dries-out',
     { heldLitres: 1.5, usedLitres: 2.375, hours: 24, runsADay: 1, wateringDays: 7 },
-    'this pot cannot last from one watering to the next: it holds 0.4 gal that plants draw with ease, and they use 0.6 gal in 24 hours. Watered 1 × a day, 7 days a week.',
+    'this pot cannot last from one watering to the next: it holds 0.4 gal that plants draw with ease, and they use 0.6 gal in 24 h. Watered 1 × a day, 7 days a week.',
   ],
   [
     'wetted-too-little',
@@ -183,7 +179,7 @@ const SENTENCES: readonly Sentence[] = [
     { timerStepMinutes: 30, longestCycleMinutes: 3.3 },
     'the timer’s shortest run is 30 min; water runs off after 3.3 min.',
   ],
-  ['hand-set', { minutes: 480, computedMinutes: 1500 }, 'set by hand to 480 min in all; computed: 25 hours.'],
+  ['hand-set', { minutes: 480, computedMinutes: 1500 }, 'set by hand to 8 h in all; computed: 25 h.'],
   [
     'line-too-long',
     line,
@@ -208,7 +204,7 @@ const SENTENCES: readonly Sentence[] = [
   [
     'window-too-short',
     { minutesNeeded: 600, windowMinutes: 480, minutesOver: 120, days: 12, minutesOverInAll: 900, minutesInAll: 9000 },
-    'on 12 days watering takes up to 600 min, soak time included; you have 480 min.',
+    'on 12 days watering takes up to 10 h, soak time included; you have 8 h.',
   ],
   [
     'window-too-short',

@@ -187,7 +187,7 @@ function figuresOf(season: Season, format: Format, reader: Reader): readonly (re
   const usedUp = allowance?.firstWeekOverSeason ?? -1;
   return [
     ['water', format.quantity(litres, 'volume')],
-    ['minutes', format.minutes(minutes)],
+    ['minutes', format.duration(minutes)],
     ['short', format.number(shortDays)],
     ...(allowance === undefined || perWeek === undefined
       ? []

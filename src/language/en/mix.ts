@@ -26,8 +26,8 @@ export const mix = {
     empty: (zone: string) => `${zone}: nothing is planted here yet`,
   },
   emptyZone: 'Add a planting to this zone, or choose another zone, to see who gets what.',
-  opening: ({ minutes, quantity }: Format, minutesInSeason: number, litres: number) =>
-    `Everything in a zone runs for the same minutes: here ${minutes(minutesInSeason)} in the season, ${quantity(litres, 'volume')}. What that means for each planting:`,
+  opening: ({ duration, quantity }: Format, minutesInSeason: number, litres: number) =>
+    `Everything in a zone runs for the same minutes: here ${duration(minutesInSeason)} in the season, ${quantity(litres, 'volume')}. What that means for each planting:`,
 
   /** Who sets the minutes. */
   rule: {

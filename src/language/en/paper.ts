@@ -40,8 +40,8 @@ export const paper = {
   },
   everyDay: 'every day',
   minuteUnit: 'min',
-  cycles: ({ count, minutes }: Format, cycles: number, pauseMinutes: number) =>
-    `${count(cycles, { one: 'cycle', other: 'cycles' })}, ${minutes(pauseMinutes)} pause`,
+  cycles: ({ count, duration }: Format, cycles: number, pauseMinutes: number) =>
+    `${count(cycles, { one: 'cycle', other: 'cycles' })}, ${duration(pauseMinutes)} pause`,
   /** Before the minutes of one of them. */
   times: ({ number }: Format, cycles: number) => `${number(cycles)} \u00d7 `,
   was: ({ minuteCount }: Format, minutes: number) => `was ${minuteCount(minutes)}`,

@@ -31,7 +31,8 @@ export const units = {
     mph: 'mph',
     'm/s': 'm/s',
     min: 'min',
-  } satisfies Readonly<Record<UnitId | 'min', string>>,
+    h: 'h',
+  } satisfies Readonly<Record<UnitId | 'min' | 'h', string>>,
   /** Of a column or field, where no number stands before them. */
   names: { in: 'inches', mm: 'millimeters', gal: 'gallons', L: 'liters' },
   /** The same where they stand alone. */

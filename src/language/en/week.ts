@@ -35,12 +35,12 @@ export const week = {
     cycles: ({ number, minutes }: Format, cycles: number, cycleMinutes: number) =>
       `${number(cycles)}\u00a0×\u00a0${minutes(cycleMinutes)}`,
     starts: ({ list, time }: Format, startMinutes: readonly number[]) => list(startMinutes.map((each) => time(each))),
-    pause: ({ minutes }: Format, pauseMinutes: number) => `${minutes(pauseMinutes)} pause.`,
+    pause: ({ duration }: Format, pauseMinutes: number) => `${duration(pauseMinutes)} pause.`,
     ran: ({ minutes }: Format, ran: number, planned: number) => `ran ${minutes(ran)}, planned ${minutes(planned)}`,
     done: (zone: string) => `Done: ${zone}`,
     allDone: 'All done as planned',
-    late: ({ minutes }: Format, over: number) =>
-      `The runs end ${minutes(over)} after the watering window. Check the window, or attention.`,
+    late: ({ duration }: Format, over: number) =>
+      `The runs end ${duration(over)} after the watering window. Check the window, or attention.`,
     usualStart: ({ time }: Format, minute: number) =>
       `Start times count from ${time(minute)}. Set when your window opens in Garden, Water supply.`,
     setByHand: 'set by hand',

@@ -45,9 +45,9 @@ export interface Format {
   spelled(si: number, quantity: SpelledQuantity): string;
   /** Over land: `30 mi`, `48 km`. */
   distance(km: number): string;
-  /** `45 min`. */
+  /** What a timer is set to, and is reckoned with: `45 min`. */
   minutes(minutes: number): string;
-  /** The same; a whole day and more in hours: `26 hours`. */
+  /** How long something takes; from two hours on `5 h 4 min`, from a day on `26 h`. */
   duration(minutes: number): string;
   /** Minutes without their unit. */
   minuteCount(minutes: number): string;

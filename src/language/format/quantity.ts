@@ -82,7 +82,7 @@ export function unitSymbol(quantity: Quantity, { units, language }: Reader): str
 }
 
 /** Symbol of a unit by its id: `sq ft` for `ft²`. */
-export function symbolOf(unit: UnitId | 'min', language: Reader['language']): string {
+export function symbolOf(unit: UnitId | 'min' | 'h', language: Reader['language']): string {
   return unitsWords(language).symbols[unit];
 }
 

@@ -1,5 +1,10 @@
 import { expect, it } from 'vitest';
-import { formatMinuteCount, formatMinutes, formatSpelledMinutes } from '../../../src/language/format/minutes.ts';
+import {
+  formatDuration,
+  formatMinuteCount,
+  formatMinutes,
+  formatSpelledMinutes,
+} from '../../../src/language/format/minutes.ts';
 import { readerFor } from '../../../src/language/reader.ts';
 
 it.each([
@@ -15,6 +20,20 @@ it.each([
 
 it('binds the unit to its number', () => {
   expect(formatMinutes(45, readerFor('en', 'us'))).toBe('45\u00a0min');
+});
+
+it.each([
+  [119.4, '119 min'],
+  [119.6, '2 h'],
+  [120, '2 h'],
+  [304, '5 h 4 min'],
+  [1439.7, '24 h'],
+  [1485, '25 h'],
+  [80_730, '1,346 h'],
+  [7.5, '7.5 min'],
+  [Number.NaN, '–'],
+])('says that %d minutes take %s', (minutes, written) => {
+  expect(formatDuration(minutes, readerFor('en', 'us'))).toBe(written.replaceAll(' ', '\u00a0'));
 });
 
 it('spells the unit out in the form that the number asks for', () => {
