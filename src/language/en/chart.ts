@@ -21,7 +21,7 @@ export const chart = {
   atRoots: ({ quantity }: Format, metered: number, kept: number, notKept: number) =>
     `The meter and the sheet show ${quantity(metered, 'volume')} of irrigation by then: ${quantity(kept, 'volume')} kept at the roots; ${quantity(notKept, 'volume')} spread unevenly or drained past them.`,
   about:
-    'Running totals: rain and irrigation that stayed at the roots, against what the plants would use. Irrigation kept and not kept come to what the meter shows.',
+    'Running totals: rain counted and irrigation kept, against what the plants would use. Irrigation kept and not kept come to what the meter shows.',
   whose: 'Water of',
   wholeGarden: 'Whole garden',
   noZone: 'Selected zone',

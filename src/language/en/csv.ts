@@ -17,7 +17,7 @@ export const csv = {
     etoFrom: 'Where the reference ET comes from',
     demand: 'Water that the plants use',
     needed: 'Irrigation needed',
-    received: 'Irrigation that stays at the roots',
+    received: 'Irrigation kept',
     drained: 'Drained past the roots',
     wateringDays: 'Watering days',
     flow: 'Flow while it runs',

@@ -33,8 +33,8 @@ export const workbook = {
   },
   supply: {
     week: 'Week from',
-    share: 'Share that stays at the roots',
-    stays: 'Irrigation that stays',
+    share: 'Share of irrigation kept',
+    stays: 'Irrigation kept',
     supplied: 'Supply so far',
     demand: 'Demand so far',
     ahead: 'Supply less demand',
@@ -84,7 +84,7 @@ export const workbook = {
     apply:
       'Water to apply = minutes to run × flow while it runs. It follows the minutes that stand there, not the time needed.',
     supply:
-      'Supply so far = rain counted and irrigation that stays at the roots, added up. Demand so far = water that the plants use, added up.',
+      'Supply so far = rain counted and irrigation kept, added up. Demand so far = water that the plants use, added up.',
     differenceTitle: 'Why a week’s sum differs from the days’',
     difference: [
       'The plan looks at every day. Rain that falls on wet soil drains away; the same rain a day later would have stayed. A week’s sum does not know the day.',

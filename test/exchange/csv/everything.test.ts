@@ -97,7 +97,7 @@ describe('a table of everything', () => {
       const [demand, needed, received, drained] = [
         'Water that the plants use',
         'Irrigation needed',
-        'Irrigation that stays at the roots',
+        'Irrigation kept',
         'Drained past the roots',
       ].map((measure) => row(name, '', measure)) as [string[], string[], string[], string[]];
       for (let week = 0; week < 30; week += 1) {
@@ -115,6 +115,16 @@ describe('a table of everything', () => {
         });
       }
     }
+  });
+
+  it('is read again under the names that some of its rows had before', () => {
+    const text = seasonToCsv(season, everything(plan));
+    const older = text
+      .replaceAll(',Irrigation kept,', ',Irrigation that stays at the roots,')
+      .replace(/^(Beds,,Minutes to run,min,)[^,]+/m, '$133');
+    expect(older).not.toBe(text);
+    const changes = [{ zone: 'Beds', to: 33 }];
+    expect(tableFromCsv(older, { plan, season })).toMatchObject({ kind: 'minutes', changes, faults: [] });
   });
 
   it('leaves a cell empty where nothing is in the ground, and writes 0 where nothing is run', () => {
