@@ -26,7 +26,7 @@ export interface ZoneReview {
   readonly plannedLitres: number;
   /** As logged; a week without a log as planned. */
   readonly runLitres: number;
-  /** That would have brought every planting to its goal. */
+  /** That would have brought every planting to its goal, week by week: what was lacking is in every week until it is filled. */
   readonly neededLitres: number;
   readonly rainCountedLitres: number;
   /** Most ground of its plantings in any one week, m2. */

@@ -16,7 +16,7 @@ export const csv = {
     rainFrom: 'Where the rain comes from',
     etoFrom: 'Where the reference ET comes from',
     demand: 'Water that the plants use',
-    needed: 'Irrigation needed',
+    needed: 'Needed at the roots',
     received: 'Irrigation kept',
     drained: 'Drained past the roots',
     wateringDays: 'Watering days',

@@ -139,7 +139,7 @@ export const files = {
   notFetched: 'The part that reads and writes tables could not be loaded. Check the connection, then try again.',
   review: {
     title: 'The season in review',
-    says: 'At the end of a season: water planned, run and needed in each zone, rain, days short, and why the worst weeks were so. One page.',
+    says: 'At the end of a season: water planned, run and needed at the meter in each zone, rain, days short, and why the worst weeks were so. One page.',
     open: 'See and print the review…',
   },
   nextYear: {

@@ -39,11 +39,11 @@ export const mix = {
   },
 
   picture: {
-    needs: 'Needs',
+    needs: 'Own need',
     gets: 'Gets',
     key: 'How to read it',
     keys: {
-      needs: 'what it needs, by itself',
+      needs: 'its own need: what it would be given in a zone of its own',
       stays: 'what it gets and can use',
       lost: 'what it gets that drains past its roots',
       short: 'weeks with days short of water',
@@ -56,12 +56,12 @@ export const mix = {
       none: 'Gets nothing',
       unplanted: 'Not in the ground',
     },
-    /** `ratio`: what it gets over what it needs. */
+    /** `ratio`: what it gets over its own need. */
     over: ({ number, quantity }: Format, ratio: number, litres: number) =>
-      `gets ${number(ratio, 1)} times what it needs; ${quantity(litres, 'volume')} drains past its roots`,
+      `gets ${number(ratio, 1)} times its own need; ${quantity(litres, 'volume')} drains past its roots`,
     lost: ({ quantity }: Format, litres: number) => `${quantity(litres, 'volume')} drains past its roots`,
     short: ({ count }: Format, days: number) => `${count(days, DAYS)} short of water`,
-    right: ({ percent }: Format, share: number) => `gets ${percent(share)} of what it needs`,
+    right: ({ percent }: Format, share: number) => `gets ${percent(share)} of its own need`,
     noLine: 'no line brings it water',
     noNeed: 'rain carries it: no water from the line is needed',
     inWeeks: (says: string, weeks: string) => `${says}; ${weeks}`,
@@ -77,16 +77,16 @@ export const mix = {
     title: 'In figures',
     planting: 'Planting',
     rate: (unit: string) => `Application rate (${unit})`,
-    needed: (unit: string) => `Needs (${unit})`,
+    needed: (unit: string) => `Own need (${unit})`,
     received: (unit: string) => `Gets (${unit})`,
-    ratio: 'Gets ÷ needs',
+    ratio: 'Gets ÷ own need',
     lost: (unit: string) => `Past the roots (${unit})`,
     shortDays: 'Days short',
     total: 'Total',
     note: ({ quantity }: Format, meteredLitres: number) =>
-      `Needs: what it would be given in a zone of its own. Gets: what reaches its ground. The meter shows ${quantity(meteredLitres, 'volume')}, since some of the water is lost on the way. Days short are added up over the plantings.`,
+      `Own need: what would reach its ground in a zone of its own. Gets: what reaches it here. The meter shows ${quantity(meteredLitres, 'volume')}, since some of the water is lost on the way. Days short are added up over the plantings.`,
     weekly: 'Week by week',
-    weeklyNote: (unit: string) => `Gets / needs (${unit})`,
+    weeklyNote: (unit: string) => `Gets / own need (${unit})`,
     week: 'Week',
     rules: 'Under each rule',
     ruleColumn: 'Minutes set by',

@@ -81,10 +81,10 @@ export const paper = {
     title: 'The season in review',
     planned: (unit: string) => `Planned (${unit})`,
     run: (unit: string) => `Run (${unit})`,
-    needed: (unit: string) => `Needed (${unit})`,
+    needed: (unit: string) => `Needed at the meter (${unit})`,
     rain: (unit: string) => `Rain counted (${unit})`,
     short: 'Days short',
-    key: 'Planned: without what was logged. Run: as logged, and as planned where nothing was. Needed: what would have kept every planting at its goal. Run by area: over the most ground planted in one week. Days short: at least one planting lacked water.',
+    key: 'Planned: without what was logged. Run: as logged, and as planned where nothing was. Needed at the meter: what would have brought every planting to its goal, week by week; what one week lacked, the next needs again. Run by area: over the most ground planted in one week. Days short: at least one planting lacked water.',
     rainFell: ({ quantity }: Format, mm: number, usualMm: number) =>
       `Rain: ${quantity(mm, 'depth')}; usual for these weeks: ${quantity(usualMm, 'depth')}.`,
     shortDays: ({ count }: Format, days: number) =>

@@ -25,7 +25,7 @@ export const workbook = {
     rainShare: 'Share of rain that counts',
     fromSoil: 'Taken from the soil',
     flow: 'Flow while it runs',
-    gross: 'Water needed',
+    gross: 'Needed at the meter',
     minutesNeeded: 'Time needed',
     days: 'Watering days',
     runs: 'Runs',
@@ -78,8 +78,9 @@ export const workbook = {
     },
     rain: 'Rain counted = rain × its share that counts × area. The share is what the roots kept of that week’s rain.',
     needed:
-      'Irrigation needed = water that the plants use, less rain counted, less what is taken from the soil. It is never below 0.',
-    gross: 'Water needed = irrigation needed ÷ irrigation efficiency. Time needed = water needed ÷ flow while it runs.',
+      'Needed at the roots = water that the plants use, less rain counted, less what is taken from the soil. It is never below 0.',
+    gross:
+      'Needed at the meter = needed at the roots ÷ irrigation efficiency. Time needed = needed at the meter ÷ flow while it runs.',
     zone: 'A zone’s time needed follows its rule: the thirstiest planting, the mean by flow, or the planting that you named. Plantings behind a shut-off count where there is no other.',
     apply:
       'Water to apply = minutes to run × flow while it runs. It follows the minutes that stand there, not the time needed.',

@@ -89,8 +89,8 @@ describe('runnel-mix', function () {
     expect(textsOf(mix, '.bars dd:last-child span:first-of-type')[0]).to.match(/^\d+\.\d+ in$/);
     expect(textsOf(mix, '.verdict strong')).to.deep.equal(['● More than it needs', '▲ Overwatered']);
     const [more, over] = textsOf(mix, '.verdict .small');
-    expect(more).to.match(/^gets 1\.\d times what it needs; \d+ gal drains past its roots$/);
-    expect(over).to.match(/^gets \d[\d.]* times what it needs; \d+ gal drains past its roots; in \d weeks, /);
+    expect(more).to.match(/^gets 1\.\d times its own need; \d+ gal drains past its roots$/);
+    expect(over).to.match(/^gets \d[\d.]* times its own need; \d+ gal drains past its roots; in \d weeks, /);
     expect(part(mix, '.strip').getAttribute('aria-label')).to.contain(words.picture.never);
     // Of the bed, water is lost in week 2 alone, which is set by hand: runs that are rounded down drain none.
     expect(part(mix, '.strip .lost').getAttribute('d')?.match(/M/g)).to.have.length(1);

@@ -96,7 +96,7 @@ describe('a table of everything', () => {
       const { name } = zone.zone;
       const [demand, needed, received, drained] = [
         'Water that the plants use',
-        'Irrigation needed',
+        'Needed at the roots',
         'Irrigation kept',
         'Drained past the roots',
       ].map((measure) => row(name, '', measure)) as [string[], string[], string[], string[]];
@@ -121,6 +121,7 @@ describe('a table of everything', () => {
     const text = seasonToCsv(season, everything(plan));
     const older = text
       .replaceAll(',Irrigation kept,', ',Irrigation that stays at the roots,')
+      .replaceAll(',Needed at the roots,', ',Irrigation needed,')
       .replace(/^(Beds,,Minutes to run,min,)[^,]+/m, '$133');
     expect(older).not.toBe(text);
     const changes = [{ zone: 'Beds', to: 33 }];

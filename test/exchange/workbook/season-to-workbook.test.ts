@@ -128,8 +128,8 @@ describe('a workbook opened in LibreOffice', () => {
     const kept = (3456 / 231) * share;
     const at = (measure: string) => moved('Plantings', rowOf(plantings, measure), CHANGED);
     expect(at('Rain counted')).toBeCloseTo(kept, 9);
-    expect(at('Irrigation needed')).toBeCloseTo(-kept, 9);
-    expect(at('Water needed')).toBeCloseTo(-kept / efficiency, 9);
+    expect(at('Needed at the roots')).toBeCloseTo(-kept, 9);
+    expect(at('Needed at the meter')).toBeCloseTo(-kept / efficiency, 9);
     expect(at('Time needed')).toBeCloseTo(-kept / efficiency / flow, 9);
     const season = named(one, 'Season');
     expect(moved('Season', rowOf(season, 'Time needed'), CHANGED)).toBeCloseTo(-kept / efficiency / flow, 9);
@@ -137,7 +137,7 @@ describe('a workbook opened in LibreOffice', () => {
     expect(moved('Season', rowOf(season, 'Water to apply', 'All zones'), CHANGED)).toBe(0);
     for (const week of [0, 1, 2, 3]) {
       expect(moved('Supply', week + 1, 6)).toBeCloseTo(week < 1 ? 0 : kept, 9);
-      if (week !== 1) expect(moved('Plantings', rowOf(plantings, 'Water needed'), FIRST_WEEK + week)).toBe(0);
+      if (week !== 1) expect(moved('Plantings', rowOf(plantings, 'Needed at the meter'), FIRST_WEEK + week)).toBe(0);
     }
   });
 

@@ -1,5 +1,6 @@
 /** The season looked back on, against figures that are read off the season by hand. */
 import { describe, expect, it } from 'vitest';
+import { compareZone } from '../../../src/engine/mix/compare-zone.ts';
 import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { seasonReview } from '../../../src/explain/review/season-review.ts';
 import { computeSeason } from '../../../src/plan/compute-season.ts';
@@ -17,6 +18,29 @@ describe('a season in review', () => {
     expect(lived?.runLitres).not.toBeCloseTo(plain?.runLitres ?? 0, 0);
     // 120 sq ft; a square foot is 0.09290304 m2.
     expect(plain?.groundM2).toBeCloseTo(120 * 0.09290304, 9);
+  });
+
+  it('has what was needed at the meter, which is not the own need of its plantings', () => {
+    const compared = (plan: Plan) => {
+      const season = computeSeason(plan);
+      const [zone = expect.unreachable()] = season.zones;
+      const [bed = expect.unreachable()] = seasonReview(plan, season).zones;
+      return {
+        own: compareZone(season, bed.zone).plantings.reduce((sum, { neededLitres }) => sum + neededLitres, 0),
+        atRoots: bed.neededLitres * zone.zone.efficiency,
+        gets: zoneFigure(zone, 'litres', 1),
+      };
+    };
+    const run = compared(oneBed());
+    const closed = { '2027-06-14': { closed: true }, '2027-06-21': { closed: true } };
+    const left = compared(oneBed({ choices: { beds: closed } }));
+    // One planting, watered as it asks: what the meter needs is its own need and what is lost on the way.
+    expect(run.atRoots).toBeGreaterThan(0.95 * run.own);
+    expect(run.atRoots).toBeLessThan(1.1 * run.own);
+    expect(left.gets).toBe(0);
+    // Its own need counts a lack once, whoever closed the zone; the first closed week's lack is needed in the second again.
+    expect(left.own).toBeCloseTo(run.own, 6);
+    expect(left.atRoots).toBeGreaterThan(1.02 * run.atRoots);
   });
 
   it('adds up rain and compares it with the usual', () => {
