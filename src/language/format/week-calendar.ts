@@ -7,6 +7,8 @@ import { formatNumber } from './number.ts';
 
 export interface MonthSpan {
   readonly label: string;
+  /** Where it has the room of one week. */
+  readonly short: string;
   /** First week whose first day lies in the month. */
   readonly week: number;
   readonly weeks: number;
@@ -37,7 +39,7 @@ export function weekCalendar({ firstDay, weeks }: SeasonSpan, reader: Reader): W
 }
 
 function monthSpans({ firstDay, weeks }: SeasonSpan, locale: string): readonly MonthSpan[] {
-  const months: { label: string; week: number; weeks: number }[] = [];
+  const months: { label: string; short: string; week: number; weeks: number }[] = [];
   let before: number | undefined;
   for (let week = 0; week < weeks; week++) {
     const day = firstDay + 7 * week;
@@ -46,7 +48,12 @@ function monthSpans({ firstDay, weeks }: SeasonSpan, locale: string): readonly M
     if (last !== undefined && month === before) last.weeks++;
     else {
       const isNewYear = last === undefined || month === 0;
-      months.push({ label: formatDay(day, locale, isNewYear ? 'monthNameOfYear' : 'monthName'), week, weeks: 1 });
+      months.push({
+        label: formatDay(day, locale, isNewYear ? 'monthNameOfYear' : 'monthName'),
+        short: formatDay(day, locale, isNewYear ? 'monthOfYear' : 'month'),
+        week,
+        weeks: 1,
+      });
     }
     before = month;
   }

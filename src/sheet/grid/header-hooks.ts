@@ -8,6 +8,9 @@ import { cellUnits } from './season-columns.ts';
 
 const THIS_WEEK = 'runnel-this-week';
 const POINTED = 'runnel-pointed';
+/** The month that this week lies in, and where this week is the first of it that is drawn. */
+const MONTH_OF_NOW = 'runnel-month-of-now';
+const FROM_NOW = 'runnel-from-now';
 /** Over names and totals, which stand before the weeks. */
 const LEAD = 'runnel-lead';
 
@@ -59,8 +62,7 @@ export class WeekHeaders {
     const { sheet } = this.#binding.setting;
     if (isLowest && sheet.view.measure === 'all' && this.#namesUnits(column))
       layUnits(th, sheet, column?.kind === 'name');
-    // This week's name stands in the row above it.
-    if (column?.kind === 'week' && column.week === sheet.thisWeek) th.classList.add(THIS_WEEK);
+    this.#markMonth(th, isLowest ? undefined : column);
     if (column?.kind !== 'week' || !isLowest) {
       th.removeAttribute('title');
       this.#weekOf.delete(th);
@@ -72,7 +74,36 @@ export class WeekHeaders {
     this.#weekOf.set(th, column.week);
     th.title = isNow ? sheetWords(reader.language).thisWeek(week) : week;
     th.classList.toggle(POINTED, column.week === this.#pointed);
+    if (isNow) markNow(th, sheetWords(reader.language).headings.thisWeek);
   }
+
+  /** The month's name makes room for the mark of this week, which rises into it. */
+  #markMonth(th: HTMLTableCellElement, column: SheetColumn | undefined): void {
+    const { calendar, thisWeek } = this.#binding.setting.sheet;
+    const week = column?.kind === 'week' ? column.week : undefined;
+    const month = calendar.months.find((each) => week !== undefined && week < each.week + each.weeks);
+    const isOfNow =
+      week !== undefined &&
+      thisWeek !== undefined &&
+      month !== undefined &&
+      week <= thisWeek &&
+      thisWeek < month.week + month.weeks;
+    th.classList.toggle(MONTH_OF_NOW, isOfNow && week < thisWeek);
+    th.classList.toggle(FROM_NOW, isOfNow && week === thisWeek);
+    if (!isOfNow) return;
+    const now = this.#binding.visualColumn({ kind: 'week', week: thisWeek });
+    if (now !== undefined) th.style.setProperty('--_week', `${this.#binding.hot.getColWidth(now)}px`);
+  }
+}
+
+/** Its days under its name, which stands in the row of the months. */
+function markNow(th: HTMLTableCellElement, name: string): void {
+  th.classList.add(THIS_WEEK);
+  const mark = th.ownerDocument.createElement('span');
+  mark.className = 'runnel-now';
+  mark.textContent = name;
+  // A space parts it from the days where it is read aloud.
+  th.querySelector('.colHeader')?.prepend(mark, ' ');
 }
 
 /** The units lie in the heading as the figures do in a cell; beside its own words where it keeps them. */

@@ -55,8 +55,9 @@ export class InView {
 
   /** Tells who wants to know, where it is another part than before. */
   tell(): void {
-    const { onShown } = this.#binding.setting;
-    const shown = onShown && this.#shown();
+    const { onShown, sheet } = this.#binding.setting;
+    const shown = this.#shown();
+    this.#hot.rootElement.classList.toggle('runnel-at-now', shown !== undefined && shown.week === sheet.thisWeek);
     if (shown === undefined || sameData(shown, this.#told)) return;
     this.#told = shown;
     onShown?.(shown);

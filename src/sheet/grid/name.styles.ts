@@ -149,13 +149,39 @@ export const nameStyles = `
   font-weight: 650;
 }
 
-.runnel-sheet .handsontable thead tr:first-child th.runnel-this-week .colHeader {
-  font-size: 11px;
-  font-weight: 400;
+.runnel-sheet .handsontable thead th.runnel-this-week,
+.runnel-sheet .handsontable thead th.runnel-this-week :is(.relative, .colHeader) {
+  overflow: visible;
 }
 
-.runnel-sheet .handsontable thead tr:first-child th.runnel-this-week .relative {
-  padding-inline: 3px;
+.runnel-sheet .handsontable thead th.runnel-this-week :is(.relative, .colHeader) {
+  position: static;
+}
+
+.runnel-sheet .runnel-now {
+  position: absolute;
+  display: grid;
+  place-content: center;
+  inset-block-end: 100%;
+  inset-inline: 0;
+  block-size: var(--_months, 100%);
+  background: var(--_ink);
+  font-size: 11px;
+  font-weight: 400;
+  line-height: 1.2;
+  white-space: nowrap;
+}
+
+.runnel-sheet .handsontable thead th:is(.runnel-month-of-now, .runnel-from-now) {
+  text-align: start;
+}
+
+.runnel-sheet .handsontable thead th.runnel-from-now .relative {
+  margin-inline-start: var(--_week);
+}
+
+.runnel-at-now .handsontable thead tr:first-child th.runnel-month-of-now .relative {
+  inset-inline-start: calc(var(--_frozen, 0px) + var(--_week));
 }
 
 .runnel-sheet .handsontable thead th.runnel-lead .colHeader:has(b) {

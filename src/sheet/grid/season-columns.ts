@@ -38,19 +38,17 @@ export function sheetColumns(sheet: SeasonSheet, widths: ColumnWidths): Handsont
   );
 }
 
-/** Months, each over those of its weeks that are shown; this week stands among them under its own name. */
-export function monthHeaders(sheet: SeasonSheet): HeaderRow {
-  return sheet.calendar.months.flatMap(({ label, week, weeks }) => {
-    const shown = Array.from({ length: weeks }, (_, at) => week + at).filter((at) => isShown(sheet, at));
-    const now = shown.indexOf(sheet.thisWeek ?? -1);
-    if (now < 0) return over(shown.length, label);
-    const { thisWeek } = sheetWords(sheet.reader.language).headings;
-    return [...over(now, label), ...over(1, thisWeek), ...over(shown.length - now - 1, label)];
-  });
-}
+/** So many letters of a month's name fit over one week. */
+const LETTERS_OF_WEEK = 6;
 
-function over(colspan: number, label: string): HeaderRow {
-  return colspan === 0 ? [] : [{ label, colspan }];
+/** Months, each over those of its weeks that are shown. The mark of this week rises into its month, and a long name is shortened where it leaves one week's room. */
+export function monthHeaders(sheet: SeasonSheet): HeaderRow {
+  return sheet.calendar.months.flatMap(({ label, short, week, weeks }) => {
+    const shown = Array.from({ length: weeks }, (_, at) => week + at).filter((at) => isShown(sheet, at));
+    if (shown.length === 0) return [];
+    const isTight = shown[1] === sheet.thisWeek && label.length > LETTERS_OF_WEEK;
+    return { label: isTight ? short : label, colspan: shown.length };
+  });
 }
 
 export function weekHeaders(sheet: SeasonSheet): HeaderRow {

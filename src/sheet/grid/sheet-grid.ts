@@ -230,6 +230,7 @@ export class SheetGrid {
     rootWrapperElement.classList.toggle('runnel-one-week', this.isNarrow && weeksAtOnce === 1);
     rootWrapperElement.classList.toggle('runnel-compact', this.#heights.isCompact);
     rootWrapperElement.style.setProperty('--_frozen', `${frozenPx}px`);
+    rootWrapperElement.style.setProperty('--_months', `${this.#heights.headings[0]}px`);
   }
 
   #widths(): ColumnWidths {

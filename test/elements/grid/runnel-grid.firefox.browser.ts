@@ -223,6 +223,32 @@ describe('runnel-grid', () => {
     expect(await choose('All')).to.deep.equal(three);
   });
 
+  it('has each month once, with the mark of this week within it and its name beside the mark', async () => {
+    await setViewport({ width: 1000, height: 800 });
+    const page = await gridPage();
+    const head = '.ht_clone_top thead tr:first-child th:not(.hiddenHeader)';
+    const julys = () => [...page.grid.querySelectorAll(head)].filter((th) => plain(th.textContent).trim() === 'July');
+    const rectOf = (element: Element | null | undefined) => element?.getBoundingClientRect() ?? new DOMRect();
+    const name = () => rectOf(julys()[0]?.querySelector('.colHeader'));
+    const mark = () => rectOf(page.grid.querySelector('.ht_clone_top .runnel-now'));
+    const show = (col: number) => gridOf(page.grid).scrollViewportTo({ col, horizontalSnap: 'start' });
+    // Weeks of July 5 and 12, the second of which is this one, after names and totals.
+    show(15);
+    await until(() => name().right <= mark().left + 1, 'the name stands before the mark');
+    expect(julys().map((july) => july.getAttribute('colspan'))).to.deep.equal(['4']);
+    const month = rectOf(julys()[0]);
+    expect(mark().top).to.be.closeTo(month.top, 1.5);
+    expect(mark().bottom).to.be.closeTo(month.bottom, 1.5);
+    expect(mark().left).to.be.greaterThan(month.left);
+    expect(mark().right).to.be.lessThan(month.right);
+    show(16);
+    await until(() => name().left >= mark().right - 1, 'the name stands behind the mark');
+    expect(julys()).to.have.lengthOf(1);
+    const weeks = [...page.grid.querySelectorAll('.ht_clone_top thead th.runnel-this-week')];
+    expect(weeks.map(({ textContent }) => plain(textContent))).to.deep.equal(['This week 12–18']);
+    await setViewport({ width: 1400, height: 800 });
+  });
+
   it('marks the week that another view points at', async () => {
     const page = await gridPage();
     const pointed = () => [...page.grid.querySelectorAll('th.runnel-pointed')].map(({ textContent }) => textContent);

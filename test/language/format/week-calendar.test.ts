@@ -8,9 +8,9 @@ const american = readerFor('en-US', 'us');
 
 it('weekCalendar puts months over the weeks that begin in them, with the year where it is news', () => {
   expect(weekCalendar(span, american).months).toEqual([
-    { label: 'November\u00a02027', week: 0, weeks: 1 },
-    { label: 'December', week: 1, weeks: 4 },
-    { label: 'January\u00a02028', week: 5, weeks: 3 },
+    { label: 'November\u00a02027', short: 'Nov\u00a02027', week: 0, weeks: 1 },
+    { label: 'December', short: 'Dec', week: 1, weeks: 4 },
+    { label: 'January\u00a02028', short: 'Jan\u00a02028', week: 5, weeks: 3 },
   ]);
 });
 

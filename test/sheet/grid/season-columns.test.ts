@@ -6,6 +6,7 @@ import {
   sheetHeaders,
   weekHeaders,
 } from '../../../src/sheet/grid/season-columns.ts';
+import { mixedGarden } from '../../support/small-plans.ts';
 import { cellOf, rowOf, sheetOf } from '../sheet-of.ts';
 
 const widths = { name: 180, season: 80, week: 60 };
@@ -39,6 +40,17 @@ it('hidden weeks leave no column and no header, and a month without weeks none e
   expect(monthHeaders(sheet)[0]).toEqual({ label: 'May', colspan: 4 });
   sheet.showAll();
   expect(sheetColumns(sheet, widths)).toHaveLength(32);
+});
+
+it('monthHeaders have each month once, this week in the midst of it, and shorten what would not fit beside its mark', () => {
+  const labels = (today: string) =>
+    monthHeaders(sheetOf(mixedGarden(), { today })).map((head) => (typeof head === 'string' ? head : head.label));
+  const usual = ['April\u00a02027', 'May', 'June', 'July', 'August', 'September', 'October'];
+  expect(labels('2027-06-16')).toEqual(usual);
+  expect(labels('2027-06-09')).toEqual(usual);
+  expect(labels('2027-09-14')).toEqual(usual.with(5, 'Sep'));
+  expect(labels('2027-09-21')).toEqual(usual);
+  expect(labels('2027-04-13')).toEqual(usual.with(0, 'Apr\u00a02027'));
 });
 
 it('hostWeekColumns read the part of the season that a host’s row is about', () => {
