@@ -13,6 +13,8 @@ export interface GridParts {
   readonly selection: CellReference;
 }
 
+type SheetPart = typeof import('../../sheet/grid/sheet-grid.ts');
+
 const fetchGrid = () => Promise.all([import('../../sheet/grid/sheet-grid.ts'), import('./grid-around.ts')]);
 
 /** Loads the grid when it is first wanted, and keeps one alive for as long as the element is on the page. */
@@ -26,6 +28,7 @@ export class GridController implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #parts: () => GridParts | undefined;
   #made: GridParts | undefined;
+  #sheet: SheetPart | undefined;
   #loading: Promise<void> | undefined;
   readonly #sizes = new ResizeObserver(() => {
     const wasNarrow = this.grid?.isNarrow;
@@ -53,7 +56,8 @@ export class GridController implements ReactiveController {
     if (!isSame) this.drop();
     if (parts === undefined) return;
     if (this.grid !== undefined) this.grid.select(parts.selection);
-    else if (!this.hasFailed) this.#loading ??= this.#make();
+    else if (this.#sheet !== undefined) this.#make(this.#sheet, parts);
+    else if (!this.hasFailed) this.#loading ??= this.#fetch();
   }
 
   /** Waits for a grid that is being loaded; false where there was one to wait for. */
@@ -67,26 +71,24 @@ export class GridController implements ReactiveController {
     this.drop();
   }
 
-  async #make(): Promise<void> {
+  async #fetch(): Promise<void> {
     try {
       const parts = await fetchPart(fetchGrid);
       this.hasFailed = parts === undefined;
-      const [sheet, around] = parts ?? [];
-      this.around = around;
-      // The element may have left the page, or have another plan, by now.
-      const made = this.#parts();
-      if (sheet === undefined || made === undefined) return;
-      this.#made = made;
-      this.grid = new sheet.SheetGrid(made.box, made.setting, made.licenseKey);
-      this.grid.select(made.selection);
-      this.#sizes.observe(made.box.parentElement ?? made.box);
-    } catch (error) {
-      this.hasFailed = true;
-      throw error;
+      [this.#sheet, this.around] = parts ?? [];
     } finally {
       this.#loading = undefined;
       this.#host.requestUpdate();
     }
+  }
+
+  /** In the room that is left beside what stands around it: fitted to that later, its cells would move away under a press. */
+  #make({ SheetGrid }: SheetPart, made: GridParts): void {
+    this.#made = made;
+    this.grid = new SheetGrid(made.box, made.setting, made.licenseKey);
+    this.grid.select(made.selection);
+    this.#sizes.observe(made.box.parentElement ?? made.box);
+    this.#host.requestUpdate();
   }
 
   /** What is drawn goes. */

@@ -101,6 +101,13 @@ export class RunnelGrid extends ViewElement {
   /** Where the controls above the sheet are to stand instead, and its key: elements of the page, anywhere in it. */
   @property({ attribute: false }) places: GridPlaces | undefined;
 
+  /**
+   * Whether it waits: what stands above it has not got its size yet, and would move its cells away under a press.
+   *
+   * @internal
+   */
+  @property({ attribute: false }) isHeld = false;
+
   protected override createRenderRoot(): HTMLElement {
     return lightRoot(this);
   }
@@ -156,7 +163,14 @@ export class RunnelGrid extends ViewElement {
   #parts(): GridParts | undefined {
     const { view } = this.#plan;
     const { box } = this;
-    if (!this.isConnected || box === null || this.#sheet === undefined || !isReady(view) || this.licenseKey === '') {
+    if (
+      !this.isConnected ||
+      this.isHeld ||
+      box === null ||
+      this.#sheet === undefined ||
+      !isReady(view) ||
+      this.licenseKey === ''
+    ) {
       return undefined;
     }
     return {
@@ -259,7 +273,7 @@ export class RunnelGrid extends ViewElement {
     }
     return html`${this.places === undefined ? tools : nothing}
       <div class="runnel-grid__room"><div class="runnel-grid__box"></div></div>
-      ${grid === undefined ? this.#waiting(sheet.reader.language) : nothing}
+      ${around === undefined ? this.#waiting(sheet.reader.language) : nothing}
       ${isEmpty ? html`<p class="runnel-grid__waiting" role="status">${words.noMatch}</p>` : nothing}
       ${this.places === undefined ? key : nothing}
       ${this.isPrinted ? around?.printTemplate(sheet) : nothing}`;

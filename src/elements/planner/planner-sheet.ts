@@ -46,6 +46,11 @@ export class PlannerSheet extends ViewElement {
   /** Whether the steps to a plan stand in the place of its views. */
   @state() private isStarting = false;
 
+  /** Whether the strip has its size, so that the sheet beneath it does not move. */
+  @state() private isStripLaid = false;
+
+  #laying: Promise<void> | undefined;
+
   #hadPlan = false;
 
   readonly #steps = new KeptSteps();
@@ -54,6 +59,8 @@ export class PlannerSheet extends ViewElement {
   #kept: Omit<KeptStep, 'row'> | undefined;
 
   @query('runnel-start') private readonly start!: RunnelStart | null;
+
+  @query('.runnel-planner__strip') private readonly strip!: ViewElement | null;
 
   @query('runnel-planner-panel') private readonly panel!: PlannerPanel | null;
 
@@ -123,12 +130,30 @@ export class PlannerSheet extends ViewElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
+    if (!this.isStripLaid && this.strip !== null) this.#laying ??= this.#layStrip(this.strip);
     const { start } = this;
     const kept = this.#kept;
     if (start === null || kept === undefined || !this.#hadPlan) return;
     start.step = kept.step;
     this.#kept = undefined;
     void this.#steps.row().then((row) => start.takeRow(row));
+  }
+
+  async #layStrip(strip: ViewElement): Promise<void> {
+    try {
+      await customElements.whenDefined(strip.localName);
+      while (!(await strip.updateComplete));
+    } finally {
+      this.isStripLaid = true;
+      this.#laying = undefined;
+    }
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const isComplete = await super.getUpdateComplete();
+    if (this.#laying === undefined) return isComplete;
+    await this.#laying;
+    return false;
   }
 
   get #stepPlace(): StepPlace {
@@ -146,7 +171,7 @@ export class PlannerSheet extends ViewElement {
   async #show(part: PlannerPart): Promise<void> {
     this.dispatchEvent(new ShowViewEvent(VIEW_OF_PART[part]));
     await this.closest('runnel-planner')?.updateComplete;
-    await this.updateComplete;
+    while (!(await this.updateComplete));
     const tab = PANEL_TABS.find((each) => each === part);
     if (this.panel !== null && tab !== undefined) {
       this.panel.tab = tab;
@@ -190,7 +215,7 @@ export class PlannerSheet extends ViewElement {
   readonly #contents: Readonly<Record<PlannerView, () => TemplateResult>> = {
     season: () => html`<runnel-chart class="runnel-planner__strip" strip .today=${this.today}></runnel-chart>
       <div class="runnel-planner__desk">
-        <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey} .today=${this.today}
+        <runnel-grid class="runnel-planner__grid" .licenseKey=${this.licenseKey} .today=${this.today} .isHeld=${!this.isStripLaid}
           .places=${this.isNarrow ? undefined : this.#places}></runnel-grid>
         <runnel-planner-panel class="runnel-planner__panel"></runnel-planner-panel>
       </div>
