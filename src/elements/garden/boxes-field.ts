@@ -58,6 +58,8 @@ function boxesOf<Id extends string | number>(
   context: FieldContext,
 ): TemplateResult {
   const { form } = context;
+  const ticked = boxes.filter(({ id }) => value.includes(id)).map(({ label }) => label);
+  form.facts.tell(ticked.length < boxes.length && context.format.list(ticked), words.label);
   const toggle = (id: Id) => (event: Event) => {
     const { checked } = event.target as HTMLInputElement;
     const next = boxes.map((box) => box.id).filter((other) => (other === id ? checked : value.includes(other)));

@@ -7,6 +7,7 @@ import type { PlanZone } from '../../plan/schema/plan-schema.ts';
 import { WEEKDAYS } from '../../plan/schema/supply.ts';
 import { type DaysByMonth, monthKey } from '../../plan/watering-days-in.ts';
 import { weekdaysField } from './boxes-field.ts';
+import { factsText } from './field-facts.ts';
 import { numberField } from './fields.ts';
 import { type FormContext, type FormPart, fieldSchema, innerSchema } from './form-context.ts';
 
@@ -21,7 +22,7 @@ export function daysByMonthFields(
   const months = monthsOf(season.garden.span);
   const set = months.filter((month) => byMonth[monthKey(month)] !== undefined);
   return html`<details class="wide">
-    <summary>${set.length === 0 ? say.none : say.some(format, set)}</summary>
+    <summary>${set.length === 0 ? html`${say.none} <span class="quiet">${factsText([], format)}</span>` : say.some(format, set)}</summary>
     <div class="part-body">
       <p class="help">${say.help}</p>
       <div class="fields">${months.map((month) => monthField(month, zone, context))}</div>

@@ -136,6 +136,7 @@ function choiceOf(
   return {
     ...input,
     value: (value as string | undefined) ?? row.fallback ?? '',
+    isSet: value !== undefined,
     options: empty === undefined ? options : [{ value: '', label: empty }, ...options],
     edit: (chosen) => edit(chosen === '' ? undefined : chosen),
   };

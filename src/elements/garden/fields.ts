@@ -1,6 +1,7 @@
 /** The fields of the garden's forms: label, unit, help, and the reason where an entry is refused. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { dayNumber } from '../../engine/calendar.ts';
 import type { Names } from '../../engine/names.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { gardenWords } from '../../language/en/garden.ts';
@@ -12,6 +13,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import { oneLine } from '../../plan/schema/name-text.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
 import { unlessTyping } from '../shared/unless-typing.ts';
+import { numberText } from './field-facts.ts';
 import type { FormContext } from './form-context.ts';
 import type { Refused } from './form-controller.ts';
 import { type Option, optionsTemplate } from './options.ts';
@@ -86,6 +88,7 @@ export function numberField(field: NumberField, context: FieldContext): Template
     @change=${changed}
   />`;
   const unit = quantity === undefined ? words.unit : format.unit(quantity);
+  form.facts.tell(shown && numberText(shown, unit), words.label);
   return labelled(
     field,
     unit === undefined ? input : html`<span class="with-unit">${input}<span>${unit}</span></span>`,
@@ -126,9 +129,22 @@ export function timeField(field: TextField, context: FieldContext): TemplateResu
   return textInput(field, 'time', context);
 }
 
-function textInput(field: TextField, type: 'text' | 'date' | 'time', context: FieldContext): TemplateResult {
+/** Of a note, that there is one. */
+function tellText(
+  { value, isOptional, words: { label } }: TextField,
+  type: TextType,
+  { form, format }: FieldContext,
+): void {
+  if (type === 'text') form.facts.tell(isOptional ? value && label : value);
+  else form.facts.tell(value && type === 'date' ? format.day(dayNumber(value)) : value, label);
+}
+
+type TextType = 'text' | 'date' | 'time';
+
+function textInput(field: TextField, type: TextType, context: FieldContext): TemplateResult {
   const { key, value, isOptional, refuses, edit } = field;
   const { form } = context;
+  tellText(field, type, context);
   const enter = (input: HTMLInputElement) => {
     typedDates.delete(input);
     const text = oneLine(input.value);
@@ -192,12 +208,16 @@ export function namedOptions<Id extends string>(
 export interface ChoiceField<Value extends string> extends Field {
   readonly value: Value;
   readonly options: readonly Option<Value>[];
+  /** Whether somebody chose it. Left out: where it is not the first. */
+  readonly isSet?: boolean;
   readonly edit: (value: Value) => Edit;
 }
 
 export function choiceField<Value extends string>(field: ChoiceField<Value>, context: FieldContext): TemplateResult {
-  const { key, value, options, edit } = field;
+  const { key, value, options, isSet = value !== options[0]?.value, edit } = field;
   const { form } = context;
+  const label = options.find((option) => option.value === value)?.label;
+  form.facts.tell(isSet && label);
   const changed = (event: Event) => {
     const chosen = (event.target as HTMLSelectElement).value as Value;
     form.send(key, chosen, edit(chosen));
@@ -219,6 +239,7 @@ export interface CheckField extends Field {
 export function checkField(field: CheckField, context: FieldContext): TemplateResult {
   const { key, words, value, edit } = field;
   const { form } = context;
+  form.facts.tell(value && words.label);
   const changed = (event: Event) => form.send(key, '', edit((event.target as HTMLInputElement).checked));
   return html`<div class="field">
     <label class="check"

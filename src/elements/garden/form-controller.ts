@@ -9,6 +9,7 @@ import type { Edit } from '../../plan/edits/edit.ts';
 import { expectationOf } from '../../plan/schema/expectation.ts';
 import type { SchemaNode } from '../../plan/schema/walk.ts';
 import { onceAnswered, type PlanConsumer } from '../shared/plan-consumer.ts';
+import { FieldFacts } from './field-facts.ts';
 
 export interface Refused {
   /** As typed. */
@@ -20,6 +21,7 @@ export interface Refused {
 export class FormController implements ReactiveController {
   readonly #plan: PlanConsumer;
   readonly #host: ReactiveControllerHost;
+  readonly facts = new FieldFacts();
   readonly #refused = new Map<string, Refused>();
   #documentId: number | undefined;
 

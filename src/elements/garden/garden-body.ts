@@ -23,6 +23,7 @@ import type { PlanConsumer } from '../shared/plan-consumer.ts';
 import { waitingTemplate } from '../shared/plan-state.ts';
 import { todayOf } from '../shared/today-here.ts';
 import { createZone } from './create-and-copy.ts';
+import { type FieldFact, factsText } from './field-facts.ts';
 import { refusal } from './fields.ts';
 import type { FormContext } from './form-context.ts';
 import { FormController } from './form-controller.ts';
@@ -72,16 +73,20 @@ export class GardenBody {
       toggle: (id, open) => this.#host.open(id, open),
       notices: this.#notices,
     };
-    const { title, sections, assumed: someAssumed } = gardenWords(reader.language);
+    const { title, sections, assumed: someAssumed, folded } = gardenWords(reader.language);
     const { noZones } = gardenZonesWords(reader.language);
-    const assumed = (...parts: readonly AssumedOfPlan[]) =>
-      parts.some((part) => plan.assumed?.includes(part)) ? someAssumed : '';
+    const { format, form } = context;
+    const assumed = (...parts: readonly AssumedOfPlan[]): readonly FieldFact[] =>
+      parts.some((part) => plan.assumed?.includes(part)) ? [{ value: someAssumed }] : [];
+    const span = { value: folded.season(format, plan.season.weeks, dayNumber(plan.season.firstDay)) };
+    const place = form.facts.of(() => siteForm(context)).told;
+    const sources = (plan.supply?.sources ?? []).map(({ name }) => ({ value: isolated(name) }));
     return html`<h2 part="title">${title}</h2>
-      ${this.#section('plan', sections.plan, () => planForm(context), assumed('season'))}
-      ${this.#section('site', sections.site, () => siteForm(context), assumed('soil'))}
+      ${this.#section('plan', sections.plan, () => planForm(context), factsText([...assumed('season'), span], format))}
+      ${this.#section('site', sections.site, () => siteForm(context), factsText([...assumed('soil'), ...place], format))}
       ${this.#section('climate', sections.climate, () => html`<runnel-weather .today=${this.#host.today}></runnel-weather>`, isolatedText(plan.site.climate.source))}
-      ${this.#section('supply', sections.supply, () => supplyForm(context), assumed('source', 'flow', 'window'))}
-      <h3>${sections.zones} <span class="quiet">${assumed('zones', 'days')}</span></h3>
+      ${this.#section('supply', sections.supply, () => supplyForm(context), factsText([...assumed('source', 'flow', 'window'), ...sources], format))}
+      <h3>${sections.zones} <span class="quiet">${assumed('zones', 'days').map(({ value }) => value)}</span></h3>
       ${plan.zones.length === 0 ? html`<p class="quiet">${noZones}</p>` : nothing}
       ${plan.zones.map((zone, index) => this.#zone(zone, index, context))}
       ${view.readOnly ? nothing : this.#foot(view, context)}
@@ -100,7 +105,7 @@ export class GardenBody {
     </div>`;
   }
 
-  #section(id: string, title: string, form: () => TemplateResult, says = ''): TemplateResult {
+  #section(id: string, title: string, form: () => TemplateResult, says: string): TemplateResult {
     const toggled = (event: ToggleEvent) => this.#host.open(id, event.newState === 'open');
     return html`<details id=${id} class="section" ?open=${this.#host.isOpen(id)} @toggle=${toggled}>
       <summary>${title} <span class="quiet">${says}</span></summary>

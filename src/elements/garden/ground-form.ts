@@ -47,22 +47,8 @@ export function groundForm(planting: FormPart<PlanPlanting>, context: FormContex
   const say = wordsOf(context);
   const found = plantingInGarden(context.season.garden, planting.value);
   const part = planting as unknown as GroundPart;
-  const fields = tableFields(GROUND_FIELDS, say, part, { ...context, planting: found });
-  return fieldsFold(say.more, fields, context.format.list(thereIs(part.value, found, context)));
-}
-
-/** What of it the plan has. */
-function thereIs(of: GroundFields, planting: GardenPlanting | undefined, context: FormContext): readonly string[] {
-  const { has } = wordsOf(context);
-  const { format } = context;
-  return [
-    ...(of.container === undefined ? [] : [has.container(format, planting?.container?.count ?? 1)]),
-    ...(of.mulch === undefined ? [] : [has.mulch]),
-    ...(of.wettedShare === undefined ? [] : [has.wettedShare(format, of.wettedShare)]),
-    ...(of.soak === true ? [has.soak] : []),
-    ...(of.dryDownDays === undefined ? [] : [has.dryDownDays]),
-    ...(of.leaflessMonths === undefined ? [] : [has.leaflessMonths]),
-  ];
+  const fields = () => tableFields(GROUND_FIELDS, say, part, { ...context, planting: found });
+  return fieldsFold(say.more, fields, context);
 }
 
 function containerFields(ground: GroundPart, context: GroundContext): TemplateResult {

@@ -133,7 +133,7 @@ export function linePart({ zone, planting, line, index }: LineIndex, context: Fo
       )}
       ${line.kind === 'solid' ? tableFields(SOLID_FIELDS, { ...say, length: say.solidLength }, partOf(line), context) : kindFields(partOf(line), context)}
     </div>
-    ${fieldsFold(line.kind === 'solid' ? say.days : say.more, [tableFields(DAY_FIELDS, say, partOf<PlanLine>(line), context), line.kind === 'solid' ? nothing : moreFields(partOf(line), context)])}
+    ${fieldsFold(line.kind === 'solid' ? say.days : say.more, () => [tableFields(DAY_FIELDS, say, partOf<PlanLine>(line), context), line.kind === 'solid' ? nothing : moreFields(partOf(line), context)], context)}
     ${summary === undefined ? nothing : html`<p class="derived">${summary.flow} <span class=${summary.isTooLong ? 'too-long' : ''}>${summary.run}</span></p>`}
     ${form.readOnly ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, name)}</button>${refusal(key('remove'), context)}`}
   </fieldset>`;

@@ -126,18 +126,22 @@ function plantingForm({ zone, planting, index }: PlantingIndex, context: FormCon
     <div class="fields">
       ${tableFields(FIRST_FIELDS, say, part, context)} ${zoneField(zone, part, context)}
     </div>
-    ${fieldsFold(needMore, needMoreFields(part, context))}
-    ${fieldsFold(roots, tableFields(ROOT_FIELDS, say, part, context), rootsText(planting, context))}
+    ${fieldsFold(needMore, () => needMoreFields(part, context), context)}
+    ${fieldsFold(roots, () => rootFields(part, context), context)}
     ${groundForm(part, context)}
-    ${fieldsFold(days, tableFields(DAY_FIELDS, say, part, context))}
+    ${fieldsFold(days, () => tableFields(DAY_FIELDS, say, part, context), context)}
     ${copyMoveRemove({ name: isolated(planting.name), key: part.key, index, count: zone.plantings.length, ...actions }, context)}
     ${linesOf(zone, planting, part, context)}`;
 }
 
-/** How deep they are taken. */
-function rootsText(planting: PlanPlanting, { season, format }: FormContext): string {
-  const found = plantingInGarden(season.garden, planting);
-  return found === undefined ? '' : format.quantity(found.rootZone.depthM, 'rootDepth');
+/** Its summary says how deep they are taken. */
+function rootFields(part: FormPart<PlanPlanting>, context: FormContext): unknown {
+  const { season, form, format } = context;
+  const say = wordsOf(context);
+  const found = plantingInGarden(season.garden, part.value);
+  const isUsual = part.value.rootDepth === undefined && found !== undefined;
+  form.facts.tell(isUsual && format.quantity(found.rootZone.depthM, 'rootDepth'), say.rootDepth.label);
+  return tableFields(ROOT_FIELDS, say, part, context);
 }
 
 /** What nobody has said yet stands in the summary, until it is changed or found right. */

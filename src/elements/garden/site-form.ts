@@ -1,15 +1,14 @@
 /** The place: latitude, soil, slope, how rain is counted, and its weather station. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { SOIL_TEXTURES, type SoilTextureId } from '../../engine/soil/textures.data.ts';
 import { gardenGroundWords } from '../../language/en/garden-ground.ts';
 import { gardenPlaceWords } from '../../language/en/garden-place.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from './field-table.ts';
-import { choiceField, namedOptions, numberField, optionsOf } from './fields.ts';
+import { choiceField, numberField, optionsOf } from './fields.ts';
 import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, innerPart, schemaAt } from './form-context.ts';
-import type { Option } from './options.ts';
+import { textureOptions } from './texture-options.ts';
 
 /** Height at which wind is taken to be measured where the plan does not say, m: that of reference ET (FAO-56). */
 const WIND_HEIGHT_M = 2;
@@ -53,11 +52,7 @@ export function siteForm(context: FormContext): TemplateResult {
   // A new plan begins on the equator, and hardly a garden lies on it.
   const latitude = site.latitude === 0 ? { ...say.latitude, help: onEquator(say.latitude.help) } : say.latitude;
   return html`<div class="fields">${tableFields(SITE_FIELDS, { ...say, availableWater, latitude }, part, context)}</div>
-    ${fieldsFold(station, tableFields(STATION_FIELDS, say, part, context))}`;
-}
-
-export function textureOptions(context: FormContext): readonly Option<SoilTextureId>[] {
-  return namedOptions(SOIL_TEXTURES, context);
+    ${fieldsFold(station, () => tableFields(STATION_FIELDS, say, part, context), context)}`;
 }
 
 function rainFields(site: FormPart<SiteFields>, context: FormContext): TemplateResult {

@@ -110,8 +110,8 @@ export function supplyForm(context: FormContext): TemplateResult {
   return html`${withBegun(sources, say.source(format, sources.length), context).map((source, index) => sourceForm(source, index, supply, context))}
     ${form.readOnly ? nothing : button}
     <div class="fields">${tableFields(WINDOW_FIELDS, say, supply, context)}</div>
-    ${fieldsFold(say.folds.limits, tableFields(LIMIT_FIELDS, say, supply, context))}
-    ${fieldsFold(say.folds.more, tableFields(MORE_FIELDS, gardenGroundWords(context.reader.language), supply, context))}`;
+    ${fieldsFold(say.folds.limits, () => tableFields(LIMIT_FIELDS, say, supply, context), context)}
+    ${fieldsFold(say.folds.more, () => tableFields(MORE_FIELDS, gardenGroundWords(context.reader.language), supply, context), context)}`;
 }
 
 function sourceForm(source: Source, index: number, supply: FormPart<PlanSupply>, context: FormContext): TemplateResult {
@@ -133,7 +133,7 @@ function sourceForm(source: Source, index: number, supply: FormPart<PlanSupply>,
   return html`<fieldset>
     <legend>${isolated(source.name)}</legend>
     <div class="fields">${tableFields(SOURCE_FIELDS, say, part, context)}</div>
-    ${fieldsFold(say.folds.pressure, tableFields(PRESSURE_FIELDS, say, part, context))}
+    ${fieldsFold(say.folds.pressure, () => tableFields(PRESSURE_FIELDS, say, part, context), context)}
     ${form.readOnly || index === sources.length ? nothing : html`<button class="plain" @click=${remove}>${actionOn(actions.remove, isolated(source.name))}</button>${refusal(part.key('remove'), context)}`}
   </fieldset>`;
 }

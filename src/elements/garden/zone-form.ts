@@ -21,7 +21,7 @@ import { fieldsFold } from './fields-fold.ts';
 import { type FormContext, type FormPart, fieldSchema, schemaAt } from './form-context.ts';
 import { howOften } from './how-often.ts';
 import { plantingPart } from './planting-form.ts';
-import { textureOptions } from './site-form.ts';
+import { textureOptions } from './texture-options.ts';
 
 type ZoneFields = Omit<PlanZone, 'id' | 'plantings'>;
 
@@ -103,9 +103,9 @@ function zoneForm(zone: PlanZone, index: number, around: FormContext): TemplateR
     ${zone.plantings.length === 0 ? html`<p class="help">${plan.zones.length > 1 ? noPlantingsYet : noPlantings}</p>` : nothing}
     ${zone.plantings.map((planting, at) => plantingPart({ zone, planting, index: at }, context))}
     ${form.readOnly ? nothing : html`<button class="add" name=${part.key('add')} @click=${add}>${addPlanting}</button>${refusal(part.key('add'), context)}`}
-    ${fieldsFold(folds.timer, tableFields(TIMER_FIELDS, say, part, context))}
-    ${fieldsFold(folds.ground, tableFields(GROUND_FIELDS, { ...say, availableWater }, part, context))}
-    ${fieldsFold(folds.cut, tableFields(CUT_FIELDS, say, part, context))}
+    ${fieldsFold(folds.timer, () => tableFields(TIMER_FIELDS, say, part, context), context)}
+    ${fieldsFold(folds.ground, () => tableFields(GROUND_FIELDS, { ...say, availableWater }, part, context), context)}
+    ${fieldsFold(folds.cut, () => tableFields(CUT_FIELDS, say, part, context), context)}
     ${copyMoveRemove({ name: isolated(zone.name), key: part.key, index, count: plan.zones.length, ...actions }, context)}`;
 }
 

@@ -3,19 +3,8 @@ import type { MixId } from '../../engine/soil/potting-mixes.data.ts';
 import { area } from '../area.ts';
 import type { Format } from '../format/format.ts';
 
-const POTS = { one: 'pot', other: 'pots' };
-
 export const gardenGround = {
   more: 'Ground, pots, mulch and rest',
-  /** What is there, after its name. */
-  has: {
-    container: ({ count }: Format, pots: number) => count(pots, POTS),
-    mulch: 'mulch',
-    wettedShare: ({ percent }: Format, share: number) => `${percent(share)} of the ground wetted`,
-    leaflessMonths: 'leafless months',
-    dryDownDays: 'dried down before harvest',
-    soak: 'soaked before planting',
-  },
   growsIn: {
     label: 'Grows in',
     options: { ground: 'the ground', container: 'pots, boxes or baskets' },

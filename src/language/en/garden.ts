@@ -31,6 +31,15 @@ export const garden = {
   },
   /** What a field takes, before anything is typed. */
   takes: ({ list }: Format, expected: readonly string[]) => `It takes ${list(expected)}.`,
+  /** After the name of a folded part: what is set in it. */
+  folded: {
+    nothing: 'nothing set',
+    fact: (label: string, value: string) => `${label}: ${value}`,
+    /** `isMore`: than these. */
+    facts: (facts: readonly string[], isMore: boolean) => `${facts.join('; ')}${isMore ? '…' : ''}`,
+    season: ({ count, day }: Format, weeks: number, firstDay: number) =>
+      `${count(weeks, { one: 'week', other: 'weeks' })} from ${day(firstDay, 'full')}`,
+  },
   /** After the name of a section of which nobody has said all. */
   assumed: 'assumed in part',
   actions: {

@@ -85,7 +85,7 @@ describe('what a planting grows in', () => {
     expect(planting()).to.deep.include({ leaflessMonths: [1, 12], soak: true, dryDownDays: 10 });
     const summary = all('summary').find((each) => plain(each.textContent).startsWith('Ground, pots'));
     expect(plain(summary?.textContent)).to.equal(
-      'Ground, pots, mulch and rest mulch, soaked before planting, dried down before harvest, and leafless months',
+      'Ground, pots, mulch and rest bark, straw, leaves or compost; Share of the ground under it: 0.5; Dry-down before harvest: 10 days…',
     );
     await enter('planting-tomatoes-mulch', 'none');
     expect(planting()).not.to.have.property('mulch');

@@ -8,6 +8,7 @@ import { zoneFigure } from '../../../src/engine/season/zone-week.ts';
 import { fieldUnits } from '../../../src/language/en/field-units.ts';
 import { garden as say } from '../../../src/language/en/garden.ts';
 import { gardenPlace } from '../../../src/language/en/garden-place.ts';
+import { gardenZones } from '../../../src/language/en/garden-zones.ts';
 import { sizes } from '../../../src/language/en/sizes.ts';
 import { formatFor } from '../../../src/language/format/format.ts';
 import { readerFor } from '../../../src/language/reader.ts';
@@ -224,6 +225,37 @@ describe('runnel-garden', () => {
     await type(page, 'site-missingWeather', 'penman-monteith');
     await type(page, 'site-setting', 'coastal');
     expect(page.plan.plan?.site).to.include({ missingWeather: 'penman-monteith', setting: 'coastal' });
+  });
+
+  it('says of every folded part what is set in it, or that nothing is', async () => {
+    const page = await shown(mixedGarden());
+    const [zone] = page.plan.plan?.zones ?? [];
+    if (zone === undefined) throw new Error('there is no zone');
+    const words = (text: string | null | undefined) => (text ?? '').replaceAll(/\s+/g, ' ').trim();
+    const says = (name: string) => words(named(page, 'summary', name).querySelector('.quiet')?.textContent);
+    expect(says(say.sections.plan)).to.equal('30 weeks from April 5, 2027');
+    expect(says(say.sections.site)).to.match(/^Latitude: 37\.77°; Loam; what each soil keeps/);
+    expect(says(say.sections.supply)).to.equal('Hose bib; Main');
+    await open(page, say.sections.site, say.sections.supply, zone.name, zone.plantings[0]?.name ?? '');
+    const { folds } = gardenZones.zone;
+    await type(page, `zone-${zone.id}-timerStepMinutes`, '5');
+    expect(says(folds.timer)).to.equal('Timer step: 5 min');
+    await type(page, `zone-${zone.id}-timerStepMinutes`, '');
+    expect(says(folds.timer)).to.equal('nothing set');
+    await type(page, `zone-${zone.id}-soil`, 'clay');
+    await type(page, `zone-${zone.id}-slopePercent`, '4');
+    expect(says(folds.ground)).to.equal('Clay; Slope of this zone: 4%');
+    await type(page, `zone-${zone.id}-note`, 'North wall');
+    expect(says(folds.cut)).to.equal('Note');
+    const key = `planting-${zone.plantings[0]?.id}`;
+    await type(page, `${key}-rootDepth`, '18');
+    expect(says(gardenZones.planting.folds.roots)).to.equal('Root depth: 18 in');
+    const silent = all<HTMLElement>(page, 'details:not(.wide) > summary').filter(
+      (summary) => words(summary.querySelector('.quiet')?.textContent) === '',
+    );
+    expect(silent.map((summary) => words(summary.textContent))).to.deep.equal([]);
+    // What is told stands in what a screen reader hears as the part's name.
+    expect(words(named(page, 'summary', folds.timer).textContent)).to.equal(`${folds.timer} nothing set`);
   });
 
   it('takes a column of twelve pasted numbers from its first field', async () => {
