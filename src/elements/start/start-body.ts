@@ -47,6 +47,8 @@ export class StartBody {
   readonly #row = new PlantRow();
   readonly #laying = { planting: undefined as string | undefined, line: 0 };
   readonly #opened = new Set<string>();
+  /** Told of once, so that nobody is kept there. */
+  #toldTown: string | undefined;
   #documentId: number | undefined;
 
   constructor(host: StartHost, plan: PlanConsumer) {
@@ -133,8 +135,17 @@ export class StartBody {
     void this.#toTop(step);
   }
 
-  /** A row that was typed is added on the way on; where it cannot be taken, it stays in view with the reason. */
+  /**
+   * A row that was typed is added on the way on; where it cannot be taken, it stays in view with the reason. A town that was typed and not
+   * picked says so first.
+   */
   #goOn(step: StepOrSeason): void {
+    const town = this.#host.renderRoot.querySelector<HTMLInputElement>('[name=place]');
+    if (town !== null && town.value.trim() !== '' && town.value !== this.#toldTown) {
+      this.#toldTown = town.value;
+      town.focus();
+      return;
+    }
     const typing = this.#host.renderRoot.querySelector<HTMLFormElement>('form.typing');
     const isTyped = this.#row.text !== undefined || this.#row.editing !== undefined;
     if (typing !== null && isTyped) {

@@ -22,6 +22,7 @@ import { NEAR_KM } from '../weather/near-km.ts';
 import { PlaceFinder } from '../weather/place-finder.ts';
 import { serviceSection } from '../weather/service-section.ts';
 import { failureWords, sessionStatus } from '../weather/session-words.ts';
+import { unpickedTemplate } from '../weather/unpicked-place.ts';
 import { WeatherSession } from '../weather/weather-session.ts';
 import { isAssumed, type MakeStep, type StartContext } from './start-context.ts';
 import { assumable, cards, fold, stepHead } from './start-parts.ts';
@@ -71,11 +72,12 @@ function searchTemplate(context: WhereContext): TemplateResult {
   const firstOnEnter = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || state.step !== 'found' || state.places[0] === undefined) return;
     event.preventDefault();
-    choose(state.places[0], context, event);
+    choose(state.places[0], context);
   };
   return html`<div class="field search">
     <label><span class="label">${say.place.label}</span>
-      <input type="search" name="place" autocomplete="off" spellcheck="false" aria-describedby="place-says" @input=${typed} @keydown=${firstOnEnter} /></label>
+      <input type="search" name="place" autocomplete="off" spellcheck="false" .value=${finder.typed} aria-invalid=${finder.isUnpicked ? 'true' : nothing}
+        aria-describedby="place-says" @input=${typed} @change=${() => finder.leave()} @keydown=${firstOnEnter} /></label>
     <p class="help" id="place-says">${say.place.help}</p>
     <div role="status">${
       state.step === 'not-fetched'
@@ -86,8 +88,8 @@ function searchTemplate(context: WhereContext): TemplateResult {
             ? html`<p>${words.none}</p>`
             : html`<ul class="places" aria-label=${words.found}>${state.places.map(
                 (found) =>
-                  html`<li><button @click=${(event: Event) => choose(found, context, event)}>${words.choice(found.name, where(found))}</button></li>`,
-              )}</ul>`
+                  html`<li><button @click=${() => choose(found, context)}>${words.choice(found.name, where(found))}</button></li>`,
+              )}</ul>${unpickedTemplate(finder, context)}`
     }</div>
     <p class="help">${words.credit} <a href="https://www.geonames.org/" rel="noreferrer">${words.source}</a>,
       <a href=${PLACES_LICENCE} rel="noreferrer license">${words.licence}</a></p>
@@ -95,9 +97,8 @@ function searchTemplate(context: WhereContext): TemplateResult {
 }
 
 /** The place brings its height and time zone; while nothing else says otherwise, its units and the months of its season too. */
-function choose(found: FoundPlace, context: WhereContext, { currentTarget }: Event): void {
+function choose(found: FoundPlace, context: WhereContext): void {
   const { plan, form, finder, host } = context;
-  const field = (currentTarget as Element).closest('.search')?.querySelector('input');
   const units: UnitSystem = found.country === 'US' ? 'us' : 'metric';
   const hasPlantings = plan.zones.some(({ plantings }) => plantings.length > 0);
   const own = hasPlantings ? plan.units : units;
@@ -124,7 +125,6 @@ function choose(found: FoundPlace, context: WhereContext, { currentTarget }: Eve
   });
   form.send('place', '', { type: 'together', edits }, () => {
     finder.clear();
-    if (field) field.value = '';
     host.requestUpdate();
   });
 }
@@ -191,13 +191,14 @@ function moreTemplate(context: StartContext): TemplateResult {
   const { plan, reader } = context;
   const say = startWords(reader.language);
   const schema = schemaAt(plan, ['site']);
-  const field = <Field extends 'elevation' | 'slopePercent'>(key: Field) => ({
+  const field = <Field extends 'latitude' | 'elevation' | 'slopePercent'>(key: Field) => ({
     key,
     value: plan.site[key],
     schema: fieldSchema(schema, key),
     edit: (value: number | undefined): Edit => ({ type: 'change-site', change: { [key]: value } }),
   });
   return html`<div class="fields">
+    ${numberField({ ...field('latitude'), words: weatherWords(reader.language).place.latitude }, context)}
     ${numberField({ ...field('elevation'), words: say.where.elevation, quantity: 'elevation', fallback: 0 }, context)}
     ${numberField({ ...field('slopePercent'), words: say.where.slope }, context)}
     ${choiceField<Plan['units']>(

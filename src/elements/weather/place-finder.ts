@@ -14,6 +14,8 @@ interface AllPlaces {
   readonly findPlaces: typeof findPlaces;
 }
 
+const PRESSES = ['pointerdown', 'pointerup', 'pointercancel'] as const;
+
 let all: Promise<AllPlaces | undefined> | undefined;
 
 /** Fetched once for all finders of a page, when somebody begins to type. */
@@ -27,6 +29,10 @@ async function allPlaces(): Promise<AllPlaces | undefined> {
 export class PlaceFinder implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   #turn = 0;
+  #isLeft = false;
+  #isPressed = false;
+  /** What stands in its field, and goes with nothing but a choice. */
+  typed = '';
   state: FinderState = { step: 'none' };
 
   constructor(host: ReactiveControllerHost) {
@@ -34,10 +40,22 @@ export class PlaceFinder implements ReactiveController {
     host.addController(this);
   }
 
-  hostConnected(): void {}
+  hostConnected(): void {
+    for (const type of PRESSES) addEventListener(type, this.#onPress, true);
+  }
+
+  hostDisconnected(): void {
+    for (const type of PRESSES) removeEventListener(type, this.#onPress, true);
+  }
+
+  readonly #onPress = ({ type }: Event): void => {
+    this.#isPressed = type === 'pointerdown';
+  };
 
   async find(typed: string, countryName: (code: string) => string): Promise<void> {
     const turn = ++this.#turn;
+    this.typed = typed;
+    this.#isLeft = false;
     if (typed.trim() === '') return this.#show({ step: 'none' });
     if (this.state.step !== 'found') this.#show({ step: 'loading' });
     all ??= allPlaces();
@@ -51,8 +69,27 @@ export class PlaceFinder implements ReactiveController {
     );
   }
 
+  /** Whether its field was left with a name of which no place was picked. */
+  get isUnpicked(): boolean {
+    return this.#isLeft && this.typed.trim() !== '';
+  }
+
+  /** The field is left. Said once what it was left for has been pressed: earlier, words that come would move it away. */
+  leave(): void {
+    const turn = this.#turn;
+    const left = () => {
+      if (this.#isPressed) addEventListener('pointerup', () => setTimeout(left), { once: true });
+      else if (turn === this.#turn) {
+        this.#isLeft = true;
+        this.#host.requestUpdate();
+      }
+    };
+    setTimeout(left);
+  }
+
   clear(): void {
     this.#turn += 1;
+    this.typed = '';
     this.#show({ step: 'none' });
   }
 

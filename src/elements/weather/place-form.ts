@@ -9,6 +9,7 @@ import type { PlanSite } from '../../plan/schema/plan-schema.ts';
 import { type FieldTable, tableFields } from '../garden/field-table.ts';
 import { type FormContext, type FormPart, schemaAt } from '../garden/form-context.ts';
 import type { PlaceFinder } from './place-finder.ts';
+import { unpickedTemplate } from './unpicked-place.ts';
 
 type PlaceFields = Pick<PlanSite, 'place' | 'latitude' | 'longitude' | 'elevation' | 'timeZone'>;
 
@@ -45,11 +46,12 @@ function searchTemplate(
   const typed = (event: Event) => void finder.find((event.target as HTMLInputElement).value, countryName);
   return html`<div class="field search">
     <label><span class="label">${say.search.label}</span>
-      <input type="search" autocomplete="off" spellcheck="false" aria-describedby="search-says" @input=${typed} />
+      <input type="search" autocomplete="off" spellcheck="false" .value=${finder.typed} aria-invalid=${finder.isUnpicked ? 'true' : nothing}
+        aria-describedby="search-says" @input=${typed} @change=${() => finder.leave()} />
     </label>
     <div id="search-says"><p class="help">${say.search.help}</p></div>
     <div role="status">${foundTemplate(context, finder, countryName)}</div>
-    ${'geolocation' in navigator ? html`<button class="plain" @click=${() => useHere(context)}>${say.here}</button>` : nothing}
+    ${'geolocation' in navigator ? html`<button class="plain" @click=${() => useHere(context, finder)}>${say.here}</button>` : nothing}
     <p class="help">${say.credit} <a href="https://www.geonames.org/" rel="noreferrer">${say.source}</a>,
       <a href=${PLACES_LICENCE} rel="noreferrer license">${say.licence}</a></p>
   </div>`;
@@ -72,7 +74,8 @@ function foundTemplate(
       (place) =>
         html`<li><button @click=${(event: Event) => choose(place, context, finder, event)}>${say.choice(place.name, where(place))}</button></li>`,
     )}
-  </ul>`;
+  </ul>
+  ${unpickedTemplate(finder, context)}`;
 }
 
 function choose(found: FoundPlace, { plan, form }: FormContext, finder: PlaceFinder, { currentTarget }: Event): void {
@@ -87,14 +90,12 @@ function choose(found: FoundPlace, { plan, form }: FormContext, finder: PlaceFin
   };
   form.send('weather-place', '', { type: 'change-site', change }, () => {
     finder.clear();
-    if (field == null) return;
-    field.value = '';
-    field.focus();
+    field?.focus();
   });
 }
 
 /** Where the browser says that it is; the browser asks first. A name that the plan has is of elsewhere. */
-function useHere({ plan, form, reader, format }: FormContext): void {
+function useHere({ plan, form, reader, format }: FormContext, finder: PlaceFinder): void {
   const held = format.number(plan.site.latitude, 6);
   const failed = () => form.refuse('weather-latitude', held, () => weatherWords(reader.language).place.hereFailed);
   navigator.geolocation.getCurrentPosition(({ coords }) => {
@@ -105,6 +106,6 @@ function useHere({ plan, form, reader, format }: FormContext): void {
       place: undefined,
       timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     };
-    form.send('weather-latitude', '', { type: 'change-site', change });
+    form.send('weather-latitude', '', { type: 'change-site', change }, () => finder.clear());
   }, failed);
 }

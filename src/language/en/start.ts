@@ -98,7 +98,7 @@ export const start = {
       clay: { name: 'Clay', says: 'press it between thumb and finger: a ribbon' },
     },
     otherSoil: (name: string) => `Now: ${name}`,
-    more: 'Height, slope, units',
+    more: 'Latitude, height, slope, units',
     elevation: { label: 'Height above sea level' },
     slope: { label: 'Slope', unit: '%', empty: 'level' },
   },

@@ -26,6 +26,9 @@ export const weather = {
     title: 'Place',
     search: { label: 'Find your town', help: 'Type the beginning of its name. Nothing leaves this page.' },
     none: 'No place of this name is in the list. Try a larger town nearby, or fill in the fields below.',
+    /** Where one was typed, and none was picked. */
+    unpicked: (typed: string) =>
+      `“${typed}” is typed, but no place is picked yet. Pick one from the list, or type latitude and climate yourself.`,
     notFetched: 'The list of places did not come. Check your connection, then type again.',
     found: 'Places',
     /** `where`: state and country. */

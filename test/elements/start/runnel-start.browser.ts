@@ -81,6 +81,29 @@ describe('runnel-start', () => {
     await until(() => text(root, '.assumptions').includes(say.assumptions.climate), 'it is in the list');
   });
 
+  it('says first, on the way on, that a town was typed and not picked, and has it still on the way back', async () => {
+    const { root, named, press } = await startOnPage();
+    await press('new-plan');
+    await until(() => named('place') !== null, 'the step is there');
+    const town = () => named('place') as HTMLInputElement;
+    town().value = 'Sacramento';
+    town().dispatchEvent(new Event('input', { bubbles: true }));
+    await until(() => root.querySelector('.places button') !== null, 'places are found');
+    town().dispatchEvent(new Event('change', { bubbles: true }));
+    await press('next');
+    await until(() => text(root, '.search .refused') === weather.place.unpicked('Sacramento'), 'it says what to do');
+    expect(text(root, '#step-title')).to.equal(say.where.title);
+    expect(root.activeElement).to.equal(town());
+    await press('next');
+    await until(() => text(root, '#step-title') === say.water.title, 'whoever goes on all the same is let through');
+    await press('back');
+    await until(() => named('place') !== null, 'the step is there again');
+    expect(town().value).to.equal('Sacramento');
+    root.querySelector<HTMLElement>('.places button')?.click();
+    await until(() => town().value === '', 'it is picked');
+    expect(root.querySelector('.search .refused')).to.equal(null);
+  });
+
   it('has in its fold of files and months neither the place nor the tables a second time', async () => {
     const { root, press } = await startOnPage();
     await press('new-plan');

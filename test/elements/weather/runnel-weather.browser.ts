@@ -108,6 +108,36 @@ describe('runnel-weather', () => {
     expect(page.site()?.years).to.equal(undefined);
   });
 
+  it('says what to do where a town was typed and not picked, once its press is over, and keeps what was typed', async () => {
+    const page = await shown();
+    const before = page.site();
+    const search = page.find<HTMLInputElement>('input[type="search"]');
+    const says = () => page.root.querySelector('.search .refused')?.textContent;
+    search.value = 'Seattle';
+    search.dispatchEvent(new Event('input', { bubbles: true }));
+    await until(() => page.root.querySelector('.places button') !== null, 'places are found');
+    expect(says()).to.equal(undefined);
+    // Left for a press on something else: words that came now would move it away.
+    window.dispatchEvent(new PointerEvent('pointerdown'));
+    search.dispatchEvent(new Event('change', { bubbles: true }));
+    await new Promise((resolve) => setTimeout(resolve));
+    await quiet(page.element);
+    expect(says()).to.equal(undefined);
+    window.dispatchEvent(new PointerEvent('pointerup'));
+    await until(() => says() === weather.place.unpicked('Seattle'), 'it says what to do');
+    expect(search.value).to.equal('Seattle');
+    expect(search.getAttribute('aria-invalid')).to.equal('true');
+    expect(page.site()).to.equal(before);
+    const list = page.find('.places').compareDocumentPosition(page.find('.search .refused'));
+    expect(list & Node.DOCUMENT_POSITION_FOLLOWING).to.equal(Node.DOCUMENT_POSITION_FOLLOWING);
+    expect(await accessibilityFaults(page.element)).to.deep.equal([]);
+    page.find('.places button').click();
+    await quiet(page.element);
+    expect(says()).to.equal(undefined);
+    expect(search.value).to.equal('');
+    expect(page.site()?.place).to.equal('Seattle, WA');
+  });
+
   it('takes where the browser is, with its time zone and without the name of elsewhere, and asks nobody', async () => {
     const { geolocation } = navigator;
     const original = geolocation.getCurrentPosition;
