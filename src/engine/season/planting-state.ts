@@ -30,12 +30,12 @@ export interface WeekLimits {
 const MISSED_SHARE = 0.1;
 
 /** Index into STATES for a planting's week, whose other figures are already there, by `PLANTING_FIELDS`. */
-export function plantingStateOf(week: readonly number[], limits: WeekLimits): number {
-  if (week[F.groundDays] === 0) return OFF;
-  if (!limits.isResting && isWanting(week, limits)) {
+export function plantingStateOf(figures: Float64Array, at: number, limits: WeekLimits): number {
+  if (figures[at + F.groundDays] === 0) return OFF;
+  if (!limits.isResting && isWanting(figures, at, limits)) {
     return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
   }
-  const wastedMm = wastedOf(week[F.irrigationDrainedMm] as number, limits.leachedMm, week[F.unaskedMm] as number);
+  const wastedMm = wastedOf(figures[at + F.irrigationDrainedMm] as number, limits.leachedMm, figures[at + F.unaskedMm] as number);
   return wastedMm > limits.roundedMm + LEAST_SHOWN_MM ? OVER : MET;
 }
 
@@ -49,10 +49,10 @@ export function wastedOf(drainedMm: number, leachedMm: number, unaskedMm: number
   return Math.max(0, Math.min(drainedMm - leachedMm, unaskedMm));
 }
 
-function isWanting(week: readonly number[], limits: WeekLimits): boolean {
+function isWanting(figures: Float64Array, at: number, limits: WeekLimits): boolean {
   if (limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM) return true;
-  const isStillDue = week[F.dueMask] !== 0 && (week[F.fillingMm] as number) > 0;
-  const missableMm = Math.max(MISSED_SHARE * (week[F.neededMm] as number), limits.missableMm);
-  const isMissed = (week[F.missedMm] as number) > missableMm + LEAST_SHOWN_MM;
-  return (week[F.demandMm] as number) - (week[F.usedMm] as number) > LEAST_SHOWN_MM || isStillDue || isMissed;
+  const isStillDue = figures[at + F.dueMask] !== 0 && (figures[at + F.fillingMm] as number) > 0;
+  const missableMm = Math.max(MISSED_SHARE * (figures[at + F.neededMm] as number), limits.missableMm);
+  const isMissed = (figures[at + F.missedMm] as number) > missableMm + LEAST_SHOWN_MM;
+  return (figures[at + F.demandMm] as number) - (figures[at + F.usedMm] as number) > LEAST_SHOWN_MM || isStillDue || isMissed;
 }

@@ -34,7 +34,9 @@ export function volumeDepthMm(figures: ArrayLike<number>, start: number, [added,
   return mm;
 }
 
-/** Adds all volumes of a planting's week to those of its zone, litres. */
-export function addVolumes(row: number[], week: readonly number[], areaM2: number): void {
-  for (const [index, terms] of BY_INDEX) (row[index] as number) += areaM2 * volumeDepthMm(week, 0, terms);
+/** Adds all volumes of a planting's week to those of its zone, litres: where each begin in the same figures. */
+export function addVolumes(figures: Float64Array, zoneAt: number, plantingAt: number, areaM2: number): void {
+  for (const [index, terms] of BY_INDEX) {
+    (figures[zoneAt + index] as number) += areaM2 * volumeDepthMm(figures, plantingAt, terms);
+  }
 }

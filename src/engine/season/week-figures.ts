@@ -39,13 +39,6 @@ export class WeekFigures {
     return (this.arrayOf(week) === this.block ? week : week % SPAN_WEEKS) * this.fields;
   }
 
-  /** Only for whoever computes the season, who owns the week. */
-  put(week: number, row: readonly number[]): void {
-    const into = this.arrayOf(week);
-    const start = this.startOf(week);
-    for (let field = 0; field < this.fields; field++) into[start + field] = row[field] as number;
-  }
-
   /** Adds a week of others, which may have more fields. */
   add(other: WeekFigures, week: number): void {
     const from = other.arrayOf(week);

@@ -8,7 +8,6 @@ import type { PlantingDemand } from './planting-demand.ts';
 import type { WeekLimits } from './planting-state.ts';
 import { dueAboveMm, type ExpectedFilling, expectedFilling, fillingOn, minutesToFill } from './refill.ts';
 import { PLANTING_FIELDS as P, PLANTING_FIELD_COUNT, type PlantingSeason } from './season.ts';
-import { zeros } from './week-figures.ts';
 import { minutesAsked, type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type MinutesRequest, minutesRequest } from './zone-minutes.ts';
 
@@ -53,20 +52,15 @@ export interface ZoneMember {
   asksAlone: boolean;
   /** Depletion that the last watering was to leave, above its goal, mm over the ground that its lines wet. */
   missedMm: number;
-  /** Its week so far: figures of `PLANTING_FIELDS`, and `WEEK_SUMS`, mm. In an object each addition takes several times as long. */
-  readonly week: number[];
+  /** The greatest sum of demand less rain up to the last watering day, from a day on to it, over the ground that its lines wet, mm. */
+  neededMm: number;
+  /** Depletion on the mornings on which a refill became due, or was still due from the week before, over the same, mm. */
+  dueMm: number;
+  /** What its week so far lies in: `PLANTING_FIELDS` from `at` on. In an object each addition takes several times as long. */
+  figures: Float64Array;
+  at: number;
   readonly limits: WeekLimits;
 }
-
-/** Beside the figures of a week, by the same numbers. */
-export const WEEK_SUMS = {
-  /** The greatest sum of demand less rain up to the last watering day, from a day on to it, over the ground that its lines wet. */
-  needed: PLANTING_FIELD_COUNT,
-  /** Depletion on the mornings on which a refill became due, or was still due from the week before, over the same. */
-  due: PLANTING_FIELD_COUNT + 1,
-} as const;
-
-const NO_SUMS = zeros(PLANTING_FIELD_COUNT + 2);
 
 /** `from` is the first week to run; the weeks before it are in the figures. What a week fills anew is `lent` by one that is done with. */
 export function zoneMember(
@@ -104,13 +98,22 @@ export function zoneMember(
     askedOn: -1,
     asksAlone: false,
     missedMm: 0,
-    week: lent?.week ?? NO_SUMS.slice(),
+    neededMm: 0,
+    dueMm: 0,
+    figures: season.figures.block,
+    at: 0,
     limits: lent?.limits ?? { rawMm: 0, depletionMm: 0, missableMm: 0, roundedMm: 0, leachedMm: 0, isResting: false },
   };
 }
 
-export function startWeek(member: ZoneMember): void {
-  const { week, request } = member;
+export function startWeek(member: ZoneMember, week: number): void {
+  const { request, season } = member;
+  const figures = season.figures.arrayOf(week);
+  const at = season.figures.startOf(week) + season.start;
+  member.figures = figures;
+  member.at = at;
+  member.neededMm = 0;
+  member.dueMm = 0;
   member.filling = undefined;
   member.openMask = 0;
   member.isOpened = false;
@@ -120,16 +123,17 @@ export function startWeek(member: ZoneMember): void {
   request.isPresent = false;
   request.minutesPerDay = 0;
   request.litresPerMinute = 0;
-  for (let field = 0; field < week.length; field++) week[field] = 0;
-  week[P.depletionStartMm] = meanDepletionMm(member);
+  for (let field = 0; field < PLANTING_FIELD_COUNT; field++) figures[at + field] = 0;
+  figures[at + P.depletionStartMm] = meanDepletionMm(member);
 }
+
 /** Roots reach new soil at the start of a day, once. */
 export function growOn(member: ZoneMember, day: number): void {
   const { rootedMm } = member.demand;
   if (rootedMm === undefined || member.grownOn >= day) return;
   member.grownOn = day;
   growRoots(member, day);
-  (member.week[P.rootedMm] as number) += rootedMm[day] as number;
+  (member.figures[member.at + P.rootedMm] as number) += rootedMm[day] as number;
 }
 
 /** Of all its ground, mm. */
@@ -152,7 +156,7 @@ export function isPresentOn({ outlook, days }: ZoneMember, day: number): boolean
  * opens it must know by then.
  */
 export function lookForRefill(member: ZoneMember, day: number): void {
-  const { outlook, week, stores, request } = member;
+  const { outlook, stores, request } = member;
   const depletionMm = stores.wettedMm;
   if (!member.isRefill) return;
   const wasDue = member.fillingMm > 0;
@@ -161,7 +165,7 @@ export function lookForRefill(member: ZoneMember, day: number): void {
   }
   if (!wasDue && isDue(member, day)) member.fillingMm = depletionMm;
   if (member.fillingMm === 0) return;
-  if (!wasDue || member.dueMask === 0) (week[WEEK_SUMS.due] as number) += depletionMm;
+  if (!wasDue || member.dueMask === 0) member.dueMm += depletionMm;
   member.dueMask |= 1 << (day - outlook.start);
 }
 

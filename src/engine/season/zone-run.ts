@@ -3,8 +3,7 @@ import type { Weather } from '../weather.ts';
 import type { ExpectedDays } from './expected-days.ts';
 import { openMasks } from './open-days.ts';
 import type { PlantingDays } from './planting-days.ts';
-import { MINUTES_ORIGINS, ZONE_FIELD_COUNT, type ZoneSeason } from './season.ts';
-import { zeros } from './week-figures.ts';
+import { MINUTES_ORIGINS, type ZoneSeason } from './season.ts';
 import { type WeekOutlook, weekOutlook } from './week-outlook.ts';
 import { type WeekTimer, weekTimer } from './week-timer.ts';
 import { type ZoneMember, zoneMember } from './zone-member.ts';
@@ -19,8 +18,6 @@ export interface ZoneRun {
   /** For each k from 0: the k of the week's watering days on which a shut-off is open. */
   masks: readonly number[];
   readonly week: ZoneWeekRun;
-  /** The week's figures: the zone's, and behind them its plantings'; what is behind these is another zone's. */
-  readonly row: number[];
   readonly scratch: WeekOutlook;
   told: Told | undefined;
 }
@@ -30,6 +27,9 @@ export type Told = (run: ZoneRun, day: number, decided: ZoneMorning | undefined)
 
 /** The zone's week so far, filled anew. */
 export interface ZoneWeekRun {
+  /** What its figures lie in: `ZONE_FIELDS` from `at` on. */
+  figures: Float64Array;
+  at: number;
   /** First day of the week, counted from the season's. */
   start: number;
   /** Its watering days, bit 0 = its first. */
@@ -75,40 +75,40 @@ export interface ZoneStart {
 /** Index into MINUTES_ORIGINS. */
 export const COMPUTED = MINUTES_ORIGINS.indexOf('computed');
 
-/** Its plantings' come behind as they are filled in. */
-const NO_FIGURES = zeros(ZONE_FIELD_COUNT);
-
 export function zoneRun(season: ZoneSeason, { days, weather, from, told, lent }: ZoneStart): ZoneRun {
   const { zone } = season;
   const members = season.plantings.map((planting, index) =>
     zoneMember(planting, days[index] as PlantingDays, from, zone.wateringDaysByWeek, lent?.members[index]),
   );
+  const week = lent?.week ?? {
+    figures: season.figures.block,
+    at: 0,
+    start: 0,
+    mask: zone.wateringDays,
+    ranUntil: 0,
+    lookedOn: 0,
+    decidedOn: 0,
+    standing: NOTHING_WANTED,
+    minutes: new Float64Array(7),
+    cutMinutes: new Float64Array(7),
+    timer: weekTimer(zone, 1),
+    cutShare: 0,
+    uncut: undefined,
+    origin: COMPUTED,
+    wanted: 0,
+    decidedMask: 0,
+    skippedMask: 0,
+    idleMask: 0,
+  };
+  week.timer = weekTimer(zone, 1);
   return {
     season,
     weather,
     members,
     requests: members.map(({ request }) => request),
-    masks: openMasks(zone.wateringDays),
-    week: {
-      start: 0,
-      mask: zone.wateringDays,
-      ranUntil: 0,
-      lookedOn: 0,
-      decidedOn: 0,
-      standing: NOTHING_WANTED,
-      minutes: new Float64Array(7),
-      cutMinutes: new Float64Array(7),
-      timer: weekTimer(zone, 1),
-      cutShare: 0,
-      uncut: undefined,
-      origin: COMPUTED,
-      wanted: 0,
-      decidedMask: 0,
-      skippedMask: 0,
-      idleMask: 0,
-    },
-    row: lent?.row ?? NO_FIGURES.slice(),
-    scratch: weekOutlook(days[0]?.asked as ExpectedDays),
+    masks: lent?.masks ?? openMasks(zone.wateringDays),
+    week,
+    scratch: lent?.scratch ?? weekOutlook(days[0]?.asked as ExpectedDays),
     told,
   };
 }

@@ -175,10 +175,13 @@ function inBlocks(
 const CARRIED = [P.wettedEndMm, P.dryEndMm, P.fillingMm];
 
 /** Whether every planting ends the week as dry, and as due for a refill, as it did before, to the last digit. */
-function isAsDry(season: ZoneSeason, before: ZoneSeason, week: number): boolean {
-  return season.plantings.every((planting, index) =>
-    CARRIED.every((field) => planting.at(field, week) === before.plantings[index]?.at(field, week)),
-  );
+function isAsDry({ plantings, figures }: ZoneSeason, before: ZoneSeason, week: number): boolean {
+  for (const { start } of plantings) {
+    for (const field of CARRIED) {
+      if (figures.at(start + field, week) !== before.figures.at(start + field, week)) return false;
+    }
+  }
+  return true;
 }
 
 /** The same figures, whose weeks may be run again. */

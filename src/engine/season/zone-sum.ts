@@ -14,8 +14,9 @@ const OFF = STATES.indexOf('off');
 const ROUNDING_MINUTES = 1e-9;
 
 /** Fills in the zone's figures of a week; its plantings' are already there. */
-export function sumZoneWeek({ season, members, row, week: run }: ZoneRun): void {
-  row.fill(0, 0, SUPPLY_FIELD_COUNT);
+export function sumZoneWeek({ season, members, week: run }: ZoneRun): void {
+  const { figures, at: from } = run;
+  for (let field = 0; field < SUPPLY_FIELD_COUNT; field++) figures[from + field] = 0;
   let areaM2 = 0;
   let flowLpm = 0;
   let netLpm = 0;
@@ -23,17 +24,17 @@ export function sumZoneWeek({ season, members, row, week: run }: ZoneRun): void 
   let state = OFF;
   for (let at = 0; at < members.length; at++) {
     const member = members[at] as ZoneMember;
-    const { week: its, days, outlook, areaM2: ownM2 } = member;
-    if (its[P.groundDays] === 0) continue;
-    addVolumes(row, its, ownM2);
-    const lineLpm = its[P.flowLpm] as number;
+    const { at: its, days, outlook, areaM2: ownM2 } = member;
+    if (figures[its + P.groundDays] === 0) continue;
+    addVolumes(figures, from, its, ownM2);
+    const lineLpm = figures[its + P.flowLpm] as number;
     areaM2 += ownM2;
     flowLpm += lineLpm;
     netLpm += (days.netMmPerMinute[outlook.end - 1] as number) * ownM2;
-    if (its[P.openMask] !== 0) openFlowLpm += lineLpm;
-    state = Math.min(state, its[P.state] as number);
+    if (figures[its + P.openMask] !== 0) openFlowLpm += lineLpm;
+    state = Math.min(state, figures[its + P.state] as number);
   }
-  const stayedLitres = row[Z.rainStayedLitres] as number;
+  const stayedLitres = figures[from + Z.rainStayedLitres] as number;
   const creditLitres = grossIrrigation(
     stayedLitres,
     flowLpm > 0 ? Math.min(1, netLpm / flowLpm) : season.zone.efficiency,
@@ -42,24 +43,24 @@ export function sumZoneWeek({ season, members, row, week: run }: ZoneRun): void 
   let longest = 0;
   for (let day = 0; day < 7; day++) {
     const ofDay = run.minutes[day] as number;
-    row[Z.minutesDay0 + day] = ofDay;
+    figures[from + Z.minutesDay0 + day] = ofDay;
     minutes += ofDay;
     if (ofDay > longest) longest = ofDay;
   }
-  row[Z.minutes] = minutes;
-  row[Z.minutesPerDay] = longest;
-  row[Z.cycles] = cyclesOf(run.timer, longest);
-  row[Z.runsADay] = longest > 0 ? run.timer.runsADay : 0;
-  row[Z.minutesWanted] = run.wanted;
-  row[Z.skippedMask] = run.skippedMask;
-  row[Z.decidedMask] = run.decidedMask;
-  row[Z.rainCreditMm] = areaM2 > 0 ? stayedLitres / areaM2 : 0;
-  row[Z.rainCreditLitres] = creditLitres;
-  row[Z.rainCreditMinutes] = flowLpm > 0 ? creditLitres / flowLpm : 0;
-  row[Z.flowLpm] = openFlowLpm;
-  row[Z.state] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
-  row[Z.origin] = run.origin;
-  row[Z.cutShare] = run.cutShare;
+  figures[from + Z.minutes] = minutes;
+  figures[from + Z.minutesPerDay] = longest;
+  figures[from + Z.cycles] = cyclesOf(run.timer, longest);
+  figures[from + Z.runsADay] = longest > 0 ? run.timer.runsADay : 0;
+  figures[from + Z.minutesWanted] = run.wanted;
+  figures[from + Z.skippedMask] = run.skippedMask;
+  figures[from + Z.decidedMask] = run.decidedMask;
+  figures[from + Z.rainCreditMm] = areaM2 > 0 ? stayedLitres / areaM2 : 0;
+  figures[from + Z.rainCreditLitres] = creditLitres;
+  figures[from + Z.rainCreditMinutes] = flowLpm > 0 ? creditLitres / flowLpm : 0;
+  figures[from + Z.flowLpm] = openFlowLpm;
+  figures[from + Z.state] = run.origin === CLOSED_ORIGIN && state !== OFF ? CLOSED : state;
+  figures[from + Z.origin] = run.origin;
+  figures[from + Z.cutShare] = run.cutShare;
 }
 
 /** What the open lines would have brought in the minutes that were cut. */

@@ -44,7 +44,7 @@ function runWeek(run: ZoneRun, index: number): void {
     if ((mask >> (day - start)) & 1) runMorning(run, day, of);
   }
   runMembers(run, start + 7);
-  endZoneWeek(run, index);
+  endZoneWeek(run);
 }
 
 /** One watering morning: the days before it, what it asks for, and what it runs. */
@@ -89,7 +89,9 @@ function minutesLeft(minutes: number, cutShare: number, stepMinutes: number): nu
 }
 
 function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMinutes | undefined): void {
-  const { members, week } = run;
+  const { members, week, season } = run;
+  week.figures = season.figures.arrayOf(start / 7);
+  week.at = season.figures.startOf(start / 7);
   if (week.mask !== mask) run.masks = openMasks(mask);
   week.mask = mask;
   week.start = start;
@@ -105,7 +107,7 @@ function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMi
   if (given === undefined) week.minutes.fill(0);
   for (const member of members) {
     startShare(member, start / 7);
-    startWeek(member);
+    startWeek(member, start / 7);
   }
   setRuns(run);
   expect(run, start, start + firstDayOf(mask));
@@ -213,18 +215,17 @@ function runMembers({ members, week, weather }: ZoneRun, until: number): void {
   week.ranUntil = until;
 }
 
-function endZoneWeek(run: ZoneRun, index: number): void {
-  const { season, members, week, row } = run;
+function endZoneWeek(run: ZoneRun): void {
+  const { season, members, week } = run;
   let minutes = 0;
   for (let day = 0; day < 7; day++) minutes += week.minutes[day] as number;
   if (minutes > 0) week.skippedMask = week.idleMask;
-  row[Z.cutLitres] = week.cutShare && cutLitres(members, week);
+  week.figures[week.at + Z.cutLitres] = week.cutShare && cutLitres(members, week);
   for (const member of members) {
     if (minutes === 0) member.openMask = 0;
-    keepWeek(member, row, season.zone);
+    keepWeek(member, season.zone);
   }
   sumZoneWeek(run);
-  season.figures.put(index, row);
 }
 
 function firstDayOf(mask: number): number {
