@@ -39,12 +39,15 @@ export class WeekFigures {
     return (this.arrayOf(week) === this.block ? week : week % SPAN_WEEKS) * this.fields;
   }
 
-  /** Adds a week of others, which may have more fields. */
-  add(other: WeekFigures, week: number): void {
-    const from = other.arrayOf(week);
-    const start = other.startOf(week);
-    for (let field = 0; field < this.fields; field++) {
-      (this.block[week * this.fields + field] as number) += from[start + field] as number;
+  /** Adds a span of weeks of others, which may have more fields; `first` is its first week. */
+  addSpan(other: WeekFigures, first: number): void {
+    const { fields, block } = this;
+    const from = other.arrayOf(first);
+    let start = other.startOf(first);
+    const end = Math.min(first + SPAN_WEEKS, this.weeks) * fields;
+    for (let at = first * fields; at < end; at += fields) {
+      for (let field = 0; field < fields; field++) (block[at + field] as number) += from[start + field] as number;
+      start += other.fields;
     }
   }
 
