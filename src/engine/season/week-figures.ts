@@ -31,12 +31,12 @@ export class WeekFigures {
 
   /** What a week's figures lie in: the same array where neither they nor their neighbours were run again. */
   arrayOf(week: number): Float64Array {
-    return this.spans?.[Math.floor(week / SPAN_WEEKS)] ?? this.block;
+    return this.spans?.[spanOf(week)] ?? this.block;
   }
 
   /** Where they begin in it. */
   startOf(week: number): number {
-    return (this.arrayOf(week) === this.block ? week : week % SPAN_WEEKS) * this.fields;
+    return (this.spans?.[spanOf(week)] ? week % SPAN_WEEKS : week) * this.fields;
   }
 
   /** Adds a span of weeks of others, which may have more fields; `first` is its first week. */
@@ -54,10 +54,15 @@ export class WeekFigures {
   /** Before weeks are run again: the span of one is no other season's any more. */
   own(week: number): void {
     const { spans, fields, block } = this;
-    const at = Math.floor(week / SPAN_WEEKS);
+    const at = spanOf(week);
     const start = at * SPAN_WEEKS * fields;
     if (spans) spans[at] = spans[at]?.slice() ?? block.slice(start, start + SPAN_WEEKS * fields);
   }
+}
+
+/** By whole numbers alone: it is asked for each figure that is read. */
+function spanOf(week: number): number {
+  return (week / SPAN_WEEKS) | 0;
 }
 
 /** Made of fractions: an array of whole numbers would be made anew when the first fraction comes. */
