@@ -1,5 +1,5 @@
 /** Weeks that are taken over or run again together: a power of two. */
-export const SPAN_WEEKS = 8;
+export const SPAN_WEEKS = 16;
 
 /**
  * Figures by week and field, in one array outside of the heap of objects. Where a season is run again from some week on, spans of weeks
