@@ -85,16 +85,17 @@ function askedDays(
   days: DaySpan,
 ): ExpectedDays {
   const { expectedRainMm, netMmPerMinute } = buffers;
-  const { rest, leachingFraction } = demand;
+  const { rest, leachingFraction, share } = demand;
+  const { wettedShareByWeek: byWeek } = planting;
   const isWhole = demand.isWhole || demand.isInContainer;
   // All of one shape: the loops that read them are quick only so.
   const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined, known: undefined };
   if (isWhole && leachingFraction === 0 && rest === undefined) return asked;
   buffers.askedMmPerMinute ??= new Float64Array(netMmPerMinute.length);
   const { askedMmPerMinute } = buffers;
-  let ofNet = 0;
+  let ofNet = (1 - leachingFraction) / share;
   for (let day = days.first; day < days.end; day++) {
-    if (day === days.first || day % 7 === 0) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
+    if (byWeek) ofNet = (1 - leachingFraction) / (byWeek[Math.floor(day / 7)] as number);
     askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
   }
   asked.netMmPerMinute = askedMmPerMinute;

@@ -14,7 +14,7 @@ import { cropCoefficientOf, landscapeCoefficientOf, mulchedCrop, mulchedLandscap
 import { containerOf, containerRoots, mixDepthM, rainFactorOf } from './container.ts';
 import type { Efficiency } from './efficiency.ts';
 import { groundDays } from './ground-days.ts';
-import { inSi, present } from './in-si.ts';
+import { inSi } from './in-si.ts';
 import { linesOf } from './line.ts';
 import { memoizeByContext, memoizeFew } from './memoize.ts';
 import { restOf } from './rest.ts';
@@ -58,7 +58,7 @@ export const plantingOf = memoizeByContext((planting: PlanPlanting, context: Pla
   const roots =
     container && pots ? containerRoots(container, given, mixDepthM(pots, areaM2)) : rootZone(need, { ...given, units });
   const covering = mulchOf(mulch);
-  return present({
+  return {
     id: planting.id,
     name: planting.name,
     coefficient: coefficientOf(planting, covering),
@@ -78,18 +78,22 @@ export const plantingOf = memoizeByContext((planting: PlanPlanting, context: Pla
     to: stay.to,
     hasShutOff: planting.shutOff ?? false,
     lines: laid,
-    flows,
-    ...(pots ? {} : sharesOf({ areaM2, lines: laid, flows }, { roots, typedShare }, context)),
-  });
+    // All plantings are objects of one shape: those of many are slow to read.
+    ...(pots ? { ...NO_SHARES, flows } : sharesOf({ areaM2, lines: laid, flows }, { roots, typedShare }, context)),
+  };
 });
+
+type WettedShares = Pick<GardenPlanting, 'wettedShare' | 'wettedShareByWeek' | 'flows'>;
+
+const NO_SHARES = { wettedShare: undefined, wettedShareByWeek: undefined };
 
 /** Where nobody types it: of the flows of each week. */
 function sharesOf(
   ground: Omit<WettedGround, 'rootDepthM' | 'texture'>,
   { roots, typedShare }: { readonly roots: RootZone; readonly typedShare: number | undefined },
   { soil: { texture }, seasonFirst, seasonLast }: PlantingContext,
-): Partial<GardenPlanting> {
-  if (typedShare !== undefined) return { wettedShare: typedShare };
+): WettedShares {
+  if (typedShare !== undefined) return { ...NO_SHARES, wettedShare: typedShare, flows: ground.flows };
   const wetting = { ...ground, rootDepthM: roots.depthM, texture };
   const flows = ground.flows.map((flow) => ({ ...flow, wettedShare: shareOfFlow(wetting, flow) }));
   const byWeek = flowsByWeek(flows, seasonFirst, (seasonLast + 1 - seasonFirst) / 7).map(
