@@ -32,8 +32,7 @@ export function zoneMinutes(rule: ZoneRule, requests: readonly MinutesRequest[])
   let thirstiest = 0;
   let litres = 0;
   let litresPerMinute = 0;
-  for (let at = 0; at < requests.length; at++) {
-    const request = requests[at] as MinutesRequest;
+  for (const request of requests) {
     if (!decides(request, anyOpen)) continue;
     if (request.minutesPerDay > thirstiest) thirstiest = request.minutesPerDay;
     litres += request.minutesPerDay * request.litresPerMinute;
@@ -56,8 +55,7 @@ export function isWatered(request: MinutesRequest): boolean {
 
 /** Whether there is a planting with a line that no shut-off can close, on at least one watering day. */
 export function isAnyOpen(requests: readonly MinutesRequest[]): boolean {
-  for (let at = 0; at < requests.length; at++) {
-    const request = requests[at] as MinutesRequest;
+  for (const request of requests) {
     if (isWatered(request) && !request.hasShutOff) return true;
   }
   return false;

@@ -43,8 +43,7 @@ function isAnyPassing(
   minutes: number,
 ): boolean {
   const anyOpen = isAnyOpen(requests);
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     if (isDeciding(rule, requests, member.request, anyOpen) && passesWith(member, day, minutes)) return true;
   }
   return false;

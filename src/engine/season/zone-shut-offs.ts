@@ -16,8 +16,7 @@ export interface WeekGiven {
 
 /** At the week's start: lines without a shut-off are open, and so is what was logged as open. */
 export function openLogged({ week, members }: ZoneRun, given: GivenMinutes | undefined): void {
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     const { plantingId: id, hasShutOff } = member.request;
     if (given?.runs !== undefined) {
       for (const [day, { open }] of given.runs) if (!hasShutOff || open?.has(id)) member.openMask |= 1 << day;
@@ -33,8 +32,7 @@ export function openLogged({ week, members }: ZoneRun, given: GivenMinutes | und
 export function openShutOffs(run: ZoneRun, day: number, { choice, given }: WeekGiven, isWatered: boolean): void {
   const { members, masks, week, scratch } = run;
   const isGiven = week.origin !== COMPUTED;
-  for (let index = 0; index < members.length; index++) {
-    const member = members[index] as ZoneMember;
+  for (const member of members) {
     const byHand = choice?.openDays?.get(member.request.plantingId);
     if (!isDecidedOn(member, day, byHand !== undefined, isWatered)) continue;
     member.isOpened = true;

@@ -22,8 +22,7 @@ export function sumZoneWeek({ season, members, week: run }: ZoneRun): void {
   let netLpm = 0;
   let openFlowLpm = 0;
   let state = OFF;
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     const { at: its, days, outlook, areaM2: ownM2 } = member;
     if (figures[its + P.groundDays] === 0) continue;
     addVolumes(figures, from, its, ownM2);

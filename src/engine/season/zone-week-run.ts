@@ -53,7 +53,7 @@ function runMorning(run: ZoneRun, day: number, of: WeekGiven): void {
   runMembers(run, day);
   const isNews = hasNews(weather, week.decidedOn, day);
   if (isNews && hasNews(weather, week.lookedOn, day)) expect(run, day, day);
-  for (let at = 0; at < run.members.length; at++) growOn(run.members[at] as ZoneMember, day);
+  for (const member of run.members) growOn(member, day);
   const isAll = isNews || week.decidedMask === 0;
   const isWatered = anyoneWatered(run, day);
   const decided = isWatered ? decide(run, day, isAll) : undefined;
@@ -117,9 +117,7 @@ function startZoneWeek(run: ZoneRun, start: number, mask: number, given: GivenMi
 /** As many runs a day as the plantings need, at most the timer's starts. */
 function setRuns({ season, members, week }: ZoneRun): void {
   let runs = 1;
-  for (let at = 0; at < members.length; at++) {
-    runs = Math.max(runs, runsNeeded((members[at] as ZoneMember).days, week));
-  }
+  for (const { days } of members) runs = Math.max(runs, runsNeeded(days, week));
   runs = Math.min(runs, season.zone.startsADay);
   if (runs !== week.timer.runsADay) week.timer = weekTimer(season.zone, runs);
   for (const member of members) {
@@ -135,8 +133,7 @@ function expect({ week, weather, members }: ZoneRun, from: number, morning: numb
   // Its first morning looks again.
   const isLater = from === start && hasNews(weather, from, morning);
   week.lookedOn = from;
-  for (let at = 0; at < members.length; at++) {
-    const { outlook, stores } = members[at] as ZoneMember;
+  for (const { outlook, stores } of members) {
     // Only a forecast, or how dry the ground is that lines do not wet, makes it another.
     if (from > start && weather.forecasts.length === 0 && outlook.days.projectedMm === undefined) continue;
     outlook.dryFrom = from;
@@ -159,8 +156,7 @@ function hasWeekNews(weather: Weather, start: number, day: number): boolean {
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     if (isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0) return true;
   }
   return false;
@@ -173,16 +169,12 @@ function decide(
   isAll: boolean,
 ): ZoneMorning | undefined {
   const { rule } = season.zone;
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     member.asksAlone = member.mayAskAlone && hasWeekNews(weather, week.start, day);
     askOn(member, day, isAll);
   }
   let isAnew = isAll;
-  for (let at = 0; at < members.length && !isAnew; at++) {
-    const { askedOn, request } = members[at] as ZoneMember;
-    isAnew = askedOn === day && isDeciding(rule, requests, request);
-  }
+  for (const { askedOn, request } of members) isAnew ||= askedOn === day && isDeciding(rule, requests, request);
   return isAnew ? decideMorning(season.zone, week.timer, members, requests, day) : undefined;
 }
 
@@ -201,17 +193,14 @@ function askOn(member: ZoneMember, day: number, isAll: boolean): void {
 }
 
 function noteLast({ members, week }: ZoneRun, day: number): void {
-  for (let at = 0; at < members.length; at++) {
-    const member = members[at] as ZoneMember;
+  for (const member of members) {
     if (member.outlook.last === day) noteMissed(member, week.minutes[day - week.start] as number);
   }
 }
 
 /** Runs the plantings up to a day of the week, that day not included. */
 function runMembers({ members, week, weather }: ZoneRun, until: number): void {
-  for (let at = 0; at < members.length; at++) {
-    runDays(members[at] as ZoneMember, week.ranUntil, until, week.minutes, weather.rain.mm);
-  }
+  for (const member of members) runDays(member, week.ranUntil, until, week.minutes, weather.rain.mm);
   week.ranUntil = until;
 }
 
