@@ -52,7 +52,8 @@ export function rootedOn({ demand }: Pick<ExpectedDays, 'demand'>, day: number):
 }
 
 export function expectedRainOnMm({ demand, expectedRainMm, known }: ExpectedDays, day: number): number {
-  const soakedMm = known?.days.get(day)?.soakedMm;
+  if (known === undefined) return expectedRainMm[day] as number;
+  const soakedMm = known.days.get(day)?.soakedMm;
   return soakedMm === undefined ? (expectedRainMm[day] as number) : soakedMm * (demand.rainFactor ?? 1);
 }
 
@@ -63,13 +64,15 @@ export function expectedEtcMm(days: ExpectedDays, day: number): number {
 
 /** The same of all its ground. */
 export function usualEtcMm({ demand, known }: ExpectedDays, day: number): number {
-  return (demand.expectedEtcMm[day] as number) * (known?.days.get(day)?.etoShare ?? 1);
+  const etcMm = demand.expectedEtcMm[day] as number;
+  return known === undefined ? etcMm : etcMm * (known.days.get(day)?.etoShare ?? 1);
 }
 
 /** Readily available water of one day: where it follows the day's use (FAO-56 p. 162), it follows a forecast. */
 export function expectedRawMm({ demand, known }: Pick<ExpectedDays, 'demand' | 'known'>, day: number): number {
+  if (known === undefined) return demand.expectedRawMm[day] as number;
   const { adjustedDepletion } = demand;
-  const forecast = known?.days.get(day);
+  const forecast = known.days.get(day);
   if (forecast === undefined || forecast.etoShare === 1 || adjustedDepletion === undefined) {
     return demand.expectedRawMm[day] as number;
   }
