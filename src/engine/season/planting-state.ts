@@ -35,7 +35,11 @@ export function plantingStateOf(figures: Float64Array, at: number, limits: WeekL
   if (!limits.isResting && isWanting(figures, at, limits)) {
     return limits.depletionMm > limits.rawMm + LEAST_SHOWN_MM ? DRY : SHORT;
   }
-  const wastedMm = wastedOf(figures[at + F.irrigationDrainedMm] as number, limits.leachedMm, figures[at + F.unaskedMm] as number);
+  const wastedMm = wastedOf(
+    figures[at + F.irrigationDrainedMm] as number,
+    limits.leachedMm,
+    figures[at + F.unaskedMm] as number,
+  );
   return wastedMm > limits.roundedMm + LEAST_SHOWN_MM ? OVER : MET;
 }
 
@@ -54,5 +58,7 @@ function isWanting(figures: Float64Array, at: number, limits: WeekLimits): boole
   const isStillDue = figures[at + F.dueMask] !== 0 && (figures[at + F.fillingMm] as number) > 0;
   const missableMm = Math.max(MISSED_SHARE * (figures[at + F.neededMm] as number), limits.missableMm);
   const isMissed = (figures[at + F.missedMm] as number) > missableMm + LEAST_SHOWN_MM;
-  return (figures[at + F.demandMm] as number) - (figures[at + F.usedMm] as number) > LEAST_SHOWN_MM || isStillDue || isMissed;
+  return (
+    (figures[at + F.demandMm] as number) - (figures[at + F.usedMm] as number) > LEAST_SHOWN_MM || isStillDue || isMissed
+  );
 }

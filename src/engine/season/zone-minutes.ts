@@ -55,10 +55,7 @@ export function isWatered(request: MinutesRequest): boolean {
 
 /** Whether there is a planting with a line that no shut-off can close, on at least one watering day. */
 export function isAnyOpen(requests: readonly MinutesRequest[]): boolean {
-  for (const request of requests) {
-    if (isWatered(request) && !request.hasShutOff) return true;
-  }
-  return false;
+  return requests.some((request) => isWatered(request) && !request.hasShutOff);
 }
 
 /** Whether a planting counts for its zone's minutes. */

@@ -43,10 +43,9 @@ function isAnyPassing(
   minutes: number,
 ): boolean {
   const anyOpen = isAnyOpen(requests);
-  for (const member of members) {
-    if (isDeciding(rule, requests, member.request, anyOpen) && passesWith(member, day, minutes)) return true;
-  }
-  return false;
+  return members.some(
+    (member) => isDeciding(rule, requests, member.request, anyOpen) && passesWith(member, day, minutes),
+  );
 }
 
 /** Whether a planting's request makes the zone's minutes. */

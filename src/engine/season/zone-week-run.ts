@@ -156,10 +156,7 @@ function hasWeekNews(weather: Weather, start: number, day: number): boolean {
 }
 
 function anyoneWatered({ members }: ZoneRun, day: number): boolean {
-  for (const member of members) {
-    if (isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0) return true;
-  }
-  return false;
+  return members.some((member) => isPresentOn(member, day) && (member.days.netMmPerMinute[day] as number) > 0);
 }
 
 /** The morning decided anew; undefined where nothing is asked anew and the number of an earlier morning stands. */
