@@ -86,7 +86,6 @@ function askedDays(
 ): ExpectedDays {
   const { expectedRainMm, netMmPerMinute } = buffers;
   const { rest, leachingFraction, share } = demand;
-  const { wettedShareByWeek: byWeek } = planting;
   const isWhole = demand.isWhole || demand.isInContainer;
   // All of one shape: the loops that read them are quick only so.
   const asked: Asked = { demand, expectedRainMm, netMmPerMinute, projectedMm: undefined, known: undefined };
@@ -95,7 +94,7 @@ function askedDays(
   const { askedMmPerMinute } = buffers;
   let ofNet = (1 - leachingFraction) / share;
   for (let day = days.first; day < days.end; day++) {
-    if (byWeek) ofNet = (1 - leachingFraction) / (byWeek[Math.floor(day / 7)] as number);
+    if (planting.wettedShareByWeek) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
     askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
   }
   asked.netMmPerMinute = askedMmPerMinute;
