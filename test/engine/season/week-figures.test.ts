@@ -8,7 +8,7 @@ import { fieldByWeek } from '../../../src/engine/season/field-by-week.ts';
 import { type PlantingWeek, plantingWeek } from '../../../src/engine/season/planting-week.ts';
 import { runSeason } from '../../../src/engine/season/run-season.ts';
 import type { PlantingSeason, Season } from '../../../src/engine/season/season.ts';
-import type { WeekFigures } from '../../../src/engine/season/week-figures.ts';
+import { SPAN_WEEKS, type WeekFigures } from '../../../src/engine/season/week-figures.ts';
 import { FIRST_DAY, type PlantingChange, plainGarden, plainPlanting, plainZone } from '../../support/plain-garden.ts';
 
 /** Without minutes: those that are computed. */
@@ -26,9 +26,11 @@ function bedWith(
 }
 
 describe('figures of a season', () => {
-  const garden = plainGarden();
+  const garden = plainGarden([plainZone()], { span: { firstDay: FIRST_DAY, weeks: 2 * SPAN_WEEKS } });
+  /** In the first week of the second span. */
+  const readOn = FIRST_DAY + 7 * SPAN_WEEKS + 3;
   const gardenAt = (rainMm: number) => {
-    return { ...garden, observed: { days: new Map([[FIRST_DAY + 59, { rainMm }]]), weeks: new Map() } };
+    return { ...garden, observed: { days: new Map([[readOn, { rainMm }]]), weeks: new Map() } };
   };
   const whole = runSeason(gardenAt(2));
   const figuresOf = ({ zones }: Season) => zones[0]?.figures as WeekFigures;
