@@ -79,11 +79,11 @@ export class GardenBody {
     const assumed = (...parts: readonly AssumedOfPlan[]): readonly FieldFact[] =>
       parts.some((part) => plan.assumed?.includes(part)) ? [{ value: someAssumed }] : [];
     const span = { value: folded.season(format, plan.season.weeks, dayNumber(plan.season.firstDay)) };
-    const place = form.facts.of(() => siteForm(context)).told;
+    const place = form.facts.of(() => siteForm(context));
     const sources = (plan.supply?.sources ?? []).map(({ name }) => ({ value: isolated(name) }));
     return html`<h2 part="title">${title}</h2>
       ${this.#section('plan', sections.plan, () => planForm(context), factsText([...assumed('season'), span], format))}
-      ${this.#section('site', sections.site, () => siteForm(context), factsText([...assumed('soil'), ...place], format))}
+      ${this.#section('site', sections.site, () => place.drawn, factsText([...assumed('soil'), ...place.told], format))}
       ${this.#section('climate', sections.climate, () => html`<runnel-weather .today=${this.#host.today}></runnel-weather>`, isolatedText(plan.site.climate.source))}
       ${this.#section('supply', sections.supply, () => supplyForm(context), factsText([...assumed('source', 'flow', 'window'), ...sources], format))}
       <h3>${sections.zones} <span class="quiet">${assumed('zones', 'days').map(({ value }) => value)}</span></h3>
