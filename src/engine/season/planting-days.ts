@@ -51,7 +51,7 @@ export function plantingDays(ground: Ground, context: ZoneContext): PlantingDays
   return fillDays(ground, context, dayBuffers(days), { first: 0, end: days });
 }
 
-/** Fills in some days of the season, `end` not included; the others are left as they are. */
+/** Fills in the days of some weeks of the season, `end` not included; the others are left as they are. */
 export function fillDays(ground: Ground, { weather }: ZoneContext, buffers: DayBuffers, days: DaySpan): PlantingDays {
   const { planting, demand: shared, rainShares } = ground;
   const demand = planting.wettedShareByWeek === undefined ? shared : withShare(shared, shared.share);
@@ -94,7 +94,8 @@ function askedDays(
   const { askedMmPerMinute } = buffers;
   let ofNet = (1 - leachingFraction) / share;
   for (let day = days.first; day < days.end; day++) {
-    if (planting.wettedShareByWeek) ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
+    if (day % 7 === 0 && planting.wettedShareByWeek)
+      ofNet = (1 - leachingFraction) / shareIn(planting, Math.floor(day / 7));
     askedMmPerMinute[day] = rest?.[day] ? 0 : ofNet * (netMmPerMinute[day] as number);
   }
   asked.netMmPerMinute = askedMmPerMinute;
